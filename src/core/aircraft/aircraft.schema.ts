@@ -1,0 +1,84 @@
+/** What an aircraft document is. The JSON Schema in public/schemas is generated from this. */
+
+import * as v from 'valibot';
+import { described, document, kilograms, knots, metres, shortText, text } from '../document.schema';
+
+/** A limit for each state of the surface, knots. */
+const limitBySurface = v.strictObject({ dry: knots, wet: knots, contaminated: knots });
+
+const power = v.pipe(v.number(), v.minValue(0), v.maxValue(10000));
+
+const degrees = v.pipe(v.number(), v.minValue(-10), v.maxValue(90));
+
+/** An aircraft: masses, limits, taxi power and plain speeds, as its (invented) handbook gives them. */
+export const aircraftSchema = v.strictObject({
+  ...document('aircraft'),
+  code: described(
+    v.pipe(v.string(), v.regex(/^[a-z0-9-]{2,24}$/)),
+    'Short name used to find its procedure.',
+  ),
+  name: shortText,
+  about: described(text, 'What it is, in a sentence.'),
+  engine: v.picklist(['jet', 'jet with reheat', 'piston']),
+  masses: v.strictObject({
+    emptyKg: kilograms,
+    usualTakeoffKg: described(kilograms, 'What it usually takes off at.'),
+    maxTakeoffKg: kilograms,
+    usualLandingKg: described(kilograms, 'What it usually lands at.'),
+    maxLandingKg: kilograms,
+  }),
+  limits: v.strictObject({
+    crosswindKt: described(limitBySurface, 'Greatest crosswind, gusts included.'),
+    tailwindKt: described(limitBySurface, 'Greatest tailwind, gusts included.'),
+    gearKt: described(
+      v.optional(knots),
+      'Gear must be up (or stay down) below this; leave out for a fixed gear.',
+    ),
+    flapsKt: described(knots, 'Flaps must be up below this.'),
+    tyreKt: described(v.optional(knots), 'Greatest ground speed of the tyres.'),
+  }),
+  taxi: v.strictObject({
+    maxKt: described(knots, 'Do not exceed, straight.'),
+    turnKt: described(knots, 'Do not exceed, in a sharp turn.'),
+    power: v.strictObject({
+      unit: v.picklist(['%', 'rpm']),
+      breakaway: described(power, 'What it takes to get rolling.'),
+      keepRolling: described(
+        v.strictTuple([power, power]),
+        'Least and most that keeps it rolling.',
+      ),
+    }),
+    afterBreakaway: described(shortText, 'What to do once it rolls: "straight back".'),
+    steering: described(shortText, 'How it is steered: "pedals, brakes off".'),
+  }),
+  takeoff: described(
+    v.strictObject({
+      rotateKt: knots,
+      rotateTo: described(shortText, 'What to rotate to: "10° alpha, hold it".'),
+      liftOffKt: knots,
+      runM: described(
+        metres,
+        'Ground run on a dry level runway, sea level, no wind, standard air.',
+      ),
+    }),
+    'Plain figures at `usualTakeoffKg`; indicated speeds.',
+  ),
+  climb: v.strictObject({
+    flapsUpByKt: described(knots, 'Flaps and slats in by this speed.'),
+    gearUpByKt: v.optional(knots),
+    reheatOffKt: described(v.optional(knots), 'Reheat off at about this speed.'),
+    speedKt: described(
+      v.strictTuple([knots, knots]),
+      'Least and most climb speed, heavy to light or as set.',
+    ),
+    pitchDeg: v.strictTuple([degrees, degrees]),
+  }),
+  landing: described(
+    v.strictObject({ approachKt: knots, runM: metres }),
+    'Plain figures at `usualLandingKg`; indicated speed; dry, level, no wind.',
+  ),
+  stop: described(
+    v.pipe(v.array(shortText), v.minLength(1), v.maxLength(6)),
+    'What to do to stop, in order.',
+  ),
+});

@@ -1,0 +1,116 @@
+/** What an airfield document is. The JSON Schema in public/schemas is generated from this. */
+
+import * as v from 'valibot';
+import { described, designator, document, metres, shortText, text } from '../document.schema';
+
+const place = v.strictObject({
+  latDeg: described(
+    v.pipe(v.number(), v.minValue(-90), v.maxValue(90)),
+    'WGS 84 latitude, degrees, north positive.',
+  ),
+  lonDeg: described(
+    v.pipe(v.number(), v.minValue(-180), v.maxValue(180)),
+    'WGS 84 longitude, degrees, east positive.',
+  ),
+});
+
+const elevationFt = described(
+  v.pipe(v.number(), v.minValue(-1500), v.maxValue(20000)),
+  'Elevation above mean sea level, feet.',
+);
+
+const runwayEnd = v.strictObject({
+  designator,
+  at: described(
+    place,
+    'Where this end of the pavement lies: the start of TORA. A displaced landing threshold lies further on.',
+  ),
+  elevationFt,
+  displacedM: described(
+    v.optional(metres, 0),
+    'How far the landing threshold lies from this end, metres.',
+  ),
+  toraM: described(metres, 'Take-off run available from this end, metres.'),
+  todaM: described(metres, 'Take-off distance available from this end, metres.'),
+  asdaM: described(metres, 'Accelerate-stop distance available from this end, metres.'),
+  ldaM: described(metres, 'Landing distance available towards this end, metres.'),
+  closed: described(v.optional(shortText), 'Why this end is closed; leave out when it is open.'),
+});
+
+const runway = v.strictObject({
+  widthM: metres,
+  surface: v.picklist(['asphalt', 'concrete', 'grass', 'gravel']),
+  edgeLights: v.boolean(),
+  ends: described(v.strictTuple([runwayEnd, runwayEnd]), 'The two ends, in any order.'),
+});
+
+const nodeId = described(
+  v.pipe(v.string(), v.regex(/^[A-Za-z0-9-]{1,16}$/)),
+  'Names a point of the taxiway plan.',
+);
+
+const node = v.strictObject({
+  id: nodeId,
+  xM: described(v.number(), 'Metres east of the reference point.'),
+  yM: described(v.number(), 'Metres north of the reference point.'),
+  kind: described(
+    v.picklist(['junction', 'stand', 'hold', 'runway']),
+    'A hold is a holding point; a runway point lies on a runway.',
+  ),
+  name: described(v.optional(shortText), 'As painted or spoken: "Stand 6", "K1".'),
+  ends: described(
+    v.optional(v.array(designator)),
+    'For a hold or runway point: the ends it gives on to.',
+  ),
+});
+
+const edge = v.strictObject({
+  from: nodeId,
+  to: nodeId,
+  name: described(
+    shortText,
+    'The taxiway\'s letter, "apron", or the runway\'s name such as "01/19".',
+  ),
+  on: described(v.picklist(['taxiway', 'apron', 'runway']), 'What one rolls on.'),
+  widthM: v.optional(metres),
+  oneWay: described(v.optional(v.boolean()), 'Only from `from` to `to`.'),
+  crosses: described(
+    v.optional(shortText),
+    'The runway that this stretch crosses, such as "01/19".',
+  ),
+});
+
+const radio = v.strictObject({
+  name: described(shortText, 'As spoken: "Harrow traffic".'),
+  mhz: described(v.pipe(v.string(), v.regex(/^\d{3}\.\d{1,3}$/)), 'Frequency, MHz, as written.'),
+  service: described(
+    v.picklist(['ground', 'tower', 'information', 'traffic']),
+    '`traffic` means that no one controls: pilots tell each other.',
+  ),
+});
+
+/** An airfield: runways with declared distances, stands, taxiways and radio. */
+export const fieldSchema = v.strictObject({
+  ...document('field'),
+  code: described(
+    v.pipe(v.string(), v.regex(/^[A-Z][A-Z0-9]{2,3}$/)),
+    'Location indicator. Invented fields begin with X.',
+  ),
+  name: shortText,
+  about: described(text, 'What a pilot should know of it, in a sentence or two.'),
+  place: v.strictObject({ ...place.entries, elevationFt }),
+  numbersFrom: described(
+    v.optional(v.picklist(['magnetic', 'true']), 'magnetic'),
+    "Which north the runway numbers are painted to: true in Canada's northern airspace.",
+  ),
+  calmWindEnd: described(
+    v.optional(designator),
+    'The end used in light wind, where the field names one.',
+  ),
+  radio: v.pipe(v.array(radio), v.maxLength(20)),
+  runways: v.pipe(v.array(runway), v.minLength(1), v.maxLength(20)),
+  taxi: v.strictObject({
+    nodes: v.pipe(v.array(node), v.maxLength(4000)),
+    edges: v.pipe(v.array(edge), v.maxLength(10000)),
+  }),
+});

@@ -1,0 +1,19 @@
+/** An airfield, as its document gives it. */
+
+import type { InferOutput } from 'valibot';
+import type { fieldSchema } from './field.schema';
+
+/** An airfield: runways with declared distances, stands, taxiways and radio. */
+export type Field = InferOutput<typeof fieldSchema>;
+
+/** A strip of pavement with two ends. */
+export type Runway = Field['runways'][number];
+
+/** One end of a runway, with what may be used from it. */
+export type RunwayEnd = Runway['ends'][number];
+
+/** `01` to `36`, with L, C or R for parallels. */
+export type Designator = RunwayEnd['designator'];
+
+/** State of the runway surface, as limits are given for it. */
+export type Surface = 'dry' | 'wet' | 'contaminated';

@@ -1,0 +1,35 @@
+/** The pieces that the document schemas share: bounds on text and numbers, and the heading. */
+
+import * as v from 'valibot';
+
+/** A schema with the sentence that its JSON Schema shows. */
+export const described = <S extends v.GenericSchema>(schema: S, description: string) =>
+  v.pipe(schema, v.description(description));
+
+/** A name or a few words: one line. */
+export const shortText = v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(80));
+
+/** A sentence or two. */
+export const text = v.pipe(v.string(), v.trim(), v.maxLength(600));
+
+/** A length along the ground, metres. */
+export const metres = v.pipe(v.number(), v.minValue(0), v.maxValue(10000));
+
+/** A speed, knots. */
+export const knots = v.pipe(v.number(), v.minValue(0), v.maxValue(1500));
+
+/** A mass, kilograms. */
+export const kilograms = v.pipe(v.number(), v.minValue(1), v.maxValue(700000));
+
+/** A runway designator: `01` to `36`, with L, C or R for parallels. ICAO Annex 14, 5.2.2. */
+export const designator = described(
+  v.pipe(v.string(), v.regex(/^(0[1-9]|[12]\d|3[0-6])[LCR]?$/)),
+  'Runway designator, 01 to 36, with L, C or R for parallels.',
+);
+
+/** The heading of every document: what it is, and by which version of the schema. */
+export const document = <K extends string>(kind: K) => ({
+  $schema: v.optional(v.pipe(v.string(), v.maxLength(200))),
+  lapstrip: described(v.literal(kind), 'What kind of document this is.'),
+  version: described(v.literal(1), 'The version of the schema it follows.'),
+});

@@ -1,0 +1,19 @@
+/** A procedure, as its document gives it. */
+
+import type { InferOutput } from 'valibot';
+import type { PHASES, procedureSchema } from './procedure.schema';
+
+/** A procedure: the steps of each phase, and the lists for when it goes wrong. */
+export type Procedure = InferOutput<typeof procedureSchema>;
+
+/** A part of a sortie, from the ramp to after landing. */
+export type Phase = (typeof PHASES)[number];
+
+/** One line of a procedure: an item and the state it must be in. */
+export type Step = Procedure['phases'][number]['steps'][number];
+
+/** A list for when it goes wrong. */
+export type AbnormalList = Procedure['lists'][number];
+
+/** Names a step within its procedure. */
+export type StepId = Step['id'];

@@ -1,0 +1,37 @@
+/**
+ * Units and the factors between them.
+ *
+ * Quantities carry their unit in their name (`headwindKt`, `lengthM`), so the code holds one unit
+ * for each kind of quantity: kt, m for runways, ft for altitude, hPa, °C, kg. Everything else is
+ * turned into these where it enters, and out of them where it is shown.
+ */
+
+/** Units a figure can be given in. */
+export type Unit =
+  | 'kt'
+  | 'm'
+  | 'ft'
+  | 'ft/min'
+  | 'kg'
+  | 'hPa'
+  | 'degC'
+  | 'deg'
+  | 's'
+  | 'min'
+  | '%'
+  | 'rpm';
+
+/** Knots in one metre a second: 3600 / 1852, the international nautical mile. ICAO Annex 5. */
+export const KT_PER_MPS = 3600 / 1852;
+
+/** Knots in one kilometre an hour: 1 / 1.852. ICAO Annex 5. */
+export const KT_PER_KMH = 1 / 1.852;
+
+/** Metres in one foot. ICAO Annex 5. */
+export const M_PER_FT = 0.3048;
+
+/** Kilograms in one pound. ICAO Annex 5. */
+export const KG_PER_LB = 0.45359237;
+
+/** Hectopascals in one inch of mercury, by the conventional value 33.8639. ICAO Annex 5. */
+export const HPA_PER_INHG = 33.8639;
