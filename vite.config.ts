@@ -1,9 +1,47 @@
+import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
+import { catalogue } from './tools/catalogue';
+import { contentPolicy } from './tools/contentPolicy';
+import { manifest } from './tools/manifest';
+
+const documents = fileURLToPath(new URL('./airfields-demo', import.meta.url));
 
 export default defineConfig({
   root: 'src',
+  // Every address in the built app is relative, so that dist/ works from any folder of any host.
   base: './',
   publicDir: '../public',
-  build: { outDir: '../dist', emptyOutDir: true, target: 'es2022', modulePreload: { polyfill: false } },
+  build: {
+    outDir: '../dist',
+    emptyOutDir: true,
+    target: 'es2022',
+    modulePreload: { polyfill: false },
+    // The content policy refuses data: addresses.
+    assetsInlineLimit: 0,
+  },
   css: { modules: { localsConvention: 'camelCaseOnly' } },
+  preview: { port: 4173, strictPort: false },
+  plugins: [
+    catalogue(documents),
+    contentPolicy(),
+    VitePWA({
+      // The pilot says when a new version is taken, and src/device/update.ts registers the worker
+      // after the first answer, so that storing everything never stands in that answer's way.
+      registerType: 'prompt',
+      injectRegister: null,
+      includeManifestIcons: false,
+      manifest,
+      workbox: {
+        globPatterns: ['**/*.{html,js,css,json,woff2,webmanifest}', 'icons/{mark.svg,192.png}'],
+        globIgnores: ['schemas/**', 'pictures/**', 'sw.js', 'workbox-*.js'],
+        navigateFallback: 'index.html',
+        // A link to a file, such as a schema, asks for that file and not for the app.
+        navigateFallbackDenylist: [/\/[^/?]+\.[^/]+$/],
+        // The first visit can be finished without a network too.
+        clientsClaim: true,
+        cleanupOutdatedCaches: true,
+      },
+    }),
+  ],
 });

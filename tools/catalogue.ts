@@ -1,0 +1,128 @@
+/**
+ * Makes `virtual:lapstrip-catalogue`: the list of the documents that come with the app, and a
+ * loader for each, so that what is not flown today is not downloaded today.
+ *
+ * Every document passes its schema here, once, when the app is built. A document that does not
+ * stops the build with its file, the place in it and what is wrong there; the app never meets one.
+ */
+
+import { createHash } from 'node:crypto';
+import { readdirSync, readFileSync } from 'node:fs';
+import { join, relative } from 'node:path';
+import * as v from 'valibot';
+import type { Plugin } from 'vite';
+import { aircraftSchema } from '../src/core/aircraft/aircraft.schema';
+import { fieldSchema } from '../src/core/airfield/field.schema';
+import { procedureSchema } from '../src/core/procedure/procedure.schema';
+import { HASH_LENGTH, type Hash, hashedBytes } from '../src/exchange/hash';
+
+const KINDS = [
+  { kind: 'field', folder: 'fields', schema: fieldSchema },
+  { kind: 'aircraft', folder: 'aircraft', schema: aircraftSchema },
+  { kind: 'procedure', folder: 'procedures', schema: procedureSchema },
+] as const;
+
+type Kind = (typeof KINDS)[number]['kind'];
+type Checked = v.InferOutput<(typeof KINDS)[number]['schema']>;
+
+/** A document that has passed its schema, and what the catalogue says of it. */
+export interface Entry {
+  readonly kind: Kind;
+  readonly file: string;
+  readonly hash: Hash;
+  readonly document: Checked;
+}
+
+/** The hash as the app works it out at run time, by Node's own SHA-256. */
+export function hashAtBuild(document: object): Hash {
+  return createHash('sha256').update(hashedBytes(document)).digest('hex').slice(0, HASH_LENGTH);
+}
+
+/** Everything wrong with a document: one line each, with the file and the place in it. */
+function complaints(file: string, issues: readonly v.BaseIssue<unknown>[]): string {
+  return issues
+    .map((issue) => `${file}: at ${v.getDotPath(issue) ?? 'the top'}: ${issue.message}`)
+    .join('\n');
+}
+
+function readDocument(file: string, kind: (typeof KINDS)[number]): Entry {
+  const shown = relative(process.cwd(), file);
+  let read: unknown;
+  try {
+    read = JSON.parse(readFileSync(file, 'utf8'));
+  } catch (error) {
+    throw new Error(`${shown}: is not JSON: ${error instanceof Error ? error.message : error}`);
+  }
+  const checked = v.safeParse<v.GenericSchema<unknown, Checked>>(kind.schema, read);
+  if (!checked.success) throw new Error(complaints(shown, checked.issues));
+  const { $schema: _, ...document } = checked.output;
+  return { kind: kind.kind, file, hash: hashAtBuild(document), document };
+}
+
+/** The JSON documents in a folder, by code. Two of one kind must not share a code. */
+export function readCatalogue(folder: string): Entry[] {
+  return KINDS.flatMap((kind) => {
+    const within = join(folder, kind.folder);
+    const entries = readdirSync(within)
+      .filter((name) => name.endsWith('.json'))
+      .map((name) => readDocument(join(within, name), kind))
+      .sort((a, b) => (a.document.code < b.document.code ? -1 : 1));
+    entries.forEach(({ document, file }, i) => {
+      const before = entries[i - 1];
+      if (before?.document.code === document.code) {
+        throw new Error(
+          `${relative(process.cwd(), file)}: code ${document.code} is taken by another ${kind.kind}`,
+        );
+      }
+    });
+    return entries;
+  });
+}
+
+const LIST = 'virtual:lapstrip-catalogue';
+const DOCUMENT = 'virtual:lapstrip-document/';
+
+/** A document's module is named for its kind and code, and so is its chunk: `field-xhar`. */
+const nameOf = ({ kind, document }: Entry) => `${kind}-${document.code.toLowerCase()}`;
+
+function listModule(entries: readonly Entry[]): string {
+  const lines = entries.map((entry) => {
+    const { code, name, about } = entry.document;
+    const aircraft = 'aircraft' in entry.document ? entry.document.aircraft : undefined;
+    const shown = { kind: entry.kind, code, name, about, hash: entry.hash, aircraft };
+    const loader = `() => import(${JSON.stringify(DOCUMENT + nameOf(entry))}).then((m) => m.default)`;
+    return `{ ...${JSON.stringify(shown)}, load: ${loader} },`;
+  });
+  return `export const catalogue = [\n${lines.join('\n')}\n];`;
+}
+
+/** The plugin; `folder` holds `fields/`, `aircraft/` and `procedures/`. */
+export function catalogue(folder: string): Plugin {
+  let entries: Entry[] | null = null;
+  const read = () => {
+    entries ??= readCatalogue(folder);
+    return entries;
+  };
+  return {
+    name: 'lapstrip-catalogue',
+    resolveId(id) {
+      return id === LIST || id.startsWith(DOCUMENT) ? `\0${id}` : undefined;
+    },
+    load(id) {
+      if (id === `\0${LIST}`) {
+        for (const { file } of read()) this.addWatchFile(file);
+        return listModule(read());
+      }
+      if (!id.startsWith(`\0${DOCUMENT}`)) return undefined;
+      const found = read().find((entry) => `\0${DOCUMENT}${nameOf(entry)}` === id);
+      return found && `export default ${JSON.stringify(found.document)};`;
+    },
+    // A document edited while the app is being worked on: read everything again, show it anew.
+    handleHotUpdate({ file, server }) {
+      if (!file.startsWith(folder)) return;
+      entries = null;
+      server.moduleGraph.invalidateAll();
+      server.ws.send({ type: 'full-reload' });
+    },
+  };
+}

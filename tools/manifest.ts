@@ -1,0 +1,49 @@
+/** What an installed Lapstrip is: its name, icons and shortcuts. Every address is relative, so that it installs from any folder of any host. */
+
+import { existsSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import type { ManifestOptions } from 'vite-plugin-pwa';
+
+const PUBLIC = new URL('../public/', import.meta.url);
+
+/** Screenshots for the install dialogue, taken by tools/pictures.mjs; those not taken yet are left out. */
+const SCREENSHOTS = [
+  { src: 'pictures/wind-phone-day.png', sizes: '390x844', form_factor: 'narrow', label: 'Wind' },
+  { src: 'pictures/steps-phone-day.png', sizes: '390x844', form_factor: 'narrow', label: 'Steps' },
+  {
+    src: 'pictures/wind-wide-day.png',
+    sizes: '1366x1024',
+    form_factor: 'wide',
+    label: 'Wind and Steps',
+  },
+] as const;
+
+/** The web app manifest. W3C Web Application Manifest; shortcuts and screenshots by its registries. */
+export const manifest: Partial<ManifestOptions> = {
+  name: 'Lapstrip',
+  short_name: 'Lapstrip',
+  description:
+    'A kneeboard for pilots who fly simulators: the wind in, the runway end out, the steps ticked off, without a network.',
+  lang: 'en',
+  dir: 'ltr',
+  start_url: './',
+  scope: './',
+  display: 'standalone',
+  orientation: 'any',
+  theme_color: '#17140f',
+  background_color: '#f5f1e6',
+  categories: ['education', 'utilities'],
+  icons: [
+    { src: 'icons/mark.svg', sizes: 'any', type: 'image/svg+xml' },
+    { src: 'icons/192.png', sizes: '192x192', type: 'image/png' },
+    { src: 'icons/512.png', sizes: '512x512', type: 'image/png' },
+    { src: 'icons/maskable-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
+  ],
+  shortcuts: [
+    { name: 'Wind', url: './#/wind', icons: [{ src: 'icons/192.png', sizes: '192x192' }] },
+    { name: 'Steps', url: './#/steps', icons: [{ src: 'icons/192.png', sizes: '192x192' }] },
+  ],
+  screenshots: SCREENSHOTS.filter(({ src }) => existsSync(fileURLToPath(new URL(src, PUBLIC)))).map(
+    (shot) => ({ ...shot, type: 'image/png' }),
+  ),
+};

@@ -1,0 +1,31 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+import { catalogue } from './tools/catalogue';
+
+const plugins = [catalogue(fileURLToPath(new URL('./airfields-demo', import.meta.url)))];
+
+export default defineConfig({
+  test: {
+    projects: [
+      { plugins, test: { name: 'core', include: ['tests/core/**/*.test.{ts,tsx}'] } },
+      {
+        plugins,
+        test: {
+          name: 'reference',
+          include: ['tests/reference/**/*.test.ts'],
+          testTimeout: 30_000,
+        },
+      },
+      {
+        test: {
+          name: 'browser',
+          include: ['tests/browser/**/*.test.ts'],
+          // One browser at a time: two cores drawing two apps would make the timings mean nothing.
+          fileParallelism: false,
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+        },
+      },
+    ],
+  },
+});
