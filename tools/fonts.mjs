@@ -25,7 +25,7 @@ const CHARACTERS = `${range(0x20, 0x7e)}${range(0xa0, 0xff)}ŒœŸ–—…’�
 const FEATURES = ['kern', 'tnum', 'ccmp', 'mark', 'mkmk'];
 
 const FACES = [
-  { cut: 'next', as: 'text', weights: { min: 400, max: 800 } },
+  { cut: 'next', as: 'text', weights: { min: 400, max: 700 } },
   { cut: 'mono', as: 'mono', weights: { min: 400, max: 700 } },
 ];
 
