@@ -22,7 +22,7 @@ const WORKER = './sw.js';
 const CHECK_EVERY_MS = 60 * 60 * 1000;
 
 let worker: Workbox | null = null;
-let waiting = false;
+let started = false;
 let accepted = false;
 
 /**
@@ -31,37 +31,42 @@ let accepted = false;
  * the worker or refused it; never rejects.
  */
 export async function startUpdates(callbacks: UpdateCallbacks): Promise<void> {
-  if (worker || !('serviceWorker' in navigator)) return;
-  const { Workbox } = await import('workbox-window');
-  worker = new Workbox(WORKER);
-  const ready = () => {
-    waiting = true;
-    callbacks.onReady();
-  };
-  worker.addEventListener('waiting', ready);
-  worker.addEventListener('activated', ({ isUpdate }) => {
-    if (!isUpdate) callbacks.onOffline();
-  });
-  worker.addEventListener('controlling', ({ isUpdate }) => {
-    if (accepted) location.reload();
-    // Another window took the new version: this one still shows the old, and says so.
-    else if (isUpdate) callbacks.onReady();
-  });
+  if (started || !('serviceWorker' in navigator)) return;
+  started = true;
   try {
-    const registration = await worker.register({ immediate: true });
+    const { Workbox } = await import('workbox-window');
+    const registering = new Workbox(WORKER);
+    listen(registering, callbacks);
+    const registration = await registering.register({ immediate: true });
+    worker = registering;
     // A worker that was active before this page came has stored everything already.
     if (registration?.active) callbacks.onOffline();
-    keepLooking(worker);
+    keepLooking(registering);
   } catch {
-    // Refused: private windows and some policies do so. The app runs as a page, and says nothing.
-    worker = null;
+    // Refused, as private windows and some policies do, or the network went away meanwhile. The app
+    // runs on as a page.
   }
 }
 
+function listen(registering: Workbox, callbacks: UpdateCallbacks): void {
+  // The first worker to take over brought nothing new; any later one did.
+  let stored = navigator.serviceWorker.controller !== null;
+  registering.addEventListener('waiting', () => callbacks.onReady());
+  registering.addEventListener('controlling', () => {
+    if (accepted) location.reload();
+    // Another window took the new version: this one still shows the old, and says so.
+    else if (stored) callbacks.onReady();
+    else callbacks.onOffline();
+    stored = true;
+  });
+}
+
 /** Takes the new version and shows it. To be called only when the pilot asked for it. */
-export function applyUpdate(): void {
+export async function applyUpdate(): Promise<void> {
   accepted = true;
-  if (worker && waiting) worker.messageSkipWaiting();
+  const registration = await navigator.serviceWorker.getRegistration();
+  // Taken already, by another window: only this page is still old.
+  if (registration?.waiting) worker?.messageSkipWaiting();
   else location.reload();
 }
 
