@@ -1,7 +1,7 @@
 /** What is asked about the ends of a field's runways, and what is answered. */
 
-import type { North } from '../angle';
 import type { Designator, Field, Surface } from '../airfield/field';
+import type { North } from '../angle';
 import type { Wind } from '../weather/report';
 
 /** What the runway is wanted for. */
@@ -12,6 +12,14 @@ export interface WindLimits {
   readonly crosswindKt: number;
   readonly tailwindKt: number;
 }
+
+/**
+ * Length needed on an end, metres; null where it cannot be known. It is asked with the least
+ * headwind there, kt, negative for a tailwind, null where the speed is not known, because the ring
+ * and the turning of the wind need the length in winds other than today's. They ask some thousand
+ * times, so answer from a table: `lengthByHeadwind` makes one of a slow function.
+ */
+export type LengthNeeded = (end: Designator, headwindLeastKt: number | null) => number | null;
 
 /** Everything the judgement of the ends depends on. */
 export interface EndsQuestion {
@@ -24,8 +32,8 @@ export interface EndsQuestion {
   readonly limits: WindLimits;
   readonly surface: Surface;
   readonly purpose: Purpose;
-  /** Length needed on an end today, metres; null where it cannot be known. Left out: length never decides. */
-  readonly lengthNeededM?: (end: Designator) => number | null;
+  /** Left out: no end falls short of length, and the longer runway stands for the more left over. */
+  readonly lengthNeededM?: LengthNeeded;
   /** Taxi distance to an end, metres; null where it cannot be known. */
   readonly taxiDistanceM?: (end: Designator) => number | null;
   /** Magnetic variation at the field, east positive, degrees. */
@@ -35,32 +43,52 @@ export interface EndsQuestion {
 /** Why an end is not within the limits given. */
 export type Shortfall =
   | { readonly code: 'closed'; readonly why: string }
+  /** Nothing is declared for this purpose: a TORA or LDA of 0. */
+  | { readonly code: 'not-for-purpose'; readonly purpose: Purpose }
   | {
       readonly code: 'crosswind';
       readonly worstKt: number;
       readonly limitKt: number;
+      /** It is the gust that fails: the steady wind alone would keep the limit. */
       readonly gust: boolean;
     }
   | {
       readonly code: 'tailwind';
       readonly worstKt: number;
       readonly limitKt: number;
+      /** As for crosswind. */
       readonly gust: boolean;
     }
   | { readonly code: 'length'; readonly neededM: number; readonly availableM: number }
   /** A speed is only known to be above a number, so nothing can be called within limits. */
-  | { readonly code: 'speed-unbounded' };
+  | { readonly code: 'speed-unbounded' }
+  /** No speed was reported, so there is no wind to compare with a limit. */
+  | { readonly code: 'speed-not-known' };
 
-/** Which rule put an end above the one that follows it. */
+/** Which rule put an end above the one that follows it. `next…` are that one's numbers. */
 export type Reason =
+  /** The one end within every limit. */
   | { readonly code: 'only-one-within-limits' }
+  /** Within every limit, which the next one is not. */
+  | { readonly code: 'within-limits' }
   | { readonly code: 'calm-wind-end' }
   | { readonly code: 'most-headwind'; readonly headwindKt: number; readonly nextKt: number }
+  /** Of the crosswind limit, 0 to 1, gust and swing included. */
   | { readonly code: 'least-crosswind-share'; readonly share: number; readonly nextShare: number }
-  | { readonly code: 'most-runway-left'; readonly leftM: number; readonly nextM: number }
-  | { readonly code: 'shortest-taxi'; readonly taxiM: number; readonly nextM: number }
-  | { readonly code: 'fails-least' }
-  /** No rule separates it from the next: the order of their numbers. */
+  /** `nextM` is null where what the next one needs cannot be known. */
+  | {
+      readonly code: 'most-runway-left';
+      readonly leftM: number;
+      readonly nextM: number | null;
+    }
+  /** What is needed is known for neither: what is available decides. */
+  | { readonly code: 'longest-runway'; readonly availableM: number; readonly nextM: number }
+  | { readonly code: 'shortest-taxi'; readonly taxiM: number; readonly nextM: number | null }
+  /** By the smaller share beyond what is allowed; null where the next one cannot be used at all. */
+  | { readonly code: 'fails-least'; readonly share: number; readonly nextShare: number | null }
+  /** With no speed to go by, the one that points nearest to where the wind comes from. */
+  | { readonly code: 'most-aligned'; readonly offDeg: number; readonly nextDeg: number }
+  /** No rule separates it from the next: the order of their designators. */
   | { readonly code: 'alike' };
 
 /** One end, judged in the wind asked about. */
@@ -78,20 +106,29 @@ export interface RankedEnd {
   readonly crosswindWorstKt: number | null;
   /** Greatest tailwind in the envelope, gust included, kt; 0 when there is none. Null when the speed is not known. */
   readonly tailwindWorstKt: number | null;
+  /** True just when there are no shortfalls. */
   readonly withinLimits: boolean;
   readonly shortfalls: readonly Shortfall[];
   /** Why it stands above the next one in the list; empty for the last. */
   readonly reasons: readonly Reason[];
   /** What is available for the purpose: TORA for take-off, LDA for landing, metres. */
   readonly availableM: number;
+  /** What remains of it after today's run, metres; negative when too short, null when not known. */
+  readonly leftM: number | null;
 }
 
 /** How far the wind can turn before the best end changes, on one side. */
 export type HoldsTo =
   /** Turned all the way round, the same end stays best. */
   | 'never'
-  /** The last whole-degree turn at which it is still best, as a direction of the wind's own north, and what is best one degree further: an end, or none. */
-  | { readonly lastDeg: number; readonly spareDeg: number; readonly then: Designator | null };
+  | {
+      /** The last whole-degree turn at which it is still best: 1 to 360, from the wind's own north. */
+      readonly lastDeg: number;
+      /** How many degrees that is from the wind asked about. */
+      readonly spareDeg: number;
+      /** What is best one degree further: another end, or none. */
+      readonly then: Designator | null;
+    };
 
 /** How firm the choice is. */
 export interface HoldsUntil {
@@ -99,19 +136,33 @@ export interface HoldsUntil {
   readonly left: HoldsTo;
   /** Wind turning clockwise (veering). */
   readonly right: HoldsTo;
-  /** The steady speed, kt, gust scaled with it, at which today's direction first breaks a limit on this end; null when none does. */
+  /** The steady speed, kt, gust scaled with it, at which today's direction reaches a wind limit on this end; null when none does. */
   readonly speedKt: number | null;
+  /** The limit it reaches; null when none. */
+  readonly limit: 'crosswind' | 'tailwind' | null;
   /** 5° or less to spare on a side: reports are rounded to 10°. */
   readonly close: boolean;
 }
+
+/** Why no end is best. */
+export type NoBest =
+  /** No speed was reported; a direction alone is no wind to judge by. */
+  | 'speed-not-known'
+  /** The speed or gust is only known to be above a number. */
+  | 'speed-unbounded'
+  /** Every end falls short; the shortfalls say of what. */
+  | 'none-within-limits';
 
 /** The ends of a field, best first, and how firm that is. */
 export interface RankedEnds {
   /** The first end, when it is within every limit; null when none is, or the wind is not known. */
   readonly best: RankedEnd | null;
+  /** Why there is no best; null when there is one. */
+  readonly because: NoBest | null;
+  /** All ends, closed ones included, in order. */
   readonly ends: readonly RankedEnd[];
   /** Null where there is no best, in light wind, and in wind without a direction. */
   readonly holdsUntil: HoldsUntil | null;
-  /** Steady and gust are both below 5 kt. */
+  /** Steady and gust are both known to be below 5 kt. */
   readonly light: boolean;
 }

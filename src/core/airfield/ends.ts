@@ -1,0 +1,70 @@
+/** The ends of a field's runways, each with what follows from where it and its opposite lie. */
+
+import type { TrueDeg } from '../angle';
+import { lineBetween } from '../earth/geodesic';
+import { M_PER_FT } from '../units';
+import { readDesignator, runwayName } from './designator';
+import type { Designator, Field, Runway, RunwayEnd } from './field';
+
+/** One end of a runway, seen from where it is entered. */
+export interface End {
+  readonly designator: Designator;
+  /** The designator painted at the other end. */
+  readonly opposite: Designator;
+  /** The runway's name, the lower number first: `10/28`. */
+  readonly runwayName: string;
+  readonly runway: Runway;
+  /** As the document gives it: place, elevation, declared distances, why it is closed. */
+  readonly given: RunwayEnd;
+  /** The direction one rolls in, from this end to the other. */
+  readonly heading: TrueDeg;
+  /** From end to end of the pavement, metres. What may be used of it are the declared distances. */
+  readonly lengthM: number;
+  /** Rise over run towards the other end, per cent; negative is downhill. ICAO Annex 14, 3.1.13. */
+  readonly slopePercent: number;
+}
+
+/** Fields are immutable documents, so what follows from one is worked out once. */
+const endsByField = new WeakMap<Field, readonly End[]>();
+
+/**
+ * All ends of a field, in the order of their designators.
+ *
+ * Throws RangeError where both ends of a runway are given at the same place, since such a runway
+ * has no heading; a field must be refused for it where it enters.
+ */
+export function endsOf(field: Field): readonly End[] {
+  const before = endsByField.get(field);
+  if (before) return before;
+  const ends = field.runways
+    .flatMap((runway) => [
+      endOf(runway, runway.ends[0], runway.ends[1]),
+      endOf(runway, runway.ends[1], runway.ends[0]),
+    ])
+    .sort((a, b) => (a.designator < b.designator ? -1 : 1));
+  endsByField.set(field, ends);
+  return ends;
+}
+
+/** The end of that name, which may be written loosely (`9L` is `09L`); null where there is none. */
+export function findEnd(field: Field, name: string): End | null {
+  const designator = readDesignator(name);
+  return endsOf(field).find((end) => end.designator === designator) ?? null;
+}
+
+function endOf(runway: Runway, given: RunwayEnd, far: RunwayEnd): End {
+  const name = runwayName(given.designator, far.designator);
+  const line = lineBetween(given.at, far.at);
+  if (!line?.azimuth) throw new RangeError(`Both ends of ${name} lie at the same place`);
+  const riseM = (far.elevationFt - given.elevationFt) * M_PER_FT;
+  return {
+    designator: given.designator,
+    opposite: far.designator,
+    runwayName: name,
+    runway,
+    given,
+    heading: line.azimuth,
+    lengthM: line.distanceM,
+    slopePercent: (100 * riseM) / line.distanceM,
+  };
+}

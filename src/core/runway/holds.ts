@@ -1,0 +1,70 @@
+/** How firm a choice is: how far the wind can turn, and how strong it can get. */
+
+import { degreesOf, type TrueDeg, trueDeg } from '../angle';
+import { exceeds, type Judged, judge } from './judge';
+import { bestOf } from './order';
+import type { EndsQuestion, HoldsTo, HoldsUntil } from './question';
+import { inOwnNorth, type Situation } from './situation';
+
+/** Reports are rounded to 10°, so 5° or less may already be gone. */
+const CLOSE_DEG = 5;
+
+/** How firm `best` is in the wind from `from`. */
+export function holdsUntil(
+  best: Judged,
+  from: TrueDeg,
+  situation: Situation,
+  question: EndsQuestion,
+): HoldsUntil {
+  const left = holdsTo(best, from, -1, situation, question);
+  // An end that stays best all the way round one way does so the other way.
+  const right = left === 'never' ? left : holdsTo(best, from, 1, situation, question);
+  return {
+    left,
+    right,
+    ...breakingSpeed(best, situation),
+    close: isClose(left) || isClose(right),
+  };
+}
+
+const isClose = (side: HoldsTo): boolean => side !== 'never' && side.spareDeg <= CLOSE_DEG;
+
+/** Turns the wind a whole degree at a time, `step` 1 clockwise or −1, until the best end changes. */
+function holdsTo(
+  best: Judged,
+  from: TrueDeg,
+  step: 1 | -1,
+  situation: Situation,
+  question: EndsQuestion,
+): HoldsTo {
+  const turned = (deg: number) => trueDeg(degreesOf(from) + step * deg);
+  for (let deg = 1; deg < 360; deg++) {
+    const now = bestOf(judge(situation, turned(deg)), situation);
+    if (now?.candidate === best.candidate) continue;
+    return {
+      lastDeg: inOwnNorth(turned(deg - 1), question),
+      spareDeg: deg - 1,
+      // biome-ignore lint/suspicious/noThenProperty: it holds a designator or null, never a function.
+      then: now?.candidate.end.designator ?? null,
+    };
+  }
+  return 'never';
+}
+
+/**
+ * The steady speed at which today's direction reaches a wind limit. Every component grows with the
+ * speed, so the wind can grow by limit over worst component; the gust grows with it.
+ */
+function breakingSpeed(
+  best: Judged,
+  { shape, limits }: Situation,
+): Pick<HoldsUntil, 'speedKt' | 'limit'> {
+  const reachedAtKt = (limitKt: number, worstKt: number) =>
+    exceeds(worstKt, 0) && shape.speedKt ? (shape.speedKt * limitKt) / worstKt : null;
+  const crosswind = reachedAtKt(limits.crosswindKt, best.crosswindWorstKt);
+  const tailwind = reachedAtKt(limits.tailwindKt, best.tailwindWorstKt);
+  if (tailwind !== null && (crosswind === null || tailwind < crosswind)) {
+    return { speedKt: tailwind, limit: 'tailwind' };
+  }
+  return { speedKt: crosswind, limit: crosswind === null ? null : 'crosswind' };
+}

@@ -1,0 +1,122 @@
+/** Everything the judgement of the ends depends on but the wind's direction, which may be turned. */
+
+import { type End, endsOf } from '../airfield/ends';
+import {
+  degreesOf,
+  magneticDeg,
+  relativeDeg,
+  type TrueDeg,
+  toMagnetic,
+  toTrue,
+  trueDeg,
+} from '../angle';
+import { envelopeOf } from '../weather/envelope';
+import type { Wind } from '../weather/report';
+import type { EndsQuestion, LengthNeeded, WindLimits } from './question';
+
+/**
+ * By which rules the ends are put in order. FAA JO 7110.65, 3-5-1: with 5 kt or more the end most
+ * nearly aligned with the wind, below that the calm-wind runway.
+ */
+export type Rule = 'into-wind' | 'light' | 'from-anywhere' | 'direction-only';
+
+/** Below this, kt, wind does not choose the runway. FAA JO 7110.65, 3-5-1. */
+const LIGHT_BELOW_KT = 5;
+
+/** The wind without its direction: what stays when it turns. */
+export interface WindShape {
+  /** Steady speed, kt; null when not known. */
+  readonly speedKt: number | null;
+  /** The stronger of steady wind and gust, kt; null when the speed is not known. */
+  readonly strongestKt: number | null;
+  /** From the reported direction clockwise to the middle of the envelope, degrees. */
+  readonly middleDeg: number;
+  /** Half the envelope's width, degrees; 180 is the whole circle. */
+  readonly halfDeg: number;
+}
+
+/** An end with what about it does not depend on the wind. */
+export interface Candidate {
+  readonly end: End;
+  /** TORA or LDA, metres. */
+  readonly availableM: number;
+  readonly taxiM: number | null;
+  readonly isCalmWindEnd: boolean;
+  /** Open, and something is declared for the purpose. */
+  readonly usable: boolean;
+}
+
+/** The question, made ready to be asked for any direction. */
+export interface Situation {
+  readonly candidates: readonly Candidate[];
+  readonly rule: Rule;
+  readonly shape: WindShape;
+  /** Where the wind comes from; null from anywhere. Calm counts as from north, to have components of 0. */
+  readonly from: TrueDeg | null;
+  /** A speed is only known to be above a number. */
+  readonly unbounded: boolean;
+  readonly limits: WindLimits;
+  readonly lengthNeededM: LengthNeeded;
+}
+
+/** Makes a question ready to be asked for any direction of the wind. */
+export function situationOf(question: EndsQuestion): Situation {
+  const { field, wind, limits } = question;
+  const from = fromOf(question);
+  return {
+    candidates: endsOf(field).map((end) => {
+      const availableM = question.purpose === 'take-off' ? end.given.toraM : end.given.ldaM;
+      return {
+        end,
+        availableM,
+        taxiM: question.taxiDistanceM?.(end.designator) ?? null,
+        isCalmWindEnd: end.designator === field.calmWindEnd,
+        usable: end.given.closed === undefined && availableM > 0,
+      };
+    }),
+    rule: ruleOf(wind, from),
+    shape: shapeOf(wind),
+    from,
+    unbounded: wind.speedIsMinimum || wind.gustIsMinimum,
+    limits,
+    lengthNeededM: question.lengthNeededM ?? (() => null),
+  };
+}
+
+/** A direction true, as a whole-circle direction of the wind's own north: 1 to 360 for whole degrees. */
+export function inOwnNorth(direction: TrueDeg, question: EndsQuestion): number {
+  const own = question.north === 'true' ? direction : toMagnetic(direction, question.variationDeg);
+  return degreesOf(own) || 360;
+}
+
+function fromOf({ wind, north, variationDeg }: EndsQuestion): TrueDeg | null {
+  const envelope = envelopeOf(wind);
+  if (envelope.kind === 'calm') return trueDeg(0);
+  if (envelope.kind === 'any' || wind.variable || wind.fromDeg === null) return null;
+  return north === 'true' ? trueDeg(wind.fromDeg) : toTrue(magneticDeg(wind.fromDeg), variationDeg);
+}
+
+function ruleOf(wind: Wind, from: TrueDeg | null): Rule {
+  if (wind.speedKt === null) return 'direction-only';
+  const unbounded = wind.speedIsMinimum || wind.gustIsMinimum;
+  const strongest = Math.max(wind.speedKt, wind.gustKt ?? 0);
+  if (strongest < LIGHT_BELOW_KT && !unbounded) return 'light';
+  return from === null ? 'from-anywhere' : 'into-wind';
+}
+
+function shapeOf(wind: Wind): WindShape {
+  const { speedKt } = wind;
+  const strongestKt = speedKt === null ? null : Math.max(speedKt, wind.gustKt ?? 0);
+  const envelope = envelopeOf(wind);
+  if (envelope.kind === 'any') return { speedKt, strongestKt, middleDeg: 0, halfDeg: 180 };
+  if (envelope.kind !== 'sector') return { speedKt, strongestKt, middleDeg: 0, halfDeg: 0 };
+  const halfDeg = envelope.widthDeg / 2;
+  // Both are of the wind's own north, and their difference is the same from either.
+  const middle = trueDeg(envelope.fromDeg + halfDeg);
+  return {
+    speedKt,
+    strongestKt,
+    middleDeg: relativeDeg(middle, trueDeg(wind.fromDeg ?? 0)),
+    halfDeg,
+  };
+}
