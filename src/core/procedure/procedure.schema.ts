@@ -1,15 +1,23 @@
 /** What a procedure document is. The JSON Schema in public/schemas is generated from this. */
 
 import * as v from 'valibot';
-import { described, document, shortText, text } from '../document.schema';
-
-/** The phases of a sortie, in the order they are flown. */
-export const PHASES = ['ramp', 'taxi', 'line-up', 'roll', 'climb', 'recovery', 'after'] as const;
-
-/** Facts that a condition can ask for; what they mean stands with `Facts` in core/procedure/facts. */
-export const CONDITION_FACTS = ['night', 'lights', 'wet', 'controlled', 'lightWind'] as const;
+import { described, document, holdsTogether, shortText, text } from '../document.schema';
+import type { LiveName } from './facts';
+import { procedureFaults } from './faults';
+import { CONDITION_FACTS, PHASES } from './phases';
 
 const phase = v.picklist(PHASES);
+
+/** The live numbers that a gate can be passed by: speeds. */
+const GATE_SPEEDS = [
+  'rotateKt',
+  'liftOffKt',
+  'gearKt',
+  'flapsKt',
+  'reheatOffKt',
+  'climbKt',
+  'approachKt',
+] as const satisfies readonly LiveName[];
 
 const stepId = described(
   v.pipe(v.string(), v.regex(/^[a-z0-9-]{1,32}$/)),
@@ -25,11 +33,16 @@ export type Condition =
 
 const MOST_CONDITIONS = 8;
 
-const condition: v.GenericSchema<Condition> = v.union([
+/** The shape of a condition; exported so that its JSON Schema has a name. */
+export const conditionSchema: v.GenericSchema<Condition> = v.union([
   v.strictObject({ fact: v.picklist(CONDITION_FACTS) }),
-  v.strictObject({ all: v.pipe(v.array(v.lazy(() => condition)), v.maxLength(MOST_CONDITIONS)) }),
-  v.strictObject({ any: v.pipe(v.array(v.lazy(() => condition)), v.maxLength(MOST_CONDITIONS)) }),
-  v.strictObject({ not: v.lazy(() => condition) }),
+  v.strictObject({
+    all: v.pipe(v.array(v.lazy(() => conditionSchema)), v.maxLength(MOST_CONDITIONS)),
+  }),
+  v.strictObject({
+    any: v.pipe(v.array(v.lazy(() => conditionSchema)), v.maxLength(MOST_CONDITIONS)),
+  }),
+  v.strictObject({ not: v.lazy(() => conditionSchema) }),
 ]);
 
 const step = v.strictObject({
@@ -49,12 +62,15 @@ const step = v.strictObject({
     v.optional(v.pipe(v.number(), v.minValue(0), v.maxValue(3600))),
     'For wait: how long it usually takes, seconds.',
   ),
-  gate: described(v.optional(shortText), 'For gate: the live number of the speed, such as gearKt.'),
+  gate: described(
+    v.optional(v.picklist(GATE_SPEEDS)),
+    'For gate: the live number of the speed it is passed by.',
+  ),
   tiedTo: described(
     v.optional(v.picklist(['brakes released'])),
     'Ticked together with that moment, and shown beside its key.',
   ),
-  when: v.optional(condition),
+  when: v.optional(conditionSchema),
   until: described(
     v.optional(phase),
     'If a fact that the step depends on changes before this phase ends, it is due again. Its own phase where left out.',
@@ -63,8 +79,7 @@ const step = v.strictObject({
 
 const steps = v.pipe(v.array(step), v.maxLength(80));
 
-/** A procedure: the steps of each phase, and the lists for when it goes wrong. */
-export const procedureSchema = v.strictObject({
+const procedureShape = v.strictObject({
   ...document('procedure'),
   code: described(v.pipe(v.string(), v.regex(/^[a-z0-9-]{2,24}$/)), 'Short name of the procedure.'),
   name: shortText,
@@ -84,6 +99,7 @@ export const procedureSchema = v.strictObject({
           id: v.picklist(['rejected-takeoff']),
           title: shortText,
           steps,
+          // biome-ignore lint/suspicious/noThenProperty: an object under this name never makes a promise; only a function would.
           then: described(
             v.strictObject({ phase, reopen: v.array(phase) }),
             'Which phase is taken up again at its end, and which phases are due again.',
@@ -95,3 +111,12 @@ export const procedureSchema = v.strictObject({
     'What to do when it goes wrong.',
   ),
 });
+
+/** One line of a procedure document. */
+export type StepShape = v.InferOutput<typeof step>;
+
+/** A procedure document of the right shape, whose steps may still clash. */
+export type ProcedureShape = v.InferOutput<typeof procedureShape>;
+
+/** A procedure: the steps of each phase, and the lists for when it goes wrong. */
+export const procedureSchema = v.pipe(procedureShape, holdsTogether(procedureFaults));

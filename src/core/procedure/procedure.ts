@@ -1,7 +1,8 @@
 /** A procedure, as its document gives it. */
 
 import type { InferOutput } from 'valibot';
-import type { PHASES, procedureSchema } from './procedure.schema';
+import type { PHASES } from './phases';
+import type { procedureSchema } from './procedure.schema';
 
 /** A procedure: the steps of each phase, and the lists for when it goes wrong. */
 export type Procedure = InferOutput<typeof procedureSchema>;

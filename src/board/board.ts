@@ -1,0 +1,173 @@
+/**
+ * The board: the record, folded, and the stages of the brief as signals. Views draw what stands
+ * here; what they may do stands in actions.ts.
+ */
+
+import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
+import {
+  type Documents,
+  type Entry,
+  type FieldModel,
+  factStage,
+  fieldModelFor,
+  foldSortie,
+  loadSun,
+  NO_SORTIE,
+  numbersStage,
+  purposeOf,
+  type Sortie,
+  sortiesOf,
+  sortieTimeMs,
+  stepFacts,
+  stepsStage,
+  type Tables,
+  taxiStage,
+  type WindText,
+  windStage,
+} from '../core';
+import { type Keeping, Record } from '../record/record';
+import { documentsOf } from './documents';
+import { wallMs } from './time';
+
+const entries = signal<readonly Entry[]>([]);
+
+/** Whether what is entered outlives this window. */
+export const keeping = signal<Keeping>('opening');
+
+/** The one list. */
+export const record = new Record(() => {
+  entries.value = record.entries;
+  keeping.value = record.keeping;
+});
+
+/** Keeps a signal's last value for as long as the new one says the same. */
+function steady<T>(work: () => T): ReadonlySignal<T> {
+  let last: T;
+  let lastText = '';
+  return computed(() => {
+    const value = work();
+    const text = JSON.stringify(value);
+    if (text !== lastText) {
+      lastText = text;
+      last = value;
+    }
+    return last;
+  });
+}
+
+/** All sorties, newest last, by their entries. */
+export const sorties = computed(() => sortiesOf(entries.value));
+
+/** The sortie that is being flown: the one begun last, unless its beginning was undone. */
+export const sortie: ReadonlySignal<Sortie> = computed(() => {
+  for (const entriesOfOne of [...sorties.value.values()].reverse()) {
+    const folded = foldSortie(entriesOfOne);
+    if (folded.id !== null) return folded;
+  }
+  return NO_SORTIE;
+});
+
+export const inputs = steady(() => sortie.value.inputs);
+
+/** The sortie's own time, UTC, moved on every minute. */
+export const sortieMinute = computed(
+  () => Math.floor(sortieTimeMs(sortie.value.clock, wallMs.value) / 60_000) * 60_000,
+);
+
+const documentNames = steady(() => {
+  const { field, aircraft, procedure } = inputs.value;
+  // A sortie that is being flown keeps to the procedure it was begun with.
+  return { field, aircraft, procedure: sortie.value.run?.procedure ?? procedure };
+});
+
+/** The documents in use, as far as they are in hand. */
+export const documents: ReadonlySignal<Documents> = computed(() =>
+  documentsOf(record, documentNames.value),
+);
+
+const magnetic = signal<FieldModel | null>(null);
+const sun = signal<Tables['sun']>(null);
+
+const tables = computed((): Tables => ({ magnetic: magnetic.value, sun: sun.value }));
+
+/** Loads the magnetic model whenever the sortie's date asks for another one. */
+export function followDate(): void {
+  effect(() => {
+    const at = new Date(sortieMinute.value);
+    const inHand = magnetic.peek();
+    if (inHand !== null && at >= inHand.from && at <= inHand.until) return;
+    fieldModelFor(at).then(
+      (model) => {
+        magnetic.value = model;
+      },
+      () => {
+        // Outside the years of every model: the brief says so. A failed load is tried again next minute.
+        magnetic.value = null;
+      },
+    );
+  });
+}
+
+/** Loads what can wait until the first answer stands. */
+export async function loadTheRest(): Promise<void> {
+  const loaded = await loadSun();
+  sun.value = loaded;
+}
+
+const settledInputs = steady(() => {
+  const { surface, ownCrosswindKt, ownTailwindKt, variationDeg } = inputs.value;
+  return { surface, ownCrosswindKt, ownTailwindKt, variationDeg };
+});
+
+/** What field, date and choices settle before there is a wind. */
+export const settled = computed(() =>
+  factStage(settledInputs.value, new Date(sortieMinute.value), documents.value, tables.value),
+);
+
+/** What Wind judges for. */
+export const purpose = computed(() => purposeOf(inputs.value, sortie.value.stamps));
+
+/** The wind in use: the one entered last. */
+export const enteredWind = computed(() => sortie.value.winds.at(-1) ?? null);
+
+const enteredText = steady((): WindText | null => {
+  const entered = enteredWind.value;
+  return entered === null ? null : { text: entered.text, north: entered.north };
+});
+
+/** What is typed and not set yet. */
+export const draft = signal('');
+
+const chosen = steady(() => inputs.value.chosen);
+
+/** What the wind in use means. */
+export const wind = computed(() =>
+  windStage(
+    settled.value,
+    enteredText.value,
+    purpose.value,
+    chosen.value,
+    new Date(sortieMinute.value),
+  ),
+);
+
+/** What the typed wind would mean, before it is set; the wind in use while nothing is typed. */
+export const typedWind = computed(() => {
+  if (draft.value.trim() === '') return wind.value;
+  const typed = { text: draft.value, north: inputs.value.typedNorth };
+  return windStage(settled.value, typed, purpose.value, chosen.value, new Date(sortieMinute.value));
+});
+
+export const numbers = computed(() => numbersStage(documents.value.aircraft));
+
+export const taxi = computed(() => taxiStage(documents.value.aircraft, documents.value.field));
+
+const facts = steady(() =>
+  stepFacts(settled.value, wind.value, enteredText.value, numbers.value, inputs.value),
+);
+
+/** Where the pilot is in the steps. */
+export const steps = computed(() => {
+  const { run, list, stamps } = sortie.value;
+  return stepsStage(documents.value.procedure, run, list, stamps, facts.value);
+});

@@ -1,0 +1,45 @@
+/** Which place is open, which sheet lies over it, and whether a wind is being typed. */
+
+import { signal } from '@preact/signals';
+import type { Figure, Unit } from '../core';
+
+/** The five places, in the order of the keys at the bottom edge. */
+export const PLACES = ['wind', 'taxi', 'steps', 'numbers', 'log'] as const;
+
+/** A place: one tap away from any other. */
+export type Place = (typeof PLACES)[number];
+
+/** What can lie over a place. */
+export type Sheet =
+  | { readonly kind: 'sortie' }
+  | { readonly kind: 'about' }
+  | { readonly kind: 'why'; readonly title: string; readonly figure: Figure<Unit> };
+
+const isPlace = (name: string): name is Place => PLACES.some((known) => known === name);
+
+function placeInAddress(): Place {
+  const name = location.hash.replace(/^#\/?/, '');
+  return isPlace(name) ? name : 'wind';
+}
+
+/** The place that is open. */
+export const place = signal<Place>(placeInAddress());
+
+/** The sheet over it; null when there is none. */
+export const sheet = signal<Sheet | null>(null);
+
+/** The keypad is open, over any place. */
+export const typing = signal(false);
+
+/** Opens a place, and closes what lies over it. The address follows, so that a shortcut or a reload lands there. */
+export function openPlace(name: Place): void {
+  place.value = name;
+  typing.value = false;
+  sheet.value = null;
+  history.replaceState(null, '', `#/${name}`);
+}
+
+/** Opens the place that the address names when it is changed by hand or by a shortcut. */
+export function followAddress(): void {
+  addEventListener('hashchange', () => openPlace(placeInAddress()));
+}

@@ -1,0 +1,98 @@
+/** First stage: what the field, the date and the pilot's choices settle before there is a wind. */
+
+import type { Aircraft } from '../aircraft/aircraft';
+import type { Field, Surface } from '../airfield/field';
+import type { SunFacts } from '../earth/sun';
+import { variationDeg } from '../earth/variation';
+import { type Figure, known, unknown } from '../figure';
+import type { Purpose } from '../runway/question';
+import type { Inputs } from '../sortie/entry';
+import type { Stamp } from '../sortie/fold';
+import { M_PER_FT } from '../units';
+import type { Documents, Tables } from './questions';
+
+/** What is settled before there is a wind. */
+export interface SettledFacts {
+  readonly field: Field | null;
+  readonly aircraft: Aircraft | null;
+  readonly surface: Surface;
+  /** Magnetic variation at the field, east positive. */
+  readonly variation: Figure<'deg'>;
+  /** The smaller of the aircraft's limit for the surface and the pilot's own. */
+  readonly crosswindLimit: Figure<'kt'>;
+  readonly tailwindLimit: Figure<'kt'>;
+  /** Null while the tables are on their way, or without a field. */
+  readonly sun: SunFacts | null;
+  /** Whether someone controls the field; null without a field. */
+  readonly controlled: boolean | null;
+}
+
+/** The facts of a field, a date, an aircraft and the pilot's choices. */
+export function factStage(
+  inputs: Pick<Inputs, 'surface' | 'ownCrosswindKt' | 'ownTailwindKt' | 'variationDeg'>,
+  at: Date,
+  { field, aircraft }: Documents,
+  tables: Tables,
+): SettledFacts {
+  const { surface } = inputs;
+  return {
+    field,
+    aircraft,
+    surface,
+    variation: variationFigure(inputs.variationDeg, field, at, tables),
+    crosswindLimit: limit(aircraft?.limits.crosswindKt[surface], inputs.ownCrosswindKt),
+    tailwindLimit: limit(aircraft?.limits.tailwindKt[surface], inputs.ownTailwindKt),
+    sun: field === null || tables.sun === null ? null : tables.sun(field.place, at),
+    controlled:
+      field === null
+        ? null
+        : field.radio.some(({ service }) => service === 'tower' || service === 'ground'),
+  };
+}
+
+function variationFigure(
+  own: number | null,
+  field: Field | null,
+  at: Date,
+  { magnetic }: Tables,
+): Figure<'deg'> {
+  if (own !== null) {
+    return known(own, 'deg', { formula: 'as-set', inputs: { set: own }, source: 'pilot' });
+  }
+  if (field === null) return unknown('no-field');
+  if (magnetic === null || at < magnetic.from || at > magnetic.until) {
+    return unknown('no-magnetic-model');
+  }
+  const { latDeg, lonDeg, elevationFt } = field.place;
+  const elevationM = elevationFt * M_PER_FT;
+  return known(variationDeg({ latDeg, lonDeg, elevationM }, at, magnetic), 'deg', {
+    formula: 'variation',
+    inputs: { latDeg, lonDeg, elevationM, date: at.toISOString().slice(0, 10) },
+    source: magnetic.name,
+  });
+}
+
+function limit(aircraftKt: number | undefined, ownKt: number | null): Figure<'kt'> {
+  if (aircraftKt === undefined && ownKt === null) return unknown('no-aircraft');
+  const value = Math.min(aircraftKt ?? Number.POSITIVE_INFINITY, ownKt ?? Number.POSITIVE_INFINITY);
+  return known(value, 'kt', {
+    formula: 'smaller-limit',
+    inputs: {
+      ...(aircraftKt === undefined ? {} : { aircraftKt }),
+      ...(ownKt === null ? {} : { ownKt }),
+    },
+    source: aircraftKt === value ? 'aircraft' : 'pilot',
+  });
+}
+
+/**
+ * What Wind judges for: what the pilot set, else landing once airborne, until the field is left
+ * again, and take-off before.
+ */
+export function purposeOf(inputs: Pick<Inputs, 'purpose'>, stamps: readonly Stamp[]): Purpose {
+  if (inputs.purpose !== null) return inputs.purpose;
+  const last = stamps.findLast(
+    ({ what }) => what === 'brakes released' || what === 'airborne' || what === 'landed',
+  );
+  return last === undefined || last.what === 'brakes released' ? 'take-off' : 'landing';
+}

@@ -1,0 +1,43 @@
+/** What a brief is worked out from: inputs of the moment, documents in hand, tables in hand. */
+
+import type { Aircraft } from '../aircraft/aircraft';
+import type { Field } from '../airfield/field';
+import type { North } from '../angle';
+import type { FieldModel } from '../earth/fieldModel';
+import type { Place } from '../earth/place';
+import type { SunFacts } from '../earth/sun';
+import type { Procedure } from '../procedure/procedure';
+import type { Inputs } from '../sortie/entry';
+import type { Run, Stamp } from '../sortie/fold';
+
+/** A wind as typed or pasted, and the north it was given to where the text does not say. */
+export interface WindText {
+  readonly text: string;
+  readonly north: North;
+}
+
+/** The state of the moment. */
+export interface BriefInputs {
+  readonly inputs: Inputs;
+  /** The wind in use; null before the first. */
+  readonly wind: WindText | null;
+  readonly run: Run | null;
+  readonly list: Run | null;
+  readonly stamps: readonly Stamp[];
+  /** The sortie's own time, UTC. */
+  readonly at: Date;
+}
+
+/** The documents in use; null while they are not chosen, or not loaded yet. */
+export interface Documents {
+  readonly field: Field | null;
+  readonly aircraft: Aircraft | null;
+  readonly procedure: Procedure | null;
+}
+
+/** What was loaded because the date or the place asks for it; null while it is on its way. */
+export interface Tables {
+  /** Null also for a date that no magnetic model covers. */
+  readonly magnetic: FieldModel | null;
+  readonly sun: ((place: Place, at: Date) => SunFacts) | null;
+}

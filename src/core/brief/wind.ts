@@ -1,0 +1,127 @@
+/** Second stage: what the wind means for the field's runway ends. */
+
+import type { Designator } from '../airfield/field';
+import { degreesOf, magneticDeg, type North, toMagnetic, toTrue, trueDeg } from '../angle';
+import type { EndsQuestion, Purpose, RankedEnd, RankedEnds } from '../runway/question';
+import { rankRunwayEnds } from '../runway/rank';
+import { type RunwayRing, runwayRing } from '../runway/ring';
+import type { Chosen } from '../sortie/entry';
+import { readReport } from '../weather/readReport';
+import type { Report, Wind } from '../weather/report';
+import { type EndFigures, endFigures } from './endFigures';
+import type { SettledFacts } from './facts';
+import type { WindText } from './questions';
+
+/** Why there is no ranking of ends. */
+export type NoRanking = 'no-field' | 'no-limits' | 'no-wind' | 'no-variation';
+
+/** What the wind means. */
+export interface WindBrief {
+  /** The text as read; null where nothing was entered. */
+  readonly report: Report | null;
+  /** The north that the report's wind is given to. */
+  readonly north: North;
+  /** Where the wind comes from, to both norths, degrees; null where it has no direction, or the variation is not known. */
+  readonly fromTrueDeg: number | null;
+  readonly fromMagneticDeg: number | null;
+  /** The swing, true, clockwise. */
+  readonly sectorTrueDeg: readonly [number, number] | null;
+  readonly purpose: Purpose;
+  readonly ranked: RankedEnds | null;
+  /** Why `ranked` is null. */
+  readonly because: NoRanking | null;
+  /** For each degree true the wind might come from, which end would be best. */
+  readonly ring: RunwayRing | null;
+  /** The end the pilot uses for this purpose, judged in this wind. */
+  readonly inUse: RankedEnd | null;
+  /** The end the pilot uses, also while there is no wind to judge it in. */
+  readonly using: Designator | null;
+  readonly figures: ReadonlyMap<Designator, EndFigures>;
+}
+
+/** Reads the wind and judges the ends in it. */
+export function windStage(
+  settled: SettledFacts,
+  entered: WindText | null,
+  purpose: Purpose,
+  chosen: Chosen | null,
+  at: Date,
+): WindBrief {
+  const report = entered === null ? null : readReport(entered.text);
+  const north: North = report?.north === 'true' ? 'true' : (entered?.north ?? 'true');
+  const wind = report?.wind ?? null;
+  const variation = settled.variation.value;
+  const using = chosen?.purpose === purpose ? chosen.end : null;
+  const question = askAbout(settled, wind, north, purpose, at);
+  const none: WindBrief = {
+    report,
+    north,
+    ...directions(wind, north, variation),
+    purpose,
+    ranked: null,
+    because: null,
+    ring: null,
+    inUse: null,
+    using,
+    figures: new Map(),
+  };
+  if (typeof question === 'string') return { ...none, because: question };
+  const ranked = rankRunwayEnds(question);
+  return {
+    ...none,
+    ranked,
+    ring: runwayRing(question),
+    inUse: ranked.ends.find((end) => end.designator === using) ?? null,
+    figures: new Map(
+      ranked.ends.map((end) => [
+        end.designator,
+        endFigures(end, question.wind, none.fromTrueDeg, purpose, settled),
+      ]),
+    ),
+  };
+}
+
+/** The question about the ends, or why it cannot be asked. */
+function askAbout(
+  { field, surface, variation, crosswindLimit, tailwindLimit }: SettledFacts,
+  wind: Wind | null,
+  north: North,
+  purpose: Purpose,
+  at: Date,
+): EndsQuestion | NoRanking {
+  if (field === null) return 'no-field';
+  if (crosswindLimit.value === null || tailwindLimit.value === null) return 'no-limits';
+  if (wind === null) return 'no-wind';
+  // A true wind can be judged without variation; only headings to magnetic north are then unknown.
+  if (variation.value === null && north === 'magnetic') return 'no-variation';
+  return {
+    field,
+    wind,
+    north,
+    at,
+    limits: { crosswindKt: crosswindLimit.value, tailwindKt: tailwindLimit.value },
+    surface,
+    purpose,
+    variationDeg: variation.value ?? 0,
+  };
+}
+
+function directions(wind: Wind | null, north: North, variation: number | null) {
+  const inTrue = (deg: number): number | null => {
+    if (north === 'true') return degreesOf(trueDeg(deg));
+    return variation === null ? null : degreesOf(toTrue(magneticDeg(deg), variation));
+  };
+  const fromDeg = wind === null || wind.variable ? null : wind.fromDeg;
+  const fromTrueDeg = fromDeg === null ? null : inTrue(fromDeg);
+  const sector = (wind?.sectorDeg ?? []).map(inTrue);
+  const [first, last] = sector;
+  return {
+    fromTrueDeg,
+    fromMagneticDeg:
+      fromTrueDeg === null || variation === null
+        ? null
+        : degreesOf(toMagnetic(trueDeg(fromTrueDeg), variation)),
+    sectorTrueDeg:
+      typeof first === 'number' && typeof last === 'number' ? ([first, last] as const) : null,
+  };
+}

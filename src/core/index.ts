@@ -1,0 +1,103 @@
+/** The door of core: everything else imports core from here. */
+
+export type { Aircraft } from './aircraft/aircraft';
+export { type End, endsOf, findEnd } from './airfield/ends';
+export type { Designator, Field, Runway, RunwayEnd, Surface } from './airfield/field';
+export {
+  degreesOf,
+  type MagneticDeg,
+  magneticDeg,
+  type North,
+  relativeDeg,
+  type TrueDeg,
+  toMagnetic,
+  toTrue,
+  trueDeg,
+  wrapDeg,
+} from './angle';
+export { type Brief, brief } from './brief/brief';
+export type { EndFigures } from './brief/endFigures';
+export { factStage, purposeOf, type SettledFacts } from './brief/facts';
+export { type NumbersBrief, numbersStage } from './brief/numbers';
+export type { BriefInputs, Documents, Tables, WindText } from './brief/questions';
+export { type StepsBrief, stepFacts, stepsStage } from './brief/steps';
+export { type TaxiBrief, taxiStage } from './brief/taxi';
+export { type NoRanking, type WindBrief, windStage } from './brief/wind';
+export { type FieldModel, type FieldModelName, fieldModelFor } from './earth/fieldModel';
+export type { Place } from './earth/place';
+export { variationDeg } from './earth/variation';
+export { type Cause, type Figure, known, type SourceId, unknown, type Why } from './figure';
+export {
+  type FactName,
+  type Facts,
+  type FactValue,
+  isLiveName,
+  LIVE,
+  type LiveName,
+  piecesOf,
+} from './procedure/facts';
+export { PHASES } from './procedure/phases';
+export type { AbnormalList, Phase, Procedure, Step, StepId } from './procedure/procedure';
+export {
+  type PhaseRows,
+  type Position,
+  type StepRow,
+  type StepState,
+  sawOf,
+  type Upcoming,
+  type Walk,
+} from './procedure/walk';
+export type {
+  EndsQuestion,
+  HoldsTo,
+  HoldsUntil,
+  Purpose,
+  RankedEnd,
+  RankedEnds,
+  Reason,
+  Shortfall,
+  WindLimits,
+} from './runway/question';
+export { rankRunwayEnds } from './runway/rank';
+export { type RunwayRing, runwayRing } from './runway/ring';
+export {
+  type Chosen,
+  compareEntries,
+  type Entry,
+  type Event,
+  FRESH_INPUTS,
+  type Hash,
+  type Id,
+  type Inputs,
+  type ListId,
+  type Moment,
+  type SealedFigure,
+  type StepOutcome,
+  type LeadsTo,
+} from './sortie/entry';
+export {
+  type Clock,
+  type EnteredWind,
+  foldSortie,
+  NO_SORTIE,
+  type Run,
+  type Sortie,
+  type Stamp,
+  sortiesOf,
+  sortieTimeMs,
+  type Ticked,
+} from './sortie/fold';
+export type { Unit } from './units';
+export { readReport } from './weather/readReport';
+export type {
+  Place as TextPlace,
+  Problem,
+  ProblemCode,
+  Report,
+  Span,
+  SpanKind,
+  Wind,
+} from './weather/report';
+
+/** Loads what works out the sun, when a step or a screen first asks for it. */
+export const loadSun = () => import('./earth/sun').then(({ sunFacts }) => sunFacts);

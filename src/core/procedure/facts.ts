@@ -1,0 +1,86 @@
+/**
+ * What is true just now, as far as steps depend on it: facts that conditions ask for, and live
+ * numbers that stand in a step's text. Both are known by name, both may be unknown.
+ */
+
+import type { CONDITION_FACTS } from './phases';
+
+/** A fact that a condition can ask for. */
+export type ConditionFact = (typeof CONDITION_FACTS)[number];
+
+/** A live number: a name in braces in a step's text. */
+export type LiveName = keyof typeof LIVE;
+
+/** The name of any fact. */
+export type FactName = ConditionFact | LiveName;
+
+/** What a fact can be; null when it is not known. */
+export type FactValue = boolean | number | string | null;
+
+/** Some facts by name. */
+export type FactValues = Readonly<Partial<Record<FactName, FactValue>>>;
+
+/** All facts. */
+export type Facts = Readonly<Record<FactName, FactValue>>;
+
+/** How a live number is written, and how far it may move before a step that used it is due again. */
+interface LiveKind {
+  /** `words` are shown as they are; the others are numbers. */
+  readonly form: 'words' | 'whole' | 'heading' | 'range';
+  readonly unit?: 'kt' | '%' | 'rpm' | 'deg';
+  /** The step is due again when the number moved by more than this; Infinity never reopens. */
+  readonly tolerance: number;
+}
+
+/** Every live number there is. A name that is not here is an error of the procedure. */
+export const LIVE = {
+  runway: { form: 'words', tolerance: 0 },
+  runwayMagnetic: { form: 'heading', unit: 'deg', tolerance: 1 },
+  wind: { form: 'words', tolerance: Number.POSITIVE_INFINITY },
+  field: { form: 'words', tolerance: 0 },
+  callsign: { form: 'words', tolerance: Number.POSITIVE_INFINITY },
+  taxiKt: { form: 'whole', unit: 'kt', tolerance: 1 },
+  turnKt: { form: 'whole', unit: 'kt', tolerance: 1 },
+  breakaway: { form: 'whole', tolerance: 1 },
+  keepRolling: { form: 'range', tolerance: Number.POSITIVE_INFINITY },
+  rotateKt: { form: 'whole', unit: 'kt', tolerance: 2 },
+  liftOffKt: { form: 'whole', unit: 'kt', tolerance: 2 },
+  gearKt: { form: 'whole', unit: 'kt', tolerance: 2 },
+  flapsKt: { form: 'whole', unit: 'kt', tolerance: 2 },
+  reheatOffKt: { form: 'whole', unit: 'kt', tolerance: 2 },
+  climbKt: { form: 'range', unit: 'kt', tolerance: Number.POSITIVE_INFINITY },
+  climbPitch: { form: 'range', unit: 'deg', tolerance: Number.POSITIVE_INFINITY },
+  approachKt: { form: 'whole', unit: 'kt', tolerance: 2 },
+} as const satisfies Record<string, LiveKind>;
+
+/** Whether a name is that of a live number. */
+export function isLiveName(name: string): name is LiveName {
+  return Object.hasOwn(LIVE, name);
+}
+
+/** A step's text in pieces: words as they are, and names of live numbers to be filled in. */
+export type TextPiece = string | { readonly live: string };
+
+/** Cuts a step's text at its live numbers: `Heading {runwayMagnetic}`. */
+export function piecesOf(text: string): readonly TextPiece[] {
+  return text
+    .split(/(\{[A-Za-z]+\})/)
+    .filter((piece) => piece !== '')
+    .map((piece) =>
+      piece.startsWith('{') && piece.endsWith('}') ? { live: piece.slice(1, -1) } : piece,
+    );
+}
+
+/** The live numbers that a text names, known or not. */
+export function liveNamesIn(text: string): readonly string[] {
+  return piecesOf(text).flatMap((piece) => (typeof piece === 'string' ? [] : [piece.live]));
+}
+
+/** Whether a fact moved so far that a step which saw it must be done again. */
+export function hasMoved(name: FactName, saw: FactValue, now: FactValue): boolean {
+  if (saw === now) return false;
+  const tolerance = isLiveName(name) ? LIVE[name].tolerance : 0;
+  if (tolerance === Number.POSITIVE_INFINITY) return false;
+  if (typeof saw === 'number' && typeof now === 'number') return Math.abs(saw - now) > tolerance;
+  return true;
+}

@@ -1,0 +1,158 @@
+/**
+ * The record: one list of what happened, only ever added to.
+ *
+ * Everything the app knows about a sortie is folded from this list. Undo is an entry too, so that
+ * nothing is ever lost; two lists merge by id; an entry of an unknown kind is kept and skipped.
+ */
+
+import type { Designator, Surface } from '../airfield/field';
+import type { North } from '../angle';
+import type { FactValues } from '../procedure/facts';
+import type { Phase, StepId } from '../procedure/procedure';
+import type { Purpose } from '../runway/question';
+
+/** Names an entry, a sortie or a run: 16 or more random characters. */
+export type Id = string;
+
+/** Names a document by its content. */
+export type Hash = string;
+
+/** The end the pilot uses. Best is advice and never changes it. */
+export interface Chosen {
+  readonly end: Designator;
+  readonly purpose: Purpose;
+}
+
+/** What is chosen and typed. Each can be set alone. */
+export interface Inputs {
+  readonly field: Hash | null;
+  readonly aircraft: Hash | null;
+  readonly procedure: Hash | null;
+  readonly callsign: string;
+  readonly surface: Surface;
+  /** The pilot's own limits, kt; null leaves the aircraft's. */
+  readonly ownCrosswindKt: number | null;
+  readonly ownTailwindKt: number | null;
+  /** The north of a wind typed in short. A full report is true, whatever this says. */
+  readonly typedNorth: North;
+  /** Magnetic variation as the pilot wants it, east positive; null: from the model. */
+  readonly variationDeg: number | null;
+  readonly chosen: Chosen | null;
+  /** What Wind judges for; null: landing from recovery on, take-off before. */
+  readonly purpose: Purpose | null;
+  /** Typed into the wind entry, and not set yet. */
+  readonly draft: string;
+}
+
+/** What a sortie begins with. */
+export const FRESH_INPUTS: Inputs = {
+  field: null,
+  aircraft: null,
+  procedure: null,
+  callsign: '',
+  surface: 'dry',
+  ownCrosswindKt: null,
+  ownTailwindKt: null,
+  typedNorth: 'true',
+  variationDeg: null,
+  chosen: null,
+  purpose: null,
+  draft: '',
+};
+
+/** Moments of a sortie that are stamped with their time. */
+export type Moment =
+  | 'off chocks'
+  | 'brakes released'
+  | 'stopping'
+  | 'airborne'
+  | 'landed'
+  | 'on chocks';
+
+/** The lists that can be opened when it goes wrong. */
+export type ListId = 'rejected-takeoff';
+
+/** Where a closed run leads. */
+export type LeadsTo =
+  | 'return'
+  | 'end'
+  | { readonly phase: Phase; readonly reopen: readonly Phase[] };
+
+/** A figure as it was shown when it was sealed. */
+export interface SealedFigure {
+  readonly value: number | string;
+  readonly unit: string;
+}
+
+/** When, where in the list, and in which sortie something happened. */
+export interface Stamped {
+  readonly id: Id;
+  /** Above every number in the list when it was added; two windows may give the same. */
+  readonly seq: number;
+  readonly sortie: Id;
+  /** The device's clock and the sortie's own, ms since 1970 UTC. */
+  readonly at: { readonly wallMs: number; readonly sortieMs: number };
+}
+
+/** What can happen to a step. */
+export type StepOutcome = 'done' | 'held' | 'cannot';
+
+/** What happened. */
+export type Event =
+  | { readonly kind: 'set'; readonly inputs: Partial<Inputs> }
+  | { readonly kind: 'wind'; readonly text: string; readonly north: North }
+  | { readonly kind: 'clock'; readonly sortieMs: number; readonly rate: number }
+  | {
+      readonly kind: StepOutcome;
+      readonly run: Id;
+      /** Which time round: phases flown again count on. */
+      readonly pass: number;
+      readonly step: StepId;
+      /** The facts the step depends on, as they were. */
+      readonly saw: FactValues;
+      readonly why?: string;
+    }
+  | {
+      readonly kind: 'open';
+      readonly run: Id;
+      readonly procedure: Hash;
+      readonly list: ListId | null;
+    }
+  | { readonly kind: 'close'; readonly run: Id; readonly leadsTo: LeadsTo }
+  | { readonly kind: 'stamp'; readonly what: Moment }
+  | { readonly kind: 'interrupted' | 'resumed'; readonly run: Id }
+  | { readonly kind: 'undo'; readonly target: Id }
+  | {
+      readonly kind: 'sealed';
+      readonly documents: Readonly<Record<string, Hash>>;
+      readonly figures: Readonly<Record<string, SealedFigure>>;
+    };
+
+/** One line of the list. */
+export type Entry = Stamped & Event;
+
+const KINDS: ReadonlySet<string> = new Set<Event['kind']>([
+  'set',
+  'wind',
+  'clock',
+  'done',
+  'held',
+  'cannot',
+  'open',
+  'close',
+  'stamp',
+  'interrupted',
+  'resumed',
+  'undo',
+  'sealed',
+]);
+
+/** Whether this version of the app knows what the entry means. */
+export function isKnownKind(entry: Stamped & { readonly kind: string }): entry is Entry {
+  return KINDS.has(entry.kind);
+}
+
+/** The order of the list: by number, then by id, so that two windows agree. */
+export function compareEntries(a: Stamped, b: Stamped): number {
+  return a.seq - b.seq || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
+}

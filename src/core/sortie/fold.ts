@@ -1,0 +1,276 @@
+/** Folds the record into what it says: what is chosen and typed, and what was done. */
+
+import type { North } from '../angle';
+import type { FactValues } from '../procedure/facts';
+import { PHASES } from '../procedure/phases';
+import type { Phase, StepId } from '../procedure/procedure';
+import {
+  compareEntries,
+  type Entry,
+  FRESH_INPUTS,
+  type Hash,
+  type Id,
+  type Inputs,
+  isKnownKind,
+  type ListId,
+  type Moment,
+  type SealedFigure,
+  type StepOutcome,
+} from './entry';
+
+/** A wind as it was entered. */
+export interface EnteredWind {
+  readonly id: Id;
+  readonly text: string;
+  /** The north it was given to, where the text itself does not say. */
+  readonly north: North;
+  readonly at: Entry['at'];
+}
+
+/** The sortie's own clock: at `wallMs` of the device it read `sortieMs`, and runs at `rate`. */
+export interface Clock {
+  readonly wallMs: number;
+  readonly sortieMs: number;
+  /** 1 running, 0 paused. */
+  readonly rate: number;
+}
+
+/** What happened to a step, and the facts it was done under. */
+export interface Ticked {
+  readonly id: Id;
+  readonly outcome: StepOutcome;
+  readonly saw: FactValues;
+  readonly why: string | null;
+  readonly at: Entry['at'];
+}
+
+/** A walk through the steps of a procedure, or of one of its lists. */
+export interface Run {
+  readonly id: Id;
+  readonly procedure: Hash;
+  /** Null for the procedure itself. */
+  readonly list: ListId | null;
+  /** How many times each phase is flown, counting from 1. */
+  readonly passes: Readonly<Record<Phase, number>>;
+  /** What happened to each step, by {@link tickKey}. */
+  readonly ticks: ReadonlyMap<string, Ticked>;
+  /** The last thing done in this run, which "Back" takes back. */
+  readonly last: { readonly id: Id; readonly step: StepId | null; readonly at: Entry['at'] } | null;
+  /** When the run was left and not yet taken up again. */
+  readonly interruptedAt: Entry['at'] | null;
+}
+
+/** A moment that was stamped, and in which pass of the roll. */
+export interface Stamp {
+  readonly id: Id;
+  readonly what: Moment;
+  readonly pass: number;
+  readonly at: Entry['at'];
+}
+
+/** The figures that were shown at a moment that counts, with the documents they came from. */
+export interface Seal {
+  readonly documents: Readonly<Record<string, Hash>>;
+  readonly figures: Readonly<Record<string, SealedFigure>>;
+  readonly at: Entry['at'];
+}
+
+/** One sortie, as the record tells it. */
+export interface Sortie {
+  readonly id: Id | null;
+  readonly inputs: Inputs;
+  /** Oldest first. */
+  readonly winds: readonly EnteredWind[];
+  /** Null: the device's clock. */
+  readonly clock: Clock | null;
+  /** The procedure being flown; null before the first step. */
+  readonly run: Run | null;
+  /** The list opened because something went wrong; null most of the time. */
+  readonly list: Run | null;
+  readonly stamps: readonly Stamp[];
+  readonly seals: readonly Seal[];
+  readonly startedAt: Entry['at'] | null;
+  readonly lastAt: Entry['at'] | null;
+  /** When the sortie was ended; null while it goes on. */
+  readonly endedAt: Entry['at'] | null;
+}
+
+/** Under which key a step's outcome stands in a run: the same step flown again is another. */
+export function tickKey(pass: number, step: StepId): string {
+  return `${pass}/${step}`;
+}
+
+/** A sortie of which nothing is recorded yet. */
+export const NO_SORTIE: Sortie = {
+  id: null,
+  inputs: FRESH_INPUTS,
+  winds: [],
+  clock: null,
+  run: null,
+  list: null,
+  stamps: [],
+  seals: [],
+  startedAt: null,
+  lastAt: null,
+  endedAt: null,
+};
+
+/**
+ * The entries that count, in the order of the list: those undone are left out, and so is what this
+ * version does not know. An undo that was itself undone does nothing. Undoing a tick takes back the
+ * same tick given twice, as two windows can.
+ */
+export function entriesThatCount(entries: readonly Entry[]): readonly Entry[] {
+  const ordered = entries.filter(isKnownKind).sort(compareEntries);
+  const byId = new Map(ordered.map((entry) => [entry.id, entry]));
+  const undone = new Set<Id>();
+  const undoneTicks = new Map<string, number>();
+  for (const entry of ordered.toReversed()) {
+    if (entry.kind !== 'undo' || undone.has(entry.id)) continue;
+    undone.add(entry.target);
+    const target = byId.get(entry.target);
+    if (target !== undefined && isTick(target)) undoneTicks.set(sameTick(target), entry.seq);
+  }
+  return ordered.filter((entry) => {
+    if (entry.kind === 'undo' || undone.has(entry.id)) return false;
+    if (!isTick(entry)) return true;
+    const undoneAt = undoneTicks.get(sameTick(entry));
+    return undoneAt === undefined || entry.seq > undoneAt;
+  });
+}
+
+type Tick = Extract<Entry, { kind: StepOutcome }>;
+
+function isTick(entry: Entry): entry is Tick {
+  return entry.kind === 'done' || entry.kind === 'held' || entry.kind === 'cannot';
+}
+
+function sameTick(tick: Tick): string {
+  return [tick.kind, tick.run, tick.pass, tick.step].join('/');
+}
+
+type Draft<T> = { -readonly [K in keyof T]: T[K] };
+
+interface RunDraft extends Draft<Omit<Run, 'passes' | 'ticks'>> {
+  passes: Record<Phase, number>;
+  ticks: Map<string, Ticked>;
+}
+
+function openedRun(id: Id, procedure: Hash, list: ListId | null): RunDraft {
+  return {
+    id,
+    procedure,
+    list,
+    passes: Object.fromEntries(PHASES.map((phase) => [phase, 1])) as Record<Phase, number>,
+    ticks: new Map(),
+    last: null,
+    interruptedAt: null,
+  };
+}
+
+/** What the entries of one sortie say; they may come in any order, and twice. */
+export function foldSortie(entries: readonly Entry[]): Sortie {
+  const runs = new Map<Id, RunDraft>();
+  let inputs = FRESH_INPUTS;
+  let clock: Clock | null = null;
+  let run: RunDraft | null = null;
+  let list: RunDraft | null = null;
+  let endedAt: Entry['at'] | null = null;
+  const winds: EnteredWind[] = [];
+  const stamps: Stamp[] = [];
+  const seals: Seal[] = [];
+  const counted = entriesThatCount([...new Map(entries.map((e) => [e.id, e])).values()]);
+
+  for (const entry of counted) {
+    const { at, id } = entry;
+    switch (entry.kind) {
+      case 'set':
+        inputs = { ...inputs, ...entry.inputs };
+        break;
+      case 'wind':
+        winds.push({ id, text: entry.text, north: entry.north, at });
+        break;
+      case 'clock':
+        clock = { wallMs: at.wallMs, sortieMs: entry.sortieMs, rate: entry.rate };
+        break;
+      case 'open': {
+        const opened = openedRun(entry.run, entry.procedure, entry.list);
+        runs.set(entry.run, opened);
+        if (entry.list === null) run = opened;
+        else list = opened;
+        break;
+      }
+      case 'close': {
+        const closed = runs.get(entry.run);
+        if (closed === undefined) break;
+        if (closed === list) list = null;
+        if (entry.leadsTo === 'end') endedAt = at;
+        // The procedure itself is closed that way when another aircraft is taken: its steps begin anew.
+        else if (entry.leadsTo === 'return') run = closed === run ? null : run;
+        else if (run !== null) {
+          for (const phase of entry.leadsTo.reopen) run.passes[phase] += 1;
+          run.last = { id, step: null, at };
+        }
+        break;
+      }
+      case 'done':
+      case 'held':
+      case 'cannot': {
+        const ticked = runs.get(entry.run);
+        if (ticked === undefined) break;
+        ticked.ticks.set(tickKey(entry.pass, entry.step), {
+          id,
+          outcome: entry.kind,
+          saw: entry.saw,
+          why: entry.why ?? null,
+          at,
+        });
+        ticked.last = { id, step: entry.step, at };
+        ticked.interruptedAt = null;
+        break;
+      }
+      case 'stamp':
+        stamps.push({ id, what: entry.what, pass: run?.passes.roll ?? 1, at });
+        if (run !== null) run.last = { id, step: null, at };
+        break;
+      case 'interrupted':
+      case 'resumed': {
+        const paused = runs.get(entry.run);
+        if (paused !== undefined) paused.interruptedAt = entry.kind === 'interrupted' ? at : null;
+        break;
+      }
+      case 'sealed':
+        seals.push({ documents: entry.documents, figures: entry.figures, at });
+        break;
+    }
+  }
+  return {
+    id: counted[0]?.sortie ?? null,
+    inputs,
+    winds,
+    clock,
+    run,
+    list,
+    stamps,
+    seals,
+    startedAt: counted[0]?.at ?? null,
+    lastAt: counted.at(-1)?.at ?? null,
+    endedAt,
+  };
+}
+
+/** What the sortie's clock reads when the device's clock reads `wallMs`. */
+export function sortieTimeMs(clock: Clock | null, wallMs: number): number {
+  return clock === null ? wallMs : clock.sortieMs + (wallMs - clock.wallMs) * clock.rate;
+}
+
+/** The record cut into sorties, by when each began. */
+export function sortiesOf(entries: readonly Entry[]): ReadonlyMap<Id, readonly Entry[]> {
+  const sorties = new Map<Id, Entry[]>();
+  for (const entry of [...entries].sort(compareEntries)) {
+    const sortie = sorties.get(entry.sortie);
+    if (sortie === undefined) sorties.set(entry.sortie, [entry]);
+    else sortie.push(entry);
+  }
+  return sorties;
+}

@@ -1,0 +1,60 @@
+/**
+ * What belongs to the device rather than to a sortie: the theme, and that the caution was read.
+ *
+ * Kept in localStorage, because it is wanted before the first frame and nothing is lost with it.
+ */
+
+import { effect, signal } from '@preact/signals';
+
+/** How the screen looks. `device` follows what the device asks for: day, or dusk where it is dark. */
+export type Theme = 'device' | 'day' | 'dusk' | 'night';
+
+const THEMES: readonly string[] = ['device', 'day', 'dusk', 'night'] satisfies Theme[];
+
+function stored(name: string): string | null {
+  try {
+    return localStorage.getItem(`lapstrip.${name}`);
+  } catch {
+    return null;
+  }
+}
+
+function store(name: string, value: string): void {
+  try {
+    localStorage.setItem(`lapstrip.${name}`, value);
+  } catch {
+    // Storage is refused: the preference holds until the window closes.
+  }
+}
+
+const isTheme = (name: string | null): name is Theme => name !== null && THEMES.includes(name);
+
+const storedTheme = stored('theme');
+
+/** The theme the pilot chose. */
+export const theme = signal<Theme>(isTheme(storedTheme) ? storedTheme : 'device');
+
+/** Night, brighter, for readers who need 7:1. */
+export const brightNight = signal(stored('brightNight') === 'yes');
+
+/** Whether the caution was read on this device. */
+export const cautionRead = signal(stored('cautionRead') === 'yes');
+
+/** Applies the preferences to the page and keeps them; call once, before the first frame. */
+export function applyPreferences(): void {
+  const dark = matchMedia('(prefers-color-scheme: dark)');
+  const systemIsDark = signal(dark.matches);
+  dark.addEventListener('change', (change) => {
+    systemIsDark.value = change.matches;
+  });
+  effect(() => {
+    const shown = theme.value === 'device' ? (systemIsDark.value ? 'dusk' : 'day') : theme.value;
+    document.documentElement.dataset.theme = shown;
+    document.documentElement.toggleAttribute('data-bright', brightNight.value);
+    const paper = getComputedStyle(document.documentElement).getPropertyValue('--paper');
+    document.querySelector('meta[name="theme-color"]')?.setAttribute('content', paper.trim());
+    store('theme', theme.value);
+    store('brightNight', brightNight.value ? 'yes' : 'no');
+    store('cautionRead', cautionRead.value ? 'yes' : 'no');
+  });
+}

@@ -1,0 +1,152 @@
+/**
+ * The record as the app holds it: the list in memory, written as it happens, merged with what other
+ * windows add. An entry counts at once; whether it is also kept is said by `keeping`.
+ */
+
+import { compareEntries, type Entry, type Event, type Id } from '../core';
+import { type Followers, followOthers } from './follow';
+import { type KeptDocument, openStore, type Store } from './store';
+
+/** Whether what is entered outlives this window. */
+export type Keeping =
+  /** Not known yet: the store is being opened. */
+  | 'opening'
+  | 'kept'
+  /** The device refuses storage, or it is full: all is forgotten when the window closes. */
+  | 'forgotten';
+
+/** Adds to the record, and says what it holds. */
+export class Record {
+  readonly #changed: () => void;
+  #entries: readonly Entry[] = [];
+  #keeping: Keeping = 'opening';
+  readonly #known = new Set<Id>();
+  #unwritten: Entry[] = [];
+  #writing: Promise<void> = Promise.resolve();
+  #store: Store | null = null;
+  #followers: Followers | null = null;
+  #seq = 0;
+
+  /** `changed` is called whenever `entries` or `keeping` says something new. */
+  constructor(changed: () => void) {
+    this.#changed = changed;
+  }
+
+  /** All entries, in the order of the list; a new array with every change. */
+  get entries(): readonly Entry[] {
+    return this.#entries;
+  }
+
+  get keeping(): Keeping {
+    return this.#keeping;
+  }
+
+  /** Reads what was kept, and begins to follow other windows. Resolves also where nothing is kept. */
+  async open(): Promise<void> {
+    this.#followers = followOthers((entries) => this.#merge(entries));
+    try {
+      this.#store = await openStore();
+      this.#merge(await this.#store.entries());
+      this.#keep('kept');
+    } catch {
+      this.#keep('forgotten');
+    }
+    this.#write();
+  }
+
+  /** Adds what happened, in one go: all of it is kept, or none. */
+  add(sortie: Id, at: Entry['at'], ...events: readonly Event[]): readonly Entry[] {
+    const added = events.map((event): Entry => {
+      this.#seq += 1;
+      return { ...event, id: newId(), seq: this.#seq, sortie, at };
+    });
+    this.#merge(added);
+    this.#unwritten.push(...added);
+    this.#followers?.tell(added);
+    this.#write();
+    return added;
+  }
+
+  /** Reads again what was kept, for a window that slept while another wrote. */
+  async refresh(): Promise<void> {
+    if (this.#store === null) return;
+    try {
+      this.#merge(await this.#store.entries());
+    } catch {
+      this.#keep('forgotten');
+    }
+  }
+
+  async documents(): Promise<readonly KeptDocument[]> {
+    return (await this.#store?.documents().catch(() => [])) ?? [];
+  }
+
+  /** Keeps a document; whether that succeeded shows in `keeping`. */
+  async keepDocument(document: KeptDocument): Promise<void> {
+    try {
+      await this.#store?.addDocument(document);
+    } catch {
+      this.#keep('forgotten');
+    }
+  }
+
+  /** Resolves when all that was added so far is written, or was refused. */
+  settled(): Promise<void> {
+    return this.#writing;
+  }
+
+  #merge(entries: readonly Entry[]): void {
+    const fresh = entries.filter((entry) => isEntry(entry) && !this.#known.has(entry.id));
+    if (fresh.length === 0) return;
+    for (const entry of fresh) {
+      this.#known.add(entry.id);
+      this.#seq = Math.max(this.#seq, entry.seq);
+    }
+    this.#entries = [...this.#entries, ...fresh].sort(compareEntries);
+    this.#changed();
+  }
+
+  #keep(keeping: Keeping): void {
+    if (this.#keeping === keeping) return;
+    this.#keeping = keeping;
+    this.#changed();
+  }
+
+  /** Writes one batch after the other, in order; what was refused is tried again with the next. */
+  #write(): void {
+    const store = this.#store;
+    if (store === null || this.#unwritten.length === 0) return;
+    this.#writing = this.#writing.then(async () => {
+      const batch = this.#unwritten;
+      if (batch.length === 0) return;
+      this.#unwritten = [];
+      try {
+        await store.addEntries(batch);
+        this.#keep('kept');
+      } catch {
+        this.#unwritten = [...batch, ...this.#unwritten];
+        this.#keep('forgotten');
+      }
+    });
+  }
+}
+
+/** What is read back was written by this app, but perhaps by a damaged or a later one. */
+function isEntry(value: unknown): value is Entry {
+  if (typeof value !== 'object' || value === null) return false;
+  const { id, seq, sortie, kind, at } = value as Partial<globalThis.Record<keyof Entry, unknown>>;
+  return (
+    typeof id === 'string' &&
+    Number.isSafeInteger(seq) &&
+    typeof sortie === 'string' &&
+    typeof kind === 'string' &&
+    typeof at === 'object' &&
+    at !== null
+  );
+}
+
+/** A new name for an entry, a sortie or a run: 128 random bits. */
+export function newId(): Id {
+  const bytes = crypto.getRandomValues(new Uint8Array(16));
+  return [...bytes].map((byte) => byte.toString(16).padStart(2, '0')).join('');
+}
