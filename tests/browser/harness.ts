@@ -1,0 +1,145 @@
+/**
+ * What a browser test stands on: the built app on a host, a browser, and windows in it.
+ *
+ * ```ts
+ * import { describe, expect, test } from './harness';
+ *
+ * test('a wind is answered', async ({ open }) => {
+ *   const page = await open('phone');
+ *   …
+ * });
+ * ```
+ *
+ * Every test fails on an error on the console, an exception nobody caught, something the content
+ * policy refused or a request to anywhere else, whatever it was looking for itself.
+ */
+
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import {
+  type BrowserContext,
+  type BrowserContextOptions,
+  chromium,
+  type Page,
+} from 'playwright-core';
+import { test as base, expect } from 'vitest';
+import { findChromium, QUIET_FLAGS } from '../../tools/chromium.mjs';
+import { SCREENS, type Screen } from './screens';
+import { Host } from './server';
+import { watch } from './watch';
+
+export { describe, expect } from 'vitest';
+
+/** How a window is opened, beside the screen it is on. */
+export interface Opened {
+  /** What follows the address of the app, such as `#/wind`. */
+  readonly path?: string;
+  /** The moment the window is opened at; the clock runs on from there and `page.clock` moves it. */
+  readonly at?: Date;
+  /** Anything else that playwright can set, such as `colorScheme` or `reducedMotion`. */
+  readonly context?: BrowserContextOptions;
+}
+
+const launching = () => ({ executablePath: findChromium(), args: QUIET_FLAGS, headless: true });
+
+async function openPage(context: BrowserContext, url: string, opened: Opened): Promise<Page> {
+  const page = context.pages()[0] ?? (await context.newPage());
+  if (opened.at) await page.clock.install({ time: opened.at });
+  await page.goto(url + (opened.path ?? ''));
+  return page;
+}
+
+/**
+ * One tablet with one browser profile: what was stored outlives its windows. Closing it and opening
+ * it again is a cold start.
+ */
+export class Device {
+  readonly #host: Host;
+  readonly #problems: string[];
+  #profile: string | null = null;
+  #context: BrowserContext | null = null;
+
+  constructor(host: Host, problems: string[]) {
+    this.#host = host;
+    this.#problems = problems;
+  }
+
+  /** Starts the browser and opens the app in a window. */
+  async start(screen: Screen, opened: Opened = {}): Promise<Page> {
+    this.#profile ??= await mkdtemp(join(tmpdir(), 'lapstrip-device-'));
+    this.#context = await chromium.launchPersistentContext(this.#profile, {
+      ...launching(),
+      ...SCREENS[screen],
+      ...opened.context,
+    });
+    await watch(this.#context, this.#host.url, this.#problems);
+    return openPage(this.#context, this.#host.url, opened);
+  }
+
+  /** Opens another window of the running browser, on the same profile. */
+  async another(opened: Opened = {}): Promise<Page> {
+    if (!this.#context) throw new Error('start() comes first');
+    const page = await this.#context.newPage();
+    if (opened.at) await page.clock.install({ time: opened.at });
+    await page.goto(this.#host.url + (opened.path ?? ''));
+    return page;
+  }
+
+  /** Closes every window and ends the browser. */
+  async shut(): Promise<void> {
+    await this.#context?.close();
+    this.#context = null;
+  }
+
+  /** Shuts it and forgets everything that was stored. */
+  async discard(): Promise<void> {
+    await this.shut();
+    if (this.#profile) await rm(this.#profile, { recursive: true, force: true, maxRetries: 3 });
+    this.#profile = null;
+  }
+}
+
+/**
+ * `test` with what a browser test needs:
+ *
+ * - `host`: the host of this test alone; it can be stopped, started and given a new version.
+ * - `open(screen, opened?)`: a window with nothing stored, closed when the test ends.
+ * - `device`: a profile that outlives its windows, for cold starts and reloads without a network.
+ * - `problems`: what went wrong unseen. It must be empty at the end; a test that provokes something
+ *   takes it out itself, and says why.
+ */
+export const test = base
+  .extend('browser', { scope: 'file' }, async ({}, { onCleanup }) => {
+    const browser = await chromium.launch(launching());
+    onCleanup(() => browser.close());
+    return browser;
+  })
+  .extend('problems', { auto: true }, ({}, { onCleanup }) => {
+    const problems: string[] = [];
+    onCleanup(() => expect(problems).toEqual([]));
+    return problems;
+  })
+  .extend('host', async ({}, { onCleanup }) => {
+    const host = new Host();
+    await host.start();
+    onCleanup(() => host.stop());
+    return host;
+  })
+  .extend('open', async ({ browser, host, problems }, { onCleanup }) => {
+    const contexts: BrowserContext[] = [];
+    onCleanup(async () => {
+      for (const context of contexts) await context.close();
+    });
+    return async (screen: Screen, opened: Opened = {}): Promise<Page> => {
+      const context = await browser.newContext({ ...SCREENS[screen], ...opened.context });
+      contexts.push(context);
+      await watch(context, host.url, problems);
+      return openPage(context, host.url, opened);
+    };
+  })
+  .extend('device', async ({ host, problems }, { onCleanup }) => {
+    const device = new Device(host, problems);
+    onCleanup(() => device.discard());
+    return device;
+  });

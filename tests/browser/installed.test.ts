@@ -1,0 +1,135 @@
+/** The app as something installed: from any folder, under its policy, and without a network. */
+
+import { appendFile, cp, mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from './harness';
+import { BELOW } from './server';
+
+/** Resolves when the worker has stored everything and answers for the page. */
+const stored = (page: Page) =>
+  page.evaluate(async () => {
+    await navigator.serviceWorker.ready;
+    if (navigator.serviceWorker.controller) return;
+    await new Promise((resolve) =>
+      navigator.serviceWorker.addEventListener('controllerchange', resolve, { once: true }),
+    );
+  });
+
+const PROBE = 'lapstrip-probe';
+
+describe('the app on a host', () => {
+  test('runs from a folder below the root, asking for nothing outside it', async ({ open }) => {
+    const page = await open('phone');
+    expect(new URL(page.url()).pathname).toBe(BELOW);
+    await expect.poll(() => page.locator('main').count()).toBe(1);
+  });
+
+  test('carries a policy under which a script written into the page does not run', async ({
+    open,
+    problems,
+  }) => {
+    const page = await open('phone');
+    const ran = await page.evaluate((probe) => {
+      const script = document.createElement('script');
+      script.textContent = `document.documentElement.dataset.${probe} = 'ran'`;
+      document.body.append(script);
+      return document.documentElement.dataset[probe] ?? 'refused';
+    }, 'probe');
+    expect(ran).toBe('refused');
+    // Provoked above, so it must have been noticed, once by each way; then it is no problem of the app's.
+    const noticed = [/console error/, /refused by the content policy: script-src-elem inline/];
+    await expect.poll(() => problems).toEqual(noticed.map((way) => expect.stringMatching(way)));
+    problems.length = 0;
+  });
+
+  test('says what it is to whoever installs it', async ({ open, host }) => {
+    const page = await open('phone');
+    const href = await page.locator('link[rel=manifest]').getAttribute('href');
+    const manifest = await (await page.request.get(new URL(href ?? '', host.url).href)).json();
+    expect(manifest.name).toBe('Lapstrip');
+    expect(new URL(manifest.start_url, host.url).href).toBe(host.url);
+    expect(new URL(manifest.scope, host.url).href).toBe(host.url);
+    const listed = [...manifest.icons, ...manifest.screenshots];
+    for (const { src, sizes, type } of listed) {
+      const answer = await page.request.get(new URL(src, host.url).href);
+      expect(answer.status(), src).toBe(200);
+      expect(answer.headers()['content-type'], src).toBe(type);
+      if (type === 'image/png') expect(sizeOfPng(await answer.body()), src).toBe(sizes);
+    }
+    expect(manifest.icons.some(({ purpose }: { purpose?: string }) => purpose === 'maskable')).toBe(
+      true,
+    );
+  });
+});
+
+describe('without a network', () => {
+  test('a cold start in a new window shows the app', async ({ device, host }) => {
+    await stored(await device.start('tablet'));
+    await device.shut();
+    await host.stop();
+    const before = host.asked.length;
+    const page = await device.start('tablet', { path: '#/steps' });
+    await expect.poll(() => page.locator('main').count()).toBe(1);
+    expect(host.asked.length).toBe(before);
+  });
+
+  test('everything the build made for the app is stored, not only what was looked at', async ({
+    device,
+    host,
+  }) => {
+    const page = await device.start('tablet');
+    await stored(page);
+    await host.stop();
+    const answers = await page.evaluate(async () => {
+      const name = (await caches.keys()).find((key) => key.includes('precache')) ?? '';
+      const requests = await (await caches.open(name)).keys();
+      return Promise.all(
+        requests.map(async ({ url }) => {
+          const address = url.replace(/\?__WB_REVISION__=.*/, '');
+          return [address, (await fetch(address)).ok] as const;
+        }),
+      );
+    });
+    expect(answers.length).toBeGreaterThan(5);
+    expect(answers.filter(([, ok]) => !ok)).toEqual([]);
+  });
+});
+
+describe('a new version', () => {
+  test('waits, and the page is not loaded again by itself', async ({ device, host }) => {
+    const page = await device.start('tablet');
+    await stored(page);
+    await page.evaluate((name) => {
+      document.documentElement.dataset.same = name;
+    }, PROBE);
+    const newer = await newVersion(host.folder);
+    host.folder = newer.folder;
+    const state = await page.evaluate(async () => {
+      const registration = await navigator.serviceWorker.ready;
+      await registration.update();
+      const coming = registration.installing ?? registration.waiting;
+      while (coming && coming.state !== 'installed') {
+        await new Promise((resolve) => setTimeout(resolve, 50));
+      }
+      return registration.waiting?.state;
+    });
+    expect(state).toBe('installed');
+    expect(await page.evaluate(() => document.documentElement.dataset.same)).toBe(PROBE);
+    await newer.remove();
+  });
+});
+
+/** The app again, differing in one byte of its worker, which is what browsers go by. */
+async function newVersion(folder: string) {
+  const copy = await mkdtemp(join(tmpdir(), 'lapstrip-version-'));
+  await cp(folder, copy, { recursive: true });
+  await appendFile(join(copy, 'sw.js'), '\n');
+  return { folder: copy, remove: () => rm(copy, { recursive: true, force: true }) };
+}
+
+/** Width and height of a PNG as a manifest writes them. PNG specification, 11.2.2 IHDR. */
+function sizeOfPng(png: Buffer): string {
+  return `${png.readUInt32BE(16)}x${png.readUInt32BE(20)}`;
+}

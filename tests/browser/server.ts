@@ -1,0 +1,85 @@
+/**
+ * A static host as plain as they come, serving the built app from a folder below its root, because
+ * the app must run from any folder of any host. It can be stopped and started again at the same
+ * address: offline means that nothing answers.
+ */
+
+import { readFile } from 'node:fs/promises';
+import { createServer, type Server } from 'node:http';
+import { extname, join, normalize, sep } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+/** Where the app is built to. */
+export const DIST = fileURLToPath(new URL('../../dist', import.meta.url));
+
+/** The folder of the host that the app is served from. */
+export const BELOW = '/some/where/';
+
+const TYPES: Readonly<Record<string, string>> = {
+  '.css': 'text/css; charset=utf-8',
+  '.html': 'text/html; charset=utf-8',
+  '.js': 'text/javascript; charset=utf-8',
+  '.json': 'application/json; charset=utf-8',
+  '.png': 'image/png',
+  '.svg': 'image/svg+xml',
+  '.txt': 'text/plain; charset=utf-8',
+  '.webmanifest': 'application/manifest+json',
+  '.woff2': 'font/woff2',
+};
+
+/** A host that serves one folder. */
+export class Host {
+  /** What is served; another folder from now on is a new version put on the host. */
+  folder: string;
+  /** The paths asked for since the host was made, below {@link BELOW}, in order. */
+  readonly asked: string[] = [];
+  #port = 0;
+  #server: Server | null = null;
+
+  constructor(folder = DIST) {
+    this.folder = folder;
+  }
+
+  /** The address of the app. `localhost` counts as secure, so that workers and locks are allowed. */
+  get url(): string {
+    return `http://localhost:${this.#port}${BELOW}`;
+  }
+
+  /** Answers from now on; at the address it had before, if it was stopped. */
+  async start(): Promise<void> {
+    const server = createServer(async (request, response) => {
+      const { pathname } = new URL(request.url ?? '/', this.url);
+      const within = pathname.startsWith(BELOW) ? pathname.slice(BELOW.length) : null;
+      if (within !== null) this.asked.push(within);
+      const body = within === null ? null : await this.#read(within || 'index.html');
+      if (body === null) {
+        response.writeHead(404, { 'content-type': 'text/plain' }).end('not here');
+        return;
+      }
+      const type = TYPES[extname(pathname) || '.html'] ?? 'application/octet-stream';
+      response.writeHead(200, { 'content-type': type, 'cache-control': 'no-cache' }).end(body);
+    });
+    await new Promise<void>((resolve, reject) => {
+      server.once('error', reject).listen(this.#port, 'localhost', resolve);
+    });
+    const address = server.address();
+    if (address !== null && typeof address === 'object') this.#port = address.port;
+    this.#server = server;
+  }
+
+  /** Answers no one any more, open connections included. */
+  async stop(): Promise<void> {
+    const server = this.#server;
+    this.#server = null;
+    if (!server) return;
+    const closed = new Promise((resolve) => server.close(resolve));
+    server.closeAllConnections();
+    await closed;
+  }
+
+  async #read(within: string): Promise<Buffer | null> {
+    const file = normalize(join(this.folder, decodeURIComponent(within)));
+    if (!file.startsWith(this.folder + sep)) return null;
+    return readFile(file).catch(() => null);
+  }
+}
