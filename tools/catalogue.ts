@@ -11,10 +11,11 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import * as v from 'valibot';
 import type { Plugin } from 'vite';
+import type { Hash } from '../src/core';
 import { aircraftSchema } from '../src/core/aircraft/aircraft.schema';
 import { fieldSchema } from '../src/core/airfield/field.schema';
 import { procedureSchema } from '../src/core/procedure/procedure.schema';
-import { HASH_LENGTH, type Hash, hashedBytes } from '../src/exchange/hash';
+import { HASH_LENGTH, hashedBytes } from '../src/exchange/hash';
 
 const KINDS = [
   { kind: 'field', folder: 'fields', schema: fieldSchema },

@@ -3,7 +3,7 @@ declare module 'virtual:lapstrip-catalogue' {
   type Field = import('../core').Field;
   type Aircraft = import('../core').Aircraft;
   type Procedure = import('../core').Procedure;
-  type Hash = import('./hash').Hash;
+  type Hash = import('../core').Hash;
 
   interface Listed<Kind extends string, Document> {
     readonly kind: Kind;

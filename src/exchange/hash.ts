@@ -5,10 +5,9 @@
  * hash of its content, worked out here at run time and by tools/catalogue.ts when the app is built.
  */
 
-/** The identity of a document: the first {@link HASH_LENGTH} hex digits of SHA-256 over its canonical JSON. */
-export type Hash = string;
+import type { Hash } from '../core';
 
-/** Hex digits in a {@link Hash}: 64 bits, enough to tell apart all that one pilot will ever keep. */
+/** Hex digits of SHA-256 that make a {@link Hash}: 64 bits, enough to tell apart all that one pilot will ever keep. */
 export const HASH_LENGTH = 16;
 
 /**
