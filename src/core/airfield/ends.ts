@@ -55,7 +55,10 @@ export function findEnd(field: Field, name: string): End | null {
 function endOf(runway: Runway, given: RunwayEnd, far: RunwayEnd): End {
   const name = runwayName(given.designator, far.designator);
   const line = lineBetween(given.at, far.at);
-  if (!line?.azimuth) throw new RangeError(`Both ends of ${name} lie at the same place`);
+  const heading = line?.azimuth ?? null;
+  if (line === null || heading === null) {
+    throw new RangeError(`Both ends of ${name} lie at the same place`);
+  }
   const riseM = (far.elevationFt - given.elevationFt) * M_PER_FT;
   return {
     designator: given.designator,
@@ -63,7 +66,7 @@ function endOf(runway: Runway, given: RunwayEnd, far: RunwayEnd): End {
     runwayName: name,
     runway,
     given,
-    heading: line.azimuth,
+    heading,
     lengthM: line.distanceM,
     slopePercent: (100 * riseM) / line.distanceM,
   };

@@ -1,38 +1,51 @@
 /**
  * Wind along and across a runway.
  *
- * Angles here are how far the wind's direction lies clockwise of the runway's heading, degrees:
- * 0 is a pure headwind, 90 a pure crosswind from the right.
+ * α is how far the wind's direction lies clockwise of the runway's heading: 0 is a pure headwind,
+ * 90° a pure crosswind from the right. Headwind = V cos α, crosswind = V sin α: FAA-H-8083-25B,
+ * ch. 11. The ring asks this for every end at every degree, so directions are taken as cosine and
+ * sine once, and those of α follow by the difference formulas.
  */
 
-import { cosDeg, sinDeg } from '../angle';
+import { cosDeg, degreesOf, sinDeg, type TrueDeg } from '../angle';
 
-// Adding 0 turns the −0 of a calm into 0, which would be shown with its sign.
+/** A direction from true north, as its cosine and sine. */
+export interface Bearing {
+  readonly cos: number;
+  readonly sin: number;
+}
 
-/** Headwind, kt; negative is a tailwind. FAA-H-8083-25B, ch. 11: V cos α. */
-export const headwindKt = (speedKt: number, angleDeg: number): number =>
-  speedKt * cosDeg(angleDeg) + 0;
+/** A direction as its cosine and sine. */
+export const bearingOf = (direction: TrueDeg): Bearing => ({
+  cos: cosDeg(degreesOf(direction)),
+  sin: sinDeg(degreesOf(direction)),
+});
 
-/** Crosswind, kt; positive from the right. FAA-H-8083-25B, ch. 11: V sin α. */
-export const crosswindKt = (speedKt: number, angleDeg: number): number =>
-  speedKt * sinDeg(angleDeg) + 0;
+/** cos α: the headwind in a wind of 1 kt; negative is a tailwind. */
+export const along = (wind: Bearing, runway: Bearing): number =>
+  wind.cos * runway.cos + wind.sin * runway.sin;
+
+/** sin α: the crosswind in a wind of 1 kt; positive from the right. */
+export const across = (wind: Bearing, runway: Bearing): number =>
+  wind.sin * runway.cos - wind.cos * runway.sin;
 
 /**
- * The least cosine over the angles within `halfDeg` of `middleDeg`: the runway component of 1 kt
- * where it helps least. `middleDeg` 0 to 180, as cosine does not tell left from right.
+ * The least headwind that a wind of 1 kt has in a sector: cos(β + h), β the angle between the
+ * runway and the sector's middle, h half the sector's width; −1 where the sector holds the opposite
+ * direction, β + h ≥ 180°.
  */
-export const leastAlong = (middleDeg: number, halfDeg: number): number =>
-  // Cosine falls all the way to 180, so the least is at the far side of the sector, or at 180.
-  cosDeg(Math.min(180, middleDeg + halfDeg));
+export function leastAlong(middle: Bearing, half: Bearing, runway: Bearing): number {
+  const cos = along(middle, runway);
+  const sin = Math.abs(across(middle, runway));
+  return cos <= -half.cos ? -1 : cos * half.cos - sin * half.sin;
+}
 
 /**
- * The greatest sine, either way, over the angles within `halfDeg` of `middleDeg`: the cross
- * component of 1 kt where it pushes most. `middleDeg` 0 to 180, as for {@link leastAlong}.
+ * The greatest crosswind, from either side, that a wind of 1 kt has in a sector: the greater of
+ * |sin(β ± h)|; 1 where the sector holds a direction straight across, |90° − β| ≤ h.
  */
-export function mostAcross(middleDeg: number, halfDeg: number): number {
-  const first = middleDeg - halfDeg;
-  const last = middleDeg + halfDeg;
-  // A peak at 90 (or at 270 or −90, round the back) may lie inside the sector.
-  if ((first <= 90 && last >= 90) || last >= 270 || first <= -90) return 1;
-  return Math.max(Math.abs(sinDeg(first)), Math.abs(sinDeg(last)));
+export function mostAcross(middle: Bearing, half: Bearing, runway: Bearing): number {
+  const cos = Math.abs(along(middle, runway));
+  const sin = Math.abs(across(middle, runway));
+  return sin >= half.cos ? 1 : sin * half.cos + cos * half.sin;
 }

@@ -1,17 +1,17 @@
 /** How firm a choice is: how far the wind can turn, and how strong it can get. */
 
 import { degreesOf, type TrueDeg, trueDeg } from '../angle';
-import { exceeds, type Judged, judge } from './judge';
-import { bestOf } from './order';
+import { type Blow, blowFrom, crosswindWorstKt, exceeds, tailwindWorstKt } from './judge';
+import { bestIn } from './order';
 import type { EndsQuestion, HoldsTo, HoldsUntil } from './question';
-import { inOwnNorth, type Situation } from './situation';
+import { type Candidate, inOwnNorth, type Situation } from './situation';
 
 /** Reports are rounded to 10°, so 5° or less may already be gone. */
 const CLOSE_DEG = 5;
 
 /** How firm `best` is in the wind from `from`. */
 export function holdsUntil(
-  best: Judged,
+  best: Candidate,
   from: TrueDeg,
   situation: Situation,
   question: EndsQuestion,
@@ -22,7 +22,7 @@ export function holdsUntil(
   return {
     left,
     right,
-    ...breakingSpeed(best, situation),
+    ...breakingSpeed(best, blowFrom(from, situation)),
     close: isClose(left) || isClose(right),
   };
 }
@@ -31,7 +31,7 @@ const isClose = (side: HoldsTo): boolean => side !== 'never' && side.spareDeg <=
 
 /** Turns the wind a whole degree at a time, `step` 1 clockwise or −1, until the best end changes. */
 function holdsTo(
-  best: Judged,
+  best: Candidate,
   from: TrueDeg,
   step: 1 | -1,
   situation: Situation,
@@ -39,13 +39,13 @@ function holdsTo(
 ): HoldsTo {
   const turned = (deg: number) => trueDeg(degreesOf(from) + step * deg);
   for (let deg = 1; deg < 360; deg++) {
-    const now = bestOf(judge(situation, turned(deg)), situation);
-    if (now?.candidate === best.candidate) continue;
+    const now = bestIn(blowFrom(turned(deg), situation));
+    if (now === best) continue;
     return {
       lastDeg: inOwnNorth(turned(deg - 1), question),
       spareDeg: deg - 1,
       // biome-ignore lint/suspicious/noThenProperty: it holds a designator or null, never a function.
-      then: now?.candidate.end.designator ?? null,
+      then: now?.designator ?? null,
     };
   }
   return 'never';
@@ -55,14 +55,12 @@ function holdsTo(
  * The steady speed at which today's direction reaches a wind limit. Every component grows with the
  * speed, so the wind can grow by limit over worst component; the gust grows with it.
  */
-function breakingSpeed(
-  best: Judged,
-  { shape, limits }: Situation,
-): Pick<HoldsUntil, 'speedKt' | 'limit'> {
+function breakingSpeed(best: Candidate, blow: Blow): Pick<HoldsUntil, 'speedKt' | 'limit'> {
+  const { shape, limits } = blow.situation;
   const reachedAtKt = (limitKt: number, worstKt: number) =>
     exceeds(worstKt, 0) && shape.speedKt ? (shape.speedKt * limitKt) / worstKt : null;
-  const crosswind = reachedAtKt(limits.crosswindKt, best.crosswindWorstKt);
-  const tailwind = reachedAtKt(limits.tailwindKt, best.tailwindWorstKt);
+  const crosswind = reachedAtKt(limits.crosswindKt, crosswindWorstKt(best, blow));
+  const tailwind = reachedAtKt(limits.tailwindKt, tailwindWorstKt(best, blow));
   if (tailwind !== null && (crosswind === null || tailwind < crosswind)) {
     return { speedKt: tailwind, limit: 'tailwind' };
   }

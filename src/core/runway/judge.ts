@@ -1,82 +1,95 @@
-/** Judging the ends in the wind from one direction: numbers only, as it is done for every degree. */
+/**
+ * Judging an end in the wind from one direction: one function for each quantity, so that the ring,
+ * which asks at every degree, works out no more than it takes to find the best.
+ */
 
-import { relativeDeg, type TrueDeg } from '../angle';
-import { headwindKt, leastAlong, mostAcross } from './components';
-import type { WindLimits } from './question';
+import { degreesOf, type TrueDeg, trueDeg } from '../angle';
+import { across, along, type Bearing, bearingOf, leastAlong, mostAcross } from './components';
 import type { Candidate, Situation } from './situation';
 
-/** One end in the wind from one direction. */
-export interface Judged {
-  readonly candidate: Candidate;
-  /** From the runway's heading clockwise to where the wind comes from, degrees, −180 to 180; null from anywhere. */
-  readonly angleDeg: number | null;
-  /** Steady wind along the runway at the reported direction, kt; null when direction or speed is not known. */
-  readonly headwindKt: number | null;
-  /** The least of it in the envelope, kt; null when the speed is not known. */
-  readonly headwindLeastKt: number | null;
-  /** Greatest crosswind and tailwind in the envelope, gust included, kt; 0 when the speed is not known. */
-  readonly crosswindWorstKt: number;
-  readonly tailwindWorstKt: number;
-  readonly neededM: number | null;
-  readonly leftM: number | null;
-  /** 0 when it keeps every limit, else by how large a share it exceeds one; Infinity when not usable. */
-  readonly failsBy: number;
+/** The wind of a situation, from one direction. */
+export interface Blow {
+  readonly situation: Situation;
+  /** The reported direction; null from anywhere. */
+  readonly mean: Bearing | null;
+  /** The middle of the envelope. */
+  readonly middle: Bearing;
 }
 
-/** Rounding in sines must not carry a wind over a limit that it only reaches, kt. */
-const ROUNDING_KT = 1e-9;
-
-/** A value is over its limit, rounding aside. */
-export const exceeds = (value: number, limit: number): boolean => value > limit + ROUNDING_KT;
-
-/** Every end in the wind from `from`, in the order of their designators; null is from anywhere. */
-export function judge(situation: Situation, from: TrueDeg | null): Judged[] {
-  return situation.candidates.map((candidate) => judgeEnd(situation, candidate, from));
-}
-
-function judgeEnd(situation: Situation, candidate: Candidate, from: TrueDeg | null): Judged {
-  const { speedKt, strongestKt, middleDeg, halfDeg } = situation.shape;
-  const angleDeg = from === null ? null : relativeDeg(from, candidate.end.heading);
-  const middle = fold((angleDeg ?? 0) + middleDeg);
-  const along = leastAlong(middle, halfDeg);
-  const headwindLeastKt = speedKt === null ? null : speedKt * along + 0;
-  const crosswindWorstKt = (strongestKt ?? 0) * mostAcross(middle, halfDeg);
-  const tailwindWorstKt = (strongestKt ?? 0) * Math.max(0, -along);
-  const neededM = situation.lengthNeededM(candidate.end.designator, headwindLeastKt);
+/** The wind of a situation, from a direction of which the situation need not know; null is from anywhere. */
+export function blowFrom(from: TrueDeg | null, situation: Situation): Blow {
+  const turn = from === null ? 0 : degreesOf(from);
   return {
-    candidate,
-    angleDeg,
-    headwindKt: speedKt === null || angleDeg === null ? null : headwindKt(speedKt, angleDeg),
-    headwindLeastKt,
-    crosswindWorstKt,
-    tailwindWorstKt,
-    neededM,
-    leftM: neededM === null ? null : candidate.availableM - neededM,
-    failsBy: failsBy(candidate, situation.limits, crosswindWorstKt, tailwindWorstKt, neededM),
+    situation,
+    mean: from === null ? null : bearingOf(from),
+    middle: bearingOf(trueDeg(turn + situation.shape.middleDeg)),
   };
 }
 
-/** An angle beyond a half turn either way, as the angle from 0 to 180 with the same cosine. */
-function fold(deg: number): number {
-  const size = Math.abs(deg);
-  return size > 180 ? 360 - size : size;
+/** Steady headwind at the reported direction, kt; null when direction or speed is not known. */
+export function headwindKt({ bearing }: Candidate, { mean, situation }: Blow): number | null {
+  const { speedKt } = situation.shape;
+  return speedKt === null || mean === null ? null : component(speedKt, along(mean, bearing));
 }
 
-function failsBy(
-  candidate: Candidate,
-  limits: WindLimits,
-  crosswindWorstKt: number,
-  tailwindWorstKt: number,
-  neededM: number | null,
-): number {
+/** Steady crosswind at the reported direction, kt, positive from the right; null as the headwind. */
+export function crosswindKt({ bearing }: Candidate, { mean, situation }: Blow): number | null {
+  const { speedKt } = situation.shape;
+  return speedKt === null || mean === null ? null : component(speedKt, across(mean, bearing));
+}
+
+/** The least steady headwind in the envelope, kt; null when the speed is not known. */
+export function headwindLeastKt({ bearing }: Candidate, blow: Blow): number | null {
+  const { speedKt, half } = blow.situation.shape;
+  return speedKt === null ? null : component(speedKt, leastAlong(blow.middle, half, bearing));
+}
+
+/** Greatest crosswind in the envelope, gust included, kt; 0 when the speed is not known. */
+export function crosswindWorstKt({ bearing }: Candidate, blow: Blow): number {
+  const { strongestKt, half } = blow.situation.shape;
+  return (strongestKt ?? 0) * mostAcross(blow.middle, half, bearing);
+}
+
+/** Greatest tailwind in the envelope, gust included, kt; 0 when the speed is not known. */
+export function tailwindWorstKt({ bearing }: Candidate, blow: Blow): number {
+  const { strongestKt, half } = blow.situation.shape;
+  return (strongestKt ?? 0) * Math.max(0, -leastAlong(blow.middle, half, bearing));
+}
+
+/** Length needed, metres; null where it cannot be known. */
+export const neededM = (candidate: Candidate, blow: Blow): number | null =>
+  blow.situation.lengthNeededM?.(candidate.designator, headwindLeastKt(candidate, blow)) ?? null;
+
+/** Runway left over, metres, negative when too short; null where the need cannot be known. */
+export function leftM(candidate: Candidate, blow: Blow): number | null {
+  const needed = neededM(candidate, blow);
+  return needed === null ? null : candidate.availableM - needed;
+}
+
+/** The share of the crosswind limit that the worst crosswind takes; above 1 it is too much. */
+export const crosswindShare = (candidate: Candidate, blow: Blow): number =>
+  crosswindWorstKt(candidate, blow) / Math.max(blow.situation.limits.crosswindKt, LEAST_WHOLE);
+
+/** 0 where the end keeps every limit, else by how large a share it exceeds one; Infinity when not usable. */
+export function failsBy(candidate: Candidate, blow: Blow): number {
+  const { limits } = blow.situation;
   if (!candidate.usable) return Number.POSITIVE_INFINITY;
   return Math.max(
-    excessShare(crosswindWorstKt, limits.crosswindKt),
-    excessShare(tailwindWorstKt, limits.tailwindKt),
-    excessShare(neededM ?? 0, candidate.availableM),
+    excessShare(crosswindWorstKt(candidate, blow), limits.crosswindKt),
+    excessShare(tailwindWorstKt(candidate, blow), limits.tailwindKt),
+    excessShare(neededM(candidate, blow) ?? 0, candidate.availableM),
   );
 }
 
-/** By how large a share a value exceeds its limit; a limit under 1 counts as 1, to have a share of it. */
+/** A value is over its limit. Rounding in sines must not carry it over one that it only reaches. */
+export const exceeds = (value: number, limit: number): boolean => value > limit + 1e-9;
+
+/** A limit below 1 counts as 1 where a share of it is taken, as there is none of 0. */
+const LEAST_WHOLE = 1;
+
+/** By how large a share a value exceeds its limit; 0 where it does not. */
 const excessShare = (value: number, limit: number): number =>
-  exceeds(value, limit) ? (value - limit) / Math.max(limit, 1) : 0;
+  exceeds(value, limit) ? (value - limit) / Math.max(limit, LEAST_WHOLE) : 0;
+
+/** Adding 0 makes the −0 of a calm 0: it would be shown with its sign. */
+const component = (speedKt: number, of1Kt: number): number => speedKt * of1Kt + 0;

@@ -1,23 +1,24 @@
 /**
- * Putting judged ends in order.
+ * Putting the ends in order.
  *
  * The rules are sieves, used one after another: each keeps the ends that do best by it, and those
  * within its slack of the best. What comes through first is the winner; it is removed and the rest
  * are sieved again. So a slack is a band below the best of those left, never a chain of near ties.
  */
 
-import type { Judged } from './judge';
+import { relativeDeg } from '../angle';
+import { type Blow, crosswindShare, failsBy, headwindKt, leftM } from './judge';
 import type { Reason } from './question';
-import type { Rule, Situation } from './situation';
+import type { Candidate, Rule, Situation } from './situation';
 
 /** A rule by which some ends are better than others. */
 interface Sieve {
   /** What it goes by; the better, the greater. */
-  readonly worth: (end: Judged, situation: Situation) => number;
+  readonly worth: (end: Candidate, blow: Blow) => number;
   /** How much less than the best is as good as the best. */
   readonly slack: number;
   /** The reason to give where it puts `end` above `next`. */
-  readonly reason: (end: Judged, next: Judged, situation: Situation) => Reason;
+  readonly reason: (end: Candidate, next: Candidate, blow: Blow) => Reason;
 }
 
 /** Headwinds this close to the best are as good, kt. Common practice, no published source. */
@@ -27,167 +28,180 @@ const SHARE_SLACK = 0.005;
 const METRE = 1;
 const DEGREE = 1;
 
-/** The worst of those that a value can be known for is still better than one it cannot. */
+/** What cannot be known is worth less than anything that can. */
 const known = (value: number | null): number => value ?? Number.NEGATIVE_INFINITY;
 
-const shareOf = (end: Judged, { limits }: Situation): number =>
-  end.crosswindWorstKt / Math.max(limits.crosswindKt, 1);
-
 const failsLeast: Sieve = {
-  worth: (end) => -end.failsBy,
+  worth: (end, blow) => -failsBy(end, blow),
   slack: SHARE_SLACK,
-  reason: (end, next) => ({
+  reason: (end, next, blow) => ({
     code: 'fails-least',
-    share: end.failsBy,
-    nextShare: next.candidate.usable ? next.failsBy : null,
+    share: failsBy(end, blow),
+    nextShare: next.usable ? failsBy(next, blow) : null,
   }),
 };
 
-const keepsLimits: Sieve = {
-  worth: (end) => (end.failsBy === 0 ? 1 : 0),
-  slack: 0,
-  reason: (end, next, situation) =>
-    canKeepLimits(situation) ? { code: 'within-limits' } : failsLeast.reason(end, next, situation),
-};
-
-const headwind: Sieve = {
-  worth: (end) => known(end.headwindKt),
+const mostHeadwind: Sieve = {
+  worth: (end, blow) => known(headwindKt(end, blow)),
   slack: HEADWIND_BAND_KT,
-  reason: (end, next) => ({
+  reason: (end, next, blow) => ({
     code: 'most-headwind',
-    headwindKt: end.headwindKt ?? 0,
-    nextKt: next.headwindKt ?? 0,
+    headwindKt: headwindKt(end, blow) ?? 0,
+    nextKt: headwindKt(next, blow) ?? 0,
   }),
 };
 
-const crosswindShare: Sieve = {
-  worth: (end, situation) => -shareOf(end, situation),
+const leastCrosswindShare: Sieve = {
+  worth: (end, blow) => -crosswindShare(end, blow),
   slack: SHARE_SLACK,
-  reason: (end, next, situation) => ({
+  reason: (end, next, blow) => ({
     code: 'least-crosswind-share',
-    share: shareOf(end, situation),
-    nextShare: shareOf(next, situation),
+    share: crosswindShare(end, blow),
+    nextShare: crosswindShare(next, blow),
   }),
 };
 
-const runwayLeft: Sieve = {
-  worth: (end) => known(end.leftM),
+const mostRunwayLeft: Sieve = {
+  worth: (end, blow) => known(leftM(end, blow)),
   slack: METRE,
-  reason: (end, next) => ({ code: 'most-runway-left', leftM: end.leftM ?? 0, nextM: next.leftM }),
+  reason: (end, next, blow) => ({
+    code: 'most-runway-left',
+    leftM: leftM(end, blow) ?? 0,
+    nextM: leftM(next, blow),
+  }),
 };
 
 const longestRunway: Sieve = {
   // Where what is needed is known, the runway left has decided already.
-  worth: (end) => (end.leftM === null ? end.candidate.availableM : 0),
+  worth: (end, blow) => (leftM(end, blow) === null ? end.availableM : 0),
   slack: METRE,
   reason: (end, next) => ({
     code: 'longest-runway',
-    availableM: end.candidate.availableM,
-    nextM: next.candidate.availableM,
+    availableM: end.availableM,
+    nextM: next.availableM,
   }),
 };
 
 const shortestTaxi: Sieve = {
-  worth: (end) => -(end.candidate.taxiM ?? Number.POSITIVE_INFINITY),
+  worth: (end) => -(end.taxiM ?? Number.POSITIVE_INFINITY),
   slack: METRE,
-  reason: (end, next) => ({
-    code: 'shortest-taxi',
-    taxiM: end.candidate.taxiM ?? 0,
-    nextM: next.candidate.taxiM,
-  }),
+  reason: (end, next) => ({ code: 'shortest-taxi', taxiM: end.taxiM ?? 0, nextM: next.taxiM }),
 };
 
 const calmWindEnd: Sieve = {
-  worth: (end) => (end.candidate.isCalmWindEnd ? 1 : 0),
+  worth: (end) => (end.isCalmWindEnd ? 1 : 0),
   slack: 0,
   reason: () => ({ code: 'calm-wind-end' }),
 };
 
-const aligned: Sieve = {
-  worth: (end) => -Math.abs(end.angleDeg ?? 180),
+const offDeg = ({ heading }: Candidate, { situation: { from } }: Blow): number =>
+  from === null ? 180 : Math.abs(relativeDeg(from, heading));
+
+const mostAligned: Sieve = {
+  worth: (end, blow) => -offDeg(end, blow),
   slack: DEGREE,
-  reason: (end, next) => ({
+  reason: (end, next, blow) => ({
     code: 'most-aligned',
-    offDeg: Math.abs(end.angleDeg ?? 180),
-    nextDeg: Math.abs(next.angleDeg ?? 180),
+    offDeg: offDeg(end, blow),
+    nextDeg: offDeg(next, blow),
   }),
 };
 
-const first = [keepsLimits, failsLeast];
-const byLength = [runwayLeft, longestRunway];
+const byLength = [mostRunwayLeft, longestRunway];
 
 const sievesFor: Readonly<Record<Rule, readonly Sieve[]>> = {
-  'into-wind': [...first, headwind, crosswindShare, ...byLength, shortestTaxi],
-  light: [...first, calmWindEnd, shortestTaxi, ...byLength],
-  'from-anywhere': [...first, ...byLength, shortestTaxi],
-  'direction-only': [...first, aligned, ...byLength, shortestTaxi],
+  'into-wind': [mostHeadwind, leastCrosswindShare, ...byLength, shortestTaxi],
+  light: [calmWindEnd, shortestTaxi, ...byLength],
+  'from-anywhere': [...byLength, shortestTaxi],
+  'direction-only': [mostAligned, ...byLength, shortestTaxi],
 };
 
 /** Whether the wind is known well enough for any end to be called within limits. */
-export const canKeepLimits = ({ unbounded, shape }: Situation): boolean =>
+const canKeepLimits = ({ unbounded, shape }: Situation): boolean =>
   !unbounded && shape.speedKt !== null;
 
-/** The best of these, if it keeps every limit; null where none does. */
-export function bestOf(judged: readonly Judged[], situation: Situation): Judged | null {
+/** The best of the ends that keep every limit; null where none does. */
+export function bestIn(blow: Blow): Candidate | null {
+  const { situation } = blow;
   if (!canKeepLimits(situation)) return null;
-  const winner = winnerOf(judged, situation);
-  return winner?.failsBy === 0 ? winner : null;
+  const within = situation.candidates.filter((end) => failsBy(end, blow) === 0);
+  return winnerOf(within, sievesFor[situation.rule], blow) ?? null;
 }
 
 /** An end in its place. */
 export interface Placed {
-  readonly judged: Judged;
+  readonly end: Candidate;
   /** The rule that put it above the next; none for the last. */
   readonly reasons: readonly Reason[];
 }
 
-/** All of these, best first. */
-export function inOrder(judged: readonly Judged[], situation: Situation): Placed[] {
+/** All ends, best first: those that keep every limit, then the others by how little they fail. */
+export function inOrder(blow: Blow): Placed[] {
+  const { candidates, rule } = blow.situation;
+  const sieves = sievesFor[rule];
+  const within = candidates.filter((end) => failsBy(end, blow) === 0);
+  const failing = candidates.filter((end) => !within.includes(end));
+  const upper = sorted(within, sieves, blow);
+  const lower = sorted(failing, [failsLeast, ...sieves], blow);
+  const last = upper.pop();
+  const next = lower[0];
+  if (!last) return lower;
+  const reasons = next ? [whyAboveFailing(last.end, next.end, within.length, blow)] : [];
+  return [...upper, { end: last.end, reasons }, ...lower];
+}
+
+function whyAboveFailing(end: Candidate, next: Candidate, within: number, blow: Blow): Reason {
+  if (!canKeepLimits(blow.situation)) return failsLeast.reason(end, next, blow);
+  return { code: within === 1 ? 'only-one-within-limits' : 'within-limits' };
+}
+
+function sorted(ends: readonly Candidate[], sieves: readonly Sieve[], blow: Blow): Placed[] {
   const placed: Placed[] = [];
-  let rest = judged;
-  let winner = winnerOf(rest, situation);
+  let rest = ends;
+  let winner = winnerOf(rest, sieves, blow);
   while (winner) {
     const end = winner;
-    const others = rest.filter((each) => each !== end);
-    const next = winnerOf(others, situation);
-    placed.push({ judged: end, reasons: next ? [whatSeparates(end, next, rest, situation)] : [] });
+    const others = rest.filter((other) => other !== end);
+    const next = winnerOf(others, sieves, blow);
+    placed.push({ end, reasons: next ? [whatSeparates(end, next, rest, sieves, blow)] : [] });
     rest = others;
     winner = next;
   }
   return placed;
 }
 
-function winnerOf(among: readonly Judged[], situation: Situation): Judged | undefined {
-  let through = among;
-  for (const sieve of sievesFor[situation.rule]) {
+function winnerOf(
+  ends: readonly Candidate[],
+  sieves: readonly Sieve[],
+  blow: Blow,
+): Candidate | undefined {
+  let through = ends;
+  for (const sieve of sieves) {
     if (through.length < 2) break;
-    through = sift(through, sieve, situation);
+    through = sift(through, sieve, blow);
   }
   return through[0];
 }
 
-/** The rule by which the winner's next one fell away in the round that the winner won. */
+/** The rule by which `next` fell away in the round that `winner` won. */
 function whatSeparates(
-  winner: Judged,
-  next: Judged,
-  among: readonly Judged[],
-  situation: Situation,
+  winner: Candidate,
+  next: Candidate,
+  ends: readonly Candidate[],
+  sieves: readonly Sieve[],
+  blow: Blow,
 ): Reason {
-  let through = among;
-  for (const sieve of sievesFor[situation.rule]) {
-    through = sift(through, sieve, situation);
-    if (through.includes(next)) continue;
-    const reason = sieve.reason(winner, next, situation);
-    // Among all ends, the next one outside the limits means that every other is.
-    const onlyOne = reason.code === 'within-limits' && among.length === situation.candidates.length;
-    return onlyOne ? { code: 'only-one-within-limits' } : reason;
+  let through = ends;
+  for (const sieve of sieves) {
+    through = sift(through, sieve, blow);
+    if (!through.includes(next)) return sieve.reason(winner, next, blow);
   }
   return { code: 'alike' };
 }
 
 /** Those that do best by one rule, and those within its slack of the best. */
-function sift(among: readonly Judged[], sieve: Sieve, situation: Situation): readonly Judged[] {
-  let best = Number.NEGATIVE_INFINITY;
-  for (const end of among) best = Math.max(best, sieve.worth(end, situation));
-  return among.filter((end) => sieve.worth(end, situation) >= best - sieve.slack);
+function sift(ends: readonly Candidate[], sieve: Sieve, blow: Blow): readonly Candidate[] {
+  let enough = Number.NEGATIVE_INFINITY;
+  for (const end of ends) enough = Math.max(enough, sieve.worth(end, blow) - sieve.slack);
+  return ends.filter((end) => sieve.worth(end, blow) >= enough);
 }

@@ -1,12 +1,22 @@
 /** Ranking the ends of a field in today's wind. */
 
 import { degreesOf, toMagnetic } from '../angle';
-import { crosswindKt } from './components';
 import { holdsUntil } from './holds';
-import { exceeds, type Judged, judge } from './judge';
-import { bestOf, inOrder, type Placed } from './order';
+import {
+  type Blow,
+  blowFrom,
+  crosswindKt,
+  crosswindWorstKt,
+  exceeds,
+  headwindKt,
+  headwindLeastKt,
+  leftM,
+  neededM,
+  tailwindWorstKt,
+} from './judge';
+import { bestIn, inOrder, type Placed } from './order';
 import type { EndsQuestion, NoBest, RankedEnd, RankedEnds, Shortfall } from './question';
-import { type Situation, situationOf } from './situation';
+import { type Candidate, type Situation, situationOf } from './situation';
 
 /**
  * The ends of a field, best first, each with its wind, what it falls short of and why it stands
@@ -24,18 +34,19 @@ import { type Situation, situationOf } from './situation';
  */
 export function rankRunwayEnds(question: EndsQuestion): RankedEnds {
   const situation = situationOf(question);
-  const judged = judge(situation, situation.from);
-  const ends = inOrder(judged, situation).map((placed) => rankedEnd(placed, situation, question));
-  const winner = bestOf(judged, situation);
+  const { from, rule } = situation;
+  const blow = blowFrom(from, situation);
+  const ends = inOrder(blow).map((placed) => rankedEnd(placed, blow, question));
+  const best = bestIn(blow);
   return {
-    best: winner ? (ends[0] ?? null) : null,
-    because: winner ? null : whyNoBest(situation),
+    best: best ? (ends[0] ?? null) : null,
+    because: best ? null : whyNoBest(situation),
     ends,
     holdsUntil:
-      winner && situation.from && situation.rule === 'into-wind'
-        ? holdsUntil(winner, situation.from, situation, question)
+      best && from !== null && rule === 'into-wind'
+        ? holdsUntil(best, from, situation, question)
         : null,
-    light: situation.rule === 'light',
+    light: rule === 'light',
   };
 }
 
@@ -44,53 +55,46 @@ function whyNoBest({ shape, unbounded }: Situation): NoBest {
   return unbounded ? 'speed-unbounded' : 'none-within-limits';
 }
 
-function rankedEnd(
-  { judged, reasons }: Placed,
-  situation: Situation,
-  question: EndsQuestion,
-): RankedEnd {
-  const { end, availableM } = judged.candidate;
-  const { speedKt } = situation.shape;
-  const shortfalls = shortfallsOf(judged, situation, question);
+function rankedEnd({ end, reasons }: Placed, blow: Blow, question: EndsQuestion): RankedEnd {
+  const { heading, designator } = end;
+  const speedKnown = blow.situation.shape.speedKt !== null;
+  const shortfalls = shortfallsOf(end, blow, question);
   return {
-    designator: end.designator,
-    headingTrueDeg: degreesOf(end.heading),
-    headingMagneticDeg: degreesOf(toMagnetic(end.heading, question.variationDeg)),
-    headwindKt: judged.headwindKt,
-    headwindLeastKt: judged.headwindLeastKt,
-    crosswindKt:
-      speedKt === null || judged.angleDeg === null ? null : crosswindKt(speedKt, judged.angleDeg),
-    crosswindWorstKt: speedKt === null ? null : judged.crosswindWorstKt,
-    tailwindWorstKt: speedKt === null ? null : judged.tailwindWorstKt,
+    designator,
+    headingTrueDeg: degreesOf(heading),
+    headingMagneticDeg: degreesOf(toMagnetic(heading, question.variationDeg)),
+    headwindKt: headwindKt(end, blow),
+    headwindLeastKt: headwindLeastKt(end, blow),
+    crosswindKt: crosswindKt(end, blow),
+    crosswindWorstKt: speedKnown ? crosswindWorstKt(end, blow) : null,
+    tailwindWorstKt: speedKnown ? tailwindWorstKt(end, blow) : null,
     withinLimits: shortfalls.length === 0,
     shortfalls,
     reasons,
-    availableM,
-    leftM: judged.leftM,
+    availableM: end.availableM,
+    leftM: leftM(end, blow),
   };
 }
 
-/** Everything for which an end is not within the limits given: what rules it out first. */
-function shortfallsOf(
-  { candidate, crosswindWorstKt, tailwindWorstKt, neededM }: Judged,
-  { shape, limits, unbounded }: Situation,
-  { purpose }: EndsQuestion,
-): Shortfall[] {
-  const { closed } = candidate.end.given;
-  const { availableM } = candidate;
+/** Everything for which an end is not within the limits given; what rules it out comes first. */
+function shortfallsOf(end: Candidate, blow: Blow, { purpose }: EndsQuestion): Shortfall[] {
+  const { shape, limits, unbounded } = blow.situation;
+  const { availableM } = end;
+  const { closed } = end.given;
+  const needed = neededM(end, blow);
   /** How much of the strongest wind blows without the gust. */
   const steadyShare = (shape.speedKt ?? 0) / (shape.strongestKt || 1);
-  const overLimit = (code: 'crosswind' | 'tailwind', worstKt: number, limitKt: number) => {
+  const over = (code: 'crosswind' | 'tailwind', worstKt: number, limitKt: number): Shortfall[] => {
     const gust = !exceeds(worstKt * steadyShare, limitKt);
     return exceeds(worstKt, limitKt) ? [{ code, worstKt, limitKt, gust }] : [];
   };
   const short: Shortfall[] = [];
   if (closed !== undefined) short.push({ code: 'closed', why: closed });
   if (availableM === 0) short.push({ code: 'not-for-purpose', purpose });
-  short.push(...overLimit('tailwind', tailwindWorstKt, limits.tailwindKt));
-  short.push(...overLimit('crosswind', crosswindWorstKt, limits.crosswindKt));
-  if (availableM > 0 && neededM !== null && exceeds(neededM, availableM)) {
-    short.push({ code: 'length', neededM, availableM });
+  short.push(...over('tailwind', tailwindWorstKt(end, blow), limits.tailwindKt));
+  short.push(...over('crosswind', crosswindWorstKt(end, blow), limits.crosswindKt));
+  if (availableM > 0 && needed !== null && exceeds(needed, availableM)) {
+    short.push({ code: 'length', neededM: needed, availableM });
   }
   if (unbounded) short.push({ code: 'speed-unbounded' });
   if (shape.speedKt === null) short.push({ code: 'speed-not-known' });

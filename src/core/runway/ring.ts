@@ -2,8 +2,8 @@
 
 import type { Designator } from '../airfield/field';
 import { trueDeg } from '../angle';
-import { judge } from './judge';
-import { bestOf } from './order';
+import { blowFrom } from './judge';
+import { bestIn } from './order';
 import type { EndsQuestion } from './question';
 import { situationOf } from './situation';
 
@@ -23,7 +23,6 @@ export function runwayRing(question: EndsQuestion): RunwayRing | null {
   const situation = situationOf(question);
   if (situation.from === null || !situation.shape.strongestKt) return null;
   return Array.from({ length: 360 }, (_, deg) => {
-    const best = bestOf(judge(situation, trueDeg(deg)), situation);
-    return best?.candidate.end.designator ?? null;
+    return bestIn(blowFrom(trueDeg(deg), situation))?.designator ?? null;
   });
 }

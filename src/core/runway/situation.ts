@@ -1,17 +1,10 @@
 /** Everything the judgement of the ends depends on but the wind's direction, which may be turned. */
 
 import { type End, endsOf } from '../airfield/ends';
-import {
-  degreesOf,
-  magneticDeg,
-  relativeDeg,
-  type TrueDeg,
-  toMagnetic,
-  toTrue,
-  trueDeg,
-} from '../angle';
-import { envelopeOf } from '../weather/envelope';
+import { degreesOf, magneticDeg, type TrueDeg, toMagnetic, toTrue, trueDeg } from '../angle';
+import { clockwiseDeg, envelopeOf } from '../weather/envelope';
 import type { Wind } from '../weather/report';
+import { type Bearing, bearingOf } from './components';
 import type { EndsQuestion, LengthNeeded, WindLimits } from './question';
 
 /**
@@ -31,13 +24,14 @@ export interface WindShape {
   readonly strongestKt: number | null;
   /** From the reported direction clockwise to the middle of the envelope, degrees. */
   readonly middleDeg: number;
-  /** Half the envelope's width, degrees; 180 is the whole circle. */
-  readonly halfDeg: number;
+  /** Half the envelope's width; a half turn is the whole circle. */
+  readonly half: Bearing;
 }
 
-/** An end with what about it does not depend on the wind. */
-export interface Candidate {
-  readonly end: End;
+/** An end, with what else about it does not depend on the wind. */
+export interface Candidate extends End {
+  /** Its heading, as cosine and sine. */
+  readonly bearing: Bearing;
   /** TORA or LDA, metres. */
   readonly availableM: number;
   readonly taxiM: number | null;
@@ -56,7 +50,8 @@ export interface Situation {
   /** A speed is only known to be above a number. */
   readonly unbounded: boolean;
   readonly limits: WindLimits;
-  readonly lengthNeededM: LengthNeeded;
+  /** Null where no one asked for length to be minded. */
+  readonly lengthNeededM: LengthNeeded | null;
 }
 
 /** Makes a question ready to be asked for any direction of the wind. */
@@ -67,7 +62,8 @@ export function situationOf(question: EndsQuestion): Situation {
     candidates: endsOf(field).map((end) => {
       const availableM = question.purpose === 'take-off' ? end.given.toraM : end.given.ldaM;
       return {
-        end,
+        ...end,
+        bearing: bearingOf(end.heading),
         availableM,
         taxiM: question.taxiDistanceM?.(end.designator) ?? null,
         isCalmWindEnd: end.designator === field.calmWindEnd,
@@ -79,7 +75,7 @@ export function situationOf(question: EndsQuestion): Situation {
     from,
     unbounded: wind.speedIsMinimum || wind.gustIsMinimum,
     limits,
-    lengthNeededM: question.lengthNeededM ?? (() => null),
+    lengthNeededM: question.lengthNeededM ?? null,
   };
 }
 
@@ -108,15 +104,14 @@ function shapeOf(wind: Wind): WindShape {
   const { speedKt } = wind;
   const strongestKt = speedKt === null ? null : Math.max(speedKt, wind.gustKt ?? 0);
   const envelope = envelopeOf(wind);
-  if (envelope.kind === 'any') return { speedKt, strongestKt, middleDeg: 0, halfDeg: 180 };
-  if (envelope.kind !== 'sector') return { speedKt, strongestKt, middleDeg: 0, halfDeg: 0 };
-  const halfDeg = envelope.widthDeg / 2;
-  // Both are of the wind's own north, and their difference is the same from either.
-  const middle = trueDeg(envelope.fromDeg + halfDeg);
-  return {
+  const shape = (middleDeg: number, halfDeg: number): WindShape => ({
     speedKt,
     strongestKt,
-    middleDeg: relativeDeg(middle, trueDeg(wind.fromDeg ?? 0)),
-    halfDeg,
-  };
+    middleDeg,
+    half: bearingOf(trueDeg(halfDeg)),
+  });
+  if (envelope.kind === 'any') return shape(0, 180);
+  if (envelope.kind !== 'sector') return shape(0, 0);
+  const halfDeg = envelope.widthDeg / 2;
+  return shape(clockwiseDeg(wind.fromDeg ?? 0, envelope.fromDeg + halfDeg), halfDeg);
 }
