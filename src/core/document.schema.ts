@@ -1,6 +1,7 @@
 /** The pieces that the document schemas share: bounds on text and numbers, and the heading. */
 
 import * as v from 'valibot';
+import type { Fault, Key } from './fault';
 
 /** A schema with the sentence that its JSON Schema shows. */
 export const described = <S extends v.GenericSchema>(schema: S, description: string) =>
@@ -33,3 +34,38 @@ export const document = <K extends string>(kind: K) => ({
   lapstrip: described(v.literal(kind), 'What kind of document this is.'),
   version: described(v.literal(1), 'The version of the schema it follows.'),
 });
+
+/** Each step of the way into `document`, as valibot's issues want it. */
+function issuePath(
+  document: unknown,
+  [first, ...rest]: Fault['path'],
+): [v.IssuePathItem, ...v.IssuePathItem[]] {
+  const step = (input: unknown, key: Key): v.IssuePathItem => ({
+    type: 'unknown',
+    origin: 'value',
+    input,
+    key,
+    value: new Map(Object.entries(Object(input))).get(String(key)),
+  });
+  const path: [v.IssuePathItem, ...v.IssuePathItem[]] = [step(document, first)];
+  let { value } = path[0];
+  for (const key of rest) {
+    const item = step(value, key);
+    path.push(item);
+    value = item.value;
+  }
+  return path;
+}
+
+/**
+ * The check that a document holds together, run once its shape has passed: every fault becomes an
+ * issue at its path, with the fault's code as its message.
+ */
+export const holdsTogether = <Document extends object>(
+  faultsOf: (document: Document) => readonly Fault[],
+) =>
+  v.rawCheck<Document>(({ dataset, addIssue }) => {
+    if (!dataset.typed || dataset.issues !== undefined) return;
+    for (const { path, code } of faultsOf(dataset.value))
+      addIssue({ message: code, path: issuePath(dataset.value, path) });
+  });

@@ -1,7 +1,17 @@
 /** What an aircraft document is. The JSON Schema in public/schemas is generated from this. */
 
 import * as v from 'valibot';
-import { described, document, kilograms, knots, metres, shortText, text } from '../document.schema';
+import {
+  described,
+  document,
+  holdsTogether,
+  kilograms,
+  knots,
+  metres,
+  shortText,
+  text,
+} from '../document.schema';
+import { aircraftFaults } from './faults';
 
 /** A limit for each state of the surface, knots. */
 const limitBySurface = v.strictObject({ dry: knots, wet: knots, contaminated: knots });
@@ -10,8 +20,7 @@ const power = v.pipe(v.number(), v.minValue(0), v.maxValue(10000));
 
 const degrees = v.pipe(v.number(), v.minValue(-10), v.maxValue(90));
 
-/** An aircraft: masses, limits, taxi power and plain speeds, as its (invented) handbook gives them. */
-export const aircraftSchema = v.strictObject({
+const aircraftShape = v.strictObject({
   ...document('aircraft'),
   code: described(
     v.pipe(v.string(), v.regex(/^[a-z0-9-]{2,24}$/)),
@@ -82,3 +91,9 @@ export const aircraftSchema = v.strictObject({
     'What to do to stop, in order.',
   ),
 });
+
+/** An aircraft document of the right shape, whose figures may still contradict each other. */
+export type AircraftShape = v.InferOutput<typeof aircraftShape>;
+
+/** An aircraft: masses, limits, taxi power and plain speeds, as its handbook gives them. */
+export const aircraftSchema = v.pipe(aircraftShape, holdsTogether(aircraftFaults));

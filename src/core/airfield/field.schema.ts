@@ -1,7 +1,16 @@
 /** What an airfield document is. The JSON Schema in public/schemas is generated from this. */
 
 import * as v from 'valibot';
-import { described, designator, document, metres, shortText, text } from '../document.schema';
+import {
+  described,
+  designator,
+  document,
+  holdsTogether,
+  metres,
+  shortText,
+  text,
+} from '../document.schema';
+import { fieldFaults } from './faults';
 
 const place = v.strictObject({
   latDeg: described(
@@ -60,7 +69,7 @@ const node = v.strictObject({
   name: described(v.optional(shortText), 'As painted or spoken: "Stand 6", "K1".'),
   ends: described(
     v.optional(v.array(designator)),
-    'For a hold or runway point: the ends it gives on to.',
+    'For a hold or runway point: the ends that are entered from here, at their start or by rolling back along the runway. Left out where a hold only guards a crossing, and where a runway point is only an exit.',
   ),
 });
 
@@ -89,8 +98,7 @@ const radio = v.strictObject({
   ),
 });
 
-/** An airfield: runways with declared distances, stands, taxiways and radio. */
-export const fieldSchema = v.strictObject({
+const fieldShape = v.strictObject({
   ...document('field'),
   code: described(
     v.pipe(v.string(), v.regex(/^[A-Z][A-Z0-9]{2,3}$/)),
@@ -114,3 +122,9 @@ export const fieldSchema = v.strictObject({
     edges: v.pipe(v.array(edge), v.maxLength(10000)),
   }),
 });
+
+/** An airfield document of the right shape, which may still name what it does not have. */
+export type FieldShape = v.InferOutput<typeof fieldShape>;
+
+/** An airfield: runways with declared distances, stands, taxiways and radio. */
+export const fieldSchema = v.pipe(fieldShape, holdsTogether(fieldFaults));

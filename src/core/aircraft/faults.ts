@@ -1,0 +1,84 @@
+/** What keeps an aircraft document of the right shape from being used. */
+
+import type { Fault, Key } from '../fault';
+import type { AircraftShape } from './aircraft.schema';
+
+/** What can be wrong with an aircraft. */
+export type AircraftFault =
+  /** Two figures that go from least to most, or early to late, stand the other way round. */
+  | 'out-of-order'
+  /** A limit grows as the surface gets worse. */
+  | 'limit-grows'
+  /** A gate lies above the limit that it keeps clear of. */
+  | 'gate-above-limit'
+  /** A gate without its limit, or a limit without its gate. */
+  | 'gate-without-limit'
+  /** A speed to put the reheat out, but no reheat, or the other way round. */
+  | 'reheat-without-engine';
+
+type Path = readonly [Key, ...Key[]];
+
+/** A fault at the first figure that is below the one before it. */
+function* outOfOrder(...rising: readonly (readonly [Path, number])[]) {
+  for (const [index, [path, value]] of rising.entries()) {
+    const before = rising[index - 1];
+    if (before !== undefined && value < before[1]) yield { path, code: 'out-of-order' } as const;
+  }
+}
+
+function* faultsOfOrder(aircraft: AircraftShape): Generator<Fault<AircraftFault>> {
+  const { masses, taxi, takeoff, climb } = aircraft;
+  const [leastPower, mostPower] = taxi.power.keepRolling;
+  yield* outOfOrder(
+    [['masses', 'emptyKg'], masses.emptyKg],
+    [['masses', 'usualTakeoffKg'], masses.usualTakeoffKg],
+    [['masses', 'maxTakeoffKg'], masses.maxTakeoffKg],
+  );
+  yield* outOfOrder(
+    [['masses', 'emptyKg'], masses.emptyKg],
+    [['masses', 'usualLandingKg'], masses.usualLandingKg],
+    [['masses', 'maxLandingKg'], masses.maxLandingKg],
+  );
+  yield* outOfOrder([['taxi', 'turnKt'], taxi.turnKt], [['taxi', 'maxKt'], taxi.maxKt]);
+  yield* outOfOrder(
+    [['taxi', 'power', 'keepRolling', 0], leastPower],
+    [['taxi', 'power', 'keepRolling', 1], mostPower],
+    [['taxi', 'power', 'breakaway'], taxi.power.breakaway],
+  );
+  yield* outOfOrder(
+    [['takeoff', 'rotateKt'], takeoff.rotateKt],
+    [['takeoff', 'liftOffKt'], takeoff.liftOffKt],
+    [['climb', 'speedKt', 0], climb.speedKt[0]],
+    [['climb', 'speedKt', 1], climb.speedKt[1]],
+  );
+  yield* outOfOrder(
+    [['climb', 'pitchDeg', 0], climb.pitchDeg[0]],
+    [['climb', 'pitchDeg', 1], climb.pitchDeg[1]],
+  );
+}
+
+function* faultsOfLimits({
+  engine,
+  limits,
+  climb,
+}: AircraftShape): Generator<Fault<AircraftFault>> {
+  for (const limit of ['crosswindKt', 'tailwindKt'] as const) {
+    const { dry, wet, contaminated } = limits[limit];
+    if (wet > dry) yield { path: ['limits', limit, 'wet'], code: 'limit-grows' };
+    if (contaminated > wet) yield { path: ['limits', limit, 'contaminated'], code: 'limit-grows' };
+  }
+  if (climb.flapsUpByKt > limits.flapsKt)
+    yield { path: ['climb', 'flapsUpByKt'], code: 'gate-above-limit' };
+  if (climb.gearUpByKt !== undefined && limits.gearKt !== undefined) {
+    if (climb.gearUpByKt > limits.gearKt)
+      yield { path: ['climb', 'gearUpByKt'], code: 'gate-above-limit' };
+  } else if (climb.gearUpByKt !== limits.gearKt)
+    yield { path: ['climb', 'gearUpByKt'], code: 'gate-without-limit' };
+  if ((climb.reheatOffKt !== undefined) !== (engine === 'jet with reheat'))
+    yield { path: ['climb', 'reheatOffKt'], code: 'reheat-without-engine' };
+}
+
+/** Everything that keeps the aircraft from being used; empty when it holds together. */
+export function aircraftFaults(aircraft: AircraftShape): Fault<AircraftFault>[] {
+  return [...faultsOfOrder(aircraft), ...faultsOfLimits(aircraft)];
+}
