@@ -1,0 +1,81 @@
+/** Crossing runways, nobody in a tower, and a taxiway that crosses one runway to reach the other. */
+
+import { alongRunway, apron, board, end, taxiway } from '../plan.mjs';
+
+const LAT_DEG = 62.95;
+const LON_DEG = -10.55;
+const b = board({ latDeg: LAT_DEG, lonDeg: LON_DEG, bearingDeg: 86, middleM: 700 });
+
+/** Where 01/19 crosses 10/28, metres from the end of 10. */
+const CROSSING = 860;
+/** The parallel taxiway lies this far south of 10/28, metres. */
+const PARALLEL = 230;
+
+const STANDS = [1, 2, 3, 4, 5, 6].map((number) => ({ number, s: 640 - 70 * number }));
+const lane = STANDS.map(({ number }) => `p${number}`);
+
+export default {
+  code: 'XHAR',
+  name: 'Harrow Sound',
+  about:
+    'The mail strip of the northern isles, on a flat neck of land between two bays. No tower: the wind is read from the sock and from the harbour office. The way to 28 crosses 01/19.',
+  place: { latDeg: LAT_DEG, lonDeg: LON_DEG, elevationFt: 46 },
+  radio: [{ name: 'Harrow traffic', mhz: '118.7', service: 'traffic' }],
+  runways: [
+    {
+      widthM: 45,
+      surface: 'asphalt',
+      edgeLights: true,
+      ends: [
+        end('10', b.place(0, 0), 34, { tora: 1400, asda: 1460, lda: 1310, displaced: 90 }),
+        end('28', b.place(1400, 0), 46, { tora: 1400, toda: 1550 }),
+      ],
+    },
+    {
+      widthM: 30,
+      surface: 'asphalt',
+      edgeLights: false,
+      ends: [
+        end('01', b.place(CROSSING, 520), 38, { tora: 940 }),
+        end('19', b.place(CROSSING, -420), 45, { tora: 940, lda: 880, displaced: 60 }),
+      ],
+    },
+  ],
+  taxi: {
+    nodes: [
+      b.runway('r10', 12, 0, '10'),
+      b.runway('rE', 560, 0),
+      b.runway('r28', 1388, 0, '28'),
+      b.runway('r01', CROSSING, 508, '01'),
+      b.runway('r19', CROSSING, -408, '19'),
+      b.hold('A1', 12, 90, '10'),
+      b.hold('K2', 1388, 90, '28'),
+      b.hold('C1', 800, 508, '01', '19'),
+      b.hold('B1', 800, PARALLEL),
+      b.hold('K1', 920, PARALLEL),
+      b.junction('a', 12, PARALLEL),
+      b.junction('ab', 290, PARALLEL),
+      b.junction('e', 560, PARALLEL),
+      b.junction('k', 1388, PARALLEL),
+      b.junction('c', 640, 508),
+      ...STANDS.map(({ number, s }) => b.junction(`p${number}`, s, 320)),
+      ...STANDS.map(({ number, s }) => b.stand(`s${number}`, s, 380, `Stand ${number}`)),
+    ],
+    edges: [
+      ...STANDS.flatMap(({ number }) => apron(`s${number}`, `p${number}`)),
+      ...apron(...lane),
+      ...apron('p1', 'e'),
+      ...apron('p5', 'ab'),
+      ...apron('p6', 'ab'),
+      ...taxiway('A', ['r10', 'A1', 'a', 'ab'], { widthM: 15 }),
+      ...taxiway('B', ['ab', 'e', 'B1'], { widthM: 15 }),
+      ...taxiway('B', ['B1', 'K1'], { widthM: 15, crosses: '01/19' }),
+      ...taxiway('K', ['K1', 'k', 'K2', 'r28'], { widthM: 15 }),
+      ...taxiway('C', ['p1', 'c', 'C1', 'r01'], { widthM: 10 }),
+      ...taxiway('E', ['rE', 'e'], { widthM: 15, oneWay: true }),
+      ...alongRunway('10/28', 'r10', 'rE'),
+      ...alongRunway('10/28', 'rE', 'r28', '01/19'),
+      ...alongRunway('01/19', 'r01', 'r19', '10/28'),
+    ],
+  },
+};

@@ -1,0 +1,79 @@
+/**
+ * Lays an airfield out along one of its runways, so that coordinates, headings, lengths and the
+ * taxiway plan of a demo field agree with each other because they come from the same few figures.
+ */
+
+import geodesic from 'geographiclib-geodesic';
+
+const WGS84 = geodesic.Geodesic.WGS84;
+const RADIANS_PER_DEGREE = Math.PI / 180;
+
+/** Six decimals of a degree are about a tenth of a metre. */
+const rounded = (deg) => Math.round(deg * 1e6) / 1e6;
+
+/**
+ * A drawing board: `s` runs along the runway from the end it is entered at, `t` to the right of it,
+ * metres. The reference point is where `s` is `middleM` and `t` is 0.
+ */
+export function board({ latDeg, lonDeg, bearingDeg, middleM }) {
+  const alongEast = Math.sin(bearingDeg * RADIANS_PER_DEGREE);
+  const alongNorth = Math.cos(bearingDeg * RADIANS_PER_DEGREE);
+
+  /** Metres east and north of the reference point. */
+  const xy = (s, t) => ({
+    xM: Math.round((s - middleM) * alongEast + t * alongNorth),
+    yM: Math.round((s - middleM) * alongNorth - t * alongEast),
+  });
+
+  /** Latitude and longitude. */
+  const place = (s, t) => {
+    const distanceM = Math.hypot(s - middleM, t);
+    const azimuthDeg = bearingDeg + Math.atan2(t, s - middleM) / RADIANS_PER_DEGREE;
+    const { lat2, lon2 } = WGS84.Direct(latDeg, lonDeg, azimuthDeg, distanceM);
+    return { latDeg: rounded(lat2), lonDeg: rounded(lon2) };
+  };
+
+  const node = (id, kind, s, t, more = {}) => ({ id, ...xy(s, t), kind, ...more });
+  return {
+    place,
+    junction: (id, s, t) => node(id, 'junction', s, t),
+    stand: (id, s, t, name) => node(id, 'stand', s, t, { name }),
+    hold: (id, s, t, ...ends) => node(id, 'hold', s, t, { name: id, ...(ends.length && { ends }) }),
+    /** A point on a runway that is entered here; `ends` is left out where it is only left here. */
+    runway: (id, s, t, ...ends) => node(id, 'runway', s, t, ends.length ? { ends } : {}),
+  };
+}
+
+/** One end of a runway; the declared distances are those of its TORA where not given. */
+export function end(
+  designator,
+  at,
+  elevationFt,
+  { tora, toda = tora, asda = tora, lda = tora, displaced = 0, closed },
+) {
+  return {
+    designator,
+    at,
+    elevationFt,
+    ...(displaced > 0 && { displacedM: displaced }),
+    toraM: tora,
+    todaM: toda,
+    asdaM: asda,
+    ldaM: lda,
+    ...(closed && { closed }),
+  };
+}
+
+/** A chain of taxiway edges of one name through the points named. */
+export const taxiway = (name, ids, more = {}) => chain(name, 'taxiway', ids, more);
+
+/** A chain of edges on the apron. */
+export const apron = (...ids) => chain('apron', 'apron', ids, {});
+
+/** A stretch of runway; `crosses` names another runway on the way. */
+export const alongRunway = (name, from, to, crosses) =>
+  chain(name, 'runway', [from, to], crosses ? { crosses } : {});
+
+function chain(name, on, ids, more) {
+  return ids.slice(1).map((to, index) => ({ from: ids[index], to, name, on, ...more }));
+}
