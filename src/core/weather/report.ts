@@ -29,8 +29,10 @@ export interface Wind {
   readonly gustIsMinimum: boolean;
 }
 
-/** What a stretch of the text was read as. `unread` is what could not be. */
+/** What a stretch of the text was read as. */
 export type SpanKind =
+  /** The line above a bulletin: `SAXX31 XHAR 011250`. WMO-No. 386, Part II, 2.3.2. */
+  | 'heading'
   | 'type'
   | 'station'
   | 'time'
@@ -40,11 +42,22 @@ export type SpanKind =
   | 'trend'
   | 'remarks'
   | 'forecast'
+  /** The `=` that ends a report. */
   | 'end'
+  /** A group of a report that says nothing about the wind: visibility, cloud, pressure. */
   | 'other'
+  /** Another report in the same text, which is not the one answered from. */
+  | 'another'
+  /** The last piece, which may still become something with the next key. */
+  | 'unfinished'
+  /** What could not be read. */
   | 'unread';
 
-/** One stretch of the text and what it was read as. Spans are in order and do not overlap. */
+/**
+ * One stretch of the text and what it was read as. Spans are in order, do not overlap, and cover
+ * all of the text but its blanks. Those of kind heading, trend, remarks, forecast, another and unread run
+ * on over the blanks between their groups.
+ */
 export interface Span {
   readonly at: Place;
   readonly kind: SpanKind;
@@ -59,15 +72,17 @@ export interface Problem {
 
 /** Why a piece of the text cannot be used, or must be used with care. */
 export type ProblemCode =
+  /** The text may still become a wind, or more of one, with the next key. Not a mistake. */
+  | 'incomplete'
   /** Nothing in the text looks like a wind. */
   | 'no-wind'
   /** The text is a forecast: its wind is not the wind now. */
   | 'forecast'
   /** The station did not report the wind. */
   | 'wind-not-reported'
-  /** The direction is above 360. */
+  /** The direction is above 360; there is no wind, or no swing, from it. */
   | 'direction-out-of-range'
-  /** The speed is above what the trade knows (250 kt and more is taken as a slip). */
+  /** A speed of 250 kt or more, taken as a slip; there is no wind from it. */
   | 'speed-out-of-range'
   /** The gust is below the steady wind; the gust is refused. */
   | 'gust-below-mean'
@@ -78,7 +93,7 @@ export type ProblemCode =
 
 /** A report, or a wind typed in short, as read. */
 export interface Report {
-  /** A whole report, a wind typed in short, a forecast pasted by mistake, or none of them. */
+  /** A whole report, a wind typed in short, a forecast instead of a report, or none of them. */
   readonly kind: 'report' | 'shorthand' | 'forecast' | 'nothing';
   /** Station indicator, such as `XHAR`; null when the text names none. */
   readonly station: string | null;
@@ -86,6 +101,10 @@ export interface Report {
   readonly issued: { readonly day: number; readonly hour: number; readonly minute: number } | null;
   /** The wind now; null where none was reported. */
   readonly wind: Wind | null;
+  /** The north its directions are measured from. A whole report is true; a short wind does not say. */
+  readonly north: 'true' | 'unstated';
+  /** How many other observations the same text holds. */
+  readonly others: number;
   readonly spans: readonly Span[];
   readonly problems: readonly Problem[];
 }

@@ -1,0 +1,83 @@
+/** From a wind as written to one that can be used: slips are refused, each with its problem. */
+
+import { isInSwing } from './envelope';
+import type { Place, Problem, Wind } from './report';
+import type { WrittenSpeed, WrittenWind } from './writtenWind';
+
+/**
+ * Speeds from here on are taken as a slip of the fingers. The strongest surface gust on record is
+ * 220 kt (113.2 m/s, Barrow Island 1996; WMO World Weather and Climate Extremes Archive).
+ */
+const SLIP_KT = 250;
+
+const FULL_CIRCLE_DEG = 360;
+
+/** Two directions as written, clockwise from the first to the second, with their place. */
+export interface WrittenSwing {
+  readonly degs: readonly [number, number];
+  readonly at: Place;
+}
+
+/** The wind that can be used, null where there is none, and what was refused or wants care. */
+export function judgeWind(
+  written: WrittenWind,
+  swing: WrittenSwing | null,
+): { wind: Wind | null; problems: Problem[] } {
+  const { fromDeg, variable, speed, gust, at } = written;
+  const refused = (problem: Problem) => ({ wind: null, problems: [problem] });
+
+  if (fromDeg !== null && fromDeg > FULL_CIRCLE_DEG) {
+    return refused({ code: 'direction-out-of-range', at, values: { deg: fromDeg } });
+  }
+  if (fromDeg === null && !variable && speed.kt === null && gust === null) {
+    return refused({ code: 'wind-not-reported', at });
+  }
+  const greatestKt = Math.max(speed.kt ?? 0, gust?.kt ?? 0);
+  if (greatestKt >= SLIP_KT) {
+    return refused({ code: 'speed-out-of-range', at, values: { speedKt: greatestKt } });
+  }
+
+  const problems: Problem[] = [];
+  const kept = usableGust(speed, gust);
+  if (gust && !kept && speed.kt !== null && gust.kt !== null) {
+    const values = { meanKt: speed.kt, gustKt: gust.kt };
+    problems.push({ code: 'gust-below-mean', at, values });
+  }
+  const wind: Wind = {
+    // 000 stands for no direction only beside no wind; with a speed it is north written carelessly.
+    fromDeg: fromDeg === 0 && speed.kt !== 0 ? FULL_CIRCLE_DEG : fromDeg,
+    speedKt: speed.kt,
+    gustKt: kept?.kt ?? null,
+    sectorDeg: swing ? usableSwing(swing, problems) : null,
+    variable,
+    speedIsMinimum: speed.above && speed.kt !== null,
+    gustIsMinimum: kept?.above === true,
+  };
+  if (swing && wind.sectorDeg && isOutsideSwing(wind, wind.sectorDeg)) {
+    const [firstDeg, secondDeg] = wind.sectorDeg;
+    const values = { fromDeg: wind.fromDeg ?? 0, firstDeg, secondDeg };
+    problems.push({ code: 'mean-outside-swing', at: swing.at, values });
+  }
+  return { wind, problems };
+}
+
+/** The gust, unless it contradicts the mean. One "above" a number may be as strong as it likes. */
+function usableGust(speed: WrittenSpeed, gust: WrittenSpeed | null): WrittenSpeed | null {
+  if (gust === null || gust.kt === null) return null;
+  return gust.above || gust.kt >= (speed.kt ?? 0) ? gust : null;
+}
+
+/** The swing with its directions over 1 to 360; null, with a problem, where one is above 360. */
+function usableSwing({ degs, at }: WrittenSwing, problems: Problem[]): [number, number] | null {
+  const deg = Math.max(...degs);
+  if (deg > FULL_CIRCLE_DEG) {
+    problems.push({ code: 'direction-out-of-range', at, values: { deg } });
+    return null;
+  }
+  return [degs[0] || FULL_CIRCLE_DEG, degs[1] || FULL_CIRCLE_DEG];
+}
+
+function isOutsideSwing(wind: Wind, sectorDeg: readonly [number, number]): boolean {
+  const hasDirection = wind.fromDeg !== null && wind.fromDeg !== 0;
+  return hasDirection && !wind.variable && !isInSwing(wind.fromDeg, sectorDeg);
+}

@@ -1,0 +1,130 @@
+/** One statement read: what it is, its wind, and what each of its pieces was taken for. */
+
+import { judgeWind } from './judgeWind';
+import { type Observation, observationOf } from './observation';
+import type { Place, Problem, ProblemCode, Report, Span } from './report';
+import { addSpan, addSpans } from './spans';
+import { type Heading, headingOf, isEnd } from './statements';
+import { type Token, textAt } from './tokens';
+
+/** What begins a trend: all after it is what is expected, not what is. FM 15, 15.14. */
+const TREND = /^(?:NOSIG|TEMPO|BECMG|INTER|PROB\d\d|FM(?:\d{4}|\d{6})?|(?:TL|AT)\d{4})$/;
+const REMARKS = /^(?:RMKS?|REMARKS?)$/;
+
+/** The period a forecast is for, `ddhh/ddhh`; six digits before November 2008. FM 51, 51.1. */
+const VALIDITY = /^\d{4}\/\d{4}$/;
+const VALIDITY_LENGTH = 9;
+const OLD_VALIDITY = /^\d{6}$/;
+
+/** A report that still lacks what only the whole text can tell. */
+export interface ReportDraft extends Report {
+  others: number;
+  readonly spans: Span[];
+  readonly problems: Problem[];
+}
+
+/** Reads the statement of the tokens from `start` to `end`, as if it were alone in the text. */
+export function readStatement(tokens: readonly Token[], start: number, end: number): ReportDraft {
+  const heading = headingOf(tokens, start, end);
+  const parts = partsOf(tokens, start + heading.kinds.length, end);
+  const whole: Place = [tokens[start]?.from ?? 0, tokens[end - 1]?.to ?? 0];
+  const { station, issued } = heading;
+
+  const spans: Span[] = [];
+  heading.kinds.forEach((kind, i) => {
+    addSpans(spans, kind, tokens, start + i, start + i + 1);
+  });
+
+  if (isForecast(tokens, heading, parts)) {
+    addSpans(spans, 'forecast', tokens, parts.body, parts.close);
+    addSpans(spans, 'end', tokens, parts.close, end);
+    const problems: Problem[] = [{ code: 'forecast', at: whole }];
+    const north = 'unstated';
+    return { kind: 'forecast', station, issued, wind: null, north, others: 0, spans, problems };
+  }
+
+  const observation = observationOf(tokens, parts.body, parts.trend, heading, spans);
+  addStretch(spans, 'trend', tokens, parts.trend, parts.remarks);
+  addStretch(spans, 'remarks', tokens, parts.remarks, parts.close);
+  addSpans(spans, 'end', tokens, parts.close, end);
+
+  const missing = (): ProblemCode => {
+    for (let i = start; i < parts.trend; i++) {
+      if (textAt(tokens, i) === 'NIL') return 'wind-not-reported';
+    }
+    return mayGoOn(observation, parts, tokens.length) ? 'incomplete' : 'no-wind';
+  };
+  const { wind: written, swing, unfinished } = observation;
+  const { wind, problems } = written
+    ? judgeWind(written, swing)
+    : { wind: null, problems: [{ code: missing(), at: unfinished ?? whole }] };
+  if (written && unfinished) problems.push({ code: 'incomplete', at: unfinished });
+
+  const kind = kindOf(heading, observation, parts);
+  const north = kind === 'report' ? 'true' : 'unstated';
+  return { kind, station, issued, wind, north, others: 0, spans, problems };
+}
+
+/** Where the parts of a statement begin, as indexes of tokens. */
+interface Parts {
+  readonly body: number;
+  readonly trend: number;
+  readonly remarks: number;
+  /** Where the last part ends: before the `=`. */
+  readonly close: number;
+}
+
+function partsOf(tokens: readonly Token[], body: number, end: number): Parts {
+  let close = end;
+  while (close > body && isEnd(tokens, close - 1)) close--;
+  const isRemarks = (at: number) => REMARKS.test(textAt(tokens, at));
+  let trend = body;
+  while (trend < close && !TREND.test(textAt(tokens, trend)) && !isRemarks(trend)) trend++;
+  let remarks = trend;
+  while (remarks < close && !isRemarks(remarks)) remarks++;
+  return { body, trend, remarks, close };
+}
+
+/** A part of which nothing is told apart is one stretch. */
+function addStretch(
+  spans: Span[],
+  kind: 'trend' | 'remarks',
+  tokens: readonly Token[],
+  start: number,
+  end: number,
+): void {
+  const [first, last] = [tokens[start], tokens[end - 1]];
+  if (start < end && first && last) addSpan(spans, kind, first.from, last.to);
+}
+
+/**
+ * Whether a statement foretells: by its type, by a period of validity where an observation has its
+ * groups, or, as a piece torn from a forecast, by nothing but expectations.
+ */
+function isForecast(tokens: readonly Token[], heading: Heading, parts: Parts): boolean {
+  const isValidFor = (start: number, end: number): boolean => {
+    for (let i = start; i < end; i++) {
+      const text = textAt(tokens, i);
+      if (text.length === VALIDITY_LENGTH && VALIDITY.test(text)) return true;
+    }
+    return false;
+  };
+  if (heading.type === 'forecast' || isValidFor(parts.body, parts.trend)) return true;
+  if (heading.type === 'report') return false;
+  if (heading.timed)
+    return parts.body < parts.close && OLD_VALIDITY.test(textAt(tokens, parts.body));
+  const isAllTrend = parts.body === parts.trend && parts.trend < parts.remarks;
+  return isAllTrend || isValidFor(parts.trend, parts.remarks);
+}
+
+function kindOf(heading: Heading, observation: Observation, parts: Parts): Report['kind'] {
+  if (heading.type === 'report' || heading.timed) return 'report';
+  if (!observation.wind) return 'nothing';
+  const hasMore =
+    observation.hasOtherGroups || parts.trend < parts.close || heading.kinds.includes('modifier');
+  return observation.wind.coded && hasMore ? 'report' : 'shorthand';
+}
+
+/** Whether a statement without a wind ends the text before a wind was due. */
+const mayGoOn = (observation: Observation, parts: Parts, tokenCount: number): boolean =>
+  parts.trend === tokenCount && !observation.hasOtherGroups && !observation.hasUnread;

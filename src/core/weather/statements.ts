@@ -1,0 +1,139 @@
+/**
+ * A text cut into statements: one report, one forecast, or one wind in short.
+ *
+ * A bulletin carries many reports, with line breaks inside them, so lines mean nothing; what begins
+ * a statement is its heading, and what ends it is `=` or the next heading.
+ */
+
+import type { SpanKind } from './report';
+import { type Token, textAt } from './tokens';
+
+/** Day of month and UTC time, as a heading gives them. */
+export interface Issued {
+  readonly day: number;
+  readonly hour: number;
+  readonly minute: number;
+}
+
+/** What stands before the first group of a statement. */
+export interface Heading {
+  readonly type: 'report' | 'forecast' | null;
+  readonly station: string | null;
+  readonly issued: Issued | null;
+  /** The text names a time, though perhaps not one of a day (`1250Z`). */
+  readonly timed: boolean;
+  /** What each token of the heading is, from the statement's first on. */
+  readonly kinds: readonly SpanKind[];
+}
+
+const isType = (text: string): boolean => isReportType(text) || text === 'TAF';
+const isReportType = (text: string): boolean => text === 'METAR' || text === 'SPECI';
+
+/** Corrections, amendments and retards included. WMO-No. 386, Part II, 2.3.2; FM 15, 15.4. */
+const MODIFIER = /^(?:AUTO|CORR?|AMD|NIL|RTD|(?:CC|RR|AA)[A-Z])$/;
+
+const STATION = /^[A-Z][A-Z0-9]{3}$/;
+
+/** Words of four letters that stand where a station might, and are none. Common practice. */
+const NO_STATION = /^(?:WIND|CALM|FROM|NEXT|LAST|VRB\d|GUST|RMKS|WITH)$/;
+
+/** What a word must stand before to be a station: a time, a wind, a modifier, or their first signs. */
+const AFTER_STATION = /^(?:[\d/]|VRB|VR?$|AUTO$|CORR?$|NIL$)/;
+
+const TIME = /^(\d\d)(\d\d)(\d\d)(Z?)$/;
+const TIME_OF_DAY = /^\d{4}Z$/;
+
+/** `TTAAii CCCC YYGGgg`, the line above a bulletin. WMO-No. 386, Part II, 2.3.2. */
+const isBulletinHeading = (tokens: readonly Token[], at: number): boolean =>
+  textAt(tokens, at).length === 6 &&
+  /^[A-Z]{4}\d\d$/.test(textAt(tokens, at)) &&
+  STATION.test(textAt(tokens, at + 1)) &&
+  /^\d{6}$/.test(textAt(tokens, at + 2));
+
+const BULLETIN_HEADING_TOKENS = 3;
+
+const isStationAndTime = (tokens: readonly Token[], at: number): boolean =>
+  isStation(textAt(tokens, at)) && /^\d{6}Z$/.test(textAt(tokens, at + 1));
+
+const isStation = (text: string): boolean =>
+  text.length === 4 && STATION.test(text) && !NO_STATION.test(text);
+
+/** Whether a token is the `=` that ends a report. */
+export const isEnd = (tokens: readonly Token[], at: number): boolean => textAt(tokens, at) === '=';
+
+/** Where each statement begins and ends, `=` included, as indexes of tokens. */
+export function statementsOf(tokens: readonly Token[]): (readonly [start: number, end: number])[] {
+  const statements: (readonly [number, number])[] = [];
+  let start = 0;
+  // Types and modifiers alone do not make a statement: `METAR COR XHAR` is one.
+  let begun = false;
+  const close = (end: number) => {
+    if (end > start) statements.push([start, end]);
+    start = end;
+    begun = false;
+  };
+  for (let i = 0; i < tokens.length; i++) {
+    const text = textAt(tokens, i);
+    if (isEnd(tokens, i)) {
+      while (isEnd(tokens, i + 1)) i++;
+      close(i + 1);
+    } else if (isBulletinHeading(tokens, i)) {
+      if (begun) close(i);
+      i += BULLETIN_HEADING_TOKENS - 1;
+    } else {
+      if (begun && (isType(text) || isStationAndTime(tokens, i))) close(i);
+      begun ||= !isType(text) && !MODIFIER.test(text);
+    }
+  }
+  close(tokens.length);
+  return statements;
+}
+
+/** What stands before the first group of the statement from `start` to `end`. */
+export function headingOf(tokens: readonly Token[], start: number, end: number): Heading {
+  let type: Heading['type'] = null;
+  let station: string | null = null;
+  let issued: Issued | null = null;
+  let timed = false;
+  const kinds: SpanKind[] = [];
+
+  for (let i = start; i < end; i = start + kinds.length) {
+    const text = textAt(tokens, i);
+    const next = i + 1 < end ? textAt(tokens, i + 1) : '';
+    const time = timed ? null : timeOf(text, station !== null || type !== null, next !== '');
+    if (isBulletinHeading(tokens, i)) {
+      kinds.push('heading', 'heading', 'heading');
+    } else if (isType(text)) {
+      type = isReportType(text) ? (type ?? 'report') : 'forecast';
+      kinds.push('type');
+    } else if (MODIFIER.test(text)) {
+      kinds.push('modifier');
+    } else if (!station && !timed && isStation(text) && (type || AFTER_STATION.test(next))) {
+      station = text;
+      kinds.push('station');
+    } else if (time) {
+      timed = true;
+      issued = time.issued;
+      kinds.push('time');
+    } else break;
+  }
+  return { type, station, issued, timed, kinds };
+}
+
+/**
+ * A time of issue, null where the text is none. Six digits without their `Z` are one only after a
+ * station or a type, and not at the end of the text, where a wind may still be typed.
+ */
+function timeOf(
+  text: string,
+  isExpected: boolean,
+  goesOn: boolean,
+): { issued: Issued | null } | null {
+  if (TIME_OF_DAY.test(text)) return { issued: null };
+  const parts = TIME.exec(text);
+  if (!parts) return null;
+  const [day, hour, minute] = [Number(parts[1]), Number(parts[2]), Number(parts[3])];
+  const isValid = day >= 1 && day <= 31 && hour <= 23 && minute <= 59;
+  if (!isValid || (parts[4] === '' && !(isExpected && goesOn))) return null;
+  return { issued: { day, hour, minute } };
+}

@@ -1,0 +1,169 @@
+/**
+ * A wind as it is written, in a report's group or in words, before it is judged.
+ *
+ * WMO-No. 306 Vol. I.1, FM 15, 15.5; ICAO Annex 3, App. 3, 4.1. Words and short forms are common
+ * practice, no published source.
+ */
+
+import { KT_PER_KMH, KT_PER_MPS } from '../units';
+import type { Place } from './report';
+import { phraseOf, type Token, textAt } from './tokens';
+
+/** A speed as written. */
+export interface WrittenSpeed {
+  /** Knots; null where slashes stand for it. */
+  readonly kt: number | null;
+  /** `P`: above what the instrument, or the code, can tell. */
+  readonly above: boolean;
+}
+
+/** A wind as written, with how much of the text it took. */
+export interface WrittenWind {
+  /** As written, 0 to 999; null for `VRB` and slashes. */
+  readonly fromDeg: number | null;
+  readonly variable: boolean;
+  readonly speed: WrittenSpeed;
+  readonly gust: WrittenSpeed | null;
+  /** Group, with its unit, as reports have it; else short or in words. */
+  readonly coded: boolean;
+  readonly at: Place;
+  /** Of its last token, plus one. What is unfinished after it is counted in. */
+  readonly end: number;
+  /** Where an unfinished gust or unit begins, in the text; null when nothing is left open. */
+  readonly unfinishedFrom: number | null;
+}
+
+const UNIT = '(KTS?|KNOTS?|KN|MPS|M/S|KMH|KM/H|KPH)';
+const GUSTING = ' ?(?:G|GUSTS?|GUSTING)(?: TO)? ?';
+
+/** Between direction and speed: nothing, a blank, `/`, `@`, `°`, "degrees at". */
+const BETWEEN = '(?: ?(?:[°º˚]|DEG|DEGREES))?(?: ?[/@-] ?| AT | )?';
+
+/** Two or three digits. One alone counts only where the text goes on: else the next key is awaited. */
+const NUMBER = '(\\d{2,3}|\\d(?!$))';
+
+/** A gust or a unit that the next keys may complete, at the very end of the text. */
+const OPEN_END = ' ?G[A-Z]{0,6}(?: TO?)? ?P?\\d?| ?K(?:M/?|P|NO?)?| ?M[P/]?';
+
+/** A group as reports have it, its unit included, a stray letter before it allowed. */
+const CODED = new RegExp(
+  `^[A-Z]?(\\d{3}|VRB|/{2,3})(P?)(\\d{2,3}|//)(?:G(P?)(\\d{1,3}|//))?${UNIT}$`,
+);
+
+/** A wind as typed or said; its unit may be missing. */
+const SPOKEN = new RegExp(
+  `^(\\d{3}|VRB|VARIABLE)(${BETWEEN})(P?)${NUMBER}(?: ?${UNIT})?` +
+    `(?:${GUSTING}(P?)${NUMBER}(?: ?${UNIT})?)?(?=(${OPEN_END})$| |$)`,
+);
+
+/** A third number after `240 12`: the gust. Three digits would be the start of a swing. */
+const BARE_GUST = new RegExp(`^ (\\d{2})(?: ?${UNIT})?(?= |$)`);
+
+/** What may still become a wind. Five digits are one already, six may be a time. */
+const OPEN = new RegExp(
+  '^(?:\\d{1,4}|\\d{6}|/{1,5}K?|///\\d{1,2}K?|\\d{3}//?K?|CA?L?|V[ARIBLE]{0,7}' +
+    '|(?:\\d{3}|VRB|VARIABLE)(?: ?(?:[°º˚]|D[EGRS]{0,6}))?(?: ?[/@-] ?| AT? ?)? ?P?\\d?)$',
+);
+
+/** `VRB3KT` and the like have no whole group; `VRB03KT` and `/////KT` do. */
+const SHORTEST_CODED = 6;
+
+/** No wind in words is longer than nine tokens; two more tell whether the text ends there. */
+const LONGEST = 11;
+
+/** The wind of a whole group with its unit, such as `24012G20KT`; null where the token is none. */
+export function codedWind(tokens: readonly Token[], index: number): WrittenWind | null {
+  const token = tokens[index];
+  if (!token || token.text.length < SHORTEST_CODED) return null;
+  const parts = CODED.exec(token.text);
+  if (!parts) return null;
+  const [, from = '', above, speed, gustAbove, gust, unit] = parts;
+  return {
+    fromDeg: directionOf(from),
+    variable: from.startsWith('V'),
+    speed: speedOf(speed, above, unit),
+    gust: gust === undefined ? null : speedOf(gust, gustAbove, unit),
+    coded: true,
+    at: [token.from, token.to],
+    end: index + 1,
+    unfinishedFrom: null,
+  };
+}
+
+/** The wind in words or in short that begins at a token, such as `240/12`; null where there is none. */
+export function spokenWind(tokens: readonly Token[], index: number): WrittenWind | null {
+  const first = textAt(tokens, index);
+  if (!/^(?:\d{3}|V(?:RB|ARIABLE$)|CALM$)/.test(first)) return null;
+  if (first === 'CALM') return { ...CALM, ...reachOf(tokens, index, first.length, false) };
+  const phrase = phraseOf(tokens, index, Math.min(tokens.length, index + LONGEST));
+  const parts = SPOKEN.exec(phrase);
+  if (!parts) return null;
+  const [whole, from = '', between, above, speed = '', unit, gustAbove, gust, gustUnit, open] =
+    parts;
+  // `2405` is a direction and half a speed, `240105` a time or a direction and a speed: only a unit
+  // tells, and one digit is never glued to a direction.
+  const glued = between === '' && from !== 'VRB';
+  if (glued && speed.length !== 2 && !(speed.length === 3 && (unit ?? above))) return null;
+
+  const bare =
+    between === ' ' && !gust && !unit ? BARE_GUST.exec(phrase.slice(whole.length)) : null;
+  const inUnit = unit ?? gustUnit ?? bare?.[2] ?? unitBegun(open);
+  const gustText = gust ?? bare?.[1];
+  const length = whole.length + (bare?.[0].length ?? 0);
+  return {
+    fromDeg: directionOf(from),
+    variable: from.startsWith('V'),
+    speed: speedOf(speed, above, inUnit),
+    gust: gustText === undefined ? null : speedOf(gustText, gustAbove, gustUnit ?? inUnit),
+    coded: false,
+    ...reachOf(tokens, index, length, open !== undefined),
+  };
+}
+
+/** Whether all from a token to the end of the text may still become a wind, such as `240/1`. */
+export function isUnfinishedWind(tokens: readonly Token[], index: number): boolean {
+  return tokens.length - index <= LONGEST && OPEN.test(phraseOf(tokens, index, tokens.length));
+}
+
+const CALM = {
+  fromDeg: 0,
+  variable: false,
+  speed: { kt: 0, above: false },
+  gust: null,
+  coded: false,
+} as const;
+
+const directionOf = (from: string): number | null => (/^\d/.test(from) ? Number(from) : null);
+
+function speedOf(digits = '', above = '', unit = 'KT'): WrittenSpeed {
+  const isNumber = /^\d/.test(digits);
+  return { kt: isNumber ? Number(digits) * knotsPer(unit) : null, above: above === 'P' };
+}
+
+function knotsPer(unit: string): number {
+  if (unit.startsWith('M')) return KT_PER_MPS;
+  return /^K[MP]/.test(unit) ? KT_PER_KMH : 1;
+}
+
+/** `M` can only become `MPS`; `K` alone may become either, and knots are the usual. */
+const unitBegun = (open = '') => (/^ ?[KM]/.test(open) ? open.trimStart() : undefined);
+
+/** Where a phrase of `length` characters ends, and where what is left open after it begins. */
+function reachOf(tokens: readonly Token[], start: number, length: number, isOpen: boolean) {
+  const from = tokens[start]?.from ?? 0;
+  let to = from;
+  let end = start;
+  // A token takes its own characters and the blank after it; the last one leaves −1.
+  let left = length;
+  for (let token = tokens[end]; token && left >= token.text.length; token = tokens[end]) {
+    left -= token.text.length + 1;
+    to = token.to;
+    end++;
+  }
+  const next = tokens[end];
+  if (!isOpen || !next) return { at: [from, to] as const, end, unfinishedFrom: null };
+  // What is open may share its token with the wind (`27012G`) or stand alone (`27012 G`).
+  const unfinishedFrom = left > 0 ? next.textFrom + left : next.from;
+  if (left > 0) to = unfinishedFrom;
+  return { at: [from, to] as const, end: tokens.length, unfinishedFrom };
+}
