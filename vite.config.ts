@@ -2,10 +2,11 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { catalogue } from './tools/catalogue';
+import { chunks } from './tools/chunks';
 import { contentPolicy } from './tools/contentPolicy';
 import { manifest } from './tools/manifest';
 
-const documents = fileURLToPath(new URL('./airfields-demo', import.meta.url));
+const here = fileURLToPath(new URL('.', import.meta.url));
 
 export default defineConfig({
   root: 'src',
@@ -23,8 +24,9 @@ export default defineConfig({
   css: { modules: { localsConvention: 'camelCaseOnly' } },
   preview: { port: 4173, strictPort: false },
   plugins: [
-    catalogue(documents),
+    catalogue(`${here}airfields-demo`),
     contentPolicy(),
+    chunks(here),
     VitePWA({
       // The pilot says when a new version is taken, and src/device/update.ts registers the worker
       // after the first answer, so that storing everything never stands in that answer's way.

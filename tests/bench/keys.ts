@@ -1,0 +1,100 @@
+/** How long a key press on Wind takes, on a processor slowed down four times. */
+
+import type { CDPSession, Page } from 'playwright-core';
+import { answer, readyForWind, withFreshApp } from './firstAnswer';
+import { quantile, type Row, type Rows } from './row';
+
+const SLOWED = 4;
+
+/** Winds as they are typed at the keyboard, each of them several groups or a whole report. */
+const TYPED = [
+  '27012G20KT 240V300',
+  '04018KT',
+  'VRB03KT',
+  '31025G38KT 280V340',
+  'METAR XHAR 051850Z 27012G20KT 9999 FEW030 14/06 Q1009',
+];
+
+/** Long enough for all that a press sets going to be over, ms. */
+const SETTLED_MS = 120;
+
+async function scriptMs(session: CDPSession): Promise<number> {
+  const { metrics } = await session.send('Performance.getMetrics');
+  return 1000 * (metrics.find(({ name }) => name === 'ScriptDuration')?.value ?? Number.NaN);
+}
+
+/**
+ * Lets the page note, for every press, the time from the event to the end of the frame that shows
+ * what it did: a message sent in that frame's callback is handled after the frame was painted.
+ */
+const noteFrames = (page: Page) =>
+  page.evaluate(() => {
+    const notes: number[] = [];
+    Object.assign(window, { lapstripFrames: notes });
+    const channel = new MessageChannel();
+    const waiting: number[] = [];
+    channel.port1.onmessage = () => {
+      for (const began of waiting.splice(0)) notes.push(performance.now() - began);
+    };
+    const note = ({ timeStamp }: Event) => {
+      requestAnimationFrame(() => {
+        waiting.push(timeStamp);
+        channel.port2.postMessage(null);
+      });
+    };
+    window.addEventListener('keydown', note, { capture: true });
+  });
+
+async function measure(page: Page): Promise<{ script: number[]; frames: number[] }> {
+  await readyForWind(page);
+  await answer(page);
+  // All that loads after the first answer is to have loaded: it is not what a press costs.
+  await page.waitForTimeout(3000);
+  await noteFrames(page);
+  const session = await page.context().newCDPSession(page);
+  // The page's own processor time, so that what else the machine is doing is not counted in.
+  await session.send('Performance.enable', { timeDomain: 'threadTicks' });
+  await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWED });
+
+  const script: number[] = [];
+  for (const text of TYPED) {
+    await page.keyboard.press('ControlOrMeta+a');
+    await page.waitForTimeout(SETTLED_MS);
+    for (const character of text) {
+      const before = await scriptMs(session);
+      await page.keyboard.press(character === ' ' ? 'Space' : character);
+      await page.waitForTimeout(SETTLED_MS);
+      script.push((await scriptMs(session)) - before);
+    }
+  }
+  const frames = await page.evaluate(
+    () => (window as unknown as { lapstripFrames: number[] }).lapstripFrames,
+  );
+  return { script, frames };
+}
+
+/** The rows of the table that a pilot feels under the finger. */
+export const rows: Rows = async () => {
+  const script = {
+    what: 'key press on Wind, 4x slowed processor: script, 95th percentile',
+    unit: 'ms',
+    budget: { atMost: 8 },
+  };
+  const painted = {
+    what: 'the same, event to painted answer, 95th percentile',
+    unit: 'ms',
+    budget: { atMost: 50 },
+  };
+  const row = (about: Omit<Row, 'measured'>, samples: readonly number[]): Row => ({
+    ...about,
+    measured: quantile(samples, 0.95),
+    note: `${samples.length} presses, median ${quantile(samples, 0.5)?.toFixed(1)} ms`,
+  });
+  try {
+    const measured = await withFreshApp(measure);
+    return [row(script, measured.script), row(painted, measured.frames)];
+  } catch (error) {
+    const note = error instanceof Error ? (error.message.split('\n')[0] ?? '') : String(error);
+    return [script, painted].map((about) => ({ ...about, measured: null, note }));
+  }
+};

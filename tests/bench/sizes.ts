@@ -1,0 +1,103 @@
+/** Sizes of the built app: what arrives before the first answer, the fonts, what is stored. */
+
+import { readFileSync } from 'node:fs';
+import { extname, join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import type { Chunks } from '../../tools/chunks';
+import { DIST } from '../browser/server';
+import { arrivedBeforeFirstAnswer } from './firstAnswer';
+import type { Row, Rows } from './row';
+
+const KB = 1024;
+
+/** Files that are compressed already and are sent as they are. */
+const COMPRESSED = new Set(['.woff2', '.png']);
+
+/** Packages and parts that must not be in what the first answer waits for. */
+const LATER = [
+  /^node_modules\/valibot\//,
+  /^node_modules\/suncalc\//,
+  /^node_modules\/workbox-/,
+  /\.schema\.ts$/,
+  /^src\/core\/earth\/coefficients\//,
+  /^src\/views\/(?!wind\/)/,
+];
+
+/** What a file weighs on the way, bytes: gzip as most hosts do it, where that helps. */
+function weight(file: string): number {
+  const content = readFileSync(join(DIST, file));
+  return COMPRESSED.has(extname(file)) ? content.length : gzipSync(content, { level: 9 }).length;
+}
+
+const together = (files: readonly string[]): number =>
+  files.reduce((sum, file) => sum + weight(file), 0) / KB;
+
+/** What the worker stores, by its own list, and the worker itself. */
+function storedFiles(): string[] {
+  const worker = readFileSync(join(DIST, 'sw.js'), 'utf8');
+  const listed = [...worker.matchAll(/url:\s*"([^"]+)"/g)].map((match) => match[1] ?? '');
+  const runtime = /define\(\["\.\/(workbox-[^"]+)"\]/.exec(worker)?.[1];
+  return [...new Set(listed), 'sw.js', ...(runtime ? [`${runtime}.js`] : [])];
+}
+
+const largest = (files: readonly string[]): string =>
+  files
+    .map((file) => ({ file, kb: weight(file) / KB }))
+    .sort((a, b) => b.kb - a.kb)
+    .slice(0, 4)
+    .map(({ file, kb }) => `${file.replace(/^assets\//, '')} ${kb.toFixed(1)}`)
+    .join(', ');
+
+/** Modules in the first files that were to come later. */
+function tooEarly(first: readonly string[]): string[] {
+  const held = JSON.parse(readFileSync(join(DIST, '../.cache/chunks.json'), 'utf8')) as Chunks;
+  return first
+    .flatMap((file) => held[file] ?? [])
+    .filter((module) => LATER.some((pattern) => pattern.test(module)));
+}
+
+async function firstRows(): Promise<Row[]> {
+  const bytes = {
+    what: 'HTML, CSS and JS before Wind has answered its first wind',
+    unit: 'KB',
+    budget: { atMost: 40 },
+  };
+  const contents = {
+    what: 'modules among them that were to come later',
+    unit: '',
+    budget: { atMost: 0 },
+  };
+  try {
+    const first = (await arrivedBeforeFirstAnswer()).filter((file) =>
+      ['.html', '.css', '.js'].includes(extname(file)),
+    );
+    const early = tooEarly(first);
+    return [
+      { ...bytes, measured: together(first), note: largest(first) },
+      { ...contents, measured: early.length, note: early.join(', ') },
+    ];
+  } catch (error) {
+    const note = error instanceof Error ? (error.message.split('\n')[0] ?? '') : String(error);
+    return [
+      { ...bytes, measured: null, note },
+      { ...contents, measured: null, note },
+    ];
+  }
+}
+
+/** The rows of the table that are sizes. */
+export const rows: Rows = async () => {
+  const stored = storedFiles();
+  const fonts = stored.filter((file) => file.endsWith('.woff2'));
+  return [
+    ...(await firstRows()),
+    { what: 'fonts', measured: together(fonts), unit: 'KB', budget: { atMost: 45 } },
+    {
+      what: 'all that is stored for offline use',
+      measured: together(stored),
+      unit: 'KB',
+      budget: { atMost: 400 },
+      note: `${stored.length} files; ${largest(stored)}`,
+    },
+  ];
+};
