@@ -8,14 +8,9 @@ const PUBLIC = new URL('../public/', import.meta.url);
 
 /** Screenshots for the install dialogue, taken by tools/pictures.mjs; those not taken yet are left out. */
 const SCREENSHOTS = [
-  { src: 'pictures/wind-phone-day.png', sizes: '390x844', form_factor: 'narrow', label: 'Wind' },
-  { src: 'pictures/steps-phone-day.png', sizes: '390x844', form_factor: 'narrow', label: 'Steps' },
-  {
-    src: 'pictures/wind-wide-day.png',
-    sizes: '1366x1024',
-    form_factor: 'wide',
-    label: 'Wind and Steps',
-  },
+  { src: 'pictures/wind-phone-day.png', sizes: '780x1688', form_factor: 'narrow', label: 'Wind' },
+  { src: 'pictures/steps-phone-day.png', sizes: '780x1688', form_factor: 'narrow', label: 'Steps' },
+  { src: 'pictures/wind-wide-dusk.png', sizes: '1366x1024', form_factor: 'wide', label: 'Wind' },
 ] as const;
 
 /** The web app manifest. W3C Web Application Manifest; shortcuts and screenshots by its registries. */
