@@ -43,3 +43,19 @@ export function openPlace(name: Place): void {
 export function followAddress(): void {
   addEventListener('hashchange', () => openPlace(placeInAddress()));
 }
+
+/** Opens where a number comes from. */
+export function ask(title: string, figure: Figure<Unit>): void {
+  sheet.value = { kind: 'why', title, figure };
+}
+
+/** Lays a sheet over the place. */
+export function openSheet(opened: Sheet): void {
+  sheet.value = opened;
+}
+
+/** Opens the keypad over the place. */
+export function openTyping(): void {
+  sheet.value = null;
+  typing.value = true;
+}

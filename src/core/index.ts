@@ -3,6 +3,7 @@
 export type { Aircraft } from './aircraft/aircraft';
 export { type End, endsOf, findEnd } from './airfield/ends';
 export type { Designator, Field, Runway, RunwayEnd, Surface } from './airfield/field';
+export { type PlanRunway, runwayPlan } from './airfield/plan';
 export {
   degreesOf,
   type MagneticDeg,
@@ -51,6 +52,7 @@ export type {
   EndsQuestion,
   HoldsTo,
   HoldsUntil,
+  NoBest,
   Purpose,
   RankedEnd,
   RankedEnds,
@@ -69,11 +71,11 @@ export {
   type Hash,
   type Id,
   type Inputs,
+  type LeadsTo,
   type ListId,
   type Moment,
   type SealedFigure,
   type StepOutcome,
-  type LeadsTo,
 } from './sortie/entry';
 export {
   type Clock,
@@ -81,6 +83,7 @@ export {
   foldSortie,
   NO_SORTIE,
   type Run,
+  type Seal,
   type Sortie,
   type Stamp,
   sortiesOf,

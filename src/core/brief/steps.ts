@@ -75,7 +75,7 @@ export function stepFacts(
     keepRolling: range(aircraft?.taxi.power.keepRolling),
     rotateKt: numbers?.takeoff.rotateKt.value ?? null,
     liftOffKt: numbers?.takeoff.liftOffKt.value ?? null,
-    gearKt: numbers?.limits.gearKt.value ?? null,
+    gearKt: numbers?.climb.gearUpByKt.value ?? numbers?.limits.gearKt.value ?? null,
     flapsKt: numbers?.climb.flapsUpByKt.value ?? null,
     reheatOffKt: numbers?.climb.reheatOffKt.value ?? null,
     climbKt: range(aircraft?.climb.speedKt),

@@ -7,9 +7,10 @@ import { addSpan, addSpans } from './spans';
 import { type Heading, headingOf, isEnd } from './statements';
 import { type Token, textAt } from './tokens';
 
-/** What begins a trend: all after it is what is expected, not what is. FM 15, 15.14. */
-const TREND = /^(?:NOSIG|TEMPO|BECMG|INTER|PROB\d\d|FM(?:\d{4}|\d{6})?|(?:TL|AT)\d{4})$/;
+/** What begins remarks, and what a trend: all after it is expected, not observed. FM 15, 15.14. */
 const REMARKS = /^(?:RMKS?|REMARKS?)$/;
+const TREND_OR_REMARKS =
+  /^(?:NOSIG|TEMPO|BECMG|INTER|PROB\d\d|FM(?:\d{4}|\d{6})?|(?:TL|AT)\d{4}|RMKS?|REMARKS?)$/;
 
 /** The period a forecast is for, `ddhh/ddhh`; six digits before November 2008. FM 51, 51.1. */
 const VALIDITY = /^\d{4}\/\d{4}$/;
@@ -31,9 +32,9 @@ export function readStatement(tokens: readonly Token[], start: number, end: numb
   const { station, issued } = heading;
 
   const spans: Span[] = [];
-  heading.kinds.forEach((kind, i) => {
+  for (const [i, kind] of heading.kinds.entries()) {
     addSpans(spans, kind, tokens, start + i, start + i + 1);
-  });
+  }
 
   if (isForecast(tokens, heading, parts)) {
     addSpans(spans, 'forecast', tokens, parts.body, parts.close);
@@ -77,11 +78,10 @@ interface Parts {
 function partsOf(tokens: readonly Token[], body: number, end: number): Parts {
   let close = end;
   while (close > body && isEnd(tokens, close - 1)) close--;
-  const isRemarks = (at: number) => REMARKS.test(textAt(tokens, at));
   let trend = body;
-  while (trend < close && !TREND.test(textAt(tokens, trend)) && !isRemarks(trend)) trend++;
+  while (trend < close && !TREND_OR_REMARKS.test(textAt(tokens, trend))) trend++;
   let remarks = trend;
-  while (remarks < close && !isRemarks(remarks)) remarks++;
+  while (remarks < close && !REMARKS.test(textAt(tokens, remarks))) remarks++;
   return { body, trend, remarks, close };
 }
 

@@ -53,7 +53,9 @@ const isBulletinHeading = (tokens: readonly Token[], at: number): boolean =>
 const BULLETIN_HEADING_TOKENS = 3;
 
 const isStationAndTime = (tokens: readonly Token[], at: number): boolean =>
-  isStation(textAt(tokens, at)) && /^\d{6}Z$/.test(textAt(tokens, at + 1));
+  textAt(tokens, at + 1).length === 7 &&
+  /^\d{6}Z$/.test(textAt(tokens, at + 1)) &&
+  isStation(textAt(tokens, at));
 
 const isStation = (text: string): boolean =>
   text.length === 4 && STATION.test(text) && !NO_STATION.test(text);
@@ -129,6 +131,7 @@ function timeOf(
   isExpected: boolean,
   goesOn: boolean,
 ): { issued: Issued | null } | null {
+  if (text.length < 5 || text.length > 7) return null;
   if (TIME_OF_DAY.test(text)) return { issued: null };
   const parts = TIME.exec(text);
   if (!parts) return null;

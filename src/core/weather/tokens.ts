@@ -27,23 +27,26 @@ const PUNCTUATION = ',.;:!?()[]<>"\'*“”';
  */
 const UNSEEN = /[\s\p{Cc}\p{Cf}]/u;
 
-/** A full-width form, as typed with an East Asian keyboard, and how far it stands from ASCII. */
-const FULL_WIDTH = /[\uFF01-\uFF5E]/g;
+/** Small letters, and full-width forms as typed with an East Asian keyboard. */
+const TO_MAKE_PLAIN = /[a-z\uFF01-\uFF5E]+/g;
+
+/** How far a full-width form stands from its ASCII character. */
 const FULL_WIDTH_OFFSET = 0xfee0;
+const FULL_WIDTH = /[\uFF01-\uFF5E]/g;
 
 /** Capitals and plain digits, each in its place: unlike `toUpperCase`, the length never changes. */
 const plain = (text: string): string =>
-  text
-    .replace(FULL_WIDTH, (wide) => String.fromCharCode(wide.charCodeAt(0) - FULL_WIDTH_OFFSET))
-    .replace(/[a-z]+/g, (small) => small.toUpperCase());
+  text.replace(TO_MAKE_PLAIN, (piece) =>
+    piece
+      .replace(FULL_WIDTH, (wide) => String.fromCharCode(wide.charCodeAt(0) - FULL_WIDTH_OFFSET))
+      .toUpperCase(),
+  );
 
 const SPACE = 0x20;
+const SLASH = 0x2f;
+const DIGIT_NINE = 0x39;
+const EQUALS = 0x3d;
 const DELETE = 0x7f;
-
-const isBlank = (text: string, at: number): boolean => {
-  const code = text.charCodeAt(at);
-  return code <= SPACE || (code >= DELETE && UNSEEN.test(text.charAt(at)));
-};
 
 /**
  * The pieces of a text in order, `=` always one of its own, since it may end a report without a
@@ -52,28 +55,38 @@ const isBlank = (text: string, at: number): boolean => {
 export function tokensOf(text: string): Token[] {
   const characters = plain(text);
   const tokens: Token[] = [];
+  let from = 0;
+  const close = (to: number) => {
+    if (to > from) tokens.push(tokenOf(characters, from, to));
+  };
   for (let at = 0; at < characters.length; at++) {
-    if (isBlank(characters, at)) continue;
-    const from = at;
-    if (characters[at] !== '=') {
-      while (
-        at + 1 < characters.length &&
-        characters[at + 1] !== '=' &&
-        !isBlank(characters, at + 1)
-      )
-        at++;
+    const code = characters.charCodeAt(at);
+    if (code <= SPACE || (code >= DELETE && UNSEEN.test(characters.charAt(at)))) {
+      close(at);
+      from = at + 1;
+    } else if (code === EQUALS) {
+      close(at);
+      tokens.push({ text: '=', textFrom: at, from: at, to: at + 1 });
+      from = at + 1;
     }
-    tokens.push(tokenOf(characters, from, at + 1));
   }
+  close(characters.length);
   return tokens;
 }
 
 function tokenOf(characters: string, from: number, to: number): Token {
   let textFrom = from;
   let textTo = to;
-  while (textFrom < textTo && PUNCTUATION.includes(characters.charAt(textFrom))) textFrom++;
-  while (textTo > textFrom && PUNCTUATION.includes(characters.charAt(textTo - 1))) textTo--;
+  while (textFrom < textTo && isPunctuation(characters, textFrom)) textFrom++;
+  while (textTo > textFrom && isPunctuation(characters, textTo - 1)) textTo--;
   return { text: characters.slice(textFrom, textTo), textFrom, from, to };
+}
+
+function isPunctuation(characters: string, at: number): boolean {
+  const code = characters.charCodeAt(at);
+  // Nearly every piece begins and ends with a digit or a slash, or with a capital.
+  const isCommon = (code >= SLASH && code <= DIGIT_NINE) || (code > 0x40 && code < 0x5b);
+  return !isCommon && PUNCTUATION.includes(characters.charAt(at));
 }
 
 /** The text of a token; empty past the end. */

@@ -1,0 +1,31 @@
+/** One of a few: keys side by side, the chosen one down. */
+
+import type { JSX } from 'preact';
+import { Key } from '../key/Key';
+import styles from './Choice.module.css';
+
+interface ChoiceProps<T extends string> {
+  readonly options: readonly { readonly value: T; readonly name: string }[];
+  readonly chosen: T | null;
+  /** What is chosen here, where no heading says it. */
+  readonly label?: string;
+  readonly onChoose: (value: T) => void;
+}
+
+/** A row of keys of which one is down. */
+export function Choice<T extends string>({
+  options,
+  chosen,
+  label,
+  onChoose,
+}: ChoiceProps<T>): JSX.Element {
+  return (
+    <fieldset class={styles.choice} aria-label={label}>
+      {options.map(({ value, name }) => (
+        <Key key={value} pressed={value === chosen} onPress={() => onChoose(value)}>
+          {name}
+        </Key>
+      ))}
+    </fieldset>
+  );
+}

@@ -1,0 +1,54 @@
+/** A number that may be left empty: what cannot be used stays as typed, with a sentence. */
+
+import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import styles from './Field.module.css';
+
+interface NumberFieldProps {
+  readonly name: string;
+  readonly value: number | null;
+  readonly least: number;
+  readonly most: number;
+  /** Said when what is typed is not such a number. */
+  readonly bad: string;
+  /** What holds while it is empty. */
+  readonly hint: string;
+  readonly onChange: (value: number | null) => void;
+}
+
+/** Empty is null; a comma or a point; a minus of any kind. */
+function read(text: string): number | null {
+  const plain = text.trim().replace('−', '-').replace(',', '.');
+  return plain === '' ? null : Number(plain);
+}
+
+/** A labelled entry for a number. */
+export function NumberField(props: NumberFieldProps): JSX.Element {
+  const { name, value, least, most, bad, hint, onChange } = props;
+  const [typed, setTyped] = useState<string | null>(null);
+  const number = typed === null ? value : read(typed);
+  const wrong = number !== null && !(number >= least && number <= most);
+  return (
+    <label class={styles.field}>
+      {name}
+      <input
+        class={styles.input}
+        inputMode={least < 0 ? 'text' : 'decimal'}
+        maxLength={8}
+        value={typed ?? (value === null ? '' : String(value))}
+        aria-invalid={wrong}
+        placeholder={hint}
+        onInput={(event) => {
+          const text = event.currentTarget.value;
+          setTyped(text);
+          const entered = read(text);
+          if (entered === null || (entered >= least && entered <= most)) onChange(entered);
+        }}
+        onBlur={() => {
+          if (!wrong) setTyped(null);
+        }}
+      />
+      {wrong && <span class={styles.bad}>{bad}</span>}
+    </label>
+  );
+}

@@ -1,0 +1,52 @@
+/** How numbers are written, the same on every screen. */
+
+/** Between thousands, and between a number and its unit: it never breaks. */
+export const NARROW_SPACE = '\u202f';
+export const NO_BREAK_SPACE = '\u00a0';
+
+/** A direction in three digits: `005°`. North is 360. */
+export function direction(deg: number): string {
+  const whole = Math.round(deg) % 360;
+  return `${String(whole === 0 ? 360 : whole).padStart(3, '0')}°`;
+}
+
+/** A whole number, thousands apart: `1 400`. A true minus sign. */
+export function whole(value: number): string {
+  const rounded = Math.round(value);
+  const digits = String(Math.abs(rounded)).replace(/\B(?=(\d{3})+$)/g, NARROW_SPACE);
+  return rounded < 0 ? `−${digits}` : digits;
+}
+
+/** A number with so many decimals, and a true minus sign. */
+export function decimal(value: number, places: number): string {
+  return value.toFixed(places).replace('-', '−');
+}
+
+/**
+ * Knots against a limit: whole, but never rounded to the other side of the limit. 24.2 over a limit
+ * of 24 is written 25.
+ */
+export function againstLimit(value: number, limit: number): string {
+  return whole(value > limit && Math.round(value) <= limit ? Math.ceil(value) : value);
+}
+
+/** UTC time of day: `1850Z`. */
+export function zulu(ms: number): string {
+  return `${new Date(ms).toISOString().slice(11, 16).replace(':', '')}Z`;
+}
+
+const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
+
+/** UTC date: `5 Apr 1987`. */
+export function utcDate(ms: number): string {
+  const date = new Date(ms);
+  return [date.getUTCDate(), MONTHS[date.getUTCMonth()], date.getUTCFullYear()].join(
+    NO_BREAK_SPACE,
+  );
+}
+
+/** Minutes and seconds gone by: `0:11`. */
+export function stopwatch(ms: number): string {
+  const seconds = Math.max(0, Math.floor(ms / 1000));
+  return `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')}`;
+}

@@ -1,0 +1,128 @@
+/** The key that ticks a step: it takes deliberate taps only, and a critical step wants it held. */
+
+import type { JSX } from 'preact';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import {
+  HOLD_MS,
+  isWaking,
+  type PointerAt,
+  pointersSeen,
+  refusalOf,
+  SETTLE_MS,
+} from './deliberate';
+import { type KeyProps, keyClass } from './Key';
+import styles from './TickKey.module.css';
+
+interface TickKeyProps extends KeyProps {
+  /** Names what is ticked: when it changes, taps are ignored for a moment. */
+  readonly step: string;
+  /** The key must be held. */
+  readonly hold?: boolean | undefined;
+  /** Told to a reader whose device cannot hold a key. */
+  readonly holdHint?: string | undefined;
+}
+
+/** A key that ticks a step. */
+export function TickKey(props: TickKeyProps): JSX.Element {
+  const { step, hold = false, holdHint, disabled, label, onPress, children } = props;
+  const [holding, setHolding] = useState(false);
+  const down = useRef<PointerAt | null>(null);
+  const keyDownMs = useRef<number | null>(null);
+  const changedMs = useRef(Number.NEGATIVE_INFINITY);
+  const firstStep = useRef(step);
+  const asked = useRef(false);
+
+  useEffect(() => {
+    // Only a change counts: the first step shown is no surprise to anyone.
+    if (firstStep.current !== step) changedMs.current = performance.now();
+    firstStep.current = step;
+    asked.current = false;
+    down.current = null;
+    setHolding(false);
+  }, [step]);
+
+  const settled = (ms: number) => ms >= changedMs.current + SETTLE_MS;
+  const at = (event: PointerEvent): PointerAt => ({
+    id: event.pointerId,
+    x: event.clientX,
+    y: event.clientY,
+    ms: performance.now(),
+  });
+
+  const begin = (event: PointerEvent) => {
+    if (event.button !== 0) return;
+    down.current = at(event);
+    setHolding(hold);
+  };
+  const end = (event: PointerEvent) => {
+    const began = down.current;
+    down.current = null;
+    setHolding(false);
+    if (began === null || began.id !== event.pointerId || disabled) return;
+    const tap = {
+      down: began,
+      up: at(event),
+      pointers: pointersSeen(),
+      changedMs: changedMs.current,
+      waking: isWaking(),
+      hold,
+    };
+    if (refusalOf(tap) === null) onPress();
+  };
+  const cancel = () => {
+    down.current = null;
+    setHolding(false);
+  };
+
+  const keyDown = (event: KeyboardEvent) => {
+    if (event.key !== 'Enter' && event.key !== ' ') return;
+    // The browser would make a click of it, also for a key that was held by accident.
+    event.preventDefault();
+    if (event.repeat || disabled) return;
+    const now = performance.now();
+    if (hold) {
+      keyDownMs.current = now;
+      setHolding(true);
+    } else if (settled(now)) onPress();
+  };
+  const keyUp = (event: KeyboardEvent) => {
+    if (event.key !== 'Enter' && event.key !== ' ') return;
+    event.preventDefault();
+    const began = keyDownMs.current;
+    keyDownMs.current = null;
+    setHolding(false);
+    if (began === null || disabled || !settled(began)) return;
+    if (performance.now() - began >= HOLD_MS) onPress();
+  };
+
+  /** A click without a pointer comes from a screen reader or a switch, which cannot hold: it is asked twice. */
+  const click = (event: MouseEvent) => {
+    const fromPointer = event.detail > 0 || (event as PointerEvent).pointerType !== '';
+    if (fromPointer || disabled || !settled(performance.now())) return;
+    if (hold && !asked.current) {
+      asked.current = true;
+      return;
+    }
+    onPress();
+  };
+
+  return (
+    <button
+      type="button"
+      class={`${keyClass(props)} ${styles.tick} ${holding ? styles.holding : ''}`}
+      disabled={disabled ?? false}
+      aria-label={label}
+      aria-description={hold ? holdHint : undefined}
+      onPointerDown={begin}
+      onPointerUp={end}
+      onPointerLeave={cancel}
+      onPointerCancel={cancel}
+      onKeyDown={keyDown}
+      onKeyUp={keyUp}
+      onClick={click}
+      onContextMenu={(event) => event.preventDefault()}
+    >
+      <span class={styles.face}>{children}</span>
+    </button>
+  );
+}

@@ -1,0 +1,98 @@
+/**
+ * What counts as a deliberate tap. A false tick is the worst failure, so a palm, a brush, a second
+ * tap of a bounce, and the touch that woke the screen do not count.
+ */
+
+/** A tap is one pointer, down for 80 to 800 ms, moving less than 12 px. */
+const LEAST_MS = 80;
+const MOST_MS = 800;
+const MOST_PX = 12;
+
+/** A key that wants to be held is held this long. */
+export const HOLD_MS = 700;
+
+/** After the step changed, taps meant for the one before are ignored this long. */
+export const SETTLE_MS = 500;
+
+/** Where and when a pointer was. */
+export interface PointerAt {
+  readonly id: number;
+  readonly x: number;
+  readonly y: number;
+  readonly ms: number;
+}
+
+/** Why a tap does not count. */
+export type Refusal =
+  | 'too-short'
+  | 'too-long'
+  | 'moved'
+  | 'several-pointers'
+  | 'settling'
+  | 'waking';
+
+/** What is known of a tap when the pointer leaves. */
+export interface Tap {
+  readonly down: PointerAt;
+  readonly up: PointerAt;
+  /** Most pointers that touched the screen while it lasted. */
+  readonly pointers: number;
+  /** When the step last changed. */
+  readonly changedMs: number;
+  /** It is the first touch since the screen woke. */
+  readonly waking: boolean;
+  /** It must be held rather than tapped. */
+  readonly hold: boolean;
+}
+
+/** Why a tap does not count; null when it does. */
+export function refusalOf({ down, up, pointers, changedMs, waking, hold }: Tap): Refusal | null {
+  if (waking) return 'waking';
+  if (pointers > 1) return 'several-pointers';
+  if (down.ms < changedMs + SETTLE_MS) return 'settling';
+  if (Math.hypot(up.x - down.x, up.y - down.y) >= MOST_PX) return 'moved';
+  const lasted = up.ms - down.ms;
+  if (lasted < (hold ? HOLD_MS : LEAST_MS)) return 'too-short';
+  return !hold && lasted > MOST_MS ? 'too-long' : null;
+}
+
+/** Pointers on the screen now, wherever they are; a palm rests beside the keys as well as on them. */
+const down = new Set<number>();
+let most = 0;
+let woke = false;
+
+/** Begins to watch pointers and the screen's waking; call once. */
+export function watchPointers(): void {
+  const options = { capture: true, passive: true };
+  addEventListener(
+    'pointerdown',
+    (event) => {
+      down.add(event.pointerId);
+      most = Math.max(most, down.size);
+    },
+    options,
+  );
+  const leave = (event: PointerEvent) => {
+    down.delete(event.pointerId);
+    // Kept until the handlers of this event have run: they ask how many there were.
+    queueMicrotask(() => {
+      if (down.size === 0) most = 0;
+    });
+    setTimeout(() => {
+      woke = false;
+    });
+  };
+  addEventListener('pointerup', leave, options);
+  addEventListener('pointercancel', leave, options);
+  document.addEventListener('visibilitychange', () => {
+    woke = document.visibilityState === 'visible';
+    down.clear();
+    most = 0;
+  });
+}
+
+/** Most pointers that were on the screen at once since it was last untouched. */
+export const pointersSeen = (): number => Math.max(most, 1);
+
+/** Whether no touch has ended since the screen woke. */
+export const isWaking = (): boolean => woke;

@@ -1,0 +1,54 @@
+/** The keypad for a wind: digits as on a telephone turned over, and the letters that a wind has. */
+
+import type { JSX } from 'preact';
+import { Key } from '../key/Key';
+import styles from './Keypad.module.css';
+import { type PadKey, press, ROWS } from './keys';
+
+/** What stands on the keys that are not their own letter. */
+export interface KeypadWords {
+  readonly erase: string;
+  readonly clear: string;
+  readonly calm: string;
+  readonly space: string;
+  readonly unit: string;
+  /** For a reader: what G, V, VRB and P mean. */
+  readonly spoken: Readonly<Partial<Record<PadKey, string>>>;
+}
+
+interface KeypadProps {
+  readonly text: string;
+  readonly words: KeypadWords;
+  /** What the wide key at the bottom says. */
+  readonly setLabel: string;
+  readonly onType: (text: string) => void;
+  readonly onSet: () => void;
+}
+
+/** The keypad. It changes the text and nothing else. */
+export function Keypad({ text, words, setLabel, onType, onSet }: KeypadProps): JSX.Element {
+  const face = (key: PadKey): string => {
+    if (key === 'erase' || key === 'clear' || key === 'calm' || key === 'space' || key === 'unit') {
+      return words[key];
+    }
+    return key;
+  };
+  return (
+    <div class={styles.pad}>
+      {ROWS.flat().map((key) => (
+        <Key
+          key={key}
+          moving
+          className={/^\d$/.test(key) ? styles.digit : styles.other}
+          label={words.spoken[key]}
+          onPress={() => onType(press(text, key))}
+        >
+          {face(key)}
+        </Key>
+      ))}
+      <Key moving look="pick" className={styles.set} onPress={onSet}>
+        {setLabel}
+      </Key>
+    </div>
+  );
+}

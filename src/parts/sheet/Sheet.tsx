@@ -1,0 +1,46 @@
+/** A sheet over the place: the browser's own dialog, so that focus, Escape and readers are right. */
+
+import type { ComponentChildren, JSX } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+import { Key } from '../key/Key';
+import styles from './Sheet.module.css';
+
+interface SheetProps {
+  readonly title: string;
+  readonly close: string;
+  /** As narrow as its text, or as wide as the page. */
+  readonly size?: 'note' | 'page';
+  readonly onClose: () => void;
+  readonly children: ComponentChildren;
+}
+
+/** A titled sheet with a key to close it; Escape and a tap outside close it too. */
+export function Sheet({ title, close, size = 'note', onClose, children }: SheetProps): JSX.Element {
+  const dialog = useRef<HTMLDialogElement>(null);
+  useEffect(() => {
+    const shown = dialog.current;
+    if (shown !== null && !shown.open) shown.showModal();
+    return () => shown?.close();
+  }, []);
+  return (
+    <dialog
+      ref={dialog}
+      class={`${styles.sheet} ${styles[size]}`}
+      aria-label={title}
+      onCancel={(event) => {
+        event.preventDefault();
+        onClose();
+      }}
+      // A tap outside asks to close as Escape does, in browsers that know of it.
+      {...{ closedby: 'any' }}
+    >
+      <div class={styles.body}>
+        <header class={styles.head}>
+          <h2 class={styles.title}>{title}</h2>
+          <Key onPress={onClose}>{close}</Key>
+        </header>
+        <div class={styles.content}>{children}</div>
+      </div>
+    </dialog>
+  );
+}

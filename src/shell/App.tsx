@@ -1,0 +1,79 @@
+/** The frame: the strip on top, a place (two on a wide screen), the places' keys at the bottom. */
+
+import { signal } from '@preact/signals';
+import type { JSX } from 'preact';
+import { steps } from '../board/board';
+import { type Place, place, sheet, typing } from '../board/places';
+import { cautionRead } from '../device/preferences';
+import styles from './App.module.css';
+import { Caution } from './Caution';
+import { Notices } from './Notices';
+import { Places } from './Places';
+import { Strip } from './Strip';
+import { About, SortieSheet, views, WhySheet } from './views';
+
+/** What stands beside a place where there is room for two. */
+const BESIDE: Record<Place, Place> = {
+  wind: 'steps',
+  steps: 'wind',
+  taxi: 'steps',
+  numbers: 'wind',
+  log: 'wind',
+};
+
+const wideQuery = matchMedia('(min-width: 60rem) and (min-height: 36rem)');
+const wide = signal(wideQuery.matches);
+wideQuery.addEventListener('change', (change) => {
+  wide.value = change.matches;
+});
+
+/** The app. */
+export function App(): JSX.Element {
+  const position = steps.value?.walk.position;
+  const onRoll =
+    place.value === 'steps' &&
+    steps.value?.abnormal === null &&
+    position?.kind === 'moment' &&
+    position.moment === 'airborne';
+  // A wind is typed over any place; on a wide screen beside it, where Wind stands.
+  const main = typing.value && !wide.value ? 'wind' : place.value;
+  const beside = typing.value && place.value !== 'wind' ? 'wind' : BESIDE[place.value];
+  const Main = views[main];
+  const Beside = views[beside];
+  return (
+    <div class={styles.frame}>
+      <Strip />
+      <Notices />
+      <div class={styles.places}>
+        <main class={styles.place}>
+          <Main />
+        </main>
+        {wide.value && (
+          <aside class={styles.place}>
+            <Beside />
+          </aside>
+        )}
+      </div>
+      {!onRoll && !(typing.value && !wide.value) && <Places />}
+      <Sheets />
+      {!cautionRead.value && <Caution />}
+    </div>
+  );
+}
+
+function Sheets() {
+  const open = sheet.value;
+  const close = () => {
+    sheet.value = null;
+  };
+  switch (open?.kind) {
+    case 'sortie':
+      return <SortieSheet onClose={close} />;
+    case 'about':
+      return <About onClose={close} />;
+    case 'why':
+      return <WhySheet title={open.title} figure={open.figure} onClose={close} />;
+    default:
+      return null;
+  }
+}

@@ -1,0 +1,22 @@
+/** Said once, on first start: what Lapstrip is not. */
+
+import type { JSX } from 'preact';
+import { cautionRead } from '../device/preferences';
+import { Sheet } from '../parts/sheet/Sheet';
+import { Cautions } from './views';
+import { words } from './words.en';
+
+/** The caution; it is read once on each device, and stands in About afterwards. */
+export function Caution(): JSX.Element {
+  return (
+    <Sheet
+      title={words.caution.title}
+      close={words.caution.understood}
+      onClose={() => {
+        cautionRead.value = true;
+      }}
+    >
+      <Cautions />
+    </Sheet>
+  );
+}

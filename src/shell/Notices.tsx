@@ -1,0 +1,57 @@
+/** What must be said over every place: a better end, what can be undone, what is not kept, what is new. */
+
+import type { JSX } from 'preact';
+import { useEffect } from 'preact/hooks';
+import { undoable, undoChange, useEnd } from '../board/actions';
+import { keeping, wind } from '../board/board';
+import { place, typing } from '../board/places';
+import { applyUpdate } from '../device/update';
+import { Key } from '../parts/key/Key';
+import styles from './Notices.module.css';
+import { updateReady } from './updates';
+import { words } from './words.en';
+
+/** How long a change is offered to be taken back, ms. */
+const UNDO_OFFERED_MS = 12_000;
+
+/** The notices, one line each, with one key each. */
+export function Notices(): JSX.Element {
+  const change = undoable.value;
+  useEffect(() => {
+    if (change === null) return;
+    const timer = setTimeout(() => {
+      undoable.value = null;
+    }, UNDO_OFFERED_MS);
+    return () => clearTimeout(timer);
+  }, [change]);
+  const { using, ranked } = wind.value;
+  const best = ranked?.best?.designator ?? null;
+  const onWind = place.value === 'wind' || typing.value;
+  return (
+    <div class={styles.notices} role="status">
+      {keeping.value === 'forgotten' && <p class={styles.notice}>{words.forgets}</p>}
+      {using !== null && best !== null && using !== best && !onWind && (
+        <Notice
+          text={words.usingOther(using, best)}
+          action={words.use(best)}
+          onPress={() => useEnd(best)}
+        />
+      )}
+      {change !== null && (
+        <Notice text={words.undoable[change.what]} action={words.undo} onPress={undoChange} />
+      )}
+      {updateReady.value && (
+        <Notice text={words.update} action={words.takeUpdate} onPress={() => void applyUpdate()} />
+      )}
+    </div>
+  );
+}
+
+function Notice({ text, action, onPress }: { text: string; action: string; onPress: () => void }) {
+  return (
+    <div class={styles.notice}>
+      <span>{text}</span>
+      <Key onPress={onPress}>{action}</Key>
+    </div>
+  );
+}

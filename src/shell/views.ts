@@ -1,0 +1,34 @@
+/** The views of the places and sheets: Wind at once, the others when the first answer stands. */
+
+import type { ComponentType } from 'preact';
+import type { Place } from '../board/places';
+import { Wind } from '../views/wind/Wind';
+import { later } from './Later';
+
+const taxi = later(() => import('../views/taxi/Taxi').then(({ Taxi }) => Taxi));
+const steps = later(() => import('../views/steps/Steps').then(({ Steps }) => Steps));
+const numbers = later(() => import('../views/numbers/Numbers').then(({ Numbers }) => Numbers));
+const log = later(() => import('../views/log/Log').then(({ Log }) => Log));
+const sortie = later(() => import('../views/sortie/SortieSheet').then((view) => view.SortieSheet));
+const about = later(() => import('../views/about/About').then(({ About }) => About));
+const why = later(() => import('../views/why/WhySheet').then(({ WhySheet }) => WhySheet));
+const cautions = later(() => import('../views/about/Cautions').then(({ Cautions }) => Cautions));
+
+/** The view of each place. */
+export const views: Record<Place, ComponentType> = {
+  wind: Wind,
+  taxi: taxi.Later,
+  steps: steps.Later,
+  numbers: numbers.Later,
+  log: log.Later,
+};
+
+export const SortieSheet = sortie.Later;
+export const About = about.Later;
+export const WhySheet = why.Later;
+export const Cautions = cautions.Later;
+
+/** Loads the views that were not needed yet. */
+export function loadViews(): void {
+  for (const view of [steps, taxi, numbers, log, sortie, about, why]) view.preload();
+}

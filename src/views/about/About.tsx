@@ -1,0 +1,29 @@
+/** About: what Lapstrip is, the cautions, and where its numbers come from. */
+
+import type { JSX } from 'preact';
+import { Sheet } from '../../parts/sheet/Sheet';
+import styles from './About.module.css';
+import { Cautions } from './Cautions';
+import { words } from './words.en';
+
+/** The About sheet. */
+export function About({ onClose }: { onClose: () => void }): JSX.Element {
+  return (
+    <Sheet title={words.title} close={words.close} size="page" onClose={onClose}>
+      <div class={styles.about}>
+        <p>{words.what}</p>
+        <h3>{words.cautionsTitle}</h3>
+        <Cautions />
+        <h3>{words.dataTitle}</h3>
+        <ul class={styles.list}>
+          {words.data.map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+        <h3>{words.keptTitle}</h3>
+        <p>{words.kept}</p>
+        <p>{words.licence}</p>
+      </div>
+    </Sheet>
+  );
+}

@@ -1,0 +1,26 @@
+/** The words of About: what Lapstrip is, and the cautions. */
+
+export const words = {
+  title: 'About Lapstrip',
+  close: 'Close',
+  what: 'A kneeboard for pilots who fly simulators: the wind in, the runway end out, the numbers and the steps at hand, also without a network.',
+  cautionsTitle: 'Cautions',
+  cautions: [
+    'A training aid for simulation. Not for navigation, and not for real flight.',
+    'The flight manual, air traffic control, local rules and a licensed instructor come first, always.',
+    'Lapstrip says “within the limits given” and names them. It does not know whether a take-off or a landing can be made.',
+    'Its fields, aircraft and procedures are invented; put in your own with care, and check them.',
+    'Figures are worked out from what was typed. Look at the wind, the field and the time at the top before you believe them.',
+  ],
+  dataTitle: 'Where numbers come from',
+  data: [
+    'Magnetic variation: IGRF-12 until 2015, then the World Magnetic Models up to 2030, worked out here.',
+    'Sun: suncalc, after Meeus, Astronomical Algorithms.',
+    'Choosing an end: FAA JO 7110.65, 3-5-1; ICAO Doc 8168; wind components after FAA-H-8083-25.',
+    'Every number that is underlined with dots opens its inputs, its formula and its source.',
+  ],
+  keptTitle: 'What is kept',
+  kept: 'Everything stays on this device: no account, no server, nothing is sent.',
+  licence:
+    'MIT licence. Typefaces: Atkinson Hyperlegible Next and Mono, SIL Open Font License 1.1.',
+} as const;

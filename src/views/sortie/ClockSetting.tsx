@@ -1,0 +1,83 @@
+/** The sortie's own clock: set to a date and a time, running or paused, or the device's. */
+
+import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import { setClock } from '../../board/actions';
+import { sortie, sortieMinute } from '../../board/board';
+import { wallNowMs } from '../../board/time';
+import { sortieTimeMs } from '../../core';
+import { Key } from '../../parts/key/Key';
+import styles from './SortieSheet.module.css';
+import { words } from './words.en';
+
+const FIRST_MS = Date.UTC(1900, 0, 1);
+const LAST_MS = Date.UTC(2100, 0, 1);
+
+/** A date and a time of day as one moment, ms; null when they are not one from 1900 to 2099. */
+function momentOf(date: string, time: string): number | null {
+  const clock = /^(\d{1,2}):?(\d{2})\s*Z?$/i.exec(time.trim());
+  const hours = Number(clock?.[1]);
+  const minutes = Number(clock?.[2]);
+  if (!(hours < 24 && minutes < 60)) return null;
+  const ms = Date.parse(`${date}T00:00:00Z`) + (hours * 60 + minutes) * 60_000;
+  return ms >= FIRST_MS && ms < LAST_MS ? ms : null;
+}
+
+/** Date, time, and the keys that set, pause and release the clock. */
+export function ClockSetting(): JSX.Element {
+  const shown = new Date(sortieMinute.value).toISOString();
+  const [date, setDate] = useState<string | null>(null);
+  const [time, setTime] = useState<string | null>(null);
+  const paused = sortie.value.clock?.rate === 0;
+  const dateShown = date ?? shown.slice(0, 10);
+  const timeShown = time ?? shown.slice(11, 16).replace(':', '');
+  const moment = momentOf(dateShown, timeShown);
+  const typed = date !== null || time !== null;
+  const set = (ms: number, rate: number) => {
+    setClock(ms, rate);
+    setDate(null);
+    setTime(null);
+  };
+  const now = () => sortieTimeMs(sortie.value.clock, wallNowMs());
+  return (
+    <>
+      <div class={styles.pair}>
+        <label class={styles.label}>
+          {words.date}
+          <input
+            class={styles.input}
+            type="date"
+            min="1900-01-01"
+            max="2099-12-31"
+            value={dateShown}
+            onInput={(event) => setDate(event.currentTarget.value)}
+          />
+        </label>
+        <label class={styles.label}>
+          {words.time}
+          <input
+            class={styles.input}
+            inputMode="numeric"
+            maxLength={6}
+            value={timeShown}
+            onInput={(event) => setTime(event.currentTarget.value)}
+          />
+        </label>
+      </div>
+      {moment === null && <p class={styles.bad}>{words.clockBad}</p>}
+      <div class={styles.keys}>
+        <Key
+          look={typed ? 'pick' : 'plain'}
+          disabled={moment === null || !typed}
+          onPress={() => moment !== null && set(moment, paused ? 0 : 1)}
+        >
+          {words.setClock}
+        </Key>
+        <Key pressed={paused} onPress={() => set(now(), paused ? 1 : 0)}>
+          {paused ? words.run : words.pause}
+        </Key>
+        <Key onPress={() => set(wallNowMs(), 1)}>{words.now}</Key>
+      </div>
+    </>
+  );
+}

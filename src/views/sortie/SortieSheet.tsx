@@ -1,0 +1,183 @@
+/** Sortie: field, aircraft, clock, surface, own limits, norths, and what belongs to the device. */
+
+import type { ComponentChildren, JSX } from 'preact';
+import { chooseAircraft, chooseField, endSortie, setInputs } from '../../board/actions';
+import { inputs, settled, sortie } from '../../board/board';
+import { aircraft, fields } from '../../board/documents';
+import { openSheet } from '../../board/places';
+import { brightNight, theme } from '../../device/preferences';
+import { Choice } from '../../parts/choice/Choice';
+import { NumberField } from '../../parts/field/NumberField';
+import { decimal, whole } from '../../parts/format';
+import { Key } from '../../parts/key/Key';
+import { Sheet } from '../../parts/sheet/Sheet';
+import { ClockSetting } from './ClockSetting';
+import styles from './SortieSheet.module.css';
+import { words } from './words.en';
+
+const choices = <T extends string>(names: Record<T, string>) =>
+  (Object.keys(names) as T[]).map((value) => ({ value, name: names[value] }));
+
+/** The sheet behind the field and the time. */
+export function SortieSheet({ onClose }: { onClose: () => void }): JSX.Element {
+  const chosen = inputs.value;
+  return (
+    <Sheet title={words.title} close={words.close} size="page" onClose={onClose}>
+      <div class={styles.parts}>
+        <Part title={words.field}>
+          <ul>
+            {fields.map((field) => (
+              <li key={field.hash}>
+                <button
+                  type="button"
+                  class={`${styles.row} ${field.hash === chosen.field ? styles.chosen : ''}`}
+                  aria-pressed={field.hash === chosen.field}
+                  onClick={() => chooseField(field)}
+                >
+                  <b class={styles.code}>{field.code}</b> {field.name}
+                </button>
+              </li>
+            ))}
+          </ul>
+        </Part>
+        <div class={styles.column}>
+          <Part title={words.aircraft}>
+            <Choice
+              label={words.aircraft}
+              options={aircraft.map(({ hash, name }) => ({ value: hash, name }))}
+              chosen={chosen.aircraft}
+              onChoose={(hash) => {
+                const taken = aircraft.find((listed) => listed.hash === hash);
+                if (taken) chooseAircraft(taken);
+              }}
+            />
+          </Part>
+          <Part title={words.surface}>
+            <Choice
+              label={words.surface}
+              options={choices(words.surfaces)}
+              chosen={chosen.surface}
+              onChoose={(surface) => setInputs({ surface })}
+            />
+          </Part>
+          <Part title={words.clock}>
+            <ClockSetting />
+          </Part>
+          <Part title={words.limits}>
+            <Limits />
+          </Part>
+        </div>
+        <Part title={words.north}>
+          <Choice
+            label={words.north}
+            options={choices(words.norths)}
+            chosen={chosen.typedNorth}
+            onChoose={(typedNorth) => setInputs({ typedNorth })}
+          />
+          <p class={styles.hint}>{words.northHint}</p>
+          <NumberField
+            name={words.variation}
+            value={chosen.variationDeg}
+            least={-180}
+            most={180}
+            bad={words.variationBad}
+            hint={modelHint()}
+            onChange={(variationDeg) => setInputs({ variationDeg })}
+          />
+        </Part>
+        <Part title={words.callsign}>
+          <input
+            class={styles.input}
+            aria-label={words.callsign}
+            maxLength={40}
+            placeholder={words.callsignHint}
+            value={chosen.callsign}
+            onChange={(event) => setInputs({ callsign: event.currentTarget.value.trim() })}
+          />
+        </Part>
+        <Part title={words.theme}>
+          <Choice
+            label={words.theme}
+            options={choices(words.themes)}
+            chosen={theme.value}
+            onChoose={(name) => {
+              theme.value = name;
+            }}
+          />
+          {theme.value === 'night' && (
+            <Key
+              pressed={brightNight.value}
+              onPress={() => {
+                brightNight.value = !brightNight.value;
+              }}
+            >
+              {words.brightNight}
+            </Key>
+          )}
+        </Part>
+        <Part title={words.end}>
+          <p class={styles.hint}>{words.endHint}</p>
+          <div class={styles.keys}>
+            <Key
+              disabled={sortie.value.run === null}
+              onPress={() => {
+                endSortie();
+                onClose();
+              }}
+            >
+              {words.end}
+            </Key>
+            <Key onPress={() => openSheet({ kind: 'about' })}>{words.about}</Key>
+          </div>
+        </Part>
+      </div>
+    </Sheet>
+  );
+}
+
+function Part({ title, children }: { title: string; children: ComponentChildren }) {
+  return (
+    <section class={styles.part}>
+      <h3 class={styles.title}>{title}</h3>
+      {children}
+    </section>
+  );
+}
+
+function Limits() {
+  const { aircraft: flown, surface } = settled.value;
+  const limit = (kt: number | undefined) =>
+    kt === undefined ? '' : words.aircraftLimit(whole(kt));
+  return (
+    <>
+      <div class={styles.pair}>
+        <NumberField
+          name={words.crosswind}
+          value={inputs.value.ownCrosswindKt}
+          least={0}
+          most={99}
+          bad={words.limitBad}
+          hint={limit(flown?.limits.crosswindKt[surface])}
+          onChange={(ownCrosswindKt) => setInputs({ ownCrosswindKt })}
+        />
+        <NumberField
+          name={words.tailwind}
+          value={inputs.value.ownTailwindKt}
+          least={0}
+          most={99}
+          bad={words.limitBad}
+          hint={limit(flown?.limits.tailwindKt[surface])}
+          onChange={(ownTailwindKt) => setInputs({ ownTailwindKt })}
+        />
+      </div>
+      <p class={styles.hint}>{words.limitsHint}</p>
+    </>
+  );
+}
+
+function modelHint(): string {
+  const { variation } = settled.value;
+  return variation.value === null
+    ? words.variationUnknown
+    : words.variationHint(decimal(variation.value, 1));
+}

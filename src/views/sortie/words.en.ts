@@ -1,0 +1,52 @@
+/** The words of Sortie. */
+
+import type { Surface } from '../../core';
+import type { Theme } from '../../device/preferences';
+
+export const words = {
+  title: 'Sortie',
+  close: 'Close',
+  field: 'Field',
+  aircraft: 'Aircraft',
+  callsign: 'Callsign',
+  callsignHint: 'as you say it',
+  surface: 'Runway surface',
+  surfaces: { dry: 'Dry', wet: 'Wet', contaminated: 'Contaminated' } satisfies Record<
+    Surface,
+    string
+  >,
+  clock: 'Clock, UTC',
+  date: 'Date',
+  time: 'Time',
+  setClock: 'Set',
+  now: 'Now',
+  pause: 'Pause',
+  run: 'Run',
+  clockBad: 'Write the time as 1850 and the date as a day from 1900 to 2099.',
+  limits: 'Your own limits',
+  limitsHint: 'The smaller of these and the aircraft’s limits counts.',
+  crosswind: 'Crosswind, kt',
+  tailwind: 'Tailwind, kt',
+  limitBad: 'A limit is a number from 0 to 99.',
+  aircraftLimit: (kt: string) => `aircraft: ${kt}`,
+  north: 'North of a typed wind',
+  norths: { true: 'True', magnetic: 'Magnetic' },
+  northHint:
+    'A tower or an ATIS speaks magnetic; a written report is true, and is always taken so.',
+  variation: 'Variation, ° east, west negative',
+  variationHint: (model: string) => `from the model: ${model}`,
+  variationUnknown: 'no model for this date',
+  variationBad: 'Variation is a number from −180 to 180.',
+  theme: 'Screen',
+  themes: { device: 'As the device', day: 'Day', dusk: 'Dusk', night: 'Night' } satisfies Record<
+    Theme,
+    string
+  >,
+  brightNight: 'Brighter night',
+  about: 'About and cautions',
+  end: 'End the sortie',
+  endHint:
+    'Seals the figures into the log and begins the next with the same field, aircraft and limits.',
+  clear: 'Leave it to the aircraft',
+  openFile: 'Add from a file',
+} as const;

@@ -1,0 +1,53 @@
+/** Asks why a step cannot be done: one tap for the usual reasons. */
+
+import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import { Key } from '../../parts/key/Key';
+import { Sheet } from '../../parts/sheet/Sheet';
+import styles from './Cannot.module.css';
+import { words } from './words.en';
+
+interface CannotProps {
+  readonly item: string;
+  readonly onReason: (why: string) => void;
+  readonly onClose: () => void;
+}
+
+const LONGEST_REASON = 80;
+
+/** The reasons, and a line for another. */
+export function Cannot({ item, onReason, onClose }: CannotProps): JSX.Element {
+  const [other, setOther] = useState('');
+  return (
+    <Sheet title={`${item}: ${words.cannot.toLowerCase()}`} close={words.close} onClose={onClose}>
+      <p class={styles.question}>{words.whyCannot}</p>
+      <div class={styles.reasons}>
+        {words.reasons.map((reason) => (
+          <Key key={reason} moving onPress={() => onReason(reason.toLowerCase())}>
+            {reason}
+          </Key>
+        ))}
+      </div>
+      <form
+        class={styles.other}
+        onSubmit={(event) => {
+          event.preventDefault();
+          if (other.trim() !== '') onReason(other.trim());
+        }}
+      >
+        <label>
+          {words.otherReason}
+          <input
+            class={styles.text}
+            maxLength={LONGEST_REASON}
+            value={other}
+            onInput={(event) => setOther(event.currentTarget.value)}
+          />
+        </label>
+        <Key disabled={other.trim() === ''} onPress={() => onReason(other.trim())}>
+          {words.record}
+        </Key>
+      </form>
+    </Sheet>
+  );
+}

@@ -1,0 +1,104 @@
+/** The moments of a sortie: brakes released, landed, a list at its end, the sortie at its end. */
+
+import type { JSX } from 'preact';
+import { canGoBack, closeList, endSortie, goBack, stamp } from '../../board/actions';
+import { wind } from '../../board/board';
+import { openPlace } from '../../board/places';
+import type { AbnormalList, StepRow } from '../../core';
+import { Key } from '../../parts/key/Key';
+import { TickKey } from '../../parts/key/TickKey';
+import { Rungs } from './Ladder';
+import { liveText } from './liveText';
+import styles from './Moments.module.css';
+import { words } from './words.en';
+
+function BackKey() {
+  return (
+    <Key moving disabled={!canGoBack()} onPress={goBack}>
+      {words.back}
+    </Key>
+  );
+}
+
+/** Lined up: the ladder to come, what goes with the brakes, and the key. */
+export function Release({ tied }: { tied: readonly StepRow[] }): JSX.Element {
+  return (
+    <div class={styles.moment}>
+      <Rungs />
+      {wind.value.using === null && (
+        <div class={styles.warning}>
+          <span>{words.noEnd}</span>
+          <Key onPress={() => openPlace('wind')}>{words.toWind}</Key>
+        </div>
+      )}
+      {tied.length > 0 && (
+        <p class={styles.tied}>
+          {words.tied}:{' '}
+          {tied.map(({ step }) => (
+            <b key={step.id}>
+              {liveText(step.item)}, {liveText(step.response)}
+            </b>
+          ))}
+        </p>
+      )}
+      <div class={styles.keys}>
+        <BackKey />
+        <TickKey
+          look="pick"
+          moving
+          step="brakes released"
+          onPress={() => stamp('brakes released', tied)}
+        >
+          {words.released}
+        </TickKey>
+      </div>
+    </div>
+  );
+}
+
+/** Back on the ground. */
+export function Touchdown(): JSX.Element {
+  return (
+    <div class={styles.moment}>
+      <p class={styles.big}>{words.landed}</p>
+      <p class={styles.note}>{words.landedNote}</p>
+      <div class={styles.keys}>
+        <BackKey />
+        <TickKey look="pick" moving step="landed" onPress={() => stamp('landed')}>
+          {words.landed}
+        </TickKey>
+      </div>
+    </div>
+  );
+}
+
+/** An abnormal list is complete: where it leads. */
+export function ListEnd({ list }: { list: AbnormalList }): JSX.Element {
+  return (
+    <div class={styles.moment}>
+      <p class={styles.big}>{words.listEnd}</p>
+      <div class={styles.keys}>
+        <BackKey />
+        <TickKey look="pick" moving step="list end" onPress={() => closeList(list.then)}>
+          {words.listLeads(words.phase[list.then.phase])}
+        </TickKey>
+      </div>
+    </div>
+  );
+}
+
+/** Everything is handled. */
+export function SortieEnd(): JSX.Element {
+  return (
+    <div class={styles.moment}>
+      <p class={styles.big}>{words.end}</p>
+      <p class={styles.note}>{words.endNote}</p>
+      <div class={styles.keys}>
+        <BackKey />
+        <TickKey look="pick" moving step="end" onPress={endSortie}>
+          {words.endKey}
+        </TickKey>
+      </div>
+    </div>
+  );
+}

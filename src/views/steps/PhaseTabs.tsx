@@ -1,0 +1,99 @@
+/** The phases with how far each is; a tap shows all its steps. */
+
+import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import { goOnFrom, tick } from '../../board/actions';
+import type { Phase, PhaseRows, StepRow, Walk } from '../../core';
+import { Key } from '../../parts/key/Key';
+import { Sheet } from '../../parts/sheet/Sheet';
+import { liveText } from './liveText';
+import styles from './PhaseTabs.module.css';
+import { Mark, stateWords } from './StepMark';
+import { words } from './words.en';
+
+/** The row of phases. */
+export function PhaseTabs({ walk }: { walk: Walk }): JSX.Element {
+  const [open, setOpen] = useState<Phase | null>(null);
+  const opened = walk.phases.find(({ phase }) => phase === open);
+  return (
+    <>
+      <ol class={styles.phases}>
+        {walk.phases.map(({ phase, handled, total }) => (
+          <li key={phase}>
+            <button
+              type="button"
+              class={`${styles.phase} ${phase === walk.phase ? styles.here : ''}`}
+              aria-label={words.phaseStands(
+                words.phase[phase],
+                handled,
+                total,
+                phase === walk.phase,
+              )}
+              onClick={() => setOpen(phase)}
+            >
+              {words.phase[phase]}
+              <svg
+                class={styles.bar}
+                viewBox="0 0 100 8"
+                preserveAspectRatio="none"
+                aria-hidden="true"
+              >
+                <rect class={styles.frame} x="1" y="1" width="98" height="6" />
+                <rect
+                  class={styles.full}
+                  x="1"
+                  y="1"
+                  width={total === 0 ? 0 : (98 * handled) / total}
+                  height="6"
+                />
+              </svg>
+            </button>
+          </li>
+        ))}
+      </ol>
+      {opened && <AllSteps phase={opened} onClose={() => setOpen(null)} />}
+    </>
+  );
+}
+
+function AllSteps({ phase, onClose }: { phase: PhaseRows; onClose: () => void }) {
+  return (
+    <Sheet
+      title={words.allSteps(words.phase[phase.phase])}
+      close={words.close}
+      size="page"
+      onClose={onClose}
+    >
+      <ol>
+        {phase.rows.map((row) => (
+          <Row key={row.step.id} row={row} onClose={onClose} />
+        ))}
+      </ol>
+    </Sheet>
+  );
+}
+
+function Row({ row, onClose }: { row: StepRow; onClose: () => void }) {
+  const { kind } = row.state;
+  return (
+    <li class={styles.row}>
+      <Mark row={row} />
+      <span class={styles.item}>
+        <b>{liveText(row.step.item)}</b>
+        {(kind === 'open' || kind === 'done') && <span> {liveText(row.step.response)}</span>}
+        {kind !== 'open' && kind !== 'done' && <span class={styles.state}>{stateWords(row)}</span>}
+      </span>
+      {kind === 'held' && <Key onPress={() => tick(row, 'done')}>{words.doneNow}</Key>}
+      {kind === 'open' && row.step.tiedTo === undefined && (
+        <Key
+          onPress={() => {
+            goOnFrom(row);
+            onClose();
+          }}
+        >
+          {words.goOnFrom}
+        </Key>
+      )}
+    </li>
+  );
+}

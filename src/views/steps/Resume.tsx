@@ -1,0 +1,56 @@
+/** After an interruption: what was done last and how long ago, with the way on and one step back. */
+
+import type { ComponentChildren, JSX } from 'preact';
+import { goBack, resume } from '../../board/actions';
+import { sortie } from '../../board/board';
+import { wallMs } from '../../board/time';
+import type { Walk } from '../../core';
+import { ago } from '../../parts/age';
+import { Key } from '../../parts/key/Key';
+import { liveText } from './liveText';
+import styles from './Resume.module.css';
+import { words } from './words.en';
+
+/** The steps, or, while they are interrupted, the way back into them. */
+export function Resume({
+  walk,
+  children,
+}: {
+  walk: Walk;
+  children: ComponentChildren;
+}): JSX.Element {
+  const run = sortie.value.list ?? sortie.value.run;
+  const left = run?.interruptedAt ?? null;
+  if (left === null) return <>{children}</>;
+  const { lastHandled, position } = walk;
+  const named = (item: string, response: string) => `${liveText(item)}, ${liveText(response)}`;
+  return (
+    <div class={styles.resume} role="alert">
+      <p class={styles.left}>{words.left(ago(wallMs.value - left.wallMs))}</p>
+      <p class={styles.last}>
+        {lastHandled === null
+          ? words.nothingYet
+          : words.last(named(lastHandled.step.item, lastHandled.step.response))}
+      </p>
+      {position.kind === 'step' && (
+        <p class={styles.due}>
+          {words.spokenDue(liveText(position.row.step.item), liveText(position.row.step.response))}
+        </p>
+      )}
+      <div class={styles.keys}>
+        <Key
+          moving
+          onPress={() => {
+            resume();
+            goBack();
+          }}
+        >
+          {words.oneBack}
+        </Key>
+        <Key moving look="pick" onPress={resume}>
+          {words.goOn}
+        </Key>
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,52 @@
+/** Steps: what was just done, the one step that is due, and what follows; on the roll, the ladder. */
+
+import type { JSX } from 'preact';
+import { sortie, steps } from '../../board/board';
+import { openSheet } from '../../board/places';
+import { Key } from '../../parts/key/Key';
+import { Due } from './Due';
+import { LadderView } from './Ladder';
+import { ListEnd, Release, SortieEnd, Touchdown } from './Moments';
+import { PhaseTabs } from './PhaseTabs';
+import { Resume } from './Resume';
+import styles from './Steps.module.css';
+import { words } from './words.en';
+
+/** The place Steps. */
+export function Steps(): JSX.Element {
+  const brief = steps.value;
+  if (brief === null) return <NoProcedure />;
+  const walk = brief.abnormal?.walk ?? brief.walk;
+  const { position } = walk;
+  const rolling = position.kind === 'moment' && position.moment === 'airborne';
+  if (rolling) return <LadderView />;
+  return (
+    <div class={styles.steps}>
+      {brief.abnormal === null ? (
+        <PhaseTabs walk={brief.walk} />
+      ) : (
+        <h2 class={styles.listTitle}>{brief.abnormal.list.title}</h2>
+      )}
+      <Resume walk={walk}>
+        {position.kind === 'step' && (
+          <Due walk={walk} row={position.row} barrier={position.barrier} />
+        )}
+        {position.kind === 'moment' &&
+          (position.moment === 'landed' ? <Touchdown /> : <Release tied={position.tied} />)}
+        {position.kind === 'list-end' && brief.abnormal && <ListEnd list={brief.abnormal.list} />}
+        {position.kind === 'end' && <SortieEnd />}
+      </Resume>
+    </div>
+  );
+}
+
+function NoProcedure() {
+  return (
+    <div class={styles.none}>
+      <p>{sortie.value.inputs.aircraft === null ? words.noAircraft : words.loading}</p>
+      <Key look="pick" moving onPress={() => openSheet({ kind: 'sortie' })}>
+        {words.openSortie}
+      </Key>
+    </div>
+  );
+}

@@ -1,0 +1,66 @@
+/** Where a number comes from: its inputs, its formula in one line, its source. */
+
+import type { JSX } from 'preact';
+import type { Figure, Unit } from '../../core';
+import { NO_BREAK_SPACE } from '../../parts/format';
+import { Sheet } from '../../parts/sheet/Sheet';
+import styles from './WhySheet.module.css';
+import { words } from './words.en';
+
+interface WhyProps {
+  readonly title: string;
+  readonly figure: Figure<Unit>;
+  readonly onClose: () => void;
+}
+
+/** Digits that make a figure worked out again from its shown inputs the shown figure. */
+const DECIMALS = 2;
+
+/** The sheet behind a number. */
+export function WhySheet({ title, figure, onClose }: WhyProps): JSX.Element {
+  return (
+    <Sheet title={title} close={words.close} onClose={onClose}>
+      <Reason figure={figure} />
+    </Sheet>
+  );
+}
+
+function Reason({ figure }: { figure: Figure<Unit> }) {
+  if (figure.value === null) return <p class={styles.value}>{words.causes[figure.because]}</p>;
+  const { formula, inputs, source } = figure.why;
+  return (
+    <>
+      <p class={styles.value}>{written(figure)}</p>
+      <dl class={styles.why}>
+        <dt>{words.formula}</dt>
+        <dd>{words.formulas[formula]}</dd>
+        <dt>{words.inputs}</dt>
+        <dd>
+          <ul>
+            {Object.entries(inputs).map(([name, input]) => (
+              <li key={name}>
+                <b>{typeof input === 'object' ? written(input) : plain(input)}</b>{' '}
+                {words.inputNames[name]}
+              </li>
+            ))}
+          </ul>
+        </dd>
+        <dt>{words.source}</dt>
+        <dd>{words.sources[source]}</dd>
+      </dl>
+    </>
+  );
+}
+
+function written(figure: Figure<Unit>): string {
+  if (figure.value === null) return words.noValue;
+  const unit = words.units[figure.unit] ?? `${NO_BREAK_SPACE}${figure.unit}`;
+  return plain(figure.value) + unit;
+}
+
+/** As many decimals as count, and no more. */
+function plain(value: number | string): string {
+  return typeof value === 'string'
+    ? value
+    : String(Number(value.toFixed(DECIMALS))).replace('-', '−');
+}

@@ -1,0 +1,206 @@
+/** The answer: the best end, huge, with how firm it is, its reasons, and the key that uses it. */
+
+import type { JSX } from 'preact';
+import { setInputs, useEnd } from '../../board/actions';
+import { settled } from '../../board/board';
+import { ask } from '../../board/places';
+import type { HoldsTo, RankedEnd, RankedEnds, WindBrief } from '../../core';
+import { Asked } from '../../parts/asked/Asked';
+import { againstLimit, direction, whole } from '../../parts/format';
+import { Key } from '../../parts/key/Key';
+import styles from './Answer.module.css';
+import { words } from './words.en';
+
+interface AnswerProps {
+  readonly answered: WindBrief;
+  readonly old: boolean;
+}
+
+/** The best end and why. */
+export function Answer({ answered, old }: AnswerProps): JSX.Element {
+  const { ranked, using } = answered;
+  const best = ranked?.best ?? null;
+  const differs = best !== null && using !== null && using !== best.designator;
+  return (
+    <section class={`${styles.answer} ${old ? styles.old : ''}`} aria-live="polite">
+      <div class={styles.best}>
+        <p class={styles.label}>
+          {differs ? words.usingOther(using, best.designator) : words.forPurpose(answered.purpose)}
+        </p>
+        <p class={`${styles.end} ${(best?.designator.length ?? 4) > 2 ? styles.long : ''}`}>
+          {best?.designator ?? (ranked === null ? '–' : words.none)}
+        </p>
+        <p class={styles.foot}>{best !== null && <Foot end={best} answered={answered} />}</p>
+      </div>
+      <div class={styles.why}>
+        {old && <p class={styles.oldMark}>{words.old}</p>}
+        <Reasons answered={answered} />
+        <div class={styles.keys}>
+          {best !== null && <UseKey end={best.designator} using={using} />}
+          <PurposeKey answered={answered} />
+        </div>
+      </div>
+    </section>
+  );
+}
+
+function Foot({ end, answered }: { end: RankedEnd; answered: WindBrief }) {
+  const figures = answered.figures.get(end.designator);
+  const heading = figures?.headingMagnetic;
+  return (
+    <>
+      {heading?.value != null && (
+        <Asked hint={words.ask} onAsk={() => ask(words.magnetic(''), heading)}>
+          {words.magnetic(direction(heading.value))}
+        </Asked>
+      )}
+      {figures && (
+        <Asked
+          hint={words.ask}
+          onAsk={() => ask(words.available(answered.purpose), figures.available)}
+        >
+          {words.metres(whole(end.availableM))}
+        </Asked>
+      )}
+    </>
+  );
+}
+
+function UseKey({ end, using }: { end: string; using: string | null }) {
+  return using === end ? (
+    <p class={styles.inUse}>{words.inUse(end)}</p>
+  ) : (
+    <Key look="pick" moving className={styles.use} onPress={() => useEnd(end)}>
+      {words.use(end)}
+    </Key>
+  );
+}
+
+/** Take-off or landing: what the ends are judged for. */
+function PurposeKey({ answered }: { answered: WindBrief }) {
+  const other = answered.purpose === 'take-off' ? 'landing' : 'take-off';
+  return (
+    <Key
+      className={styles.purpose}
+      label={words.purpose.change(answered.purpose)}
+      onPress={() => setInputs({ purpose: other })}
+    >
+      {words.purpose[answered.purpose]}
+    </Key>
+  );
+}
+
+function Reasons({ answered }: { answered: WindBrief }) {
+  const { ranked, because } = answered;
+  if (ranked === null) return <p class={styles.sentence}>{because && words.noRanking[because]}</p>;
+  const { best } = ranked;
+  if (best === null) {
+    return (
+      <div class={styles.sentence}>
+        <p>{ranked.because && words.noBest[ranked.because]}</p>
+        {ranked.because === 'none-within-limits' && <p>{words.leastFailing(ranked.ends)}</p>}
+      </div>
+    );
+  }
+  return (
+    <dl class={styles.rows}>
+      <AlongRow end={best} answered={answered} />
+      <AcrossRow end={best} answered={answered} />
+      <FirmRow ranked={ranked} />
+      <LastRow ranked={ranked} best={best} />
+    </dl>
+  );
+}
+
+interface RowProps {
+  readonly name: string;
+  readonly children: JSX.Element | string;
+}
+
+function Row({ name, children }: RowProps) {
+  return (
+    <div class={styles.row}>
+      <dt>{name}</dt>
+      <dd class={styles.value}>{children}</dd>
+    </div>
+  );
+}
+
+interface EndRowProps {
+  readonly end: RankedEnd;
+  readonly answered: WindBrief;
+}
+
+function AlongRow({ end, answered }: EndRowProps) {
+  const figures = answered.figures.get(end.designator);
+  const { tailwindWorstKt } = end;
+  if (end.headwindKt === null || Math.round(end.headwindKt) < 0) {
+    const worst = figures?.tailwindWorst;
+    const limit = settled.value.tailwindLimit.value ?? 0;
+    return (
+      <Row name={words.tailWorst((answered.report?.wind?.gustKt ?? null) !== null)}>
+        <Asked hint={words.ask} onAsk={() => worst && ask(words.tailwind, worst)}>
+          {words.ofLimit(againstLimit(tailwindWorstKt ?? 0, limit), whole(limit))}
+        </Asked>
+      </Row>
+    );
+  }
+  return (
+    <Row name={words.headwind}>
+      <Asked hint={words.ask} onAsk={() => figures && ask(words.headwind, figures.headwind)}>
+        {words.knots(end.headwindKt)}
+      </Asked>
+    </Row>
+  );
+}
+
+function AcrossRow({ end, answered }: EndRowProps) {
+  const figures = answered.figures.get(end.designator);
+  const limit = settled.value.crosswindLimit.value ?? 0;
+  const side =
+    Math.round(end.crosswindKt ?? 0) === 0 ? 'none' : (end.crosswindKt ?? 0) > 0 ? 'right' : 'left';
+  const gust = answered.report?.wind?.gustKt != null;
+  const name = end.crosswindKt === null ? words.acrossWorst(gust) : words.across(side, gust);
+  return (
+    <Row name={name}>
+      <Asked hint={words.ask} onAsk={() => figures && ask(name, figures.crosswindWorst)}>
+        {words.ofLimit(againstLimit(end.crosswindWorstKt ?? 0, limit), whole(limit))}
+      </Asked>
+    </Row>
+  );
+}
+
+/** How far the wind can turn: the side with less to spare counts. */
+function FirmRow({ ranked }: { ranked: RankedEnds }) {
+  const holds = ranked.holdsUntil;
+  if (holds === null) {
+    const [reason] = ranked.best?.reasons ?? [];
+    return (
+      <Row name={ranked.light ? words.lightWind : words.anywhere}>
+        {reason ? words.reason[reason.code] : ''}
+      </Row>
+    );
+  }
+  const { left, right, close } = holds;
+  const spare = Math.min(spareOf(left), spareOf(right));
+  const value = close ? words.close(spare) : words.toSpare(spare);
+  if (left === 'never' || right === 'never') {
+    if (left !== 'never') return <Row name={words.firmLeft(direction(left.lastDeg))}>{value}</Row>;
+    if (right !== 'never')
+      return <Row name={words.firmRight(direction(right.lastDeg))}>{value}</Row>;
+    return <Row name={words.firmAlways}>{words.firmAlwaysValue}</Row>;
+  }
+  return <Row name={words.firm(direction(left.lastDeg), direction(right.lastDeg))}>{value}</Row>;
+}
+
+const spareOf = (to: HoldsTo) => (to === 'never' ? 360 : to.spareDeg);
+
+/** What else matters: the speed at which a limit is reached, or the rule that chose. */
+function LastRow({ ranked, best }: { ranked: RankedEnds; best: RankedEnd }) {
+  const { speedKt, limit } = ranked.holdsUntil ?? { speedKt: null, limit: null };
+  if (speedKt !== null && limit !== null) {
+    return <Row name={words.upTo(limit)}>{words.knots(Math.floor(speedKt))}</Row>;
+  }
+  const [reason] = ranked.holdsUntil === null ? [] : best.reasons;
+  return reason ? <Row name={words.reason[reason.code]}>{''}</Row> : null;
+}

@@ -1,0 +1,50 @@
+/** What Wind shows before a field is chosen: the fields. One tap and the wind can be typed. */
+
+import type { JSX } from 'preact';
+import { chooseAircraft, chooseField } from '../../board/actions';
+import { inputs } from '../../board/board';
+import { aircraft, fields } from '../../board/documents';
+import { typing } from '../../board/places';
+import { Choice } from '../../parts/choice/Choice';
+import styles from './ChooseField.module.css';
+import { words } from './words.en';
+
+/** The fields to choose from, and above them the aircraft. */
+export function ChooseField(): JSX.Element {
+  return (
+    <div class={styles.choose}>
+      <section>
+        <h2 class={styles.title}>{words.chooseAircraft}</h2>
+        <Choice
+          options={aircraft.map(({ hash, name }) => ({ value: hash, name }))}
+          chosen={inputs.value.aircraft}
+          onChoose={(hash) => {
+            const taken = aircraft.find((listed) => listed.hash === hash);
+            if (taken) chooseAircraft(taken);
+          }}
+        />
+      </section>
+      <h2 class={styles.title}>{words.chooseField}</h2>
+      <ul class={styles.fields}>
+        {fields.map((field) => (
+          <li key={field.hash}>
+            <button
+              type="button"
+              class={styles.field}
+              onClick={() => {
+                chooseField(field);
+                typing.value = true;
+              }}
+            >
+              <b class={styles.code}>{field.code}</b>
+              <span>
+                <b>{field.name}</b>
+                <span class={styles.about}>{field.about}</span>
+              </span>
+            </button>
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}

@@ -1,0 +1,108 @@
+/** The dial, fed from the brief. */
+
+import type { JSX } from 'preact';
+import { settled } from '../../board/board';
+import { degreesOf, type RunwayRing, runwayPlan, type WindBrief } from '../../core';
+import { Dial, type DialEnd, type DialWind } from '../../parts/dial/Dial';
+import { direction } from '../../parts/format';
+import styles from './Wind.module.css';
+import { words } from './words.en';
+
+/** The runways under the wind, with the runway ring. */
+export function DialPanel({
+  answered,
+  old,
+}: {
+  answered: WindBrief;
+  old: boolean;
+}): JSX.Element | null {
+  const { field, sun } = settled.value;
+  if (field === null) return null;
+  return (
+    <div class={styles.dial}>
+      <Dial
+        runways={runwayPlan(field)}
+        ends={dialEnds(
+          answered,
+          field.runways.flatMap((runway) => runway.ends),
+        )}
+        wind={dialWind(answered)}
+        ring={answered.ring}
+        sun={
+          sun && {
+            azimuthTrueDeg: degreesOf(sun.position.azimuth),
+            altitudeDeg: sun.position.altitudeDeg,
+          }
+        }
+        old={old}
+        label={inWords(answered)}
+        northLetters={words.dial.letters}
+      />
+    </div>
+  );
+}
+
+function dialEnds(
+  answered: WindBrief,
+  ends: readonly { designator: string }[],
+): readonly DialEnd[] {
+  const { ranked, using } = answered;
+  if (ranked === null) {
+    return ends.map(({ designator }) => ({
+      designator,
+      headingTrueDeg: 0,
+      state: 'within',
+      inUse: designator === using,
+    }));
+  }
+  return ranked.ends.map((end) => ({
+    designator: end.designator,
+    headingTrueDeg: end.headingTrueDeg,
+    state:
+      end.designator === ranked.best?.designator
+        ? 'best'
+        : end.shortfalls.some(({ code }) => code === 'closed')
+          ? 'closed'
+          : end.withinLimits
+            ? 'within'
+            : 'outside',
+    inUse: end.designator === using,
+  }));
+}
+
+function dialWind({ report, fromTrueDeg, sectorTrueDeg }: WindBrief): DialWind {
+  const wind = report?.wind ?? null;
+  const kind =
+    wind === null
+      ? 'none'
+      : wind.speedKt === 0 && wind.gustKt === null
+        ? 'calm'
+        : fromTrueDeg === null
+          ? 'variable'
+          : 'steady';
+  return { fromTrueDeg, sectorDeg: sectorTrueDeg, kind };
+}
+
+/** What the dial shows, for those who cannot see it. */
+function inWords({ report, fromTrueDeg, fromMagneticDeg, ring }: WindBrief): string {
+  const wind = report?.wind ?? null;
+  if (wind === null) return words.dial.noWind;
+  const first = words.dial.wind(words.windWords(wind, fromTrueDeg, fromMagneticDeg));
+  return ring === null ? first : `${first} ${words.dial.best(ringInWords(ring))}`;
+}
+
+function ringInWords(ring: RunwayRing): string {
+  const starts = ring.flatMap((end, deg) => (end === ring.at(deg - 1) ? [] : [deg]));
+  const only = ring[0] ?? null;
+  if (starts.length === 0) {
+    return only === null ? words.dial.alwaysNone : words.dial.always(only);
+  }
+  return starts
+    .map((from, i) => {
+      const next = starts[(i + 1) % starts.length] ?? 0;
+      const end = ring[from] ?? null;
+      const range = [direction(from), direction(next - 1 + (next === 0 ? 360 : 0))] as const;
+      return end === null ? words.dial.arcNone(...range) : words.dial.arc(end, ...range);
+    })
+    .join('; ');
+}

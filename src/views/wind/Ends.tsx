@@ -1,0 +1,79 @@
+/** Every end against the limits, best first; a tap on one uses it. */
+
+import type { JSX } from 'preact';
+import { useEnd } from '../../board/actions';
+import { settled } from '../../board/board';
+import type { RankedEnd, WindBrief } from '../../core';
+import { againstLimit, whole } from '../../parts/format';
+import { LimitBar } from '../../parts/limitBar/LimitBar';
+import styles from './Ends.module.css';
+import { words } from './words.en';
+
+/** The list of ends. */
+export function Ends({ answered }: { answered: WindBrief }): JSX.Element | null {
+  if (answered.ranked === null) return null;
+  return (
+    <ol class={styles.ends} aria-label={words.endsTitle}>
+      {answered.ranked.ends.map((end) => (
+        <EndRow key={end.designator} end={end} used={end.designator === answered.using} />
+      ))}
+    </ol>
+  );
+}
+
+function EndRow({ end, used }: { end: RankedEnd; used: boolean }) {
+  const limit = settled.value.crosswindLimit.value ?? 0;
+  const steady = Math.abs(end.crosswindKt ?? end.crosswindWorstKt ?? 0);
+  const worst = end.crosswindWorstKt ?? 0;
+  const shown = [whole(steady), againstLimit(worst, limit), whole(limit)] as const;
+  return (
+    <li class={styles.end}>
+      <button
+        type="button"
+        class={`${styles.use} ${used ? styles.used : ''}`}
+        aria-pressed={used}
+        aria-label={words.use(end.designator)}
+        onClick={() => useEnd(end.designator)}
+      >
+        {end.designator}
+      </button>
+      <div class={styles.facts}>
+        {end.shortfalls.map((fall) => (
+          <p key={fall.code} class={styles.short}>
+            {words.shortfall(fall)}
+          </p>
+        ))}
+        <div class={styles.line}>
+          <span>{alongWords(end)}</span>
+          {end.crosswindWorstKt !== null && <b>{words.acrossBar(...shown)}</b>}
+        </div>
+        {end.crosswindWorstKt !== null && limit > 0 && (
+          <LimitBar
+            steady={steady}
+            worst={worst}
+            limit={limit}
+            label={words.acrossBarSpoken(...shown)}
+          />
+        )}
+      </div>
+    </li>
+  );
+}
+
+function alongWords({ headwindKt, tailwindWorstKt, shortfalls }: RankedEnd): string {
+  const tailSaid = shortfalls.some(({ code }) => code === 'tailwind');
+  const worstTail = Math.round(tailwindWorstKt ?? 0);
+  const along =
+    headwindKt === null
+      ? []
+      : [
+          Math.round(headwindKt) < 0
+            ? words.tail(whole(-headwindKt))
+            : words.head(whole(Math.abs(headwindKt))),
+        ];
+  const behind =
+    !tailSaid && worstTail > Math.max(0, Math.round(-(headwindKt ?? 0)))
+      ? [words.worstTail(whole(worstTail))]
+      : [];
+  return [...along, ...behind].join(', ');
+}

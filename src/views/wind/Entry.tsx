@@ -1,0 +1,176 @@
+/** The one entry for a wind: typed on our keypad, on the device's keys, or pasted. */
+
+import type { JSX } from 'preact';
+import { useRef, useState } from 'preact/hooks';
+import { closeKeypad, dropDraft, setInputs, setWind, typeWind } from '../../board/actions';
+import { inputs } from '../../board/board';
+import { typing } from '../../board/places';
+import type { WindBrief } from '../../core';
+import { Key } from '../../parts/key/Key';
+import styles from './Entry.module.css';
+import { words } from './words.en';
+
+/** Longer texts are cut here: no bulletin is that long, and the page stays quick. */
+const MOST_TYPED = 60_000;
+
+/** The mirror behind the entry marks what each piece was read as; past this it would only cost time. */
+const MOST_MARKED = 2000;
+
+interface EntryProps {
+  readonly text: string;
+  readonly read: WindBrief;
+  readonly isDraft: boolean;
+}
+
+/** The entry, and under it in words what was understood. */
+export function Entry({ text, read, isDraft }: EntryProps): JSX.Element {
+  const area = useRef<HTMLTextAreaElement>(null);
+  const [byHand, setByHand] = useState(false);
+  const [letters, setLetters] = useState(false);
+  const isReport = read.report?.north === 'true';
+
+  const take = (pasted: string) => {
+    setByHand(false);
+    typeWind(pasted.slice(0, MOST_TYPED));
+    if (setWind()) typing.value = false;
+  };
+  const paste = async () => {
+    try {
+      take(await navigator.clipboard.readText());
+    } catch {
+      // Not allowed, or not there: the box itself can still be pasted into.
+      setByHand(true);
+      area.current?.focus();
+    }
+  };
+
+  return (
+    <div class={styles.entry}>
+      <div class={styles.row}>
+        <div class={styles.box}>
+          <Marks text={text} read={read} />
+          <textarea
+            ref={area}
+            class={styles.text}
+            rows={1}
+            value={text}
+            maxLength={MOST_TYPED}
+            aria-label={words.entry}
+            placeholder={words.entryHint}
+            spellcheck={false}
+            autocomplete="off"
+            autocapitalize="characters"
+            // The device's own keyboard would cover the answer; it comes when it is asked for.
+            inputMode={letters ? 'text' : 'none'}
+            onFocus={(event) => {
+              typing.value = true;
+              if (!isDraft) event.currentTarget.select();
+            }}
+            onInput={(event) => typeWind(event.currentTarget.value)}
+            onPaste={(event) => {
+              event.preventDefault();
+              take(event.clipboardData?.getData('text/plain') ?? '');
+            }}
+            onKeyDown={(event) => {
+              if (event.key === 'Enter' && !event.shiftKey) {
+                event.preventDefault();
+                closeKeypad();
+                event.currentTarget.blur();
+              }
+              if (event.key === 'Escape') {
+                dropDraft();
+                typing.value = false;
+                event.currentTarget.blur();
+              }
+            }}
+          />
+        </div>
+        <Key className={styles.side} onPress={paste}>
+          {words.paste}
+        </Key>
+        {typing.value ? (
+          <Key
+            className={styles.side}
+            pressed={letters}
+            onPress={() => {
+              setLetters(!letters);
+              area.current?.blur();
+              setTimeout(() => area.current?.focus());
+            }}
+          >
+            {words.letters}
+          </Key>
+        ) : (
+          <Key
+            className={styles.side}
+            disabled={isReport}
+            label={`${northName(read)}. ${words.northHint}`}
+            onPress={() =>
+              setInputs({ typedNorth: inputs.value.typedNorth === 'true' ? 'magnetic' : 'true' })
+            }
+          >
+            {northName(read)}
+          </Key>
+        )}
+      </div>
+      <Understood read={read} byHand={byHand} isDraft={isDraft} />
+    </div>
+  );
+}
+
+const northName = (read: WindBrief) =>
+  (read.report?.north === 'true' ? 'true' : inputs.value.typedNorth) === 'true'
+    ? words.trueNorth
+    : words.magneticNorth;
+
+/** The same text behind the entry, each piece marked with how it was read. */
+function Marks({ text, read }: { text: string; read: WindBrief }): JSX.Element {
+  if (text.length > MOST_MARKED) return <div class={styles.marks} />;
+  const spans = read.report?.spans ?? [];
+  const parts: JSX.Element[] = [];
+  let at = 0;
+  for (const span of spans) {
+    const [from, to] = span.at;
+    if (to > text.length) break;
+    parts.push(
+      <span key={`before ${from}`}>{text.slice(at, from)}</span>,
+      <span key={from} class={styles[span.kind] ?? styles.read}>
+        {text.slice(from, to)}
+      </span>,
+    );
+    at = to;
+  }
+  return (
+    <div class={styles.marks} aria-hidden="true">
+      {parts}
+      {text.slice(at)}
+    </div>
+  );
+}
+
+/** In words, what was understood; then what cannot be used, and why. */
+function Understood({ read, byHand, isDraft }: Omit<EntryProps, 'text'> & { byHand: boolean }) {
+  const { report } = read;
+  const problems = report?.problems ?? [];
+  const unread = (report?.spans ?? []).some(({ kind }) => kind === 'unread');
+  return (
+    <div class={styles.understood} aria-live="polite">
+      {byHand && <p>{words.pasteByHand}</p>}
+      {report?.wind && (
+        <p>{words.windWords(report.wind, read.fromTrueDeg, read.fromMagneticDeg)}</p>
+      )}
+      {problems.map((problem) => (
+        <p key={problem.code} class={problem.code === 'incomplete' ? undefined : styles.problem}>
+          {words.problem(problem)}
+        </p>
+      ))}
+      {unread && problems.length === 0 && <p class={styles.problem}>{words.someUnread}</p>}
+      {!report && read.because !== null && <p>{words.noRanking[read.because]}</p>}
+      {isDraft && problems.some(({ code }) => code !== 'incomplete') && (
+        <button type="button" class={styles.drop} onClick={dropDraft}>
+          {words.drop}
+        </button>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,235 @@
+/** The words of Wind. Whole sentences; numbers come in as they are to be written. */
+
+import type {
+  NoBest,
+  NoRanking,
+  Problem,
+  Purpose,
+  RankedEnd,
+  Reason,
+  Shortfall,
+  Wind,
+} from '../../core';
+import { againstLimit, direction, whole } from '../../parts/format';
+
+/** The sentence for why there is no ranking. */
+const noRanking: Record<NoRanking, string> = {
+  'no-field': 'Choose a field.',
+  'no-limits': 'Choose an aircraft, for its wind limits.',
+  'no-wind': 'Type the wind, or paste a report.',
+  'no-variation':
+    'No magnetic model covers the sortie’s date, so a magnetic wind cannot be turned to true. Set the variation in Sortie, or give the wind to true north.',
+};
+
+const noBest: Record<NoBest, string> = {
+  'speed-not-known': 'No speed was reported: a direction alone does not choose a runway.',
+  'speed-unbounded':
+    'The speed is only known to be above a number: nothing can be called within limits.',
+  'none-within-limits': 'No end is within the limits given.',
+};
+
+const kt = (value: number) => `${whole(value)} kt`;
+
+function speedWords(wind: Wind): string {
+  if (wind.speedKt === null) return 'speed not reported';
+  const steady = `${wind.speedIsMinimum ? 'above ' : ''}${whole(wind.speedKt)}`;
+  if (wind.gustKt === null) return `at ${steady} kt`;
+  return `at ${steady}, gusting ${wind.gustIsMinimum ? 'above ' : ''}${kt(wind.gustKt)}`;
+}
+
+/** A wind in words, with its direction to both norths. */
+function windWords(wind: Wind, trueDeg: number | null, magneticDeg: number | null): string {
+  if (wind.speedKt === 0 && wind.gustKt === null && !wind.speedIsMinimum) return 'Calm';
+  const swing =
+    wind.sectorDeg === null
+      ? ''
+      : `, swinging ${direction(wind.sectorDeg[0])} to ${direction(wind.sectorDeg[1])}`;
+  if (wind.variable) return `From any direction ${speedWords(wind)}${swing}`;
+  if (wind.fromDeg === null) return `Direction not reported, ${speedWords(wind)}${swing}`;
+  const both =
+    trueDeg === null
+      ? `${direction(wind.fromDeg)} magnetic`
+      : magneticDeg === null
+        ? `${direction(trueDeg)} true`
+        : `${direction(trueDeg)} true (${direction(magneticDeg)} magnetic)`;
+  return `From ${both} ${speedWords(wind)}${swing}`;
+}
+
+/** A wind in short, for the strip and the list. */
+function windShort(wind: Wind): string {
+  if (wind.speedKt === 0 && wind.gustKt === null) return 'calm';
+  const from = wind.variable ? 'variable' : wind.fromDeg === null ? '—' : direction(wind.fromDeg);
+  const speed =
+    wind.speedKt === null ? '—' : `${wind.speedIsMinimum ? 'above ' : ''}${whole(wind.speedKt)}`;
+  return wind.gustKt === null ? `${from} ${speed}` : `${from} ${speed} gust ${whole(wind.gustKt)}`;
+}
+
+function problem({ code, values = {} }: Problem): string {
+  switch (code) {
+    case 'incomplete':
+      return 'Go on typing: the wind is not complete yet.';
+    case 'no-wind':
+      return 'No wind could be read in this. Type it as 24012, 24012G20 or 240/12.';
+    case 'forecast':
+      return 'This is a forecast: its wind is not the wind now. Paste the report instead.';
+    case 'wind-not-reported':
+      return 'The station did not report the wind.';
+    case 'direction-out-of-range':
+      return `Direction ${values.deg ?? ''} does not exist: directions go from 010 to 360.`;
+    case 'speed-out-of-range':
+      return `A speed of ${values.speedKt ?? ''} kt is taken as a slip; below 250 kt it is used.`;
+    case 'gust-below-mean':
+      return 'The gust is below the steady wind, so it is left out.';
+    case 'mean-outside-swing':
+      return 'The mean direction lies outside the swing; both are used.';
+    case 'too-long':
+      return 'The text is very long; only its beginning was read.';
+  }
+}
+
+function shortfall(fall: Shortfall): string {
+  const worst = (what: string, gust: boolean, worstKt: number, limitKt: number) =>
+    `${gust ? `Gust ${what}` : what} ${againstLimit(worstKt, limitKt)}, limit ${whole(limitKt)}`;
+  switch (fall.code) {
+    case 'closed':
+      return `Closed: ${fall.why}`;
+    case 'not-for-purpose':
+      return fall.purpose === 'take-off' ? 'Not for take-off' : 'Not for landing';
+    case 'crosswind':
+      return capital(worst('across', fall.gust, fall.worstKt, fall.limitKt));
+    case 'tailwind':
+      return capital(worst('tail', fall.gust, fall.worstKt, fall.limitKt));
+    case 'length':
+      return `Needs ${whole(fall.neededM)} m, has ${whole(fall.availableM)} m`;
+    case 'speed-unbounded':
+      return 'Speed only known to be above a number';
+    case 'speed-not-known':
+      return 'Speed not reported';
+  }
+}
+
+/** Which end fails by least, and how, for when none is within limits. */
+function leastFailing([end]: readonly RankedEnd[]): string {
+  return end === undefined
+    ? ''
+    : `Fails by least: ${end.designator}. ${end.shortfalls.map(shortfall).join('. ')}.`;
+}
+
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
+const forPurpose = (purpose: Purpose) => (purpose === 'take-off' ? 'Best end' : 'Best to land on');
+
+export const words = {
+  noRanking,
+  noBest,
+  windWords,
+  windShort,
+  problem,
+  shortfall,
+  forPurpose,
+  place: 'Wind',
+  entry: 'Wind or report',
+  entryHint: 'Wind, or a report',
+  paste: 'Paste',
+  pasteByHand: 'Press and hold in the box above, then choose Paste.',
+  trueNorth: 'True north',
+  magneticNorth: 'Magnetic north',
+  northHint: 'North of a typed wind. A whole report is always true.',
+  letters: 'Letters',
+  digits: 'Keypad',
+  set: 'Set wind',
+  setAndClose: 'Close',
+  drop: 'Undo typing',
+  unread: 'not read',
+  use: (end: string) => `Use ${end}`,
+  inUse: (end: string) => `Using ${end}`,
+  usingOther: (using: string, best: string) => `Using ${using}, best ${best}`,
+  none: 'None',
+  old: 'Answer to the wind before',
+  magnetic: (deg: string) => `${deg} mag`,
+  headwind: 'Headwind',
+  tailwind: 'Tailwind',
+  knots: kt,
+  ofLimit: (worst: string, limit: string) => `${worst} of ${limit} kt`,
+  across: (side: 'right' | 'left' | 'none', gust: boolean) =>
+    `${side === 'none' ? 'Across' : `Across from the ${side}`}${gust ? ', gust' : ''}`,
+  acrossWorst: (gust: boolean) => (gust ? 'Across at worst, gust' : 'Across at worst'),
+  tailWorst: (gust: boolean) => (gust ? 'Tailwind at worst, gust' : 'Tailwind at worst'),
+  firm: (left: string, right: string) => `Firm from ${left} to ${right}`,
+  firmLeft: (left: string) => `Firm back to ${left}`,
+  firmRight: (right: string) => `Firm round to ${right}`,
+  toSpare: (deg: number) => `${deg}° to spare`,
+  close: (deg: number) => `close: ${deg}°`,
+  firmAlways: 'From any direction, this strong',
+  firmAlwaysValue: 'same end',
+  lightWind: 'Light wind: limits apply, the wind does not choose',
+  anywhere: 'No direction: the longest run decides',
+  upTo: (limit: 'crosswind' | 'tailwind') =>
+    limit === 'crosswind' ? 'Reaches the crosswind limit at' : 'Reaches the tailwind limit at',
+  reason: {
+    'only-one-within-limits': 'The only end within the limits given',
+    'within-limits': 'Within the limits given; the next is not',
+    'calm-wind-end': 'The field’s end for light wind',
+    'most-headwind': 'Most headwind',
+    'least-crosswind-share': 'Least of the crosswind limit used',
+    'most-runway-left': 'Most runway left',
+    'shortest-taxi': 'Shortest taxi',
+    'fails-least': 'Fails by least',
+    'longest-runway': 'Longest runway',
+    'most-aligned': 'Points nearest to the wind',
+    alike: 'No rule separates the first two',
+  } satisfies Record<Reason['code'], string>,
+  head: (value: string) => `head ${value}`,
+  tail: (value: string) => `tail ${value}`,
+  worstTail: (value: string) => `tail ${value} at worst`,
+  acrossBar: (steady: string, worst: string, limit: string) =>
+    `across ${steady}/${worst} of ${limit}`,
+  acrossBarSpoken: (steady: string, worst: string, limit: string) =>
+    `Crosswind ${steady} knots steady, ${worst} at worst, limit ${limit}`,
+  noWindYet: 'no wind yet',
+  endsTitle: 'Every end, best first',
+  ask: 'opens where this number comes from',
+  history: 'Winds entered',
+  dial: {
+    letters: { n: 'N', e: 'E', s: 'S', w: 'W' },
+    noWind: 'Dial: the runways, no wind.',
+    calm: 'Dial: calm.',
+    wind: (text: string) => `Dial: wind ${text}.`,
+    best: (arcs: string) => `Runway ring: ${arcs}.`,
+    arc: (end: string, from: string, to: string) => `${end} best from ${from} to ${to} true`,
+    arcNone: (from: string, to: string) => `no end within limits from ${from} to ${to} true`,
+    always: (end: string) => `${end} best from every direction`,
+    alwaysNone: 'no end within limits from any direction',
+  },
+  purpose: {
+    'take-off': 'For take-off',
+    landing: 'For landing',
+    change: (now: Purpose) =>
+      now === 'take-off'
+        ? 'Judged for take-off; change to landing'
+        : 'Judged for landing; change to take-off',
+  },
+  chooseField: 'Field',
+  chooseAircraft: 'Aircraft',
+  someUnread: 'Some of it could not be read; it is marked.',
+  available: (purpose: Purpose) =>
+    purpose === 'take-off' ? 'Take-off run available' : 'Landing distance available',
+  metres: (value: string) => `${value} m`,
+  leastFailing,
+  pad: {
+    erase: '⌫',
+    clear: 'Clear',
+    calm: 'Calm',
+    space: 'space',
+    unit: 'KT',
+    spoken: {
+      G: 'G, gust',
+      V: 'V, swing to',
+      VRB: 'VRB, variable',
+      P: 'P, above',
+      '/': 'slash',
+      erase: 'erase the last',
+      unit: 'unit: KT, again for MPS and KMH',
+    },
+  },
+} as const;
