@@ -8,7 +8,7 @@ import { manifest } from './tools/manifest';
 
 const here = fileURLToPath(new URL('.', import.meta.url));
 
-export default defineConfig({
+export default defineConfig(({ command }) => ({
   root: 'src',
   // Every address in the built app is relative, so that dist/ works from any folder of any host.
   base: './',
@@ -17,11 +17,19 @@ export default defineConfig({
     outDir: '../dist',
     emptyOutDir: true,
     target: 'es2022',
-    modulePreload: { polyfill: false },
+    // Colours may be written with light-dark(), which older targets would have spelled out.
+    cssTarget: ['chrome123', 'edge123', 'firefox120', 'safari17.5'],
+    // What is loaded later is loaded once and then stored: no list of it in the first answer's way.
+    modulePreload: false,
     // The content policy refuses data: addresses.
     assetsInlineLimit: 0,
   },
-  css: { modules: { localsConvention: 'camelCaseOnly' } },
+  css: {
+    modules: {
+      localsConvention: 'camelCaseOnly',
+      generateScopedName: command === 'build' ? '_[hash:base64:5]' : '[local]_[hash:base64:5]',
+    },
+  },
   preview: { port: 4173, strictPort: false },
   plugins: [
     catalogue(`${here}airfields-demo`),
@@ -46,4 +54,4 @@ export default defineConfig({
       },
     }),
   ],
-});
+}));

@@ -7,8 +7,11 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import type { Plugin } from 'vite';
 
-/** By file of dist: the modules in it that were not shaken off, relative to the project's root. */
-export type Chunks = Record<string, string[]>;
+/**
+ * By file of dist: the modules in it that were not shaken off, relative to the project's root, each
+ * with its length before it was made small, largest first.
+ */
+export type Chunks = Record<string, Record<string, number>>;
 
 /** The plugin; `root` is the project's. */
 export function chunks(root: string): Plugin {
@@ -19,9 +22,11 @@ export function chunks(root: string): Plugin {
       const held: Chunks = {};
       for (const [file, output] of Object.entries(bundle)) {
         if (output.type !== 'chunk') continue;
-        held[file] = Object.entries(output.modules)
-          .filter(([, { renderedLength }]) => renderedLength > 0)
-          .map(([id]) => relative(root, id));
+        const lengths = Object.entries(output.modules)
+          .map(([id, { renderedLength }]) => [relative(root, id), renderedLength] as const)
+          .filter(([, length]) => length > 0)
+          .sort(([, a], [, b]) => b - a);
+        held[file] = Object.fromEntries(lengths);
       }
       mkdirSync(join(root, '.cache'), { recursive: true });
       writeFileSync(join(root, '.cache/chunks.json'), JSON.stringify(held, null, 1));

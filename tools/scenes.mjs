@@ -7,23 +7,29 @@
 const EVENING = new Date('1987-04-05T18:50:00Z');
 const WIND = '27012G20KT 240V300';
 
-/** Chooses the field and the aircraft, as far as they are not chosen already. */
-async function prepare(_page) {}
+/** From the first start to a sortie: an aircraft, a field. */
+async function begin(page) {
+  await page.getByRole('button', { name: 'Ondrell Sleet 3' }).click();
+  await page.getByRole('button', { name: /^XHAR/ }).click();
+}
 
 async function typeWind(page) {
-  await prepare(page);
-  const entry = page.getByRole('textbox', { name: /wind/i }).first();
-  await entry.click();
+  await begin(page);
+  await page.getByRole('textbox', { name: 'Wind or report' }).click();
   await page.keyboard.type(WIND);
+  await page.keyboard.press('Enter');
   await page.getByRole('button', { name: /^Use \d\d/ }).waitFor();
 }
 
-const nothing = async (page) => {
-  await page.locator('main').waitFor();
-};
+/** Takes the best end and goes to the steps. */
+async function useBest(page) {
+  await typeWind(page);
+  await page.getByRole('button', { name: /^Use \d\d/ }).click();
+  await page.getByRole('button', { name: 'Steps', exact: true }).click();
+}
 
 const wind = { scene: 'wind', at: EVENING, place: '#/wind', play: typeWind };
-const steps = { scene: 'steps', at: EVENING, place: '#/steps', play: nothing };
+const steps = { scene: 'steps', at: EVENING, place: '#/wind', play: useBest };
 
 /** Every picture that is taken: `wind-phone-day`, and so on. */
 export const SCENES = [

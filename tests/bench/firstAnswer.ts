@@ -5,6 +5,8 @@ import { findChromium, QUIET_FLAGS } from '../../tools/chromium.mjs';
 import { SCREENS } from '../browser/screens';
 import { BELOW, Host } from '../browser/server';
 
+const AIRCRAFT = 'Ondrell Sleet 3';
+const FIELD = /^XHAR/;
 const WIND = '27012G20KT';
 const PATIENCE_MS = 15_000;
 
@@ -25,14 +27,15 @@ export async function withFreshApp<T>(use: (page: Page) => Promise<T>): Promise<
   }
 }
 
-/** Gets the caution of the first start out of the way and puts the cursor where winds are typed. */
+/** Goes as a new pilot does from the first start to the entry where winds are typed. */
 export async function readyForWind(page: Page): Promise<void> {
-  const entry = page.getByRole('textbox', { name: /wind/i }).first();
-  const understood = page.getByRole('dialog').getByRole('button').last();
-  await entry.or(understood).first().waitFor();
-  if (await understood.isVisible()) await understood.click();
-  await entry.click();
+  await page.getByRole('button', { name: 'Understood' }).click();
+  await page.getByRole('button', { name: AIRCRAFT }).click();
+  await page.getByRole('button', { name: FIELD }).click();
+  await entryOf(page).click();
 }
+
+const entryOf = (page: Page) => page.getByRole('textbox', { name: 'Wind or report' });
 
 /** Types a wind, and waits for the key that takes the best end. */
 export async function answer(page: Page): Promise<void> {
@@ -44,17 +47,17 @@ export async function answer(page: Page): Promise<void> {
 export function arrivedBeforeFirstAnswer(): Promise<string[]> {
   return withFreshApp(async (page) => {
     await readyForWind(page);
-    // Noted in the page, in the frame that shows the answer, before what comes after it is asked for.
+    // Noted in the page as soon as the answer stands in it, before anything that was asked for at
+    // that moment can have come.
     await page.evaluate(() => {
-      const arrived = () => performance.getEntriesByType('resource').map(({ name }) => name);
-      const look = () => {
-        const shown = [...document.querySelectorAll('button')].some((key) =>
-          /^Use \d\d/.test(key.textContent ?? ''),
-        );
-        if (shown) Object.assign(window, { lapstripArrived: arrived() });
-        else requestAnimationFrame(look);
-      };
-      look();
+      const watcher = new MutationObserver(() => {
+        const keys = [...document.querySelectorAll('button')];
+        if (!keys.some((key) => /^Use \d\d/.test(key.textContent ?? ''))) return;
+        watcher.disconnect();
+        const arrived = performance.getEntriesByType('resource').map(({ name }) => name);
+        Object.assign(window, { lapstripArrived: arrived });
+      });
+      watcher.observe(document.body, { subtree: true, childList: true, characterData: true });
     });
     await answer(page);
     const urls = await page.evaluate(

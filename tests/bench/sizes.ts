@@ -19,8 +19,10 @@ const LATER = [
   /^node_modules\/suncalc\//,
   /^node_modules\/workbox-/,
   /\.schema\.ts$/,
-  /^src\/core\/earth\/coefficients\//,
-  /^src\/views\/(?!wind\/)/,
+  // Today's field is needed to turn a magnetic wind to true; all others are history.
+  /^src\/core\/earth\/coefficients\/(?!wmm2025)/,
+  // The caution of the first start is read before the first answer.
+  /^src\/views\/(?!wind\/|about\/Cautions|about\/words|about\/About\.module)/,
 ];
 
 /** What a file weighs on the way, bytes: gzip as most hosts do it, where that helps. */
@@ -52,7 +54,7 @@ const largest = (files: readonly string[]): string =>
 function tooEarly(first: readonly string[]): string[] {
   const held = JSON.parse(readFileSync(join(DIST, '../.cache/chunks.json'), 'utf8')) as Chunks;
   return first
-    .flatMap((file) => held[file] ?? [])
+    .flatMap((file) => Object.keys(held[file] ?? {}))
     .filter((module) => LATER.some((pattern) => pattern.test(module)));
 }
 
