@@ -4,7 +4,7 @@
  * They are told apart, not read: what is none of them can then honestly be marked as not read. To
  * recognise another group, add a row. Shapes are those of WMO-No. 306 Vol. I.1, FM 15, and, where
  * marked US, of the Federal Meteorological Handbook No. 1, ch. 12; where marked habit, of no
- * standard. Every shape is bounded, so that no text can make it slow.
+ * standard. Section numbers are from memory. Every shape is bounded, so that no text can make it slow.
  */
 
 const GROUPS = {
