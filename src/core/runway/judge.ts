@@ -70,7 +70,18 @@ export function leftM(candidate: Candidate, blow: Blow): number | null {
 export const crosswindShare = (candidate: Candidate, blow: Blow): number =>
   crosswindWorstKt(candidate, blow) / Math.max(blow.situation.limits.crosswindKt, LEAST_WHOLE);
 
-/** 0 where the end keeps every limit, else by how large a share it exceeds one; Infinity when not usable. */
+/** Whether the end can be used and exceeds none of the limits given. */
+export function keepsLimits(candidate: Candidate, blow: Blow): boolean {
+  const { limits } = blow.situation;
+  return (
+    candidate.usable &&
+    !exceeds(tailwindWorstKt(candidate, blow), limits.tailwindKt) &&
+    !exceeds(crosswindWorstKt(candidate, blow), limits.crosswindKt) &&
+    !exceeds(neededM(candidate, blow) ?? 0, candidate.availableM)
+  );
+}
+
+/** By how large a share the end exceeds the limit it exceeds most; 0 for none, Infinity when not usable. */
 export function failsBy(candidate: Candidate, blow: Blow): number {
   const { limits } = blow.situation;
   if (!candidate.usable) return Number.POSITIVE_INFINITY;

@@ -7,7 +7,7 @@
  */
 
 import { relativeDeg } from '../angle';
-import { type Blow, crosswindShare, failsBy, headwindKt, leftM } from './judge';
+import { type Blow, crosswindShare, failsBy, headwindKt, keepsLimits, leftM } from './judge';
 import type { Reason } from './question';
 import type { Candidate, Rule, Situation } from './situation';
 
@@ -107,11 +107,14 @@ const mostAligned: Sieve = {
   }),
 };
 
+/** What nothing else separates: half a knot is as little as one can read off a page. */
+const anyHeadwind: Sieve = { ...mostHeadwind, slack: 0.5 };
+
 const byLength = [mostRunwayLeft, longestRunway];
 
 const sievesFor: Readonly<Record<Rule, readonly Sieve[]>> = {
-  'into-wind': [mostHeadwind, leastCrosswindShare, ...byLength, shortestTaxi],
-  light: [calmWindEnd, shortestTaxi, ...byLength],
+  'into-wind': [mostHeadwind, leastCrosswindShare, ...byLength, shortestTaxi, anyHeadwind],
+  light: [calmWindEnd, shortestTaxi, ...byLength, anyHeadwind],
   'from-anywhere': [...byLength, shortestTaxi],
   'direction-only': [mostAligned, ...byLength, shortestTaxi],
 };
@@ -124,7 +127,7 @@ const canKeepLimits = ({ unbounded, shape }: Situation): boolean =>
 export function bestIn(blow: Blow): Candidate | null {
   const { situation } = blow;
   if (!canKeepLimits(situation)) return null;
-  const within = situation.candidates.filter((end) => failsBy(end, blow) === 0);
+  const within = situation.candidates.filter((end) => keepsLimits(end, blow));
   return winnerOf(within, sievesFor[situation.rule], blow) ?? null;
 }
 
@@ -139,7 +142,7 @@ export interface Placed {
 export function inOrder(blow: Blow): Placed[] {
   const { candidates, rule } = blow.situation;
   const sieves = sievesFor[rule];
-  const within = candidates.filter((end) => failsBy(end, blow) === 0);
+  const within = candidates.filter((end) => keepsLimits(end, blow));
   const failing = candidates.filter((end) => !within.includes(end));
   const upper = sorted(within, sieves, blow);
   const lower = sorted(failing, [failsLeast, ...sieves], blow);

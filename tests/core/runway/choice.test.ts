@@ -68,6 +68,21 @@ describe('in wind of 5 kt and more', () => {
     expect(order(ranked).slice(0, 3)).toEqual(['03', '01', '05']);
   });
 
+  test('2 kt less headwind is as good, more than 2 kt is not', () => {
+    const bestWith = (nextKt: number) => {
+      const headingDeg = (Math.acos(nextKt / 10) * 180) / Math.PI;
+      const field = inventedField([
+        { designator: '01', headingDeg: 360 },
+        { designator: '03', headingDeg },
+      ]);
+      // The swing goes past the second runway, so that it always has less across.
+      const swinging = wind(360, 10, { sectorDeg: [360, 75] });
+      return rank({ field, wind: swinging, limits: WIDE, variationDeg: 0 }).best?.designator;
+    };
+    expect(bestWith(8.05)).toBe('03');
+    expect(bestWith(7.95)).toBe('01');
+  });
+
   test('parallels are settled by the runway left over, not by a hundredth of a degree', () => {
     const needed = { '09L': 900, '09R': 900 } as Record<string, number>;
     const ranked = rank({
@@ -143,6 +158,19 @@ describe('in light wind', () => {
       'most-runway-left',
       'shortest-taxi',
       undefined,
+    ]);
+  });
+
+  test('what is alike in all that goes to the headwind there is', () => {
+    const ranked = light();
+    expect(order(ranked)).toEqual(['28', '01', '19', '10']);
+    // 4 cos 34° and 4 cos 56°, worked out by hand.
+    expect(ranked.best?.reasons).toEqual([
+      {
+        code: 'most-headwind',
+        headwindKt: expect.closeTo(3.32, 2),
+        nextKt: expect.closeTo(2.24, 2),
+      },
     ]);
   });
 
