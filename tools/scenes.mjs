@@ -18,13 +18,19 @@ async function typeWind(page) {
   await page.getByRole('textbox', { name: 'Wind or report' }).click();
   await page.keyboard.type(WIND);
   await page.keyboard.press('Enter');
-  await page.getByRole('button', { name: /^Use \d\d/ }).waitFor();
+  await page
+    .getByRole('button', { name: /^Use \d\d/ })
+    .first()
+    .waitFor();
 }
 
 /** Takes the best end and goes to the steps. */
 async function useBest(page) {
   await typeWind(page);
-  await page.getByRole('button', { name: /^Use \d\d/ }).click();
+  await page
+    .getByRole('button', { name: /^Use \d\d/ })
+    .first()
+    .click();
   await page.getByRole('button', { name: 'Steps', exact: true }).click();
 }
 

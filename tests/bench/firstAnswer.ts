@@ -2,12 +2,13 @@
 
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { findChromium, QUIET_FLAGS } from '../../tools/chromium.mjs';
+import { beginSortie, typeWind } from '../browser/pilot';
 import { SCREENS } from '../browser/screens';
 import { BELOW, Host } from '../browser/server';
 
-const AIRCRAFT = 'Ondrell Sleet 3';
-const FIELD = /^XHAR/;
-const WIND = '27012G20KT';
+/** The first wind that is typed. */
+export const FIRST_WIND = '27012G20KT';
+
 const PATIENCE_MS = 15_000;
 
 /** Opens the app in a browser of its own, with nothing stored, for as long as `use` takes. */
@@ -27,26 +28,10 @@ export async function withFreshApp<T>(use: (page: Page) => Promise<T>): Promise<
   }
 }
 
-/** Goes as a new pilot does from the first start to the entry where winds are typed. */
-export async function readyForWind(page: Page): Promise<void> {
-  await page.getByRole('button', { name: 'Understood' }).click();
-  await page.getByRole('button', { name: AIRCRAFT }).click();
-  await page.getByRole('button', { name: FIELD }).click();
-  await entryOf(page).click();
-}
-
-const entryOf = (page: Page) => page.getByRole('textbox', { name: 'Wind or report' });
-
-/** Types a wind, and waits for the key that takes the best end. */
-export async function answer(page: Page): Promise<void> {
-  await page.keyboard.type(WIND);
-  await page.getByRole('button', { name: /^Use \d\d/ }).waitFor();
-}
-
 /** The files, by their place in dist, that had arrived when the first answer stood on the screen. */
 export function arrivedBeforeFirstAnswer(): Promise<string[]> {
   return withFreshApp(async (page) => {
-    await readyForWind(page);
+    await beginSortie(page);
     // Noted in the page as soon as the answer stands in it, before anything that was asked for at
     // that moment can have come.
     await page.evaluate(() => {
@@ -59,7 +44,7 @@ export function arrivedBeforeFirstAnswer(): Promise<string[]> {
       });
       watcher.observe(document.body, { subtree: true, childList: true, characterData: true });
     });
-    await answer(page);
+    await typeWind(page, FIRST_WIND);
     const urls = await page.evaluate(
       () => (window as unknown as { lapstripArrived?: string[] }).lapstripArrived ?? [],
     );

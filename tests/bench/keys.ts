@@ -1,7 +1,8 @@
 /** How long a key press on Wind takes, on a processor slowed down four times. */
 
 import type { CDPSession, Page } from 'playwright-core';
-import { answer, readyForWind, withFreshApp } from './firstAnswer';
+import { beginSortie, typeWind } from '../browser/pilot';
+import { FIRST_WIND, withFreshApp } from './firstAnswer';
 import { quantile, type Row, type Rows } from './row';
 
 const SLOWED = 4;
@@ -46,8 +47,8 @@ const noteFrames = (page: Page) =>
   });
 
 async function measure(page: Page): Promise<{ script: number[]; frames: number[] }> {
-  await readyForWind(page);
-  await answer(page);
+  await beginSortie(page);
+  await typeWind(page, FIRST_WIND);
   // All that loads after the first answer is to have loaded: it is not what a press costs.
   await page.waitForTimeout(3000);
   await noteFrames(page);

@@ -5,17 +5,22 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from './harness';
+import { beginSortie, typeWind } from './pilot';
 import { BELOW } from './server';
 
-/** Resolves when the worker has stored everything and answers for the page. */
-const stored = (page: Page) =>
-  page.evaluate(async () => {
+/** Gives a first wind, after which the app is stored, and waits until its worker answers for the page. */
+async function stored(page: Page): Promise<void> {
+  await beginSortie(page);
+  await typeWind(page, '27012G20KT');
+  await page.keyboard.press('Enter');
+  await page.evaluate(async () => {
     await navigator.serviceWorker.ready;
     if (navigator.serviceWorker.controller) return;
     await new Promise((resolve) =>
       navigator.serviceWorker.addEventListener('controllerchange', resolve, { once: true }),
     );
   });
+}
 
 const PROBE = 'lapstrip-probe';
 
@@ -98,7 +103,7 @@ describe('without a network', () => {
 });
 
 describe('a new version', () => {
-  test('waits, and the page is not loaded again by itself', async ({ device, host }) => {
+  test('waits until the pilot takes it, and the sortie is kept', async ({ device, host }) => {
     const page = await device.start('tablet');
     await stored(page);
     await page.evaluate((name) => {
@@ -117,9 +122,19 @@ describe('a new version', () => {
     });
     expect(state).toBe('installed');
     expect(await page.evaluate(() => document.documentElement.dataset.same)).toBe(PROBE);
+
+    await page.getByRole('button', { name: 'Take it now' }).click();
+    const isSame = () =>
+      page.evaluate(() => document.documentElement.dataset.same ?? null).catch(() => 'loading');
+    await expect.poll(isSame).toBe(null);
+    expect(await page.evaluate(waitingWorker)).toBe(null);
+    // The sortie is where it was.
+    await expect.poll(() => page.getByText('27012G20KT').count()).toBeGreaterThan(0);
     await newer.remove();
   });
 });
+
+const waitingWorker = async () => (await navigator.serviceWorker.ready).waiting;
 
 /** The app again, differing in one byte of its worker, which is what browsers go by. */
 async function newVersion(folder: string) {
