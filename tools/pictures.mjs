@@ -30,7 +30,11 @@ const nameOf = ({ scene, screen, theme }) => `${scene}-${screen}-${theme}`;
 const scenes = SCENES.filter((scene) => nameOf(scene).includes(wanted));
 
 await mkdir(PICTURES, { recursive: true });
-const server = await preview({ root: `${ROOT}src`, configFile: `${ROOT}vite.config.ts` });
+const server = await preview({
+  root: `${ROOT}src`,
+  configFile: `${ROOT}vite.config.ts`,
+  logLevel: 'error',
+});
 const [address] = server.resolvedUrls?.local ?? [];
 const browser = await chromium.launch({ executablePath: findChromium(), args: QUIET_FLAGS });
 let failed = 0;
