@@ -25,7 +25,7 @@ export type Envelope =
 /** How far clockwise it is from one direction to another, 0 inclusive to 360 exclusive, degrees. */
 export const clockwiseDeg = (fromDeg: number, toDeg: number): number => wrapDeg(toDeg - fromDeg);
 
-/** Whether a direction lies in a swing, ends included. WMO-No. 306 Vol. I.1, FM 15, 15.5.3. */
+/** Whether a direction lies in a swing, ends included. WMO-No. 306 Vol. I.1, FM 15, 15.5. */
 export function isInSwing(deg: number, [first, second]: readonly [number, number]): boolean {
   return clockwiseDeg(first, deg) <= clockwiseDeg(first, second);
 }

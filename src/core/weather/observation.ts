@@ -4,7 +4,7 @@ import { isKnownGroup } from './groups';
 import type { WrittenSwing } from './judgeWind';
 import type { Place, Span, SpanKind } from './report';
 import { addSpan } from './spans';
-import type { Heading } from './statements';
+import { type Heading, MODIFIER } from './statements';
 import { type Token, textAt } from './tokens';
 import { codedWind, isUnfinishedWind, spokenWind, type WrittenWind } from './writtenWind';
 
@@ -26,8 +26,6 @@ const SWING_BEGUN = /^\d{1,3}(?:V\d{0,2})?$/;
 
 /** Words that lead up to a wind and add nothing. Common practice, no published source. */
 const LEADING_WORD = /^(?:SURFACE|WINDS?|WND|FROM|IS)$/;
-
-const MODIFIER = /^(?:AUTO|COR|NIL)$/;
 
 /** The beginning of a type, a station or a modifier. */
 const HEADING_BEGUN = /^[A-Z][A-Z0-9]{0,3}$/;

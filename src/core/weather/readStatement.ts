@@ -111,8 +111,7 @@ function isForecast(tokens: readonly Token[], heading: Heading, parts: Parts): b
   };
   if (heading.type === 'forecast' || isValidFor(parts.body, parts.trend)) return true;
   if (heading.type === 'report') return false;
-  if (heading.timed)
-    return parts.body < parts.close && OLD_VALIDITY.test(textAt(tokens, parts.body));
+  if (heading.timed) return OLD_VALIDITY.test(textAt(tokens, parts.body));
   const isAllTrend = parts.body === parts.trend && parts.trend < parts.remarks;
   return isAllTrend || isValidFor(parts.trend, parts.remarks);
 }

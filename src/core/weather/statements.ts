@@ -29,8 +29,8 @@ export interface Heading {
 const isType = (text: string): boolean => isReportType(text) || text === 'TAF';
 const isReportType = (text: string): boolean => text === 'METAR' || text === 'SPECI';
 
-/** Corrections, amendments and retards included. WMO-No. 386, Part II, 2.3.2; FM 15, 15.4. */
-const MODIFIER = /^(?:AUTO|CORR?|AMD|NIL|RTD|(?:CC|RR|AA)[A-Z])$/;
+/** What a report is besides: corrected, amended, late, automatic, missing. FM 15, 15.4; WMO-No. 386, Part II, 2.3.2. */
+export const MODIFIER = /^(?:AUTO|CORR?|AMD|NIL|RTD|(?:CC|RR|AA)[A-Z])$/;
 
 const STATION = /^[A-Z][A-Z0-9]{3}$/;
 

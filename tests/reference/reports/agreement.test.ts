@@ -5,7 +5,10 @@ import { readReport } from '../../../src/core/weather/readReport';
 import { PUBLISHED } from './published';
 import { REAL_SHAPED } from './realShaped';
 
-/** Where the two readers differ: what the rule gives, worked out by hand, and what the other answers. */
+/**
+ * Where the two readers differ: what the rule gives, worked out by hand, and what the other answers.
+ * FM 15 is in WMO-No. 306 Vol. I.1; its paragraph numbers are from memory.
+ */
 const ADJUDICATED: Readonly<Record<string, { ruled: string; theirs: string; rule: string }>> = {
   'METAR BGGH 282350Z 100P50KT 9999 SCT110 BKN130 M07/M11 Q1021': {
     ruled: '100/P50.0',
