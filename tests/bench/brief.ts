@@ -4,7 +4,7 @@ import * as v from 'valibot';
 import aircraftDocument from '../../airfields-demo/aircraft/sleet.json';
 import fieldDocument from '../../airfields-demo/fields/XHAR.json';
 import procedureDocument from '../../airfields-demo/procedures/sleet-usual.json';
-import { type BriefInputs, brief, FRESH_INPUTS, fieldModelFor, loadSun } from '../../src/core';
+import { type BriefInputs, brief, FRESH_INPUTS, loadSun, loadVariation } from '../../src/core';
 import { aircraftSchema } from '../../src/core/aircraft/aircraft.schema';
 import { fieldSchema } from '../../src/core/airfield/field.schema';
 import { procedureSchema } from '../../src/core/procedure/procedure.schema';
@@ -35,7 +35,7 @@ export const rows: Rows = async () => {
     aircraft: v.parse(aircraftSchema, aircraftDocument),
     procedure: v.parse(procedureSchema, procedureDocument),
   };
-  const tables = { magnetic: await fieldModelFor(AT), sun: await loadSun() };
+  const tables = { magnetic: await loadVariation(AT), sun: await loadSun() };
   let ranked = 0;
   const timed = (text: string) => {
     const start = performance.now();
