@@ -5,14 +5,14 @@ import './style/fonts.css';
 import './style/base.css';
 import { effect } from '@preact/signals';
 import { render } from 'preact';
-import { begin, interruptWhenLeft } from './board/begin';
+import { begin } from './board/begin';
 import { wind } from './board/board';
+import { interruptWhenLeft } from './board/interruption';
 import { followAddress } from './board/places';
 import { startClock } from './board/time';
 import { applyPreferences } from './device/preferences';
 import { watchPointers } from './parts/key/deliberate';
 import { App } from './shell/App';
-import { loadRest } from './shell/loadRest';
 
 applyPreferences();
 startClock();
@@ -37,5 +37,5 @@ function start(): void {
   started = true;
   clearTimeout(timer);
   stop();
-  loadRest();
+  void import('./shell/loadRest').then(({ loadRest }) => loadRest());
 }

@@ -1,32 +1,30 @@
 /**
- * The board: the record, folded, and the stages of the brief as signals. Views draw what stands
- * here; what they may do stands in actions.ts.
+ * The board: the record, folded, and the first stages of the brief as signals: what Wind needs. The
+ * other stages stand in flight.ts, which comes with the places that need them.
  */
 
 import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
 import {
+  type Aircraft,
   type Documents,
   type Entry,
-  type FieldModel,
+  type Field,
   factStage,
-  fieldModelFor,
   foldSortie,
   loadSun,
+  loadVariation,
   NO_SORTIE,
-  numbersStage,
   purposeOf,
   type Sortie,
   sortiesOf,
   sortieTimeMs,
-  stepFacts,
-  stepsStage,
   type Tables,
-  taxiStage,
+  type VariationTable,
   type WindText,
   windStage,
 } from '../core';
 import { type Keeping, Record } from '../record/record';
-import { documentsOf } from './documents';
+import { documentOf } from './documents';
 import { wallMs } from './time';
 
 const entries = signal<readonly Entry[]>([]);
@@ -41,7 +39,7 @@ export const record = new Record(() => {
 });
 
 /** Keeps a signal's last value for as long as the new one says the same. */
-function steady<T>(work: () => T): ReadonlySignal<T> {
+export function steady<T>(work: () => T): ReadonlySignal<T> {
   let last: T;
   let lastText = '';
   return computed(() => {
@@ -74,29 +72,28 @@ export const sortieMinute = computed(
   () => Math.floor(sortieTimeMs(sortie.value.clock, wallMs.value) / 60_000) * 60_000,
 );
 
-const documentNames = steady(() => {
-  const { field, aircraft, procedure } = inputs.value;
-  // A sortie that is being flown keeps to the procedure it was begun with.
-  return { field, aircraft, procedure: sortie.value.run?.procedure ?? procedure };
-});
+/** The field and the aircraft in use, as far as they are in hand. */
+export const documents: ReadonlySignal<Pick<Documents, 'field' | 'aircraft'>> = computed(() => ({
+  field: documentOf<Field>(record, inputs.value.field),
+  aircraft: documentOf<Aircraft>(record, inputs.value.aircraft),
+}));
 
-/** The documents in use, as far as they are in hand. */
-export const documents: ReadonlySignal<Documents> = computed(() =>
-  documentsOf(record, documentNames.value),
-);
-
-const magnetic = signal<FieldModel | null>(null);
+const magnetic = signal<VariationTable | null>(null);
 const sun = signal<Tables['sun']>(null);
 
 const tables = computed((): Tables => ({ magnetic: magnetic.value, sun: sun.value }));
 
-/** Loads the magnetic model whenever the sortie's date asks for another one. */
+/** Something asked for variation: a wind given to magnetic north, or the first answer that stands. */
+const variationWanted = signal(false);
+
+/** Loads the magnetic model, once it is wanted, and whenever the sortie's date asks for another one. */
 export function followDate(): void {
   effect(() => {
+    if (!variationWanted.value && inputs.value.typedNorth === 'true') return;
     const at = new Date(sortieMinute.value);
     const inHand = magnetic.peek();
     if (inHand !== null && at >= inHand.from && at <= inHand.until) return;
-    fieldModelFor(at).then(
+    loadVariation(at).then(
       (model) => {
         magnetic.value = model;
       },
@@ -110,6 +107,7 @@ export function followDate(): void {
 
 /** Loads what can wait until the first answer stands. */
 export async function loadTheRest(): Promise<void> {
+  variationWanted.value = true;
   const loaded = await loadSun();
   sun.value = loaded;
 }
@@ -130,7 +128,8 @@ export const purpose = computed(() => purposeOf(inputs.value, sortie.value.stamp
 /** The wind in use: the one entered last. */
 export const enteredWind = computed(() => sortie.value.winds.at(-1) ?? null);
 
-const enteredText = steady((): WindText | null => {
+/** The same as text and north, for the stages. */
+export const enteredText = steady((): WindText | null => {
   const entered = enteredWind.value;
   return entered === null ? null : { text: entered.text, north: entered.north };
 });
@@ -156,18 +155,4 @@ export const typedWind = computed(() => {
   if (draft.value.trim() === '') return wind.value;
   const typed = { text: draft.value, north: inputs.value.typedNorth };
   return windStage(settled.value, typed, purpose.value, chosen.value, new Date(sortieMinute.value));
-});
-
-export const numbers = computed(() => numbersStage(documents.value.aircraft));
-
-export const taxi = computed(() => taxiStage(documents.value.aircraft, documents.value.field));
-
-const facts = steady(() =>
-  stepFacts(settled.value, wind.value, enteredText.value, numbers.value, inputs.value),
-);
-
-/** Where the pilot is in the steps. */
-export const steps = computed(() => {
-  const { run, list, stamps } = sortie.value;
-  return stepsStage(documents.value.procedure, run, list, stamps, facts.value);
 });

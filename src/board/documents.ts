@@ -7,7 +7,7 @@ import {
   type ListedProcedure,
 } from 'virtual:lapstrip-catalogue';
 import { signal } from '@preact/signals';
-import type { Aircraft, Documents, Field, Hash, Procedure } from '../core';
+import type { Hash } from '../core';
 import type { Record } from '../record/record';
 
 type Listed = ListedField | ListedAircraft | ListedProcedure;
@@ -27,20 +27,11 @@ export const procedureFor = (aircraftCode: string): ListedProcedure | undefined 
 const inHand = signal<ReadonlyMap<Hash, unknown>>(new Map());
 const asked = new Set<Hash>();
 
-/** The documents of these names, as far as they are in hand; asks for those that are not. */
-export function documentsOf(
-  record: Record,
-  names: { field: Hash | null; aircraft: Hash | null; procedure: Hash | null },
-): Documents {
-  return {
-    field: document<Field>(record, names.field),
-    aircraft: document<Aircraft>(record, names.aircraft),
-    procedure: document<Procedure>(record, names.procedure),
-  };
-}
-
-/** One document, or null while it is loading. What the catalogue and the record hold has passed its schema where it entered. */
-function document<T>(record: Record, hash: Hash | null): T | null {
+/**
+ * A document by its name, or null while it is loading, which the first question begins. What the
+ * catalogue and the record hold has passed its schema where it entered.
+ */
+export function documentOf<T>(record: Record, hash: Hash | null): T | null {
   if (hash === null) return null;
   const content = inHand.value.get(hash);
   if (content === undefined && !asked.has(hash)) {

@@ -31,6 +31,9 @@ export const sheet = signal<Sheet | null>(null);
 /** The keypad is open, over any place. */
 export const typing = signal(false);
 
+/** A place wants the whole height, as the roll does: the places' keys are hidden. */
+export const onRoll = signal(false);
+
 /** Opens a place, and closes what lies over it. The address follows, so that a shortcut or a reload lands there. */
 export function openPlace(name: Place): void {
   place.value = name;

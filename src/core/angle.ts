@@ -4,6 +4,8 @@
  * A direction is a plain number when it runs, but an opaque type when it compiles: neither `-` nor
  * `<` nor a function that wants the other north accepts it, so a magnetic heading can never be
  * taken from a true wind by accident. The only subtraction is {@link relativeDeg}.
+ *
+ * North is 0 when it runs, and so falsy: compare a direction that may be missing with `null`.
  */
 
 declare const north: unique symbol;
@@ -23,9 +25,8 @@ export type North = 'true' | 'magnetic';
 
 /** Any number of degrees brought into 0 inclusive to 360 exclusive. */
 export function wrapDeg(deg: number): number {
-  const wrapped = deg % 360;
   // The second remainder catches −1e-15, which plus 360 is 360 exactly in floating point.
-  return (wrapped < 0 ? wrapped + 360 : wrapped) % 360;
+  return ((deg % 360) + 360) % 360;
 }
 
 /** A direction from true north out of a number of degrees; any number is wrapped. */

@@ -27,6 +27,7 @@ export { type NoRanking, type WindBrief, windStage } from './brief/wind';
 export { type FieldModel, type FieldModelName, fieldModelFor } from './earth/fieldModel';
 export type { Place } from './earth/place';
 export { variationDeg } from './earth/variation';
+export type { VariationTable } from './earth/variationTable';
 export { type Cause, type Figure, known, type SourceId, unknown, type Why } from './figure';
 export {
   type FactName,
@@ -101,6 +102,10 @@ export type {
   SpanKind,
   Wind,
 } from './weather/report';
+
+/** Loads what works out magnetic variation, and the tables for a date; rejects with RangeError outside 1900 to 2030. */
+export const loadVariation = (at: Date) =>
+  import('./earth/variationTable').then(({ variationTableFor }) => variationTableFor(at));
 
 /** Loads what works out the sun, when a step or a screen first asks for it. */
 export const loadSun = () => import('./earth/sun').then(({ sunFacts }) => sunFacts);

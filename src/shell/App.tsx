@@ -2,8 +2,7 @@
 
 import { signal } from '@preact/signals';
 import type { JSX } from 'preact';
-import { steps } from '../board/board';
-import { type Place, place, sheet, typing } from '../board/places';
+import { onRoll, type Place, place, sheet, typing } from '../board/places';
 import { cautionRead } from '../device/preferences';
 import styles from './App.module.css';
 import { Caution } from './Caution';
@@ -29,12 +28,6 @@ wideQuery.addEventListener('change', (change) => {
 
 /** The app. */
 export function App(): JSX.Element {
-  const position = steps.value?.walk.position;
-  const onRoll =
-    place.value === 'steps' &&
-    steps.value?.abnormal === null &&
-    position?.kind === 'moment' &&
-    position.moment === 'airborne';
   // A wind is typed over any place; on a wide screen beside it, where Wind stands.
   const main = typing.value && !wide.value ? 'wind' : place.value;
   const beside = typing.value && place.value !== 'wind' ? 'wind' : BESIDE[place.value];
@@ -54,7 +47,7 @@ export function App(): JSX.Element {
           </aside>
         )}
       </div>
-      {!onRoll && !(typing.value && !wide.value) && <Places />}
+      {!onRoll.value && !(typing.value && !wide.value) && <Places />}
       <Sheets />
       {!cautionRead.value && <Caution />}
     </div>

@@ -2,13 +2,13 @@
 
 import type { JSX } from 'preact';
 import { useEffect } from 'preact/hooks';
-import { undoable, undoChange, useEnd } from '../board/actions';
+import { undoable, undoChange } from '../board/adding';
 import { keeping, wind } from '../board/board';
+import { useEnd } from '../board/choices';
 import { place, typing } from '../board/places';
-import { applyUpdate } from '../device/update';
 import { Key } from '../parts/key/Key';
 import styles from './Notices.module.css';
-import { updateReady } from './updates';
+import { takeUpdate } from './update';
 import { words } from './words.en';
 
 /** How long a change is offered to be taken back, ms. */
@@ -40,8 +40,8 @@ export function Notices(): JSX.Element {
       {change !== null && (
         <Notice text={words.undoable[change.what]} action={words.undo} onPress={undoChange} />
       )}
-      {updateReady.value && (
-        <Notice text={words.update} action={words.takeUpdate} onPress={() => void applyUpdate()} />
+      {takeUpdate.value !== null && (
+        <Notice text={words.update} action={words.takeUpdate} onPress={takeUpdate.value} />
       )}
     </div>
   );

@@ -2,7 +2,8 @@
 
 import { loadTheRest } from '../board/board';
 import { askToKeepStorage } from '../device/storage';
-import { watchUpdates } from './updates';
+import { applyUpdate, startUpdates } from '../device/update';
+import { takeUpdate } from './update';
 import { loadViews } from './views';
 
 /** Loads the sun, the other views and the worker, and asks the browser to keep what is stored. */
@@ -12,7 +13,12 @@ export function loadRest(): void {
     setTimeout(() => {
       loadViews();
       void loadTheRest().catch(() => undefined);
-      watchUpdates();
+      void startUpdates({
+        onReady: () => {
+          takeUpdate.value = () => void applyUpdate();
+        },
+        onOffline: () => undefined,
+      });
       void askToKeepStorage();
     }),
   );

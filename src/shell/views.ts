@@ -2,8 +2,11 @@
 
 import type { ComponentType } from 'preact';
 import type { Place } from '../board/places';
-import { Wind } from '../views/wind/Wind';
-import { later } from './Later';
+import { later as laterPart } from '../parts/later/Later';
+import { loadWindDetail, Wind } from '../views/wind/Wind';
+import { words } from './words.en';
+
+const later = <P = object>(load: () => Promise<ComponentType<P>>) => laterPart(load, words.later);
 
 const taxi = later(() => import('../views/taxi/Taxi').then(({ Taxi }) => Taxi));
 const steps = later(() => import('../views/steps/Steps').then(({ Steps }) => Steps));
@@ -30,5 +33,6 @@ export const Cautions = cautions.Later;
 
 /** Loads the views that were not needed yet. */
 export function loadViews(): void {
+  loadWindDetail();
   for (const view of [steps, taxi, numbers, log, sortie, about, why]) view.preload();
 }

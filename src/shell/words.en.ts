@@ -1,6 +1,6 @@
 /** The words of the frame: strip, places, notices, caution. */
 
-import type { Undoable } from '../board/actions';
+import type { Undoable } from '../board/adding';
 import type { Place } from '../board/places';
 
 const undoable: Record<Undoable['what'], string> = {
@@ -47,9 +47,11 @@ export const words = {
   undoable,
   undo: 'Undo',
   dismiss: 'Close',
-  loading: 'Loading',
-  failed: 'This part could not be loaded.',
-  retry: 'Try again',
+  later: {
+    loading: 'Loading',
+    failed: 'This part could not be loaded.',
+    retry: 'Try again',
+  },
   caution: {
     title: 'Before the first flight',
     understood: 'Understood',

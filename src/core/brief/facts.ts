@@ -3,7 +3,6 @@
 import type { Aircraft } from '../aircraft/aircraft';
 import type { Field, Surface } from '../airfield/field';
 import type { SunFacts } from '../earth/sun';
-import { variationDeg } from '../earth/variation';
 import { type Figure, known, unknown } from '../figure';
 import type { Purpose } from '../runway/question';
 import type { Inputs } from '../sortie/entry';
@@ -31,7 +30,7 @@ export interface SettledFacts {
 export function factStage(
   inputs: Pick<Inputs, 'surface' | 'ownCrosswindKt' | 'ownTailwindKt' | 'variationDeg'>,
   at: Date,
-  { field, aircraft }: Documents,
+  { field, aircraft }: Pick<Documents, 'field' | 'aircraft'>,
   tables: Tables,
 ): SettledFacts {
   const { surface } = inputs;
@@ -65,7 +64,7 @@ function variationFigure(
   }
   const { latDeg, lonDeg, elevationFt } = field.place;
   const elevationM = elevationFt * M_PER_FT;
-  return known(variationDeg({ latDeg, lonDeg, elevationM }, at, magnetic), 'deg', {
+  return known(magnetic.variationDeg({ latDeg, lonDeg, elevationM }, at), 'deg', {
     formula: 'variation',
     inputs: { latDeg, lonDeg, elevationM, date: at.toISOString().slice(0, 10) },
     source: magnetic.name,

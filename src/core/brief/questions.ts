@@ -3,9 +3,9 @@
 import type { Aircraft } from '../aircraft/aircraft';
 import type { Field } from '../airfield/field';
 import type { North } from '../angle';
-import type { FieldModel } from '../earth/fieldModel';
 import type { Place } from '../earth/place';
 import type { SunFacts } from '../earth/sun';
+import type { VariationTable } from '../earth/variationTable';
 import type { Procedure } from '../procedure/procedure';
 import type { Inputs } from '../sortie/entry';
 import type { Run, Stamp } from '../sortie/fold';
@@ -38,6 +38,6 @@ export interface Documents {
 /** What was loaded because the date or the place asks for it; null while it is on its way. */
 export interface Tables {
   /** Null also for a date that no magnetic model covers. */
-  readonly magnetic: FieldModel | null;
+  readonly magnetic: VariationTable | null;
   readonly sun: ((place: Place, at: Date) => SunFacts) | null;
 }

@@ -1,7 +1,8 @@
 /** Numbers: the speeds, lengths and limits at hand, each with where it comes from. */
 
 import type { JSX } from 'preact';
-import { numbers, settled } from '../../board/board';
+import { settled } from '../../board/board';
+import { numbers } from '../../board/flight';
 import { ask } from '../../board/places';
 import { degreesOf, endsOf, type Field, type Figure, toMagnetic, type Unit } from '../../core';
 import { Asked } from '../../parts/asked/Asked';

@@ -2,8 +2,8 @@
 
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { setClock } from '../../board/actions';
 import { sortie, sortieMinute } from '../../board/board';
+import { setClock } from '../../board/choices';
 import { wallNowMs } from '../../board/time';
 import { sortieTimeMs } from '../../core';
 import { Key } from '../../parts/key/Key';

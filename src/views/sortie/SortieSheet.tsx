@@ -1,10 +1,11 @@
 /** Sortie: field, aircraft, clock, surface, own limits, norths, and what belongs to the device. */
 
 import type { ComponentChildren, JSX } from 'preact';
-import { chooseAircraft, chooseField, endSortie, setInputs } from '../../board/actions';
 import { inputs, settled, sortie } from '../../board/board';
+import { chooseAircraft, chooseField, setInputs } from '../../board/choices';
 import { aircraft, fields } from '../../board/documents';
 import { openSheet } from '../../board/places';
+import { endSortie } from '../../board/stepping';
 import { brightNight, theme } from '../../device/preferences';
 import { Choice } from '../../parts/choice/Choice';
 import { NumberField } from '../../parts/field/NumberField';

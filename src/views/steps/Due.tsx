@@ -2,8 +2,8 @@
 
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { canGoBack, goBack, tick } from '../../board/actions';
 import { sortie } from '../../board/board';
+import { canGoBack, goBack, tick } from '../../board/stepping';
 import { wallMs } from '../../board/time';
 import type { Moment, Step, StepRow, Upcoming, Walk } from '../../core';
 import { stopwatch } from '../../parts/format';

@@ -1,9 +1,11 @@
 /** On the roll: a few speeds, read from the bottom up, and what to do to stop printed under them. */
 
 import type { JSX } from 'preact';
-import { goBack, stamp, stopRoll } from '../../board/actions';
-import { documents, numbers, sortie, wind } from '../../board/board';
-import { ask } from '../../board/places';
+import { useEffect } from 'preact/hooks';
+import { documents, sortie, wind } from '../../board/board';
+import { numbers } from '../../board/flight';
+import { ask, onRoll } from '../../board/places';
+import { goBack, stamp, stopRoll } from '../../board/stepping';
 import { wallMs } from '../../board/time';
 import { Asked } from '../../parts/asked/Asked';
 import { stopwatch, whole } from '../../parts/format';
@@ -45,6 +47,12 @@ export function Rungs(): JSX.Element | null {
 
 /** The roll: time, ladder, what to do to stop, and two keys. */
 export function LadderView(): JSX.Element {
+  useEffect(() => {
+    onRoll.value = true;
+    return () => {
+      onRoll.value = false;
+    };
+  }, []);
   const released = sortie.value.stamps.findLast(({ what }) => what === 'brakes released');
   const aircraft = documents.value.aircraft;
   const run = numbers.value?.takeoff.runM;

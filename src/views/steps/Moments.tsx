@@ -1,9 +1,9 @@
 /** The moments of a sortie: brakes released, landed, a list at its end, the sortie at its end. */
 
 import type { JSX } from 'preact';
-import { canGoBack, closeList, endSortie, goBack, stamp } from '../../board/actions';
 import { wind } from '../../board/board';
 import { openPlace } from '../../board/places';
+import { canGoBack, closeList, endSortie, goBack, stamp } from '../../board/stepping';
 import type { AbnormalList, StepRow } from '../../core';
 import { Key } from '../../parts/key/Key';
 import { TickKey } from '../../parts/key/TickKey';

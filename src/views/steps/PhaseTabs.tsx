@@ -2,7 +2,7 @@
 
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { goOnFrom, tick } from '../../board/actions';
+import { goOnFrom, tick } from '../../board/stepping';
 import type { Phase, PhaseRows, StepRow, Walk } from '../../core';
 import { Key } from '../../parts/key/Key';
 import { Sheet } from '../../parts/sheet/Sheet';

@@ -1,8 +1,9 @@
 /** After an interruption: what was done last and how long ago, with the way on and one step back. */
 
 import type { ComponentChildren, JSX } from 'preact';
-import { goBack, resume } from '../../board/actions';
 import { sortie } from '../../board/board';
+import { resume } from '../../board/interruption';
+import { goBack } from '../../board/stepping';
 import { wallMs } from '../../board/time';
 import type { Walk } from '../../core';
 import { ago } from '../../parts/age';

@@ -1,7 +1,8 @@
 /** How a step stands, as a shape and in words. */
 
 import type { JSX } from 'preact';
-import { settled, steps } from '../../board/board';
+import { settled } from '../../board/board';
+import { steps } from '../../board/flight';
 import type { FactName, StepRow } from '../../core';
 import { zulu } from '../../parts/format';
 import { liveText } from './liveText';

@@ -1,7 +1,8 @@
 /** Steps: what was just done, the one step that is due, and what follows; on the roll, the ladder. */
 
 import type { JSX } from 'preact';
-import { sortie, steps } from '../../board/board';
+import { sortie } from '../../board/board';
+import { steps } from '../../board/flight';
 import { openSheet } from '../../board/places';
 import { Key } from '../../parts/key/Key';
 import { Due } from './Due';

@@ -1,6 +1,7 @@
 /** A step's text with its live numbers filled in, as words. */
 
-import { enteredWind, steps, wind } from '../../board/board';
+import { enteredWind, wind } from '../../board/board';
+import { steps } from '../../board/flight';
 import { isLiveName, LIVE, type LiveName, piecesOf } from '../../core';
 import { direction, whole } from '../../parts/format';
 import { words } from './words.en';

@@ -1,7 +1,8 @@
 /** Taxi: whom to call, where to, the speed not to exceed, the power to get and to keep rolling. */
 
 import type { JSX } from 'preact';
-import { settled, steps, taxi, wind } from '../../board/board';
+import { settled, wind } from '../../board/board';
+import { steps, taxi } from '../../board/flight';
 import { ask, openPlace } from '../../board/places';
 import type { Figure, TaxiBrief, Unit } from '../../core';
 import { Asked } from '../../parts/asked/Asked';

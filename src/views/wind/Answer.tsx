@@ -1,8 +1,8 @@
 /** The answer: the best end, huge, with how firm it is, its reasons, and the key that uses it. */
 
 import type { JSX } from 'preact';
-import { setInputs, useEnd } from '../../board/actions';
 import { settled } from '../../board/board';
+import { setInputs, useEnd } from '../../board/choices';
 import { ask } from '../../board/places';
 import type { HoldsTo, RankedEnd, RankedEnds, WindBrief } from '../../core';
 import { Asked } from '../../parts/asked/Asked';

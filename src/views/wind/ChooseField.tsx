@@ -1,8 +1,8 @@
 /** What Wind shows before a field is chosen: the fields. One tap and the wind can be typed. */
 
 import type { JSX } from 'preact';
-import { chooseAircraft, chooseField } from '../../board/actions';
 import { inputs } from '../../board/board';
+import { chooseAircraft, chooseField } from '../../board/choices';
 import { aircraft, fields } from '../../board/documents';
 import { typing } from '../../board/places';
 import { Choice } from '../../parts/choice/Choice';

@@ -5,8 +5,9 @@ import { settled } from '../../board/board';
 import { degreesOf, type RunwayRing, runwayPlan, type WindBrief } from '../../core';
 import { Dial, type DialEnd, type DialWind } from '../../parts/dial/Dial';
 import { direction } from '../../parts/format';
+import { words } from './detailWords.en';
 import styles from './Wind.module.css';
-import { words } from './words.en';
+import { words as windWords } from './words.en';
 
 /** The runways under the wind, with the runway ring. */
 export function DialPanel({
@@ -87,7 +88,7 @@ function dialWind({ report, fromTrueDeg, sectorTrueDeg }: WindBrief): DialWind {
 function inWords({ report, fromTrueDeg, fromMagneticDeg, ring }: WindBrief): string {
   const wind = report?.wind ?? null;
   if (wind === null) return words.dial.noWind;
-  const first = words.dial.wind(words.windWords(wind, fromTrueDeg, fromMagneticDeg));
+  const first = words.dial.wind(windWords.windWords(wind, fromTrueDeg, fromMagneticDeg));
   return ring === null ? first : `${first} ${words.dial.best(ringInWords(ring))}`;
 }
 

@@ -1,13 +1,14 @@
 /** Every end against the limits, best first; a tap on one uses it. */
 
 import type { JSX } from 'preact';
-import { useEnd } from '../../board/actions';
 import { settled } from '../../board/board';
+import { useEnd } from '../../board/choices';
 import type { RankedEnd, WindBrief } from '../../core';
 import { againstLimit, whole } from '../../parts/format';
 import { LimitBar } from '../../parts/limitBar/LimitBar';
+import { words } from './detailWords.en';
 import styles from './Ends.module.css';
-import { words } from './words.en';
+import { words as windWords } from './words.en';
 
 /** The list of ends. */
 export function Ends({ answered }: { answered: WindBrief }): JSX.Element | null {
@@ -32,7 +33,7 @@ function EndRow({ end, used }: { end: RankedEnd; used: boolean }) {
         type="button"
         class={`${styles.use} ${used ? styles.used : ''}`}
         aria-pressed={used}
-        aria-label={words.use(end.designator)}
+        aria-label={windWords.use(end.designator)}
         onClick={() => useEnd(end.designator)}
       >
         {end.designator}
@@ -40,7 +41,7 @@ function EndRow({ end, used }: { end: RankedEnd; used: boolean }) {
       <div class={styles.facts}>
         {end.shortfalls.map((fall) => (
           <p key={fall.code} class={styles.short}>
-            {words.shortfall(fall)}
+            {windWords.shortfall(fall)}
           </p>
         ))}
         <div class={styles.line}>

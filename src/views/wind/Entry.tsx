@@ -2,9 +2,10 @@
 
 import type { JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
-import { closeKeypad, dropDraft, setInputs, setWind, typeWind } from '../../board/actions';
 import { inputs } from '../../board/board';
+import { setInputs } from '../../board/choices';
 import { typing } from '../../board/places';
+import { closeKeypad, dropDraft, setWind, typeWind } from '../../board/windEntry';
 import type { WindBrief } from '../../core';
 import { Key } from '../../parts/key/Key';
 import styles from './Entry.module.css';

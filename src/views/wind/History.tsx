@@ -3,8 +3,8 @@
 import type { JSX } from 'preact';
 import { sortie } from '../../board/board';
 import { zulu } from '../../parts/format';
+import { words } from './detailWords.en';
 import styles from './Wind.module.css';
-import { words } from './words.en';
 
 /** How many are shown: what a pilot compares. */
 const SHOWN = 6;

@@ -1,18 +1,34 @@
 /** Wind: a wind in, the best runway end out, with its reasons and how firm it is. */
 
 import type { JSX } from 'preact';
-import { closeKeypad, typeWind } from '../../board/actions';
 import { draft, enteredWind, settled, typedWind, wind } from '../../board/board';
 import { typing } from '../../board/places';
+import { closeKeypad, typeWind } from '../../board/windEntry';
 import { Keypad } from '../../parts/keypad/Keypad';
+import { later } from '../../parts/later/Later';
 import { Answer } from './Answer';
 import { ChooseField } from './ChooseField';
-import { DialPanel } from './DialPanel';
-import { Ends } from './Ends';
 import { Entry } from './Entry';
-import { History } from './History';
 import styles from './Wind.module.css';
 import { words } from './words.en';
+
+// The answer stands in words first; the picture and the list of all ends follow.
+const dial = later(
+  () => import('./Detail').then(({ DialPanel }) => DialPanel),
+  words.later,
+  'asked',
+);
+const list = later(
+  () => import('./Detail').then(({ EndsAndWinds }) => EndsAndWinds),
+  words.later,
+  'asked',
+);
+
+/** Loads the dial and the list of ends. */
+export function loadWindDetail(): void {
+  dial.preload();
+  list.preload();
+}
 
 /** The place Wind; while a wind is typed, the keypad takes the lower half. */
 export function Wind(): JSX.Element {
@@ -26,7 +42,7 @@ export function Wind(): JSX.Element {
     <div class={`${styles.wind} ${typing.value ? styles.typing : ''}`}>
       <Entry text={typed} read={shown} isDraft={draft.value !== ''} />
       <Answer answered={answered} old={old} />
-      <DialPanel answered={answered} old={old} />
+      <dial.Later answered={answered} old={old} />
       {typing.value ? (
         <div class={styles.keys}>
           <Keypad
@@ -39,10 +55,7 @@ export function Wind(): JSX.Element {
           />
         </div>
       ) : (
-        <>
-          <Ends answered={answered} />
-          <History />
-        </>
+        <list.Later answered={answered} />
       )}
     </div>
   );

@@ -55,15 +55,6 @@ function windWords(wind: Wind, trueDeg: number | null, magneticDeg: number | nul
   return `From ${both} ${speedWords(wind)}${swing}`;
 }
 
-/** A wind in short, for the strip and the list. */
-function windShort(wind: Wind): string {
-  if (wind.speedKt === 0 && wind.gustKt === null) return 'calm';
-  const from = wind.variable ? 'variable' : wind.fromDeg === null ? '—' : direction(wind.fromDeg);
-  const speed =
-    wind.speedKt === null ? '—' : `${wind.speedIsMinimum ? 'above ' : ''}${whole(wind.speedKt)}`;
-  return wind.gustKt === null ? `${from} ${speed}` : `${from} ${speed} gust ${whole(wind.gustKt)}`;
-}
-
 function problem({ code, values = {} }: Problem): string {
   switch (code) {
     case 'incomplete':
@@ -123,11 +114,11 @@ export const words = {
   noRanking,
   noBest,
   windWords,
-  windShort,
   problem,
   shortfall,
   forPurpose,
   place: 'Wind',
+  later: { loading: '', failed: 'The dial could not be loaded.', retry: 'Try again' },
   entry: 'Wind or report',
   entryHint: 'Wind, or a report',
   paste: 'Paste',
@@ -179,28 +170,7 @@ export const words = {
     'most-aligned': 'Points nearest to the wind',
     alike: 'No rule separates the first two',
   } satisfies Record<Reason['code'], string>,
-  head: (value: string) => `head ${value}`,
-  tail: (value: string) => `tail ${value}`,
-  worstTail: (value: string) => `tail ${value} at worst`,
-  acrossBar: (steady: string, worst: string, limit: string) =>
-    `across ${steady}/${worst} of ${limit}`,
-  acrossBarSpoken: (steady: string, worst: string, limit: string) =>
-    `Crosswind ${steady} knots steady, ${worst} at worst, limit ${limit}`,
-  noWindYet: 'no wind yet',
-  endsTitle: 'Every end, best first',
   ask: 'opens where this number comes from',
-  history: 'Winds entered',
-  dial: {
-    letters: { n: 'N', e: 'E', s: 'S', w: 'W' },
-    noWind: 'Dial: the runways, no wind.',
-    calm: 'Dial: calm.',
-    wind: (text: string) => `Dial: wind ${text}.`,
-    best: (arcs: string) => `Runway ring: ${arcs}.`,
-    arc: (end: string, from: string, to: string) => `${end} best from ${from} to ${to} true`,
-    arcNone: (from: string, to: string) => `no end within limits from ${from} to ${to} true`,
-    always: (end: string) => `${end} best from every direction`,
-    alwaysNone: 'no end within limits from any direction',
-  },
   purpose: {
     'take-off': 'For take-off',
     landing: 'For landing',

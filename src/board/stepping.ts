@@ -1,13 +1,8 @@
-/** What a view may do: each action adds to the record, and nothing else changes anything. */
+/** What the pilot does with the steps: ticks, moments, lists, back, and the sortie's end. */
 
-import type { ListedAircraft, ListedField } from 'virtual:lapstrip-catalogue';
-import { batch, signal } from '@preact/signals';
 import {
-  type Chosen,
-  type Entry,
   type Event,
   type Id,
-  type Inputs,
   type LeadsTo,
   type ListId,
   type Moment,
@@ -18,139 +13,10 @@ import {
   sortieTimeMs,
 } from '../core';
 import { newId } from '../record/record';
-import {
-  draft,
-  enteredWind,
-  inputs,
-  numbers,
-  purpose,
-  record,
-  settled,
-  sortie,
-  steps,
-  typedWind,
-  wind,
-} from './board';
-import { procedureFor } from './documents';
-import { typing } from './places';
-import { wallMs, wallNowMs } from './time';
-
-/** Adds to the sortie being flown; the first entry begins one. */
-function add(...events: readonly Event[]): readonly Entry[] {
-  return addTo(sortie.value.id ?? newId(), ...events);
-}
-
-function addTo(id: Id, ...events: readonly Event[]): readonly Entry[] {
-  const now = wallNowMs();
-  const at = { wallMs: now, sortieMs: Math.round(sortieTimeMs(sortie.value.clock, now)) };
-  return batch(() => {
-    wallMs.value = now;
-    return record.add(id, at, ...events);
-  });
-}
-
-/** What was changed just now and can be taken back with one tap. */
-export interface Undoable {
-  readonly what: 'end' | 'field' | 'aircraft' | 'sortie' | 'jump';
-  readonly entries: readonly Entry[];
-}
-
-/** The change that is offered to be taken back; null most of the time. */
-export const undoable = signal<Undoable | null>(null);
-
-/** Takes the offered change back. */
-export function undoChange(): void {
-  const change = undoable.value;
-  undoable.value = null;
-  for (const entry of change?.entries ?? []) {
-    addTo(entry.sortie, { kind: 'undo', target: entry.id });
-  }
-}
-
-/** Sets what the pilot chose. */
-export function setInputs(chosen: Partial<Inputs>): void {
-  add({ kind: 'set', inputs: chosen });
-}
-
-/** Goes to another field; an end of the old one cannot stay in use. */
-export function chooseField(field: ListedField): void {
-  if (field.hash === inputs.value.field) return;
-  const first = inputs.value.field === null;
-  const entries = add({ kind: 'set', inputs: { field: field.hash, chosen: null } });
-  if (!first) undoable.value = { what: 'field', entries };
-}
-
-/** Takes another aircraft, with the procedure it is flown with. */
-export function chooseAircraft(aircraft: ListedAircraft): void {
-  if (aircraft.hash === inputs.value.aircraft) return;
-  const { run } = sortie.value;
-  const changed: Event = {
-    kind: 'set',
-    inputs: { aircraft: aircraft.hash, procedure: procedureFor(aircraft.code)?.hash ?? null },
-  };
-  // The steps of the old aircraft are left where they are; the new one begins its own.
-  const left: Event[] = run === null ? [] : [{ kind: 'close', run: run.id, leadsTo: 'return' }];
-  const first = inputs.value.aircraft === null;
-  const entries = add(...left, changed);
-  if (!first) undoable.value = { what: 'aircraft', entries };
-}
-
-/** Sets the sortie's clock. */
-export function setClock(sortieMs: number, rate: number): void {
-  add({ kind: 'clock', sortieMs, rate });
-}
-
-const DRAFT_KEPT_AFTER_MS = 400;
-let draftTimer: ReturnType<typeof setTimeout> | undefined;
-
-/** Takes what is typed so far; it is kept a moment after the last key, so that a reload loses nothing. */
-export function typeWind(text: string): void {
-  draft.value = text;
-  clearTimeout(draftTimer);
-  draftTimer = setTimeout(keepDraft, DRAFT_KEPT_AFTER_MS);
-}
-
-/** Keeps what is typed so far. */
-export function keepDraft(): void {
-  clearTimeout(draftTimer);
-  if (draft.value !== inputs.value.draft) setInputs({ draft: draft.value });
-}
-
-/** Makes the typed wind the wind in use. What cannot be used stays typed, to be mended. */
-export function setWind(): boolean {
-  const text = draft.value.trim();
-  if (text === '' || typedWind.value.report?.wind == null) return false;
-  clearTimeout(draftTimer);
-  batch(() => {
-    add(
-      { kind: 'wind', text, north: inputs.value.typedNorth },
-      { kind: 'set', inputs: { draft: '' } },
-    );
-    draft.value = '';
-  });
-  return true;
-}
-
-/** Closes the keypad; a wind that can be used is set. */
-export function closeKeypad(): void {
-  setWind();
-  keepDraft();
-  typing.value = false;
-}
-
-/** Throws away what is typed, back to the wind in use. */
-export function dropDraft(): void {
-  draft.value = '';
-  keepDraft();
-}
-
-/** Uses a runway end, for what Wind judges for. */
-export function useEnd(end: Chosen['end']): void {
-  setWind();
-  const changing = wind.value.using !== null && wind.value.using !== end;
-  const entries = add({ kind: 'set', inputs: { chosen: { end, purpose: purpose.value } } });
-  undoable.value = changing ? { what: 'end', entries } : null;
-}
+import { add, addTo, undoable } from './adding';
+import { enteredWind, inputs, settled, sortie, wind } from './board';
+import { numbers, steps } from './flight';
+import { wallNowMs } from './time';
 
 /** The run to tick in: the procedure's, begun with its first tick. */
 function openRun(): { readonly id: Id; readonly events: readonly Event[] } | null {
@@ -236,20 +102,6 @@ function lastDone() {
 export function goBack(): void {
   const last = lastDone();
   if (last !== null) add({ kind: 'undo', target: last.id });
-}
-
-/** Marks that the pilot was called away from the steps. */
-export function interrupt(): void {
-  const run = sortie.value.list ?? sortie.value.run;
-  if (run !== null && run.interruptedAt === null && sortie.value.endedAt === null) {
-    add({ kind: 'interrupted', run: run.id });
-  }
-}
-
-/** Takes the steps up again. */
-export function resume(): void {
-  const run = sortie.value.list ?? sortie.value.run;
-  if (run !== null && run.interruptedAt !== null) add({ kind: 'resumed', run: run.id });
 }
 
 /** Ends the sortie, seals its figures, and begins the next with the same field, aircraft and limits. */

@@ -1,0 +1,40 @@
+/** Adding to the record: nothing else changes anything. */
+
+import { batch, signal } from '@preact/signals';
+import { type Entry, type Event, type Id, sortieTimeMs } from '../core';
+import { newId } from '../record/record';
+import { record, sortie } from './board';
+import { wallMs, wallNowMs } from './time';
+
+/** Adds to the sortie being flown; the first entry begins one. */
+export function add(...events: readonly Event[]): readonly Entry[] {
+  return addTo(sortie.value.id ?? newId(), ...events);
+}
+
+/** Adds to a sortie by its name. */
+export function addTo(id: Id, ...events: readonly Event[]): readonly Entry[] {
+  const now = wallNowMs();
+  const at = { wallMs: now, sortieMs: Math.round(sortieTimeMs(sortie.value.clock, now)) };
+  return batch(() => {
+    wallMs.value = now;
+    return record.add(id, at, ...events);
+  });
+}
+
+/** What was changed just now and can be taken back with one tap. */
+export interface Undoable {
+  readonly what: 'end' | 'field' | 'aircraft' | 'sortie' | 'jump';
+  readonly entries: readonly Entry[];
+}
+
+/** The change that is offered to be taken back; null most of the time. */
+export const undoable = signal<Undoable | null>(null);
+
+/** Takes the offered change back. */
+export function undoChange(): void {
+  const change = undoable.value;
+  undoable.value = null;
+  for (const entry of change?.entries ?? []) {
+    addTo(entry.sortie, { kind: 'undo', target: entry.id });
+  }
+}

@@ -1,0 +1,49 @@
+/** What the pilot chooses: field, aircraft, runway end, clock, limits. */
+
+import type { ListedAircraft, ListedField } from 'virtual:lapstrip-catalogue';
+import type { Chosen, Event, Inputs } from '../core';
+import { add, undoable } from './adding';
+import { inputs, purpose, sortie, wind } from './board';
+import { procedureFor } from './documents';
+import { setWind } from './windEntry';
+
+/** Sets what the pilot chose. */
+export function setInputs(chosen: Partial<Inputs>): void {
+  add({ kind: 'set', inputs: chosen });
+}
+
+/** Goes to another field; an end of the old one cannot stay in use. */
+export function chooseField(field: ListedField): void {
+  if (field.hash === inputs.value.field) return;
+  const first = inputs.value.field === null;
+  const entries = add({ kind: 'set', inputs: { field: field.hash, chosen: null } });
+  if (!first) undoable.value = { what: 'field', entries };
+}
+
+/** Takes another aircraft, with the procedure it is flown with. */
+export function chooseAircraft(aircraft: ListedAircraft): void {
+  if (aircraft.hash === inputs.value.aircraft) return;
+  const { run } = sortie.value;
+  const changed: Event = {
+    kind: 'set',
+    inputs: { aircraft: aircraft.hash, procedure: procedureFor(aircraft.code)?.hash ?? null },
+  };
+  // The steps of the old aircraft are left where they are; the new one begins its own.
+  const left: Event[] = run === null ? [] : [{ kind: 'close', run: run.id, leadsTo: 'return' }];
+  const first = inputs.value.aircraft === null;
+  const entries = add(...left, changed);
+  if (!first) undoable.value = { what: 'aircraft', entries };
+}
+
+/** Sets the sortie's clock. */
+export function setClock(sortieMs: number, rate: number): void {
+  add({ kind: 'clock', sortieMs, rate });
+}
+
+/** Uses a runway end, for what Wind judges for. */
+export function useEnd(end: Chosen['end']): void {
+  setWind();
+  const changing = wind.value.using !== null && wind.value.using !== end;
+  const entries = add({ kind: 'set', inputs: { chosen: { end, purpose: purpose.value } } });
+  undoable.value = changing ? { what: 'end', entries } : null;
+}
