@@ -1,7 +1,6 @@
 /** How numbers are written, the same on every screen. */
 
 /** Between thousands, and between a number and its unit: it never breaks. */
-export const NARROW_SPACE = '\u202f';
 export const NO_BREAK_SPACE = '\u00a0';
 
 /** A direction in three digits: `005°`. North is 360. */
@@ -13,7 +12,7 @@ export function direction(deg: number): string {
 /** A whole number, thousands apart: `1 400`. A true minus sign. */
 export function whole(value: number): string {
   const rounded = Math.round(value);
-  const digits = String(Math.abs(rounded)).replace(/\B(?=(\d{3})+$)/g, NARROW_SPACE);
+  const digits = String(Math.abs(rounded)).replace(/\B(?=(\d{3})+$)/g, NO_BREAK_SPACE);
   return rounded < 0 ? `−${digits}` : digits;
 }
 

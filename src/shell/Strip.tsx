@@ -1,7 +1,7 @@
 /** The strip: the end in use, the wind and its age, the field, the time. The same over every place. */
 
 import type { JSX } from 'preact';
-import { enteredWind, settled, sortie, sortieMinute, wind } from '../board/board';
+import { enteredWind, purpose, settled, sortie, sortieMinute, wind } from '../board/board';
 import { openPlace, openSheet, openTyping } from '../board/places';
 import { wallMs } from '../board/time';
 import { old } from '../parts/age';
@@ -18,7 +18,7 @@ export function Strip(): JSX.Element {
   return (
     <header class={styles.strip}>
       <Cell
-        label={words.strip.using}
+        label={purpose.value === 'landing' ? words.strip.landingOn : words.strip.using}
         opens={words.strip.open.end}
         className={using === null ? '' : styles.used}
         onPress={() => openPlace('wind')}

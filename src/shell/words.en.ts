@@ -22,6 +22,7 @@ export const words = {
   placesLabel: 'Places',
   strip: {
     using: 'Using',
+    landingOn: 'Landing on',
     none: 'none yet',
     wind: 'Wind',
     windAge: (age: string) => `Wind, ${age}`,

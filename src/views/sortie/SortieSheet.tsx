@@ -41,33 +41,31 @@ export function SortieSheet({ onClose }: { onClose: () => void }): JSX.Element {
             ))}
           </ul>
         </Part>
-        <div class={styles.column}>
-          <Part title={words.aircraft}>
-            <Choice
-              label={words.aircraft}
-              options={aircraft.map(({ hash, name }) => ({ value: hash, name }))}
-              chosen={chosen.aircraft}
-              onChoose={(hash) => {
-                const taken = aircraft.find((listed) => listed.hash === hash);
-                if (taken) chooseAircraft(taken);
-              }}
-            />
-          </Part>
-          <Part title={words.surface}>
-            <Choice
-              label={words.surface}
-              options={choices(words.surfaces)}
-              chosen={chosen.surface}
-              onChoose={(surface) => setInputs({ surface })}
-            />
-          </Part>
-          <Part title={words.clock}>
-            <ClockSetting />
-          </Part>
-          <Part title={words.limits}>
-            <Limits />
-          </Part>
-        </div>
+        <Part title={words.aircraft}>
+          <Choice
+            label={words.aircraft}
+            options={aircraft.map(({ hash, name }) => ({ value: hash, name }))}
+            chosen={chosen.aircraft}
+            onChoose={(hash) => {
+              const taken = aircraft.find((listed) => listed.hash === hash);
+              if (taken) chooseAircraft(taken);
+            }}
+          />
+        </Part>
+        <Part title={words.surface}>
+          <Choice
+            label={words.surface}
+            options={choices(words.surfaces)}
+            chosen={chosen.surface}
+            onChoose={(surface) => setInputs({ surface })}
+          />
+        </Part>
+        <Part title={words.clock}>
+          <ClockSetting />
+        </Part>
+        <Part title={words.limits}>
+          <Limits />
+        </Part>
         <Part title={words.north}>
           <Choice
             label={words.north}

@@ -6,7 +6,7 @@ import { sortie } from '../../board/board';
 import { canGoBack, goBack, tick } from '../../board/stepping';
 import { wallMs } from '../../board/time';
 import type { Moment, Step, StepRow, Upcoming, Walk } from '../../core';
-import { stopwatch } from '../../parts/format';
+import { stopwatch, zulu } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { TickKey } from '../../parts/key/TickKey';
 import { Cannot } from './Cannot';
@@ -106,6 +106,14 @@ function Waiting({ expectS }: { expectS: number | undefined }) {
   );
 }
 
+/** The moment that was stamped last, where no step was done since. */
+function lastMoment(): string {
+  const last = sortie.value.stamps.at(-1);
+  return last === undefined
+    ? words.nothingYet
+    : words.stamped(words.moment[last.what], zulu(last.at.sortieMs));
+}
+
 /** What was just done, and what is held back. */
 function Before({ walk }: { walk: Walk }) {
   const { lastHandled, heldBack } = walk;
@@ -115,7 +123,7 @@ function Before({ walk }: { walk: Walk }) {
   ].slice(-3);
   return (
     <ul class={styles.before} aria-label={words.lastDone}>
-      {shown.length === 0 && <li class={styles.beforeRow}>{words.nothingYet}</li>}
+      {shown.length === 0 && <li class={styles.beforeRow}>{lastMoment()}</li>}
       {shown.map((row) => (
         <li key={row.step.id} class={styles.beforeRow}>
           <Mark row={row} />

@@ -58,6 +58,7 @@ export const words = {
   again: (why: string) => `Again: ${why}`,
   lastDone: 'Done last',
   nothingYet: 'Nothing done yet',
+  stamped: (moment: string, time: string) => `${moment}, ${time}`,
   next: 'Next',
   barrierFirst: (item: string) => `${item} first`,
   before: (what: string) => `Held back, and ${what} is next`,

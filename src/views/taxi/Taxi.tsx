@@ -4,8 +4,9 @@ import type { JSX } from 'preact';
 import { settled, wind } from '../../board/board';
 import { steps, taxi } from '../../board/flight';
 import { ask, openPlace } from '../../board/places';
-import type { Figure, TaxiBrief, Unit } from '../../core';
+import { type Figure, runwayPlan, type TaxiBrief, type Unit } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
+import { Dial } from '../../parts/dial/Dial';
 import { direction, whole } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import styles from './Taxi.module.css';
@@ -56,7 +57,34 @@ function Destination() {
       <p class={styles.heading}>
         {typeof heading === 'number' ? words.heading(direction(heading)) : words.headingUnknown}
       </p>
+      <Layout using={using} />
     </section>
+  );
+}
+
+/** The runways as they lie, the one in use solid, and the wind. */
+function Layout({ using }: { using: string }) {
+  const { field } = settled.value;
+  if (field === null) return null;
+  const { fromTrueDeg, sectorTrueDeg } = wind.value;
+  const runways = runwayPlan(field);
+  return (
+    <div class={styles.layout}>
+      <Dial
+        runways={runways}
+        ends={runways
+          .flatMap(({ ends }) => ends)
+          .map((end) => ({ ...end, state: 'within', inUse: end.designator === using }))}
+        wind={{
+          fromTrueDeg,
+          sectorDeg: sectorTrueDeg,
+          kind: fromTrueDeg === null ? 'none' : 'steady',
+        }}
+        ring={null}
+        label={words.layout(using)}
+        northLetters={words.northLetters}
+      />
+    </div>
   );
 }
 

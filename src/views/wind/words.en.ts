@@ -187,7 +187,7 @@ export const words = {
   metres: (value: string) => `${value} m`,
   leastFailing,
   pad: {
-    erase: '⌫',
+    erase: 'Erase',
     clear: 'Clear',
     calm: 'Calm',
     space: 'space',
