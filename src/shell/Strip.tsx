@@ -47,6 +47,7 @@ export function Strip(): JSX.Element {
       </Cell>
       <Cell
         label={sortie.value.clock?.rate === 0 ? words.strip.paused : utcDate(sortieMinute.value)}
+        className={styles.time}
         opens={words.strip.open.sortie}
         onPress={openSortie}
       >

@@ -31,7 +31,7 @@ export function PhaseTabs({ walk }: { walk: Walk }): JSX.Element {
               )}
               onClick={() => setOpen(phase)}
             >
-              {words.phase[phase]}
+              <span class={styles.name}>{words.phase[phase]}</span>
               <svg
                 class={styles.bar}
                 viewBox="0 0 100 8"

@@ -99,7 +99,7 @@ export const words = {
   knots: 'kt',
   timed: 'Brakes released',
   runBook: 'Run, book',
-  available: (of: string) => `Left of ${of} m`,
+  available: (of: string) => `Left of ${of}`,
   metres: (m: string) => `${m} m`,
   bookNote: 'Book figures: level, dry, no wind, standard air.',
   listEnd: 'List complete',

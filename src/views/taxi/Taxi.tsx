@@ -53,10 +53,12 @@ function Destination() {
   }
   return (
     <section class={styles.destination}>
-      <p class={styles.runway}>{words.to(using)}</p>
-      <p class={styles.heading}>
-        {typeof heading === 'number' ? words.heading(direction(heading)) : words.headingUnknown}
-      </p>
+      <div>
+        <p class={styles.runway}>{words.to(using)}</p>
+        <p class={styles.heading}>
+          {typeof heading === 'number' ? words.heading(direction(heading)) : words.headingUnknown}
+        </p>
+      </div>
       <Layout using={using} />
     </section>
   );

@@ -3,7 +3,7 @@
 import type { JSX } from 'preact';
 import { settled } from '../../board/board';
 import { setInputs, useEnd } from '../../board/choices';
-import { ask } from '../../board/places';
+import { ask, typing } from '../../board/places';
 import type { HoldsTo, RankedEnd, RankedEnds, WindBrief } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
 import { againstLimit, direction, whole } from '../../parts/format';
@@ -22,7 +22,10 @@ export function Answer({ answered, old }: AnswerProps): JSX.Element {
   const best = ranked?.best ?? null;
   const differs = best !== null && using !== null && using !== best.designator;
   return (
-    <section class={`${styles.answer} ${old ? styles.old : ''}`} aria-live="polite">
+    <section
+      class={`${styles.answer} ${old ? styles.old : ''} ${typing.value ? styles.typing : ''}`}
+      aria-live="polite"
+    >
       <div class={styles.best}>
         <p class={styles.label}>
           {differs ? words.usingOther(using, best.designator) : words.forPurpose(answered.purpose)}

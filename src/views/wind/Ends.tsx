@@ -36,6 +36,7 @@ function EndRow({ end, used }: { end: RankedEnd; used: boolean }) {
         aria-label={windWords.use(end.designator)}
         onClick={() => useEnd(end.designator)}
       >
+        <span class={styles.useWord}>{used ? windWords.usingShort : windWords.useShort}</span>
         {end.designator}
       </button>
       <div class={styles.facts}>

@@ -46,7 +46,7 @@ export function Entry({ text, read, isDraft }: EntryProps): JSX.Element {
   };
 
   return (
-    <div class={styles.entry}>
+    <div class={`${styles.entry} ${typing.value ? '' : styles.resting}`}>
       <div class={styles.row}>
         <div class={styles.box}>
           <Marks text={text} read={read} />

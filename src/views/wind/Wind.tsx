@@ -40,9 +40,11 @@ export function Wind(): JSX.Element {
   if (settled.value.field === null) return <ChooseField />;
   return (
     <div class={`${styles.wind} ${typing.value ? styles.typing : ''}`}>
-      <Entry text={typed} read={shown} isDraft={draft.value !== ''} />
-      <Answer answered={answered} old={old} />
-      <dial.Later answered={answered} old={old} />
+      <div class={styles.first}>
+        <Entry text={typed} read={shown} isDraft={draft.value !== ''} />
+        <Answer answered={answered} old={old} />
+        <dial.Later answered={answered} old={old} />
+      </div>
       {typing.value ? (
         <div class={styles.keys}>
           <Keypad

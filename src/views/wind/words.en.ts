@@ -132,6 +132,8 @@ export const words = {
   setAndClose: 'Close',
   drop: 'Undo typing',
   unread: 'not read',
+  useShort: 'Use',
+  usingShort: 'Using',
   use: (end: string) => `Use ${end}`,
   inUse: (end: string) => `Using ${end}`,
   usingOther: (using: string, best: string) => `Using ${using}, best ${best}`,
@@ -156,7 +158,7 @@ export const words = {
   lightWind: 'Light wind: limits apply, the wind does not choose',
   anywhere: 'No direction: the longest run decides',
   upTo: (limit: 'crosswind' | 'tailwind') =>
-    limit === 'crosswind' ? 'Reaches the crosswind limit at' : 'Reaches the tailwind limit at',
+    limit === 'crosswind' ? 'Crosswind limit reached at' : 'Tailwind limit reached at',
   reason: {
     'only-one-within-limits': 'The only end within the limits given',
     'within-limits': 'Within the limits given; the next is not',
