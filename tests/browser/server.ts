@@ -9,8 +9,9 @@ import { createServer, type Server } from 'node:http';
 import { extname, join, normalize, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
-/** Where the app is built to. */
-export const DIST = fileURLToPath(new URL('../../dist', import.meta.url));
+/** Where the app is built to; another build can be named in the environment. */
+export const DIST =
+  process.env.LAPSTRIP_DIST ?? fileURLToPath(new URL('../../dist', import.meta.url));
 
 /** The folder of the host that the app is served from. */
 export const BELOW = '/some/where/';
