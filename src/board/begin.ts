@@ -17,6 +17,6 @@ export async function begin(): Promise<void> {
   const { run, list } = sortie.value;
   // A reload in mid-sequence is an interruption: it says where the pilot was and how long ago.
   if ((list ?? run)?.last) interrupt();
-  const first = aircraft[0];
+  const first = aircraft.value[0];
   if (inputs.value.aircraft === null && first !== undefined) chooseAircraft(first);
 }

@@ -24,7 +24,7 @@ import {
   windStage,
 } from '../core';
 import { type Keeping, Record } from '../record/record';
-import { documentOf } from './documents';
+import { documentOf, listOwnDocuments } from './documents';
 import { wallMs } from './time';
 
 const entries = signal<readonly Entry[]>([]);
@@ -108,6 +108,7 @@ export function followDate(): void {
 /** Loads what can wait until the first answer stands. */
 export async function loadTheRest(): Promise<void> {
   variationWanted.value = true;
+  void listOwnDocuments(record);
   const loaded = await loadSun();
   sun.value = loaded;
 }

@@ -1,6 +1,6 @@
 /** What the pilot chooses: field, aircraft, runway end, clock, limits. */
 
-import type { ListedAircraft, ListedField } from 'virtual:lapstrip-catalogue';
+import type { ListedAircraft, ListedField, ListedProcedure } from 'virtual:lapstrip-catalogue';
 import type { Chosen, Event, Inputs } from '../core';
 import { add, undoable } from './adding';
 import { inputs, purpose, sortie, wind } from './board';
@@ -23,15 +23,20 @@ export function chooseField(field: ListedField): void {
 /** Takes another aircraft, with the procedure it is flown with. */
 export function chooseAircraft(aircraft: ListedAircraft): void {
   if (aircraft.hash === inputs.value.aircraft) return;
+  takeUp({ aircraft: aircraft.hash, procedure: procedureFor(aircraft.code)?.hash ?? null });
+}
+
+/** Takes another procedure for the aircraft. */
+export function chooseProcedure(procedure: ListedProcedure): void {
+  if (procedure.hash !== inputs.value.procedure) takeUp({ procedure: procedure.hash });
+}
+
+/** The steps begun so far are left where they are; those of what is taken up begin anew. */
+function takeUp(chosen: Partial<Inputs>): void {
   const { run } = sortie.value;
-  const changed: Event = {
-    kind: 'set',
-    inputs: { aircraft: aircraft.hash, procedure: procedureFor(aircraft.code)?.hash ?? null },
-  };
-  // The steps of the old aircraft are left where they are; the new one begins its own.
-  const left: Event[] = run === null ? [] : [{ kind: 'close', run: run.id, leadsTo: 'return' }];
   const first = inputs.value.aircraft === null;
-  const entries = add(...left, changed);
+  const left: Event[] = run === null ? [] : [{ kind: 'close', run: run.id, leadsTo: 'return' }];
+  const entries = add(...left, { kind: 'set', inputs: chosen });
   if (!first) undoable.value = { what: 'aircraft', entries };
 }
 

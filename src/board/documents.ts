@@ -6,22 +6,33 @@ import {
   type ListedField,
   type ListedProcedure,
 } from 'virtual:lapstrip-catalogue';
-import { signal } from '@preact/signals';
+import { computed, signal } from '@preact/signals';
 import type { Hash } from '../core';
 import type { Record } from '../record/record';
+import type { KeptDocument } from '../record/store';
 
 type Listed = ListedField | ListedAircraft | ListedProcedure;
 
-/** The fields to choose from. */
-export const fields = catalogue.filter((listed) => listed.kind === 'field');
-/** The aircraft to choose from. */
-export const aircraft = catalogue.filter((listed) => listed.kind === 'aircraft');
-/** The procedures to choose from. */
-export const procedures = catalogue.filter((listed) => listed.kind === 'procedure');
+/** Documents that the pilot brought, as they are listed beside those that come with the app. */
+const own = signal<readonly Listed[]>([]);
 
-/** The procedure an aircraft is flown with: the first that is for it. */
+const all = computed((): readonly Listed[] => [...catalogue, ...own.value]);
+
+/** The fields to choose from. */
+export const fields = computed(() => all.value.filter((listed) => listed.kind === 'field'));
+
+/** The aircraft to choose from. */
+export const aircraft = computed(() => all.value.filter((listed) => listed.kind === 'aircraft'));
+
+/** The procedures an aircraft can be flown with; the pilot's own come last. */
+export const proceduresFor = (aircraftCode: string): readonly ListedProcedure[] =>
+  all.value
+    .filter((listed) => listed.kind === 'procedure')
+    .filter((procedure) => procedure.aircraft === aircraftCode);
+
+/** The procedure an aircraft is flown with unless another is chosen: the pilot's own before that of the app. */
 export const procedureFor = (aircraftCode: string): ListedProcedure | undefined =>
-  procedures.find((procedure) => procedure.aircraft === aircraftCode);
+  proceduresFor(aircraftCode).at(-1);
 
 /** Documents in hand, by hash. They never change, so they are loaded once. */
 const inHand = signal<ReadonlyMap<Hash, unknown>>(new Map());
@@ -50,9 +61,33 @@ async function load(record: Record, hash: Hash): Promise<void> {
         : await listed.load();
     if (content === undefined) return;
     inHand.value = new Map(inHand.value).set(hash, content);
-    if (listed !== undefined) await record.keepDocument({ hash, kind: listed.kind, content });
+    if (listed !== undefined) {
+      await record.keepDocument({ hash, kind: listed.kind, content, own: false });
+    }
   } catch {
     // Not to be had just now, as without a network before all is stored: the next question asks again.
     asked.delete(hash);
   }
+}
+
+/** Lists the documents that the pilot brought before. */
+export async function listOwnDocuments(record: Record): Promise<void> {
+  for (const kept of await record.documents()) if (kept.own) list(kept);
+}
+
+/** Takes a document that has passed its schema, keeps it, and lists it. */
+export async function addOwnDocument(record: Record, kept: KeptDocument): Promise<void> {
+  inHand.value = new Map(inHand.value).set(kept.hash, kept.content);
+  list(kept);
+  await record.keepDocument(kept);
+}
+
+function list({ hash, kind, content }: KeptDocument): void {
+  if (all.value.some((listed) => listed.hash === hash)) return;
+  const { code, name, about, ...rest } = content as Omit<ListedProcedure, 'kind' | 'hash'>;
+  const listed = { kind, hash, code, name, about, load: async () => content };
+  own.value = [
+    ...own.value,
+    (kind === 'procedure' ? { ...listed, aircraft: rest.aircraft } : listed) as Listed,
+  ];
 }

@@ -109,3 +109,9 @@ export const loadVariation = (at: Date) =>
 
 /** Loads what works out the sun, when a step or a screen first asks for it. */
 export const loadSun = () => import('./earth/sun').then(({ sunFacts }) => sunFacts);
+
+export type { DocumentProblem, ReadDocument } from './readDocument.schema';
+
+/** Loads what reads a document from outside, with its schemas. */
+export const loadDocumentReader = () =>
+  import('./readDocument.schema').then(({ readDocument }) => readDocument);

@@ -17,6 +17,8 @@ export interface KeptDocument {
   /** `field`, `aircraft` or `procedure`. */
   readonly kind: string;
   readonly content: unknown;
+  /** The pilot brought it; the others came with the app and are kept as they were flown. */
+  readonly own: boolean;
 }
 
 const DB_NAME = 'lapstrip';

@@ -32,7 +32,7 @@ function Flown({ one }: { one: Sortie }) {
     ...(count('held') > 0 ? [words.held(count('held'))] : []),
     ...(count('cannot') > 0 ? [words.cannot(count('cannot'))] : []),
   ];
-  const field = fields.find(({ hash }) => hash === one.inputs.field);
+  const field = fields.value.find(({ hash }) => hash === one.inputs.field);
   return (
     <li class={styles.sortie}>
       <h2 class={styles.title}>

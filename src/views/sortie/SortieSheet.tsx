@@ -2,8 +2,8 @@
 
 import type { ComponentChildren, JSX } from 'preact';
 import { inputs, settled, sortie } from '../../board/board';
-import { chooseAircraft, chooseField, setInputs } from '../../board/choices';
-import { aircraft, fields } from '../../board/documents';
+import { chooseAircraft, chooseField, chooseProcedure, setInputs } from '../../board/choices';
+import { aircraft, fields, proceduresFor } from '../../board/documents';
 import { openSheet } from '../../board/places';
 import { endSortie } from '../../board/stepping';
 import { brightNight, theme } from '../../device/preferences';
@@ -12,7 +12,9 @@ import { NumberField } from '../../parts/field/NumberField';
 import { decimal, whole } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { Sheet } from '../../parts/sheet/Sheet';
+import { Bring } from './Bring';
 import { ClockSetting } from './ClockSetting';
+import { words as documentWords } from './documentWords.en';
 import styles from './SortieSheet.module.css';
 import { words } from './words.en';
 
@@ -27,7 +29,7 @@ export function SortieSheet({ onClose }: { onClose: () => void }): JSX.Element {
       <div class={styles.parts}>
         <Part title={words.field}>
           <ul>
-            {fields.map((field) => (
+            {fields.value.map((field) => (
               <li key={field.hash}>
                 <button
                   type="button"
@@ -44,14 +46,15 @@ export function SortieSheet({ onClose }: { onClose: () => void }): JSX.Element {
         <Part title={words.aircraft}>
           <Choice
             label={words.aircraft}
-            options={aircraft.map(({ hash, name }) => ({ value: hash, name }))}
+            options={aircraft.value.map(({ hash, name }) => ({ value: hash, name }))}
             chosen={chosen.aircraft}
             onChoose={(hash) => {
-              const taken = aircraft.find((listed) => listed.hash === hash);
+              const taken = aircraft.value.find((listed) => listed.hash === hash);
               if (taken) chooseAircraft(taken);
             }}
           />
         </Part>
+        <Procedures />
         <Part title={words.surface}>
           <Choice
             label={words.surface}
@@ -114,6 +117,9 @@ export function SortieSheet({ onClose }: { onClose: () => void }): JSX.Element {
             </Key>
           )}
         </Part>
+        <Part title={documentWords.title}>
+          <Bring />
+        </Part>
         <Part title={words.end}>
           <p class={styles.hint}>{words.endHint}</p>
           <div class={styles.keys}>
@@ -140,6 +146,26 @@ function Part({ title, children }: { title: string; children: ComponentChildren 
       <h3 class={styles.title}>{title}</h3>
       {children}
     </section>
+  );
+}
+
+/** Which procedure, where there is more than one for the aircraft. */
+function Procedures() {
+  const flown = settled.value.aircraft;
+  const offered = flown === null ? [] : proceduresFor(flown.code);
+  if (offered.length < 2) return null;
+  return (
+    <Part title={words.procedure}>
+      <Choice
+        label={words.procedure}
+        options={offered.map(({ hash, name }) => ({ value: hash, name }))}
+        chosen={inputs.value.procedure}
+        onChoose={(hash) => {
+          const taken = offered.find((listed) => listed.hash === hash);
+          if (taken) chooseProcedure(taken);
+        }}
+      />
+    </Part>
   );
 }
 

@@ -8,6 +8,7 @@ export const words = {
   close: 'Close',
   field: 'Field',
   aircraft: 'Aircraft',
+  procedure: 'Procedure',
   callsign: 'Callsign',
   callsignHint: 'as you say it',
   surface: 'Runway surface',
@@ -48,5 +49,4 @@ export const words = {
   endHint:
     'Seals the figures into the log and begins the next with the same field, aircraft and limits.',
   clear: 'Leave it to the aircraft',
-  openFile: 'Add from a file',
 } as const;

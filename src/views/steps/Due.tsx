@@ -34,7 +34,10 @@ export function Due({ walk, row, barrier }: DueProps): JSX.Element {
   return (
     <>
       <Before walk={walk} />
-      <div class={styles.due} aria-live="polite">
+      <p class="spoken" role="status">
+        {lastSpoken(walk.lastHandled)} {words.spokenDue(item, liveText(step.response))}
+      </p>
+      <div class={styles.due}>
         {barrier !== null && <p class={styles.flag}>{words.before(nameOf(barrier))}</p>}
         {row.state.kind === 'again' && <p class={styles.flag}>{words.again(whyAgain(row))}</p>}
         <p class={styles.step}>
@@ -104,6 +107,20 @@ function Waiting({ expectS }: { expectS: number | undefined }) {
       {expectS !== undefined && `, ${words.expect(expectS)}`}
     </p>
   );
+}
+
+/** What was just done, for those who do not see it. */
+function lastSpoken(row: StepRow | null): string {
+  if (row === null) return '';
+  const item = liveText(row.step.item);
+  switch (row.state.kind) {
+    case 'held':
+      return words.spokenHeld(item);
+    case 'cannot':
+      return words.spokenCannot(item);
+    default:
+      return words.spokenDone(item);
+  }
 }
 
 /** The moment that was stamped last, where no step was done since. */

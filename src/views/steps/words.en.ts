@@ -112,6 +112,7 @@ export const words = {
   unknownLive: '—',
   gust: 'gust',
   spokenDone: (item: string) => `${item}, done.`,
+  spokenCannot: (item: string) => `${item}, cannot.`,
   spokenHeld: (item: string) => `${item}, held back.`,
   spokenDue: (item: string, response: string) => `Due: ${item}, ${response}.`,
 } as const;

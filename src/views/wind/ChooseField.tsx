@@ -16,17 +16,17 @@ export function ChooseField(): JSX.Element {
       <section>
         <h2 class={styles.title}>{words.chooseAircraft}</h2>
         <Choice
-          options={aircraft.map(({ hash, name }) => ({ value: hash, name }))}
+          options={aircraft.value.map(({ hash, name }) => ({ value: hash, name }))}
           chosen={inputs.value.aircraft}
           onChoose={(hash) => {
-            const taken = aircraft.find((listed) => listed.hash === hash);
+            const taken = aircraft.value.find((listed) => listed.hash === hash);
             if (taken) chooseAircraft(taken);
           }}
         />
       </section>
       <h2 class={styles.title}>{words.chooseField}</h2>
       <ul class={styles.fields}>
-        {fields.map((field) => (
+        {fields.value.map((field) => (
           <li key={field.hash}>
             <button
               type="button"

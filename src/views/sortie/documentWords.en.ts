@@ -1,0 +1,41 @@
+/** What can be wrong with a document, as sentences; the schema's own words stand for the rest. */
+
+const faults: Record<string, string> = {
+  'too-long': 'The file is larger than any field, aircraft or procedure.',
+  'not-json': 'The file is not JSON.',
+  'not-ours': 'The file does not say whether it is a field, an aircraft or a procedure.',
+  'not-read': 'The file could not be read.',
+  'designator-twice': 'two ends have one designator',
+  'ends-not-opposite': 'the numbers of the two ends are not opposite',
+  'ends-at-one-point': 'both ends lie at one point',
+  'toda-below-tora': 'TODA is less than TORA',
+  'asda-below-tora': 'ASDA is less than TORA',
+  'threshold-beyond-runway': 'the threshold lies beyond the far end',
+  'end-unknown': 'the field has no such end',
+  'runway-unknown': 'the field has no such runway',
+  'node-twice': 'two points have one name',
+  'node-unknown': 'there is no such point',
+  'edge-to-itself': 'a taxiway leads to where it begins',
+  'out-of-order': 'the numbers are not in order',
+  'limit-grows': 'the limit is higher on a worse surface',
+  'gate-above-limit': 'the speed lies above its limit',
+  'gate-without-limit': 'the speed has no limit',
+  'reheat-without-engine': 'the engine has no reheat',
+  'phase-twice': 'the phase stands there twice',
+  'phase-out-of-order': 'the phases are not in the order they are flown',
+  'list-twice': 'the list stands there twice',
+  'step-twice': 'two steps have one name',
+  'live-name-unknown': 'there is no live number of that name',
+  'gate-without-speed': 'a gate needs its speed',
+  'speed-without-gate': 'only a gate has a speed',
+  'time-without-wait': 'only a wait has a time',
+};
+
+export const words = {
+  title: 'Your own documents',
+  hint: 'A field, an aircraft or a procedure as a JSON file. It stays on this device.',
+  choose: 'Add from a file',
+  added: (name: string) => `${name} was added.`,
+  refused: 'Nothing was added:',
+  problem: (at: string, what: string) => (at === '' ? '' : `${at}: `) + (faults[what] ?? what),
+} as const;
