@@ -1,3 +1,4 @@
+import { basename } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
@@ -8,7 +9,27 @@ import { manifest } from './tools/manifest';
 
 const here = fileURLToPath(new URL('.', import.meta.url));
 
-export default defineConfig(({ command }) => ({
+/**
+ * What the door of core names for later: the stages after wind, steps, the plan for the dial, and
+ * magnetic variation. The bench says when the first file holds something that belongs here.
+ */
+const LATER_IN_CORE = new RegExp(
+  '/src/core/(procedure/(?!phases)|brief/(brief|given|numbers|taxi|steps)|airfield/plan' +
+    '|earth/(fieldModel|harmonics|variation))',
+);
+
+const styleFiles = new Map<string, string>();
+
+/** A class in the page: `Answer_row`. It stands in script and in style, and compresses better than a hash. */
+function className(local: string, file: string): string {
+  const name = basename(file).replace(/\..*/, '');
+  const same = styleFiles.get(name) ?? file;
+  if (same !== file) throw new Error(`${file} and ${same} would share the names of their classes`);
+  styleFiles.set(name, file);
+  return `${name}_${local}`;
+}
+
+export default defineConfig({
   root: 'src',
   // Every address in the built app is relative, so that dist/ works from any folder of any host.
   base: './',
@@ -23,11 +44,22 @@ export default defineConfig(({ command }) => ({
     modulePreload: false,
     // The content policy refuses data: addresses.
     assetsInlineLimit: 0,
+    rolldownOptions: {
+      output: {
+        codeSplitting: {
+          // All that the first answer needs is one file: it compresses better than eight, and none of
+          // them has to be read before the next is asked for.
+          groups: [{ name: 'first', tags: ['$initial'], test: (id) => !LATER_IN_CORE.test(id) }],
+          // Or the door would take all that it names with it.
+          includeDependenciesRecursively: false,
+        },
+      },
+    },
   },
   css: {
     modules: {
       localsConvention: 'camelCaseOnly',
-      generateScopedName: command === 'build' ? '_[hash:base64:5]' : '[local]_[hash:base64:5]',
+      generateScopedName: className,
     },
   },
   preview: { port: 4173, strictPort: false },
@@ -54,4 +86,4 @@ export default defineConfig(({ command }) => ({
       },
     }),
   ],
-}));
+});

@@ -21,6 +21,9 @@ const LATER = [
   /\.schema\.ts$/,
   // Today's field is needed to turn a magnetic wind to true; all others are history.
   /^src\/core\/earth\/coefficients\/(?!wmm2025)/,
+  // The stages after wind, and what they stand on.
+  /^src\/core\/(procedure\/(?!phases)|brief\/(numbers|taxi|steps)|airfield\/plan)/,
+  /^src\/core\/earth\/(fieldModel|harmonics|variation|sun)/,
   // The caution of the first start is read before the first answer.
   /^src\/views\/(?!wind\/|about\/Cautions|about\/words|about\/About\.module)/,
 ];
