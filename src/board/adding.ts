@@ -13,12 +13,15 @@ export function add(...events: readonly Event[]): readonly Entry[] {
 
 /** Adds to a sortie by its name. */
 export function addTo(id: Id, ...events: readonly Event[]): readonly Entry[] {
-  const now = wallNowMs();
-  const at = { wallMs: now, sortieMs: Math.round(sortieTimeMs(sortie.value.clock, now)) };
   return batch(() => {
-    wallMs.value = now;
-    return record.add(id, at, ...events);
+    wallMs.value = wallNowMs();
+    return record.add(id, momentAt(wallMs.value), ...events);
   });
+}
+
+/** A moment of the device's clock, with what the sortie's own clock read. */
+export function momentAt(ms: number): Entry['at'] {
+  return { wallMs: ms, sortieMs: Math.round(sortieTimeMs(sortie.value.clock, ms)) };
 }
 
 /** What was changed just now and can be taken back with one tap. */

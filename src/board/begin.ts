@@ -14,9 +14,8 @@ export async function begin(): Promise<void> {
   await Promise.race([opened, new Promise((done) => setTimeout(done, STORE_PATIENCE_MS))]);
   followDate();
   draft.value = inputs.value.draft;
-  const { run, list } = sortie.value;
-  // A reload in mid-sequence is an interruption: it says where the pilot was and how long ago.
-  if ((list ?? run)?.last) interrupt();
+  // A reload in mid-sequence is an interruption, since the last that is known.
+  interrupt(sortie.value.lastAt?.wallMs);
   const first = aircraft.value[0];
   if (inputs.value.aircraft === null && first !== undefined) chooseAircraft(first);
 }

@@ -1,18 +1,25 @@
 /** Being called away from the steps, and taking them up again. */
 
-import { add } from './adding';
+import { add, momentAt } from './adding';
 import { record, sortie } from './board';
+import { elapsedNowMs, wallNowMs } from './time';
 import { keepDraft } from './windEntry';
 
 /** A window that was hidden for less than this was only glanced away from. */
 const GLANCE_MS = 10_000;
 
-/** Marks that the pilot was called away from the steps. */
-export function interrupt(): void {
-  const run = sortie.value.list ?? sortie.value.run;
-  if (run !== null && run.interruptedAt === null && sortie.value.endedAt === null) {
-    add({ kind: 'interrupted', run: run.id });
+/** Another place that was open for longer than this was more than a look. */
+const LOOK_MS = 60_000;
+
+/** Marks that the pilot was called away from the steps, now or since an earlier moment of the device's clock. */
+export function interrupt(sinceMs = wallNowMs()): void {
+  const { id, list, run, endedAt } = sortie.value;
+  const current = list ?? run;
+  // Before the first tick there is nothing to come back to.
+  if (id === null || current?.last == null || current.interruptedAt !== null || endedAt !== null) {
+    return;
   }
+  record.add(id, momentAt(sinceMs), { kind: 'interrupted', run: current.id });
 }
 
 /** Takes the steps up again. */
@@ -21,17 +28,33 @@ export function resume(): void {
   if (run !== null && run.interruptedAt !== null) add({ kind: 'resumed', run: run.id });
 }
 
-/** Marks an interruption when the app is hidden for more than a glance, and keeps what is typed when it goes. */
+/** Marks an interruption while the app is hidden, and keeps what is typed when it goes. */
 export function interruptWhenLeft(): void {
-  let hiddenAt = 0;
+  let hiddenMs = Number.NEGATIVE_INFINITY;
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'hidden') {
-      hiddenAt = Date.now();
+      hiddenMs = elapsedNowMs();
       keepDraft();
+      interrupt();
       return;
     }
     void record.refresh();
-    if (hiddenAt > 0 && Date.now() - hiddenAt > GLANCE_MS) interrupt();
+    if (elapsedNowMs() - hiddenMs < GLANCE_MS) resume();
   });
   addEventListener('pagehide', keepDraft);
+}
+
+let leftSteps: { readonly elapsedMs: number; readonly wallMs: number } | null = null;
+
+/** The steps are no longer shown, because another place is. */
+export function leaveSteps(): void {
+  leftSteps = { elapsedMs: elapsedNowMs(), wallMs: wallNowMs() };
+}
+
+/** The steps are shown again: after more than a minute that is an interruption. */
+export function comeBackToSteps(): void {
+  if (leftSteps !== null && elapsedNowMs() - leftSteps.elapsedMs > LOOK_MS) {
+    interrupt(leftSteps.wallMs);
+  }
+  leftSteps = null;
 }

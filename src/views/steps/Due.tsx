@@ -3,6 +3,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { sortie } from '../../board/board';
+import { interrupt } from '../../board/interruption';
 import { canGoBack, goBack, tick } from '../../board/stepping';
 import { wallMs } from '../../board/time';
 import type { Moment, Step, StepRow, Upcoming, Walk } from '../../core';
@@ -46,9 +47,14 @@ export function Due({ walk, row, barrier }: DueProps): JSX.Element {
         </p>
         {step.note !== undefined && <p class={styles.note}>{liveText(step.note)}</p>}
         {step.kind === 'wait' && <Waiting expectS={step.expectS} />}
-        <Key className={styles.cannot} onPress={() => setAsking(true)}>
-          {words.cannot}
-        </Key>
+        <div class={styles.corner}>
+          <Key className={styles.small} disabled={!canGoBack()} onPress={() => interrupt()}>
+            {words.away}
+          </Key>
+          <Key className={styles.small} onPress={() => setAsking(true)}>
+            {words.cannot}
+          </Key>
+        </div>
       </div>
       <Next upcoming={walk.next} heldBack={walk.heldBack} blocked={barrier !== null} />
       <div class={styles.keys}>

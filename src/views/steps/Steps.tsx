@@ -1,8 +1,10 @@
 /** Steps: what was just done, the one step that is due, and what follows; on the roll, the ladder. */
 
 import type { JSX } from 'preact';
+import { useEffect } from 'preact/hooks';
 import { sortie } from '../../board/board';
 import { steps } from '../../board/flight';
+import { comeBackToSteps, leaveSteps } from '../../board/interruption';
 import { openSheet } from '../../board/places';
 import { Key } from '../../parts/key/Key';
 import { Due } from './Due';
@@ -16,6 +18,10 @@ import { words } from './words.en';
 /** The place Steps. */
 export function Steps(): JSX.Element {
   const brief = steps.value;
+  useEffect(() => {
+    comeBackToSteps();
+    return leaveSteps;
+  }, []);
   if (brief === null) return <NoProcedure />;
   const walk = brief.abnormal?.walk ?? brief.walk;
   const { position } = walk;

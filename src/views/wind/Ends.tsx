@@ -26,6 +26,7 @@ function EndRow({ end, used }: { end: RankedEnd; used: boolean }) {
   const limit = settled.value.crosswindLimit.value ?? 0;
   const steady = Math.abs(end.crosswindKt ?? end.crosswindWorstKt ?? 0);
   const worst = end.crosswindWorstKt ?? 0;
+  const closed = end.shortfalls.some(({ code }) => code === 'closed');
   const shown = [whole(steady), againstLimit(worst, limit), whole(limit)] as const;
   return (
     <li class={styles.end}>
@@ -34,6 +35,7 @@ function EndRow({ end, used }: { end: RankedEnd; used: boolean }) {
         class={`${styles.use} ${used ? styles.used : ''}`}
         aria-pressed={used}
         aria-label={windWords.use(end.designator)}
+        disabled={closed}
         onClick={() => useEnd(end.designator)}
       >
         <span class={styles.useWord}>{used ? windWords.usingShort : windWords.useShort}</span>
