@@ -1,10 +1,18 @@
 /** What a pilot does again and again, done as a pilot does it. */
 
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
+import { touch } from './touch';
 
 /** The aircraft and the field that tests fly with unless they say otherwise; both invented. */
 export const AIRCRAFT = 'Ondrell Sleet 3';
 export const FIELD = 'XHAR';
+
+/** The evening that the demo's isles live in. Its sun stands above the horizon at Harrow Sound. */
+export const EVENING = new Date('1987-04-05T18:50:00Z');
+
+/** A key or a place by what stands on it, as it is seen and as it is read out. */
+export const key = (page: Page, name: string | RegExp): Locator =>
+  page.getByRole('button', { name, exact: typeof name === 'string' });
 
 /** Goes from the first start to the entry where winds are typed. */
 export async function beginSortie(page: Page): Promise<void> {
@@ -15,12 +23,105 @@ export async function beginSortie(page: Page): Promise<void> {
 
 /** Types a wind into the entry at the keyboard, and waits for the key that takes the best end. */
 export async function typeWind(page: Page, text: string): Promise<void> {
-  const entry = page.getByRole('textbox', { name: 'Wind or report' });
-  await entry.click();
-  await entry.press('ControlOrMeta+a');
-  await page.keyboard.type(text);
+  await typeAnything(page, text);
   await page
     .getByRole('button', { name: /^Use \d\d/ })
     .first()
     .waitFor();
+}
+
+/** The entry where winds are typed. */
+export const entry = (page: Page): Locator => page.getByRole('textbox', { name: 'Wind or report' });
+
+/** Types into the entry in place of what stands there, whatever comes of it. */
+export async function typeAnything(page: Page, text: string): Promise<void> {
+  await entry(page).click();
+  await entry(page).press('ControlOrMeta+a');
+  await page.keyboard.type(text);
+}
+
+/** Types a wind and sets it. The keypad is closed then. */
+export async function setWind(page: Page, text: string): Promise<void> {
+  await typeAnything(page, text);
+  await page.keyboard.press('Enter');
+  await page.getByRole('navigation', { name: 'Places' }).waitFor();
+}
+
+/** Opens one of the five places. */
+export async function openPlace(page: Page, name: string): Promise<void> {
+  await page.getByRole('navigation', { name: 'Places' }).getByRole('button', { name }).click();
+}
+
+/** From the first start to the first step, with runway 28 in use in a wind that is good for it. */
+export async function toSteps(page: Page, wind = '27012G20KT'): Promise<void> {
+  await beginSortie(page);
+  await setWind(page, wind);
+  await page
+    .getByRole('button', { name: /^Use \d\d/ })
+    .first()
+    .click();
+  await openPlace(page, 'Steps');
+  await doneKey(page).waitFor();
+}
+
+/** Makes a step the one that is due, by the list of all steps of its phase; those before it are held back. */
+export async function goOnFrom(page: Page, phase: string, item: string): Promise<void> {
+  await page.getByRole('button', { name: new RegExp(`^${phase}, \\d`) }).click();
+  await page
+    .getByRole('dialog')
+    .getByRole('listitem')
+    .filter({ hasText: item })
+    .getByRole('button', { name: 'Go on from here' })
+    .click();
+}
+
+/** The key that ticks the due step; on a step that is spoken it says so. */
+export const doneKey = (page: Page): Locator =>
+  page.getByRole('button', { name: /^(Done|Said)( Hold the key)?$/ });
+
+/** What stands there, as text. */
+export const read = async (target: Locator): Promise<string> => (await target.textContent()) ?? '';
+
+/** The step that is due: its item and its response, as they are read. */
+export async function due(page: Page): Promise<string> {
+  return (await read(page.locator('strong').locator('..'))).replace(/\s+/g, ' ');
+}
+
+/** How long a deliberate tap lasts, and how long a critical step is held, ms. */
+const TAP_MS = 120;
+const HELD_MS = 750;
+
+/** After a step has changed it takes no tap for half a second. */
+export const SETTLED_MS = 600;
+
+/**
+ * Lets time pass: for a window opened `at` a moment its clock is moved on, so that whole sorties can
+ * be flown in a few seconds; others wait.
+ */
+export type Wait = (ms: number) => Promise<void>;
+export const clockOf =
+  (page: Page): Wait =>
+  (ms) =>
+    page.clock.runFor(ms);
+
+/** Presses a key that ticks something, once it takes taps, as long as it asks for. */
+export async function pressDeliberately(page: Page, target: Locator, wait: Wait): Promise<void> {
+  await target.waitFor();
+  const critical = (await read(target)).includes('Hold the key');
+  await wait(SETTLED_MS);
+  await touch(page, target, { ms: critical ? HELD_MS : TAP_MS, wait });
+}
+
+/** Ticks the due step by touch, and says which it was. */
+export async function tick(page: Page, wait: Wait = clockOf(page)): Promise<string> {
+  const ticked = await due(page);
+  await pressDeliberately(page, doneKey(page), wait);
+  return ticked;
+}
+
+/** Ticks step after step until something else than a step is due, and says which were ticked. */
+export async function tickAll(page: Page, wait: Wait = clockOf(page)): Promise<string[]> {
+  const ticked: string[] = [];
+  while (await doneKey(page).isVisible()) ticked.push(await tick(page, wait));
+  return ticked;
 }

@@ -12,7 +12,11 @@ interface Touch {
   readonly slidePx?: number;
   /** How many fingers come down together, 10 px apart. */
   readonly fingers?: number;
+  /** How time is let pass while the finger stays. */
+  readonly wait?: (ms: number) => Promise<void>;
 }
+
+const sleep = (ms: number) => new Promise<void>((resolve) => setTimeout(resolve, ms));
 
 async function middleOf(target: Locator) {
   await target.scrollIntoViewIfNeeded();
@@ -23,7 +27,7 @@ async function middleOf(target: Locator) {
 
 /** Touches the middle of what `target` finds, as a finger would. */
 export async function touch(page: Page, target: Locator, how: Touch = {}): Promise<void> {
-  const { ms = TAP_MS, slidePx = 0, fingers = 1 } = how;
+  const { ms = TAP_MS, slidePx = 0, fingers = 1, wait = sleep } = how;
   const { x, y } = await middleOf(target);
   const at = (slid: number) =>
     Array.from({ length: fingers }, (_, id) => ({ x: x + slid + 10 * id, y, id }));
@@ -32,8 +36,23 @@ export async function touch(page: Page, target: Locator, how: Touch = {}): Promi
   if (slidePx > 0) {
     await screen.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: at(slidePx) });
   }
-  await new Promise((resolve) => setTimeout(resolve, ms));
+  await wait(ms);
   await screen.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+  await screen.detach();
+}
+
+/** Touches what `target` finds while a palm comes down on `palm` and leaves first. */
+export async function touchWithPalm(page: Page, target: Locator, palm: Locator): Promise<void> {
+  const finger = { ...(await middleOf(target)), id: 0 };
+  const hand = { ...(await middleOf(palm)), id: 1 };
+  const screen = await page.context().newCDPSession(page);
+  const send = (type: 'touchStart' | 'touchEnd', touchPoints: (typeof finger)[]) =>
+    screen.send('Input.dispatchTouchEvent', { type, touchPoints });
+  await send('touchStart', [finger]);
+  await send('touchStart', [finger, hand]);
+  await sleep(TAP_MS);
+  await send('touchEnd', [hand]);
+  await send('touchEnd', []);
   await screen.detach();
 }
 

@@ -67,6 +67,9 @@ export function watchPointers(): void {
   addEventListener(
     'pointerdown',
     (event) => {
+      // Counted until the next touch begins: handlers of this one's end ask how many there were,
+      // also when a palm left the glass before the finger did.
+      if (down.size === 0) most = 0;
       down.add(event.pointerId);
       most = Math.max(most, down.size);
     },
@@ -74,10 +77,7 @@ export function watchPointers(): void {
   );
   const leave = (event: PointerEvent) => {
     down.delete(event.pointerId);
-    // Kept until the handlers of this event have run: they ask how many there were.
-    queueMicrotask(() => {
-      if (down.size === 0) most = 0;
-    });
+    // Kept until the handlers of this event have run: they ask whether it woke the screen.
     setTimeout(() => {
       woke = false;
     });
@@ -91,7 +91,7 @@ export function watchPointers(): void {
   });
 }
 
-/** Most pointers that were on the screen at once since it was last untouched. */
+/** Most pointers that were on the screen at once, in the touch that lasts or was the last. */
 export const pointersSeen = (): number => Math.max(most, 1);
 
 /** Whether no touch has ended since the screen woke. */
