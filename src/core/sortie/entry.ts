@@ -131,27 +131,6 @@ export type Event =
 /** One line of the list. */
 export type Entry = Stamped & Event;
 
-const KINDS: ReadonlySet<string> = new Set<Event['kind']>([
-  'set',
-  'wind',
-  'clock',
-  'done',
-  'held',
-  'cannot',
-  'open',
-  'close',
-  'stamp',
-  'interrupted',
-  'resumed',
-  'undo',
-  'sealed',
-]);
-
-/** Whether this version of the app knows what the entry means. */
-export function isKnownKind(entry: Stamped & { readonly kind: string }): entry is Entry {
-  return KINDS.has(entry.kind);
-}
-
 /** The order of the list: by number, then by id, so that two windows agree. */
 export function compareEntries(a: Stamped, b: Stamped): number {
   return a.seq - b.seq || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);

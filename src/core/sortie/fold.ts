@@ -4,6 +4,7 @@ import type { North } from '../angle';
 import type { FactValues } from '../procedure/facts';
 import { PHASES } from '../procedure/phases';
 import type { Phase, StepId } from '../procedure/procedure';
+import { entriesThatCount } from './counting';
 import {
   compareEntries,
   type Entry,
@@ -11,7 +12,6 @@ import {
   type Hash,
   type Id,
   type Inputs,
-  isKnownKind,
   type ListId,
   type Moment,
   type SealedFigure,
@@ -115,40 +115,6 @@ export const NO_SORTIE: Sortie = {
   endedAt: null,
 };
 
-/**
- * The entries that count, in the order of the list: those undone are left out, and so is what this
- * version does not know. An undo that was itself undone does nothing. Undoing a tick takes back the
- * same tick given twice, as two windows can.
- */
-export function entriesThatCount(entries: readonly Entry[]): readonly Entry[] {
-  const ordered = entries.filter(isKnownKind).sort(compareEntries);
-  const byId = new Map(ordered.map((entry) => [entry.id, entry]));
-  const undone = new Set<Id>();
-  const undoneTicks = new Map<string, number>();
-  for (const entry of ordered.toReversed()) {
-    if (entry.kind !== 'undo' || undone.has(entry.id)) continue;
-    undone.add(entry.target);
-    const target = byId.get(entry.target);
-    if (target !== undefined && isTick(target)) undoneTicks.set(sameTick(target), entry.seq);
-  }
-  return ordered.filter((entry) => {
-    if (entry.kind === 'undo' || undone.has(entry.id)) return false;
-    if (!isTick(entry)) return true;
-    const undoneAt = undoneTicks.get(sameTick(entry));
-    return undoneAt === undefined || entry.seq > undoneAt;
-  });
-}
-
-type Tick = Extract<Entry, { kind: StepOutcome }>;
-
-function isTick(entry: Entry): entry is Tick {
-  return entry.kind === 'done' || entry.kind === 'held' || entry.kind === 'cannot';
-}
-
-function sameTick(tick: Tick): string {
-  return [tick.kind, tick.run, tick.pass, tick.step].join('/');
-}
-
 type Draft<T> = { -readonly [K in keyof T]: T[K] };
 
 interface RunDraft extends Draft<Omit<Run, 'passes' | 'ticks'>> {
@@ -171,6 +137,7 @@ function openedRun(id: Id, procedure: Hash, list: ListId | null): RunDraft {
 /** What the entries of one sortie say; they may come in any order, and twice. */
 export function foldSortie(entries: readonly Entry[]): Sortie {
   const runs = new Map<Id, RunDraft>();
+  const closedRuns = new Set<RunDraft>();
   let inputs = FRESH_INPUTS;
   let clock: Clock | null = null;
   let run: RunDraft | null = null;
@@ -194,15 +161,27 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
         clock = { wallMs: at.wallMs, sortieMs: entry.sortieMs, rate: entry.rate };
         break;
       case 'open': {
+        const standing: RunDraft | null = entry.list === null ? run : list;
+        if (standing?.procedure === entry.procedure && standing.list === entry.list) {
+          // Two windows began the same: it is one run, under two names.
+          runs.set(entry.run, standing);
+          break;
+        }
         const opened = openedRun(entry.run, entry.procedure, entry.list);
         runs.set(entry.run, opened);
         if (entry.list === null) run = opened;
-        else list = opened;
+        else {
+          list = opened;
+          // "Back" closes a list again before anything in it was done.
+          if (run !== null) run.last = { id, step: null, at };
+        }
         break;
       }
       case 'close': {
         const closed = runs.get(entry.run);
-        if (closed === undefined) break;
+        // Closed by two windows it is closed once: its phases are opened again once.
+        if (closed === undefined || closedRuns.has(closed)) break;
+        closedRuns.add(closed);
         if (closed === list) list = null;
         if (entry.leadsTo === 'end') endedAt = at;
         // The procedure itself is closed that way when another aircraft is taken: its steps begin anew.

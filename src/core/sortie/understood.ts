@@ -1,0 +1,51 @@
+/**
+ * Which entries this version understands. What was written by a damaged or a later version must not
+ * keep the app from starting: it is kept, and skipped.
+ */
+
+import { PHASES } from '../procedure/phases';
+import type { Entry, Event, Stamped } from './entry';
+
+/** An entry as it comes out of storage: its kind may be any, and so may what it carries. */
+export type Written = Stamped & { readonly kind: string };
+
+/** What an entry may carry, before it is known to. */
+type Carried = Readonly<Partial<Record<string, unknown>>>;
+
+const isObject = (value: unknown): value is Carried => typeof value === 'object' && value !== null;
+const isText = (value: unknown): boolean => typeof value === 'string';
+
+const isTick = ({ run, pass, step, saw }: Carried): boolean =>
+  isText(run) && Number.isSafeInteger(pass) && isText(step) && isObject(saw);
+const isOfRun = ({ run }: Carried): boolean => isText(run);
+
+const leadsSomewhere = (to: unknown): boolean =>
+  to === 'return' ||
+  to === 'end' ||
+  (isObject(to) &&
+    Array.isArray(to.reopen) &&
+    to.reopen.every((phase) => PHASES.some((known) => known === phase)));
+
+/** For each kind, whether an entry carries what the fold will ask of it. */
+const CARRIES: Readonly<Record<Event['kind'], (carried: Carried) => boolean>> = {
+  set: ({ inputs }) => isObject(inputs),
+  wind: ({ text, north }) => isText(text) && (north === 'true' || north === 'magnetic'),
+  clock: ({ sortieMs, rate }) => Number.isFinite(sortieMs) && Number.isFinite(rate),
+  done: isTick,
+  held: isTick,
+  cannot: isTick,
+  open: ({ run, procedure }) => isText(run) && isText(procedure),
+  close: ({ run, leadsTo }) => isText(run) && leadsSomewhere(leadsTo),
+  stamp: ({ what }) => isText(what),
+  interrupted: isOfRun,
+  resumed: isOfRun,
+  undo: ({ target }) => isText(target),
+  sealed: ({ documents, figures }) => isObject(documents) && isObject(figures),
+};
+
+const isKind = (kind: string): kind is Event['kind'] => Object.hasOwn(CARRIES, kind);
+
+/** Whether this version of the app knows what the entry means. */
+export function isUnderstood(entry: Written): entry is Entry {
+  return isKind(entry.kind) && CARRIES[entry.kind]({ ...entry });
+}
