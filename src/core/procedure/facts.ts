@@ -3,6 +3,7 @@
  * numbers that stand in a step's text. Both are known by name, both may be unknown.
  */
 
+import { magneticDeg, relativeDeg } from '../angle';
 import type { CONDITION_FACTS } from './phases';
 
 /** A fact that a condition can ask for. */
@@ -76,11 +77,18 @@ export function liveNamesIn(text: string): readonly string[] {
   return piecesOf(text).flatMap((piece) => (typeof piece === 'string' ? [] : [piece.live]));
 }
 
-/** Whether a fact moved so far that a step which saw it must be done again. */
+/**
+ * Whether a fact moved so far that a step which saw it must be done again. What a condition asks for,
+ * and a number, may be unknown for a moment after each start, while tables load: that is no move.
+ * Words that are missing are one: no end is in use, no field is chosen.
+ */
 export function hasMoved(name: FactName, saw: FactValue, now: FactValue): boolean {
   if (saw === now) return false;
-  const tolerance = isLiveName(name) ? LIVE[name].tolerance : 0;
+  if (!isLiveName(name)) return saw !== null && now !== null;
+  const { form, tolerance } = LIVE[name];
   if (tolerance === Number.POSITIVE_INFINITY) return false;
-  if (typeof saw === 'number' && typeof now === 'number') return Math.abs(saw - now) > tolerance;
-  return true;
+  if (now === null) return form === 'words';
+  if (typeof saw !== 'number' || typeof now !== 'number') return true;
+  const by = form === 'heading' ? relativeDeg(magneticDeg(now), magneticDeg(saw)) : now - saw;
+  return Math.abs(by) > tolerance;
 }

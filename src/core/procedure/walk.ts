@@ -136,11 +136,10 @@ function momentsOf(run: Run | null, stamps: readonly Stamp[]): ReadonlySet<Momen
   return new Set(stamps.filter((stamp) => stamp.pass === pass).map((stamp) => stamp.what));
 }
 
-/** A moment that stands before the first step of a phase, or after its steps. */
-function momentsIn(phase: Phase): { before: Moment | null; after: readonly Moment[] } {
-  if (phase === 'roll') return { before: null, after: ['brakes released', 'airborne'] };
-  if (phase === 'recovery') return { before: null, after: ['landed'] };
-  return { before: null, after: [] };
+/** The moments that stand after the steps of a phase. */
+function momentsIn(phase: Phase): readonly Moment[] {
+  if (phase === 'roll') return ['brakes released', 'airborne'];
+  return phase === 'recovery' ? ['landed'] : [];
 }
 
 /** The walk through a procedure. */
@@ -165,14 +164,21 @@ export function walk(
   });
   const rows = phases.flatMap((part) => part.rows);
   const heldBack = rows.filter((row) => row.state.kind === 'held');
-  const upcoming: Upcoming[] = phases.flatMap(({ phase, rows: inPhase }) => [
-    ...inPhase
-      .filter((row) => isWaiting(row) && row.step.tiedTo === undefined)
-      .map((row) => ({ kind: 'step', row }) as const),
-    ...momentsIn(phase)
-      .after.filter((moment) => !isPast(moment, happened, reached))
-      .map((moment) => ({ kind: 'moment', moment }) as const),
-  ]);
+  const upcoming: Upcoming[] = phases.flatMap(({ phase, rows: inPhase }) => {
+    const waiting = inPhase.filter(isWaiting).map((row) => ({ kind: 'step', row }) as const);
+    const tiedTo = (entry: (typeof waiting)[number]) => entry.row.step.tiedTo;
+    return [
+      ...waiting.filter((entry) => tiedTo(entry) === undefined),
+      ...momentsIn(phase)
+        .filter((moment) => !isPast(moment, happened, reached))
+        .map((moment) => ({ kind: 'moment', moment }) as const),
+      // Ticked together with its moment as a rule; left over from a moment that is past, it is not lost.
+      ...waiting.filter((entry) => {
+        const moment = tiedTo(entry);
+        return moment !== undefined && isPast(moment, happened, reached);
+      }),
+    ];
+  });
   const position = positionAt(upcoming[0], rows, heldBack);
   return {
     phases,
@@ -245,7 +251,9 @@ export function walkList(list: AbnormalList, run: Run, facts: Facts): Walk {
     const tick = run.ticks.get(tickKey(1, step.id));
     return { step, phase, pass: 1, state: stateOf(step, phase, tick, facts, order(phase)) };
   });
-  const waiting = rows.filter((row) => isWaiting(row) || row.state.kind === 'held');
+  const heldBack = rows.filter((row) => row.state.kind === 'held');
+  // What is held back comes when the rest is done: before that it would be the due step still.
+  const waiting = [...rows.filter(isWaiting), ...heldBack];
   const first = waiting[0];
   return {
     phases: [phaseRows(phase, rows)],
@@ -253,7 +261,7 @@ export function walkList(list: AbnormalList, run: Run, facts: Facts): Walk {
     position:
       first === undefined ? { kind: 'list-end' } : { kind: 'step', row: first, barrier: null },
     next: waiting.slice(1).map((row) => ({ kind: 'step', row })),
-    heldBack: rows.filter((row) => row.state.kind === 'held'),
+    heldBack,
     lastHandled: lastHandled(rows, run),
   };
 }

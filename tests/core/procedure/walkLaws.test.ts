@@ -1,0 +1,187 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import type { Facts } from '../../../src/core/procedure/facts';
+import { PHASES } from '../../../src/core/procedure/phases';
+import type { Procedure } from '../../../src/core/procedure/procedure';
+import type { Moment } from '../../../src/core/sortie/entry';
+import { demoProcedures } from '../documents/demo';
+import { LIST, OPEN_LIST } from '../sortie/recorder';
+import { facts, Pilot, SMALL } from './invented';
+
+const PROCEDURES: readonly Procedure[] = [SMALL, ...demoProcedures];
+
+/** What a pilot can do at any moment, sensible or not. */
+type Act =
+  | { readonly kind: 'due'; readonly outcome: 'done' | 'held' | 'cannot' }
+  | { readonly kind: 'any'; readonly outcome: 'done' | 'held' | 'cannot'; readonly which: number }
+  | { readonly kind: 'undo'; readonly back: number }
+  | { readonly kind: 'stamp'; readonly moment: Moment }
+  | { readonly kind: 'stopped' }
+  | { readonly kind: 'facts'; readonly now: Facts };
+
+const anyOutcome = fc.constantFrom('done', 'done', 'done', 'held', 'cannot');
+const anyFacts = fc
+  .record({
+    runway: fc.constantFrom('28', '01', null),
+    runwayMagnetic: fc.constantFrom(280, 10, null),
+    night: fc.constantFrom(true, false, null),
+    lights: fc.constantFrom(true, false, null),
+    wet: fc.boolean(),
+    controlled: fc.constantFrom(true, false, null),
+    rotateKt: fc.constantFrom(138, 141, null),
+  })
+  .map(facts);
+
+const anyAct: fc.Arbitrary<Act> = fc.oneof(
+  { weight: 12, arbitrary: fc.record({ kind: fc.constant('due'), outcome: anyOutcome }) },
+  {
+    weight: 2,
+    arbitrary: fc.record({
+      kind: fc.constant('any'),
+      outcome: anyOutcome,
+      which: fc.nat({ max: 200 }),
+    }),
+  },
+  { weight: 3, arbitrary: fc.record({ kind: fc.constant('undo'), back: fc.nat({ max: 6 }) }) },
+  {
+    weight: 1,
+    arbitrary: fc.record({
+      kind: fc.constant('stamp'),
+      moment: fc.constantFrom<Moment>('brakes released', 'airborne', 'landed', 'stopping'),
+    }),
+  },
+  { weight: 1, arbitrary: fc.constant({ kind: 'stopped' } as const) },
+  { weight: 1, arbitrary: fc.record({ kind: fc.constant('facts'), now: anyFacts }) },
+);
+
+/** A pilot of one of the procedures, after all this. */
+const anyFlight = fc
+  .record({
+    which: fc.nat({ max: PROCEDURES.length - 1 }),
+    acts: fc.array(anyAct, { maxLength: 60 }),
+  })
+  .map(({ which, acts }) => {
+    const procedure = PROCEDURES[which] ?? SMALL;
+    const pilot = new Pilot(procedure);
+    for (const act of acts) perform(pilot, act);
+    return { procedure, pilot };
+  });
+
+function perform(pilot: Pilot, act: Act): void {
+  const { position, phases } = pilot.walk();
+  switch (act.kind) {
+    case 'due':
+      if (position.kind === 'step') pilot.tick(act.outcome, position.row.step.id);
+      else pilot.goOn();
+      break;
+    case 'any': {
+      const rows = phases.flatMap(({ rows }) => rows);
+      const row = rows[act.which % rows.length];
+      if (row !== undefined) pilot.tick(act.outcome, row.step.id);
+      break;
+    }
+    case 'undo': {
+      const target = pilot.entries.at(-1 - act.back);
+      if (target !== undefined && target.kind !== 'open') pilot.undo(target);
+      break;
+    }
+    case 'stamp':
+      pilot.stamp(act.moment);
+      break;
+    case 'stopped': {
+      const run = `${LIST} ${pilot.entries.length}`;
+      pilot.record({ ...OPEN_LIST, run });
+      const leadsTo = { phase: 'taxi', reopen: ['taxi', 'line-up', 'roll'] } as const;
+      pilot.record({ kind: 'close', run, leadsTo });
+      break;
+    }
+    case 'facts':
+      pilot.now = act.now;
+      break;
+  }
+}
+
+test('every step of the procedure is in the walk once, in order, whatever was done', () => {
+  fc.assert(
+    fc.property(anyFlight, ({ procedure, pilot }) => {
+      const { phases } = pilot.walk();
+      expect(phases.map(({ phase }) => phase)).toEqual(PHASES);
+      expect(phases.flatMap(({ rows }) => rows.map(({ step }) => step.id))).toEqual(
+        procedure.phases.flatMap(({ steps }) => steps.map(({ id }) => id)),
+      );
+    }),
+  );
+});
+
+test('every step is handled, due, among what follows, held back, or tied to a moment to come', () => {
+  fc.assert(
+    fc.property(anyFlight, ({ pilot }) => {
+      const { phases, position, next, heldBack } = pilot.walk();
+      const moments = next.flatMap((one) => (one.kind === 'moment' ? [one.moment] : []));
+      const awaited = position.kind === 'moment' ? [position.moment, ...moments] : moments;
+      const inSight = new Set([
+        ...(position.kind === 'step' ? [position.row.step.id] : []),
+        ...next.flatMap((one) => (one.kind === 'step' ? [one.row.step.id] : [])),
+        ...heldBack.map(({ step }) => step.id),
+      ]);
+      for (const { step, state } of phases.flatMap(({ rows }) => rows)) {
+        if (['done', 'cannot', 'not-needed'].includes(state.kind)) continue;
+        const comes =
+          inSight.has(step.id) || (step.tiedTo !== undefined && awaited.includes(step.tiedTo));
+        expect([step.id, state.kind, comes]).toEqual([step.id, state.kind, true]);
+      }
+    }),
+    { numRuns: 300 },
+  );
+});
+
+test('the sortie is at its end just when every step is handled and every moment is past', () => {
+  fc.assert(
+    fc.property(anyFlight, ({ pilot }) => {
+      const { phases, position, next } = pilot.walk();
+      const open = phases.some(({ total, handled }) => handled < total);
+      if (position.kind === 'end') expect([open, next]).toEqual([false, []]);
+      else expect(open || position.kind === 'moment').toBe(true);
+    }),
+  );
+});
+
+test('no barrier and no release of the brakes is due while anything is held back', () => {
+  fc.assert(
+    fc.property(anyFlight, ({ pilot }) => {
+      const { position, heldBack } = pilot.walk();
+      const stops =
+        (position.kind === 'step' && position.row.step.kind === 'barrier') ||
+        (position.kind === 'moment' && position.moment === 'brakes released') ||
+        position.kind === 'end';
+      if (!stops) return;
+      const due = position.kind === 'step' ? position.row.step.id : null;
+      expect(heldBack.filter(({ step }) => step.id !== due)).toEqual([]);
+    }),
+    { numRuns: 300 },
+  );
+});
+
+test('whatever was done, doing what is due comes to the end', () => {
+  fc.assert(
+    fc.property(anyFlight, ({ procedure, pilot }) => {
+      const steps = procedure.phases.flatMap((phase) => phase.steps).length;
+      const moments = 3;
+      expect(pilot.goToTheEnd().length).toBeLessThanOrEqual(steps + moments);
+      expect(pilot.at()).toBe('end');
+    }),
+    { numRuns: 50 },
+  );
+});
+
+test('the counts of a phase are those of its rows', () => {
+  fc.assert(
+    fc.property(anyFlight, ({ pilot }) => {
+      for (const { rows, total, handled } of pilot.walk().phases) {
+        const kinds = rows.map(({ state }) => state.kind);
+        expect(total).toBe(kinds.filter((kind) => kind !== 'not-needed').length);
+        expect(handled).toBe(kinds.filter((kind) => kind === 'done' || kind === 'cannot').length);
+      }
+    }),
+  );
+});
