@@ -1,7 +1,9 @@
 /** The numbers about one runway end, each with what it was worked out from. */
 
+import { relativeDeg, trueDeg } from '../angle';
 import { type Figure, known, unknown } from '../figure';
 import type { Purpose, RankedEnd } from '../runway/question';
+import { clockwiseDeg, envelopeOf } from '../weather/envelope';
 import type { Wind } from '../weather/report';
 import type { SettledFacts } from './facts';
 
@@ -19,8 +21,6 @@ export interface EndFigures {
   /** TORA for take-off, LDA for landing. */
   readonly available: Figure<'m'>;
 }
-
-const DEG_PER_RADIAN = 180 / Math.PI;
 
 /** The figures of an end in a wind that comes from `windTrueDeg`; null from anywhere. */
 export function endFigures(
@@ -48,21 +48,14 @@ export function endFigures(
           inputs: { strongestKt, angleDeg },
           source: 'wind-components',
         });
+  const angles = anglesOff(end, wind, windTrueDeg);
   const noDirection = unknown(wind.speedKt === null ? 'no-speed' : 'no-direction');
   return {
     headwind: end.headwindKt === null ? noDirection : known(end.headwindKt, 'kt', why('headwind')),
     crosswind:
       end.crosswindKt === null ? noDirection : known(end.crosswindKt, 'kt', why('crosswind')),
-    crosswindWorst: worst(
-      'crosswind-worst',
-      end.crosswindWorstKt,
-      strongestKt === 0 ? 0 : arcsinDeg((end.crosswindWorstKt ?? 0) / strongestKt),
-    ),
-    tailwindWorst: worst(
-      'tailwind-worst',
-      end.tailwindWorstKt,
-      strongestKt === 0 ? 0 : 90 + arcsinDeg((end.tailwindWorstKt ?? 0) / strongestKt),
-    ),
+    crosswindWorst: worst('crosswind-worst', end.crosswindWorstKt, angles.nearestToAcross),
+    tailwindWorst: worst('tailwind-worst', end.tailwindWorstKt, angles.farthest),
     headingMagnetic:
       settled.variation.value === null
         ? settled.variation
@@ -79,5 +72,20 @@ export function endFigures(
   };
 }
 
-/** The angle off the runway, 0 to 90, at which this share of the wind is across it. */
-const arcsinDeg = (share: number): number => Math.asin(Math.min(1, share)) * DEG_PER_RADIAN;
+/** Angles off the runway, 0 to 180, at which the wind may blow: those that are worst. */
+function anglesOff(end: RankedEnd, wind: Wind, windTrueDeg: number | null) {
+  const envelope = envelopeOf(wind);
+  if (envelope.kind === 'calm') return { nearestToAcross: 0, farthest: 0 };
+  if (envelope.kind !== 'sector' || windTrueDeg === null) {
+    return { nearestToAcross: 90, farthest: 180 };
+  }
+  const half = envelope.widthDeg / 2;
+  // From the reported direction on, since the envelope is given to the wind's own north.
+  const toMiddle = clockwiseDeg(wind.fromDeg ?? 0, envelope.fromDeg + half);
+  const middle = trueDeg(windTrueDeg + toMiddle);
+  const off = Math.abs(relativeDeg(middle, trueDeg(end.headingTrueDeg)));
+  return {
+    nearestToAcross: off < 90 ? Math.min(off + half, 90) : Math.max(off - half, 90),
+    farthest: Math.min(off + half, 180),
+  };
+}

@@ -59,14 +59,16 @@ function variationFigure(
     return known(own, 'deg', { formula: 'as-set', inputs: { set: own }, source: 'pilot' });
   }
   if (field === null) return unknown('no-field');
-  if (magnetic === null || at < magnetic.from || at > magnetic.until) {
+  if (magnetic === null || !(at >= magnetic.from && at <= magnetic.until)) {
     return unknown('no-magnetic-model');
   }
+  // Taken at the beginning of the day, so that the date that is shown gives the figure that is shown.
+  const date = at.toISOString().slice(0, 10);
   const { latDeg, lonDeg, elevationFt } = field.place;
   const elevationM = elevationFt * M_PER_FT;
-  return known(magnetic.variationDeg({ latDeg, lonDeg, elevationM }, at), 'deg', {
+  return known(magnetic.variationDeg({ latDeg, lonDeg, elevationM }, new Date(date)), 'deg', {
     formula: 'variation',
-    inputs: { latDeg, lonDeg, elevationM, date: at.toISOString().slice(0, 10) },
+    inputs: { latDeg, lonDeg, elevationM, date },
     source: magnetic.name,
   });
 }

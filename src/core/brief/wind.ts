@@ -15,12 +15,18 @@ import type { WindText } from './questions';
 /** Why there is no ranking of ends. */
 export type NoRanking = 'no-field' | 'no-limits' | 'no-wind' | 'no-variation';
 
-/** What the wind means. */
-export interface WindBrief {
-  /** The text as read; null where nothing was entered. */
+/** A text, read. */
+export interface ReadWind {
+  /** Null where nothing was entered. */
   readonly report: Report | null;
   /** The north that the report's wind is given to. */
   readonly north: North;
+}
+
+/** What a wind means for the ends. */
+export interface WindAnswer {
+  /** The wind that was judged; null where the text has none. */
+  readonly wind: Wind | null;
   /** Where the wind comes from, to both norths, degrees; null where it has no direction, or the variation is not known. */
   readonly fromTrueDeg: number | null;
   readonly fromMagneticDeg: number | null;
@@ -39,7 +45,10 @@ export interface WindBrief {
   readonly figures: ReadonlyMap<Designator, EndFigures>;
 }
 
-/** Reads the wind and judges the ends in it. */
+/** What the wind says, and what it means. */
+export interface WindBrief extends ReadWind, WindAnswer {}
+
+/** Reads the wind and judges the ends in it: both halves of the stage in one call. */
 export function windStage(
   settled: SettledFacts,
   entered: WindText | null,
@@ -47,16 +56,31 @@ export function windStage(
   chosen: Chosen | null,
   at: Date,
 ): WindBrief {
+  const { report, north } = readWind(entered);
+  const answer = answerWind(settled, report?.wind ?? null, north, purpose, chosen, at);
+  return { report, north, ...answer };
+}
+
+/** First half: what the text says. */
+export function readWind(entered: WindText | null): ReadWind {
   const report = entered === null ? null : readReport(entered.text);
-  const north: North = report?.north === 'true' ? 'true' : (entered?.north ?? 'true');
-  const wind = report?.wind ?? null;
-  const variation = settled.variation.value;
+  return { report, north: report?.north === 'true' ? 'true' : (entered?.north ?? 'true') };
+}
+
+/** Second half: what its wind means. Another text with the same wind has the same answer. */
+export function answerWind(
+  settled: SettledFacts,
+  wind: Wind | null,
+  north: North,
+  purpose: Purpose,
+  chosen: Chosen | null,
+  at: Date,
+): WindAnswer {
   const using = chosen?.purpose === purpose ? chosen.end : null;
   const question = askAbout(settled, wind, north, purpose, at);
-  const none: WindBrief = {
-    report,
-    north,
-    ...directions(wind, north, variation),
+  const none: WindAnswer = {
+    wind,
+    ...directions(wind, north, settled.variation.value),
     purpose,
     ranked: null,
     because: null,

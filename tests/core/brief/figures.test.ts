@@ -1,0 +1,131 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { endsOf } from '../../../src/core/airfield/ends';
+import { degreesOf } from '../../../src/core/angle';
+import { brief } from '../../../src/core/brief/brief';
+import type { AnyFigure } from '../../../src/core/figure';
+import { envelopeOf } from '../../../src/core/weather/envelope';
+import { words } from '../../../src/views/why/words.en';
+import { FORMULAS, figuresIn, MODELS, workedOutAgain } from './figures';
+import { anyDocuments, anyMoment, anyTables, documentsAt, moment, TABLES } from './moments';
+
+const anyBrief = fc
+  .tuple(anyMoment, anyDocuments, anyTables)
+  .map((asked) => ({ asked, told: brief(...asked) }));
+
+test('every figure is the one that its own inputs give', () => {
+  fc.assert(
+    fc.property(anyBrief, ({ told }) => {
+      for (const [path, figure] of figuresIn(told)) {
+        if (figure.value === null) continue;
+        const again = workedOutAgain(figure.why);
+        const off = Math.abs(figure.value - again);
+        // A heading of 360 minus nothing and one of nothing are one direction.
+        const apart = figure.unit === 'deg' ? Math.min(off, Math.abs(360 - off)) : off;
+        expect([path, apart < 1e-9]).toEqual([path, true]);
+      }
+    }),
+    { numRuns: 300 },
+  );
+});
+
+test('a figure that is not known has a cause, and one that is known is a number', () => {
+  fc.assert(
+    fc.property(anyBrief, ({ told }) => {
+      for (const [path, figure] of figuresIn(told)) {
+        if (figure.value === null)
+          expect([path, words.causes[figure.because]]).toEqual([path, expect.any(String)]);
+        else expect([path, Number.isFinite(figure.value)]).toEqual([path, true]);
+      }
+    }),
+  );
+});
+
+/** The names in every figure of many briefs: formulas, sources, inputs. */
+function namesMet() {
+  const met = {
+    formulas: new Set<string>(),
+    sources: new Set<string>(),
+    inputs: new Set<string>(),
+    causes: new Set<string>(),
+  };
+  const meet = (figure: AnyFigure) => {
+    if (figure.value === null) {
+      met.causes.add(figure.because);
+      return;
+    }
+    met.formulas.add(figure.why.formula);
+    met.sources.add(figure.why.source);
+    for (const name of Object.keys(figure.why.inputs)) met.inputs.add(name);
+  };
+  for (const { told } of fc.sample(anyBrief, { numRuns: 400, seed: 1987 })) {
+    for (const [, figure] of figuresIn(told)) meet(figure);
+  }
+  for (const name of MODELS.keys()) met.sources.add(name);
+  return met;
+}
+
+test('there are words for all that can stand behind a figure, and none without a figure', () => {
+  const met = namesMet();
+  const known = (sentences: object) => Object.keys(sentences).sort();
+  expect([...met.formulas].sort()).toEqual(known(words.formulas));
+  expect([...met.sources].sort()).toEqual(known(words.sources));
+  expect([...met.inputs].sort()).toEqual(known(words.inputNames));
+  expect([...met.causes].sort()).toEqual(known(words.causes));
+});
+
+test('every formula there are words for is worked out again in these tests', () => {
+  expect(Object.keys(FORMULAS).sort()).toEqual(Object.keys(words.formulas).sort());
+});
+
+test('the angles behind the worst winds are angles at which the wind may blow', () => {
+  const directed = anyBrief.filter(({ told }) => told.wind.fromTrueDeg !== null);
+  fc.assert(
+    fc.property(directed, ({ told: { wind, settled } }) => {
+      const blowing = wind.report?.wind;
+      if (!blowing || settled.field === null) return;
+      const envelope = envelopeOf(blowing);
+      if (envelope.kind !== 'sector') return;
+      // To the wind's own north, where the envelope is; the runway is turned there with the mean.
+      const turned = (wind.fromTrueDeg ?? 0) - (blowing.fromDeg ?? 0);
+      for (const { designator, heading } of endsOf(settled.field)) {
+        const figures = wind.figures.get(designator);
+        if (figures === undefined) continue;
+        const offs = Array.from({ length: envelope.widthDeg + 1 }, (_, deg) => {
+          const off = Math.abs(envelope.fromDeg + deg + turned - degreesOf(heading)) % 360;
+          return Math.min(off, 360 - off);
+        });
+        const nearest = Math.min(...offs.map((off) => Math.abs(90 - off)));
+        const across = angleOf(figures.crosswindWorst);
+        const behind = angleOf(figures.tailwindWorst);
+        // Whole degrees may miss the very angle by half of one.
+        if (across !== null) expect(Math.abs(Math.abs(90 - across) - nearest)).toBeLessThan(0.501);
+        if (behind !== null) expect(Math.abs(behind - Math.max(...offs))).toBeLessThan(0.501);
+      }
+    }),
+    { numRuns: 300 },
+  );
+});
+
+function angleOf(figure: AnyFigure): number | null {
+  if (figure.value === null) return null;
+  const { angleDeg } = figure.why.inputs;
+  return typeof angleDeg === 'number' ? angleDeg : null;
+}
+
+test('the angle of a wind that never comes from behind is not that of one from the side', () => {
+  const { wind } = brief(moment('28010KT'), documentsAt('XHAR'), TABLES);
+  const tailwind = wind.figures.get('28')?.tailwindWorst;
+  expect(tailwind?.value).toBe(0);
+  expect(tailwind && angleOf(tailwind)).toBeLessThan(30);
+});
+
+test('an aircraft that does not give a figure is the cause that there is none', () => {
+  const documents = documentsAt('XHAR');
+  const aircraft = documents.aircraft;
+  if (aircraft === null) throw new Error('no aircraft');
+  const { gearKt: _, ...limits } = aircraft.limits;
+  const told = brief(moment(null), { ...documents, aircraft: { ...aircraft, limits } }, TABLES);
+  expect(told.numbers?.limits.gearKt).toEqual({ value: null, because: 'not-in-aircraft' });
+  expect(told.numbers?.limits.flapsKt.value).toBe(285);
+});

@@ -1,0 +1,91 @@
+/** Every figure in a brief, and each formula once more, written here from what it is called. */
+
+import { type FieldModel, fieldModelFor } from '../../../src/core/earth/fieldModel';
+import { variationDeg } from '../../../src/core/earth/variation';
+import type { AnyFigure, Why } from '../../../src/core/figure';
+
+/** Whether a value is a figure: known with its why, or unknown with its cause. */
+export function isFigure(value: unknown): value is AnyFigure {
+  if (typeof value !== 'object' || value === null || !('value' in value)) return false;
+  return 'why' in value || 'because' in value;
+}
+
+/** Every figure in something, with the way to it; also those that others were worked out from. */
+export function figuresIn(something: unknown, path = ''): [string, AnyFigure][] {
+  if (typeof something !== 'object' || something === null) return [];
+  const parts = something instanceof Map ? [...something] : Object.entries(something);
+  const inside = parts.flatMap(([name, part]) => figuresIn(part, `${path}/${name}`));
+  return isFigure(something) ? [[path, something], ...inside] : inside;
+}
+
+const YEARS = [1950, 1987, 2016, 2019, 2022, 2026];
+
+/** The models of the earth's field by name, loaded as a date asks for them. */
+export const MODELS: ReadonlyMap<string, FieldModel> = new Map(
+  await Promise.all(
+    YEARS.map(async (year) => {
+      const model = await fieldModelFor(new Date(Date.UTC(year, 5, 1)));
+      return [model.name, model] as const;
+    }),
+  ),
+);
+
+const inRad = (deg: number) => (deg * Math.PI) / 180;
+
+/** The inputs of a figure, as numbers; those that are figures themselves by their value. */
+class Given {
+  constructor(readonly why: Why) {}
+
+  number(name: string): number {
+    const input = this.why.inputs[name];
+    const value = typeof input === 'object' ? input.value : input;
+    if (typeof value !== 'number') throw new Error(`${this.why.formula} has no number ${name}`);
+    return value;
+  }
+
+  text(name: string): string {
+    return String(this.why.inputs[name]);
+  }
+
+  numbers(): number[] {
+    return Object.keys(this.why.inputs).map((name) => this.number(name));
+  }
+}
+
+const offDeg = (given: Given) => given.number('windTrueDeg') - given.number('runwayTrueDeg');
+
+/** What each formula says, put into a function of the inputs that are shown beside it. */
+export const FORMULAS: Readonly<Record<string, (given: Given) => number>> = {
+  'as-given': (given) => given.number('given'),
+  'as-set': (given) => given.number('set'),
+  'smaller-limit': (given) => Math.min(...given.numbers()),
+  variation: (given) => {
+    const model = MODELS.get(given.why.source);
+    if (model === undefined) throw new Error(`there is no model ${given.why.source}`);
+    const place = {
+      latDeg: given.number('latDeg'),
+      lonDeg: given.number('lonDeg'),
+      elevationM: given.number('elevationM'),
+    };
+    return variationDeg(place, new Date(given.text('date')), model);
+  },
+  headwind: (given) => given.number('speedKt') * Math.cos(inRad(offDeg(given))),
+  crosswind: (given) => given.number('speedKt') * Math.sin(inRad(offDeg(given))),
+  'crosswind-worst': (given) =>
+    given.number('strongestKt') * Math.sin(inRad(given.number('angleDeg'))),
+  'tailwind-worst': (given) =>
+    Math.max(0, -given.number('strongestKt') * Math.cos(inRad(given.number('angleDeg')))),
+  magnetic: (given) => {
+    const turned = given.number('runwayTrueDeg') - given.number('variation');
+    return ((turned % 360) + 360) % 360;
+  },
+  tora: (given) => given.number('given'),
+  lda: (given) => given.number('given'),
+};
+
+/** A figure's value, worked out again from its own why. */
+export function workedOutAgain(why: Why): number {
+  const formula = FORMULAS[why.formula];
+  if (formula === undefined) throw new Error(`there is no formula ${why.formula}`);
+  return formula(new Given(why));
+}
