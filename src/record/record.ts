@@ -45,8 +45,10 @@ export class Record {
   async open(): Promise<void> {
     this.#followers = followOthers((entries) => this.#merge(entries));
     try {
-      this.#store = await openStore();
-      this.#merge(await this.#store.entries());
+      const store = await openStore();
+      this.#merge(await store.entries());
+      // Only now: into a store that cannot be read nothing is written, out of its order.
+      this.#store = store;
       this.#keep('kept');
     } catch {
       this.#keep('forgotten');
@@ -134,14 +136,14 @@ export class Record {
 /** What is read back was written by this app, but perhaps by a damaged or a later one. */
 function isEntry(value: unknown): value is Entry {
   if (typeof value !== 'object' || value === null) return false;
-  const { id, seq, sortie, kind, at } = value as Partial<globalThis.Record<keyof Entry, unknown>>;
+  const { id, seq, sortie, kind, at } = value as Partial<Entry>;
   return (
     typeof id === 'string' &&
     Number.isSafeInteger(seq) &&
     typeof sortie === 'string' &&
     typeof kind === 'string' &&
-    typeof at === 'object' &&
-    at !== null
+    Number.isFinite(at?.wallMs) &&
+    Number.isFinite(at?.sortieMs)
   );
 }
 

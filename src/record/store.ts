@@ -48,7 +48,13 @@ export async function openStore(): Promise<Store> {
     entries: () => db.getAll('entries'),
     async addEntries(entries) {
       const write = db.transaction('entries', 'readwrite', { durability: 'strict' });
-      await Promise.all([...entries.map((entry) => write.store.put(entry)), write.done]);
+      // A put that is refused outright must not leave those before it standing.
+      const puts = entries.map(async (entry) => write.store.put(entry));
+      const whole = Promise.all(puts).catch((refusal) => {
+        if (write.error === null) write.abort();
+        throw refusal;
+      });
+      await Promise.all([whole, write.done]);
     },
     documents: () => db.getAll('documents'),
     async addDocument(document) {
