@@ -1,0 +1,37 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { ago, old } from '../../../src/parts/age';
+
+const MINUTE = 60_000;
+const HOUR = 60 * MINUTE;
+const DAY = 24 * HOUR;
+
+test.each([
+  [0, 'just now'],
+  [59_999, 'just now'],
+  [MINUTE, '1 min ago'],
+  [119 * MINUTE, '119 min ago'],
+  [2 * HOUR, '2 h ago'],
+  [2 * DAY - 1, '47 h ago'],
+  [2 * DAY, '2 days ago'],
+  [-3 * HOUR, 'just now'],
+])('%i ms ago is %s', (ms, said) => {
+  expect(ago(ms)).toBe(said);
+});
+
+test('the age of a wind is said in the same measure', () => {
+  expect(old(6 * MINUTE)).toBe('6 min old');
+  expect(old(-1)).toBe('just now');
+});
+
+test('what is said never makes a thing older than it is, and is off by less than its unit', () => {
+  const unitMs: Record<string, number> = { min: MINUTE, h: HOUR, days: DAY };
+  fc.assert(
+    fc.property(fc.integer({ min: MINUTE, max: 400 * DAY }), (ms) => {
+      const [number, unit = ''] = ago(ms).split(' ');
+      const said = Number(number) * (unitMs[unit] ?? Number.NaN);
+      expect(said).toBeLessThanOrEqual(ms);
+      expect(ms - said).toBeLessThan(unitMs[unit] ?? 0);
+    }),
+  );
+});
