@@ -6,6 +6,7 @@
 import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
 import {
   type Aircraft,
+  answerWind,
   type Documents,
   type Entry,
   type Field,
@@ -15,13 +16,13 @@ import {
   loadVariation,
   NO_SORTIE,
   purposeOf,
+  readWind,
   type Sortie,
   sortiesOf,
   sortieTimeMs,
   type Tables,
   type VariationTable,
   type WindText,
-  windStage,
 } from '../core';
 import { type Keeping, Record } from '../record/record';
 import { documentOf, listOwnDocuments } from './documents';
@@ -72,10 +73,13 @@ export const sortieMinute = computed(
   () => Math.floor(sortieTimeMs(sortie.value.clock, wallMs.value) / 60_000) * 60_000,
 );
 
-/** The field and the aircraft in use, as far as they are in hand. */
+const field = computed(() => documentOf<Field>(record, inputs.value.field));
+const aircraft = computed(() => documentOf<Aircraft>(record, inputs.value.aircraft));
+
+/** The field and the aircraft in use, as far as they are in hand; the same while both are. */
 export const documents: ReadonlySignal<Pick<Documents, 'field' | 'aircraft'>> = computed(() => ({
-  field: documentOf<Field>(record, inputs.value.field),
-  aircraft: documentOf<Aircraft>(record, inputs.value.aircraft),
+  field: field.value,
+  aircraft: aircraft.value,
 }));
 
 const magnetic = signal<VariationTable | null>(null);
@@ -140,20 +144,34 @@ export const draft = signal('');
 
 const chosen = steady(() => inputs.value.chosen);
 
-/** What the wind in use means. */
-export const wind = computed(() =>
-  windStage(
-    settled.value,
-    enteredText.value,
-    purpose.value,
-    chosen.value,
-    new Date(sortieMinute.value),
-  ),
-);
+/** What a text says of the wind, and what that means: judged anew only where it says another wind. */
+function windOf(text: () => WindText | null) {
+  const read = computed(() => readWind(text()));
+  const said = steady(() => ({ wind: read.value.report?.wind ?? null, north: read.value.north }));
+  const answer = computed(() => {
+    const at = new Date(sortieMinute.value);
+    return answerWind(
+      settled.value,
+      said.value.wind,
+      said.value.north,
+      purpose.value,
+      chosen.value,
+      at,
+    );
+  });
+  return { read, answer };
+}
 
-/** What the typed wind would mean, before it is set; the wind in use while nothing is typed. */
-export const typedWind = computed(() => {
-  if (draft.value.trim() === '') return wind.value;
-  const typed = { text: draft.value, north: inputs.value.typedNorth };
-  return windStage(settled.value, typed, purpose.value, chosen.value, new Date(sortieMinute.value));
-});
+const inUse = windOf(() => enteredText.value);
+const typed = windOf(() => ({ text: draft.value, north: inputs.value.typedNorth }));
+
+const nothingTyped = computed(() => draft.value.trim() === '');
+
+/** What the wind in use means. */
+export const wind = inUse.answer;
+
+/** What the typed wind says, before it is set; the wind in use while nothing is typed. */
+export const typedRead = computed(() => (nothingTyped.value ? inUse : typed).read.value);
+
+/** What the typed wind would mean; the wind in use while nothing is typed. */
+export const typedWind = computed(() => (nothingTyped.value ? inUse : typed).answer.value);

@@ -24,7 +24,7 @@ export function keepDraft(): void {
 /** Makes the typed wind the wind in use. What cannot be used stays typed, to be mended. */
 export function setWind(): boolean {
   const text = draft.value.trim();
-  if (text === '' || typedWind.value.report?.wind == null) return false;
+  if (text === '' || typedWind.value.wind === null) return false;
   clearTimeout(draftTimer);
   batch(() => {
     add(

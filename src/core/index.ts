@@ -23,7 +23,15 @@ export { type NumbersBrief, numbersStage } from './brief/numbers';
 export type { BriefInputs, Documents, Tables, WindText } from './brief/questions';
 export { type StepsBrief, stepFacts, stepsStage } from './brief/steps';
 export { type TaxiBrief, taxiStage } from './brief/taxi';
-export { type NoRanking, type WindBrief, windStage } from './brief/wind';
+export {
+  answerWind,
+  type NoRanking,
+  type ReadWind,
+  readWind,
+  type WindAnswer,
+  type WindBrief,
+  windStage,
+} from './brief/wind';
 export { type FieldModel, type FieldModelName, fieldModelFor } from './earth/fieldModel';
 export type { Place } from './earth/place';
 export { variationDeg } from './earth/variation';

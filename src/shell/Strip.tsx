@@ -80,7 +80,7 @@ function Cell({ label, opens, className = '', onPress, children }: CellProps) {
 }
 
 function windShort(): string {
-  const read = wind.value.report?.wind ?? null;
+  const read = wind.value.wind;
   if (read === null) return words.strip.noWind;
   if (read.speedKt === 0 && read.gustKt === null) return words.strip.calm;
   const from = read.fromDeg === null ? words.strip.variable : direction(read.fromDeg);

@@ -1,5 +1,6 @@
 /** The keypad for a wind: digits as on a telephone turned over, and the letters that a wind has. */
 
+import type { ReadonlySignal } from '@preact/signals';
 import type { JSX } from 'preact';
 import { Key } from '../key/Key';
 import styles from './Keypad.module.css';
@@ -17,10 +18,11 @@ export interface KeypadWords {
 }
 
 interface KeypadProps {
-  readonly text: string;
+  /** What is typed so far. It is asked for when a key is pressed, so that the keys need not follow it. */
+  readonly text: ReadonlySignal<string>;
   readonly words: KeypadWords;
   /** What the wide key at the bottom says. */
-  readonly setLabel: string;
+  readonly setLabel: ReadonlySignal<string>;
   readonly onType: (text: string) => void;
   readonly onSet: () => void;
 }
@@ -41,7 +43,7 @@ export function Keypad({ text, words, setLabel, onType, onSet }: KeypadProps): J
           moving
           className={/^\d$/.test(key) ? styles.digit : styles.other}
           label={words.spoken[key]}
-          onPress={() => onType(press(text, key))}
+          onPress={() => onType(press(text.peek(), key))}
         >
           {face(key)}
         </Key>

@@ -24,7 +24,7 @@ function liveWords(name: LiveName): string {
 }
 
 function windWords(): string {
-  const read = wind.value.report?.wind ?? null;
+  const read = wind.value.wind;
   if (enteredWind.value === null || read === null) return words.unknownLive;
   const from = read.fromDeg === null ? '' : `${direction(read.fromDeg)} `;
   const gust = read.gustKt === null ? '' : ` ${words.gust} ${whole(read.gustKt)}`;

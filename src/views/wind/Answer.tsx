@@ -4,26 +4,23 @@ import type { JSX } from 'preact';
 import { settled } from '../../board/board';
 import { setInputs, useEnd } from '../../board/choices';
 import { ask, typing } from '../../board/places';
-import type { HoldsTo, RankedEnd, RankedEnds, WindBrief } from '../../core';
+import type { HoldsTo, RankedEnd, RankedEnds, WindAnswer } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
 import { againstLimit, direction, whole } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import styles from './Answer.module.css';
+import { old, answered as shown } from './answered';
 import { words } from './words.en';
 
-interface AnswerProps {
-  readonly answered: WindBrief;
-  readonly old: boolean;
-}
-
 /** The best end and why. */
-export function Answer({ answered, old }: AnswerProps): JSX.Element {
+export function Answer(): JSX.Element {
+  const answered = shown.value;
   const { ranked, using } = answered;
   const best = ranked?.best ?? null;
   const differs = best !== null && using !== null && using !== best.designator;
   return (
     <section
-      class={`${styles.answer} ${old ? styles.old : ''} ${typing.value ? styles.typing : ''}`}
+      class={`${styles.answer} ${old.value ? styles.old : ''} ${typing.value ? styles.typing : ''}`}
       aria-live="polite"
     >
       <div class={styles.best}>
@@ -36,7 +33,7 @@ export function Answer({ answered, old }: AnswerProps): JSX.Element {
         <p class={styles.foot}>{best !== null && <Foot end={best} answered={answered} />}</p>
       </div>
       <div class={styles.why}>
-        {old && <p class={styles.oldMark}>{words.old}</p>}
+        {old.value && <p class={styles.oldMark}>{words.old}</p>}
         <Reasons answered={answered} />
         <div class={styles.keys}>
           {best !== null && <UseKey end={best.designator} using={using} />}
@@ -47,7 +44,7 @@ export function Answer({ answered, old }: AnswerProps): JSX.Element {
   );
 }
 
-function Foot({ end, answered }: { end: RankedEnd; answered: WindBrief }) {
+function Foot({ end, answered }: { end: RankedEnd; answered: WindAnswer }) {
   const figures = answered.figures.get(end.designator);
   const heading = figures?.headingMagnetic;
   return (
@@ -80,7 +77,7 @@ function UseKey({ end, using }: { end: string; using: string | null }) {
 }
 
 /** Take-off or landing: what the ends are judged for. */
-function PurposeKey({ answered }: { answered: WindBrief }) {
+function PurposeKey({ answered }: { answered: WindAnswer }) {
   const other = answered.purpose === 'take-off' ? 'landing' : 'take-off';
   return (
     <Key
@@ -93,7 +90,7 @@ function PurposeKey({ answered }: { answered: WindBrief }) {
   );
 }
 
-function Reasons({ answered }: { answered: WindBrief }) {
+function Reasons({ answered }: { answered: WindAnswer }) {
   const { ranked, because } = answered;
   if (ranked === null) return <p class={styles.sentence}>{because && words.noRanking[because]}</p>;
   const { best } = ranked;
@@ -131,7 +128,7 @@ function Row({ name, children }: RowProps) {
 
 interface EndRowProps {
   readonly end: RankedEnd;
-  readonly answered: WindBrief;
+  readonly answered: WindAnswer;
 }
 
 function AlongRow({ end, answered }: EndRowProps) {
@@ -141,7 +138,7 @@ function AlongRow({ end, answered }: EndRowProps) {
     const worst = figures?.tailwindWorst;
     const limit = settled.value.tailwindLimit.value ?? 0;
     return (
-      <Row name={words.tailWorst((answered.report?.wind?.gustKt ?? null) !== null)}>
+      <Row name={words.tailWorst((answered.wind?.gustKt ?? null) !== null)}>
         <Asked hint={words.ask} onAsk={() => worst && ask(words.tailwind, worst)}>
           {words.ofLimit(againstLimit(tailwindWorstKt ?? 0, limit), whole(limit))}
         </Asked>
@@ -162,7 +159,7 @@ function AcrossRow({ end, answered }: EndRowProps) {
   const limit = settled.value.crosswindLimit.value ?? 0;
   const side =
     Math.round(end.crosswindKt ?? 0) === 0 ? 'none' : (end.crosswindKt ?? 0) > 0 ? 'right' : 'left';
-  const gust = answered.report?.wind?.gustKt != null;
+  const gust = answered.wind?.gustKt != null;
   const name = end.crosswindKt === null ? words.acrossWorst(gust) : words.across(side, gust);
   return (
     <Row name={name}>

@@ -2,22 +2,18 @@
 
 import type { JSX } from 'preact';
 import { settled } from '../../board/board';
-import { degreesOf, type RunwayRing, runwayPlan, type WindBrief } from '../../core';
+import { degreesOf, type RunwayRing, runwayPlan, type WindAnswer } from '../../core';
 import { Dial, type DialEnd, type DialWind } from '../../parts/dial/Dial';
 import { direction } from '../../parts/format';
 import { words } from './detailWords.en';
+import { pictured } from './pictured';
 import styles from './Wind.module.css';
 import { words as windWords } from './words.en';
 
 /** The runways under the wind, with the runway ring. */
-export function DialPanel({
-  answered,
-  old,
-}: {
-  answered: WindBrief;
-  old: boolean;
-}): JSX.Element | null {
+export function DialPanel(): JSX.Element | null {
   const { field, sun } = settled.value;
+  const { answered, old } = pictured.value;
   if (field === null) return null;
   return (
     <div class={styles.dial}>
@@ -44,7 +40,7 @@ export function DialPanel({
 }
 
 function dialEnds(
-  answered: WindBrief,
+  answered: WindAnswer,
   ends: readonly { designator: string }[],
 ): readonly DialEnd[] {
   const { ranked, using } = answered;
@@ -71,8 +67,7 @@ function dialEnds(
   }));
 }
 
-function dialWind({ report, fromTrueDeg, sectorTrueDeg }: WindBrief): DialWind {
-  const wind = report?.wind ?? null;
+function dialWind({ wind, fromTrueDeg, sectorTrueDeg }: WindAnswer): DialWind {
   const kind =
     wind === null
       ? 'none'
@@ -85,8 +80,7 @@ function dialWind({ report, fromTrueDeg, sectorTrueDeg }: WindBrief): DialWind {
 }
 
 /** What the dial shows, for those who cannot see it. */
-function inWords({ report, fromTrueDeg, fromMagneticDeg, ring }: WindBrief): string {
-  const wind = report?.wind ?? null;
+function inWords({ wind, fromTrueDeg, fromMagneticDeg, ring }: WindAnswer): string {
   if (wind === null) return words.dial.noWind;
   const first = words.dial.wind(windWords.windWords(wind, fromTrueDeg, fromMagneticDeg));
   return ring === null ? first : `${first} ${words.dial.best(ringInWords(ring))}`;

@@ -3,7 +3,7 @@
 import type { JSX } from 'preact';
 import { settled } from '../../board/board';
 import { useEnd } from '../../board/choices';
-import type { RankedEnd, WindBrief } from '../../core';
+import type { RankedEnd, WindAnswer } from '../../core';
 import { againstLimit, whole } from '../../parts/format';
 import { LimitBar } from '../../parts/limitBar/LimitBar';
 import { words } from './detailWords.en';
@@ -11,7 +11,7 @@ import styles from './Ends.module.css';
 import { words as windWords } from './words.en';
 
 /** The list of ends. */
-export function Ends({ answered }: { answered: WindBrief }): JSX.Element | null {
+export function Ends({ answered }: { answered: WindAnswer }): JSX.Element | null {
   if (answered.ranked === null) return null;
   return (
     <ol class={styles.ends} aria-label={words.endsTitle}>

@@ -1,12 +1,12 @@
 /** The one entry for a wind: typed on our keypad, on the device's keys, or pasted. */
 
-import type { JSX } from 'preact';
+import type { ComponentChildren, JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
-import { inputs } from '../../board/board';
+import { draft, enteredWind, inputs, typedRead, typedWind } from '../../board/board';
 import { setInputs } from '../../board/choices';
 import { typing } from '../../board/places';
 import { closeKeypad, dropDraft, setWind, typeWind } from '../../board/windEntry';
-import type { WindBrief } from '../../core';
+import type { Report } from '../../core';
 import { Key } from '../../parts/key/Key';
 import styles from './Entry.module.css';
 import { words } from './words.en';
@@ -17,18 +17,13 @@ const MOST_TYPED = 60_000;
 /** The mirror behind the entry marks what each piece was read as; past this it would only cost time. */
 const MOST_MARKED = 2000;
 
-interface EntryProps {
-  readonly text: string;
-  readonly read: WindBrief;
-  readonly isDraft: boolean;
-}
-
 /** The entry, and under it in words what was understood. */
-export function Entry({ text, read, isDraft }: EntryProps): JSX.Element {
+export function Entry(): JSX.Element {
   const area = useRef<HTMLTextAreaElement>(null);
   const [byHand, setByHand] = useState(false);
   const [letters, setLetters] = useState(false);
-  const isReport = read.report?.north === 'true';
+  const { report } = typedRead.value;
+  const text = draft.value || (enteredWind.value?.text ?? '');
 
   const take = (pasted: string) => {
     setByHand(false);
@@ -49,7 +44,7 @@ export function Entry({ text, read, isDraft }: EntryProps): JSX.Element {
     <div class={`${styles.entry} ${typing.value ? '' : styles.resting}`}>
       <div class={styles.row}>
         <div class={styles.box}>
-          <Marks text={text} read={read} />
+          <Marks text={text} report={report} />
           <textarea
             ref={area}
             class={styles.text}
@@ -65,7 +60,7 @@ export function Entry({ text, read, isDraft }: EntryProps): JSX.Element {
             inputMode={letters ? 'text' : 'none'}
             onFocus={(event) => {
               typing.value = true;
-              if (!isDraft) event.currentTarget.select();
+              if (draft.value === '') event.currentTarget.select();
             }}
             onInput={(event) => typeWind(event.currentTarget.value)}
             onPaste={(event) => {
@@ -104,70 +99,68 @@ export function Entry({ text, read, isDraft }: EntryProps): JSX.Element {
         ) : (
           <Key
             className={styles.side}
-            disabled={isReport}
-            label={`${northName(read)}. ${words.northHint}`}
+            disabled={report?.north === 'true'}
+            label={`${northName(report)}. ${words.northHint}`}
             onPress={() =>
               setInputs({ typedNorth: inputs.value.typedNorth === 'true' ? 'magnetic' : 'true' })
             }
           >
-            {northName(read)}
+            {northName(report)}
           </Key>
         )}
       </div>
-      <Understood read={read} byHand={byHand} isDraft={isDraft} />
+      <Understood report={report} byHand={byHand} />
     </div>
   );
 }
 
-const northName = (read: WindBrief) =>
-  (read.report?.north === 'true' ? 'true' : inputs.value.typedNorth) === 'true'
+const northName = (report: Report | null) =>
+  (report?.north === 'true' ? 'true' : inputs.value.typedNorth) === 'true'
     ? words.trueNorth
     : words.magneticNorth;
 
+interface ReadProps {
+  /** The text as read; null while there is none. */
+  readonly report: Report | null;
+}
+
 /** The same text behind the entry, each piece marked with how it was read. */
-function Marks({ text, read }: { text: string; read: WindBrief }): JSX.Element {
+function Marks({ text, report }: ReadProps & { text: string }): JSX.Element {
   if (text.length > MOST_MARKED) return <div class={styles.marks} />;
-  const spans = read.report?.spans ?? [];
-  const parts: JSX.Element[] = [];
+  const parts: ComponentChildren[] = [];
   let at = 0;
-  for (const span of spans) {
+  for (const span of report?.spans ?? []) {
     const [from, to] = span.at;
     if (to > text.length) break;
-    parts.push(
-      <span key={`before ${from}`}>{text.slice(at, from)}</span>,
-      <span key={from} class={styles[span.kind] ?? styles.read}>
-        {text.slice(from, to)}
-      </span>,
-    );
+    if (from > at) parts.push(text.slice(at, from));
+    parts.push(<span class={styles[span.kind] ?? styles.read}>{text.slice(from, to)}</span>);
     at = to;
   }
+  if (at < text.length) parts.push(text.slice(at));
   return (
     <div class={styles.marks} aria-hidden="true">
       {parts}
-      {text.slice(at)}
     </div>
   );
 }
 
 /** In words, what was understood; then what cannot be used, and why. */
-function Understood({ read, byHand, isDraft }: Omit<EntryProps, 'text'> & { byHand: boolean }) {
-  const { report } = read;
+function Understood({ report, byHand }: ReadProps & { byHand: boolean }) {
+  const { fromTrueDeg, fromMagneticDeg, because } = typedWind.value;
   const problems = report?.problems ?? [];
   const unread = (report?.spans ?? []).some(({ kind }) => kind === 'unread');
   return (
     <div class={styles.understood} aria-live="polite">
       {byHand && <p>{words.pasteByHand}</p>}
-      {report?.wind && (
-        <p>{words.windWords(report.wind, read.fromTrueDeg, read.fromMagneticDeg)}</p>
-      )}
+      {report?.wind && <p>{words.windWords(report.wind, fromTrueDeg, fromMagneticDeg)}</p>}
       {problems.map((problem) => (
         <p key={problem.code} class={problem.code === 'incomplete' ? undefined : styles.problem}>
           {words.problem(problem)}
         </p>
       ))}
       {unread && problems.length === 0 && <p class={styles.problem}>{words.someUnread}</p>}
-      {!report && read.because !== null && <p>{words.noRanking[read.because]}</p>}
-      {isDraft && problems.some(({ code }) => code !== 'incomplete') && (
+      {!report && because !== null && <p>{words.noRanking[because]}</p>}
+      {draft.value !== '' && problems.some(({ code }) => code !== 'incomplete') && (
         <button type="button" class={styles.drop} onClick={dropDraft}>
           {words.drop}
         </button>

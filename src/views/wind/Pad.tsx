@@ -1,0 +1,23 @@
+/** The keypad, typing into the entry. */
+
+import { computed } from '@preact/signals';
+import type { JSX } from 'preact';
+import { draft, typedWind } from '../../board/board';
+import { closeKeypad, typeWind } from '../../board/windEntry';
+import { Keypad } from '../../parts/keypad/Keypad';
+import { words } from './words.en';
+
+const setLabel = computed(() => (typedWind.value.wind === null ? words.setAndClose : words.set));
+
+/** The keypad. The wind in use stands in the entry; the first key begins a new one. */
+export function Pad(): JSX.Element {
+  return (
+    <Keypad
+      text={draft}
+      words={words.pad}
+      setLabel={setLabel}
+      onType={typeWind}
+      onSet={closeKeypad}
+    />
+  );
+}
