@@ -1,11 +1,11 @@
 /** The runway ring: which end would be best from wherever the wind came. */
 
-import type { Designator } from '../airfield/field';
+import type { Designator, Field } from '../airfield/field';
 import { trueDeg } from '../angle';
 import { blowFrom } from './judge';
 import { bestIn } from './order';
 import type { EndsQuestion } from './question';
-import { situationOf } from './situation';
+import { type Situation, situationOf } from './situation';
 
 /**
  * Which end would be best for a wind from every whole degree true; null where none would. Index 0
@@ -16,13 +16,40 @@ export type RunwayRing = readonly (Designator | null)[];
 /**
  * For every whole degree true that the wind might come from, at the strength and with the swing it
  * has, which end would be best: what {@link rankRunwayEnds} would answer there. It does not depend
- * on today's direction. Null where there is nothing to turn: in a calm, in a wind from anywhere, and
- * where no speed was reported.
+ * on today's direction, and is the same array while nothing else changes. Null where there is
+ * nothing to turn: in a calm, in a wind from anywhere, and where no speed was reported.
  */
 export function runwayRing(question: EndsQuestion): RunwayRing | null {
   const situation = situationOf(question);
   if (situation.from === null || !situation.shape.strongestKt) return null;
-  return Array.from({ length: 360 }, (_, deg) => {
+  const asked = allButDirection(question, situation);
+  const before = lastRings.get(question.field);
+  if (before?.asked.every((value, i) => value === asked[i])) return before.ring;
+  const ring = Array.from({ length: 360 }, (_, deg) => {
     return bestIn(blowFrom(trueDeg(deg), situation))?.designator ?? null;
   });
+  lastRings.set(question.field, { asked, ring });
+  return ring;
+}
+
+/** The last ring of each field: a direction is typed digit by digit, and the ring is the most work of all. */
+const lastRings = new WeakMap<Field, { asked: readonly unknown[]; ring: RunwayRing }>();
+
+/** Everything that a ring of one field depends on. */
+function allButDirection(question: EndsQuestion, situation: Situation): readonly unknown[] {
+  const { shape, rule, unbounded, limits } = situation;
+  return [
+    question.purpose,
+    question.lengthNeededM,
+    question.taxiDistanceM,
+    limits.crosswindKt,
+    limits.tailwindKt,
+    rule,
+    unbounded,
+    shape.speedKt,
+    shape.strongestKt,
+    shape.middleDeg,
+    shape.half.cos,
+    shape.half.sin,
+  ];
 }
