@@ -76,8 +76,12 @@ test('the unit key goes round the units, and puts none down where there is no wi
 
 test('what a key put down in one go goes in one go', () => {
   const before = digits('24012');
-  for (const key of [...ALL.filter((one) => !['erase', 'clear', 'calm'].includes(one))]) {
+  for (const key of ALL.filter((one) => !['erase', 'clear', 'calm'].includes(one))) {
     expect([key, typed(...before, key, 'erase')]).toEqual([key, '24012']);
+  }
+  for (const [index] of UNITS.entries()) {
+    const unit = Array.from({ length: index + 1 }, () => 'unit' as const);
+    expect(typed(...before, ...unit, 'erase')).toBe('24012');
   }
   expect(typed('calm', 'erase')).toBe('');
   expect(typed('VRB', 'erase')).toBe('');

@@ -96,6 +96,17 @@ test.each<[string, (store: IDBObjectStore) => void]>([
   expect(windsOf((await openWindow()).record)).toEqual(['1', '2', '3', '4', '5']);
 });
 
+test('every entry is written once', async () => {
+  const { record } = await openWindow();
+  const put = vi.spyOn(IDBObjectStore.prototype, 'put');
+  record.add('sortie-one', AT, wind('27012KT'));
+  record.add('sortie-one', AT, wind('28014KT'));
+  await record.settled();
+  record.add('sortie-one', AT, wind('29016KT'));
+  await record.settled();
+  expect(put.mock.calls.map(([entry]) => entry)).toEqual(record.entries);
+});
+
 test('every entry is written durably, so that it outlives a dead battery', async () => {
   const { record } = await openWindow();
   const transaction = vi.spyOn(IDBDatabase.prototype, 'transaction');
