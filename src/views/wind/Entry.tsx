@@ -1,7 +1,7 @@
 /** The one entry for a wind: typed on our keypad, on the device's keys, or pasted. */
 
 import type { ComponentChildren, JSX } from 'preact';
-import { useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { draft, enteredWind, inputs, typedRead, typedWind } from '../../board/board';
 import { setInputs } from '../../board/choices';
 import { typing } from '../../board/places';
@@ -24,6 +24,11 @@ export function Entry(): JSX.Element {
   const [letters, setLetters] = useState(false);
   const { report } = typedRead.value;
   const text = draft.value || (enteredWind.value?.text ?? '');
+
+  // Opened by a key elsewhere, it takes what the device's own keys type.
+  useEffect(() => {
+    if (typing.value) area.current?.focus({ preventScroll: true });
+  }, [typing.value]);
 
   const take = (pasted: string) => {
     setByHand(false);

@@ -14,7 +14,7 @@ export const words = {
     letters: { n: 'N', e: 'E', s: 'S', w: 'W' },
     noWind: 'Dial: the runways, no wind.',
     calm: 'Dial: calm.',
-    wind: (text: string) => `Dial: wind ${text}.`,
+    wind: (text: string) => `Dial. ${text}.`,
     best: (arcs: string) => `Runway ring: ${arcs}.`,
     arc: (end: string, from: string, to: string) => `${end} best from ${from} to ${to} true`,
     arcNone: (from: string, to: string) => `no end within limits from ${from} to ${to} true`,

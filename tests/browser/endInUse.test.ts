@@ -1,0 +1,81 @@
+/** Best is advice; the pilot chooses, and what was chosen stays until it is changed. */
+
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from './harness';
+import { due, EVENING, goOnFrom, key, openPlace, read, setWind, tick, toSteps } from './pilot';
+
+/** The strip's cell for the end in use. */
+const using = (page: Page) => read(key(page, /^(Using|Landing on)/).first());
+
+const PLACES = ['Taxi', 'Steps', 'Numbers', 'Log'];
+
+describe('when the wind turns and another end becomes best', () => {
+  test('the end in use stays, and every place says so with one key to change', async ({ open }) => {
+    const page = await open('phone', { at: EVENING });
+    await toSteps(page);
+    await openPlace(page, 'Wind');
+    await setWind(page, '01018KT');
+    expect(await using(page)).toBe('Using28');
+    await expect.poll(() => page.getByText('Using 28, best 01').isVisible()).toBe(true);
+    expect(await key(page, 'Use 01').first().isVisible()).toBe(true);
+    for (const place of PLACES) {
+      await openPlace(page, place);
+      await expect.poll(() => page.getByText('Using 28, best 01').isVisible(), place).toBe(true);
+      expect(await key(page, 'Use 01').count(), place).toBe(1);
+    }
+    expect(await using(page)).toBe('Using28');
+    await key(page, 'Use 01').tap();
+    await expect.poll(() => using(page)).toBe('Using01');
+    expect(await page.getByText('best 01').count()).toBe(0);
+  });
+
+  test('a change can be taken back with one key', async ({ open }) => {
+    const page = await open('tablet', { at: EVENING });
+    await toSteps(page);
+    await openPlace(page, 'Wind');
+    await setWind(page, '01018KT');
+    await key(page, 'Use 01').first().tap();
+    await expect.poll(() => using(page)).toBe('Using01');
+    await key(page, 'Undo').tap();
+    await expect.poll(() => using(page)).toBe('Using28');
+    await openPlace(page, 'Steps');
+    await expect.poll(() => page.getByText('Using 28, best 01').isVisible()).toBe(true);
+  });
+
+  test('it is said while a wind is typed over the steps of a wide screen', async ({ open }) => {
+    const page = await open('tablet on its side', { at: EVENING });
+    await toSteps(page);
+    await key(page, /^Wind, /).tap();
+    await page.keyboard.type('01018KT');
+    await expect.poll(() => page.getByText('Using 28, best 01').count()).toBeGreaterThan(0);
+    expect(await using(page)).toBe('Using28');
+  });
+
+  test('a change opens the steps it touches again, and taking it back closes them', async ({
+    open,
+  }) => {
+    const page = await open('tablet', { at: EVENING });
+    await toSteps(page);
+    await goOnFrom(page, 'Ramp', 'Brief');
+    await expect.poll(() => due(page)).toBe('Brief 28, how to stop, how far');
+    await tick(page);
+    await expect.poll(() => due(page)).toBe('Taxi call tell traffic, runway 28');
+    await openPlace(page, 'Wind');
+    await setWind(page, '01018KT');
+    await key(page, 'Use 01').first().tap();
+    await openPlace(page, 'Steps');
+    await expect.poll(() => due(page)).toBe('Brief 01, how to stop, how far');
+    expect(await page.getByText('Again: the runway changed').isVisible()).toBe(true);
+    await key(page, 'Undo').tap();
+    await expect.poll(() => due(page)).toBe('Taxi call tell traffic, runway 28');
+  });
+});
+
+test('an end that is not best is used when the pilot says so', async ({ open }) => {
+  const page = await open('tablet', { at: EVENING });
+  await toSteps(page);
+  await openPlace(page, 'Wind');
+  await key(page, 'Use 10').tap();
+  await expect.poll(() => using(page)).toBe('Using10');
+  await expect.poll(() => page.getByText('Using 10, best 28').isVisible()).toBe(true);
+});
