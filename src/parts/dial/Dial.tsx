@@ -3,11 +3,12 @@
  * direction the wind might come from.
  */
 
+import { once } from '../once';
 import styles from './dial.module.css';
-import { LABEL, placeLabels } from './labels';
+import { frame, LABEL, placeLabels } from './labels';
 import { band, type Point, towards } from './plane';
 import { Runways } from './Runways';
-import { type Arc, arcPath, arcsOf, hatchPath, RING, type Ring } from './ring';
+import { arcPath, arcsOf, hatchPath, RING, type Ring } from './ring';
 import { type DialRunway, layOut } from './strips';
 import { anywherePath, arrowPath, isBeside, SCALE, SUN_REACH, swingPath } from './wind';
 
@@ -50,33 +51,23 @@ export interface DialProps {
   };
 }
 
-/** A function of an object, worked out once for each object. Nothing on the dial's ground moves at a key press. */
-function once<K extends object, V>(work: (key: K) => V): (key: K) => V {
-  const known = new WeakMap<K, V>();
-  return (key) => {
-    const value = known.get(key) ?? work(key);
-    known.set(key, value);
-    return value;
-  };
-}
-
 const stripsOf = once(layOut);
 
+/** A ring as it is drawn, but for what depends on today's best end. */
 const ringOf = once((ring: Ring) => {
   const arcs = arcsOf(ring);
-  const path = (wanted: (arc: Arc) => boolean, heavy = false): string =>
-    arcs
-      .filter(wanted)
-      .map((arc) => arcPath(arc, heavy))
-      .join('');
+  const without = arcs.filter(({ end }) => end === null);
   return {
     arcs,
-    none: path((arc) => arc.end === null),
-    hatch: arcs.map((arc) => (arc.end === null ? hatchPath(arc) : '')).join(''),
-    others: (best: string | undefined) => path((arc) => arc.end !== null && arc.end !== best),
-    heavy: (best: string) => path((arc) => arc.end === best, true),
+    paths: arcs
+      .filter(({ end }) => end !== null)
+      .map((arc) => ({ end: arc.end, light: arcPath(arc, false), heavy: arcPath(arc, true) })),
+    none: without.map((arc) => arcPath(arc, false)).join(''),
+    hatch: without.map(hatchPath).join(''),
   };
 });
+
+const NO_RING: ReturnType<typeof ringOf> = { arcs: [], paths: [], none: '', hatch: '' };
 
 /** The circle of ticks as a band. */
 const ALL_ROUND = band(0, 360, SCALE.inner, SCALE.outer);
@@ -94,59 +85,70 @@ interface ScaleProps extends Pick<DialProps, 'northLetters'> {
   readonly windFromDeg: number | null;
 }
 
-/** Ticks, letters and figures; what would lie under the wind's arrow is left off. */
-function Scale({ windFromDeg, northLetters }: ScaleProps) {
-  const { n, e, s, w } = northLetters;
+/** The directions that carry a letter, where `quarter` says which, or a figure. */
+const MARKS = Array.from({ length: 12 }, (_, i) => {
+  const deg = i * 30;
+  const quarter = deg % 90 === 0 ? deg / 90 : null;
+  return { deg, quarter, ...centred(towards(deg, SCALE.text), quarter === null ? 16 : 20) };
+});
+
+// Of scale, ring and runways every element stays while the answer comes and goes, so that at a key
+// only what changed is drawn again.
+
+/** Ticks, letters and figures; what would lie under the wind's arrow is hidden. */
+function Scale({ windFromDeg, northLetters: { n, e, s, w } }: ScaleProps) {
   const letters = [n, e, s, w];
-  const marks = Array.from({ length: 12 }, (_, i) => i * 30);
   return (
     <>
       <circle class={styles.ticks} r={127} pathLength={360} />
       <circle class={styles.mainTicks} r={SCALE.middle} pathLength={360} />
-      {marks.map((deg) => {
-        if (isBeside(deg, windFromDeg)) return null;
-        const letter = deg % 90 === 0 ? letters[deg / 90] : undefined;
-        return (
-          <text
-            key={deg}
-            class={letter ? styles.letter : styles.figure}
-            {...centred(towards(deg, SCALE.text), letter ? 20 : 16)}
-          >
-            {letter ?? String(deg / 10).padStart(2, '0')}
-          </text>
-        );
-      })}
+      {MARKS.map(({ deg, quarter, x, y }) => (
+        <text
+          key={deg}
+          class={quarter === null ? styles.figure : styles.letter}
+          visibility={isBeside(deg, windFromDeg) ? 'hidden' : 'visible'}
+          x={x}
+          y={y}
+        >
+          {quarter === null ? String(deg / 10).padStart(2, '0') : letters[quarter]}
+        </text>
+      ))}
     </>
   );
 }
 
 function RunwayRing({ ring, ends }: { ring: Ring | null; ends: readonly DialEnd[] }) {
-  if (!ring) return <circle class={styles.noRing} r={RING.middle} />;
   const best = ends.find((end) => end.state === 'best')?.designator;
   const used = ends.find((end) => end.inUse)?.designator;
-  const { arcs, none, hatch, others, heavy } = ringOf(ring);
+  const { arcs, paths, none, hatch } = ring === null ? NO_RING : ringOf(ring);
   const headings = new Map(ends.map((end) => [end.designator, end.headingTrueDeg]));
+  const labels = placeLabels(arcs, [used, best], headings);
+  const look = (end: string) =>
+    end === best ? styles.bestLabel : end === used ? styles.usedLabel : styles.label;
   return (
     <>
-      <path class={styles.arcs} d={others(best)} />
+      {ring === null && <circle class={styles.noRing} r={RING.middle} />}
+      <path
+        class={styles.arcs}
+        d={paths.map((arc) => (arc.end === best ? '' : arc.light)).join('')}
+      />
       <path class={styles.noArcs} d={none} />
       <path class={styles.hatch} d={hatch} />
-      {best && <path class={styles.bestArcs} d={heavy(best)} />}
-      {placeLabels(arcs, [used, best], headings).map((label) => (
-        <g key={`${label.end} ${label.x}`} class={label.end === best ? styles.best : undefined}>
-          {label.end === used && (
-            <rect
-              class={styles.frame}
-              x={label.x - label.halfWidth}
-              y={label.y - label.halfHeight}
-              width={2 * label.halfWidth}
-              height={2 * label.halfHeight}
-            />
-          )}
-          <text {...centred(label, LABEL.size)} class={styles.label}>
-            {label.end}
-          </text>
-        </g>
+      <path
+        class={styles.bestArcs}
+        d={paths.map((arc) => (arc.end === best ? arc.heavy : '')).join('')}
+      />
+      <path
+        class={styles.frame}
+        d={labels
+          .filter(({ end }) => end === used)
+          .map(frame)
+          .join('')}
+      />
+      {labels.map((label) => (
+        <text class={look(label.end)} {...centred(label, LABEL.size)}>
+          {label.end}
+        </text>
       ))}
     </>
   );

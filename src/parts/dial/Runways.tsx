@@ -24,6 +24,42 @@ function centreline(from: Painted, to: Painted, used: boolean): string {
   return `M0 ${start}V${stop}${used ? 'm-6 8l6 -8l6 8' : ''}`;
 }
 
+interface NumberProps {
+  readonly number: Painted;
+  readonly onSolid: boolean;
+  readonly isClosed: boolean;
+  /** It lies under the solid strip. */
+  readonly isCovered: boolean;
+}
+
+/** A number where it is painted, crossed where its end is closed. */
+function PaintedNumber({ number, onSolid, isClosed, isCovered }: NumberProps) {
+  const half = paintedLength(number.designator) / 2;
+  const letter = number.designator.slice(2);
+  return (
+    <g transform={turned(number)} visibility={isCovered ? 'hidden' : 'visible'}>
+      <text
+        class={onSolid ? styles.paintedSolid : styles.painted}
+        y={PAINTED.size / 3 + PAINTED.line / 2 - half}
+      >
+        {number.designator.slice(0, 2)}
+        {letter !== '' && (
+          <tspan x={0} dy={PAINTED.line}>
+            {letter}
+          </tspan>
+        )}
+      </text>
+      {isClosed && (
+        <path
+          class={onSolid ? styles.closedSolid : styles.closed}
+          d={CROSS}
+          transform={`translate(0 ${-half - 10})`}
+        />
+      )}
+    </g>
+  );
+}
+
 /** All strips; the one in use, or else the best, is solid. */
 export function Runways({ strips, ends }: { strips: readonly Strip[]; ends: readonly DialEnd[] }) {
   const used = ends.find((end) => end.inUse);
@@ -32,27 +68,14 @@ export function Runways({ strips, ends }: { strips: readonly Strip[]; ends: read
     strips.find((strip) => strip.ends.some(({ designator }) => designator === end?.designator));
   const bestStrip = stripOf(best);
   const solid = stripOf(used) ?? bestStrip;
-  const others = strips.filter((strip) => strip !== solid);
-  const plain = others.map((strip) => outline(strip.corners)).join('');
-
-  const paint = (number: Painted) => {
-    const { designator } = number;
-    const half = paintedLength(designator) / 2;
-    const isClosed = ends.some((end) => end.designator === designator && end.state === 'closed');
-    return (
-      <g key={designator} transform={turned(number)}>
-        <text class={styles.painted} y={PAINTED.size / 3 + PAINTED.line / 2 - half}>
-          {designator.slice(0, 2)}
-          <tspan x={0} dy={PAINTED.line}>
-            {designator.slice(2)}
-          </tspan>
-        </text>
-        {isClosed && (
-          <path class={styles.closed} d={CROSS} transform={`translate(0 ${-half - 10})`} />
-        )}
-      </g>
-    );
-  };
+  const plain = strips
+    .filter((strip) => strip !== solid)
+    .map(({ corners }) => outline(corners))
+    .join('');
+  const around = solid ? outline(solid.corners) : '';
+  const closed = new Set(
+    ends.filter(({ state }) => state === 'closed').map((end) => end.designator),
+  );
 
   const [from, to] =
     solid?.painted.toSorted(
@@ -63,26 +86,27 @@ export function Runways({ strips, ends }: { strips: readonly Strip[]; ends: read
     <>
       {/* Every edge first, then every surface, so that strips that cross are open to each other. */}
       <path class={styles.edges} d={plain} />
-      {bestStrip && bestStrip !== solid && (
-        <path class={styles.bestEdge} d={outline(bestStrip.corners)} />
-      )}
-      <path class={styles.ground} d={plain} />
-      {others.flatMap((strip) =>
-        strip.painted.filter((number) => !solid || isClear(number, solid)).map(paint),
-      )}
-      {solid && (
-        <g class={styles.solid}>
-          <path class={styles.ground} d={outline(solid.corners)} />
-          <path class={styles.solidStrip} d={outline(solid.corners)} />
-          {from && to && (
-            <path
-              class={used ? styles.usedLine : styles.centreline}
-              transform={turned(from)}
-              d={centreline(from, to, used !== undefined)}
-            />
-          )}
-          {solid.painted.map(paint)}
-        </g>
+      <path
+        class={styles.bestEdge}
+        d={bestStrip && bestStrip !== solid ? outline(bestStrip.corners) : ''}
+      />
+      <path class={styles.ground} d={plain + around} />
+      <path class={styles.solidStrip} d={around} />
+      <path
+        class={used ? styles.usedLine : styles.centreline}
+        transform={from && turned(from)}
+        d={from && to ? centreline(from, to, used !== undefined) : ''}
+      />
+      {strips.map((strip) =>
+        strip.painted.map((number) => (
+          <PaintedNumber
+            key={number.designator}
+            number={number}
+            onSolid={strip === solid}
+            isClosed={closed.has(number.designator)}
+            isCovered={solid !== undefined && strip !== solid && !isClear(number, solid)}
+          />
+        )),
       )}
     </>
   );

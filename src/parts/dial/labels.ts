@@ -1,6 +1,6 @@
 /** The names of the ends around the runway ring, each outside its arc, none upon another. */
 
-import { type Box, overlap, towards } from './plane';
+import { type Box, outline, overlap, towards } from './plane';
 import { type Arc, middleDeg, RING } from './ring';
 
 /** Size of a name, and the width of one character of it, in units of the dial. */
@@ -19,6 +19,15 @@ const SLIP_DEG = 24;
 export interface Label extends Box {
   readonly end: string;
 }
+
+/** SVG path data of the frame around a name. */
+export const frame = ({ x, y, halfWidth, halfHeight }: Label): string =>
+  outline([
+    { x: x - halfWidth, y: y - halfHeight },
+    { x: x + halfWidth, y: y - halfHeight },
+    { x: x + halfWidth, y: y + halfHeight },
+    { x: x - halfWidth, y: y + halfHeight },
+  ]);
 
 /** A name just outside the ring in a direction. */
 function nameAt(end: string, deg: number): Label {

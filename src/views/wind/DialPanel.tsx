@@ -5,6 +5,7 @@ import { settled } from '../../board/board';
 import { degreesOf, type RunwayRing, runwayPlan, type WindAnswer } from '../../core';
 import { Dial, type DialEnd, type DialWind } from '../../parts/dial/Dial';
 import { direction } from '../../parts/format';
+import { once } from '../../parts/once';
 import { words } from './detailWords.en';
 import { pictured } from './pictured';
 import styles from './Wind.module.css';
@@ -86,7 +87,7 @@ function inWords({ wind, fromTrueDeg, fromMagneticDeg, ring }: WindAnswer): stri
   return ring === null ? first : `${first} ${words.dial.best(ringInWords(ring))}`;
 }
 
-function ringInWords(ring: RunwayRing): string {
+const ringInWords = once((ring: RunwayRing): string => {
   const starts = ring.flatMap((end, deg) => (end === ring.at(deg - 1) ? [] : [deg]));
   const only = ring[0] ?? null;
   if (starts.length === 0) {
@@ -100,4 +101,4 @@ function ringInWords(ring: RunwayRing): string {
       return end === null ? words.dial.arcNone(...range) : words.dial.arc(end, ...range);
     })
     .join('; ');
-}
+});
