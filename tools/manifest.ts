@@ -38,6 +38,12 @@ export const manifest: Partial<ManifestOptions> = {
     { name: 'Wind', url: './#/wind', icons: [{ src: 'icons/192.png', sizes: '192x192' }] },
     { name: 'Steps', url: './#/steps', icons: [{ src: 'icons/192.png', sizes: '192x192' }] },
   ],
+  // Text shared from another app lands in the wind entry (src/board/incoming.ts). W3C Web Share Target.
+  share_target: {
+    action: './',
+    method: 'GET',
+    params: { title: 'title', text: 'text', url: 'url' },
+  },
   screenshots: SCREENSHOTS.filter(({ src }) => existsSync(fileURLToPath(new URL(src, PUBLIC)))).map(
     (shot) => ({ ...shot, type: 'image/png' }),
   ),

@@ -3,6 +3,7 @@
 import { draft, followDate, inputs, record, sortie } from './board';
 import { chooseAircraft } from './choices';
 import { aircraft } from './documents';
+import { takeIncoming } from './incoming';
 import { interrupt } from './interruption';
 
 /** Longer than this the app will not wait for a storage that does not answer. */
@@ -14,6 +15,7 @@ export async function begin(): Promise<void> {
   await Promise.race([opened, new Promise((done) => setTimeout(done, STORE_PATIENCE_MS))]);
   followDate();
   draft.value = inputs.value.draft;
+  takeIncoming();
   // A reload in mid-sequence is an interruption, since the last that is known.
   interrupt(sortie.value.lastAt?.wallMs);
   const first = aircraft.value[0];

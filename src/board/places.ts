@@ -18,7 +18,7 @@ export type Sheet =
 const isPlace = (name: string): name is Place => PLACES.some((known) => known === name);
 
 function placeInAddress(): Place {
-  const name = location.hash.replace(/^#\/?/, '');
+  const name = location.hash.replace(/^#\/?/, '').split('?')[0] ?? '';
   return isPlace(name) ? name : 'wind';
 }
 

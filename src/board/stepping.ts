@@ -1,6 +1,7 @@
 /** What the pilot does with the steps: ticks, moments, lists, back, and the sortie's end. */
 
 import {
+  type Entry,
   type Event,
   type Id,
   type LeadsTo,
@@ -14,7 +15,7 @@ import {
 } from '../core';
 import { newId } from '../record/record';
 import { add, addTo, undoable } from './adding';
-import { enteredWind, inputs, settled, sortie, wind } from './board';
+import { enteredWind, inputs, record, settled, sortie, wind } from './board';
 import { numbers, steps } from './flight';
 import { wallNowMs } from './time';
 
@@ -87,7 +88,9 @@ export function goOnFrom(row: StepRow): void {
         state.kind === 'open' && step.kind !== 'barrier' && step.tiedTo === undefined,
     );
   const held = passed.flatMap((skipped) => tickEvent(run.id, skipped, 'held') ?? []);
-  if (held.length > 0) undoable.value = { what: 'jump', entries: add(...run.events, ...held) };
+  if (held.length === 0) return;
+  if (run.events.length > 0) add(...run.events);
+  undoable.value = { what: 'jump', entries: add(...held) };
 }
 
 /** Whether there is something to take back. */
@@ -101,7 +104,20 @@ function lastDone() {
 /** Takes the last thing done in the steps back. */
 export function goBack(): void {
   const last = lastDone();
-  if (last !== null) add({ kind: 'undo', target: last.id });
+  if (last === null) return;
+  add(...togetherWith(last.id).map(({ id }): Event => ({ kind: 'undo', target: id })));
+}
+
+/** What was added in one go with an entry: a moment comes with the steps tied to it, its seal, the list it opens. */
+function togetherWith(id: Id): readonly Entry[] {
+  const entry = record.entries.find((candidate) => candidate.id === id);
+  if (entry?.kind !== 'stamp' && entry?.kind !== 'open') return entry === undefined ? [] : [entry];
+  return record.entries.filter(
+    ({ kind, sortie: of, at }) =>
+      of === entry.sortie &&
+      at.wallMs === entry.at.wallMs &&
+      (kind === 'stamp' || kind === 'done' || kind === 'sealed' || kind === 'open'),
+  );
 }
 
 /** Ends the sortie, seals its figures, and begins the next with the same field, aircraft and limits. */

@@ -18,15 +18,19 @@ export function whole(value: number): string {
 
 /** A number with so many decimals, and a true minus sign. */
 export function decimal(value: number, places: number): string {
-  return value.toFixed(places).replace('-', '−');
+  const digits = value.toFixed(places);
+  return Number(digits) === 0 ? digits.replace('-', '') : digits.replace('-', '−');
 }
+
+/** As in the judgement itself, a value that only reaches its limit is not over it. */
+const ROUNDING = 1e-9;
 
 /**
  * Knots against a limit: whole, but never rounded to the other side of the limit. 24.2 over a limit
  * of 24 is written 25.
  */
 export function againstLimit(value: number, limit: number): string {
-  return whole(value > limit && Math.round(value) <= limit ? Math.ceil(value) : value);
+  return whole(value > limit + ROUNDING && Math.round(value) <= limit ? Math.ceil(value) : value);
 }
 
 /** UTC time of day: `1850Z`. */

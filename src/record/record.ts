@@ -58,6 +58,8 @@ export class Record {
 
   /** Adds what happened, in one go: all of it is kept, or none. */
   add(sortie: Id, at: Entry['at'], ...events: readonly Event[]): readonly Entry[] {
+    // What was kept is not known yet, and holds fewer entries than milliseconds have gone by.
+    if (this.#keeping === 'opening') this.#seq = Math.max(this.#seq, at.wallMs);
     const added = events.map((event): Entry => {
       this.#seq += 1;
       return { ...event, id: newId(), seq: this.#seq, sortie, at };

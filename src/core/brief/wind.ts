@@ -6,8 +6,8 @@ import type { EndsQuestion, Purpose, RankedEnd, RankedEnds } from '../runway/que
 import { rankRunwayEnds } from '../runway/rank';
 import { type RunwayRing, runwayRing } from '../runway/ring';
 import type { Chosen } from '../sortie/entry';
-import { readReport } from '../weather/readReport';
-import type { Report, Wind } from '../weather/report';
+import { readWind as readWindText } from '../weather/readWind';
+import type { Wind, WindReport } from '../weather/report';
 import { type EndFigures, endFigures } from './endFigures';
 import type { SettledFacts } from './facts';
 import type { WindText } from './questions';
@@ -18,7 +18,7 @@ export type NoRanking = 'no-field' | 'no-limits' | 'no-wind' | 'no-variation';
 /** A text, read. */
 export interface ReadWind {
   /** Null where nothing was entered. */
-  readonly report: Report | null;
+  readonly report: WindReport | null;
   /** The north that the report's wind is given to. */
   readonly north: North;
 }
@@ -63,7 +63,7 @@ export function windStage(
 
 /** First half: what the text says. */
 export function readWind(entered: WindText | null): ReadWind {
-  const report = entered === null ? null : readReport(entered.text);
+  const report = entered === null ? null : readWindText(entered.text);
   return { report, north: report?.north === 'true' ? 'true' : (entered?.north ?? 'true') };
 }
 
@@ -117,7 +117,8 @@ function askAbout(
   if (crosswindLimit.value === null || tailwindLimit.value === null) return 'no-limits';
   if (wind === null) return 'no-wind';
   // A true wind can be judged without variation; only headings to magnetic north are then unknown.
-  if (variation.value === null && north === 'magnetic') return 'no-variation';
+  const directed = wind.fromDeg !== null && wind.fromDeg !== 0 && !wind.variable;
+  if (variation.value === null && north === 'magnetic' && directed) return 'no-variation';
   return {
     field,
     wind,

@@ -15,8 +15,8 @@ export type StepState =
   /** Not reached, or the one that is due. */
   | { readonly kind: 'open' }
   | { readonly kind: 'done' | 'held' | 'cannot'; readonly tick: Ticked }
-  /** Its condition does not hold; `facts` are those that decide it. */
-  | { readonly kind: 'not-needed'; readonly facts: readonly FactName[] }
+  /** Its condition does not hold, or did not when it was `passed`; `facts` are those that decide it. */
+  | { readonly kind: 'not-needed'; readonly facts: readonly FactName[]; readonly passed: boolean }
   /** It was done, and then facts it depends on moved. */
   | { readonly kind: 'again'; readonly tick: Ticked; readonly moved: readonly FactName[] };
 
@@ -92,12 +92,15 @@ function stateOf(
   facts: Facts,
   reached: number,
 ) {
+  const past = order(step.until ?? phase) < reached;
   if (tick === undefined) {
-    return step.when !== undefined && holds(step.when, facts) === false
-      ? ({ kind: 'not-needed', facts: factsIn(step.when) } as const)
-      : ({ kind: 'open' } as const);
+    // Passed without a tick, it was not needed then: nobody is sent back when that changes later.
+    const needed = step.when === undefined || (!past && holds(step.when, facts) !== false);
+    return needed
+      ? ({ kind: 'open' } as const)
+      : ({ kind: 'not-needed', facts: factsIn(step.when ?? { all: [] }), passed: past } as const);
   }
-  if (tick.outcome !== 'done' || order(step.until ?? phase) < reached) {
+  if (tick.outcome !== 'done' || past) {
     return { kind: tick.outcome, tick } as const;
   }
   const moved = factsOf(step).filter(

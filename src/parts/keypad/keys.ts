@@ -38,6 +38,9 @@ const UNIT_AT_END = /(KT|MPS|KMH)$/;
 
 /** The text after a key. */
 export function press(text: string, key: PadKey): string {
+  // Nothing goes on after a calm: what is typed next is another wind.
+  if (text === 'CALM' && key !== 'erase')
+    return key === 'space' || key === 'unit' ? text : press('', key);
   switch (key) {
     case 'erase':
       return eraseLast(text);

@@ -36,7 +36,9 @@ export function stateWords(row: StepRow): string {
     case 'cannot':
       return words.cannotState(state.tick.why ?? '');
     case 'not-needed':
-      return words.notNeeded(state.facts.map(factWords).join(', '));
+      return state.passed
+        ? words.notNeededThen
+        : words.notNeeded(state.facts.map(factWords).join(', '));
     default:
       return liveText(step.response);
   }

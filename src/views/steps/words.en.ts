@@ -54,6 +54,7 @@ export const words = {
   heldBack: 'held back',
   cannotState: (why: string) => `cannot: ${why}`,
   notNeeded: (why: string) => `not needed: ${why}`,
+  notNeededThen: 'was not needed',
   until: (time: string) => ` until ${time}`,
   again: (why: string) => `Again: ${why}`,
   lastDone: 'Done last',

@@ -53,8 +53,17 @@ test('a step that is not needed names the facts that decide it, and counts for n
   expect(rowOf(new Pilot().walk(), 'lamps').state).toEqual({
     kind: 'not-needed',
     facts: ['night'],
+    passed: false,
   });
   expect(ramp).toMatchObject({ total: 2, handled: 0 });
+});
+
+test('dusk after the ramp sends nobody back for the lamps', () => {
+  const pilot = new Pilot();
+  pilot.goTo('barrier');
+  pilot.goOn();
+  pilot.now = facts({ night: true });
+  expect(rowOf(pilot.walk(), 'lamps').state).toMatchObject({ kind: 'not-needed', passed: true });
 });
 
 test('after sunset the lamps are needed', () => {
