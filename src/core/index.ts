@@ -100,20 +100,28 @@ export {
   type Ticked,
 } from './sortie/fold';
 export type { Unit } from './units';
-export { readReport } from './weather/readReport';
+export { ageMinutes, issuedAt, newestFor } from './weather/issued';
+export { readReport, readReports } from './weather/readReport';
 export type {
   Place as TextPlace,
   Problem,
   ProblemCode,
-  Report,
   Span,
   SpanKind,
   Wind,
+  WindReport,
 } from './weather/report';
+export type * from './weather/whole/groupTypes';
+export type { HourOfDay, Meaning, Modifier, RemarkKind, TrendKind } from './weather/whole/meaning';
+export type { ReadSpan, Remarks, Report, Trend, Weather } from './weather/whole/report';
 
 /** Loads what works out magnetic variation, and the tables for a date; rejects with RangeError outside 1900 to 2030. */
 export const loadVariation = (at: Date) =>
   import('./earth/variationTable').then(({ variationTableFor }) => variationTableFor(at));
+
+/** Loads the reader of whole reports; the first answer reads their wind alone. */
+export const loadReportReader = () =>
+  import('./weather/readReport').then(({ readReport }) => readReport);
 
 /** Loads what works out the sun, when a step or a screen first asks for it. */
 export const loadSun = () => import('./earth/sun').then(({ sunFacts }) => sunFacts);

@@ -2,7 +2,7 @@
 
 import { parseMetar } from 'metar-taf-parser';
 import { readReport } from '../../src/core/weather/readReport';
-import type { Report } from '../../src/core/weather/report';
+import type { WindReport } from '../../src/core/weather/report';
 import { PUBLISHED } from '../reference/reports/published';
 import { REAL_SHAPED } from '../reference/reports/realShaped';
 import { type Row, ratio, timesASecond } from './row';
@@ -98,7 +98,7 @@ export function fuzzReports(count: number, seed: number): void {
 const UNSEEN = /[\s\p{Cc}\p{Cf}]/u;
 
 /** What in an answer cannot be, whatever the text; null where nothing is wrong. */
-export function faultOf({ kind, wind, spans, problems }: Report, text: string): string | null {
+export function faultOf({ kind, wind, spans, problems }: WindReport, text: string): string | null {
   let reached = 0;
   const isSeen = (from: number, to: number) => {
     for (let i = from; i < to; i++) if (!UNSEEN.test(text.charAt(i))) return true;

@@ -2,7 +2,7 @@
 
 import { judgeWind } from './judgeWind';
 import { type Observation, observationOf } from './observation';
-import type { Place, Problem, ProblemCode, Report, Span } from './report';
+import type { Place, Problem, ProblemCode, Span, WindReport } from './report';
 import { addSpan, addSpans } from './spans';
 import { type Heading, headingOf, isEnd } from './statements';
 import { type Token, textAt } from './tokens';
@@ -18,7 +18,7 @@ const VALIDITY_LENGTH = 9;
 const OLD_VALIDITY = /^\d{6}$/;
 
 /** A report that still lacks what only the whole text can tell. */
-export interface ReportDraft extends Report {
+export interface ReportDraft extends WindReport {
   others: number;
   readonly spans: Span[];
   readonly problems: Problem[];
@@ -116,7 +116,7 @@ function isForecast(tokens: readonly Token[], heading: Heading, parts: Parts): b
   return isAllTrend || isValidFor(parts.trend, parts.remarks);
 }
 
-function kindOf(heading: Heading, observation: Observation, parts: Parts): Report['kind'] {
+function kindOf(heading: Heading, observation: Observation, parts: Parts): WindReport['kind'] {
   if (heading.type === 'report' || heading.timed) return 'report';
   if (!observation.wind) return 'nothing';
   const hasMore =

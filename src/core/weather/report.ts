@@ -1,5 +1,5 @@
 /**
- * What a weather report, or a wind typed in short, was read as.
+ * What a weather report, or a wind typed in short, was read as, as far as its wind goes.
  *
  * The reader never throws and never guesses: each piece of the text is either read, with a kind, or
  * marked as not read; what was read but cannot be used is a {@link Problem} with its place.
@@ -91,8 +91,8 @@ export type ProblemCode =
   /** Text beyond the bound was not read. */
   | 'too-long';
 
-/** A report, or a wind typed in short, as read. */
-export interface Report {
+/** A report, or a wind typed in short, as read for its wind. */
+export interface WindReport {
   /** A whole report, a wind typed in short, a forecast instead of a report, or none of them. */
   readonly kind: 'report' | 'shorthand' | 'forecast' | 'nothing';
   /** Station indicator, such as `XHAR`; null when the text names none. */

@@ -6,7 +6,7 @@ import { draft, enteredWind, inputs, typedRead, typedWind } from '../../board/bo
 import { setInputs } from '../../board/choices';
 import { typing } from '../../board/places';
 import { closeKeypad, dropDraft, setWind, typeWind } from '../../board/windEntry';
-import type { Report } from '../../core';
+import type { WindReport } from '../../core';
 import { Key } from '../../parts/key/Key';
 import styles from './Entry.module.css';
 import { words } from './words.en';
@@ -119,14 +119,14 @@ export function Entry(): JSX.Element {
   );
 }
 
-const northName = (report: Report | null) =>
+const northName = (report: WindReport | null) =>
   (report?.north === 'true' ? 'true' : inputs.value.typedNorth) === 'true'
     ? words.trueNorth
     : words.magneticNorth;
 
 interface ReadProps {
   /** The text as read; null while there is none. */
-  readonly report: Report | null;
+  readonly report: WindReport | null;
 }
 
 /** The same text behind the entry, each piece marked with how it was read. */

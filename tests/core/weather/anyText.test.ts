@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { readReport, readReports } from '../../../src/core/weather/readReport';
+import { readReports } from '../../../src/core/weather/readReport';
+import { readWind } from '../../../src/core/weather/readWind';
 import { MOST_CHARACTERS } from '../../../src/core/weather/tokens';
 import { faultOf, fuzzReports } from '../../bench/reports';
 import { codesOf, windOf } from './winds';
@@ -9,7 +10,7 @@ describe('whatever the text, the answer does not contradict itself', () => {
   test('with characters of every script', () => {
     fc.assert(
       fc.property(fc.string({ unit: 'binary', maxLength: 200 }), (text) => {
-        expect(faultOf(readReport(text), text)).toBeNull();
+        expect(faultOf(readWind(text), text)).toBeNull();
       }),
       { numRuns: 2000 },
     );
@@ -20,7 +21,7 @@ describe('whatever the text, the answer does not contradict itself', () => {
     fc.assert(
       fc.property(units, (codes) => {
         const text = String.fromCharCode(...codes);
-        expect(faultOf(readReport(text), text)).toBeNull();
+        expect(faultOf(readWind(text), text)).toBeNull();
       }),
     );
   });
@@ -50,16 +51,16 @@ describe('a text beyond the bound', () => {
 
   test('is answered from what was read, and says so', () => {
     expect(windOf(long)).toBe('240/12');
-    expect(codesOf(readReport(long))).toEqual(['too-long']);
-    expect(faultOf(readReport(long), long)).toBeNull();
-    expect(codesOf(readReport('24012 '.padEnd(MOST_CHARACTERS)))).toEqual([]);
+    expect(codesOf(readWind(long))).toEqual(['too-long']);
+    expect(faultOf(readWind(long), long)).toBeNull();
+    expect(codesOf(readWind('24012 '.padEnd(MOST_CHARACTERS)))).toEqual([]);
   });
 
   test('does not have its last group read by halves', () => {
     const cut = `${'x '.repeat(MOST_CHARACTERS / 2 - 4)}24012G20KT`;
     expect(cut.length).toBeGreaterThan(MOST_CHARACTERS);
     expect(windOf(cut)).toBe('none');
-    expect(codesOf(readReport(cut))).toEqual(['no-wind', 'too-long']);
+    expect(codesOf(readWind(cut))).toEqual(['no-wind', 'too-long']);
   });
 
   test.each([
@@ -82,7 +83,7 @@ describe('a text beyond the bound', () => {
     const bestOf = (text: string) => {
       const times = Array.from({ length: 7 }, () => {
         const start = performance.now();
-        readReport(text);
+        readWind(text);
         return performance.now() - start;
       });
       return Math.min(...times);

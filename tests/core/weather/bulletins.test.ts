@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { readReport, readReports } from '../../../src/core/weather/readReport';
+import { readReports } from '../../../src/core/weather/readReport';
+import { readWind } from '../../../src/core/weather/readWind';
 import { codesOf, lineOf, piecesOf, windOf } from './winds';
 
 const BULLETIN = `SAXX31 XHAR 011250
@@ -26,7 +27,7 @@ describe('a bulletin', () => {
   });
 
   test('is answered from its first report, the rest marked as another', () => {
-    expect(readReport(BULLETIN)).toMatchObject({ station: 'XHAR', others: 2 });
+    expect(readWind(BULLETIN)).toMatchObject({ station: 'XHAR', others: 2 });
     const pieces = piecesOf(BULLETIN);
     expect(pieces[0]).toBe('heading SAXX31 XHAR 011250');
     expect(pieces.at(-1)).toBe(
@@ -43,7 +44,7 @@ describe('a bulletin', () => {
     const text =
       'TAF XHAR 011100Z 0112/0212 31040KT 9999 BECMG 0114/0116 20005KT METAR XHAR 011250Z 24012KT';
     expect(windOf(text)).toBe('240/12');
-    expect(readReport(text).others).toBe(0);
+    expect(readWind(text).others).toBe(0);
   });
 
   test('after words of greeting is still read', () => {
@@ -52,7 +53,7 @@ describe('a bulletin', () => {
   });
 
   test('with the wind of the first not reported does not answer with the second', () => {
-    const report = readReport('METAR XHAR 011250Z /////KT 9999= METAR XBOR 011250Z 24012KT=');
+    const report = readWind('METAR XHAR 011250Z /////KT 9999= METAR XBOR 011250Z 24012KT=');
     expect(report).toMatchObject({ station: 'XHAR', wind: null });
     expect(codesOf(report)).toEqual(['wind-not-reported']);
   });
@@ -88,8 +89,8 @@ describe('what looks like a wind or a heading where none can be', () => {
   });
 
   test('the next observation announced in remarks is not another report', () => {
-    expect(readReport('METAR XHAR 011250Z 24012KT RMK LAST 011850Z').others).toBe(0);
-    expect(readReport('METAR XHAR 011250Z 24012KT RMK NEXT 011850Z').others).toBe(0);
+    expect(readWind('METAR XHAR 011250Z 24012KT RMK LAST 011850Z').others).toBe(0);
+    expect(readWind('METAR XHAR 011250Z 24012KT RMK NEXT 011850Z').others).toBe(0);
   });
 });
 
@@ -105,7 +106,7 @@ describe('a forecast is told apart and gives no wind', () => {
     ['one change group of it', 'FM011400 31018G28KT 9999'],
     ['one becoming of it', 'BECMG 0114/0116 31018G28KT'],
   ])('%s', (_, text) => {
-    expect(readReport(text)).toMatchObject({ kind: 'forecast', wind: null });
-    expect(codesOf(readReport(text))).toEqual(['forecast']);
+    expect(readWind(text)).toMatchObject({ kind: 'forecast', wind: null });
+    expect(codesOf(readWind(text))).toEqual(['forecast']);
   });
 });

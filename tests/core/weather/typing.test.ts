@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { readReport } from '../../../src/core/weather/readReport';
+import { readWind } from '../../../src/core/weather/readWind';
 import { codesOf, piecesOf, windOf } from './winds';
 
 /** What the pilot sees after each key, from the first on: the wind, and `…` where it is unfinished. */
 function walk(text: string): string[] {
   const seen: string[] = [];
   for (let typed = 1; typed <= text.length; typed++) {
-    const report = readReport(text.slice(0, typed));
+    const report = readWind(text.slice(0, typed));
     expect(codesOf(report).filter((code) => code !== 'incomplete')).toEqual([]);
     expect(report.spans.map(({ kind }) => kind)).not.toContain('unread');
     const line = windOf(text.slice(0, typed)) + (codesOf(report).length > 0 ? ' …' : '');
@@ -56,19 +56,19 @@ describe('while a wind is typed, no key brings a wrong wind or a complaint', () 
     expect(piecesOf('27012 g')).toEqual(['wind 27012', 'unfinished g']);
     expect(piecesOf('27012G20KT 240V3')).toEqual(['wind 27012G20KT', 'unfinished 240V3']);
     expect(piecesOf('240 at 1')).toEqual(['unfinished 240 at 1']);
-    expect(readReport('27012G2').problems).toEqual([{ code: 'incomplete', at: [5, 7] }]);
+    expect(readWind('27012G2').problems).toEqual([{ code: 'incomplete', at: [5, 7] }]);
   });
 
   test('one digit awaits another only at the end of the text', () => {
     expect(windOf('240/5')).toBe('none');
     expect(windOf('240/5G15')).toBe('240/5G15');
     expect(windOf('240/5 200V280')).toBe('240/5 200V280');
-    expect(codesOf(readReport('24012G5 200V280'))).toEqual(['gust-below-mean']);
+    expect(codesOf(readWind('24012G5 200V280'))).toEqual(['gust-below-mean']);
   });
 
   test('what can become no wind is not called unfinished', () => {
     for (const text of ['hello', '240/x', 'good day', '24012x']) {
-      expect(codesOf(readReport(text))).toEqual(['no-wind']);
+      expect(codesOf(readWind(text))).toEqual(['no-wind']);
     }
   });
 });

@@ -1,8 +1,8 @@
 /** What the tests of the reader share: a wind in one line, and winds made up by fast-check. */
 
 import fc from 'fast-check';
-import { readReport } from '../../../src/core/weather/readReport';
-import type { Report, Wind } from '../../../src/core/weather/report';
+import { readWind } from '../../../src/core/weather/readWind';
+import type { Wind, WindReport } from '../../../src/core/weather/report';
 
 /** A wind in knots to a tenth, as `240/12.0G20.0 200V280`; `none` where there is none. */
 export function lineOf(wind: Wind | null): string {
@@ -16,14 +16,14 @@ export function lineOf(wind: Wind | null): string {
 }
 
 /** The wind of a text in one line. */
-export const windOf = (text: string): string => lineOf(readReport(text).wind);
+export const windOf = (text: string): string => lineOf(readWind(text).wind);
 
 /** The codes of a report's problems. */
-export const codesOf = ({ problems }: Report): string[] => problems.map(({ code }) => code);
+export const codesOf = ({ problems }: WindReport): string[] => problems.map(({ code }) => code);
 
 /** The pieces of a text with what each was read as, as `wind 24012KT`. */
 export const piecesOf = (text: string): string[] =>
-  readReport(text).spans.map(({ kind, at }) => `${kind} ${text.slice(...at)}`);
+  readWind(text).spans.map(({ kind, at }) => `${kind} ${text.slice(...at)}`);
 
 const tens = fc.integer({ min: 1, max: 36 }).map((n) => n * 10);
 const two = (n: number) => String(n).padStart(2, '0');

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { readReport } from '../../../src/core/weather/readReport';
+import { readWind } from '../../../src/core/weather/readWind';
 import { codesOf, piecesOf, validGroup, windOf } from './winds';
 
 describe('a wind typed in short', () => {
@@ -46,7 +46,7 @@ describe('a wind typed in short', () => {
     ['\u202e24012KT\u202c', '240/12'],
   ])('%s is %s', (text, wind) => {
     expect(windOf(text)).toBe(wind);
-    expect(readReport(text)).toMatchObject({ kind: 'shorthand', north: 'unstated' });
+    expect(readWind(text)).toMatchObject({ kind: 'shorthand', north: 'unstated' });
   });
 
   test.each([
@@ -78,8 +78,8 @@ describe('a wind group', () => {
 
   test('in metres a second or kilometres an hour is the same wind in knots', () => {
     // 10 m/s = 36 km/h = 19.4384 kt, ICAO Annex 5.
-    expect(readReport('24010MPS').wind?.speedKt).toBeCloseTo(19.4384, 4);
-    expect(readReport('24036KMH').wind?.speedKt).toBeCloseTo(19.4384, 4);
+    expect(readWind('24010MPS').wind?.speedKt).toBeCloseTo(19.4384, 4);
+    expect(readWind('24036KMH').wind?.speedKt).toBeCloseTo(19.4384, 4);
   });
 
   test('comes back field for field, alone, in a report, and amid junk', () => {
@@ -88,11 +88,11 @@ describe('a wind group', () => {
     fc.assert(
       fc.property(validGroup, junk, junk, ({ text, wind }, before, after) => {
         const report = `METAR XHAR 011250Z AUTO ${text} 9999 // FEW030 15/M02 Q1013 TEMPO 31040G60KT RMK 05003KT`;
-        expect(readReport(text).wind).toEqual(wind);
-        expect(readReport(report)).toMatchObject({ wind, kind: 'report', station: 'XHAR' });
-        expect(readReport(`${before}${text} ${after}`).wind).toEqual(wind);
-        expect(readReport(report.toLowerCase()).wind).toEqual(wind);
-        expect(readReport(report.replaceAll(' ', '\n  ')).wind).toEqual(wind);
+        expect(readWind(text).wind).toEqual(wind);
+        expect(readWind(report)).toMatchObject({ wind, kind: 'report', station: 'XHAR' });
+        expect(readWind(`${before}${text} ${after}`).wind).toEqual(wind);
+        expect(readWind(report.toLowerCase()).wind).toEqual(wind);
+        expect(readWind(report.replaceAll(' ', '\n  ')).wind).toEqual(wind);
       }),
       { numRuns: 500 },
     );
@@ -114,7 +114,7 @@ describe('what cannot be used is refused with its place', () => {
     ['a wind not reported', '/////KT', 'none', 'wind-not-reported', undefined],
   ])('%s', (_, text, wind, code, values) => {
     expect(windOf(text)).toBe(wind);
-    const { problems } = readReport(text);
+    const { problems } = readWind(text);
     expect(problems).toEqual([
       values ? { code, at: [0, text.length], values } : { code, at: [0, text.length] },
     ]);
@@ -123,7 +123,7 @@ describe('what cannot be used is refused with its place', () => {
   test('a swing above 360 is dropped, its wind kept', () => {
     const text = '24012KT 200V370';
     expect(windOf(text)).toBe('240/12');
-    expect(readReport(text).problems).toEqual([
+    expect(readWind(text).problems).toEqual([
       { code: 'direction-out-of-range', at: [8, 15], values: { deg: 370 } },
     ]);
   });
@@ -131,19 +131,19 @@ describe('what cannot be used is refused with its place', () => {
   test('a mean outside its swing is flagged, both kept', () => {
     const text = '24012KT 300V330';
     expect(windOf(text)).toBe('240/12 300V330');
-    expect(readReport(text).problems).toEqual([
+    expect(readWind(text).problems).toEqual([
       {
         code: 'mean-outside-swing',
         at: [8, 15],
         values: { fromDeg: 240, firstDeg: 300, secondDeg: 330 },
       },
     ]);
-    expect(readReport('35012KT 310V020').problems).toEqual([]);
+    expect(readWind('35012KT 310V020').problems).toEqual([]);
   });
 
   test('a gust above a number may be above the mean, whatever the number', () => {
     expect(windOf('14055GP50KT')).toBe('140/55G>50');
-    expect(readReport('14055GP50KT').problems).toEqual([]);
+    expect(readWind('14055GP50KT').problems).toEqual([]);
   });
 });
 
@@ -167,7 +167,7 @@ describe('an untidy report', () => {
     'SPECI XHAR 011250Z CCA 24012KT 15SM -FZRA BKN004 OVC009TCU 00/M01 A2945',
   ];
   test.each(HABITS)('%s', (text) => {
-    expect(readReport(text)).toMatchObject({ kind: 'report', north: 'true', problems: [] });
+    expect(readWind(text)).toMatchObject({ kind: 'report', north: 'true', problems: [] });
     expect(windOf(text)).toBe('240/12');
     expect(piecesOf(text).filter((piece) => piece.startsWith('unread'))).toEqual([]);
   });
@@ -187,14 +187,14 @@ describe('an untidy report', () => {
   });
 
   test('with a time that no clock shows has no time', () => {
-    expect(readReport('METAR XHAR 321250Z 24012KT').issued).toBeNull();
-    expect(readReport('METAR XHAR 012560Z 24012KT').issued).toBeNull();
+    expect(readWind('METAR XHAR 321250Z 24012KT').issued).toBeNull();
+    expect(readWind('METAR XHAR 012560Z 24012KT').issued).toBeNull();
   });
 
   test('says so where it has no wind', () => {
-    expect(codesOf(readReport('METAR XHAR 011250Z 9999 FEW030 15/08 Q1013'))).toEqual(['no-wind']);
-    expect(codesOf(readReport('METAR XHAR 011250Z NIL='))).toEqual(['wind-not-reported']);
-    expect(codesOf(readReport('good morning'))).toEqual(['no-wind']);
-    expect(readReport(' \n\u200b')).toMatchObject({ kind: 'nothing', problems: [], spans: [] });
+    expect(codesOf(readWind('METAR XHAR 011250Z 9999 FEW030 15/08 Q1013'))).toEqual(['no-wind']);
+    expect(codesOf(readWind('METAR XHAR 011250Z NIL='))).toEqual(['wind-not-reported']);
+    expect(codesOf(readWind('good morning'))).toEqual(['no-wind']);
+    expect(readWind(' \n\u200b')).toMatchObject({ kind: 'nothing', problems: [], spans: [] });
   });
 });

@@ -1,0 +1,94 @@
+/**
+ * Reads the wind in what a pilot pastes or types: a report, a bulletin of them, or a wind in short.
+ *
+ * This is what the first answer waits for, so the other groups of a report are only told apart here;
+ * readReport.ts reads them too.
+ */
+
+import { readStatement } from './readStatement';
+import type { Place, Problem, Span, WindReport } from './report';
+import { addSpan } from './spans';
+import { statementsOf } from './statements';
+import { MOST_CHARACTERS, type Token, tokensOf } from './tokens';
+
+/**
+ * Reads a text and answers from its first observation.
+ *
+ * A whole report is taken before a wind in short, and both before a forecast, whose wind is not the
+ * wind now. The spans are those of the whole text; the problems are those of the one answered from.
+ * Never throws, whatever the text; takes time in proportion to its length, and reads no more than
+ * {@link MOST_CHARACTERS} of it.
+ */
+export function readWind(text: string): WindReport {
+  const { reports } = readTokens(text);
+  if (reports.length < 2) return reports[0] ?? NOTHING;
+  const spans: Span[] = [];
+  const chosen = chosenOf(reports) ?? NOTHING;
+  for (const report of reports) {
+    const isAnother = isAnotherThan(chosen, report);
+    for (const { kind, at } of report.spans) addSpan(spans, isAnother ? 'another' : kind, ...at);
+  }
+  return { ...chosen, spans };
+}
+
+/** A text cut into pieces, and what its reports say of the wind. */
+export interface ReadTokens {
+  readonly tokens: readonly Token[];
+  /** Every report, forecast or short wind, in order; the spans of each are its own. */
+  readonly reports: readonly WindReport[];
+}
+
+/** Reads every report in a text, none in a blank one. Bounded and never throwing as `readWind`. */
+export function readTokens(text: string): ReadTokens {
+  const { tokens, beyond } = boundedTokensOf(text);
+  const reports = statementsOf(tokens).map(([start, end]) => readStatement(tokens, start, end));
+  const observations = reports.filter(isObservation).length;
+  for (const report of reports) {
+    report.others = observations - (isObservation(report) ? 1 : 0);
+    if (beyond) report.problems.push(tooLong(beyond));
+  }
+  if (beyond) addSpan(reports.at(-1)?.spans ?? [], 'unread', ...beyond);
+  return { tokens, reports };
+}
+
+/** The one that a text is answered from; undefined where there is none. */
+export function chosenOf<R extends WindReport>(reports: readonly R[]): R | undefined {
+  const ofKind = (kind: WindReport['kind']) => reports.find((report) => report.kind === kind);
+  return ofKind('report') ?? ofKind('shorthand') ?? ofKind('forecast') ?? reports[0];
+}
+
+/** Whether a report is an observation, but not the one answered from. */
+export const isAnotherThan = (chosen: WindReport, report: WindReport): boolean =>
+  report !== chosen && isObservation(report);
+
+const tooLong = (at: Place): Problem => ({
+  code: 'too-long',
+  at,
+  values: { mostCharacters: MOST_CHARACTERS },
+});
+
+const isObservation = ({ kind }: WindReport): boolean => kind === 'report' || kind === 'shorthand';
+
+/** A blank text: nothing to read, nothing to complain of. */
+export const NOTHING: WindReport = {
+  kind: 'nothing',
+  station: null,
+  issued: null,
+  wind: null,
+  north: 'unstated',
+  others: 0,
+  spans: [],
+  problems: [],
+};
+
+/** The tokens within the bound, and the stretch beyond it, where there is one. */
+function boundedTokensOf(text: string): { tokens: Token[]; beyond: Place | null } {
+  if (text.length <= MOST_CHARACTERS) return { tokens: tokensOf(text), beyond: null };
+  const tokens = tokensOf(text.slice(0, MOST_CHARACTERS));
+  // The cut may have halved the last one; half a group must not be read as a whole one.
+  const halved = tokens.at(-1)?.to === MOST_CHARACTERS ? tokens.pop() : undefined;
+  const from = halved?.from ?? MOST_CHARACTERS;
+  // Also ends the text: without it the last piece read would seem unfinished.
+  tokens.push({ text: '', textFrom: from, from, to: from });
+  return { tokens, beyond: [from, text.length] };
+}

@@ -1,0 +1,96 @@
+/** Goes once more through a report whose wind is read, and says what each of its groups means. */
+
+import type { SpanKind, WindReport } from '../report';
+import { isRunning } from '../spans';
+import { type Token, textAt } from '../tokens';
+import { readExpected } from './expected';
+import type { Meaning, Modifier } from './meaning';
+import { type Read, readGroup } from './readGroup';
+import { readRemark } from './remarks';
+import type { ReadSpan } from './report';
+
+/** Stretches that hold groups still to be read, and by what they are read. */
+const READERS: Partial<Record<SpanKind, (tokens: readonly Token[], at: number) => Read | null>> = {
+  other: readGroup,
+  trend: readExpected,
+  forecast: readExpected,
+  remarks: readRemark,
+};
+
+/**
+ * The stretches of a report whose tokens begin at `start`, with their meanings; also gives the
+ * token after its last. The tokens are those that the wind's reader had, so that both speak of the
+ * same groups.
+ */
+export function explain(
+  tokens: readonly Token[],
+  start: number,
+  report: WindReport,
+): { spans: ReadSpan[]; end: number } {
+  const spans: ReadSpan[] = [];
+  let at = start;
+  const isWithin = (to: number): boolean => {
+    const token = tokens[at];
+    return token !== undefined && token.from < to;
+  };
+  for (const { kind, at: place } of report.spans) {
+    const reader = READERS[kind];
+    if (!reader) {
+      spans.push({ at: place, kind, meaning: meaningOf(kind, textAt(tokens, at), report) });
+      while (isWithin(place[1])) at++;
+      continue;
+    }
+    // Nothing is left of a stretch whose words were one group with those before it.
+    while (isWithin(place[1])) {
+      const read = reader(tokens, at);
+      const end = read?.end ?? at + 1;
+      const [from, to] = [tokens[at]?.from ?? 0, tokens[end - 1]?.to ?? 0];
+      add(spans, { at: [from, to], kind, meaning: read?.meaning ?? null });
+      at = end;
+    }
+  }
+  return { spans, end: at };
+}
+
+/** What is not read runs on, so that a long text makes few stretches. */
+function add(spans: ReadSpan[], span: ReadSpan): void {
+  const last = spans.at(-1);
+  if (last?.kind === span.kind && !last.meaning && !span.meaning && isRunning(span.kind)) {
+    spans[spans.length - 1] = { ...span, at: [last.at[0], span.at[1]] };
+  } else {
+    spans.push(span);
+  }
+}
+
+/** What a stretch means that the wind's reader has told apart already. */
+function meaningOf(kind: SpanKind, text: string, report: WindReport): Meaning | null {
+  const { station, issued, wind } = report;
+  switch (kind) {
+    case 'heading':
+      return { code: 'bulletin' };
+    case 'type':
+      return { code: 'type', type: text === 'METAR' || text === 'SPECI' ? text : 'TAF' };
+    case 'station':
+      return station === null ? null : { code: 'station', station };
+    case 'time':
+      return issued && { code: 'issued', ...issued };
+    case 'modifier':
+      return { code: 'modifier', modifier: modifierOf(text) };
+    case 'wind':
+      return wind && { code: 'wind', wind };
+    case 'swing':
+      return wind?.sectorDeg ? { code: 'swing', sectorDeg: wind.sectorDeg } : null;
+    case 'end':
+      return { code: 'end' };
+    default:
+      return null;
+  }
+}
+
+/** FM 15, 15.4; WMO-No. 386, Part II, 2.3.2 for those of three letters. */
+function modifierOf(text: string): Modifier {
+  if (text === 'AUTO') return 'automatic';
+  if (text === 'NIL') return 'missing';
+  if (text === 'RTD' || text.startsWith('RR')) return 'late';
+  return text.startsWith('C') ? 'corrected' : 'amended';
+}

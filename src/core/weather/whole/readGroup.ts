@@ -1,0 +1,84 @@
+/** One group of an observation, read: which it is, and what it says. */
+
+import { GROUPS, isWholeMiles } from '../groups';
+import { phraseOf, type Token, textAt } from '../tokens';
+import { pressureOf, seaOf, temperatureOf } from './air';
+import type { ColourState, Group, Maintenance, ShearAloft } from './groupTypes';
+import type { Meaning } from './meaning';
+import { runwayStateOf } from './runwayState';
+import { runwayVisualRangeOf, visibilityOf } from './seeing';
+import { cloudOf, weatherOf } from './sky';
+import { hundredsOfFt, whole } from './written';
+
+/** What was read, and the token after its last. */
+export interface Read {
+  readonly meaning: Meaning;
+  readonly end: number;
+}
+
+/** The most frequent ones first. No text is two of them. */
+const READERS: readonly ((text: string) => Group | null)[] = [
+  cloudOf,
+  temperatureOf,
+  pressureOf,
+  visibilityOf,
+  weatherOf,
+  runwayVisualRangeOf,
+  runwayStateOf,
+  colourStateOf,
+  seaOf,
+  maintenanceOf,
+  shearAloftOf,
+];
+
+/** Reads the group that begins at a token; null where none does. */
+export function readGroup(tokens: readonly Token[], at: number): Read | null {
+  const text = textAt(tokens, at);
+  for (const reader of READERS) {
+    const meaning = reader(text);
+    if (meaning) return { meaning, end: at + 1 };
+  }
+  const next = textAt(tokens, at + 1);
+  if (text === 'WS') return windShearAt(tokens, at);
+  if (!isWholeMiles(text, next)) return null;
+  const meaning = visibilityOf(next, Number(text));
+  return meaning && { meaning, end: at + 2 };
+}
+
+/** `WS ALL RWY`, `WS R04`, `WS TKOF RWY04`. 15.13.3. */
+const SHEAR = /^WS(?: (TKOF|LDG))?(?: (ALL) RWY| (?:RWY|R)(\d\d[LCR]?))?(?= |$)/;
+const LONGEST_SHEAR = 4;
+
+function windShearAt(tokens: readonly Token[], at: number): Read | null {
+  const phrase = phraseOf(tokens, at, Math.min(tokens.length, at + LONGEST_SHEAR));
+  const parts = SHEAR.exec(phrase);
+  if (!parts) return null;
+  const [all, phase, every, runway = null] = parts;
+  const path = phase ? (phase === 'TKOF' ? 'take-off' : 'landing') : null;
+  return {
+    meaning: { code: 'wind-shear', runway: every ? 'all' : runway, path },
+    end: at + all.split(' ').length,
+  };
+}
+
+const SHEAR_ALOFT = whole(GROUPS.windShear);
+
+function shearAloftOf(text: string): ShearAloft | null {
+  const [, height, from, speed] = SHEAR_ALOFT.exec(text) ?? [];
+  const heightFt = hundredsOfFt(height);
+  if (heightFt === null) return null;
+  return { code: 'shear-aloft', heightFt, fromDeg: Number(from), speedKt: Number(speed) };
+}
+
+const COLOUR = whole(GROUPS.colourState);
+
+function colourStateOf(text: string): ColourState | null {
+  const parts = COLOUR.exec(text);
+  if (!parts) return null;
+  const colour = (parts[2] ?? null) as ColourState['colour'];
+  return { code: 'colour-state', colour, black: colour === null || parts[1] !== undefined };
+}
+
+function maintenanceOf(text: string): Maintenance | null {
+  return text === '$' ? { code: 'maintenance' } : null;
+}

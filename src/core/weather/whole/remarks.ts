@@ -1,0 +1,94 @@
+/**
+ * Remarks: the few that are read, and those that are told apart.
+ *
+ * Federal Meteorological Handbook No. 1, 12.7, but for those of other nations, marked habit. What is
+ * in plain language is left as it stands.
+ */
+
+import { phraseOf, type Token, textAt } from '../tokens';
+import { pressureOf } from './air';
+import type { Meaning, RemarkKind } from './meaning';
+import type { Read } from './readGroup';
+
+const BEGIN = /^(?:RMKS?|REMARKS?)$/;
+const PEAK_WIND = /^PK WND (\d{3})(\d{2,3})\/(\d\d)?(\d\d)(?= |$)/;
+const SEA_LEVEL = /^SLP(?:(\d{3})|NO)$/;
+const TENTHS = /^T([01])(\d{3})(?:([01])(\d{3}))?$/;
+const SHIFT = /^WSHFT(?: \d{2,4})?(?: FROPA)?(?= |$)/;
+
+/** The words of `PK WND 28045/1955` and of `WSHFT 1715 FROPA`. */
+const LONGEST = 3;
+
+/** Shapes of one word. */
+const SHAPES: readonly (readonly [RemarkKind, RegExp])[] = [
+  ['station-kind', /^AO[12]A?$/],
+  ['sensor-out', /^(?:TS|PWI|FZRA|RVR|P|VIS|CHI)NO$/],
+  ['pressure-rising-rapidly', /^PRESRR$/],
+  ['pressure-falling-rapidly', /^PRESFR$/],
+  ['pressure-tendency', /^5(?:[0-8]\d{3}|\/{4})$/],
+  ['precipitation', /^(?:P\d{4}|[67](?:\d{4}|\/{4}))$/],
+  ['snow-depth', /^4\/\d{3}$/],
+  ['temperature-extremes', /^(?:[12][01]\d{3}|4[01]\d{3}[01]\d{3})$/],
+  ['weather-times', /^[A-Z]{2,6}[BE]\d{2,4}(?:[A-Z]{0,6}[BE]\d{2,4}){0,8}$/],
+  ['lightning', /^LTG(?:IC|CC|CG|CA|CW){0,5}$/],
+  // Habit, former Soviet Union: millimetres of mercury, and hectopascals.
+  ['field-pressure', /^QFE\d{3}(?:[./]\d{1,4})?$/],
+  // Habit, Canada.
+  ['cloud-kinds', /^(?:(?:CI|CC|CS|AC|ACC|AS|NS|SC|ST|SF|CU|CF|TCU|CB)\d){1,8}$/],
+];
+
+/** Reads the remark that begins at a token; null where none that is known does. */
+export function readRemark(tokens: readonly Token[], at: number): Read | null {
+  const text = textAt(tokens, at);
+  const one = (meaning: Meaning): Read => ({ meaning, end: at + 1 });
+  if (BEGIN.test(text)) return one({ code: 'remarks' });
+  if (text === '$') return one({ code: 'maintenance' });
+  const seaLevel = SEA_LEVEL.exec(text);
+  if (seaLevel) return one({ code: 'sea-level-pressure', seaLevelHpa: seaLevelHpaOf(seaLevel[1]) });
+  const tenths = TENTHS.exec(text);
+  if (tenths) return one(tenthsOf(tenths));
+  if (text === 'PK' || text === 'WSHFT') return readWords(tokens, at);
+  for (const [remark, shape] of SHAPES) {
+    if (shape.test(text)) return one({ code: 'remark', remark });
+  }
+  // Habit: the pressure in the other unit.
+  const pressure = pressureOf(text);
+  return pressure && one(pressure);
+}
+
+function readWords(tokens: readonly Token[], at: number): Read | null {
+  const phrase = phraseOf(tokens, at, Math.min(tokens.length, at + LONGEST));
+  const endOf = (words: string): number => at + words.split(' ').length;
+  const shift = SHIFT.exec(phrase);
+  if (shift) return { meaning: { code: 'remark', remark: 'wind-shift' }, end: endOf(shift[0]) };
+  const peak = PEAK_WIND.exec(phrase);
+  if (!peak) return null;
+  const [words, from, speed, hour, minute] = peak;
+  return {
+    meaning: {
+      code: 'peak-wind',
+      fromDeg: Number(from),
+      speedKt: Number(speed),
+      hour: hour === undefined ? null : Number(hour),
+      minute: Number(minute),
+    },
+    end: endOf(words),
+  };
+}
+
+/**
+ * Tens, units and tenths of hPa; 9 or 10 is put before them, whichever is nearer to 1 000. FMH-1,
+ * 12.7.1 gives the digits; which to put before them is common practice.
+ */
+function seaLevelHpaOf(digits: string | undefined): number | null {
+  if (digits === undefined) return null;
+  return (Number(digits) < 500 ? 1000 : 900) + Number(digits) / 10;
+}
+
+/** The first figure of each is its sign: 1 is minus. */
+function tenthsOf([, airSign, air, dewSign, dew]: RegExpExecArray): Meaning {
+  const signed = (sign: string | undefined, digits: string | undefined) =>
+    (sign === '1' ? 0 - Number(digits) : Number(digits)) / 10;
+  const dewPointC = dew === undefined ? null : signed(dewSign, dew);
+  return { code: 'temperature-tenths', airC: signed(airSign, air), dewPointC };
+}

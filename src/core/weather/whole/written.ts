@@ -1,0 +1,16 @@
+/** Numbers as groups write them. */
+
+/** A shape of a group, made to match the whole of it. */
+export const whole = (shape: string): RegExp => new RegExp(`^(?:${shape})$`);
+
+/** A whole number, `M` for minus; null for slashes or nothing. `M00` is 0: what is lost is half a degree. */
+export function numberOf(text: string | undefined): number | null {
+  if (!text || text.startsWith('/')) return null;
+  return text.startsWith('M') ? 0 - Number(text.slice(1)) : Number(text);
+}
+
+/** Heights are given in hundreds of feet. 15.9.1. */
+export function hundredsOfFt(text: string | undefined): number | null {
+  const hundreds = numberOf(text);
+  return hundreds === null ? null : hundreds * 100;
+}
