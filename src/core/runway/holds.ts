@@ -1,7 +1,14 @@
 /** How firm a choice is: how far the wind can turn, and how strong it can get. */
 
 import { degreesOf, type TrueDeg, trueDeg } from '../angle';
-import { type Blow, blowFrom, crosswindWorstKt, exceeds, tailwindWorstKt } from './judge';
+import {
+  type Blow,
+  blowFrom,
+  crosswindWorstKt,
+  exceeds,
+  gustSpreadKt,
+  tailwindWorstKt,
+} from './judge';
 import { bestIn } from './order';
 import type { EndsQuestion, HoldsTo, HoldsUntil } from './question';
 import { type Candidate, inOwnNorth, type Situation } from './situation';
@@ -57,12 +64,14 @@ function holdsTo(
  */
 function breakingSpeed(best: Candidate, blow: Blow): Pick<HoldsUntil, 'speedKt' | 'limit'> {
   const { shape, limits } = blow.situation;
-  const reachedAtKt = (limitKt: number, worstKt: number) =>
-    exceeds(worstKt, 0) && shape.speedKt ? (shape.speedKt * limitKt) / worstKt : null;
-  const crosswind = reachedAtKt(limits.crosswindKt, crosswindWorstKt(best, blow));
-  const tailwind = reachedAtKt(limits.tailwindKt, tailwindWorstKt(best, blow));
-  if (tailwind !== null && (crosswind === null || tailwind < crosswind)) {
-    return { speedKt: tailwind, limit: 'tailwind' };
-  }
-  return { speedKt: crosswind, limit: crosswind === null ? null : 'crosswind' };
+  let first: Pick<HoldsUntil, 'speedKt' | 'limit'> = { speedKt: null, limit: null };
+  const reach = (limit: HoldsUntil['limit'], limitKt: number, worstKt: number) => {
+    if (!shape.speedKt || !exceeds(worstKt, 0)) return;
+    const speedKt = (shape.speedKt * limitKt) / worstKt;
+    if (speedKt < (first.speedKt ?? Number.POSITIVE_INFINITY)) first = { speedKt, limit };
+  };
+  reach('crosswind', limits.crosswindKt, crosswindWorstKt(best, blow));
+  reach('tailwind', limits.tailwindKt, tailwindWorstKt(best, blow));
+  reach('gust-spread', limits.gustSpreadKt, gustSpreadKt(blow));
+  return first;
 }

@@ -56,6 +56,22 @@ export function tailwindWorstKt({ bearing }: Candidate, blow: Blow): number {
   return (strongestKt ?? 0) * Math.max(0, -leastAlong(blow.middle, half, bearing));
 }
 
+/** How much the gust exceeds the steady wind, kt; 0 when there is none, or no speed is known. */
+export const gustSpreadKt = ({ situation: { shape } }: Blow): number =>
+  (shape.strongestKt ?? 0) - (shape.speedKt ?? 0);
+
+/** The place of an end among the preferred, from 1; Infinity where it has none in this wind. */
+export function preferredPlace(candidate: Candidate, blow: Blow): number {
+  const { preferred } = blow.situation;
+  const index = preferred?.ends.indexOf(candidate.designator) ?? -1;
+  return !preferred ||
+    index < 0 ||
+    exceeds(crosswindWorstKt(candidate, blow), preferred.maxCrosswindKt) ||
+    exceeds(tailwindWorstKt(candidate, blow), preferred.maxTailwindKt)
+    ? Number.POSITIVE_INFINITY
+    : index + 1;
+}
+
 /** Length needed, metres; null where it cannot be known. */
 export const neededM = (candidate: Candidate, blow: Blow): number | null =>
   blow.situation.lengthNeededM?.(candidate.designator, headwindLeastKt(candidate, blow)) ?? null;
@@ -77,6 +93,7 @@ export function keepsLimits(candidate: Candidate, blow: Blow): boolean {
     candidate.usable &&
     !exceeds(tailwindWorstKt(candidate, blow), limits.tailwindKt) &&
     !exceeds(crosswindWorstKt(candidate, blow), limits.crosswindKt) &&
+    !exceeds(gustSpreadKt(blow), limits.gustSpreadKt) &&
     !exceeds(neededM(candidate, blow) ?? 0, candidate.availableM)
   );
 }
@@ -88,6 +105,7 @@ export function failsBy(candidate: Candidate, blow: Blow): number {
   return Math.max(
     excessShare(crosswindWorstKt(candidate, blow), limits.crosswindKt),
     excessShare(tailwindWorstKt(candidate, blow), limits.tailwindKt),
+    excessShare(gustSpreadKt(blow), limits.gustSpreadKt),
     excessShare(neededM(candidate, blow) ?? 0, candidate.availableM),
   );
 }

@@ -7,12 +7,20 @@
  */
 
 import { relativeDeg } from '../angle';
-import { type Blow, crosswindShare, failsBy, headwindKt, keepsLimits, leftM } from './judge';
+import {
+  type Blow,
+  crosswindShare,
+  failsBy,
+  headwindKt,
+  keepsLimits,
+  leftM,
+  preferredPlace,
+} from './judge';
 import type { Reason } from './question';
 import type { Candidate, Rule, Situation } from './situation';
 
 /** A rule by which some ends are better than others. */
-interface Sieve {
+export interface Sieve {
   /** What it goes by; the better, the greater. */
   readonly worth: (end: Candidate, blow: Blow) => number;
   /** How much less than the best is as good as the best. */
@@ -31,7 +39,8 @@ const DEGREE = 1;
 /** What cannot be known is worth less than anything that can. */
 const known = (value: number | null): number => value ?? Number.NEGATIVE_INFINITY;
 
-const failsLeast: Sieve = {
+/** Puts the ends that fail in order. */
+export const failsLeast: Sieve = {
   worth: (end, blow) => -failsBy(end, blow),
   slack: SHARE_SLACK,
   reason: (end, next, blow) => ({
@@ -39,6 +48,20 @@ const failsLeast: Sieve = {
     share: failsBy(end, blow),
     nextShare: next.usable ? failsBy(next, blow) : null,
   }),
+};
+
+/** Comes before wind and calm-wind end: both give way to a runway-use programme. FAA JO 7110.65, 3-5-1. */
+const preferredFirst: Sieve = {
+  worth: (end, blow) => -preferredPlace(end, blow),
+  slack: 0,
+  reason: (end, next, blow) => {
+    const nextPlace = preferredPlace(next, blow);
+    return {
+      code: 'preferred',
+      place: preferredPlace(end, blow),
+      nextPlace: Number.isFinite(nextPlace) ? nextPlace : null,
+    };
+  },
 };
 
 const mostHeadwind: Sieve = {
@@ -94,7 +117,8 @@ const calmWindEnd: Sieve = {
   reason: () => ({ code: 'calm-wind-end' }),
 };
 
-const offDeg = ({ heading }: Candidate, { situation: { from } }: Blow): number =>
+/** How far a runway points away from where the wind comes from, degrees; 180 where that is anywhere. */
+export const offDeg = ({ heading }: Candidate, { situation: { from } }: Blow): number =>
   from === null ? 180 : Math.abs(relativeDeg(from, heading));
 
 const mostAligned: Sieve = {
@@ -119,8 +143,12 @@ const sievesFor: Readonly<Record<Rule, readonly Sieve[]>> = {
   'direction-only': [mostAligned, ...byLength, shortestTaxi],
 };
 
+/** The rules of a situation, in the order they are used in. */
+export const sievesOf = ({ rule, preferred }: Situation): readonly Sieve[] =>
+  preferred ? [preferredFirst, ...sievesFor[rule]] : sievesFor[rule];
+
 /** Whether the wind is known well enough for any end to be called within limits. */
-const canKeepLimits = ({ unbounded, shape }: Situation): boolean =>
+export const canKeepLimits = ({ unbounded, shape }: Situation): boolean =>
   !unbounded && shape.speedKt !== null;
 
 /** The best of the ends that keep every limit; null where none does. */
@@ -128,7 +156,7 @@ export function bestIn(blow: Blow): Candidate | null {
   const { situation } = blow;
   if (!canKeepLimits(situation)) return null;
   const within = situation.candidates.filter((end) => keepsLimits(end, blow));
-  return winnerOf(within, sievesFor[situation.rule], blow) ?? null;
+  return winnerOf(within, sievesOf(situation), blow) ?? null;
 }
 
 /** An end in its place. */
@@ -140,8 +168,8 @@ export interface Placed {
 
 /** All ends, best first: those that keep every limit, then the others by how little they fail. */
 export function inOrder(blow: Blow): Placed[] {
-  const { candidates, rule } = blow.situation;
-  const sieves = sievesFor[rule];
+  const { candidates } = blow.situation;
+  const sieves = sievesOf(blow.situation);
   const within = candidates.filter((end) => keepsLimits(end, blow));
   const failing = candidates.filter((end) => !within.includes(end));
   const upper = sorted(within, sieves, blow);
@@ -203,8 +231,12 @@ function whatSeparates(
 }
 
 /** Those that do best by one rule, and those within its slack of the best. */
-function sift(ends: readonly Candidate[], sieve: Sieve, blow: Blow): readonly Candidate[] {
+export function sift(
+  ends: readonly Candidate[],
+  { worth, slack }: Pick<Sieve, 'worth' | 'slack'>,
+  blow: Blow,
+): readonly Candidate[] {
   let enough = Number.NEGATIVE_INFINITY;
-  for (const end of ends) enough = Math.max(enough, sieve.worth(end, blow) - sieve.slack);
-  return ends.filter((end) => sieve.worth(end, blow) >= enough);
+  for (const end of ends) enough = Math.max(enough, worth(end, blow) - slack);
+  return ends.filter((end) => worth(end, blow) >= enough);
 }

@@ -11,6 +11,19 @@ export type Purpose = 'take-off' | 'landing';
 export interface WindLimits {
   readonly crosswindKt: number;
   readonly tailwindKt: number;
+  /** How much the gust may exceed the steady wind. Left out: by any. */
+  readonly gustSpreadKt?: number;
+}
+
+/** Ends that a field prefers whatever the wind, to spare its neighbours the noise. */
+export interface PreferredEnds {
+  /** The most preferred first. */
+  readonly ends: readonly Designator[];
+  /** On an end with more than this, kt, gusts included, the preference does not count. */
+  readonly maxCrosswindKt: number;
+  readonly maxTailwindKt: number;
+  /** All but the wind lets the preference count; `preferenceApplies` says so. */
+  readonly applies: boolean;
 }
 
 /**
@@ -38,11 +51,19 @@ export interface EndsQuestion {
   readonly taxiDistanceM?: (end: Designator) => number | null;
   /** Magnetic variation at the field, east positive, degrees. */
   readonly variationDeg: number;
+  /** Ends that the pilot knows to be closed today, work in progress. */
+  readonly closedToday?: readonly Designator[];
+  /** Ends that come before others within limits. Keep the same object while nothing in it changes. */
+  readonly preferred?: PreferredEnds;
+  /** Metres, above 0, to where a landing on that end must hold short of another runway; it lowers the LDA. As `preferred`. */
+  readonly holdShortM?: Readonly<Record<Designator, number>>;
 }
 
 /** Why an end is not within the limits given. */
 export type Shortfall =
   | { readonly code: 'closed'; readonly why: string }
+  /** The pilot said so for today. */
+  | { readonly code: 'closed-today' }
   /** Nothing is declared for this purpose: a TORA or LDA of 0. */
   | { readonly code: 'not-for-purpose'; readonly purpose: Purpose }
   | {
@@ -59,6 +80,8 @@ export type Shortfall =
       /** As for crosswind. */
       readonly gust: boolean;
     }
+  /** The gust exceeds the steady wind by too much; on every end alike. */
+  | { readonly code: 'gust-spread'; readonly spreadKt: number; readonly limitKt: number }
   | { readonly code: 'length'; readonly neededM: number; readonly availableM: number }
   /** A speed is only known to be above a number, so nothing can be called within limits. */
   | { readonly code: 'speed-unbounded' }
@@ -71,6 +94,8 @@ export type Reason =
   | { readonly code: 'only-one-within-limits' }
   /** Within every limit, which the next one is not. */
   | { readonly code: 'within-limits' }
+  /** Preferred by the field: its place in the list, from 1; null where the next one is not in it, or its wind is too strong for it. */
+  | { readonly code: 'preferred'; readonly place: number; readonly nextPlace: number | null }
   | { readonly code: 'calm-wind-end' }
   | { readonly code: 'most-headwind'; readonly headwindKt: number; readonly nextKt: number }
   /** Of the crosswind limit, 0 to 1, gust and swing included. */
@@ -111,7 +136,7 @@ export interface RankedEnd {
   readonly shortfalls: readonly Shortfall[];
   /** Why it stands above the next one in the list; empty for the last. */
   readonly reasons: readonly Reason[];
-  /** What is available for the purpose: TORA for take-off, LDA for landing, metres. */
+  /** What is available for the purpose: TORA for take-off, LDA or what holding short leaves of it for landing, metres. */
   readonly availableM: number;
   /** What remains of it after today's run, metres; negative when too short, null when not known. */
   readonly leftM: number | null;
@@ -139,7 +164,7 @@ export interface HoldsUntil {
   /** The steady speed, kt, gust scaled with it, at which today's direction reaches a wind limit on this end; null when none does. */
   readonly speedKt: number | null;
   /** The limit it reaches; null when none. */
-  readonly limit: 'crosswind' | 'tailwind' | null;
+  readonly limit: 'crosswind' | 'tailwind' | 'gust-spread' | null;
   /** 5° or less to spare on a side: reports are rounded to 10°. */
   readonly close: boolean;
 }

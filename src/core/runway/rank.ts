@@ -8,6 +8,7 @@ import {
   crosswindKt,
   crosswindWorstKt,
   exceeds,
+  gustSpreadKt,
   headwindKt,
   headwindLeastKt,
   leftM,
@@ -26,6 +27,7 @@ import { type Candidate, type Situation, situationOf } from './situation';
  *   within 2 kt of the best are settled by the smaller share of the crosswind limit, then by runway
  *   left over, then by taxi distance. FAA JO 7110.65, 3-5-1, for the wind; the band is common
  *   practice, no published source.
+ * - Ends that the field prefers come before all these while the scheme and its wind allow.
  * - In light wind: the field's calm-wind end, else the shortest taxi, else the most runway left.
  *   What all that leaves alike goes to the greater headwind after all.
  * - With a wind from anywhere (`VRB`), runway left over decides.
@@ -91,9 +93,14 @@ function shortfallsOf(end: Candidate, blow: Blow, { purpose }: EndsQuestion): Sh
   };
   const short: Shortfall[] = [];
   if (closed !== undefined) short.push({ code: 'closed', why: closed });
+  if (end.closedToday) short.push({ code: 'closed-today' });
   if (availableM === 0) short.push({ code: 'not-for-purpose', purpose });
   short.push(...over('tailwind', tailwindWorstKt(end, blow), limits.tailwindKt));
   short.push(...over('crosswind', crosswindWorstKt(end, blow), limits.crosswindKt));
+  const spreadKt = gustSpreadKt(blow);
+  if (exceeds(spreadKt, limits.gustSpreadKt)) {
+    short.push({ code: 'gust-spread', spreadKt, limitKt: limits.gustSpreadKt });
+  }
   if (availableM > 0 && needed !== null && exceeds(needed, availableM)) {
     short.push({ code: 'length', neededM: needed, availableM });
   }

@@ -5,7 +5,7 @@ import { degreesOf, magneticDeg, type TrueDeg, toMagnetic, toTrue, trueDeg } fro
 import { clockwiseDeg, envelopeOf } from '../weather/envelope';
 import type { Wind } from '../weather/report';
 import { type Bearing, bearingOf } from './components';
-import type { EndsQuestion, LengthNeeded, WindLimits } from './question';
+import type { EndsQuestion, LengthNeeded, PreferredEnds, WindLimits } from './question';
 
 /**
  * By which rules the ends are put in order. FAA JO 7110.65, 3-5-1: with 5 kt or more the end most
@@ -32,8 +32,10 @@ export interface WindShape {
 export interface Candidate extends End {
   /** Its heading, as cosine and sine. */
   readonly bearing: Bearing;
-  /** TORA or LDA, metres. */
+  /** TORA, or LDA unless a landing must hold short of its end, metres. */
   readonly availableM: number;
+  /** The pilot said so. */
+  readonly closedToday: boolean;
   readonly taxiM: number | null;
   readonly isCalmWindEnd: boolean;
   /** Open, and something is declared for the purpose. */
@@ -49,32 +51,43 @@ export interface Situation {
   readonly from: TrueDeg | null;
   /** A speed is only known to be above a number. */
   readonly unbounded: boolean;
-  readonly limits: WindLimits;
+  /** With an infinite gust spread where none was asked for. */
+  readonly limits: Required<WindLimits>;
+  /** Null where there are none, or they do not count. */
+  readonly preferred: PreferredEnds | null;
   /** Null where no one asked for length to be minded. */
   readonly lengthNeededM: LengthNeeded | null;
 }
 
 /** Makes a question ready to be asked for any direction of the wind. */
 export function situationOf(question: EndsQuestion): Situation {
-  const { field, wind, limits } = question;
+  const { field, wind, limits, preferred } = question;
   const from = fromOf(question);
+  const unbounded = wind.speedIsMinimum || wind.gustIsMinimum;
   return {
     candidates: endsOf(field).map((end) => {
-      const availableM = question.purpose === 'take-off' ? end.given.toraM : end.given.ldaM;
+      const { designator, given } = end;
+      const holdM = question.holdShortM?.[designator] ?? given.ldaM;
+      const availableM =
+        question.purpose === 'take-off' ? given.toraM : Math.min(given.ldaM, holdM);
+      const closedToday = question.closedToday?.includes(designator) === true;
       return {
         ...end,
         bearing: bearingOf(end.heading),
         availableM,
-        taxiM: question.taxiDistanceM?.(end.designator) ?? null,
-        isCalmWindEnd: end.designator === field.calmWindEnd,
-        usable: end.given.closed === undefined && availableM > 0,
+        closedToday,
+        taxiM: question.taxiDistanceM?.(designator) ?? null,
+        isCalmWindEnd: designator === field.calmWindEnd,
+        usable: given.closed === undefined && !closedToday && availableM > 0,
       };
     }),
     rule: ruleOf(wind, from),
     shape: shapeOf(wind),
     from,
-    unbounded: wind.speedIsMinimum || wind.gustIsMinimum,
-    limits,
+    unbounded,
+    limits: { gustSpreadKt: Number.POSITIVE_INFINITY, ...limits },
+    // A wind that is not known cannot be known to be weak enough.
+    preferred: preferred?.applies && !unbounded && wind.speedKt !== null ? preferred : null,
     lengthNeededM: question.lengthNeededM ?? null,
   };
 }

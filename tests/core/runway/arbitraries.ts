@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import type { Field } from '../../../src/core/airfield/field';
-import type { EndsQuestion } from '../../../src/core/runway/question';
+import type { EndsQuestion, PreferredEnds } from '../../../src/core/runway/question';
 import type { Wind } from '../../../src/core/weather/report';
 import { inventedField, question, wind } from './invented';
 
@@ -39,6 +39,25 @@ export const anyDirectedWind: fc.Arbitrary<Wind> = fc
     }),
   );
 
+/** What the pilot may add to a question: ends closed today or preferred, where to hold short, a gust limit. */
+const anyRules = fc.record(
+  {
+    closedToday: fc.subarray(['01', '03', '19', '23']),
+    preferred: fc.record<PreferredEnds>({
+      ends: fc.shuffledSubarray(['01', '03', '05', '19', '21', '23'], { minLength: 1 }),
+      maxCrosswindKt: fc.constantFrom(8, 15),
+      maxTailwindKt: fc.constantFrom(0, 5),
+      applies: fc.boolean(),
+    }),
+    holdShortM: fc.dictionary(
+      fc.constantFrom('01', '19', '21'),
+      fc.integer({ min: 300, max: 3000 }),
+    ),
+    gustSpreadKt: fc.integer({ min: 2, max: 12 }),
+  },
+  { requiredKeys: [] },
+);
+
 /** A question with limits, lengths that go with the headwind, and taxi distances. */
 export const anyQuestion: fc.Arbitrary<EndsQuestion> = fc
   .record({
@@ -51,17 +70,24 @@ export const anyQuestion: fc.Arbitrary<EndsQuestion> = fc
     needM: fc.option(fc.integer({ min: 300, max: 1500 })),
     taxi: fc.boolean(),
     purpose: fc.constantFrom('take-off', 'landing'),
+    rules: fc.option(anyRules),
   })
-  .map(({ needM, taxi, crosswindKt, tailwindKt, ...rest }) =>
-    question({
+  .map(({ needM, taxi, crosswindKt, tailwindKt, rules, ...rest }) => {
+    const { gustSpreadKt, ...others } = rules ?? {};
+    return question({
       ...rest,
-      limits: { crosswindKt, tailwindKt },
+      ...others,
+      limits: {
+        crosswindKt,
+        tailwindKt,
+        ...(gustSpreadKt === undefined ? {} : { gustSpreadKt }),
+      },
       ...(needM === null
         ? {}
         : { lengthNeededM: (_, headwindKt) => needM * (1 - (headwindKt ?? 0) / 100) }),
       ...(taxi ? { taxiDistanceM: (end) => 100 * Number.parseInt(end, 10) } : {}),
-    }),
-  );
+    });
+  });
 
 /** A number of degrees as a report writes a direction: above 0, up to 360. */
 export const compass = (deg: number): number => ((deg % 360) + 360) % 360 || 360;
