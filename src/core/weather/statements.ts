@@ -122,6 +122,9 @@ export function headingOf(tokens: readonly Token[], start: number, end: number):
   return { type, station, issued, timed, kinds };
 }
 
+/** Whether a text begins with a digit: asked first, because most words of a heading do not. */
+const isDigit = (text: string): boolean => text >= '0' && text < ':';
+
 /**
  * A time of issue, null where the text is none. Six digits without their `Z` are one only after a
  * station or a type, and not at the end of the text, where a wind may still be typed.
@@ -131,7 +134,7 @@ function timeOf(
   isExpected: boolean,
   goesOn: boolean,
 ): { issued: Issued | null } | null {
-  if (text.length < 5 || text.length > 7) return null;
+  if (text.length < 5 || text.length > 7 || !isDigit(text)) return null;
   if (TIME_OF_DAY.test(text)) return { issued: null };
   const parts = TIME.exec(text);
   if (!parts) return null;

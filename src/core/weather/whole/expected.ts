@@ -14,8 +14,10 @@ import { numberOf } from './written';
 const CHANGE = /^(?:(NOSIG|BECMG|TEMPO|INTER)|(PROB)(\d\d))$/;
 const TIME = /^(FM|TL|AT)(\d\d)?(\d\d)(\d\d)$/;
 const VALIDITY = /^(\d\d)(\d\d)\/(\d\d)(\d\d)$/;
+const VALIDITY_LENGTH = 9;
 const EXTREME = /^(TX|TN)(M?\d\d)\/(\d\d)?(\d\d)Z$/;
 const SWING = /^(\d{3})V(\d{3})$/;
+const SWING_LENGTH = 7;
 
 /** Reads what begins at a token of a trend or a forecast; null where nothing known does. */
 export function readExpected(tokens: readonly Token[], at: number): Read | null {
@@ -55,7 +57,7 @@ function periodOf(text: string): Meaning | null {
       ...hourOf(time[2], time[3], time[4]),
     };
   }
-  const validity = VALIDITY.exec(text);
+  const validity = text.length === VALIDITY_LENGTH ? VALIDITY.exec(text) : null;
   if (!validity) return null;
   const [, day, hour, lastDay, lastHour] = validity;
   return { code: 'validity', from: hourOf(day, hour), to: hourOf(lastDay, lastHour) };
@@ -73,6 +75,6 @@ function airOf(text: string): Meaning | null {
       ...hourOf(day, hour),
     };
   }
-  const swing = SWING.exec(text);
+  const swing = text.length === SWING_LENGTH ? SWING.exec(text) : null;
   return swing && { code: 'swing', sectorDeg: [Number(swing[1]), Number(swing[2])] };
 }

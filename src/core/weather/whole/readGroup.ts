@@ -16,25 +16,35 @@ export interface Read {
   readonly end: number;
 }
 
-/** The most frequent ones first. No text is two of them. */
-const READERS: readonly ((text: string) => Group | null)[] = [
-  cloudOf,
-  temperatureOf,
-  pressureOf,
-  visibilityOf,
-  weatherOf,
-  runwayVisualRangeOf,
-  runwayStateOf,
-  colourStateOf,
-  seaOf,
-  maintenanceOf,
-  shearAloftOf,
+const DIGITS = '0123456789';
+
+/** The readers, and with which characters their groups begin. No text is two of them. */
+const READERS: readonly (readonly [first: string, read: (text: string) => Group | null])[] = [
+  ['FSBOVNC/', cloudOf],
+  [`${DIGITS}M/`, temperatureOf],
+  [`${DIGITS}CPM/`, visibilityOf],
+  ['QA', pressureOf],
+  ['+-/BDFGHIMNPRSTUV', weatherOf],
+  ['R', runwayVisualRangeOf],
+  [`${DIGITS}RS`, runwayStateOf],
+  ['ABGRWY', colourStateOf],
+  ['W', seaOf],
+  ['W', shearAloftOf],
+  ['$', maintenanceOf],
 ];
+
+/** By the first character, so that a group is not tried for all that it cannot be. */
+const READERS_BY_FIRST = new Map<string, ((text: string) => Group | null)[]>();
+for (const [first, read] of READERS) {
+  for (const character of first) {
+    READERS_BY_FIRST.set(character, [...(READERS_BY_FIRST.get(character) ?? []), read]);
+  }
+}
 
 /** Reads the group that begins at a token; null where none does. */
 export function readGroup(tokens: readonly Token[], at: number): Read | null {
   const text = textAt(tokens, at);
-  for (const reader of READERS) {
+  for (const reader of READERS_BY_FIRST.get(text.charAt(0)) ?? []) {
     const meaning = reader(text);
     if (meaning) return { meaning, end: at + 1 };
   }

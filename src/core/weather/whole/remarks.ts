@@ -9,6 +9,7 @@ import { phraseOf, type Token, textAt } from '../tokens';
 import { pressureOf } from './air';
 import type { Meaning, RemarkKind } from './meaning';
 import type { Read } from './readGroup';
+import { whole } from './written';
 
 const BEGIN = /^(?:RMKS?|REMARKS?)$/;
 const PEAK_WIND = /^PK WND (\d{3})(\d{2,3})\/(\d\d)?(\d\d)(?= |$)/;
@@ -20,22 +21,28 @@ const SHIFT = /^WSHFT(?: \d{2,4})?(?: FROPA)?(?= |$)/;
 const LONGEST = 3;
 
 /** Shapes of one word. */
-const SHAPES: readonly (readonly [RemarkKind, RegExp])[] = [
-  ['station-kind', /^AO[12]A?$/],
-  ['sensor-out', /^(?:TS|PWI|FZRA|RVR|P|VIS|CHI)NO$/],
-  ['pressure-rising-rapidly', /^PRESRR$/],
-  ['pressure-falling-rapidly', /^PRESFR$/],
-  ['pressure-tendency', /^5(?:[0-8]\d{3}|\/{4})$/],
-  ['precipitation', /^(?:P\d{4}|[67](?:\d{4}|\/{4}))$/],
-  ['snow-depth', /^4\/\d{3}$/],
-  ['temperature-extremes', /^(?:[12][01]\d{3}|4[01]\d{3}[01]\d{3})$/],
-  ['weather-times', /^[A-Z]{2,6}[BE]\d{2,4}(?:[A-Z]{0,6}[BE]\d{2,4}){0,8}$/],
-  ['lightning', /^LTG(?:IC|CC|CG|CA|CW){0,5}$/],
+const SHAPES: Readonly<Record<RemarkKind, string>> = {
+  'station-kind': 'AO[12]A?',
+  'sensor-out': '(?:TS|PWI|FZRA|RVR|P|VIS|CHI)NO',
+  'pressure-rising-rapidly': 'PRESRR',
+  'pressure-falling-rapidly': 'PRESFR',
+  'pressure-tendency': '5(?:[0-8]\\d{3}|/{4})',
+  precipitation: 'P\\d{4}|[67](?:\\d{4}|/{4})',
+  'snow-depth': '4/\\d{3}',
+  'temperature-extremes': '[12][01]\\d{3}|4[01]\\d{3}[01]\\d{3}',
+  'weather-times': '[A-Z]{2,6}[BE]\\d{2,4}(?:[A-Z]{0,6}[BE]\\d{2,4}){0,8}',
+  'wind-shift': 'WSHFT',
+  lightning: 'LTG(?:IC|CC|CG|CA|CW){0,5}',
   // Habit, former Soviet Union: millimetres of mercury, and hectopascals.
-  ['field-pressure', /^QFE\d{3}(?:[./]\d{1,4})?$/],
+  'field-pressure': 'QFE\\d{3}(?:[./]\\d{1,4})?',
   // Habit, Canada.
-  ['cloud-kinds', /^(?:(?:CI|CC|CS|AC|ACC|AS|NS|SC|ST|SF|CU|CF|TCU|CB)\d){1,8}$/],
-];
+  'cloud-kinds': '(?:(?:CI|CC|CS|AC|ACC|AS|NS|SC|ST|SF|CU|CF|TCU|CB)\\d){1,8}',
+};
+
+const KINDS = Object.keys(SHAPES) as readonly RemarkKind[];
+
+/** One test for all of them; which of its brackets is filled tells the kind. */
+const ANY_SHAPE = whole(`(${Object.values(SHAPES).join(')|(')})`);
 
 /** Reads the remark that begins at a token; null where none that is known does. */
 export function readRemark(tokens: readonly Token[], at: number): Read | null {
@@ -48,9 +55,9 @@ export function readRemark(tokens: readonly Token[], at: number): Read | null {
   const tenths = TENTHS.exec(text);
   if (tenths) return one(tenthsOf(tenths));
   if (text === 'PK' || text === 'WSHFT') return readWords(tokens, at);
-  for (const [remark, shape] of SHAPES) {
-    if (shape.test(text)) return one({ code: 'remark', remark });
-  }
+  const shape = ANY_SHAPE.exec(text);
+  const remark = shape && KINDS[shape.indexOf(text, 1) - 1];
+  if (remark) return one({ code: 'remark', remark });
   // Habit: the pressure in the other unit.
   const pressure = pressureOf(text);
   return pressure && one(pressure);
