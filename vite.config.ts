@@ -10,13 +10,20 @@ import { manifest } from './tools/manifest';
 const here = fileURLToPath(new URL('.', import.meta.url));
 
 /**
- * What the door of core names for later: the stages after wind, steps, the plan for the dial, and
- * magnetic variation. The bench says when the first file holds something that belongs here.
+ * Of core, what the first answer needs; all else that its door names comes with what asks for it. A
+ * module that is missing here comes with the first answer too, but as a file of its own.
  */
-const LATER_IN_CORE = new RegExp(
-  '/src/core/(procedure/(?!phases)|brief/(brief|given|numbers|taxi|steps)|airfield/plan' +
-    '|earth/(fieldModel|harmonics|variation))',
-);
+const FIRST_OF_CORE = [
+  'angle|figure|index|units',
+  'airfield/(designator|ends)',
+  'brief/(endFigures|facts|wind)',
+  'earth/geodesic',
+  'procedure/phases',
+  'runway/(components|holds|judge|order|rank|ring|situation)',
+  'sortie/\\w+',
+  'weather/(envelope|groups|judgeWind|observation|read(Statement|Wind)|spans|statements|tokens|writtenWind)',
+];
+const isLaterCore = new RegExp(`/src/core/(?!(${FIRST_OF_CORE.join('|')})\\.ts$)`);
 
 const styleFiles = new Map<string, string>();
 
@@ -49,7 +56,7 @@ export default defineConfig({
         codeSplitting: {
           // All that the first answer needs is one file: it compresses better than eight, and none of
           // them has to be read before the next is asked for.
-          groups: [{ name: 'first', tags: ['$initial'], test: (id) => !LATER_IN_CORE.test(id) }],
+          groups: [{ name: 'first', tags: ['$initial'], test: (id) => !isLaterCore.test(id) }],
           // Or the door would take all that it names with it.
           includeDependenciesRecursively: false,
         },

@@ -6,7 +6,7 @@ import './style/base.css';
 import { effect } from '@preact/signals';
 import { render } from 'preact';
 import { begin } from './board/begin';
-import { wind } from './board/board';
+import { draft, typedWind } from './board/board';
 import { interruptWhenLeft } from './board/interruption';
 import { followAddress } from './board/places';
 import { startClock } from './board/time';
@@ -26,16 +26,20 @@ if (page !== null) {
   begin().finally(() => render(<App />, page));
 }
 
-// What can wait is loaded when the first answer stands, or when the pilot takes the time to read.
+/** After this long without a key a wind is taken as typed, ms. */
+const KEYS_REST_MS = 500;
+
+// What can wait is loaded when the first answer stands and no key is on its way, or when the pilot
+// takes the time to read.
+let timer = setTimeout(start, 6000);
 const stop = effect(() => {
-  if (wind.value.ranked !== null) queueMicrotask(start);
-});
-const timer = setTimeout(start, 6000);
-let started = false;
-function start(): void {
-  if (started) return;
-  started = true;
+  const isAnswered = typedWind.value.ranked !== null;
+  const isTyping = draft.value !== '';
+  if (!isAnswered) return;
   clearTimeout(timer);
+  timer = setTimeout(start, isTyping ? KEYS_REST_MS : 0);
+});
+function start(): void {
   stop();
   void import('./shell/loadRest').then(({ loadRest }) => loadRest());
 }

@@ -19,11 +19,10 @@ const LATER = [
   /^node_modules\/suncalc\//,
   /^node_modules\/workbox-/,
   /\.schema\.ts$/,
-  // Today's field is needed to turn a magnetic wind to true; all others are history.
-  /^src\/core\/earth\/coefficients\/(?!wmm2025)/,
-  // The stages after wind, and what they stand on.
-  /^src\/core\/(procedure\/(?!phases)|brief\/(numbers|taxi|steps)|airfield\/plan)/,
-  /^src\/core\/earth\/(fieldModel|harmonics|variation|sun)/,
+  // The stages after wind, all of a report but its wind, and what they stand on.
+  /^src\/core\/(procedure\/(?!phases)|brief\/(?!endFigures|facts|wind)|airfield\/plan)/,
+  /^src\/core\/earth\/(?!geodesic)/,
+  /^src\/core\/weather\/(whole\/|readReport)/,
   // The caution of the first start is read before the first answer.
   /^src\/views\/(?!wind\/|about\/Cautions|about\/words|about\/About\.module)/,
 ];
