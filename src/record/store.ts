@@ -48,13 +48,19 @@ export async function openStore(): Promise<Store> {
     entries: () => db.getAll('entries'),
     async addEntries(entries) {
       const write = db.transaction('entries', 'readwrite', { durability: 'strict' });
-      // A put that is refused outright must not leave those before it standing.
-      const puts = entries.map(async (entry) => write.store.put(entry));
-      const whole = Promise.all(puts).catch((refusal) => {
-        if (write.error === null) write.abort();
+      const puts: Promise<unknown>[] = [];
+      try {
+        for (const entry of entries) puts.push(write.store.put(entry));
+        // Not left to the browser, which would first answer to a page that may be gone by then.
+        write.commit();
+      } catch (refusal) {
+        // A put that is refused outright must not leave those before it standing.
+        const settled = Promise.allSettled([...puts, write.done]);
+        abort(write);
+        await settled;
         throw refusal;
-      });
-      await Promise.all([whole, write.done]);
+      }
+      await Promise.all([...puts, write.done]);
     },
     documents: () => db.getAll('documents'),
     async addDocument(document) {
@@ -62,4 +68,13 @@ export async function openStore(): Promise<Store> {
       await Promise.all([write.store.put(document), write.done]);
     },
   };
+}
+
+/** Aborts what is not aborted already. */
+function abort(write: { abort(): void }): void {
+  try {
+    write.abort();
+  } catch {
+    // The device did it.
+  }
 }

@@ -20,7 +20,9 @@ describe('when the wind turns and another end becomes best', () => {
     expect(await key(page, 'Use 01').first().isVisible()).toBe(true);
     for (const place of PLACES) {
       await openPlace(page, place);
-      await expect.poll(() => page.getByText('Using 28, best 01').isVisible(), place).toBe(true);
+      await expect
+        .poll(() => page.getByText('Using 28, best 01').isVisible(), { message: place })
+        .toBe(true);
       expect(await key(page, 'Use 01').count(), place).toBe(1);
     }
     expect(await using(page)).toBe('Using28');

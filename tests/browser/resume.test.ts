@@ -1,0 +1,146 @@
+/** Nothing typed or ticked is lost: a reload, a crash or a dark screen comes back to the same step. */
+
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from './harness';
+import {
+  AIRCRAFT,
+  clockOf,
+  doneKey,
+  due,
+  EVENING,
+  entry,
+  key,
+  openPlace,
+  read,
+  tick,
+  toSteps,
+  typeAnything,
+} from './pilot';
+
+const MINUTE_MS = 60_000;
+const later = (minutes: number) => new Date(EVENING.getTime() + minutes * MINUTE_MS);
+
+/** What stands on the way back into the steps. */
+const wayBack = (page: Page) => read(page.getByRole('alert'));
+
+/** Ticks the first two steps; the third, {@link LEFT_AT}, is then due. */
+async function leaveAtThird(page: Page): Promise<void> {
+  await toSteps(page);
+  await tick(page);
+  await tick(page);
+  await expect.poll(() => due(page)).toBe(LEFT_AT);
+}
+const LEFT_AT = 'Stick and pedals full travel, free';
+
+async function expectWayBack(page: Page, age: string): Promise<void> {
+  await expect.poll(() => wayBack(page)).toContain(`You left ${age}.`);
+  expect(await wayBack(page)).toContain('Done last: Brake lever, parked, needle white.');
+  expect(await wayBack(page)).toContain('Due: Stick and pedals, full travel, free.');
+  // Nothing can be ticked before the pilot has read that.
+  expect(await doneKey(page).count()).toBe(0);
+}
+
+describe('left in the middle of the steps', () => {
+  test('a reload comes back to the step, says how long ago, and goes on', async ({ open }) => {
+    const page = await open('phone', { at: EVENING });
+    await leaveAtThird(page);
+    await page.clock.runFor(6.5 * MINUTE_MS);
+    await page.reload();
+    await expectWayBack(page, '6 min ago');
+    await key(page, 'Go on').tap();
+    await expect.poll(() => due(page)).toBe(LEFT_AT);
+    await tick(page);
+    await expect.poll(() => due(page)).not.toBe(LEFT_AT);
+  });
+
+  test('a browser that was killed comes back to it after a cold start', async ({ device }) => {
+    const before = await device.start('phone', { at: EVENING });
+    await leaveAtThird(before);
+    await device.shut();
+    const page = await device.start('phone', { at: later(181), path: '#/steps' });
+    await expectWayBack(page, '3 h ago');
+    await key(page, 'One back').tap();
+    await expect.poll(() => due(page)).toBe('Brake lever parked, needle white');
+    expect(await read(key(page, /^Using/))).toBe('Using28');
+  });
+
+  test('a dark screen, a key, and a look elsewhere for more than a minute are marked too', async ({
+    open,
+  }) => {
+    const page = await open('phone', { at: EVENING });
+    await leaveAtThird(page);
+    await key(page, 'Called away').tap();
+    await page.clock.runFor(2 * MINUTE_MS);
+    await expectWayBack(page, '2 min ago');
+    await key(page, 'Go on').tap();
+
+    await darken(page, 3 * MINUTE_MS);
+    await expectWayBack(page, '3 min ago');
+    await key(page, 'Go on').tap();
+
+    await openPlace(page, 'Numbers');
+    await page.clock.runFor(4 * MINUTE_MS);
+    await openPlace(page, 'Steps');
+    await expectWayBack(page, '4 min ago');
+    await key(page, 'Go on').tap();
+
+    // A glance is none.
+    await darken(page, 3000);
+    await openPlace(page, 'Numbers');
+    await page.clock.runFor(30_000);
+    await openPlace(page, 'Steps');
+    await expect.poll(() => due(page)).toBe(LEFT_AT);
+  });
+
+  test('what was typed and not set is there again', async ({ open }) => {
+    const page = await open('tablet', { at: EVENING });
+    await toSteps(page);
+    await openPlace(page, 'Wind');
+    await typeAnything(page, '0101');
+    await page.clock.runFor(1000);
+    await page.reload();
+    await expect.poll(() => entry(page).inputValue()).toBe('0101');
+  });
+
+  test('a last key press is kept also when the page goes at once', async ({ open }) => {
+    const page = await open('tablet');
+    await toSteps(page);
+    await openPlace(page, 'Wind');
+    await typeAnything(page, '0101');
+    await page.reload();
+    await expect.poll(() => entry(page).inputValue()).toBe('0101');
+  });
+
+  test('a tick is kept also when the browser is killed at once', async ({ device }) => {
+    const before = await device.start('phone', { at: EVENING });
+    await toSteps(before);
+    const ticked = await tick(before, clockOf(before));
+    await expect.poll(() => due(before)).not.toBe(ticked);
+    await device.shut();
+    const page = await device.start('phone', { at: later(1), path: '#/steps' });
+    await expect.poll(() => wayBack(page)).toContain('Done last: Seat pins');
+  });
+});
+
+test('before anything was done there is nothing to come back to', async ({ open }) => {
+  const page = await open('phone', { at: EVENING });
+  await toSteps(page);
+  await page.reload();
+  await expect.poll(() => due(page)).toBe('Seat pins three out, in the rack');
+  expect(await page.getByRole('alert').count()).toBe(0);
+  await page.getByRole('button', { name: /1850Z/ }).tap();
+  const aircraft = page.getByRole('dialog').getByRole('button', { name: AIRCRAFT });
+  await expect.poll(() => aircraft.getAttribute('aria-pressed')).toBe('true');
+});
+
+/** The screen is dark for a while, as a device's is that was laid aside. */
+async function darken(page: Page, ms: number): Promise<void> {
+  const turn = (state: DocumentVisibilityState) =>
+    page.evaluate((shown) => {
+      Object.defineProperty(document, 'visibilityState', { value: shown, configurable: true });
+      document.dispatchEvent(new Event('visibilitychange'));
+    }, state);
+  await turn('hidden');
+  await page.clock.runFor(ms);
+  await turn('visible');
+}

@@ -1,0 +1,135 @@
+/** The steps: one is due, what cannot be done now is held back, and a barrier lets nothing through. */
+
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from './harness';
+import {
+  clockOf,
+  due,
+  EVENING,
+  goOnFrom,
+  key,
+  pressDeliberately,
+  read,
+  tick,
+  toSteps,
+} from './pilot';
+
+const upcoming = (page: Page) =>
+  page.getByRole('list', { name: 'Next' }).getByRole('listitem').allTextContents();
+
+const press = (page: Page, name: string) => pressDeliberately(page, key(page, name), clockOf(page));
+
+describe('the step that is due', () => {
+  test('stands with the three that follow, and with what was done just before', async ({
+    open,
+  }) => {
+    const page = await open('phone', { at: EVENING });
+    await toSteps(page);
+    expect(await due(page)).toBe('Seat pins three out, in the rack');
+    expect(await upcoming(page)).toEqual([
+      'Brake leverparked, needle white',
+      'Stick and pedalsfull travel, free',
+      'Canopyshut, two hooks, lamp out',
+    ]);
+    await tick(page);
+    await expect.poll(() => due(page)).toBe('Brake lever parked, needle white');
+    const before = page.getByRole('list', { name: 'Done last' });
+    expect(await read(before)).toContain('Seat pins');
+  });
+
+  test('is said when it was ticked, held back, or could not be done', async ({ open }) => {
+    const page = await open('phone', { at: EVENING });
+    await toSteps(page);
+    const said = async () =>
+      (await page.getByRole('status').allTextContents()).join(' ').replace(/\s+/g, ' ');
+    await tick(page);
+    await expect.poll(said).toContain('Seat pins, done. Due: Brake lever, parked, needle white.');
+    await press(page, 'Hold back');
+    await expect.poll(said).toContain('Brake lever, held back. Due: Stick and pedals');
+    await key(page, 'Cannot').tap();
+    await key(page, 'Not simulated').tap();
+    await expect.poll(said).toContain('Stick and pedals, cannot. Due: Canopy');
+  });
+
+  test('is taken back with one key, more than once', async ({ open }) => {
+    const page = await open('phone', { at: EVENING });
+    await toSteps(page);
+    const first = await tick(page);
+    const second = await tick(page);
+    await expect.poll(() => due(page)).not.toBe(second);
+    await key(page, 'Back').tap();
+    await expect.poll(() => due(page)).toBe(second);
+    await key(page, 'Back').tap();
+    await expect.poll(() => due(page)).toBe(first);
+    expect(await key(page, 'Back').isDisabled()).toBe(true);
+  });
+
+  test('is left out when it does not apply, with the reason in the list of all', async ({
+    open,
+  }) => {
+    const page = await open('phone', { at: EVENING });
+    await toSteps(page);
+    await page.getByRole('button', { name: /^Ramp, / }).tap();
+    const row = (item: string) =>
+      page.getByRole('dialog').getByRole('listitem').filter({ hasText: item });
+    // Sunset of 5 April 1987 at 62.95° N 10.55° W is 1937Z (NOAA solar equations, arithmetic): 1850Z
+    // is day.
+    await expect.poll(() => read(row('Cockpit lamps'))).toMatch(/not needed: not night until/);
+    await expect
+      .poll(() => read(row('Position lamps')))
+      .toMatch(/not needed: sun up until 19\d\dZ/);
+    await expect.poll(() => read(row('Windscreen air'))).toContain('not needed: surface dry');
+  });
+});
+
+describe('what is held back', () => {
+  test('must be done before the runway, and the barrier says so', async ({ open }) => {
+    const page = await open('phone', { at: EVENING });
+    await toSteps(page);
+    await press(page, 'Hold back');
+    await expect.poll(() => due(page)).toBe('Brake lever parked, needle white');
+    await goOnFrom(page, 'Taxi', 'Probe heat');
+    await expect.poll(() => due(page)).toBe('Probe heat on, lamp lit');
+    await tick(page);
+    await tick(page);
+    // Instead of the barrier, what was held back first is due again.
+    await expect.poll(() => due(page)).toBe('Seat pins three out, in the rack');
+    const flag = page.getByText('Held back, and before the runway is next');
+    expect(await flag.isVisible()).toBe(true);
+    expect(await key(page, 'Hold back').isDisabled()).toBe(true);
+    await tick(page);
+    // The next thing held back follows; one that cannot be done lets the pilot through too.
+    await expect.poll(() => due(page)).toBe('Brake lever parked, needle white');
+    expect(await flag.isVisible()).toBe(true);
+    await key(page, 'Cannot').tap();
+    await page.getByRole('textbox', { name: 'Another reason' }).fill('lever is stuck');
+    await key(page, 'Record').tap();
+    await expect.poll(() => due(page)).toBe('Stick and pedals full travel, free');
+    await page.getByRole('button', { name: /^Ramp, / }).tap();
+    const row = page.getByRole('dialog').getByRole('listitem').filter({ hasText: 'Brake lever' });
+    expect(await read(row)).toContain('cannot: lever is stuck');
+  });
+
+  test('can be done at any time, where it stands', async ({ open }) => {
+    const page = await open('phone', { at: EVENING });
+    await toSteps(page);
+    await press(page, 'Hold back');
+    await expect.poll(() => due(page)).toBe('Brake lever parked, needle white');
+    await key(page, 'Seat pins: Done now').tap();
+    await expect.poll(() => key(page, 'Seat pins: Done now').count()).toBe(0);
+    await page.getByRole('button', { name: /^Ramp, 1 of/ }).waitFor();
+  });
+
+  test('is not let through with a jump over the barrier either', async ({ open }) => {
+    const page = await open('phone', { at: EVENING });
+    await toSteps(page);
+    await goOnFrom(page, 'Line-up', 'Throttle');
+    // The barrier stands between, and with it everything that was jumped over.
+    await expect
+      .poll(() => page.getByText('Held back, and before the runway is next').isVisible())
+      .toBe(true);
+    expect(await due(page)).toBe('Seat pins three out, in the rack');
+    await key(page, 'Undo').tap();
+    await expect.poll(() => key(page, 'Hold back').isDisabled()).toBe(false);
+  });
+});
