@@ -42,6 +42,7 @@ export const manifest: Partial<ManifestOptions> = {
   share_target: {
     action: './',
     method: 'GET',
+    enctype: 'application/x-www-form-urlencoded',
     params: { title: 'title', text: 'text', url: 'url' },
   },
   screenshots: SCREENSHOTS.filter(({ src }) => existsSync(fileURLToPath(new URL(src, PUBLIC)))).map(
