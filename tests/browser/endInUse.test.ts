@@ -2,7 +2,18 @@
 
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from './harness';
-import { due, EVENING, goOnFrom, key, openPlace, read, setWind, tick, toSteps } from './pilot';
+import {
+  due,
+  EVENING,
+  entry,
+  goOnFrom,
+  key,
+  openPlace,
+  read,
+  setWind,
+  tick,
+  toSteps,
+} from './pilot';
 
 /** The strip's cell for the end in use. */
 const using = (page: Page) => read(key(page, /^(Using|Landing on)/).first());
@@ -48,6 +59,10 @@ describe('when the wind turns and another end becomes best', () => {
     const page = await open('tablet on its side', { at: EVENING });
     await toSteps(page);
     await key(page, /^Wind, /).tap();
+    // The entry takes what the device's own keys type, as soon as it is shown.
+    await expect
+      .poll(() => entry(page).evaluate((area) => area === document.activeElement))
+      .toBe(true);
     await page.keyboard.type('01018KT');
     await expect.poll(() => page.getByText('Using 28, best 01').count()).toBeGreaterThan(0);
     expect(await using(page)).toBe('Using28');

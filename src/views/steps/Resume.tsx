@@ -31,7 +31,10 @@ export function Resume({
       <p class={styles.last}>
         {lastHandled === null
           ? words.nothingYet
-          : words.last(named(lastHandled.step.item, lastHandled.step.response))}
+          : words.last(
+              named(lastHandled.step.item, lastHandled.step.response),
+              ago(wallMs.value - (run?.last?.at ?? left).wallMs),
+            )}
       </p>
       {position.kind === 'step' && (
         <p class={styles.due}>
