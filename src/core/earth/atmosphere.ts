@@ -1,0 +1,101 @@
+/**
+ * The standard atmosphere, and today's air measured against it.
+ *
+ * ICAO Doc 7488, Manual of the ICAO Standard Atmosphere: up to the tropopause the temperature falls
+ * by 6.5 K a kilometre, and pressure and density follow from it, the air being dry and at rest.
+ * Heights are geopotential; at 5 000 ft that is a foot less than a tape would say. Humidity is left
+ * out, as it is from the handbooks' charts: muggy air of 30 °C is as thin as dry air some 400 ft
+ * higher.
+ */
+
+import { HPA_PER_INHG, M_PER_FT } from '../units';
+
+/** Temperature at sea level, K. ICAO Doc 7488, table A. */
+const SEA_LEVEL_K = 288.15;
+
+/** Pressure at sea level, Pa. ICAO Doc 7488, table A. */
+const SEA_LEVEL_PA = 101_325;
+
+/** How much colder it gets with height, K a metre. ICAO Doc 7488, table D. */
+const LAPSE_K_PER_M = 0.0065;
+
+/** Specific gas constant of dry air, J a kilogram and kelvin. ICAO Doc 7488, table A. */
+const GAS_CONSTANT = 287.05287;
+
+/** Standard acceleration of free fall, m/s². ICAO Doc 7488, table A. */
+const GRAVITY = 9.80665;
+
+/** p grows with this power of T, 5.25588; and so ρ, which is p over T, with one less. */
+const PRESSURE_POWER = GRAVITY / (GAS_CONSTANT * LAPSE_K_PER_M);
+
+const KELVIN_AT_0_C = 273.15;
+
+/** The tables begin 5 000 m below the sea, and the temperature stops falling at 11 000 m. ICAO Doc 7488. */
+const LOWEST_M = -5000;
+const TROPOPAUSE_M = 11_000;
+
+/** Between these a field can lie and an altimeter be set, ft: the shore of the Dead Sea and the tropopause. */
+const LOWEST_FT = -1500;
+const HIGHEST_FT = 36_000;
+
+/** Standard temperature at a height, K. Throws RangeError below −5 000 m and above 11 000 m. ICAO Doc 7488. */
+export function isaTemperatureK(heightM: number): number {
+  if (!(heightM >= LOWEST_M && heightM <= TROPOPAUSE_M)) {
+    throw new RangeError(`${heightM} m is not within ${LOWEST_M} to ${TROPOPAUSE_M} m`);
+  }
+  return SEA_LEVEL_K - LAPSE_K_PER_M * heightM;
+}
+
+/** Standard pressure at a height, Pa. Throws as {@link isaTemperatureK}. ICAO Doc 7488. */
+export const isaPressurePa = (heightM: number): number =>
+  SEA_LEVEL_PA * (isaTemperatureK(heightM) / SEA_LEVEL_K) ** PRESSURE_POWER;
+
+/** Standard density at a height, kg/m³. Throws as {@link isaTemperatureK}. ICAO Doc 7488. */
+export const isaDensityKgM3 = (heightM: number): number =>
+  densityKgM3(isaPressurePa(heightM), isaTemperatureK(heightM));
+
+/** Density of dry air, kg/m³: ρ = p / (R T). ICAO Doc 7488. */
+export const densityKgM3 = (pressurePa: number, temperatureK: number): number =>
+  pressurePa / (GAS_CONSTANT * temperatureK);
+
+/**
+ * The height in the standard atmosphere that has the field's pressure, ft. QNH is the setting with
+ * which an altimeter on the ground shows the elevation (ICAO Doc 8896), and turning the setting
+ * moves all it shows by the same height. Null where elevation or result lies outside −1 500 to
+ * 36 000 ft, and for a QNH that is no pressure.
+ */
+export function pressureAltitudeFt(qnhHpa: number, elevationFt: number): number | null {
+  const settingM = heightOf(((100 * qnhHpa) / SEA_LEVEL_PA) ** (1 / PRESSURE_POWER));
+  const altitudeFt = elevationFt + settingM / M_PER_FT;
+  return isInReach(elevationFt) && isInReach(altitudeFt) ? altitudeFt : null;
+}
+
+/**
+ * The height in the standard atmosphere that has the air's density, ft. Null where the pressure
+ * altitude lies outside −1 500 to 36 000 ft, or the density is not one of the tables' up to the
+ * tropopause.
+ */
+export function densityAltitudeFt(pressureAltitudeFt: number, temperatureC: number): number | null {
+  if (!isInReach(pressureAltitudeFt)) return null;
+  const sigma = densityRatio(pressureAltitudeFt, temperatureC);
+  const heightM = heightOf(sigma ** (1 / (PRESSURE_POWER - 1)));
+  return heightM >= LOWEST_M && heightM <= TROPOPAUSE_M ? heightM / M_PER_FT : null;
+}
+
+/**
+ * σ, the air's density over that at sea level on a standard day; true airspeed is equivalent
+ * airspeed over its root. Throws as {@link isaTemperatureK}.
+ */
+export const densityRatio = (pressureAltitudeFt: number, temperatureC: number): number =>
+  densityKgM3(isaPressurePa(pressureAltitudeFt * M_PER_FT), temperatureC + KELVIN_AT_0_C) /
+  densityKgM3(SEA_LEVEL_PA, SEA_LEVEL_K);
+
+/** A pressure in inches of mercury. ICAO Annex 5. */
+export const inHgFromHpa = (pressureHpa: number): number => pressureHpa / HPA_PER_INHG;
+
+/** The height, m, at which the standard temperature is that share of the one at sea level. */
+const heightOf = (temperatureShare: number): number =>
+  (SEA_LEVEL_K / LAPSE_K_PER_M) * (1 - temperatureShare);
+
+const isInReach = (altitudeFt: number): boolean =>
+  altitudeFt >= LOWEST_FT && altitudeFt <= HIGHEST_FT;
