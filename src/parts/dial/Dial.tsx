@@ -81,41 +81,40 @@ const centre = (deg: number, radius: number) => {
 /** Where a text of a size begins so that its capitals stand around a place: 0.334 of the size is half their height. */
 const centred = ({ x, y }: Point, size: number) => ({ x, y: y + 0.334 * size });
 
-interface ScaleProps extends Pick<DialProps, 'northLetters'> {
-  readonly windFromDeg: number | null;
-}
-
 /** The directions that carry a letter, where `quarter` says which, or a figure. */
 const MARKS = Array.from({ length: 12 }, (_, i) => {
   const deg = i * 30;
-  const quarter = deg % 90 === 0 ? deg / 90 : null;
-  return { deg, quarter, ...centred(towards(deg, SCALE.text), quarter === null ? 16 : 20) };
+  return { deg, quarter: deg % 90 === 0 ? deg / 90 : null };
 });
 
-// Of scale, ring and runways every element stays while the answer comes and goes, so that at a key
-// only what changed is drawn again.
-
-/** Ticks, letters and figures; what would lie under the wind's arrow is hidden. */
-function Scale({ windFromDeg, northLetters: { n, e, s, w } }: ScaleProps) {
+/** Ticks, letters and figures. It never changes, so it is the same element each time and is passed over. */
+const scaleWith = once(({ n, e, s, w }: DialProps['northLetters']) => {
   const letters = [n, e, s, w];
   return (
-    <>
+    <g>
       <circle class={styles.ticks} r={127} pathLength={360} />
       <circle class={styles.mainTicks} r={SCALE.middle} pathLength={360} />
-      {MARKS.map(({ deg, quarter, x, y }) => (
+      {MARKS.map(({ deg, quarter }) => (
         <text
           key={deg}
           class={quarter === null ? styles.figure : styles.letter}
-          visibility={isBeside(deg, windFromDeg) ? 'hidden' : 'visible'}
-          x={x}
-          y={y}
+          {...centred(towards(deg, SCALE.text), quarter === null ? 16 : 20)}
         >
           {quarter === null ? String(deg / 10).padStart(2, '0') : letters[quarter]}
         </text>
       ))}
-    </>
+    </g>
   );
+});
+
+/** Covers the letter or figure that would lie under the wind's arrow. */
+function UnderArrow({ fromDeg }: { fromDeg: number }) {
+  const mark = MARKS.find(({ deg }) => isBeside(deg, fromDeg));
+  return mark ? <circle class={styles.ground} {...centre(mark.deg, SCALE.text)} r={14} /> : null;
 }
+
+// Of ring and runways every element stays while the answer comes and goes, so that at a key only
+// what changed is drawn again.
 
 function RunwayRing({ ring, ends }: { ring: Ring | null; ends: readonly DialEnd[] }) {
   const best = ends.find((end) => end.state === 'best')?.designator;
@@ -176,11 +175,12 @@ export function Dial({ runways, ends, wind, ring, sun, old, label, northLetters 
           <path class={styles.arrow} d={anywherePath(sunDeg)} />
         </>
       )}
-      <Scale windFromDeg={fromDeg} northLetters={northLetters} />
+      {scaleWith(northLetters)}
       <RunwayRing ring={ring} ends={ends} />
       <Runways strips={stripsOf(runways)} ends={ends} />
       {fromDeg !== null && (
         <>
+          <UnderArrow fromDeg={fromDeg} />
           <path class={styles.arrow} d={arrowPath(fromDeg, sunDeg)} />
           <circle class={styles.dot} {...centre(fromDeg, RING.middle)} r={5} />
         </>
