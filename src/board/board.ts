@@ -7,11 +7,13 @@ import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
 import {
   type Aircraft,
   answerWind,
+  type Designator,
   type Documents,
   type Entry,
   type Field,
   factStage,
   foldSortie,
+  type LowSun,
   loadSun,
   loadVariation,
   NO_SORTIE,
@@ -85,7 +87,20 @@ export const documents: ReadonlySignal<Pick<Documents, 'field' | 'aircraft'>> = 
 const magnetic = signal<VariationTable | null>(null);
 const sun = signal<Tables['sun']>(null);
 
-const tables = computed((): Tables => ({ magnetic: magnetic.value, sun: sun.value }));
+/** Whether the weather lets a preferred-runway scheme count; not known before the report is read in whole. */
+export const preferenceApplies = signal<boolean | undefined>(undefined);
+
+/** For each end, a low sun ahead; empty until that is worked out. */
+export const lowSunOn = signal<ReadonlyMap<Designator, LowSun>>(new Map());
+
+const tables = computed((): Tables => {
+  const applies = preferenceApplies.value;
+  return {
+    magnetic: magnetic.value,
+    sun: sun.value,
+    ...(applies === undefined ? {} : { preferenceApplies: applies }),
+  };
+});
 
 /** Something asked for variation: a wind given to magnetic north, or the first answer that stands. */
 const variationWanted = signal(false);
@@ -118,8 +133,9 @@ export async function loadTheRest(): Promise<void> {
 }
 
 const settledInputs = steady(() => {
-  const { surface, ownCrosswindKt, ownTailwindKt, variationDeg } = inputs.value;
-  return { surface, ownCrosswindKt, ownTailwindKt, variationDeg };
+  const { field: _f, aircraft: _a, procedure: _p, callsign: _c, ...rest } = inputs.value;
+  const { typedNorth: _n, chosen: _e, purpose: _u, draft: _d, ...settling } = rest;
+  return settling;
 });
 
 /** What field, date and choices settle before there is a wind. */
@@ -166,6 +182,12 @@ const inUse = windOf(() => enteredText.value);
 const typed = windOf(() => ({ text: draft.value, north: inputs.value.typedNorth }));
 
 const nothingTyped = computed(() => draft.value.trim() === '');
+
+/** What the wind in use says. */
+export const enteredRead = inUse.read;
+
+/** When the report in use was issued, by the sortie's clock, ms; null where it is not known, or not a report. */
+export const issuedMs = signal<number | null>(null);
 
 /** What the wind in use means. */
 export const wind = inUse.answer;

@@ -5,6 +5,7 @@ import type { Chosen, Event, Inputs } from '../core';
 import { add, undoable } from './adding';
 import { inputs, purpose, sortie, wind } from './board';
 import { procedureFor } from './documents';
+import { typing } from './places';
 import { setWind } from './windEntry';
 
 /** Sets what the pilot chose. */
@@ -47,7 +48,7 @@ export function setClock(sortieMs: number, rate: number): void {
 
 /** Uses a runway end, for what Wind judges for. */
 export function useEnd(end: Chosen['end']): void {
-  setWind();
+  if (setWind()) typing.value = false;
   const changing = wind.value.using !== null && wind.value.using !== end;
   const entries = add({ kind: 'set', inputs: { chosen: { end, purpose: purpose.value } } });
   undoable.value = changing ? { what: 'end', entries } : null;

@@ -43,6 +43,7 @@ export function tick(row: StepRow, outcome: StepOutcome, why?: string): void {
   const run = list === null ? openRun() : { id: list.id, events: [] };
   if (run === null) return;
   const event = tickEvent(run.id, row, outcome, why);
+  undoable.value = null;
   if (event !== null) add(...run.events, event);
 }
 
@@ -52,7 +53,10 @@ export function stamp(what: Moment, tied: readonly StepRow[] = []): void {
   if (run === null) return;
   const ticks = tied.flatMap((row) => tickEvent(run.id, row, 'done') ?? []);
   const sealed = what === 'brakes released' || what === 'landed' ? [seal()] : [];
-  add(...run.events, ...ticks, { kind: 'stamp', what }, ...sealed);
+  // What Wind judged for by hand was for this part of the sortie.
+  const judged: Event[] =
+    inputs.value.purpose === null ? [] : [{ kind: 'set', inputs: { purpose: null } }];
+  add(...run.events, ...ticks, { kind: 'stamp', what }, ...sealed, ...judged);
 }
 
 /** Stopping on the roll: stamped, and the list for it opened at once. */

@@ -1,8 +1,9 @@
 /** Typing a wind: kept as it is typed, in use when it is set. */
 
 import { batch } from '@preact/signals';
+import type { Event } from '../core';
 import { add } from './adding';
-import { draft, inputs, typedWind } from './board';
+import { draft, enteredWind, inputs, typedWind } from './board';
 import { typing } from './places';
 
 const DRAFT_KEPT_AFTER_MS = 400;
@@ -34,6 +35,31 @@ export function setWind(): boolean {
     draft.value = '';
   });
   return true;
+}
+
+/** Takes a wind that was typed in short to the other north: what is typed, and the one in use. */
+export function turnNorth(): void {
+  const typedNorth = inputs.value.typedNorth === 'true' ? 'magnetic' : 'true';
+  const entered = enteredWind.value;
+  const again: Event[] =
+    draft.value === '' && entered !== null
+      ? [{ kind: 'wind', text: entered.text, north: typedNorth }]
+      : [];
+  add({ kind: 'set', inputs: { typedNorth } }, ...again);
+}
+
+/** What is done with a pasted text before it is read; by default nothing. */
+let prepare = (text: string): string => text;
+
+/** Lets what is loaded later choose from a pasted text, such as the newest of several reports. */
+export function prepareTextsWith(choose: (text: string) => string): void {
+  prepare = choose;
+}
+
+/** Takes a text that was pasted or shared; a wind in it is in use at once. Says whether it was. */
+export function takeText(text: string): boolean {
+  typeWind(prepare(text));
+  return setWind();
 }
 
 /** Closes the keypad; a wind that can be used is set. */

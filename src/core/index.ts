@@ -126,7 +126,18 @@ export const loadReportReader = () =>
 /** Loads what works out the sun, when a step or a screen first asks for it. */
 export const loadSun = () => import('./earth/sun').then(({ sunFacts }) => sunFacts);
 
+export type { OutlookBrief } from './brief/outlook';
+export type { WeatherBrief } from './brief/weather';
+export type { LowSun } from './earth/lowSun';
+export type { Spell, SunDay } from './earth/sun';
 export type { DocumentProblem, ReadDocument } from './readDocument.schema';
+export type { EndsCompared, RuleApplied } from './runway/compare';
+export type { WeatherQuestion } from './weather/questions';
+export type { WindOutlook } from './weather/windOutlook';
+export type { ThinBasis, WindTrend } from './weather/windTrend';
+
+/** Loads what a whole report, the sun and the winds so far mean for the day. */
+export const loadDay = () => import('./brief/day');
 
 /** Loads what reads a document from outside, with its schemas. */
 export const loadDocumentReader = () =>

@@ -14,6 +14,7 @@ export type Unit =
   | 'ft/min'
   | 'kg'
   | 'hPa'
+  | 'inHg'
   | 'degC'
   | 'deg'
   | 's'

@@ -42,7 +42,8 @@ export function App(): JSX.Element {
           <Main />
         </main>
         {wide.value && (
-          <aside class={styles.place}>
+          // Steps keep their side, so that Done stays under the same thumb.
+          <aside class={`${styles.place} ${beside === 'steps' ? styles.left : ''}`}>
             <Beside />
           </aside>
         )}

@@ -3,6 +3,7 @@
 import type { JSX } from 'preact';
 import { cautionRead } from '../device/preferences';
 import { Sheet } from '../parts/sheet/Sheet';
+import styles from './Caution.module.css';
 import { Cautions } from './views';
 import { words } from './words.en';
 
@@ -16,6 +17,7 @@ export function Caution(): JSX.Element {
         cautionRead.value = true;
       }}
     >
+      <p class={styles.what}>{words.caution.what}</p>
       <Cautions />
     </Sheet>
   );

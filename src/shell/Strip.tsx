@@ -1,9 +1,19 @@
 /** The strip: the end in use, the wind and its age, the field, the time. The same over every place. */
 
-import type { JSX } from 'preact';
-import { enteredWind, purpose, settled, sortie, sortieMinute, wind } from '../board/board';
+import type { ComponentChildren, JSX } from 'preact';
+import {
+  enteredRead,
+  enteredWind,
+  issuedMs,
+  purpose,
+  settled,
+  sortie,
+  sortieMinute,
+  wind,
+} from '../board/board';
 import { openPlace, openSheet, openTyping } from '../board/places';
 import { wallMs } from '../board/time';
+import type { EnteredWind } from '../core';
 import { old } from '../parts/age';
 import { direction, utcDate, whole, zulu } from '../parts/format';
 import styles from './Strip.module.css';
@@ -26,11 +36,7 @@ export function Strip(): JSX.Element {
         {using ?? words.strip.none}
       </Cell>
       <Cell
-        label={
-          entered === null
-            ? words.strip.wind
-            : words.strip.windAge(old(wallMs.value - entered.at.wallMs))
-        }
+        label={entered === null ? words.strip.wind : words.strip.windAge(old(ageMs(entered)))}
         opens={words.strip.open.wind}
         className={styles.wind}
         onPress={openTyping}
@@ -46,8 +52,12 @@ export function Strip(): JSX.Element {
         {field === null ? words.strip.noField : `${field.code} ${field.name}`}
       </Cell>
       <Cell
-        label={sortie.value.clock?.rate === 0 ? words.strip.paused : utcDate(sortieMinute.value)}
-        className={styles.time}
+        label={
+          <>
+            <span class={styles.code}>{field?.code} </span>
+            {sortie.value.clock?.rate === 0 ? words.strip.paused : <Today />}
+          </>
+        }
         opens={words.strip.open.sortie}
         onPress={openSortie}
       >
@@ -57,8 +67,21 @@ export function Strip(): JSX.Element {
   );
 }
 
+/** The sortie's date; a narrow screen leaves out the year only where it is this one. */
+function Today() {
+  const date = utcDate(sortieMinute.value);
+  const thisYear = utcDate(wallMs.value).slice(-4);
+  const [year, dayAndMonth] = [date.slice(-4), date.slice(0, -5)];
+  return (
+    <>
+      {dayAndMonth}
+      <span class={year === thisYear ? styles.year : undefined}> {year}</span>
+    </>
+  );
+}
+
 interface CellProps {
-  readonly label: string;
+  readonly label: ComponentChildren;
   readonly opens: string;
   readonly className?: string | undefined;
   readonly onPress: () => void;
@@ -79,11 +102,22 @@ function Cell({ label, opens, className = '', onPress, children }: CellProps) {
   );
 }
 
+/** A report is as old as it says by the sortie's clock, any other wind as its entry. */
+const ageMs = ({ at }: EnteredWind) =>
+  issuedMs.value === null ? wallMs.value - at.wallMs : sortieMinute.value - issuedMs.value;
+
 function windShort(): string {
   const read = wind.value.wind;
   if (read === null) return words.strip.noWind;
   if (read.speedKt === 0 && read.gustKt === null) return words.strip.calm;
   const from = read.fromDeg === null ? words.strip.variable : direction(read.fromDeg);
-  const gust = read.gustKt === null ? '' : ` ${words.strip.gust} ${whole(read.gustKt)}`;
-  return `${from} ${read.speedKt === null ? '—' : whole(read.speedKt)}${gust}`;
+  const north =
+    enteredRead.value.north === 'magnetic' && read.fromDeg !== null ? words.strip.magnetic : '';
+  const above = (isMinimum: boolean) => (isMinimum ? `${words.strip.above} ` : '');
+  const speed = read.speedKt === null ? '—' : above(read.speedIsMinimum) + whole(read.speedKt);
+  const gust =
+    read.gustKt === null
+      ? ''
+      : ` ${words.strip.gust} ${above(read.gustIsMinimum)}${whole(read.gustKt)}`;
+  return `${from}${north} ${speed}${gust}`;
 }

@@ -1,6 +1,7 @@
 /** What the first answer does not need, loaded once it stands. */
 
 import { loadTheRest } from '../board/board';
+import { startDay } from '../board/day';
 import { askToKeepStorage } from '../device/storage';
 import { applyUpdate, startUpdates } from '../device/update';
 import { takeUpdate } from './update';
@@ -13,6 +14,7 @@ export function loadRest(): void {
     setTimeout(() => {
       loadViews();
       void loadTheRest().catch(() => undefined);
+      void startDay().catch(() => undefined);
       void startUpdates({
         onReady: () => {
           takeUpdate.value = () => void applyUpdate();

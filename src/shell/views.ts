@@ -3,7 +3,8 @@
 import type { ComponentType } from 'preact';
 import type { Place } from '../board/places';
 import { later as laterPart } from '../parts/later/Later';
-import { loadWindDetail, Wind } from '../views/wind/Wind';
+import { loadWindDetail } from '../views/wind/afterAnswer';
+import { Wind } from '../views/wind/Wind';
 import { words } from './words.en';
 
 const later = <P = object>(load: () => Promise<ComponentType<P>>) => laterPart(load, words.later);

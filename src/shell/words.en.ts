@@ -4,7 +4,7 @@ import type { Undoable } from '../board/adding';
 import type { Place } from '../board/places';
 
 const undoable: Record<Undoable['what'], string> = {
-  end: 'Another end is in use.',
+  end: 'Another end is in use; steps that depend on it are due again.',
   field: 'Another field was chosen; no end is in use.',
   aircraft: 'Another aircraft was chosen; its steps begin anew.',
   sortie: 'The sortie is ended and in the log.',
@@ -36,6 +36,8 @@ export const words = {
       sortie: 'opens Sortie',
     },
     gust: 'gust',
+    above: 'over',
+    magnetic: ' mag',
     calm: 'calm',
     variable: 'variable',
   },
@@ -54,7 +56,8 @@ export const words = {
     retry: 'Try again',
   },
   caution: {
-    title: 'Before the first flight',
+    title: 'Lapstrip',
+    what: 'A kneeboard for pilots who fly simulators: type the wind, use the runway end it names, tick the steps off. Works without a network.',
     understood: 'Understood',
   },
 } as const;

@@ -72,6 +72,8 @@ function* faultsOfEndsNamed(field: FieldShape): Generator<Fault<FieldFault>> {
   const known = new Set(field.runways.flatMap(({ ends }) => ends.map((end) => end.designator)));
   if (field.calmWindEnd !== undefined && !known.has(field.calmWindEnd))
     yield { path: ['calmWindEnd'], code: 'end-unknown' };
+  for (const [index, end] of (field.preferredEnds ?? []).entries())
+    if (!known.has(end)) yield { path: ['preferredEnds', index], code: 'end-unknown' };
   for (const [index, { ends }] of field.taxi.nodes.entries())
     for (const [place, end] of (ends ?? []).entries())
       if (!known.has(end))

@@ -115,6 +115,10 @@ const fieldShape = v.strictObject({
     v.optional(designator),
     'The end used in light wind, where the field names one.',
   ),
+  preferredEnds: described(
+    v.optional(v.pipe(v.array(designator), v.maxLength(40))),
+    'Ends that the field prefers to spare its neighbours the noise, the most preferred first.',
+  ),
   radio: v.pipe(v.array(radio), v.maxLength(20)),
   runways: v.pipe(v.array(runway), v.minLength(1), v.maxLength(20)),
   taxi: v.strictObject({

@@ -4,7 +4,8 @@ import type { Aircraft } from '../aircraft/aircraft';
 import type { Field, Surface } from '../airfield/field';
 import type { SunFacts } from '../earth/sun';
 import { type Figure, known, unknown } from '../figure';
-import type { Purpose } from '../runway/question';
+import { PREFERRED_CROSSWIND_KT, PREFERRED_TAILWIND_KT } from '../runway/preference';
+import type { EndsQuestion, Purpose, WindLimits } from '../runway/question';
 import type { Inputs } from '../sortie/entry';
 import type { Stamp } from '../sortie/fold';
 import { M_PER_FT } from '../units';
@@ -20,15 +21,24 @@ export interface SettledFacts {
   /** The smaller of the aircraft's limit for the surface and the pilot's own. */
   readonly crosswindLimit: Figure<'kt'>;
   readonly tailwindLimit: Figure<'kt'>;
+  /** What the pilot set besides: ends closed today, a preference, holding short, a limit to the gust. */
+  readonly rules: Pick<EndsQuestion, 'closedToday' | 'preferred' | 'holdShortM'> &
+    Pick<WindLimits, 'gustSpreadKt'>;
   /** Null while the tables are on their way, or without a field. */
   readonly sun: SunFacts | null;
   /** Whether someone controls the field; null without a field. */
   readonly controlled: boolean | null;
 }
 
+/** What of the inputs is settled before there is a wind. */
+export type SettledInputs = Omit<
+  Inputs,
+  'field' | 'aircraft' | 'procedure' | 'callsign' | 'typedNorth' | 'chosen' | 'purpose' | 'draft'
+>;
+
 /** The facts of a field, a date, an aircraft and the pilot's choices. */
 export function factStage(
-  inputs: Pick<Inputs, 'surface' | 'ownCrosswindKt' | 'ownTailwindKt' | 'variationDeg'>,
+  inputs: SettledInputs,
   at: Date,
   { field, aircraft }: Pick<Documents, 'field' | 'aircraft'>,
   tables: Tables,
@@ -39,13 +49,41 @@ export function factStage(
     aircraft,
     surface,
     variation: variationFigure(inputs.variationDeg, field, at, tables),
-    crosswindLimit: limit(aircraft?.limits.crosswindKt[surface], inputs.ownCrosswindKt),
+    crosswindLimit: limit(aircraft?.limits.crosswindKt[surface], ownCrosswindKt(inputs)),
     tailwindLimit: limit(aircraft?.limits.tailwindKt[surface], inputs.ownTailwindKt),
+    rules: rulesOf(inputs, field, tables),
     sun: field === null || tables.sun === null ? null : tables.sun(field.place, at),
     controlled:
       field === null
         ? null
         : field.radio.some(({ service }) => service === 'tower' || service === 'ground'),
+  };
+}
+
+/** On a surface that is not dry the pilot's own limit for it counts, where there is one. */
+const ownCrosswindKt = ({ surface, ownCrosswindKt: dryKt, ownWetCrosswindKt }: SettledInputs) =>
+  surface === 'dry' ? dryKt : (ownWetCrosswindKt ?? dryKt);
+
+function rulesOf(
+  { closedToday, preferred, holdShortM, ownGustSpreadKt, surface }: SettledInputs,
+  field: Field | null,
+  { preferenceApplies = surface === 'dry' }: Tables,
+): SettledFacts['rules'] {
+  const ends = preferred ? (field?.preferredEnds ?? []) : [];
+  return {
+    closedToday,
+    holdShortM,
+    ...(ownGustSpreadKt === null ? {} : { gustSpreadKt: ownGustSpreadKt }),
+    ...(ends.length === 0
+      ? {}
+      : {
+          preferred: {
+            ends,
+            maxCrosswindKt: PREFERRED_CROSSWIND_KT,
+            maxTailwindKt: PREFERRED_TAILWIND_KT,
+            applies: preferenceApplies,
+          },
+        }),
   };
 }
 

@@ -40,4 +40,6 @@ export interface Tables {
   /** Null also for a date that no magnetic model covers. */
   readonly magnetic: VariationTable | null;
   readonly sun: ((place: Place, at: Date) => SunFacts) | null;
+  /** Whether the weather lets a preferred-runway scheme count; left out: on a dry surface. */
+  readonly preferenceApplies?: boolean;
 }

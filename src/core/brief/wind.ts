@@ -77,10 +77,10 @@ export function answerWind(
   at: Date,
 ): WindAnswer {
   const using = chosen?.purpose === purpose ? chosen.end : null;
-  const question = askAbout(settled, wind, north, purpose, at);
+  const question = windQuestion(settled, wind, north, purpose, at);
   const none: WindAnswer = {
     wind,
-    ...directions(wind, north, settled.variation.value),
+    ...windDirections(wind, north, settled.variation.value),
     purpose,
     ranked: null,
     because: null,
@@ -106,8 +106,8 @@ export function answerWind(
 }
 
 /** The question about the ends, or why it cannot be asked. */
-function askAbout(
-  { field, surface, variation, crosswindLimit, tailwindLimit }: SettledFacts,
+export function windQuestion(
+  { field, surface, variation, crosswindLimit, tailwindLimit, rules }: SettledFacts,
   wind: Wind | null,
   north: North,
   purpose: Purpose,
@@ -119,19 +119,26 @@ function askAbout(
   // A true wind can be judged without variation; only headings to magnetic north are then unknown.
   const directed = wind.fromDeg !== null && wind.fromDeg !== 0 && !wind.variable;
   if (variation.value === null && north === 'magnetic' && directed) return 'no-variation';
+  const { gustSpreadKt, ...ends } = rules;
   return {
     field,
     wind,
     north,
     at,
-    limits: { crosswindKt: crosswindLimit.value, tailwindKt: tailwindLimit.value },
+    limits: {
+      crosswindKt: crosswindLimit.value,
+      tailwindKt: tailwindLimit.value,
+      ...(gustSpreadKt === undefined ? {} : { gustSpreadKt }),
+    },
+    ...ends,
     surface,
     purpose,
     variationDeg: variation.value ?? 0,
   };
 }
 
-function directions(wind: Wind | null, north: North, variation: number | null) {
+/** Where a wind comes from, to both norths, and its swing, true. */
+export function windDirections(wind: Wind | null, north: North, variation: number | null) {
   const inTrue = (deg: number): number | null => {
     if (north === 'true') return degreesOf(trueDeg(deg));
     return variation === null ? null : degreesOf(toTrue(magneticDeg(deg), variation));

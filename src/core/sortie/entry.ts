@@ -33,6 +33,16 @@ export interface Inputs {
   /** The pilot's own limits, kt; null leaves the aircraft's. */
   readonly ownCrosswindKt: number | null;
   readonly ownTailwindKt: number | null;
+  /** The pilot's own crosswind limit where the surface is not dry, kt; null leaves `ownCrosswindKt`. */
+  readonly ownWetCrosswindKt: number | null;
+  /** How much the gust may exceed the steady wind, kt; null: by any. */
+  readonly ownGustSpreadKt: number | null;
+  /** Ends that are closed today, work in progress. */
+  readonly closedToday: readonly Designator[];
+  /** Whether the field's preferred ends come first, where its wind and weather let them. */
+  readonly preferred: boolean;
+  /** Metres to where a landing on that end must hold short of another runway. */
+  readonly holdShortM: Readonly<Record<Designator, number>>;
   /** The north of a wind typed in short. A full report is true, whatever this says. */
   readonly typedNorth: North;
   /** Magnetic variation as the pilot wants it, east positive; null: from the model. */
@@ -53,6 +63,11 @@ export const FRESH_INPUTS: Inputs = {
   surface: 'dry',
   ownCrosswindKt: null,
   ownTailwindKt: null,
+  ownWetCrosswindKt: null,
+  ownGustSpreadKt: null,
+  closedToday: [],
+  preferred: false,
+  holdShortM: {},
   typedNorth: 'true',
   variationDeg: null,
   chosen: null,

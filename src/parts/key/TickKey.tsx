@@ -7,6 +7,7 @@ import {
   isWaking,
   type PointerAt,
   pointersSeen,
+  type Refusal,
   refusalOf,
   SETTLE_MS,
 } from './deliberate';
@@ -20,11 +21,17 @@ interface TickKeyProps extends KeyProps {
   readonly hold?: boolean | undefined;
   /** Told to a reader whose device cannot hold a key. */
   readonly holdHint?: string | undefined;
+  /** Why a tap did not count, as it is shown on the key for a moment. */
+  readonly refusals: Readonly<Record<Refusal, string>> & { readonly hold: string };
 }
+
+/** How long the key says why a tap did not count, ms. */
+const REFUSAL_SHOWN_MS = 1400;
 
 /** A key that ticks a step. */
 export function TickKey(props: TickKeyProps): JSX.Element {
-  const { step, hold = false, holdHint, disabled, label, onPress, children } = props;
+  const { step, hold = false, holdHint, refusals, disabled, label, onPress, children } = props;
+  const [refused, setRefused] = useState<string | null>(null);
   const [holding, setHolding] = useState(false);
   const down = useRef<PointerAt | null>(null);
   const keyDownMs = useRef<number | null>(null);
@@ -40,6 +47,12 @@ export function TickKey(props: TickKeyProps): JSX.Element {
     down.current = null;
     setHolding(false);
   }, [step]);
+
+  useEffect(() => {
+    if (refused === null) return;
+    const timer = setTimeout(() => setRefused(null), REFUSAL_SHOWN_MS);
+    return () => clearTimeout(timer);
+  }, [refused]);
 
   const settled = (ms: number) => ms >= changedMs.current + SETTLE_MS;
   const at = (event: PointerEvent): PointerAt => ({
@@ -67,7 +80,9 @@ export function TickKey(props: TickKeyProps): JSX.Element {
       waking: isWaking(),
       hold,
     };
-    if (refusalOf(tap) === null) onPress();
+    const refusal = refusalOf(tap);
+    if (refusal === null) onPress();
+    else setRefused(hold && refusal === 'too-short' ? refusals.hold : refusals[refusal]);
   };
   const cancel = () => {
     down.current = null;
@@ -122,7 +137,7 @@ export function TickKey(props: TickKeyProps): JSX.Element {
       onClick={click}
       onContextMenu={(event) => event.preventDefault()}
     >
-      <span class={styles.face}>{children}</span>
+      <span class={styles.face}>{refused ?? children}</span>
     </button>
   );
 }

@@ -69,6 +69,7 @@ export function SortieSheet({ onClose }: { onClose: () => void }): JSX.Element {
         <Part title={words.limits}>
           <Limits />
         </Part>
+        <Preference />
         <Part title={words.north}>
           <Choice
             label={words.north}
@@ -169,6 +170,24 @@ function Procedures() {
   );
 }
 
+/** Whether the field's preferred ends come first; only where the field has some. */
+function Preference() {
+  const ends = settled.value.field?.preferredEnds ?? [];
+  if (ends.length === 0) return null;
+  const { preferred } = inputs.value;
+  return (
+    <Part title={words.preference}>
+      <p class={styles.hint}>{words.preferenceHint(ends.join(', '))}</p>
+      <Choice
+        label={words.preference}
+        options={choices(words.preferences)}
+        chosen={preferred ? 'follow' : 'wind'}
+        onChoose={(chosen) => setInputs({ preferred: chosen === 'follow' })}
+      />
+    </Part>
+  );
+}
+
 function Limits() {
   const { aircraft: flown, surface } = settled.value;
   const limit = (kt: number | undefined) =>
@@ -193,6 +212,24 @@ function Limits() {
           bad={words.limitBad}
           hint={limit(flown?.limits.tailwindKt[surface])}
           onChange={(ownTailwindKt) => setInputs({ ownTailwindKt })}
+        />
+        <NumberField
+          name={words.wetCrosswind}
+          value={inputs.value.ownWetCrosswindKt}
+          least={0}
+          most={99}
+          bad={words.limitBad}
+          hint={words.asDry}
+          onChange={(ownWetCrosswindKt) => setInputs({ ownWetCrosswindKt })}
+        />
+        <NumberField
+          name={words.gustSpread}
+          value={inputs.value.ownGustSpreadKt}
+          least={0}
+          most={99}
+          bad={words.limitBad}
+          hint={words.anyGust}
+          onChange={(ownGustSpreadKt) => setInputs({ ownGustSpreadKt })}
         />
       </div>
       <p class={styles.hint}>{words.limitsHint}</p>

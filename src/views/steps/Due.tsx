@@ -16,6 +16,9 @@ import { liveText } from './liveText';
 import { Mark, stateWords } from './StepMark';
 import { words } from './words.en';
 
+/** How many held-back steps are shown; the others are counted. */
+const HELD_SHOWN = 2;
+
 /** How many steps that follow are shown. */
 const NEXT_SHOWN = 3;
 
@@ -48,6 +51,9 @@ export function Due({ walk, row, barrier }: DueProps): JSX.Element {
         {step.note !== undefined && <p class={styles.note}>{liveText(step.note)}</p>}
         {step.kind === 'wait' && <Waiting expectS={step.expectS} />}
         <div class={styles.corner}>
+          {walk.heldBack.length > 0 && (
+            <span class={styles.heldCount}>{words.heldCount(walk.heldBack.length)}</span>
+          )}
           <Key className={styles.small} disabled={!canGoBack()} onPress={() => interrupt()}>
             {words.away}
           </Key>
@@ -62,6 +68,7 @@ export function Due({ walk, row, barrier }: DueProps): JSX.Element {
           {words.back}
         </Key>
         <TickKey
+          refusals={words.refused}
           moving
           step={key}
           // Before a barrier, and for what was held back already, there is no later.
@@ -71,6 +78,7 @@ export function Due({ walk, row, barrier }: DueProps): JSX.Element {
           {words.hold}
         </TickKey>
         <TickKey
+          refusals={words.refused}
           look="pick"
           moving
           step={key}
@@ -140,10 +148,11 @@ function lastMoment(): string {
 /** What was just done, and what is held back. */
 function Before({ walk }: { walk: Walk }) {
   const { lastHandled, heldBack } = walk;
+  const more = heldBack.length - HELD_SHOWN;
   const shown = [
     ...(lastHandled !== null && lastHandled.state.kind !== 'held' ? [lastHandled] : []),
-    ...heldBack,
-  ].slice(-3);
+    ...heldBack.slice(0, HELD_SHOWN),
+  ];
   return (
     <ul class={styles.before} aria-label={words.lastDone}>
       {shown.length === 0 && <li class={styles.beforeRow}>{lastMoment()}</li>}
@@ -152,19 +161,22 @@ function Before({ walk }: { walk: Walk }) {
           <Mark row={row} />
           <span class={styles.beforeItem}>{liveText(row.step.item)}</span>
           {row.state.kind === 'held' ? (
-            <button
-              type="button"
-              class={styles.held}
-              aria-label={`${liveText(row.step.item)}: ${words.doneNow}`}
-              onClick={() => tick(row, 'done')}
-            >
-              {words.heldBack}
-            </button>
+            <span class={styles.heldState}>
+              <span class={styles.held}>{words.heldBack}</span>
+              <Key
+                className={styles.now}
+                label={`${words.doneNow}: ${liveText(row.step.item)}`}
+                onPress={() => tick(row, 'done')}
+              >
+                {words.doneNow}
+              </Key>
+            </span>
           ) : (
             <span class={styles.beforeState}>{stateWords(row)}</span>
           )}
         </li>
       ))}
+      {more > 0 && <li class={styles.beforeRow}>{words.moreHeld(more)}</li>}
     </ul>
   );
 }

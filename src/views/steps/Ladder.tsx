@@ -34,6 +34,7 @@ export function Rungs(): JSX.Element | null {
         <li key={name} class={styles.rung}>
           <Asked hint={words.knots} className={styles.speed} onAsk={() => ask(name, figure)}>
             {figure.value === null ? words.unknownLive : whole(figure.value)}
+            <small class={styles.unit}>{words.knots}</small>
           </Asked>
           <span>
             <b class={styles.name}>{name}</b>
@@ -89,10 +90,16 @@ export function LadderView(): JSX.Element {
         </Key>
       </p>
       <div class={styles.keys}>
-        <TickKey look="stop" moving step="rolling" onPress={stopRoll}>
+        <TickKey refusals={words.refused} look="stop" moving step="rolling" onPress={stopRoll}>
           {words.stopping}
         </TickKey>
-        <TickKey look="pick" moving step="rolling" onPress={() => stamp('airborne')}>
+        <TickKey
+          refusals={words.refused}
+          look="pick"
+          moving
+          step="rolling"
+          onPress={() => stamp('airborne')}
+        >
           {words.airborne}
         </TickKey>
       </div>

@@ -44,6 +44,7 @@ export function Release({ tied }: { tied: readonly StepRow[] }): JSX.Element {
       <div class={styles.keys}>
         <BackKey />
         <TickKey
+          refusals={words.refused}
           look="pick"
           moving
           step="brakes released"
@@ -64,7 +65,13 @@ export function Touchdown(): JSX.Element {
       <p class={styles.note}>{words.landedNote}</p>
       <div class={styles.keys}>
         <BackKey />
-        <TickKey look="pick" moving step="landed" onPress={() => stamp('landed')}>
+        <TickKey
+          refusals={words.refused}
+          look="pick"
+          moving
+          step="landed"
+          onPress={() => stamp('landed')}
+        >
           {words.landed}
         </TickKey>
       </div>
@@ -79,7 +86,13 @@ export function ListEnd({ list }: { list: AbnormalList }): JSX.Element {
       <p class={styles.big}>{words.listEnd}</p>
       <div class={styles.keys}>
         <BackKey />
-        <TickKey look="pick" moving step="list end" onPress={() => closeList(list.then)}>
+        <TickKey
+          refusals={words.refused}
+          look="pick"
+          moving
+          step="list end"
+          onPress={() => closeList(list.then)}
+        >
           {words.listLeads(words.phase[list.then.phase])}
         </TickKey>
       </div>
@@ -95,7 +108,7 @@ export function SortieEnd(): JSX.Element {
       <p class={styles.note}>{words.endNote}</p>
       <div class={styles.keys}>
         <BackKey />
-        <TickKey look="pick" moving step="end" onPress={endSortie}>
+        <TickKey refusals={words.refused} look="pick" moving step="end" onPress={endSortie}>
           {words.endKey}
         </TickKey>
       </div>

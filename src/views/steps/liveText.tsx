@@ -18,7 +18,7 @@ export function liveText(text: string): string {
 function liveWords(name: LiveName): string {
   if (name === 'wind') return windWords();
   const value = steps.value?.facts[name] ?? null;
-  if (value === null) return words.unknownLive;
+  if (value === null) return name === 'callsign' ? words.yourCallsign : words.unknownLive;
   if (typeof value !== 'number') return String(value);
   return LIVE[name].form === 'heading' ? direction(value) : whole(value);
 }

@@ -103,7 +103,8 @@ function Crossings() {
           </b>
         </p>
       )}
-      <p>{words.hold}</p>
+      <p>{settled.value.controlled ? words.hold : words.holdUncontrolled}</p>
+      {settled.value.field && <p class={styles.about}>{settled.value.field.about}</p>}
     </section>
   );
 }
@@ -135,7 +136,7 @@ function Numbers({ brief }: { brief: TaxiBrief }) {
       </div>
       <div>
         <dt>{words.keepRolling}</dt>
-        <dd class={styles.big}>
+        <dd class={`${styles.big} ${(brief.keepRollingMost.value ?? 0) > 999 ? styles.long : ''}`}>
           {number(words.keepRolling, brief.keepRollingLeast)}–
           {number(words.keepRolling, brief.keepRollingMost)}
           <small>{unit}</small>

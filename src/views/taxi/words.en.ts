@@ -21,6 +21,8 @@ export const words = {
   holdings: 'Runways on the way',
   crossing: (runways: string) => `Runways here: ${runways}`,
   hold: 'At any runway: stop at its holding point unless told to cross. Look both ways.',
+  holdUncontrolled:
+    'At any runway: stop, look both ways, say that you cross, then cross without stopping.',
   layout: (end: string) => `The runways as they lie; runway ${end} is in use.`,
   northLetters: { n: 'N', e: 'E', s: 'S', w: 'W' },
   ask: 'opens where this number comes from',

@@ -12,6 +12,10 @@ const formulas: Record<string, string> = {
   'tailwind-worst':
     'strongest wind × −cos (angle), at the angle in the swing farthest from the runway; not below 0',
   magnetic: 'runway direction − variation',
+  'pressure-altitude':
+    'elevation + height of the pressure 1013.25 hPa − height of the pressure QNH, in the standard atmosphere',
+  'density-altitude': 'the height in the standard atmosphere that has the air’s density',
+  'gust-spread': 'gust − steady wind',
   tora: 'take-off run available, as declared',
   lda: 'landing distance available, as declared',
 };
@@ -31,12 +35,19 @@ const inputNames: Record<string, string> = {
   strongestKt: 'strongest wind, gust included, kt',
   angleDeg: 'angle, °',
   variation: 'variation, east positive',
+  qnhHpa: 'QNH, hPa',
+  elevationFt: 'elevation, ft',
+  pressureAltitude: 'pressure altitude',
+  temperatureC: 'temperature, °C',
+  gustKt: 'gust, kt',
 };
 
 const sources: Record<string, string> = {
   pilot: 'You, in Sortie.',
   aircraft: 'The aircraft’s document.',
   field: 'The field’s document.',
+  report: 'The report in use.',
+  isa: 'ICAO Doc 7488, Manual of the ICAO Standard Atmosphere.',
   'wind-components':
     'FAA-H-8083-25, Pilot’s Handbook of Aeronautical Knowledge, ch. 11: wind components.',
   'IGRF-12': 'IGRF-12, International Geomagnetic Reference Field, IAGA.',
@@ -50,6 +61,10 @@ const causes: Record<string, string> = {
   'no-field': 'No field is chosen.',
   'no-aircraft': 'No aircraft is chosen.',
   'no-magnetic-model': 'No magnetic model covers the sortie’s date: 1900 to 2029.',
+  'no-qnh': 'The report gives no QNH.',
+  'no-temperature': 'The report gives no temperature.',
+  'no-gust': 'The report gives no gust.',
+  'beyond-atmosphere': 'It lies beyond what the standard atmosphere covers here.',
   'no-speed': 'The wind’s speed was not reported.',
   'no-direction': 'The wind has no direction.',
   'not-in-aircraft': 'The aircraft’s document does not give it.',

@@ -1,12 +1,12 @@
 /** The answer: the best end, huge, with how firm it is, its reasons, and the key that uses it. */
 
 import type { JSX } from 'preact';
-import { settled } from '../../board/board';
+import { lowSunOn, settled } from '../../board/board';
 import { setInputs, useEnd } from '../../board/choices';
 import { ask, typing } from '../../board/places';
 import type { HoldsTo, RankedEnd, RankedEnds, WindAnswer } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
-import { againstLimit, direction, whole } from '../../parts/format';
+import { againstLimit, direction, whole, zulu } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import styles from './Answer.module.css';
 import { old, answered as shown } from './answered';
@@ -195,11 +195,31 @@ function FirmRow({ ranked }: { ranked: RankedEnds }) {
 
 const spareOf = (to: HoldsTo) => (to === 'never' ? 360 : to.spareDeg);
 
-/** What else matters: the speed at which a limit is reached, or the rule that chose. */
+/** A limit that only a storm would reach is not worth a line, kt. */
+const TELLING_KT = 60;
+
+/** Today's gust, had the wind that speed; null where there is none. */
+function gustAt(speedKt: number): number | null {
+  const { speedKt: steady, gustKt } = shown.value.wind ?? { speedKt: null, gustKt: null };
+  return steady && gustKt !== null ? Math.floor((gustKt / steady) * speedKt) : null;
+}
+
+/** What else matters: a low sun ahead, the speed at which a limit is reached, or the rule that chose. */
 function LastRow({ ranked, best }: { ranked: RankedEnds; best: RankedEnd }) {
+  const sun = lowSunOn.value.get(best.designator);
+  if (sun !== undefined && sun.kind !== 'none') {
+    const side = words.sunSide(sun.relativeDeg);
+    const name =
+      sun.kind === 'now'
+        ? words.lowSun(side, zulu(sun.until.getTime()))
+        : words.lowSunLater(side, zulu(sun.from.getTime()));
+    return <Row name={name}>{words.sunHigh(sun.altitudeDeg)}</Row>;
+  }
   const { speedKt, limit } = ranked.holdsUntil ?? { speedKt: null, limit: null };
-  if (speedKt !== null && limit !== null) {
-    return <Row name={words.upTo(limit)}>{words.knots(Math.floor(speedKt))}</Row>;
+  if (speedKt !== null && limit !== null && speedKt <= TELLING_KT) {
+    return (
+      <Row name={words.upTo[limit]}>{words.reachedAt(Math.floor(speedKt), gustAt(speedKt))}</Row>
+    );
   }
   const [reason] = ranked.holdsUntil === null ? [] : best.reasons;
   return reason ? <Row name={words.reason[reason.code]}>{''}</Row> : null;

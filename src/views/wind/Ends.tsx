@@ -1,32 +1,49 @@
-/** Every end against the limits, best first; a tap on one uses it. */
+/** Every end against the limits, best first: a key to use it, and behind its numbers why it stands there. */
 
 import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
 import { settled } from '../../board/board';
 import { useEnd } from '../../board/choices';
 import type { RankedEnd, WindAnswer } from '../../core';
 import { againstLimit, whole } from '../../parts/format';
 import { LimitBar } from '../../parts/limitBar/LimitBar';
 import { words } from './detailWords.en';
+import { EndSheet } from './EndSheet';
 import styles from './Ends.module.css';
 import { words as windWords } from './words.en';
 
 /** The list of ends. */
 export function Ends({ answered }: { answered: WindAnswer }): JSX.Element | null {
+  const [open, setOpen] = useState<string | null>(null);
   if (answered.ranked === null) return null;
   return (
-    <ol class={styles.ends} aria-label={words.endsTitle}>
-      {answered.ranked.ends.map((end) => (
-        <EndRow key={end.designator} end={end} used={end.designator === answered.using} />
-      ))}
-    </ol>
+    <>
+      <ol class={styles.ends} aria-label={words.endsTitle}>
+        {answered.ranked.ends.map((end) => (
+          <EndRow
+            key={end.designator}
+            end={end}
+            used={end.designator === answered.using}
+            onOpen={() => setOpen(end.designator)}
+          />
+        ))}
+      </ol>
+      {open !== null && <EndSheet end={open} answered={answered} onClose={() => setOpen(null)} />}
+    </>
   );
 }
 
-function EndRow({ end, used }: { end: RankedEnd; used: boolean }) {
+interface EndRowProps {
+  readonly end: RankedEnd;
+  readonly used: boolean;
+  readonly onOpen: () => void;
+}
+
+function EndRow({ end, used, onOpen }: EndRowProps) {
   const limit = settled.value.crosswindLimit.value ?? 0;
   const steady = Math.abs(end.crosswindKt ?? end.crosswindWorstKt ?? 0);
   const worst = end.crosswindWorstKt ?? 0;
-  const closed = end.shortfalls.some(({ code }) => code === 'closed');
+  const closed = end.shortfalls.some(({ code }) => code === 'closed' || code === 'closed-today');
   const shown = [whole(steady), againstLimit(worst, limit), whole(limit)] as const;
   return (
     <li class={styles.end}>
@@ -41,7 +58,12 @@ function EndRow({ end, used }: { end: RankedEnd; used: boolean }) {
         <span class={styles.useWord}>{used ? windWords.usingShort : windWords.useShort}</span>
         {end.designator}
       </button>
-      <div class={styles.facts}>
+      <button
+        type="button"
+        class={styles.facts}
+        aria-label={words.openEnd(end.designator)}
+        onClick={onOpen}
+      >
         {end.shortfalls.map((fall) => (
           <p key={fall.code} class={styles.short}>
             {windWords.shortfall(fall)}
@@ -59,7 +81,7 @@ function EndRow({ end, used }: { end: RankedEnd; used: boolean }) {
             label={words.acrossBarSpoken(...shown)}
           />
         )}
-      </div>
+      </button>
     </li>
   );
 }
@@ -68,7 +90,7 @@ function alongWords({ headwindKt, tailwindWorstKt, shortfalls }: RankedEnd): str
   const tailSaid = shortfalls.some(({ code }) => code === 'tailwind');
   const worstTail = Math.round(tailwindWorstKt ?? 0);
   const along =
-    headwindKt === null
+    headwindKt === null || (tailSaid && headwindKt < 0)
       ? []
       : [
           Math.round(headwindKt) < 0

@@ -3,11 +3,12 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { draft, enteredWind, inputs, typedRead, typedWind } from '../../board/board';
-import { setInputs } from '../../board/choices';
 import { typing } from '../../board/places';
-import { closeKeypad, dropDraft, setWind, typeWind } from '../../board/windEntry';
+import { closeKeypad, dropDraft, takeText, turnNorth, typeWind } from '../../board/windEntry';
 import type { WindReport } from '../../core';
 import { Key } from '../../parts/key/Key';
+import { meaning } from './afterAnswer';
+import { caret } from './caret';
 import styles from './Entry.module.css';
 import { words } from './words.en';
 
@@ -32,8 +33,7 @@ export function Entry(): JSX.Element {
 
   const take = (pasted: string) => {
     setByHand(false);
-    typeWind(pasted.slice(0, MOST_TYPED));
-    if (setWind()) typing.value = false;
+    if (takeText(pasted.slice(0, MOST_TYPED))) typing.value = false;
   };
   const paste = async () => {
     try {
@@ -67,7 +67,20 @@ export function Entry(): JSX.Element {
               typing.value = true;
               if (draft.value === '') event.currentTarget.select();
             }}
+            onScroll={(event) => {
+              // The mirror shows the same lines.
+              const mirror = event.currentTarget.previousElementSibling;
+              if (mirror !== null) mirror.scrollTop = event.currentTarget.scrollTop;
+            }}
             onInput={(event) => typeWind(event.currentTarget.value)}
+            onSelect={(event) => {
+              caret.value = event.currentTarget.selectionStart;
+            }}
+            onBlur={(event) => {
+              // A long report is read from its beginning.
+              event.currentTarget.scrollTop = 0;
+              caret.value = null;
+            }}
             onPaste={(event) => {
               event.preventDefault();
               take(event.clipboardData?.getData('text/plain') ?? '');
@@ -86,9 +99,6 @@ export function Entry(): JSX.Element {
             }}
           />
         </div>
-        <Key className={styles.side} onPress={paste}>
-          {words.paste}
-        </Key>
         {typing.value ? (
           <Key
             className={styles.side}
@@ -102,19 +112,21 @@ export function Entry(): JSX.Element {
             {words.letters}
           </Key>
         ) : (
-          <Key
-            className={styles.side}
-            disabled={report?.north === 'true'}
-            label={`${northName(report)}. ${words.northHint}`}
-            onPress={() =>
-              setInputs({ typedNorth: inputs.value.typedNorth === 'true' ? 'magnetic' : 'true' })
-            }
-          >
-            {northName(report)}
+          <Key className={styles.side} onPress={paste}>
+            {words.paste}
           </Key>
         )}
+        <Key
+          className={styles.side}
+          disabled={report?.north === 'true'}
+          label={`${northName(report)}. ${words.northHint}`}
+          onPress={turnNorth}
+        >
+          {northName(report)}
+        </Key>
       </div>
       <Understood report={report} byHand={byHand} />
+      <meaning.Later />
     </div>
   );
 }
@@ -164,7 +176,7 @@ function Understood({ report, byHand }: ReadProps & { byHand: boolean }) {
         </p>
       ))}
       {unread && problems.length === 0 && <p class={styles.problem}>{words.someUnread}</p>}
-      {!report && because !== null && <p>{words.noRanking[because]}</p>}
+      {!report && because === 'no-limits' && <p>{words.noRanking[because]}</p>}
       {draft.value !== '' && problems.some(({ code }) => code !== 'incomplete') && (
         <button type="button" class={styles.drop} onClick={dropDraft}>
           {words.drop}

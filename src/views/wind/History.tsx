@@ -1,28 +1,74 @@
-/** The winds entered so far, newest first. */
+/** The winds entered so far, newest first; which way they go, and when that would change the choice. */
 
 import type { JSX } from 'preact';
-import { sortie } from '../../board/board';
+import { sortie, sortieMinute } from '../../board/board';
+import { outlook } from '../../board/day';
+import { takeText } from '../../board/windEntry';
+import type { OutlookBrief } from '../../core';
 import { zulu } from '../../parts/format';
 import { words } from './detailWords.en';
-import styles from './Wind.module.css';
+import styles from './History.module.css';
+import { words as weatherWords } from './weatherWords.en';
 
 /** How many are shown: what a pilot compares. */
-const SHOWN = 6;
+const SHOWN = 5;
 
-/** A row of the last winds, each with its time. */
+/** The last winds, each with its time; a tap takes one again. */
 export function History(): JSX.Element | null {
   const winds = sortie.value.winds.slice(-SHOWN).reverse();
   if (winds.length < 2) return null;
   return (
-    <section class={styles.history}>
-      <h2>{words.history}</h2>
-      <ol>
+    <section class={styles.history} aria-label={words.history}>
+      {outlook.value && <Trend brief={outlook.value} />}
+      <ol class={styles.winds}>
         {winds.map((wind) => (
           <li key={wind.id}>
-            <time>{zulu(wind.at.sortieMs)}</time> {wind.text.slice(0, 40)}
+            <button
+              type="button"
+              class={styles.wind}
+              aria-description={words.again}
+              onClick={() => takeText(wind.text)}
+            >
+              <time>{zulu(wind.at.sortieMs)}</time> {wind.text.slice(0, 28)}
+            </button>
           </li>
         ))}
       </ol>
     </section>
   );
 }
+
+/** Silent where the winds are too few or jump about: nothing is read into them. */
+function Trend({ brief: { trend, outlook: ahead } }: { brief: OutlookBrief }) {
+  if (trend.kind === 'thin') return null;
+  const { turn, strength, basis } = trend;
+  const said = weatherWords.trend;
+  const parts = [
+    ...(turn === 'steady'
+      ? []
+      : [said.turned(said.turn[turn], Math.abs(Math.round(trend.turnDeg)))]),
+    ...(strength === 'steady'
+      ? []
+      : [said.changed(said.strength[strength], Math.abs(Math.round(trend.changeKt)))]),
+  ].join(said.and);
+  const minutes = Math.round(basis.minutes);
+  return (
+    <div class={styles.trend}>
+      <p>{parts === '' ? said.steady(minutes) : said.in(capital(parts), minutes)}</p>
+      {ahead && ahead.kind !== 'thin' && <b>{outlookWords(ahead)}</b>}
+      <p class={styles.basis}>{said.basis(basis.count)}</p>
+    </div>
+  );
+}
+
+function outlookWords(
+  ahead: Exclude<NonNullable<OutlookBrief['outlook']>, { kind: 'thin' }>,
+): string {
+  const said = weatherWords.trend;
+  const time = zulu(sortieMinute.value + ahead.minutes * 60_000);
+  if (ahead.kind === 'holds')
+    return ahead.now === null ? said.none(time) : said.holds(ahead.now, time);
+  return ahead.then === null ? said.breaks(time) : said.changes(ahead.then, time);
+}
+
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);

@@ -3,31 +3,12 @@
 import type { JSX } from 'preact';
 import { settled } from '../../board/board';
 import { typing } from '../../board/places';
-import { later } from '../../parts/later/Later';
 import { Answer } from './Answer';
+import { dial, list } from './afterAnswer';
 import { ChooseField } from './ChooseField';
 import { Entry } from './Entry';
 import { Pad } from './Pad';
 import styles from './Wind.module.css';
-import { words } from './words.en';
-
-// The answer stands in words first; the picture and the list of all ends follow.
-const dial = later(
-  () => import('./Detail').then(({ DialPanel }) => DialPanel),
-  words.later,
-  'asked',
-);
-const list = later(
-  () => import('./Detail').then(({ EndsAndWinds }) => EndsAndWinds),
-  words.later,
-  'asked',
-);
-
-/** Loads the dial and the list of ends. */
-export function loadWindDetail(): void {
-  dial.preload();
-  list.preload();
-}
 
 /** The place Wind; while a wind is typed, the keypad takes the lower half. */
 export function Wind(): JSX.Element {

@@ -92,6 +92,10 @@ function shortfall(fall: Shortfall): string {
       return capital(worst('tail', fall.gust, fall.worstKt, fall.limitKt));
     case 'length':
       return `Needs ${whole(fall.neededM)} m, has ${whole(fall.availableM)} m`;
+    case 'closed-today':
+      return 'Closed today';
+    case 'gust-spread':
+      return `Gust ${whole(fall.spreadKt)} kt above the wind, limit ${whole(fall.limitKt)}`;
     case 'speed-unbounded':
       return 'Speed only known to be above a number';
     case 'speed-not-known':
@@ -125,7 +129,7 @@ export const words = {
   pasteByHand: 'Press and hold in the box above, then choose Paste.',
   trueNorth: 'True north',
   magneticNorth: 'Magnetic north',
-  northHint: 'North of a typed wind. A whole report is always true.',
+  northHint: 'The north of the typed wind; turns it to the other. A whole report is always true.',
   letters: 'Letters',
   digits: 'Keypad',
   set: 'Set wind',
@@ -157,11 +161,22 @@ export const words = {
   firmAlwaysValue: 'same end',
   lightWind: 'Light wind: limits apply, the wind does not choose',
   anywhere: 'No direction: the longest run decides',
-  upTo: (limit: 'crosswind' | 'tailwind') =>
-    limit === 'crosswind' ? 'Crosswind limit reached at' : 'Tailwind limit reached at',
+  upTo: {
+    crosswind: 'Crosswind limit reached at',
+    tailwind: 'Tailwind limit reached at',
+    'gust-spread': 'Gust limit reached at',
+  },
+  reachedAt: (speed: number, gust: number | null) =>
+    gust === null ? `${speed} kt` : `${speed} gust ${gust} kt`,
+  lowSun: (side: string, time: string) => `Low sun ${side}, until ${time}`,
+  lowSunLater: (side: string, time: string) => `Low sun ${side} from ${time}`,
+  sunSide: (deg: number) =>
+    Math.round(deg) === 0 ? 'ahead' : `${Math.abs(Math.round(deg))}° ${deg > 0 ? 'right' : 'left'}`,
+  sunHigh: (deg: number) => `${Math.round(deg)}° high`,
   reason: {
     'only-one-within-limits': 'The only end within the limits given',
     'within-limits': 'Within the limits given; the next is not',
+    preferred: 'Preferred by the field',
     'calm-wind-end': 'The field’s end for light wind',
     'most-headwind': 'Most headwind',
     'least-crosswind-share': 'Least of the crosswind limit used',

@@ -19,6 +19,7 @@ export default {
     'The main field, at the capital. Parallel runways: the long one for the jets, the short one beside the apron for the rest. Crossing the short one takes a word from the ground controller.',
   place: { latDeg: LAT_DEG, lonDeg: LON_DEG, elevationFt: 187 },
   calmWindEnd: '23R',
+  preferredEnds: ['23R', '23L'],
   radio: [
     { name: 'Marram ground', mhz: '121.85', service: 'ground' },
     { name: 'Marram tower', mhz: '118.35', service: 'tower' },

@@ -1,0 +1,63 @@
+/** Which way the winds go, and when that would change the choice. */
+
+import type { Designator } from '../airfield/field';
+import { bestEnd } from '../runway/bestEnd';
+import type { Purpose } from '../runway/question';
+import { type WindOutlook, windOutlook } from '../weather/windOutlook';
+import { type TimedWind, type WindTrend, windTrend } from '../weather/windTrend';
+import type { SettledFacts } from './facts';
+import type { WindText } from './questions';
+import { readWind, windDirections, windQuestion } from './wind';
+
+/** The winds so far and where they lead. */
+export interface OutlookBrief {
+  readonly trend: WindTrend;
+  /** Null where the ends cannot be judged. */
+  readonly outlook: WindOutlook | null;
+}
+
+/** A wind that was entered, and when. */
+export interface EnteredText extends WindText {
+  readonly timeMs: number;
+}
+
+/** Where the winds entered so far lead, if they go on as they do. */
+export function outlookStage(
+  winds: readonly EnteredText[],
+  settled: SettledFacts,
+  purpose: Purpose,
+  at: Date,
+): OutlookBrief {
+  const timed = winds.map((entered): TimedWind => {
+    const { report, north } = readWind(entered);
+    const wind = report?.wind ?? null;
+    const { fromTrueDeg } = windDirections(wind, north, settled.variation.value);
+    return {
+      timeMs: entered.timeMs,
+      fromTrueDeg,
+      speedKt: wind?.speedKt ?? null,
+      gustKt: wind?.gustKt ?? null,
+    };
+  });
+  const trend = windTrend(timed, at.getTime());
+  const askAt = (wind: Parameters<Parameters<typeof windOutlook>[2]>[0]): Designator | null => {
+    const question = windQuestion(
+      settled,
+      {
+        fromDeg: wind.fromTrueDeg,
+        speedKt: wind.speedKt,
+        gustKt: wind.gustKt,
+        sectorDeg: null,
+        variable: false,
+        speedIsMinimum: false,
+        gustIsMinimum: false,
+      },
+      'true',
+      purpose,
+      at,
+    );
+    return typeof question === 'string' ? null : bestEnd(question);
+  };
+  const canJudge = settled.field !== null && settled.crosswindLimit.value !== null;
+  return { trend, outlook: canJudge ? windOutlook(timed, at.getTime(), askAt) : null };
+}

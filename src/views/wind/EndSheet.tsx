@@ -1,0 +1,157 @@
+/** One end in full: its numbers, the rule that sets it apart, and what the pilot knows of it today. */
+
+import type { JSX } from 'preact';
+import { inputs, purpose } from '../../board/board';
+import { setInputs } from '../../board/choices';
+import { compare } from '../../board/day';
+import { ask } from '../../board/places';
+import type { RuleApplied, WindAnswer } from '../../core';
+import { Asked } from '../../parts/asked/Asked';
+import { NumberField } from '../../parts/field/NumberField';
+import { decimal, direction, NO_BREAK_SPACE, whole } from '../../parts/format';
+import { Key } from '../../parts/key/Key';
+import { Sheet } from '../../parts/sheet/Sheet';
+import { words } from './detailWords.en';
+import styles from './EndSheet.module.css';
+import { words as windWords } from './words.en';
+
+interface EndSheetProps {
+  readonly end: string;
+  readonly answered: WindAnswer;
+  readonly onClose: () => void;
+}
+
+/** The sheet of an end, beside the best one, or the best beside the next. */
+export function EndSheet({ end, answered, onClose }: EndSheetProps): JSX.Element {
+  const ends = answered.ranked?.ends ?? [];
+  const best = ends[0]?.designator === end ? ends[1] : ends[0];
+  const figures = answered.figures.get(end);
+  const { closedToday, holdShortM } = inputs.value;
+  const closed = closedToday.includes(end);
+  return (
+    <Sheet title={words.endTitle(end)} close={words.close} onClose={onClose}>
+      {figures && (
+        <dl class={styles.figures}>
+          {(
+            [
+              'headwind',
+              'crosswind',
+              'crosswindWorst',
+              'tailwindWorst',
+              'headingMagnetic',
+              'available',
+            ] as const
+          ).map((name) => {
+            const figure = figures[name];
+            const title = words.figures[name];
+            return (
+              <div key={name} class={styles.figure}>
+                <dt>{title}</dt>
+                <dd>
+                  {figure.value === null ? (
+                    words.unknown
+                  ) : (
+                    <Asked hint={windWords.ask} onAsk={() => ask(title, figure)}>
+                      {figure.unit === 'deg'
+                        ? direction(figure.value)
+                        : `${figure.unit === 'm' ? whole(figure.value) : decimal(figure.value, 1)}${NO_BREAK_SPACE}${figure.unit}`}
+                    </Asked>
+                  )}
+                </dd>
+              </div>
+            );
+          })}
+        </dl>
+      )}
+      {best !== undefined && <Compared a={end} b={best.designator} />}
+      <div class={styles.today}>
+        <Key
+          pressed={closed}
+          onPress={() =>
+            setInputs({
+              closedToday: closed
+                ? closedToday.filter((one) => one !== end)
+                : [...closedToday, end],
+            })
+          }
+        >
+          {closed ? words.closedToday : words.closeToday}
+        </Key>
+        {purpose.value === 'landing' && (
+          <NumberField
+            name={words.holdShort}
+            value={holdShortM[end] ?? null}
+            least={1}
+            most={9999}
+            bad={words.holdShortBad}
+            hint={words.holdShortNone}
+            onChange={(metres) => {
+              const { [end]: _, ...others } = holdShortM;
+              setInputs({ holdShortM: metres === null ? others : { ...others, [end]: metres } });
+            }}
+          />
+        )}
+      </div>
+    </Sheet>
+  );
+}
+
+/** The rules in the order they are used in, and the one that decided. */
+function Compared({ a, b }: { a: string; b: string }) {
+  const compared = compare(a, b);
+  if (compared === null) return null;
+  return (
+    <table class={styles.rules}>
+      <caption>
+        {words.compared(compared.first === 'a' ? a : b, compared.first === 'a' ? b : a)}
+      </caption>
+      <thead>
+        <tr>
+          <th scope="col">{words.rule}</th>
+          <th scope="col">{a}</th>
+          <th scope="col">{b}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {compared.rules.map((rule, place) => (
+          // A rule may be used twice: its place is what it is.
+          <tr key={place} class={rule.decides ? styles.decides : undefined}>
+            <th scope="row">
+              {words.rules[rule.rule] ?? windWords.reason[rule.rule]}
+              <span class={styles.verdict}>{verdictWords(rule)}</span>
+            </th>
+            <td>{measure(rule, rule.a)}</td>
+            <td>{measure(rule, rule.b)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+const verdictWords = ({ decides, verdict }: RuleApplied) =>
+  decides ? words.decides : verdict === 'alike' ? words.alike : words.notApplied;
+
+/** What the rule goes by, in its own unit. */
+function measure({ rule }: RuleApplied, value: number | null): string {
+  if (value === null) return words.unknown;
+  switch (rule) {
+    case 'most-headwind':
+      return `${decimal(value, 1)} kt`;
+    case 'least-crosswind-share':
+    case 'fails-least':
+      return Number.isFinite(value) ? `${whole(value * 100)} %` : words.no;
+    case 'most-runway-left':
+    case 'longest-runway':
+    case 'shortest-taxi':
+      return `${whole(value)} m`;
+    case 'most-aligned':
+      return `${whole(value)}°`;
+    case 'preferred':
+      return whole(value);
+    case 'alike':
+      return '';
+    default:
+      return value === 1 ? words.yes : words.no;
+  }
+}

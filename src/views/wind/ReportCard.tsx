@@ -1,0 +1,127 @@
+/** What the report says besides the wind: what it makes one ask, the air, the sun, group by group. */
+
+import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import { setInputs } from '../../board/choices';
+import { offered, reportNotes, sunToday, weather } from '../../board/day';
+import { ask } from '../../board/places';
+import { takeText } from '../../board/windEntry';
+import type { Figure, Unit, WeatherQuestion } from '../../core';
+import { Asked } from '../../parts/asked/Asked';
+import { decimal, NO_BREAK_SPACE, whole, zulu } from '../../parts/format';
+import { Key } from '../../parts/key/Key';
+import { GroupByGroup } from './GroupByGroup';
+import styles from './ReportCard.module.css';
+import { words } from './weatherWords.en';
+
+/** The card under the list of ends. */
+export function ReportCard(): JSX.Element {
+  const [open, setOpen] = useState(false);
+  const brief = weather.value;
+  return (
+    <section class={styles.card} aria-label={words.title}>
+      {reportNotes.value.map((note) => (
+        <p key={note.code} class={styles.note}>
+          {words.note(note)}
+        </p>
+      ))}
+      {brief?.questions.map((question) => (
+        <Question key={question.code} question={question} />
+      ))}
+      {offered.value.map(({ station, text }) => (
+        <div key={text} class={styles.question}>
+          <span>
+            {words.other(station)} <code class={styles.code}>{text.slice(0, 44)}</code>
+          </span>
+          <Key onPress={() => takeText(text)}>{words.take}</Key>
+        </div>
+      ))}
+      {brief !== null && (
+        <dl class={styles.rows}>
+          <Row name={words.qnh} figure={brief.qnhHpa} decimals={0}>
+            {brief.qnhInHg.value !== null && words.inHg(decimal(brief.qnhInHg.value, 2))}
+          </Row>
+          <Row name={words.temperature} figure={brief.temperature} decimals={0}>
+            {dewPoint(brief.report.weather.temperature?.dewPointC ?? null)}
+          </Row>
+          <Row name={words.pressureAltitude} figure={brief.pressureAltitude} decimals={0} />
+          <Row name={words.densityAltitude} figure={brief.densityAltitude} decimals={0} />
+          {brief.gustSpread.value !== null && (
+            <Row name={words.gustSpread} figure={brief.gustSpread} decimals={0} />
+          )}
+        </dl>
+      )}
+      <div class={styles.foot}>
+        <Sun />
+        {brief !== null && <Key onPress={() => setOpen(true)}>{words.groupByGroup}</Key>}
+      </div>
+      {open && brief !== null && (
+        <GroupByGroup report={brief.report} onClose={() => setOpen(false)} />
+      )}
+    </section>
+  );
+}
+
+const dewPoint = (dewPointC: number | null) =>
+  dewPointC === null ? null : words.dewPoint(decimal(dewPointC, 0));
+
+/** A question of the weather; one tap answers it where the answer changes something. */
+function Question({ question }: { question: WeatherQuestion }) {
+  const treat =
+    question.code === 'treat-as-wet'
+      ? 'wet'
+      : question.code === 'treat-as-contaminated'
+        ? 'contaminated'
+        : null;
+  return (
+    <div class={styles.question}>
+      <b>{words.question(question)}</b>
+      {treat !== null && (
+        <Key onPress={() => setInputs({ surface: treat })}>{words.treatAs[treat]}</Key>
+      )}
+    </div>
+  );
+}
+
+interface RowProps {
+  readonly name: string;
+  readonly figure: Figure<Unit>;
+  readonly decimals: number;
+  readonly children?: string | false | null;
+}
+
+function Row({ name, figure, decimals, children }: RowProps) {
+  const unit =
+    figure.value === null ? '' : (words.units[figure.unit] ?? `${NO_BREAK_SPACE}${figure.unit}`);
+  return (
+    <div class={styles.row}>
+      <dt>{name}</dt>
+      <dd>
+        {figure.value === null ? (
+          <span class={styles.absent}>{words.absent[figure.because]}</span>
+        ) : (
+          <Asked hint={words.ask} onAsk={() => ask(name, figure)}>
+            {(decimals === 0 ? whole(figure.value) : decimal(figure.value, decimals)) + unit}
+          </Asked>
+        )}
+        {children && <span> {children}</span>}
+      </dd>
+    </div>
+  );
+}
+
+/** When the sun rises and sets today, or that it does neither. */
+function Sun() {
+  const today = sunToday.value;
+  if (today === null) return null;
+  const { sunUp, civil } = today;
+  return (
+    <p class={styles.sun}>
+      {sunUp.kind === 'between'
+        ? words.sun(zulu(sunUp.from.getTime()), zulu(sunUp.until.getTime()))
+        : words.sunAllDay[sunUp.kind]}
+      {civil.kind === 'between' &&
+        ` ${words.civil(zulu(civil.from.getTime()), zulu(civil.until.getTime()))}`}
+    </p>
+  );
+}

@@ -1,0 +1,100 @@
+/** The words of the weather under the answer. */
+
+import type { ReportNote } from '../../board/day';
+import type { WeatherQuestion } from '../../core';
+import { whole } from '../../parts/format';
+
+function age(minutes: number): string {
+  if (minutes < 120) return `${minutes} min`;
+  const hours = Math.round(minutes / 60);
+  return hours < 48 ? `${hours} h` : `${Math.round(hours / 24)} days`;
+}
+
+function note(of: ReportNote): string {
+  switch (of.code) {
+    case 'other-field':
+      return `The report is for ${of.station}; the field is ${of.field}.`;
+    case 'old':
+      return `The report is ${age(of.minutes)} old by the sortie’s clock.`;
+    case 'ahead':
+      return `The report is ${age(of.minutes)} ahead of the sortie’s clock.`;
+  }
+}
+
+const BECAUSE = {
+  'runway-state': 'The runway’s state is reported',
+  precipitation: 'Rain or the like',
+  'recent-rain': 'It rained a while ago',
+  'freezing-precipitation': 'What falls freezes',
+  'frozen-precipitation': 'Snow, ice or hail',
+} as const;
+
+function question(of: WeatherQuestion): string {
+  switch (of.code) {
+    case 'thunderstorm':
+      return 'Thunderstorms about: the wind can turn and rise at once.';
+    case 'wind-shear':
+      return 'Wind shear is reported.';
+    case 'treat-as-wet':
+      return `${BECAUSE[of.because]}: treat the runway as wet?`;
+    case 'treat-as-contaminated':
+      return `${BECAUSE[of.because]}: treat the runway as contaminated?`;
+    case 'icing':
+      return of.temperatureC === null
+        ? 'What falls freezes: ice on the aircraft and in the intake?'
+        : `Moisture at ${whole(of.temperatureC)} °C: ice on the aircraft and in the intake?`;
+    case 'low-rvr':
+      return `Runway visual range ${whole(of.rvrM)} m, below ${whole(of.belowM)} m.`;
+    case 'below-visual-minima': {
+      const parts = [
+        of.visibilityM === null ? null : `visibility ${whole(of.visibilityM)} m, below 5 000 m`,
+        of.ceilingFt === null ? null : `ceiling ${whole(of.ceilingFt)} ft, below 1 500 ft`,
+      ].filter((part) => part !== null);
+      return `Below visual minima: ${parts.join('; ')}.`;
+    }
+  }
+}
+
+export const words = {
+  title: 'Weather',
+  note,
+  question,
+  treatAs: { wet: 'Treat as wet', contaminated: 'Treat as contaminated' },
+  other: (station: string | null) => (station === null ? 'Another report:' : `Also ${station}:`),
+  take: 'Take it',
+  qnh: 'QNH',
+  inHg: (inches: string) => `${inches} inHg`,
+  temperature: 'Temperature',
+  dewPoint: (celsius: string) => `dew point ${celsius} °C`,
+  pressureAltitude: 'Pressure altitude',
+  densityAltitude: 'Density altitude',
+  gustSpread: 'Gust above the steady wind',
+  units: { degC: ' °C' } as Partial<Record<string, string>>,
+  absent: {
+    'no-qnh': 'no QNH reported',
+    'no-temperature': 'no temperature reported',
+    'no-field': 'no field',
+    'beyond-atmosphere': 'beyond the standard atmosphere',
+    'no-speed': 'no speed reported',
+    'no-gust': 'no gust',
+  } as Partial<Record<string, string>>,
+  ask: 'opens where this number comes from',
+  sun: (rise: string, set: string) => `Sun up ${rise} to ${set}.`,
+  sunAllDay: { always: 'The sun does not set today.', never: 'The sun does not rise today.' },
+  civil: (from: string, until: string) => `Civil twilight ${from} to ${until}.`,
+  groupByGroup: 'Group by group',
+  trend: {
+    turn: { veering: 'Veered', backing: 'Backed' },
+    strength: { strengthening: 'rose', easing: 'fell' },
+    turned: (how: string, deg: number) => `${how} ${deg}°`,
+    changed: (how: string, kt: number) => `${how} ${kt} kt`,
+    and: ' and ',
+    in: (what: string, minutes: number) => `${what} in ${minutes} min`,
+    steady: (minutes: number) => `Steady over ${minutes} min`,
+    holds: (end: string, time: string) => `${end} holds past ${time} at this rate`,
+    none: (time: string) => `no end within limits past ${time}, at this rate`,
+    changes: (end: string, time: string) => `${end} better from about ${time}, at this rate`,
+    breaks: (time: string) => `no end within limits from about ${time}, at this rate`,
+    basis: (count: number) => `From ${count} winds, carried on in a straight line: no forecast.`,
+  },
+} as const;
