@@ -12,8 +12,7 @@ const formulas: Record<string, string> = {
   'tailwind-worst':
     'strongest wind × −cos (angle), at the angle in the swing farthest from the runway; not below 0',
   magnetic: 'runway direction − variation',
-  'pressure-altitude':
-    'elevation + height of the pressure 1013.25 hPa − height of the pressure QNH, in the standard atmosphere',
+  'pressure-altitude': 'elevation + height of the pressure QNH in the standard atmosphere',
   'density-altitude': 'the height in the standard atmosphere that has the air’s density',
   'gust-spread': 'gust − steady wind',
   tora: 'take-off run available, as declared',

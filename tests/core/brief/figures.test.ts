@@ -3,15 +3,32 @@ import { expect, test } from 'vitest';
 import { endsOf } from '../../../src/core/airfield/ends';
 import { degreesOf } from '../../../src/core/angle';
 import { brief } from '../../../src/core/brief/brief';
+import { weatherStage } from '../../../src/core/brief/weather';
 import type { AnyFigure } from '../../../src/core/figure';
 import { envelopeOf } from '../../../src/core/weather/envelope';
+import { readReport } from '../../../src/core/weather/readReport';
 import { words } from '../../../src/views/why/words.en';
 import { FORMULAS, figuresIn, MODELS, workedOutAgain } from './figures';
 import { anyDocuments, anyMoment, anyTables, documentsAt, moment, TABLES } from './moments';
 
+/** The groups that the weather's figures come from, each now and then missing. */
+const anyReport = fc
+  .record({
+    wind: fc.constantFrom('28010KT', '28010G25KT', '/////KT'),
+    temperature: fc.constantFrom('15/08', 'M12/M15', '///', '/////'),
+    pressure: fc.oneof(
+      fc.integer({ min: 900, max: 1060 }).map((hpa) => `Q${String(hpa).padStart(4, '0')}`),
+      fc.constantFrom('A2992', 'Q////', ''),
+    ),
+  })
+  .map((groups) => readReport(`METAR XHAR 051830Z ${Object.values(groups).join(' 9999 ')}`));
+
 const anyBrief = fc
-  .tuple(anyMoment, anyDocuments, anyTables)
-  .map((asked) => ({ asked, told: brief(...asked) }));
+  .tuple(anyMoment, anyDocuments, anyTables, anyReport)
+  .map(([moment, documents, tables, report]) => {
+    const told = brief(moment, documents, tables);
+    return { told: { ...told, weather: weatherStage(report, told.settled) } };
+  });
 
 test('every figure is the one that its own inputs give', () => {
   fc.assert(
@@ -41,6 +58,15 @@ test('a figure that is not known has a cause, and one that is known is a number'
   );
 });
 
+/** The weather at a field so low, under a pressure so high, that the standard atmosphere does not reach there. */
+function belowTheSea() {
+  const { settled } = brief(moment(null), documentsAt('XHAR'), TABLES);
+  if (settled.field === null) throw new Error('no field');
+  const place = { ...settled.field.place, elevationFt: -1400 };
+  const report = readReport('METAR XHAR 051830Z 28010KT 9999 15/08 Q1060');
+  return weatherStage(report, { ...settled, field: { ...settled.field, place } });
+}
+
 /** The names in every figure of many briefs: formulas, sources, inputs. */
 function namesMet() {
   const met = {
@@ -61,6 +87,7 @@ function namesMet() {
   for (const { told } of fc.sample(anyBrief, { numRuns: 400, seed: 1987 })) {
     for (const [, figure] of figuresIn(told)) meet(figure);
   }
+  for (const [, figure] of figuresIn(belowTheSea())) meet(figure);
   for (const name of MODELS.keys()) met.sources.add(name);
   return met;
 }

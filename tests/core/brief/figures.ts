@@ -52,6 +52,14 @@ class Given {
   }
 }
 
+/** ICAO Doc 7488: 9.80665 / (287.05287 × 0.0065). */
+const ISA_POWER = 9.80665 / (287.05287 * 0.0065);
+
+/** The height in the standard atmosphere with this share of sea level's pressure, m. ICAO Doc 7488. */
+const isaHeightM = (share: number) => (288.15 / 0.0065) * (1 - share ** (1 / ISA_POWER));
+
+const inFeet = (metres: number) => metres / 0.3048;
+
 const offDeg = (given: Given) => given.number('windTrueDeg') - given.number('runwayTrueDeg');
 
 /** What each formula says, put into a function of the inputs that are shown beside it. */
@@ -79,6 +87,16 @@ export const FORMULAS: Readonly<Record<string, (given: Given) => number>> = {
     const turned = given.number('runwayTrueDeg') - given.number('variation');
     return ((turned % 360) + 360) % 360;
   },
+  'pressure-altitude': (given) =>
+    given.number('elevationFt') + inFeet(isaHeightM(given.number('qnhHpa') / 1013.25)),
+  'density-altitude': (given) => {
+    const kelvin = given.number('temperatureC') + 273.15;
+    const standardKelvin = 288.15 - 0.0065 * 0.3048 * given.number('pressureAltitude');
+    const pressureRatio = (standardKelvin / 288.15) ** ISA_POWER;
+    const sigma = (pressureRatio * 288.15) / kelvin;
+    return inFeet((288.15 / 0.0065) * (1 - sigma ** (1 / (ISA_POWER - 1))));
+  },
+  'gust-spread': (given) => given.number('gustKt') - given.number('speedKt'),
   tora: (given) => given.number('given'),
   lda: (given) => given.number('given'),
 };
