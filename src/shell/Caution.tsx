@@ -2,9 +2,9 @@
 
 import type { JSX } from 'preact';
 import { cautionRead } from '../device/preferences';
+import { Cautions } from '../parts/cautions/Cautions';
 import { Sheet } from '../parts/sheet/Sheet';
 import styles from './Caution.module.css';
-import { Cautions } from './views';
 import { words } from './words.en';
 
 /** The caution; it is read once on each device, and stands in About afterwards. */

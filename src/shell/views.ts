@@ -16,7 +16,6 @@ const log = later(() => import('../views/log/Log').then(({ Log }) => Log));
 const sortie = later(() => import('../views/sortie/SortieSheet').then((view) => view.SortieSheet));
 const about = later(() => import('../views/about/About').then(({ About }) => About));
 const why = later(() => import('../views/why/WhySheet').then(({ WhySheet }) => WhySheet));
-const cautions = later(() => import('../views/about/Cautions').then(({ Cautions }) => Cautions));
 
 /** The view of each place. */
 export const views: Record<Place, ComponentType> = {
@@ -30,7 +29,6 @@ export const views: Record<Place, ComponentType> = {
 export const SortieSheet = sortie.Later;
 export const About = about.Later;
 export const WhySheet = why.Later;
-export const Cautions = cautions.Later;
 
 /** Loads the views that were not needed yet. */
 export function loadViews(): void {

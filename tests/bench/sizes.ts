@@ -23,8 +23,7 @@ const LATER = [
   /^src\/core\/(procedure\/(?!phases)|brief\/(?!endFigures|facts|wind)|airfield\/plan)/,
   /^src\/core\/earth\/(?!geodesic)/,
   /^src\/core\/weather\/(whole\/|readReport)/,
-  // The caution of the first start is read before the first answer.
-  /^src\/views\/(?!wind\/|about\/Cautions|about\/words|about\/About\.module)/,
+  /^src\/views\/(?!wind\/)/,
 ];
 
 /** What a file weighs on the way, bytes: gzip as most hosts do it, where that helps. */

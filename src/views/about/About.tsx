@@ -1,9 +1,9 @@
 /** About: what Lapstrip is, the cautions, and where its numbers come from. */
 
 import type { JSX } from 'preact';
+import { Cautions } from '../../parts/cautions/Cautions';
 import { Sheet } from '../../parts/sheet/Sheet';
 import styles from './About.module.css';
-import { Cautions } from './Cautions';
 import { words } from './words.en';
 
 /** The About sheet. */

@@ -5,13 +5,6 @@ export const words = {
   close: 'Close',
   what: 'A kneeboard for pilots who fly simulators: the wind in, the runway end out, the numbers and the steps at hand, also without a network.',
   cautionsTitle: 'Cautions',
-  cautions: [
-    'A training aid for simulation. Not for navigation, and not for real flight.',
-    'The flight manual, air traffic control, local rules and a licensed instructor come first, always.',
-    'Lapstrip says “within the limits given” and names them. It does not know whether a take-off or a landing can be made.',
-    'Its fields, aircraft and procedures are invented; put in your own with care, and check them.',
-    'Figures are worked out from what was typed. Look at the wind, the field and the time at the top before you believe them.',
-  ],
   dataTitle: 'Where numbers come from',
   data: [
     'Magnetic variation: IGRF-12 until 2015, then the World Magnetic Models up to 2030, worked out here.',

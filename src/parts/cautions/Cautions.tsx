@@ -1,14 +1,14 @@
-/** The cautions, as About shows them and as they stand before the first flight. */
+/** The cautions, as they stand before the first flight and in About. */
 
 import type { JSX } from 'preact';
-import styles from './About.module.css';
+import styles from './Cautions.module.css';
 import { words } from './words.en';
 
 /** What Lapstrip is not. */
 export function Cautions(): JSX.Element {
   return (
-    <ul class={styles.list}>
-      {words.cautions.map((caution) => (
+    <ul class={styles.cautions}>
+      {words.map((caution) => (
         <li key={caution}>{caution}</li>
       ))}
     </ul>
