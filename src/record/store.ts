@@ -3,13 +3,7 @@
  * battery. A device that refuses storage is not an error: the app works and says it will forget.
  */
 
-import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
-import type { Entry, Hash, Id } from '../core';
-
-interface LapstripDb extends DBSchema {
-  entries: { key: Id; value: Entry };
-  documents: { key: Hash; value: KeptDocument };
-}
+import type { Entry, Hash } from '../core';
 
 /** A document that a sortie uses, kept as it was. */
 export interface KeptDocument {
@@ -34,44 +28,51 @@ export interface Store {
 
 /** Opens the store; rejects where the device refuses storage. */
 export async function openStore(): Promise<Store> {
-  const db: IDBPDatabase<LapstripDb> = await openDB<LapstripDb>(DB_NAME, DB_VERSION, {
-    upgrade(fresh) {
-      fresh.createObjectStore('entries', { keyPath: 'id' });
-      fresh.createObjectStore('documents', { keyPath: 'hash' });
-    },
-    // A newer version in another window waits for this one: give way rather than block the update.
-    blocking(_from, _to, event) {
-      (event.target as IDBDatabase).close();
-    },
-  });
+  const opening = indexedDB.open(DB_NAME, DB_VERSION);
+  opening.onupgradeneeded = () => {
+    opening.result.createObjectStore('entries', { keyPath: 'id' });
+    opening.result.createObjectStore('documents', { keyPath: 'hash' });
+  };
+  const db = await answerTo(opening);
+  // A newer version in another window waits for this one: give way rather than block the update.
+  db.onversionchange = () => db.close();
   return {
-    entries: () => db.getAll('entries'),
-    async addEntries(entries) {
-      const write = db.transaction('entries', 'readwrite', { durability: 'strict' });
-      const puts: Promise<unknown>[] = [];
-      try {
-        for (const entry of entries) puts.push(write.store.put(entry));
-        // Not left to the browser, which would first answer to a page that may be gone by then.
-        write.commit();
-      } catch (refusal) {
-        // A put that is refused outright must not leave those before it standing.
-        const settled = Promise.allSettled([...puts, write.done]);
-        abort(write);
-        await settled;
-        throw refusal;
-      }
-      await Promise.all([...puts, write.done]);
-    },
-    documents: () => db.getAll('documents'),
-    async addDocument(document) {
-      const write = db.transaction('documents', 'readwrite', { durability: 'strict' });
-      await Promise.all([write.store.put(document), write.done]);
-    },
+    entries: async () => answerTo(db.transaction('entries').objectStore('entries').getAll()),
+    addEntries: (entries) => putAll(db, 'entries', entries),
+    documents: async () => answerTo(db.transaction('documents').objectStore('documents').getAll()),
+    addDocument: (document) => putAll(db, 'documents', [document]),
   };
 }
 
+/** What the device answers to a request. */
+function answerTo<T>(request: IDBRequest<T>): Promise<T> {
+  return new Promise((resolve, reject) => {
+    request.onsuccess = () => resolve(request.result);
+    request.onerror = () => reject(request.error);
+  });
+}
+
+/** Writes all of it or nothing; resolves when it is on the disk. */
+function putAll(db: IDBDatabase, name: string, values: readonly unknown[]): Promise<void> {
+  return new Promise((resolve, reject) => {
+    const write = db.transaction(name, 'readwrite', { durability: 'strict' });
+    let refusal: unknown = null;
+    write.oncomplete = () => resolve();
+    write.onabort = () => reject(refusal ?? write.error);
+    try {
+      for (const value of values) write.objectStore(name).put(value);
+      // Not left to the browser, which would first answer to a page that may be gone by then.
+      write.commit();
+    } catch (error) {
+      // A put that is refused outright must not leave those before it standing.
+      refusal = error;
+      abort(write);
+    }
+  });
+}
+
 /** Aborts what is not aborted already. */
-function abort(write: { abort(): void }): void {
+function abort(write: IDBTransaction): void {
   try {
     write.abort();
   } catch {
