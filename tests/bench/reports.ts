@@ -2,12 +2,20 @@
 
 import { parseMetar } from 'metar-taf-parser';
 import { readReport } from '../../src/core/weather/readReport';
+import { readWind } from '../../src/core/weather/readWind';
 import type { WindReport } from '../../src/core/weather/report';
 import { PUBLISHED } from '../reference/reports/published';
+import { PUBLISHED_WHOLE } from '../reference/reports/publishedWhole';
 import { REAL_SHAPED } from '../reference/reports/realShaped';
+import { WHOLE_REPORTS } from '../reference/reports/wholeReports';
 import { type Row, ratio, timesASecond } from './row';
 
-const REPORTS: readonly string[] = [...PUBLISHED.map(({ text }) => text), ...REAL_SHAPED];
+const REPORTS: readonly string[] = [
+  ...PUBLISHED.map(({ text }) => text),
+  ...PUBLISHED_WHOLE.map(({ text }) => text),
+  ...REAL_SHAPED,
+  ...WHOLE_REPORTS,
+];
 
 /** Short winds and pieces that lie on the edge of something, to be mixed with anything. */
 const PIECES: readonly string[] = [
@@ -49,7 +57,7 @@ function randomFrom(seed: number): () => number {
 }
 
 /** Endless texts: random characters, pieces in any order, and reports with a few slips. */
-function* textsFrom(seed: number): Generator<string, never> {
+export function* textsFrom(seed: number): Generator<string, never> {
   const random = randomFrom(seed);
   const below = (limit: number) => Math.floor(random() * limit);
   const pick = (from: readonly string[] | string) => from[below(from.length)] ?? '';
@@ -130,9 +138,13 @@ export function faultOf({ kind, wind, spans, problems }: WindReport, text: strin
   return null;
 }
 
-/** Reports read in a second, by this reader and by metar-taf-parser, on the same list. */
-export function measureReports(): { ours: number; theirs: number; ratio: number | null } {
-  const readAll = () => REPORTS.forEach(readReport);
+/** Reports read in a second, by a reader and by metar-taf-parser, on the same list. */
+export function measureReports(read: (text: string) => unknown): {
+  ours: number;
+  theirs: number;
+  ratio: number | null;
+} {
+  const readAll = () => REPORTS.forEach(read);
   const parseAll = () => REPORTS.forEach(parsed);
   const times = ratio(readAll, parseAll);
   return {
@@ -153,18 +165,27 @@ function parsed(text: string): unknown {
 
 const FUZZED = 1_000_000;
 
+/** How many times as fast as the other reader one of ours is. */
+function speedRow(what: string, read: (text: string) => unknown): Row {
+  const { ours, theirs, ratio: measured } = measureReports(read);
+  return {
+    what: `${what}, against metar-taf-parser in the same run`,
+    measured,
+    unit: 'times as many a second',
+    budget: { atLeast: 20 },
+    note: `${Math.round(ours)} against ${Math.round(theirs)} reports a second`,
+  };
+}
+
 /** The rows of this file in the table. */
 export function rows(): readonly Row[] {
-  const speed = measureReports();
+  const speeds = [
+    speedRow('reading reports, every group', readReport),
+    speedRow('reading reports, their wind', readWind),
+  ];
   fuzzReports(FUZZED, 1);
   return [
-    {
-      what: 'reading reports, against metar-taf-parser in the same run',
-      measured: speed.ratio,
-      unit: 'times as many a second',
-      budget: { atLeast: 20 },
-      note: `${Math.round(speed.ours)} against ${Math.round(speed.theirs)} reports a second`,
-    },
+    ...speeds,
     {
       what: 'random and mutated texts read without a fault',
       measured: FUZZED,
