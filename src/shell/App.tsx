@@ -6,10 +6,9 @@ import { onRoll, type Place, place, sheet, typing } from '../board/places';
 import { cautionRead } from '../device/preferences';
 import styles from './App.module.css';
 import { Caution } from './Caution';
-import { Notices } from './Notices';
 import { Places } from './Places';
 import { Strip } from './Strip';
-import { About, SortieSheet, views, WhySheet } from './views';
+import { About, Notices, SortieSheet, views, WhySheet } from './views';
 
 /** What stands beside a place where there is room for two. */
 const BESIDE: Record<Place, Place> = {

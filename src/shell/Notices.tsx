@@ -8,8 +8,8 @@ import { useEnd } from '../board/choices';
 import { place, typing } from '../board/places';
 import { Key } from '../parts/key/Key';
 import styles from './Notices.module.css';
+import { words } from './noticeWords.en';
 import { takeUpdate } from './update';
-import { words } from './words.en';
 
 /** How long a change is offered to be taken back, ms. */
 const UNDO_OFFERED_MS = 12_000;

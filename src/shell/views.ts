@@ -1,4 +1,4 @@
-/** The views of the places and sheets: Wind at once, the others when the first answer stands. */
+/** The views of the places and sheets, and the notices: Wind at once, the others when the first answer stands. */
 
 import type { ComponentType } from 'preact';
 import type { Place } from '../board/places';
@@ -9,6 +9,11 @@ import { words } from './words.en';
 
 const later = <P = object>(load: () => Promise<ComponentType<P>>) => laterPart(load, words.later);
 
+const notices = laterPart(
+  () => import('./Notices').then(({ Notices }) => Notices),
+  words.later,
+  'asked',
+);
 const taxi = later(() => import('../views/taxi/Taxi').then(({ Taxi }) => Taxi));
 const steps = later(() => import('../views/steps/Steps').then(({ Steps }) => Steps));
 const numbers = later(() => import('../views/numbers/Numbers').then(({ Numbers }) => Numbers));
@@ -26,6 +31,7 @@ export const views: Record<Place, ComponentType> = {
   log: log.Later,
 };
 
+export const Notices = notices.Later;
 export const SortieSheet = sortie.Later;
 export const About = about.Later;
 export const WhySheet = why.Later;
@@ -33,5 +39,5 @@ export const WhySheet = why.Later;
 /** Loads the views that were not needed yet. */
 export function loadViews(): void {
   loadWindDetail();
-  for (const view of [steps, taxi, numbers, log, sortie, about, why]) view.preload();
+  for (const view of [notices, steps, taxi, numbers, log, sortie, about, why]) view.preload();
 }

@@ -1,0 +1,22 @@
+/** The words of the notices. */
+
+import type { Undoable } from '../board/adding';
+
+const undoable: Record<Undoable['what'], string> = {
+  end: 'Another end is in use; steps that depend on it are due again.',
+  field: 'Another field was chosen; no end is in use.',
+  aircraft: 'Another aircraft was chosen; its steps begin anew.',
+  sortie: 'The sortie is ended and in the log.',
+  jump: 'What was passed over is held back.',
+};
+
+export const words = {
+  usingOther: (using: string, best: string) => `Using ${using}, best ${best}`,
+  use: (end: string) => `Use ${end}`,
+  forgets:
+    'This device keeps nothing just now: what you enter is forgotten when the window closes.',
+  update: 'A new version is ready. The sortie stays as it is.',
+  takeUpdate: 'Take it now',
+  undoable,
+  undo: 'Undo',
+} as const;
