@@ -8,8 +8,8 @@
 
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from './harness';
-import { doneKey, due, goOnFrom, key, SETTLED_MS, toSteps } from './pilot';
-import { hold, touch, touchWithPalm } from './touch';
+import { doneKey, due, EVENING, goOnFrom, key, SETTLED_MS, tickAll, toSteps } from './pilot';
+import { hold, middleOf, touch, touchAt, touchWithPalm } from './touch';
 
 const FIRST = 'Seat pins three out, in the rack';
 const SECOND = 'Brake lever parked, needle white';
@@ -122,6 +122,7 @@ describe('a critical step', () => {
     await expect
       .poll(() => doneKey(page).getAttribute('aria-description'))
       .toMatch(/hold the key down, or press it twice/);
+    await sleep(SETTLED_MS);
     const press = () => doneKey(page).evaluate((button: HTMLElement) => button.click());
     await press();
     await sleep(SEEN_MS);
@@ -142,3 +143,26 @@ async function glanceAway(page: Page): Promise<void> {
     turn('visible');
   });
 }
+
+test('what comes up under a finger is not pressed by the same tap, nor by one just after it', async ({
+  open,
+}) => {
+  const page = await open('phone', { at: EVENING });
+  await toSteps(page);
+  await goOnFrom(page, 'Line-up', 'Nozzle lamp');
+  await tickAll(page);
+  const released = key(page, 'Brakes released');
+  await released.waitFor();
+  await sleep(SETTLED_MS);
+  const place = await middleOf(released);
+  await touchAt(page, place);
+  await touchAt(page, place);
+  await sleep(SEEN_MS);
+  // The ladder has come, and its key is where the other was; "Back" is near it.
+  expect(await key(page, 'Airborne').isVisible()).toBe(true);
+  expect(await page.getByText('Stopped on the runway').count()).toBe(0);
+  await sleep(SETTLED_MS);
+  await touch(page, key(page, 'Stopping'));
+  await sleep(SEEN_MS);
+  expect(await page.getByText('Stopped on the runway').isVisible()).toBe(true);
+});

@@ -43,7 +43,11 @@ export interface Opened {
 
 const launching = () => ({ executablePath: findChromium(), args: QUIET_FLAGS, headless: true });
 
+/** Longer than anything takes on a slow machine, and less than a test may: it fails where it waits. */
+const PATIENCE_MS = 10_000;
+
 async function openPage(context: BrowserContext, url: string, opened: Opened): Promise<Page> {
+  context.setDefaultTimeout(PATIENCE_MS);
   const page = context.pages()[0] ?? (await context.newPage());
   if (opened.at) await page.clock.install({ time: opened.at });
   await page.goto(url + (opened.path ?? ''));

@@ -79,12 +79,13 @@ export async function goOnFrom(page: Page, phase: string, item: string): Promise
 export const doneKey = (page: Page): Locator =>
   page.getByRole('button', { name: /^(Done|Said)( Hold the key)?$/ });
 
-/** What stands there, as text. */
-export const read = async (target: Locator): Promise<string> => (await target.textContent()) ?? '';
+/** What stands there, as text, every space a plain one. */
+export const read = async (target: Locator): Promise<string> =>
+  ((await target.textContent()) ?? '').replace(/\s+/g, ' ');
 
 /** The step that is due: its item and its response, as they are read. */
 export async function due(page: Page): Promise<string> {
-  return (await read(page.locator('strong').locator('..'))).replace(/\s+/g, ' ');
+  return read(page.locator('strong').locator('..'));
 }
 
 /** How long a deliberate tap lasts, and how long a critical step is held, ms. */

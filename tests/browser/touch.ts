@@ -18,7 +18,14 @@ interface Touch {
 
 const sleep = (ms: number) => new Promise<void>((resolve) => setTimeout(resolve, ms));
 
-async function middleOf(target: Locator) {
+/** A place on the screen, CSS px from its upper left. */
+interface Place {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** The middle of what `target` finds. */
+export async function middleOf(target: Locator): Promise<Place> {
   await target.scrollIntoViewIfNeeded();
   const box = await target.boundingBox();
   if (!box) throw new Error(`nothing to touch: ${target}`);
@@ -27,8 +34,12 @@ async function middleOf(target: Locator) {
 
 /** Touches the middle of what `target` finds, as a finger would. */
 export async function touch(page: Page, target: Locator, how: Touch = {}): Promise<void> {
+  await touchAt(page, await middleOf(target), how);
+}
+
+/** Touches a place on the screen, whatever stands there. */
+export async function touchAt(page: Page, { x, y }: Place, how: Touch = {}): Promise<void> {
   const { ms = TAP_MS, slidePx = 0, fingers = 1, wait = sleep } = how;
-  const { x, y } = await middleOf(target);
   const at = (slid: number) =>
     Array.from({ length: fingers }, (_, id) => ({ x: x + slid + 10 * id, y, id }));
   const screen = await page.context().newCDPSession(page);
