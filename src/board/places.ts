@@ -1,7 +1,7 @@
 /** Which place is open, which sheet lies over it, and whether a wind is being typed. */
 
 import { signal } from '@preact/signals';
-import type { Figure, Unit } from '../core';
+import type { EndFigures, Figure, RankedEnd, Unit, WindAnswer } from '../core';
 
 /** The five places, in the order of the keys at the bottom edge. */
 export const PLACES = ['wind', 'taxi', 'steps', 'numbers', 'log'] as const;
@@ -9,11 +9,19 @@ export const PLACES = ['wind', 'taxi', 'steps', 'numbers', 'log'] as const;
 /** A place: one tap away from any other. */
 export type Place = (typeof PLACES)[number];
 
+/** A figure of an end, which is put together when it is asked for. */
+export interface FigureOfEnd {
+  readonly name: keyof EndFigures;
+  readonly end: RankedEnd;
+  /** The answer in which the end was ranked. */
+  readonly answer: WindAnswer;
+}
+
 /** What can lie over a place. */
 export type Sheet =
   | { readonly kind: 'sortie' }
   | { readonly kind: 'about' }
-  | { readonly kind: 'why'; readonly title: string; readonly figure: Figure<Unit> };
+  | { readonly kind: 'why'; readonly title: string; readonly figure: Figure<Unit> | FigureOfEnd };
 
 const isPlace = (name: string): name is Place => PLACES.some((known) => known === name);
 
@@ -48,7 +56,7 @@ export function followAddress(): void {
 }
 
 /** Opens where a number comes from. */
-export function ask(title: string, figure: Figure<Unit>): void {
+export function ask(title: string, figure: Figure<Unit> | FigureOfEnd): void {
   sheet.value = { kind: 'why', title, figure };
 }
 

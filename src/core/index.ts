@@ -17,7 +17,7 @@ export {
   wrapDeg,
 } from './angle';
 export { type Brief, brief } from './brief/brief';
-export type { EndFigures } from './brief/endFigures';
+export { type EndFigures, endFigures } from './brief/endFigures';
 export { factStage, purposeOf, type SettledFacts } from './brief/facts';
 export { type NumbersBrief, numbersStage } from './brief/numbers';
 export type { BriefInputs, Documents, Tables, WindText } from './brief/questions';

@@ -20,7 +20,7 @@ const LATER = [
   /^node_modules\/workbox-/,
   /\.schema\.ts$/,
   // The stages after wind, all of a report but its wind, and what they stand on.
-  /^src\/core\/(procedure\/(?!phases)|brief\/(?!endFigures|facts|wind)|airfield\/plan)/,
+  /^src\/core\/(procedure\/(?!phases)|brief\/(?!facts|wind)|airfield\/plan)/,
   /^src\/core\/earth\/(?!geodesic)/,
   /^src\/core\/weather\/(whole\/|readReport)/,
   /^src\/views\/(?!wind\/)/,

@@ -2,10 +2,11 @@
 
 import { relativeDeg, trueDeg } from '../angle';
 import { type Figure, known, unknown } from '../figure';
-import type { Purpose, RankedEnd } from '../runway/question';
+import type { RankedEnd } from '../runway/question';
 import { clockwiseDeg, envelopeOf } from '../weather/envelope';
 import type { Wind } from '../weather/report';
 import type { SettledFacts } from './facts';
+import type { WindAnswer } from './wind';
 
 /** What is said about an end, as figures that can be asked why. */
 export interface EndFigures {
@@ -22,14 +23,14 @@ export interface EndFigures {
   readonly available: Figure<'m'>;
 }
 
-/** The figures of an end in a wind that comes from `windTrueDeg`; null from anywhere. */
+/** The figures of an end in the wind that it was ranked in; null where there is none. */
 export function endFigures(
   end: RankedEnd,
-  wind: Wind,
-  windTrueDeg: number | null,
-  purpose: Purpose,
+  answer: Pick<WindAnswer, 'wind' | 'fromTrueDeg' | 'purpose'>,
   settled: SettledFacts,
-): EndFigures {
+): EndFigures | null {
+  const { wind, fromTrueDeg: windTrueDeg, purpose } = answer;
+  if (wind === null) return null;
   const strongestKt = Math.max(wind.speedKt ?? 0, wind.gustKt ?? 0);
   const why = (formula: string) => ({
     formula,

@@ -49,13 +49,17 @@ export interface WindAnswer {
   readonly inUse: RankedEnd | null;
   /** The end the pilot uses, also while there is no wind to judge it in. */
   readonly using: Designator | null;
+}
+
+/** What the wind says, what it means, and the figures of every end. */
+export interface WindBrief extends ReadWind, WindAnswer {
   readonly figures: ReadonlyMap<Designator, EndFigures>;
 }
 
-/** What the wind says, and what it means. */
-export interface WindBrief extends ReadWind, WindAnswer {}
-
-/** Reads the wind and judges the ends in it: both halves of the stage in one call. */
+/**
+ * Reads the wind and judges the ends in it: the whole stage in one call. The app takes its halves,
+ * and an end's figures when one of them is asked for.
+ */
 export function windStage(
   settled: SettledFacts,
   entered: WindText | null,
@@ -65,7 +69,12 @@ export function windStage(
 ): WindBrief {
   const { report, north } = readWind(entered);
   const answer = answerWind(settled, report?.wind ?? null, north, purpose, chosen, at);
-  return { report, north, ...answer };
+  const figures = new Map<Designator, EndFigures>();
+  for (const end of answer.ranked?.ends ?? []) {
+    const ofEnd = endFigures(end, answer, settled);
+    if (ofEnd !== null) figures.set(end.designator, ofEnd);
+  }
+  return { report, north, ...answer, figures };
 }
 
 /** First half: what the text says. */
@@ -94,7 +103,6 @@ export function answerWind(
     ring: null,
     inUse: null,
     using,
-    figures: new Map(),
   };
   if (typeof question === 'string') return { ...none, because: question };
   const ranked = rankRunwayEnds(question);
@@ -103,12 +111,6 @@ export function answerWind(
     ranked,
     ring: runwayRing(question),
     inUse: ranked.ends.find((end) => end.designator === using) ?? null,
-    figures: new Map(
-      ranked.ends.map((end) => [
-        end.designator,
-        endFigures(end, question.wind, none.fromTrueDeg, purpose, settled),
-      ]),
-    ),
   };
 }
 

@@ -1,7 +1,9 @@
 /** Where a number comes from: its inputs, its formula in one line, its source. */
 
 import type { JSX } from 'preact';
-import type { Figure, Unit } from '../../core';
+import { settled } from '../../board/board';
+import type { FigureOfEnd } from '../../board/places';
+import { endFigures, type Figure, type Unit } from '../../core';
 import { NO_BREAK_SPACE } from '../../parts/format';
 import { Sheet } from '../../parts/sheet/Sheet';
 import styles from './WhySheet.module.css';
@@ -9,7 +11,7 @@ import { words } from './words.en';
 
 interface WhyProps {
   readonly title: string;
-  readonly figure: Figure<Unit>;
+  readonly figure: Figure<Unit> | FigureOfEnd;
   readonly onClose: () => void;
 }
 
@@ -18,12 +20,16 @@ const DECIMALS = 2;
 
 /** The sheet behind a number. */
 export function WhySheet({ title, figure, onClose }: WhyProps): JSX.Element {
+  const shown = 'end' in figure ? figureOfEnd(figure) : figure;
   return (
     <Sheet title={title} close={words.close} onClose={onClose}>
-      <Reason figure={figure} />
+      {shown && <Reason figure={shown} />}
     </Sheet>
   );
 }
+
+const figureOfEnd = ({ name, end, answer }: FigureOfEnd) =>
+  endFigures(end, answer, settled.value)?.[name];
 
 function Reason({ figure }: { figure: Figure<Unit> }) {
   if (figure.value === null) return <p class={styles.value}>{words.causes[figure.because]}</p>;

@@ -45,23 +45,23 @@ export function Answer(): JSX.Element {
 }
 
 function Foot({ end, answered }: { end: RankedEnd; answered: WindAnswer }) {
-  const figures = answered.figures.get(end.designator);
-  const heading = figures?.headingMagnetic;
+  const of = { end, answer: answered };
   return (
     <>
-      {heading?.value != null && (
-        <Asked hint={words.ask} onAsk={() => ask(words.magnetic(''), heading)}>
-          {words.magnetic(direction(heading.value))}
-        </Asked>
-      )}
-      {figures && (
+      {settled.value.variation.value !== null && (
         <Asked
           hint={words.ask}
-          onAsk={() => ask(words.available(answered.purpose), figures.available)}
+          onAsk={() => ask(words.magnetic(''), { name: 'headingMagnetic', ...of })}
         >
-          {words.metres(whole(end.availableM))}
+          {words.magnetic(direction(end.headingMagneticDeg))}
         </Asked>
       )}
+      <Asked
+        hint={words.ask}
+        onAsk={() => ask(words.available(answered.purpose), { name: 'available', ...of })}
+      >
+        {words.metres(whole(end.availableM))}
+      </Asked>
     </>
   );
 }
@@ -132,14 +132,13 @@ interface EndRowProps {
 }
 
 function AlongRow({ end, answered }: EndRowProps) {
-  const figures = answered.figures.get(end.designator);
   const { tailwindWorstKt } = end;
+  const of = { end, answer: answered };
   if (end.headwindKt === null || Math.round(end.headwindKt) < 0) {
-    const worst = figures?.tailwindWorst;
     const limit = settled.value.tailwindLimit.value ?? 0;
     return (
       <Row name={words.tailWorst((answered.wind?.gustKt ?? null) !== null)}>
-        <Asked hint={words.ask} onAsk={() => worst && ask(words.tailwind, worst)}>
+        <Asked hint={words.ask} onAsk={() => ask(words.tailwind, { name: 'tailwindWorst', ...of })}>
           {words.ofLimit(againstLimit(tailwindWorstKt ?? 0, limit), whole(limit))}
         </Asked>
       </Row>
@@ -147,7 +146,7 @@ function AlongRow({ end, answered }: EndRowProps) {
   }
   return (
     <Row name={words.headwind}>
-      <Asked hint={words.ask} onAsk={() => figures && ask(words.headwind, figures.headwind)}>
+      <Asked hint={words.ask} onAsk={() => ask(words.headwind, { name: 'headwind', ...of })}>
         {words.knots(end.headwindKt)}
       </Asked>
     </Row>
@@ -155,7 +154,6 @@ function AlongRow({ end, answered }: EndRowProps) {
 }
 
 function AcrossRow({ end, answered }: EndRowProps) {
-  const figures = answered.figures.get(end.designator);
   const limit = settled.value.crosswindLimit.value ?? 0;
   const side =
     Math.round(end.crosswindKt ?? 0) === 0 ? 'none' : (end.crosswindKt ?? 0) > 0 ? 'right' : 'left';
@@ -163,7 +161,10 @@ function AcrossRow({ end, answered }: EndRowProps) {
   const name = end.crosswindKt === null ? words.acrossWorst(gust) : words.across(side, gust);
   return (
     <Row name={name}>
-      <Asked hint={words.ask} onAsk={() => figures && ask(name, figures.crosswindWorst)}>
+      <Asked
+        hint={words.ask}
+        onAsk={() => ask(name, { name: 'crosswindWorst', end, answer: answered })}
+      >
         {words.ofLimit(againstLimit(end.crosswindWorstKt ?? 0, limit), whole(limit))}
       </Asked>
     </Row>

@@ -1,11 +1,11 @@
 /** One end in full: its numbers, the rule that sets it apart, and what the pilot knows of it today. */
 
 import type { JSX } from 'preact';
-import { inputs, purpose } from '../../board/board';
+import { inputs, purpose, settled } from '../../board/board';
 import { setInputs } from '../../board/choices';
 import { compare } from '../../board/day';
 import { ask } from '../../board/places';
-import type { RuleApplied, WindAnswer } from '../../core';
+import { endFigures, type RuleApplied, type WindAnswer } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
 import { NumberField } from '../../parts/field/NumberField';
 import { decimal, direction, NO_BREAK_SPACE, whole } from '../../parts/format';
@@ -25,7 +25,8 @@ interface EndSheetProps {
 export function EndSheet({ end, answered, onClose }: EndSheetProps): JSX.Element {
   const ends = answered.ranked?.ends ?? [];
   const best = ends[0]?.designator === end ? ends[1] : ends[0];
-  const figures = answered.figures.get(end);
+  const ranked = ends.find(({ designator }) => designator === end);
+  const figures = ranked && endFigures(ranked, answered, settled.value);
   const { closedToday, holdShortM } = inputs.value;
   const closed = closedToday.includes(end);
   return (
