@@ -16,7 +16,7 @@ const here = fileURLToPath(new URL('.', import.meta.url));
 const FIRST_OF_CORE = [
   'angle|figure|index|units',
   'airfield/(designator|ends)',
-  'brief/(endFigures|facts|wind)',
+  'brief/(facts|wind)',
   'earth/geodesic',
   'procedure/phases',
   'runway/(components|holds|judge|order|rank|ring|situation)',
@@ -49,9 +49,13 @@ export default defineConfig({
     cssTarget: ['chrome123', 'edge123', 'firefox120', 'safari17.5'],
     // What is loaded later is loaded once and then stored: no list of it in the first answer's way.
     modulePreload: false,
+    // Two per cent smaller than what the bundler's own minifier makes.
+    minify: 'terser',
+    terserOptions: { module: true, compress: { passes: 2 } },
     // The content policy refuses data: addresses.
     assetsInlineLimit: 0,
     rolldownOptions: {
+      checks: { bundlerTimings: false },
       output: {
         codeSplitting: {
           // All that the first answer needs is one file: it compresses better than eight, and none of
