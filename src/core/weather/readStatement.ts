@@ -12,6 +12,10 @@ const REMARKS = /^(?:RMKS?|REMARKS?)$/;
 const TREND_OR_REMARKS =
   /^(?:NOSIG|TEMPO|BECMG|INTER|PROB\d\d|FM(?:\d{4}|\d{6})?|(?:TL|AT)\d{4}|RMKS?|REMARKS?)$/;
 
+/** Most groups begin with a digit or with none of these, and need not be tried. */
+const isTrendOrRemarks = (text: string): boolean =>
+  'ABFINPRT'.includes(text.charAt(0)) && TREND_OR_REMARKS.test(text);
+
 /** The period a forecast is for, `ddhh/ddhh`; six digits before November 2008. FM 51, 51.1. */
 const VALIDITY = /^\d{4}\/\d{4}$/;
 const VALIDITY_LENGTH = 9;
@@ -79,7 +83,7 @@ function partsOf(tokens: readonly Token[], body: number, end: number): Parts {
   let close = end;
   while (close > body && isEnd(tokens, close - 1)) close--;
   let trend = body;
-  while (trend < close && !TREND_OR_REMARKS.test(textAt(tokens, trend))) trend++;
+  while (trend < close && !isTrendOrRemarks(textAt(tokens, trend))) trend++;
   let remarks = trend;
   while (remarks < close && !REMARKS.test(textAt(tokens, remarks))) remarks++;
   return { body, trend, remarks, close };

@@ -40,7 +40,7 @@ const NO_STATION = /^(?:WIND|CALM|FROM|NEXT|LAST|VRB\d|GUST|RMKS|WITH)$/;
 /** What a word must stand before to be a station: a time, a wind, a modifier, or their first signs. */
 const AFTER_STATION = /^(?:[\d/]|VRB|VR?$|AUTO$|CORR?$|NIL$)/;
 
-const TIME = /^(\d\d)(\d\d)(\d\d)(Z?)$/;
+const TIME = /^\d{6}Z?$/;
 const TIME_OF_DAY = /^\d{4}Z$/;
 
 /** `TTAAii CCCC YYGGgg`, the line above a bulletin. WMO-No. 386, Part II, 2.3.2. */
@@ -136,10 +136,10 @@ function timeOf(
 ): { issued: Issued | null } | null {
   if (text.length < 5 || text.length > 7 || !isDigit(text)) return null;
   if (TIME_OF_DAY.test(text)) return { issued: null };
-  const parts = TIME.exec(text);
-  if (!parts) return null;
-  const [day, hour, minute] = [Number(parts[1]), Number(parts[2]), Number(parts[3])];
+  if (!TIME.test(text)) return null;
+  const two = (at: number) => Number(text.slice(at, at + 2));
+  const [day, hour, minute] = [two(0), two(2), two(4)] as const;
   const isValid = day >= 1 && day <= 31 && hour <= 23 && minute <= 59;
-  if (!isValid || (parts[4] === '' && !(isExpected && goesOn))) return null;
+  if (!isValid || (text.length === 6 && !(isExpected && goesOn))) return null;
   return { issued: { day, hour, minute } };
 }

@@ -5,9 +5,9 @@ import { GROUPS } from '../groups';
 import type { Pressure, Sea, Temperature } from './groupTypes';
 import { numberOf, whole } from './written';
 
-const TEMPERATURE = whole(GROUPS.temperature);
-const PRESSURE = whole(GROUPS.pressure);
-const SEA = whole(GROUPS.sea);
+const TEMPERATURE = whole(GROUPS.temperature.shape);
+const PRESSURE = whole(GROUPS.pressure.shape);
+const SEA = whole(GROUPS.sea.shape);
 
 export function temperatureOf(text: string): Temperature | null {
   const parts = TEMPERATURE.exec(text);

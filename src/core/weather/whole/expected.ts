@@ -22,14 +22,16 @@ const SWING_LENGTH = 7;
 /** Reads what begins at a token of a trend or a forecast; null where nothing known does. */
 export function readExpected(tokens: readonly Token[], at: number): Read | null {
   const text = textAt(tokens, at);
+  // No group of an observation is one of a trend's own, and most are of an observation.
+  const group = readGroup(tokens, at);
+  if (group) return group;
   const meaning = changeOf(text) ?? periodOf(text) ?? airOf(text);
   if (meaning) return { meaning, end: at + 1 };
   // A blank after `FM` is a habit.
   const time = text === 'FM' ? periodOf(phraseOf(tokens, at, at + 2).replace(' ', '')) : null;
   if (time) return { meaning: time, end: at + 2 };
   const written = codedWind(tokens, at);
-  if (!written) return readGroup(tokens, at);
-  const { wind } = judgeWind(written, null);
+  const wind = written && judgeWind(written, null).wind;
   return wind && { meaning: { code: 'wind', wind }, end: at + 1 };
 }
 

@@ -16,27 +16,27 @@ export interface Read {
   readonly end: number;
 }
 
-const DIGITS = '0123456789';
+type Reader = (text: string) => Group | null;
 
-/** The readers, and with which characters their groups begin. No text is two of them. */
-const READERS: readonly (readonly [first: string, read: (text: string) => Group | null])[] = [
-  ['FSBOVNC/', cloudOf],
-  [`${DIGITS}M/`, temperatureOf],
-  [`${DIGITS}CPM/`, visibilityOf],
-  ['QA', pressureOf],
-  ['+-/BDFGHIMNPRSTUV', weatherOf],
-  ['R', runwayVisualRangeOf],
-  [`${DIGITS}RS`, runwayStateOf],
-  ['ABGRWY', colourStateOf],
-  ['W', seaOf],
-  ['W', shearAloftOf],
-  ['$', maintenanceOf],
-];
+/** What reads each group. No text is two of them. */
+const READERS: Readonly<Record<keyof typeof GROUPS, Reader>> = {
+  cloud: cloudOf,
+  temperature: temperatureOf,
+  visibility: visibilityOf,
+  pressure: pressureOf,
+  weather: weatherOf,
+  runwayVisualRange: runwayVisualRangeOf,
+  runwayState: runwayStateOf,
+  colourState: colourStateOf,
+  sea: seaOf,
+  windShear: shearAloftOf,
+  maintenance: maintenanceOf,
+};
 
 /** By the first character, so that a group is not tried for all that it cannot be. */
-const READERS_BY_FIRST = new Map<string, ((text: string) => Group | null)[]>();
-for (const [first, read] of READERS) {
-  for (const character of first) {
+const READERS_BY_FIRST = new Map<string, Reader[]>();
+for (const [group, read] of Object.entries(READERS)) {
+  for (const character of GROUPS[group as keyof typeof GROUPS].first) {
     READERS_BY_FIRST.set(character, [...(READERS_BY_FIRST.get(character) ?? []), read]);
   }
 }
@@ -71,7 +71,7 @@ function windShearAt(tokens: readonly Token[], at: number): Read | null {
   };
 }
 
-const SHEAR_ALOFT = whole(GROUPS.windShear);
+const SHEAR_ALOFT = whole(GROUPS.windShear.shape);
 
 function shearAloftOf(text: string): ShearAloft | null {
   const [, height, from, speed] = SHEAR_ALOFT.exec(text) ?? [];
@@ -80,7 +80,7 @@ function shearAloftOf(text: string): ShearAloft | null {
   return { code: 'shear-aloft', heightFt, fromDeg: Number(from), speedKt: Number(speed) };
 }
 
-const COLOUR = whole(GROUPS.colourState);
+const COLOUR = whole(GROUPS.colourState.shape);
 
 function colourStateOf(text: string): ColourState | null {
   const parts = COLOUR.exec(text);

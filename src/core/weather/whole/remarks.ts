@@ -11,17 +11,23 @@ import type { Meaning, RemarkKind } from './meaning';
 import type { Read } from './readGroup';
 import { whole } from './written';
 
-const BEGIN = /^(?:RMKS?|REMARKS?)$/;
 const PEAK_WIND = /^PK WND (\d{3})(\d{2,3})\/(\d\d)?(\d\d)(?= |$)/;
-const SEA_LEVEL = /^SLP(?:(\d{3})|NO)$/;
-const TENTHS = /^T([01])(\d{3})(?:([01])(\d{3}))?$/;
 const SHIFT = /^WSHFT(?: \d{2,4})?(?: FROPA)?(?= |$)/;
 
 /** The words of `PK WND 28045/1955` and of `WSHFT 1715 FROPA`. */
 const LONGEST = 3;
 
-/** Shapes of one word. */
-const SHAPES: Readonly<Record<RemarkKind, string>> = {
+type Kind =
+  | RemarkKind
+  | ('remarks' | 'maintenance' | 'peak-wind' | 'sea-level-pressure' | 'temperature-tenths');
+
+/** The shapes of words, of which no text has two; of more words, the first. */
+const SHAPES: Readonly<Record<Kind, string>> = {
+  remarks: 'RMKS?|REMARKS?',
+  maintenance: '\\$',
+  'peak-wind': 'PK',
+  'sea-level-pressure': 'SLP(?:\\d{3}|NO)',
+  'temperature-tenths': 'T[01]\\d{3}(?:[01]\\d{3})?',
   'station-kind': 'AO[12]A?',
   'sensor-out': '(?:TS|PWI|FZRA|RVR|P|VIS|CHI)NO',
   'pressure-rising-rapidly': 'PRESRR',
@@ -39,28 +45,40 @@ const SHAPES: Readonly<Record<RemarkKind, string>> = {
   'cloud-kinds': '(?:(?:CI|CC|CS|AC|ACC|AS|NS|SC|ST|SF|CU|CF|TCU|CB)\\d){1,8}',
 };
 
-const KINDS = Object.keys(SHAPES) as readonly RemarkKind[];
+const KINDS = Object.keys(SHAPES) as readonly Kind[];
 
-/** One test for all of them; which of its brackets is filled tells the kind. */
+/** One test for all of them; which of its brackets holds the word tells the kind. */
 const ANY_SHAPE = whole(`(${Object.values(SHAPES).join(')|(')})`);
+
+function kindOf(text: string): Kind | undefined {
+  const found = ANY_SHAPE.exec(text);
+  return found ? KINDS[found.indexOf(text, 1) - 1] : undefined;
+}
 
 /** Reads the remark that begins at a token; null where none that is known does. */
 export function readRemark(tokens: readonly Token[], at: number): Read | null {
   const text = textAt(tokens, at);
+  const kind = kindOf(text);
   const one = (meaning: Meaning): Read => ({ meaning, end: at + 1 });
-  if (BEGIN.test(text)) return one({ code: 'remarks' });
-  if (text === '$') return one({ code: 'maintenance' });
-  const seaLevel = SEA_LEVEL.exec(text);
-  if (seaLevel) return one({ code: 'sea-level-pressure', seaLevelHpa: seaLevelHpaOf(seaLevel[1]) });
-  const tenths = TENTHS.exec(text);
-  if (tenths) return one(tenthsOf(tenths));
-  if (text === 'PK' || text === 'WSHFT') return readWords(tokens, at);
-  const shape = ANY_SHAPE.exec(text);
-  const remark = shape && KINDS[shape.indexOf(text, 1) - 1];
-  if (remark) return one({ code: 'remark', remark });
-  // Habit: the pressure in the other unit.
-  const pressure = pressureOf(text);
-  return pressure && one(pressure);
+  switch (kind) {
+    case undefined: {
+      // Habit: the pressure in the other unit.
+      const pressure = pressureOf(text);
+      return pressure && one(pressure);
+    }
+    case 'remarks':
+    case 'maintenance':
+      return one({ code: kind });
+    case 'sea-level-pressure':
+      return one({ code: kind, seaLevelHpa: seaLevelHpaOf(text.slice(3)) });
+    case 'temperature-tenths':
+      return one({ code: kind, airC: tenthsOf(text, 1) ?? 0, dewPointC: tenthsOf(text, 5) });
+    case 'peak-wind':
+    case 'wind-shift':
+      return readWords(tokens, at);
+    default:
+      return one({ code: 'remark', remark: kind });
+  }
 }
 
 function readWords(tokens: readonly Token[], at: number): Read | null {
@@ -85,17 +103,15 @@ function readWords(tokens: readonly Token[], at: number): Read | null {
 
 /**
  * Tens, units and tenths of hPa; 9 or 10 is put before them, whichever is nearer to 1 000. FMH-1,
- * 12.7.1 gives the digits; which to put before them is common practice.
+ * 12.7.1 gives the digits; which to put before them is common practice. Null for `NO`.
  */
-function seaLevelHpaOf(digits: string | undefined): number | null {
-  if (digits === undefined) return null;
-  return (Number(digits) < 500 ? 1000 : 900) + Number(digits) / 10;
+function seaLevelHpaOf(digits: string): number | null {
+  return digits === 'NO' ? null : (Number(digits) < 500 ? 1000 : 900) + Number(digits) / 10;
 }
 
-/** The first figure of each is its sign: 1 is minus. */
-function tenthsOf([, airSign, air, dewSign, dew]: RegExpExecArray): Meaning {
-  const signed = (sign: string | undefined, digits: string | undefined) =>
-    (sign === '1' ? 0 - Number(digits) : Number(digits)) / 10;
-  const dewPointC = dew === undefined ? null : signed(dewSign, dew);
-  return { code: 'temperature-tenths', airC: signed(airSign, air), dewPointC };
+/** Tenths of a degree in three figures after a sign, of which 1 is minus. */
+function tenthsOf(text: string, at: number): number | null {
+  const tenths = Number(text.slice(at + 1, at + 4)) / 10;
+  if (text.length <= at) return null;
+  return text.charAt(at) === '1' ? 0 - tenths : tenths;
 }

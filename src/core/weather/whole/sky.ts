@@ -12,8 +12,8 @@ import type {
 } from './groupTypes';
 import { hundredsOfFt, whole } from './written';
 
-const WEATHER = whole(GROUPS.weather);
-const CLOUD = whole(GROUPS.cloud);
+const WEATHER = whole(GROUPS.weather.shape);
+const CLOUD = whole(GROUPS.cloud.shape);
 
 export function weatherOf(text: string): PresentWeather | NoSignificantWeather | null {
   const parts = WEATHER.exec(text);
