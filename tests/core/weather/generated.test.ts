@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { GROUPS, isKnownGroup } from '../../../src/core/weather/groups';
 import { readReport } from '../../../src/core/weather/readReport';
 import type { Group } from '../../../src/core/weather/whole/groupTypes';
 import { validGroup } from './winds';
@@ -245,5 +246,30 @@ test('a report made up field by field comes back field for field, each group wit
       expect(spans.map(({ kind }) => kind)).not.toContain('unread');
     }),
     { numRuns: 600 },
+  );
+});
+
+test.each(Object.entries(GROUPS))('what has the shape of %s is known', (_, { shape }) => {
+  fc.assert(
+    fc.property(fc.stringMatching(new RegExp(`^(?:${shape})$`)), (text) => {
+      fc.pre(text.length <= 24);
+      expect(isKnownGroup(text, '')).toBe(true);
+    }),
+    { numRuns: 300 },
+  );
+});
+
+// Words of wind shear mean something only together, and not every number is a pressure or a fraction.
+const { windShear: _shear, pressure: _pressure, ...ALONE } = GROUPS;
+
+test.each(Object.entries(ALONE))('and has a meaning: %s', (_, { shape }) => {
+  fc.assert(
+    fc.property(fc.stringMatching(new RegExp(`^(?:${shape})$`)), (text) => {
+      fc.pre(text.length <= 24 && !/\/0+SM$/.test(text));
+      const { spans } = readReport(`METAR XHAR 011250Z 24012KT ${text} NOSIG`);
+      expect(spans.map(({ meaning }) => meaning?.code)).not.toContain(undefined);
+      expect(spans).toHaveLength(6);
+    }),
+    { numRuns: 300 },
   );
 });
