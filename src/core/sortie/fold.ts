@@ -210,7 +210,10 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
       }
       case 'stamp':
         stamps.push({ id, what: entry.what, pass: run?.passes.roll ?? 1, at });
-        if (run !== null) run.last = { id, step: null, at };
+        if (run !== null) {
+          run.last = { id, step: null, at };
+          run.interruptedAt = null;
+        }
         break;
       case 'interrupted':
       case 'resumed': {

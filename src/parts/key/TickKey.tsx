@@ -1,7 +1,7 @@
 /** The key that ticks a step: it takes deliberate taps only, and a critical step wants it held. */
 
 import type { JSX } from 'preact';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import {
   HOLD_MS,
   isWaking,
@@ -36,13 +36,11 @@ export function TickKey(props: TickKeyProps): JSX.Element {
   const down = useRef<PointerAt | null>(null);
   const keyDownMs = useRef<number | null>(null);
   const changedMs = useRef(Number.NEGATIVE_INFINITY);
-  const firstStep = useRef(step);
   const asked = useRef(false);
 
-  useEffect(() => {
-    // Only a change counts: the first step shown is no surprise to anyone.
-    if (firstStep.current !== step) changedMs.current = performance.now();
-    firstStep.current = step;
+  // A key that was just drawn counts as changed: it may stand where another was tapped.
+  useLayoutEffect(() => {
+    changedMs.current = performance.now();
     asked.current = false;
     down.current = null;
     setHolding(false);
@@ -132,6 +130,8 @@ export function TickKey(props: TickKeyProps): JSX.Element {
       onPointerUp={end}
       onPointerLeave={cancel}
       onPointerCancel={cancel}
+      // The tap is dealt with: a click made of it would press what stands here next.
+      onTouchEnd={(event) => event.preventDefault()}
       onKeyDown={keyDown}
       onKeyUp={keyUp}
       onClick={click}

@@ -52,15 +52,23 @@ function Flown({ one }: { one: Sortie }) {
           </li>
         ))}
       </ul>
-      {one.seals[0] !== undefined && <Sealed seal={one.seals[0]} />}
+      {one.seals.map((seal) => (
+        <Sealed key={seal.at.wallMs} seal={seal} title={words.sealed(momentOf(one, seal))} />
+      ))}
     </li>
   );
 }
 
-function Sealed({ seal }: { seal: Seal }) {
+/** What a seal was set at, with its time: a moment that was stamped with it, else the end. */
+function momentOf({ stamps }: Sortie, { at }: Seal): string {
+  const stamp = stamps.find((one) => one.at.wallMs === at.wallMs);
+  return `${stamp === undefined ? words.ended : words.moments[stamp.what]}, ${zulu(at.sortieMs)}`;
+}
+
+function Sealed({ seal, title }: { seal: Seal; title: string }) {
   return (
     <details class={styles.sealed}>
-      <summary>{words.sealed}</summary>
+      <summary>{title}</summary>
       <dl>
         {Object.entries(seal.figures).map(([name, { value, unit }]) => (
           <div key={name} class={styles.figure}>

@@ -20,7 +20,8 @@ export const words = {
   held: (held: number) => `${held} held back`,
   cannot: (count: number) => `${count} could not be done`,
   using: (end: string) => `Runway ${end}`,
-  sealed: 'Sealed at brake release',
+  sealed: (moment: string) => `Figures as they were. ${moment}`,
+  ended: 'Sortie ended',
   figures: {
     runway: 'Runway',
     wind: 'Wind',
