@@ -1,4 +1,4 @@
-import { basename } from 'node:path';
+import { readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
@@ -25,18 +25,24 @@ const FIRST_OF_CORE = [
 ];
 const isLaterCore = new RegExp(`/src/core/(?!(${FIRST_OF_CORE.join('|')})\\.ts$)`);
 
-const styleFiles = new Map<string, string>();
+const styleFiles = readdirSync(`${here}src`, { recursive: true, encoding: 'utf8' })
+  .filter((file) => file.endsWith('.module.css'))
+  .map((file) => file.replaceAll('\\', '/'))
+  .sort();
+const FILE_LETTERS = 'abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ';
+const classesOf = new Map<string, string[]>();
 
-/** A class in the page: `Answer_row`. It stands in script and in style, and compresses better than a hash. */
-function className(local: string, file: string): string {
-  const name = basename(file).replace(/\..*/, '');
-  const same = styleFiles.get(name) ?? file;
-  if (same !== file) throw new Error(`${file} and ${same} would share the names of their classes`);
-  styleFiles.set(name, file);
-  return `${name}_${local}`;
+/** A class in the built page: a letter for its file and a number in it, since both script and style carry it. */
+function shortClass(local: string, file: string): string {
+  const letter = FILE_LETTERS[styleFiles.findIndex((known) => file.endsWith(`src/${known}`))];
+  if (letter === undefined) throw new Error(`more style files than letters, at ${file}`);
+  const classes = classesOf.get(file) ?? [];
+  classesOf.set(file, classes);
+  if (!classes.includes(local)) classes.push(local);
+  return `${letter}${classes.indexOf(local).toString(36)}`;
 }
 
-export default defineConfig({
+export default defineConfig(({ command }) => ({
   root: 'src',
   // Every address in the built app is relative, so that dist/ works from any folder of any host.
   base: './',
@@ -70,7 +76,7 @@ export default defineConfig({
   css: {
     modules: {
       localsConvention: 'camelCaseOnly',
-      generateScopedName: className,
+      generateScopedName: command === 'build' ? shortClass : '[local]_[hash:base64:5]',
     },
   },
   preview: { port: 4173, strictPort: false },
@@ -97,4 +103,4 @@ export default defineConfig({
       },
     }),
   ],
-});
+}));
