@@ -33,10 +33,11 @@ export function entriesThatCount(entries: readonly Entry[]): readonly Entry[] {
  */
 function sayingsOf(ordered: readonly Entry[]): ReadonlyMap<Id, string> {
   const sayings = new Map<Id, string>();
+  const names = namesOfRuns(ordered);
   const lastOf = new Map<string, { readonly content: string; readonly turn: number }>();
   for (const entry of ordered) {
     if (!isTick(entry)) continue;
-    const step = [entry.run, entry.pass, entry.step].join('/');
+    const step = [names.get(entry.run), entry.pass, entry.step].join('/');
     const content = `${entry.kind} ${JSON.stringify(entry.saw)}`;
     const last = lastOf.get(step) ?? { content, turn: 0 };
     const turn = last.content === content ? last.turn : last.turn + 1;
@@ -44,6 +45,24 @@ function sayingsOf(ordered: readonly Entry[]): ReadonlyMap<Id, string> {
     sayings.set(entry.id, `${step}/${turn}`);
   }
   return sayings;
+}
+
+/** The one name of each run: two windows that began the same at once gave it two. */
+function namesOfRuns(ordered: readonly Entry[]): ReadonlyMap<Id, Id> {
+  const names = new Map<Id, Id>();
+  const standing = new Map<string, Id>();
+  for (const entry of ordered) {
+    if (entry.kind === 'open') {
+      const steps = JSON.stringify([entry.procedure, entry.list]);
+      const name = standing.get(steps) ?? entry.run;
+      standing.set(steps, name);
+      names.set(entry.run, name);
+    } else if (entry.kind === 'close') {
+      const closed = names.get(entry.run);
+      for (const [steps, name] of standing) if (name === closed) standing.delete(steps);
+    }
+  }
+  return names;
 }
 
 type Tick = Extract<Entry, { kind: StepOutcome }>;

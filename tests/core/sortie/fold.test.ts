@@ -193,6 +193,33 @@ test('steps begun by two windows at once are one run, with the ticks of both', (
   expect(outcomes(entries)).toEqual({ '1/flaps': 'done', '1/trim': 'done' });
 });
 
+test('a step done by two windows that each began the steps is taken back once too', () => {
+  const entries = [
+    entry(OPEN, 1, 'here'),
+    entry({ ...OPEN, run: 'run-there' }, 1, 'there'),
+    entry(tick('done', 'flaps'), 2, 'done-here'),
+    entry(tick('done', 'flaps', { run: 'run-there' }), 2, 'done-there'),
+  ];
+  expect(outcomes(entries)).toEqual({ '1/flaps': 'done' });
+  expect(outcomes([...entries, entry(undo('done-here'), 3)])).toEqual({});
+  expect(outcomes([...entries, entry(undo('done-there'), 3)])).toEqual({});
+});
+
+test('the same step of a list opened again is another', () => {
+  const again = { ...OPEN_LIST, run: 'another-list' };
+  const entries = written(
+    OPEN,
+    OPEN_LIST,
+    tick('done', 'idle', { run: LIST }),
+    LEADS_BACK,
+    again,
+    tick('done', 'idle', { run: 'another-list' }),
+    undo('id-6'),
+  );
+  expect(foldSortie(entries).list?.ticks.size).toBe(0);
+  expect(entriesThatCount(entries).filter(({ kind }) => kind === 'done')).toHaveLength(1);
+});
+
 test('another aircraft begins its steps anew', () => {
   const left: Event = { kind: 'close', run: RUN, leadsTo: 'return' };
   const entries = written(OPEN, tick('done', 'flaps'), left);
