@@ -37,6 +37,8 @@ export interface Opened {
   readonly path?: string;
   /** The moment the window is opened at; the clock runs on from there and `page.clock` moves it. */
   readonly at?: Date;
+  /** Runs in the page before anything of the app: for what the device does differently. */
+  readonly before?: () => void;
   /** Anything else that playwright can set, such as `colorScheme` or `reducedMotion`. */
   readonly context?: BrowserContextOptions;
 }
@@ -49,8 +51,13 @@ const PATIENCE_MS = 10_000;
 async function openPage(context: BrowserContext, url: string, opened: Opened): Promise<Page> {
   context.setDefaultTimeout(PATIENCE_MS);
   const page = context.pages()[0] ?? (await context.newPage());
-  if (opened.at) await page.clock.install({ time: opened.at });
-  await page.goto(url + (opened.path ?? ''));
+  return openIn(page, url, opened);
+}
+
+async function openIn(page: Page, url: string, { at, before, path = '' }: Opened): Promise<Page> {
+  if (at) await page.clock.install({ time: at });
+  if (before) await page.addInitScript(before);
+  await page.goto(url + path);
   return page;
 }
 
@@ -84,10 +91,7 @@ export class Device {
   /** Opens another window of the running browser, on the same profile. */
   async another(opened: Opened = {}): Promise<Page> {
     if (!this.#context) throw new Error('start() comes first');
-    const page = await this.#context.newPage();
-    if (opened.at) await page.clock.install({ time: opened.at });
-    await page.goto(this.#host.url + (opened.path ?? ''));
-    return page;
+    return openIn(await this.#context.newPage(), this.#host.url, opened);
   }
 
   /** Closes every window and ends the browser. */

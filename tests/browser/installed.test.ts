@@ -5,21 +5,15 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from './harness';
-import { beginSortie, typeWind } from './pilot';
+import { beginSortie, typeWind, waitUntilStored } from './pilot';
 import { BELOW } from './server';
 
-/** Gives a first wind, after which the app is stored, and waits until its worker answers for the page. */
+/** Gives a first wind, after which the app is stored. */
 async function stored(page: Page): Promise<void> {
   await beginSortie(page);
   await typeWind(page, '27012G20KT');
   await page.keyboard.press('Enter');
-  await page.evaluate(async () => {
-    await navigator.serviceWorker.ready;
-    if (navigator.serviceWorker.controller) return;
-    await new Promise((resolve) =>
-      navigator.serviceWorker.addEventListener('controllerchange', resolve, { once: true }),
-    );
-  });
+  await waitUntilStored(page);
 }
 
 const PROBE = 'lapstrip-probe';

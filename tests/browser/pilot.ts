@@ -126,3 +126,14 @@ export async function tickAll(page: Page, wait: Wait = clockOf(page)): Promise<s
   while (await doneKey(page).isVisible()) ticked.push(await tick(page, wait));
   return ticked;
 }
+
+/** Waits until the app is stored and its worker answers for the page, which begins after the first answer. */
+export async function waitUntilStored(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    await navigator.serviceWorker.ready;
+    if (navigator.serviceWorker.controller) return;
+    await new Promise((resolve) =>
+      navigator.serviceWorker.addEventListener('controllerchange', resolve, { once: true }),
+    );
+  });
+}
