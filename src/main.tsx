@@ -11,7 +11,7 @@ import { interruptWhenLeft } from './board/interruption';
 import { followAddress } from './board/places';
 import { startClock } from './board/time';
 import { applyPreferences } from './device/preferences';
-import { watchPointers } from './parts/key/deliberate';
+import { watchPointers } from './parts/key/pointers';
 import { App } from './shell/App';
 
 applyPreferences();

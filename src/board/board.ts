@@ -27,7 +27,7 @@ import {
   type WindText,
 } from '../core';
 import { type Keeping, Record } from '../record/record';
-import { documentOf, listOwnDocuments } from './documents';
+import { documentOf } from './documents';
 import { wallMs } from './time';
 
 const entries = signal<readonly Entry[]>([]);
@@ -127,7 +127,6 @@ export function followDate(): void {
 /** Loads what can wait until the first answer stands. */
 export async function loadTheRest(): Promise<void> {
   variationWanted.value = true;
-  void listOwnDocuments(record);
   const loaded = await loadSun();
   sun.value = loaded;
 }

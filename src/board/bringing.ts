@@ -2,8 +2,7 @@
 
 import { type DocumentProblem, loadDocumentReader } from '../core';
 import { documentHash } from '../exchange/hash';
-import { record } from './board';
-import { addOwnDocument } from './documents';
+import { addOwnDocument } from './ownDocuments';
 
 /** What came of a file. */
 export type Brought =
@@ -21,7 +20,7 @@ export async function bringDocument(file: File): Promise<Brought> {
     const { document, problems } = readDocument(await file.text());
     if (document === null) return { name: null, problems };
     const { kind, content } = document;
-    await addOwnDocument(record, { hash: await documentHash(content), kind, content, own: true });
+    await addOwnDocument({ hash: await documentHash(content), kind, content, own: true });
     return { name: content.name, problems: null };
   } catch {
     return { name: null, problems: [{ at: '', what: 'not-read' }] };

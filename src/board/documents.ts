@@ -9,14 +9,15 @@ import {
 import { computed, signal } from '@preact/signals';
 import type { Hash } from '../core';
 import type { Record } from '../record/record';
-import type { KeptDocument } from '../record/store';
 
-type Listed = ListedField | ListedAircraft | ListedProcedure;
+/** A document as it is listed, with what loads it. */
+export type Listed = ListedField | ListedAircraft | ListedProcedure;
 
 /** Documents that the pilot brought, as they are listed beside those that come with the app. */
-const own = signal<readonly Listed[]>([]);
+export const own = signal<readonly Listed[]>([]);
 
-const all = computed((): readonly Listed[] => [...catalogue, ...own.value]);
+/** All there are to choose from. */
+export const all = computed((): readonly Listed[] => [...catalogue, ...own.value]);
 
 /** The fields to choose from. */
 export const fields = computed(() => all.value.filter((listed) => listed.kind === 'field'));
@@ -37,6 +38,11 @@ export const procedureFor = (aircraftCode: string): ListedProcedure | undefined 
 /** Documents in hand, by hash. They never change, so they are loaded once. */
 const inHand = signal<ReadonlyMap<Hash, unknown>>(new Map());
 const asked = new Set<Hash>();
+
+/** Takes a document in hand. */
+export function hold(hash: Hash, content: unknown): void {
+  inHand.value = new Map(inHand.value).set(hash, content);
+}
 
 /**
  * A document by its name, or null while it is loading, which the first question begins. What the
@@ -60,7 +66,7 @@ async function load(record: Record, hash: Hash): Promise<void> {
         ? (await record.documents()).find((kept) => kept.hash === hash)?.content
         : await listed.load();
     if (content === undefined) return;
-    inHand.value = new Map(inHand.value).set(hash, content);
+    hold(hash, content);
     if (listed !== undefined) {
       await record.keepDocument({ hash, kind: listed.kind, content, own: false });
     }
@@ -68,26 +74,4 @@ async function load(record: Record, hash: Hash): Promise<void> {
     // Not to be had just now, as without a network before all is stored: the next question asks again.
     asked.delete(hash);
   }
-}
-
-/** Lists the documents that the pilot brought before. */
-export async function listOwnDocuments(record: Record): Promise<void> {
-  for (const kept of await record.documents()) if (kept.own) list(kept);
-}
-
-/** Takes a document that has passed its schema, keeps it, and lists it. */
-export async function addOwnDocument(record: Record, kept: KeptDocument): Promise<void> {
-  inHand.value = new Map(inHand.value).set(kept.hash, kept.content);
-  list(kept);
-  await record.keepDocument(kept);
-}
-
-function list({ hash, kind, content }: KeptDocument): void {
-  if (all.value.some((listed) => listed.hash === hash)) return;
-  const { code, name, about, ...rest } = content as Omit<ListedProcedure, 'kind' | 'hash'>;
-  const listed = { kind, hash, code, name, about, load: async () => content };
-  own.value = [
-    ...own.value,
-    (kind === 'procedure' ? { ...listed, aircraft: rest.aircraft } : listed) as Listed,
-  ];
 }

@@ -2,6 +2,7 @@
 
 import { loadTheRest } from '../board/board';
 import { startDay } from '../board/day';
+import { listOwnDocuments } from '../board/ownDocuments';
 import { askToKeepStorage } from '../device/storage';
 import { applyUpdate, startUpdates } from '../device/update';
 import { takeUpdate } from './update';
@@ -13,6 +14,7 @@ export function loadRest(): void {
   requestAnimationFrame(() =>
     setTimeout(() => {
       loadViews();
+      void listOwnDocuments();
       void loadTheRest().catch(() => undefined);
       void startDay().catch(() => undefined);
       void startUpdates({

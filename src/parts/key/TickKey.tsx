@@ -2,16 +2,9 @@
 
 import type { JSX } from 'preact';
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
-import {
-  HOLD_MS,
-  isWaking,
-  type PointerAt,
-  pointersSeen,
-  type Refusal,
-  refusalOf,
-  SETTLE_MS,
-} from './deliberate';
+import { HOLD_MS, type PointerAt, type Refusal, refusalOf, SETTLE_MS } from './deliberate';
 import { type KeyProps, keyClass } from './Key';
+import { isWaking, pointersSeen } from './pointers';
 import styles from './TickKey.module.css';
 
 interface TickKeyProps extends KeyProps {
