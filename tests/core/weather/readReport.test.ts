@@ -349,6 +349,14 @@ describe('stretches', () => {
     expect(readReports(text).map(({ weather }) => weather.cavok)).toEqual([true, false]);
   });
 
+  test('of one report do not reach into the next', () => {
+    // TKOF stands where a station does, before a time.
+    const text = 'METAR XHAR 011250Z 24012KT CAVOK WS TKOF 011250Z 25013KT CAVOK';
+    const [first, second] = readReports(text);
+    expect(first?.weather.windShear).toMatchObject([{ runway: null, path: null }]);
+    expect(second).toMatchObject({ station: 'TKOF', wind: { fromDeg: 250 } });
+  });
+
   test('of a wind in short have its meaning, and there is no weather', () => {
     const { spans, weather } = readReport('240/12G20');
     expect(spans.map(({ meaning }) => meaning?.code)).toEqual(['wind']);

@@ -27,29 +27,35 @@ export function explain(
   start: number,
   report: WindReport,
 ): { spans: ReadSpan[]; end: number } {
+  let end = start;
+  while (isBefore(end, tokens, report.spans.at(-1)?.at[1] ?? 0)) end++;
+  // Its own alone: no group goes on into the next report.
+  const own = tokens.slice(start, end);
   const spans: ReadSpan[] = [];
-  let at = start;
-  const isWithin = (to: number): boolean => {
-    const token = tokens[at];
-    return token !== undefined && token.from < to;
-  };
+  let at = 0;
   for (const { kind, at: place } of report.spans) {
     const reader = READERS[kind];
     if (!reader) {
-      spans.push({ at: place, kind, meaning: meaningOf(kind, textAt(tokens, at), report) });
-      while (isWithin(place[1])) at++;
+      spans.push({ at: place, kind, meaning: meaningOf(kind, textAt(own, at), report) });
+      while (isBefore(at, own, place[1])) at++;
       continue;
     }
     // Nothing is left of a stretch whose words were one group with those before it.
-    while (isWithin(place[1])) {
-      const read = reader(tokens, at);
-      const end = read?.end ?? at + 1;
-      const [from, to] = [tokens[at]?.from ?? 0, tokens[end - 1]?.to ?? 0];
+    while (isBefore(at, own, place[1])) {
+      const read = reader(own, at);
+      const next = read?.end ?? at + 1;
+      const [from, to] = [own[at]?.from ?? 0, own[next - 1]?.to ?? 0];
       add(spans, { at: [from, to], kind, meaning: read?.meaning ?? null });
-      at = end;
+      at = next;
     }
   }
-  return { spans, end: at };
+  return { spans, end };
+}
+
+/** Whether there is a token at an index, and it begins before a place in the text. */
+function isBefore(index: number, tokens: readonly Token[], place: number): boolean {
+  const token = tokens[index];
+  return token !== undefined && token.from < place;
 }
 
 /** What is not read runs on, so that a long text makes few stretches. */
