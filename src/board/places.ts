@@ -1,7 +1,7 @@
 /** Which place is open, which sheet lies over it, and whether a wind is being typed. */
 
 import { signal } from '@preact/signals';
-import type { EndFigures, Figure, RankedEnd, Unit, WindAnswer } from '../core';
+import type { EndFigures, Figure, LowSun, RankedEnd, Unit, WindAnswer } from '../core';
 
 /** The five places, in the order of the keys at the bottom edge. */
 export const PLACES = ['wind', 'taxi', 'steps', 'numbers', 'log'] as const;
@@ -17,11 +17,19 @@ export interface FigureOfEnd {
   readonly answer: WindAnswer;
 }
 
+/** A low sun whose height is asked about. */
+export interface FigureOfSun {
+  readonly sun: LowSun;
+}
+
+/** A number that is asked why: as it is, or to be put together first. */
+export type Asked = Figure<Unit> | FigureOfEnd | FigureOfSun;
+
 /** What can lie over a place. */
 export type Sheet =
   | { readonly kind: 'sortie' }
   | { readonly kind: 'about' }
-  | { readonly kind: 'why'; readonly title: string; readonly figure: Figure<Unit> | FigureOfEnd };
+  | { readonly kind: 'why'; readonly title: string; readonly figure: Asked };
 
 const isPlace = (name: string): name is Place => PLACES.some((known) => known === name);
 
@@ -56,7 +64,7 @@ export function followAddress(): void {
 }
 
 /** Opens where a number comes from. */
-export function ask(title: string, figure: Figure<Unit> | FigureOfEnd): void {
+export function ask(title: string, figure: Asked): void {
   sheet.value = { kind: 'why', title, figure };
 }
 

@@ -127,6 +127,7 @@ export const loadReportReader = () =>
 export const loadSun = () => import('./earth/sun').then(({ sunFacts }) => sunFacts);
 
 export type { OutlookBrief } from './brief/outlook';
+export { sunFigure } from './brief/sunFigure';
 export type { WeatherBrief } from './brief/weather';
 export type { LowSun } from './earth/lowSun';
 export type { Spell, SunDay } from './earth/sun';

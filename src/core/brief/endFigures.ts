@@ -6,10 +6,11 @@ import type { RankedEnd } from '../runway/question';
 import { clockwiseDeg, envelopeOf } from '../weather/envelope';
 import type { Wind } from '../weather/report';
 import type { SettledFacts } from './facts';
+import { type FirmFigures, firmFigures } from './firmFigures';
 import type { WindAnswer } from './wind';
 
 /** What is said about an end, as figures that can be asked why. */
-export interface EndFigures {
+export interface EndFigures extends FirmFigures {
   /** Steady wind along the runway, negative from behind. */
   readonly headwind: Figure<'kt'>;
   /** Steady wind across the runway, positive from the right. */
@@ -26,7 +27,7 @@ export interface EndFigures {
 /** The figures of an end in the wind that it was ranked in; null where there is none. */
 export function endFigures(
   end: RankedEnd,
-  answer: Pick<WindAnswer, 'wind' | 'fromTrueDeg' | 'purpose'>,
+  answer: Pick<WindAnswer, 'wind' | 'fromTrueDeg' | 'purpose' | 'ranked'>,
   settled: SettledFacts,
 ): EndFigures | null {
   const { wind, fromTrueDeg: windTrueDeg, purpose } = answer;
@@ -70,6 +71,7 @@ export function endFigures(
       inputs: { given: end.availableM },
       source: 'field',
     }),
+    ...firmFigures(end, answer, settled),
   };
 }
 

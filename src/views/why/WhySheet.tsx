@@ -2,8 +2,8 @@
 
 import type { JSX } from 'preact';
 import { settled } from '../../board/board';
-import type { FigureOfEnd } from '../../board/places';
-import { endFigures, type Figure, type Unit } from '../../core';
+import type { Asked } from '../../board/places';
+import { endFigures, type Figure, sunFigure, type Unit } from '../../core';
 import { NO_BREAK_SPACE } from '../../parts/format';
 import { Sheet } from '../../parts/sheet/Sheet';
 import styles from './WhySheet.module.css';
@@ -11,7 +11,7 @@ import { words } from './words.en';
 
 interface WhyProps {
   readonly title: string;
-  readonly figure: Figure<Unit> | FigureOfEnd;
+  readonly figure: Asked;
   readonly onClose: () => void;
 }
 
@@ -20,7 +20,7 @@ const DECIMALS = 2;
 
 /** The sheet behind a number. */
 export function WhySheet({ title, figure, onClose }: WhyProps): JSX.Element {
-  const shown = 'end' in figure ? figureOfEnd(figure) : figure;
+  const shown = figureOf(figure);
   return (
     <Sheet title={title} close={words.close} onClose={onClose}>
       {shown && <Reason figure={shown} />}
@@ -28,8 +28,15 @@ export function WhySheet({ title, figure, onClose }: WhyProps): JSX.Element {
   );
 }
 
-const figureOfEnd = ({ name, end, answer }: FigureOfEnd) =>
-  endFigures(end, answer, settled.value)?.[name];
+/** The figure that is asked about, put together where it was not yet. */
+function figureOf(asked: Asked): Figure<Unit> | null {
+  if ('sun' in asked) {
+    const place = settled.value.field?.place;
+    return place === undefined ? null : sunFigure(asked.sun, place);
+  }
+  if (!('end' in asked)) return asked;
+  return endFigures(asked.end, asked.answer, settled.value)?.[asked.name] ?? null;
+}
 
 function Reason({ figure }: { figure: Figure<Unit> }) {
   if (figure.value === null) return <p class={styles.value}>{words.causes[figure.because]}</p>;

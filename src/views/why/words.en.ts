@@ -15,6 +15,9 @@ const formulas: Record<string, string> = {
   'pressure-altitude': 'elevation + height of the pressure QNH in the standard atmosphere',
   'density-altitude': 'the height in the standard atmosphere that has the air’s density',
   'gust-spread': 'gust − steady wind',
+  'smaller-spare': 'the smaller of the two sides',
+  'limit-speed': 'wind speed × limit ÷ what it is now, the gust growing with the wind',
+  'sun-height': 'height of the sun’s centre, refraction included',
   tora: 'take-off run available, as declared',
   lda: 'landing distance available, as declared',
 };
@@ -39,6 +42,11 @@ const inputNames: Record<string, string> = {
   pressureAltitude: 'pressure altitude',
   temperatureC: 'temperature, °C',
   gustKt: 'gust, kt',
+  spareLeftDeg: 'to spare when it backs, °',
+  spareRightDeg: 'to spare when it veers, °',
+  limitKt: 'limit, kt',
+  worstKt: 'now at worst, kt',
+  time: 'time, UTC',
 };
 
 const sources: Record<string, string> = {
@@ -46,6 +54,9 @@ const sources: Record<string, string> = {
   aircraft: 'The aircraft’s document.',
   field: 'The field’s document.',
   report: 'The report in use.',
+  'turned-by-degrees':
+    'The wind turned a whole degree at a time, same strength and swing, until another end is best.',
+  suncalc: 'suncalc, after Meeus, Astronomical Algorithms.',
   isa: 'ICAO Doc 7488, Manual of the ICAO Standard Atmosphere.',
   'wind-components':
     'FAA-H-8083-25, Pilot’s Handbook of Aeronautical Knowledge, ch. 11: wind components.',
@@ -60,6 +71,10 @@ const causes: Record<string, string> = {
   'no-field': 'No field is chosen.',
   'no-aircraft': 'No aircraft is chosen.',
   'no-magnetic-model': 'No magnetic model covers the sortie’s date: 1900 to 2029.',
+  'not-firm': 'Only the best end in a wind with a direction has it.',
+  'never-changes': 'It stays best from every direction.',
+  'no-limit-reached': 'No strength of this wind reaches a limit.',
+  'no-low-sun': 'No low sun is ahead.',
   'no-qnh': 'The report gives no QNH.',
   'no-temperature': 'The report gives no temperature.',
   'no-gust': 'The report gives no gust.',

@@ -106,7 +106,7 @@ function Reasons({ answered }: { answered: WindAnswer }) {
     <dl class={styles.rows}>
       <AlongRow end={best} answered={answered} />
       <AcrossRow end={best} answered={answered} />
-      <FirmRow ranked={ranked} />
+      <FirmRow ranked={ranked} best={best} />
       <LastRow ranked={ranked} best={best} />
     </dl>
   );
@@ -172,7 +172,7 @@ function AcrossRow({ end, answered }: EndRowProps) {
 }
 
 /** How far the wind can turn: the side with less to spare counts. */
-function FirmRow({ ranked }: { ranked: RankedEnds }) {
+function FirmRow({ ranked, best }: { ranked: RankedEnds; best: RankedEnd }) {
   const holds = ranked.holdsUntil;
   if (holds === null) {
     const [reason] = ranked.best?.reasons ?? [];
@@ -184,7 +184,14 @@ function FirmRow({ ranked }: { ranked: RankedEnds }) {
   }
   const { left, right, close } = holds;
   const spare = Math.min(spareOf(left), spareOf(right));
-  const value = close ? words.close(spare) : words.toSpare(spare);
+  const value = (
+    <Asked
+      hint={words.ask}
+      onAsk={() => ask(words.spare, { name: 'spare', end: best, answer: shown.value })}
+    >
+      {close ? words.close(spare) : words.toSpare(spare)}
+    </Asked>
+  );
   if (left === 'never' || right === 'never') {
     if (left !== 'never') return <Row name={words.firmLeft(direction(left.lastDeg))}>{value}</Row>;
     if (right !== 'never')
@@ -214,12 +221,27 @@ function LastRow({ ranked, best }: { ranked: RankedEnds; best: RankedEnd }) {
       sun.kind === 'now'
         ? words.lowSun(side, zulu(sun.until.getTime()))
         : words.lowSunLater(side, zulu(sun.from.getTime()));
-    return <Row name={name}>{words.sunHigh(sun.altitudeDeg)}</Row>;
+    return (
+      <Row name={name}>
+        <Asked hint={words.ask} onAsk={() => ask(name, { sun })}>
+          {words.sunHigh(sun.altitudeDeg)}
+        </Asked>
+      </Row>
+    );
   }
   const { speedKt, limit } = ranked.holdsUntil ?? { speedKt: null, limit: null };
   if (speedKt !== null && limit !== null && speedKt <= TELLING_KT) {
     return (
-      <Row name={words.upTo[limit]}>{words.reachedAt(Math.floor(speedKt), gustAt(speedKt))}</Row>
+      <Row name={words.upTo[limit]}>
+        <Asked
+          hint={words.ask}
+          onAsk={() =>
+            ask(words.upTo[limit], { name: 'limitSpeed', end: best, answer: shown.value })
+          }
+        >
+          {words.reachedAt(Math.floor(speedKt), gustAt(speedKt))}
+        </Asked>
+      </Row>
     );
   }
   const [reason] = ranked.holdsUntil === null ? [] : best.reasons;

@@ -19,10 +19,11 @@ export function Ends({ answered }: { answered: WindAnswer }): JSX.Element | null
   return (
     <>
       <ol class={styles.ends} aria-label={words.endsTitle}>
-        {answered.ranked.ends.map((end) => (
+        {answered.ranked.ends.map((end, place, ends) => (
           <EndRow
             key={end.designator}
             end={end}
+            next={ends[place + 1]?.designator ?? null}
             used={end.designator === answered.using}
             onOpen={() => setOpen(end.designator)}
           />
@@ -35,11 +36,18 @@ export function Ends({ answered }: { answered: WindAnswer }): JSX.Element | null
 
 interface EndRowProps {
   readonly end: RankedEnd;
+  /** The end that it stands before. */
+  readonly next: string | null;
   readonly used: boolean;
   readonly onOpen: () => void;
 }
 
-function EndRow({ end, used, onOpen }: EndRowProps) {
+/** The rule that puts an end before the next, in words. */
+function reasonOf({ reasons: [reason] }: RankedEnd): string | null {
+  return reason === undefined ? null : windWords.reason[reason.code];
+}
+
+function EndRow({ end, next, used, onOpen }: EndRowProps) {
   const limit = settled.value.crosswindLimit.value ?? 0;
   const steady = Math.abs(end.crosswindKt ?? end.crosswindWorstKt ?? 0);
   const worst = end.crosswindWorstKt ?? 0;
@@ -61,9 +69,10 @@ function EndRow({ end, used, onOpen }: EndRowProps) {
       <button
         type="button"
         class={styles.facts}
-        aria-label={words.openEnd(end.designator)}
+        aria-description={words.openEnd(end.designator)}
         onClick={onOpen}
       >
+        <span class="spoken">{words.ranked(end.designator, next, reasonOf(end))}</span>
         {end.shortfalls.map((fall) => (
           <p key={fall.code} class={styles.short}>
             {windWords.shortfall(fall)}

@@ -4,7 +4,9 @@ export const words = {
   close: 'Close',
   again: 'takes this wind again',
   endTitle: (end: string) => `Runway ${end}`,
-  openEnd: (end: string) => `Runway ${end}: its numbers, and the rule that sets it apart`,
+  ranked: (end: string, next: string | null, reason: string | null) =>
+    next === null || reason === null ? `${end}.` : `${end} before ${next}: ${reason}.`,
+  openEnd: (end: string) => `opens runway ${end}: its numbers, and the rule that sets it apart`,
   figures: {
     headwind: 'Headwind, steady',
     crosswind: 'Across, steady; from the right positive',

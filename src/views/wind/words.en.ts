@@ -156,6 +156,7 @@ export const words = {
   firmLeft: (left: string) => `Firm back to ${left}`,
   firmRight: (right: string) => `Firm round to ${right}`,
   toSpare: (deg: number) => `${deg}° to spare`,
+  spare: 'How far the wind can turn',
   close: (deg: number) => `close: ${deg}°`,
   firmAlways: 'From any direction, this strong',
   firmAlwaysValue: 'same end',

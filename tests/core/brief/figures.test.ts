@@ -3,7 +3,9 @@ import { expect, test } from 'vitest';
 import { endsOf } from '../../../src/core/airfield/ends';
 import { degreesOf } from '../../../src/core/angle';
 import { brief } from '../../../src/core/brief/brief';
+import { sunFigure } from '../../../src/core/brief/sunFigure';
 import { weatherStage } from '../../../src/core/brief/weather';
+import { lowSunAhead } from '../../../src/core/earth/lowSun';
 import type { AnyFigure } from '../../../src/core/figure';
 import { envelopeOf } from '../../../src/core/weather/envelope';
 import { readReport } from '../../../src/core/weather/readReport';
@@ -67,6 +69,24 @@ function belowTheSea() {
   return weatherStage(report, { ...settled, field: { ...settled.field, place } });
 }
 
+/** The sun on each end of Harrow Sound through a day in April: low ahead on some, and on others not. */
+function lowSuns() {
+  const { field } = documentsAt('XHAR');
+  if (field === null) throw new Error('no field');
+  const { place } = field;
+  return [6, 12, 18].flatMap((hour) =>
+    endsOf(field).map(({ heading }) =>
+      sunFigure(lowSunAhead(place, heading, new Date(Date.UTC(1987, 3, 5, hour, 50))), place),
+    ),
+  );
+}
+
+test('the height of a low sun is the one that its own place and time give', () => {
+  for (const figure of lowSuns()) {
+    if (figure.value !== null) expect(workedOutAgain(figure.why)).toBe(figure.value);
+  }
+});
+
 /** The names in every figure of many briefs: formulas, sources, inputs. */
 function namesMet() {
   const met = {
@@ -87,7 +107,7 @@ function namesMet() {
   for (const { told } of fc.sample(anyBrief, { numRuns: 400, seed: 1987 })) {
     for (const [, figure] of figuresIn(told)) meet(figure);
   }
-  for (const [, figure] of figuresIn(belowTheSea())) meet(figure);
+  for (const [, figure] of figuresIn([belowTheSea(), lowSuns()])) meet(figure);
   for (const name of MODELS.keys()) met.sources.add(name);
   return met;
 }

@@ -1,5 +1,6 @@
 /** Every figure in a brief, and each formula once more, written here from what it is called. */
 
+import { getPosition } from 'suncalc';
 import { type FieldModel, fieldModelFor } from '../../../src/core/earth/fieldModel';
 import { variationDeg } from '../../../src/core/earth/variation';
 import type { AnyFigure, Why } from '../../../src/core/figure';
@@ -96,6 +97,12 @@ export const FORMULAS: Readonly<Record<string, (given: Given) => number>> = {
     const sigma = (pressureRatio * 288.15) / kelvin;
     return inFeet((288.15 / 0.0065) * (1 - sigma ** (1 / (ISA_POWER - 1))));
   },
+  'smaller-spare': (given) => Math.min(...given.numbers()),
+  'limit-speed': (given) =>
+    (given.number('speedKt') * given.number('limitKt')) / given.number('worstKt'),
+  'sun-height': (given) =>
+    getPosition(new Date(given.text('time')), given.number('latDeg'), given.number('lonDeg'))
+      .altitude,
   'gust-spread': (given) => given.number('gustKt') - given.number('speedKt'),
   tora: (given) => given.number('given'),
   lda: (given) => given.number('given'),
