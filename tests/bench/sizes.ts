@@ -22,7 +22,7 @@ const LATER = [
   // The stages after wind, all of a report but its wind, and what they stand on.
   /^src\/core\/(procedure\/(?!phases)|brief\/(?!facts|wind)|airfield\/plan)/,
   /^src\/core\/earth\/(?!geodesic)/,
-  /^src\/core\/weather\/(whole\/|readReport)/,
+  /^src\/core\/(weather\/(whole\/|readReport)|runway\/ring)/,
   /^src\/views\/(?!wind\/)/,
 ];
 

@@ -43,22 +43,24 @@ export interface WindAnswer {
   readonly ranked: RankedEnds | null;
   /** Why `ranked` is null. */
   readonly because: NoRanking | null;
-  /** For each degree true the wind might come from, which end would be best. */
-  readonly ring: RunwayRing | null;
+  /** The question about the ends that was asked; null where none could be. */
+  readonly question: EndsQuestion | null;
   /** The end the pilot uses for this purpose, judged in this wind. */
   readonly inUse: RankedEnd | null;
   /** The end the pilot uses, also while there is no wind to judge it in. */
   readonly using: Designator | null;
 }
 
-/** What the wind says, what it means, and the figures of every end. */
+/** What the wind says and what it means, with all that is drawn and can be asked for. */
 export interface WindBrief extends ReadWind, WindAnswer {
+  /** For each degree true the wind might come from, which end would be best. */
+  readonly ring: RunwayRing | null;
   readonly figures: ReadonlyMap<Designator, EndFigures>;
 }
 
 /**
  * Reads the wind and judges the ends in it: the whole stage in one call. The app takes its halves,
- * and an end's figures when one of them is asked for.
+ * the ring when it is drawn, and an end's figures when one of them is asked for.
  */
 export function windStage(
   settled: SettledFacts,
@@ -74,7 +76,8 @@ export function windStage(
     const ofEnd = endFigures(end, answer, settled);
     if (ofEnd !== null) figures.set(end.designator, ofEnd);
   }
-  return { report, north, ...answer, figures };
+  const ring = answer.question && runwayRing(answer.question);
+  return { report, north, ...answer, ring, figures };
 }
 
 /** First half: what the text says. */
@@ -100,7 +103,7 @@ export function answerWind(
     purpose,
     ranked: null,
     because: null,
-    ring: null,
+    question: null,
     inUse: null,
     using,
   };
@@ -109,7 +112,7 @@ export function answerWind(
   return {
     ...none,
     ranked,
-    ring: runwayRing(question),
+    question,
     inUse: ranked.ends.find((end) => end.designator === using) ?? null,
   };
 }

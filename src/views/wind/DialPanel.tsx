@@ -2,7 +2,7 @@
 
 import type { JSX } from 'preact';
 import { settled } from '../../board/board';
-import { degreesOf, type RunwayRing, runwayPlan, type WindAnswer } from '../../core';
+import { degreesOf, type RunwayRing, runwayPlan, runwayRing, type WindAnswer } from '../../core';
 import { Dial, type DialEnd, type DialWind } from '../../parts/dial/Dial';
 import { direction } from '../../parts/format';
 import { once } from '../../parts/once';
@@ -16,6 +16,7 @@ export function DialPanel(): JSX.Element | null {
   const { field, sun } = settled.value;
   const { answered, old } = pictured.value;
   if (field === null) return null;
+  const ring = answered.question && runwayRing(answered.question);
   return (
     <div class={styles.dial}>
       <Dial
@@ -25,7 +26,7 @@ export function DialPanel(): JSX.Element | null {
           field.runways.flatMap((runway) => runway.ends),
         )}
         wind={dialWind(answered)}
-        ring={answered.ring}
+        ring={ring}
         sun={
           sun && {
             azimuthTrueDeg: degreesOf(sun.position.azimuth),
@@ -33,7 +34,7 @@ export function DialPanel(): JSX.Element | null {
           }
         }
         old={old}
-        label={inWords(answered)}
+        label={inWords(answered, ring)}
         northLetters={words.dial.letters}
       />
     </div>
@@ -81,7 +82,10 @@ function dialWind({ wind, fromTrueDeg, sectorTrueDeg }: WindAnswer): DialWind {
 }
 
 /** What the dial shows, for those who cannot see it. */
-function inWords({ wind, fromTrueDeg, fromMagneticDeg, ring }: WindAnswer): string {
+function inWords(
+  { wind, fromTrueDeg, fromMagneticDeg }: WindAnswer,
+  ring: RunwayRing | null,
+): string {
   if (wind === null) return words.dial.noWind;
   const first = words.dial.wind(windWords.windWords(wind, fromTrueDeg, fromMagneticDeg));
   return ring === null ? first : `${first} ${words.dial.best(ringInWords(ring))}`;
