@@ -89,8 +89,15 @@ const nameOf = ({ kind, document }: Entry) => `${kind}-${document.code.toLowerCa
 function listModule(entries: readonly Entry[]): string {
   const lines = entries.map((entry) => {
     const { code, name, about } = entry.document;
-    const aircraft = 'aircraft' in entry.document ? entry.document.aircraft : undefined;
-    const shown = { kind: entry.kind, code, name, about, hash: entry.hash, aircraft };
+    const shown = {
+      kind: entry.kind,
+      code,
+      name,
+      hash: entry.hash,
+      // Fields are chosen from a list that says what they are.
+      ...(entry.kind === 'field' ? { about } : {}),
+      ...('aircraft' in entry.document ? { aircraft: entry.document.aircraft } : {}),
+    };
     const loader = `() => import(${JSON.stringify(DOCUMENT + nameOf(entry))}).then((m) => m.default)`;
     return `{ ...${JSON.stringify(shown)}, load: ${loader} },`;
   });

@@ -1,6 +1,6 @@
 /** The documents that the pilot brought. */
 
-import type { ListedProcedure } from 'virtual:lapstrip-catalogue';
+import type { ListedField, ListedProcedure } from 'virtual:lapstrip-catalogue';
 import type { KeptDocument } from '../record/store';
 import { record } from './board';
 import { all, hold, type Listed, own } from './documents';
@@ -19,10 +19,8 @@ export async function addOwnDocument(kept: KeptDocument): Promise<void> {
 
 function list({ hash, kind, content }: KeptDocument): void {
   if (all.value.some((listed) => listed.hash === hash)) return;
-  const { code, name, about, ...rest } = content as Omit<ListedProcedure, 'kind' | 'hash'>;
-  const listed = { kind, hash, code, name, about, load: async () => content };
-  own.value = [
-    ...own.value,
-    (kind === 'procedure' ? { ...listed, aircraft: rest.aircraft } : listed) as Listed,
-  ];
+  // What it is listed with stands in it under the same names.
+  const { code, name, about, aircraft } = content as ListedField & ListedProcedure;
+  const load = async () => content;
+  own.value = [...own.value, { kind, hash, code, name, about, aircraft, load } as Listed];
 }

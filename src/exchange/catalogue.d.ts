@@ -10,15 +10,14 @@ declare module 'virtual:lapstrip-catalogue' {
     /** The short name that a pilot and other documents know it by. */
     readonly code: string;
     readonly name: string;
-    /** What it is, in a sentence or two. */
-    readonly about: string;
     /** Names its content; what the log and a pinned sortie hold on to. */
     readonly hash: Hash;
     /** The document as its schema gave it out, already checked when the app was built. */
     readonly load: () => Promise<Document>;
   }
 
-  export type ListedField = Listed<'field', Field>;
+  /** `about` says in a sentence or two what it is. */
+  export type ListedField = Listed<'field', Field> & { readonly about: string };
   export type ListedAircraft = Listed<'aircraft', Aircraft>;
   /** `aircraft` is the code of the aircraft that the procedure is for. */
   export type ListedProcedure = Listed<'procedure', Procedure> & { readonly aircraft: string };
