@@ -6,10 +6,12 @@ import { setInputs, useEnd } from '../../board/choices';
 import { ask, typing } from '../../board/places';
 import type { HoldsTo, RankedEnd, RankedEnds, WindAnswer } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
-import { againstLimit, direction, whole, zulu } from '../../parts/format';
+import { againstLimit, direction, whole } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import styles from './Answer.module.css';
+import { lowSunRow, noBest } from './afterAnswer';
 import { old, answered as shown } from './answered';
+import { Row } from './Row';
 import { words } from './words.en';
 
 /** The best end and why. */
@@ -97,8 +99,7 @@ function Reasons({ answered }: { answered: WindAnswer }) {
   if (best === null) {
     return (
       <div class={styles.sentence}>
-        <p>{ranked.because && words.noBest[ranked.because]}</p>
-        {ranked.because === 'none-within-limits' && <p>{words.leastFailing(ranked.ends)}</p>}
+        <noBest.Later />
       </div>
     );
   }
@@ -109,20 +110,6 @@ function Reasons({ answered }: { answered: WindAnswer }) {
       <FirmRow ranked={ranked} best={best} />
       <LastRow ranked={ranked} best={best} />
     </dl>
-  );
-}
-
-interface RowProps {
-  readonly name: string;
-  readonly children: JSX.Element | string;
-}
-
-function Row({ name, children }: RowProps) {
-  return (
-    <div class={styles.row}>
-      <dt>{name}</dt>
-      <dd class={styles.value}>{children}</dd>
-    </div>
   );
 }
 
@@ -215,20 +202,7 @@ function gustAt(speedKt: number): number | null {
 /** What else matters: a low sun ahead, the speed at which a limit is reached, or the rule that chose. */
 function LastRow({ ranked, best }: { ranked: RankedEnds; best: RankedEnd }) {
   const sun = lowSunOn.value.get(best.designator);
-  if (sun !== undefined && sun.kind !== 'none') {
-    const side = words.sunSide(sun.relativeDeg);
-    const name =
-      sun.kind === 'now'
-        ? words.lowSun(side, zulu(sun.until.getTime()))
-        : words.lowSunLater(side, zulu(sun.from.getTime()));
-    return (
-      <Row name={name}>
-        <Asked hint={words.ask} onAsk={() => ask(name, { sun })}>
-          {words.sunHigh(sun.altitudeDeg)}
-        </Asked>
-      </Row>
-    );
-  }
+  if (sun !== undefined && sun.kind !== 'none') return <lowSunRow.Later sun={sun} />;
   const { speedKt, limit } = ranked.holdsUntil ?? { speedKt: null, limit: null };
   if (speedKt !== null && limit !== null && speedKt <= TELLING_KT) {
     return (

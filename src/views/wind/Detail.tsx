@@ -1,4 +1,4 @@
-/** What stands under the answer: the dial, the weather, every end, the winds entered. */
+/** What comes after the first answer: the dial, the weather, every end, the winds entered, what is rare. */
 
 import type { JSX } from 'preact';
 import { answered } from './answered';
@@ -7,7 +7,9 @@ import { History } from './History';
 import { ReportCard } from './ReportCard';
 
 export { DialPanel } from './DialPanel';
+export { LowSunRow } from './LowSunRow';
 export { MeaningAtCaret } from './MeaningAtCaret';
+export { NoBest } from './NoBest';
 
 /** The weather, every end against the limits, and the winds entered so far. */
 export function Below(): JSX.Element {

@@ -75,7 +75,7 @@ function EndRow({ end, next, used, onOpen }: EndRowProps) {
         <span class="spoken">{words.ranked(end.designator, next, reasonOf(end))}</span>
         {end.shortfalls.map((fall) => (
           <p key={fall.code} class={styles.short}>
-            {windWords.shortfall(fall)}
+            {words.shortfall(fall)}
           </p>
         ))}
         <div class={styles.line}>

@@ -4,8 +4,12 @@ import type { ComponentType } from 'preact';
 import { later } from '../../parts/later/Later';
 import { words } from './words.en';
 
-const part = (choose: (parts: typeof import('./Detail')) => ComponentType) =>
-  later(() => import('./Detail').then(choose), words.later, 'asked');
+type Parts = typeof import('./Detail');
+
+const part = <P = object>(
+  choose: (parts: Parts) => ComponentType<P>,
+  when: 'drawn' | 'asked' = 'asked',
+) => later(() => import('./Detail').then(choose), words.later, when);
 
 /** The picture. */
 export const dial = part(({ DialPanel }) => DialPanel);
@@ -16,7 +20,13 @@ export const list = part(({ Below }) => Below);
 /** What the group at the caret means. */
 export const meaning = part(({ MeaningAtCaret }) => MeaningAtCaret);
 
+/** Why no end is best: rare, and so loaded when it is first needed, or with the others. */
+export const noBest = part(({ NoBest }) => NoBest, 'drawn');
+
+/** The warning of a low sun, whose place in the sky comes later too. */
+export const lowSunRow = part(({ LowSunRow }) => LowSunRow, 'drawn');
+
 /** Loads them. */
 export function loadWindDetail(): void {
-  for (const one of [dial, list, meaning]) one.preload();
+  for (const one of [dial, list, meaning, noBest, lowSunRow]) one.preload();
 }

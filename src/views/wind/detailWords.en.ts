@@ -1,6 +1,58 @@
-/** The words of what stands under the answer: the dial, every end, the winds entered. */
+/** The words of what comes after the first answer: the dial, every end, the winds entered, what is rare. */
+
+import type { NoBest, RankedEnd, Shortfall } from '../../core';
+import { againstLimit, whole } from '../../parts/format';
+
+const noBest: Record<NoBest, string> = {
+  'speed-not-known': 'No speed was reported: a direction alone does not choose a runway.',
+  'speed-unbounded':
+    'The speed is only known to be above a number: nothing can be called within limits.',
+  'none-within-limits': 'No end is within the limits given.',
+};
+
+function shortfall(fall: Shortfall): string {
+  const worst = (what: string, gust: boolean, worstKt: number, limitKt: number) =>
+    `${gust ? `Gust ${what}` : what} ${againstLimit(worstKt, limitKt)}, limit ${whole(limitKt)}`;
+  switch (fall.code) {
+    case 'closed':
+      return `Closed: ${fall.why}`;
+    case 'not-for-purpose':
+      return fall.purpose === 'take-off' ? 'Not for take-off' : 'Not for landing';
+    case 'crosswind':
+      return capital(worst('across', fall.gust, fall.worstKt, fall.limitKt));
+    case 'tailwind':
+      return capital(worst('tail', fall.gust, fall.worstKt, fall.limitKt));
+    case 'length':
+      return `Book run ${whole(fall.neededM)} m, has ${whole(fall.availableM)} m`;
+    case 'closed-today':
+      return 'Closed today';
+    case 'gust-spread':
+      return `Gust ${whole(fall.spreadKt)} kt above the wind, limit ${whole(fall.limitKt)}`;
+    case 'speed-unbounded':
+      return 'Speed only known to be above a number';
+    case 'speed-not-known':
+      return 'Speed not reported';
+  }
+}
+
+/** Which end fails by least, and how, for when none is within limits. */
+function leastFailing([end]: readonly RankedEnd[]): string {
+  return end === undefined
+    ? ''
+    : `Fails by least: ${end.designator}. ${end.shortfalls.map(shortfall).join('. ')}.`;
+}
+
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 export const words = {
+  noBest,
+  leastFailing,
+  shortfall,
+  lowSun: (side: string, time: string) => `Low sun ${side}, until ${time}`,
+  lowSunLater: (side: string, time: string) => `Low sun ${side} from ${time}`,
+  sunSide: (deg: number) =>
+    Math.round(deg) === 0 ? 'ahead' : `${Math.abs(Math.round(deg))}° ${deg > 0 ? 'right' : 'left'}`,
+  sunHigh: (deg: number) => `${Math.round(deg)}° high`,
   close: 'Close',
   again: 'takes this wind again',
   endTitle: (end: string) => `Runway ${end}`,

@@ -1,16 +1,7 @@
 /** The words of Wind. Whole sentences; numbers come in as they are to be written. */
 
-import type {
-  NoBest,
-  NoRanking,
-  Problem,
-  Purpose,
-  RankedEnd,
-  Reason,
-  Shortfall,
-  Wind,
-} from '../../core';
-import { againstLimit, direction, whole } from '../../parts/format';
+import type { NoRanking, Problem, Purpose, Reason, Wind } from '../../core';
+import { direction, whole } from '../../parts/format';
 
 /** The sentence for why there is no ranking. */
 const noRanking: Record<NoRanking, string> = {
@@ -19,13 +10,6 @@ const noRanking: Record<NoRanking, string> = {
   'no-wind': 'Type the wind, or paste a report.',
   'no-variation':
     'No magnetic model covers the sortie’s date, so a magnetic wind cannot be turned to true. Set the variation in Sortie, or give the wind to true north.',
-};
-
-const noBest: Record<NoBest, string> = {
-  'speed-not-known': 'No speed was reported: a direction alone does not choose a runway.',
-  'speed-unbounded':
-    'The speed is only known to be above a number: nothing can be called within limits.',
-  'none-within-limits': 'No end is within the limits given.',
 };
 
 const kt = (value: number) => `${whole(value)} kt`;
@@ -78,51 +62,14 @@ function problem({ code, values = {} }: Problem): string {
   }
 }
 
-function shortfall(fall: Shortfall): string {
-  const worst = (what: string, gust: boolean, worstKt: number, limitKt: number) =>
-    `${gust ? `Gust ${what}` : what} ${againstLimit(worstKt, limitKt)}, limit ${whole(limitKt)}`;
-  switch (fall.code) {
-    case 'closed':
-      return `Closed: ${fall.why}`;
-    case 'not-for-purpose':
-      return fall.purpose === 'take-off' ? 'Not for take-off' : 'Not for landing';
-    case 'crosswind':
-      return capital(worst('across', fall.gust, fall.worstKt, fall.limitKt));
-    case 'tailwind':
-      return capital(worst('tail', fall.gust, fall.worstKt, fall.limitKt));
-    case 'length':
-      return `Book run ${whole(fall.neededM)} m, has ${whole(fall.availableM)} m`;
-    case 'closed-today':
-      return 'Closed today';
-    case 'gust-spread':
-      return `Gust ${whole(fall.spreadKt)} kt above the wind, limit ${whole(fall.limitKt)}`;
-    case 'speed-unbounded':
-      return 'Speed only known to be above a number';
-    case 'speed-not-known':
-      return 'Speed not reported';
-  }
-}
-
-/** Which end fails by least, and how, for when none is within limits. */
-function leastFailing([end]: readonly RankedEnd[]): string {
-  return end === undefined
-    ? ''
-    : `Fails by least: ${end.designator}. ${end.shortfalls.map(shortfall).join('. ')}.`;
-}
-
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
-
 const forPurpose = (purpose: Purpose) => (purpose === 'take-off' ? 'Best end' : 'Best to land on');
 
 export const words = {
   noRanking,
-  noBest,
   windWords,
   problem,
-  shortfall,
   forPurpose,
-  place: 'Wind',
-  later: { loading: '', failed: 'The dial could not be loaded.', retry: 'Try again' },
+  later: { loading: '', failed: 'This part could not be loaded.', retry: 'Try again' },
   entry: 'Wind or report',
   entryHint: 'Wind, or a report',
   paste: 'Paste',
@@ -131,11 +78,9 @@ export const words = {
   magneticNorth: 'Magnetic north',
   northHint: 'The north of the typed wind; turns it to the other. A whole report is always true.',
   letters: 'Letters',
-  digits: 'Keypad',
   set: 'Set wind',
   setAndClose: 'Close',
   drop: 'Undo typing',
-  unread: 'not read',
   useShort: 'Use',
   usingShort: 'Using',
   use: (end: string) => `Use ${end}`,
@@ -169,11 +114,6 @@ export const words = {
   },
   reachedAt: (speed: number, gust: number | null) =>
     gust === null ? `${speed} kt` : `${speed} gust ${gust} kt`,
-  lowSun: (side: string, time: string) => `Low sun ${side}, until ${time}`,
-  lowSunLater: (side: string, time: string) => `Low sun ${side} from ${time}`,
-  sunSide: (deg: number) =>
-    Math.round(deg) === 0 ? 'ahead' : `${Math.abs(Math.round(deg))}° ${deg > 0 ? 'right' : 'left'}`,
-  sunHigh: (deg: number) => `${Math.round(deg)}° high`,
   reason: {
     'only-one-within-limits': 'The only end within the limits given',
     'within-limits': 'Within the limits given; the next is not',
@@ -203,7 +143,6 @@ export const words = {
   available: (purpose: Purpose) =>
     purpose === 'take-off' ? 'Take-off run available' : 'Landing distance available',
   metres: (value: string) => `${value} m`,
-  leastFailing,
   pad: {
     erase: 'Erase',
     clear: 'Clear',

@@ -1,0 +1,26 @@
+/** The row of the answer that warns of a low sun ahead. */
+
+import type { JSX } from 'preact';
+import { ask } from '../../board/places';
+import type { LowSun } from '../../core';
+import { Asked } from '../../parts/asked/Asked';
+import { zulu } from '../../parts/format';
+import { words } from './detailWords.en';
+import { Row } from './Row';
+import { words as windWords } from './words.en';
+
+/** Where the sun stands off the nose, until or from when, and how high. */
+export function LowSunRow({ sun }: { sun: Exclude<LowSun, { kind: 'none' }> }): JSX.Element {
+  const side = words.sunSide(sun.relativeDeg);
+  const name =
+    sun.kind === 'now'
+      ? words.lowSun(side, zulu(sun.until.getTime()))
+      : words.lowSunLater(side, zulu(sun.from.getTime()));
+  return (
+    <Row name={name}>
+      <Asked hint={windWords.ask} onAsk={() => ask(name, { sun })}>
+        {words.sunHigh(sun.altitudeDeg)}
+      </Asked>
+    </Row>
+  );
+}
