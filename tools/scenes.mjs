@@ -35,33 +35,37 @@ async function useBest(page) {
 }
 
 /** Longer than a critical step's key must be held, and than a tap after it is ignored, ms. */
-const HELD_MS = 780;
-const SETTLED_MS = 560;
+const HELD_MS = 1000;
+const SETTLED_MS = 620;
 
 /** Ticks step after step, holding one back, until `there` can be seen. */
 async function tickUntil(page, there, heldBack) {
-  for (let steps = 0; steps < 60; steps += 1) {
+  for (let steps = 0; steps < 50; steps += 1) {
     if (await there().count()) return;
-    const held = heldBack && (await page.getByText(heldBack, { exact: true }).first().count());
-    const isDue = held && (await page.locator('strong', { hasText: heldBack }).count());
-    const critical = await page.getByText('Hold the key').count();
-    const key = page.getByRole('button', { name: isDue ? 'Hold back' : /^(Done|Said)/ }).first();
-    await key.click({ delay: critical ? HELD_MS : 120 });
+    const isHeld = heldBack !== undefined && (await due(page, heldBack).count()) > 0;
+    // The last key of the place ticks, whatever stands on it just now.
+    const done = page.locator('main button').last();
+    const key = isHeld ? page.getByRole('button', { name: 'Hold back' }) : done;
+    const isCritical = !isHeld && (await done.getAttribute('aria-description')) !== null;
+    await key.click({ delay: isCritical ? HELD_MS : 150 });
     await page.waitForTimeout(SETTLED_MS);
   }
+  throw new Error('the steps do not lead there');
 }
+
+const due = (page, item) => page.locator('strong', { hasText: item });
 
 /** Taxiing, with one thing held back and the barrier ahead. */
 async function midTaxi(page) {
   await useBest(page);
-  await tickUntil(page, () => page.locator('strong', { hasText: 'Flaps' }), 'Oxygen');
+  await tickUntil(page, () => due(page, 'Flaps'), 'Oxygen');
 }
 
 /** Eleven seconds down the runway. */
 async function rolling(page) {
   await useBest(page);
   await tickUntil(page, () => page.getByRole('button', { name: 'Brakes released' }));
-  await page.getByRole('button', { name: 'Brakes released' }).click({ delay: 120 });
+  await page.getByRole('button', { name: 'Brakes released' }).click({ delay: 150 });
   await page.clock.runFor(11_000);
 }
 
