@@ -4,7 +4,14 @@
  */
 
 import { computed, effect, signal } from '@preact/signals';
-import { type Designator, endsOf, loadDay, type Report, type WeatherBrief } from '../core';
+import {
+  type Designator,
+  endsOf,
+  loadDay,
+  type Report,
+  type WeatherBrief,
+  type WindReport,
+} from '../core';
 import {
   draft,
   enteredText,
@@ -16,7 +23,7 @@ import {
   sortie,
   sortieMinute,
 } from './board';
-import { prepareTextsWith } from './windEntry';
+import { chooseTextsWith } from './windEntry';
 
 type Day = Awaited<ReturnType<typeof loadDay>>;
 
@@ -105,26 +112,37 @@ export interface OfferedReport {
   readonly text: string;
 }
 
-/** The other reports of the text that was pasted last. */
-export const offered = signal<readonly OfferedReport[]>([]);
+/** The reports of the text that was taken last, the newest for the field first. */
+const together = signal<readonly OfferedReport[]>([]);
+
+/** The other reports that came together with the one in use. */
+export const offered = computed((): readonly OfferedReport[] => {
+  const inUse = enteredText.value?.text;
+  const isAmong = together.value.some(({ text }) => text === inUse);
+  return isAmong ? together.value.filter(({ text }) => text !== inUse) : [];
+});
+
+/** How many reports of one text are kept to choose from: a pilot compares a few, a bulletin holds hundreds. */
+const MOST_TOGETHER = 6;
 
 /** Of several reports the newest for the field; the others are offered. */
 function newestOf(parts: Day, text: string): string {
-  const reports = parts.readReports(text);
+  const { reports } = parts.readTokens(text);
   const { field } = settled.value;
   const near = new Date(sortieMinute.value);
   const newest =
     parts.newestFor(reports, field?.code ?? null, near) ?? parts.newestFor(reports, null, near);
   const chosen = newest === null ? undefined : reports[newest];
-  const textOf = (one: (typeof reports)[number]) =>
-    text.slice(one.spans[0]?.at[0] ?? 0, one.spans.at(-1)?.at[1] ?? 0).trim();
-  if (reports.length < 2 || chosen === undefined) {
-    offered.value = [];
-    return text;
+  if (reports.length < 2 || chosen === undefined) return text;
+  const textOf = ({ spans }: WindReport) =>
+    text.slice(spans[0]?.at[0] ?? 0, spans.at(-1)?.at[1] ?? 0).trim();
+  const others = reports.filter((one) => one !== chosen && one.kind === 'report');
+  const byText = new Map<string, OfferedReport>();
+  for (const one of [chosen, ...others]) {
+    if (byText.size === MOST_TOGETHER) break;
+    byText.set(textOf(one), { station: one.station, text: textOf(one) });
   }
-  offered.value = reports
-    .filter((one) => one !== chosen && one.kind === 'report')
-    .map((one) => ({ station: one.station, text: textOf(one) }));
+  together.value = [...byText.values()];
   return textOf(chosen);
 }
 
@@ -132,7 +150,7 @@ function newestOf(parts: Day, text: string): string {
 export async function startDay(): Promise<void> {
   const parts = await loadDay();
   day.value = parts;
-  prepareTextsWith((text) => newestOf(parts, text));
+  chooseTextsWith((text) => newestOf(parts, text));
   effect(() => {
     const now = weather.value?.now;
     const { surface } = settled.value;

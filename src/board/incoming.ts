@@ -1,13 +1,9 @@
 /** Text that comes with the address: shared from another app, or in a link with a report in it. */
 
-import { draft } from './board';
-import { setWind } from './windEntry';
+import { takeText } from './windEntry';
 
 /** The names under which a shared text may come; a link of ours says `report`. */
 const NAMES = ['report', 'text', 'title'] as const;
-
-/** Longer texts are cut, as in the entry. */
-const MOST_TAKEN = 60_000;
 
 /** The text in an address, from its query or from what follows `#/wind?`; null when there is none. */
 export function textInAddress({ search, hash }: Pick<Location, 'search' | 'hash'>): string | null {
@@ -16,7 +12,7 @@ export function textInAddress({ search, hash }: Pick<Location, 'search' | 'hash'
     const values = new URLSearchParams(query);
     for (const name of NAMES) {
       const text = values.get(name)?.trim();
-      if (text) return text.slice(0, MOST_TAKEN);
+      if (text) return text;
     }
   }
   return null;
@@ -27,7 +23,6 @@ export function takeIncoming(): void {
   const text = textInAddress(location);
   if (text === null) return;
   history.replaceState(null, '', `${location.pathname}#/wind`);
-  draft.value = text;
   // What holds a wind is in use at once; anything else stands in the entry, to be mended.
-  setWind();
+  takeText(text);
 }

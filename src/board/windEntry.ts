@@ -1,10 +1,19 @@
 /** Typing a wind: kept as it is typed, in use when it is set. */
 
-import { batch } from '@preact/signals';
-import type { Event } from '../core';
+import { batch, signal } from '@preact/signals';
+import type { Event, Id } from '../core';
 import { add } from './adding';
 import { draft, enteredWind, inputs, typedWind } from './board';
 import { typing } from './places';
+
+/** The most that the entry holds, characters. No report is as long, and laying out a book holds up the screen. */
+export const MOST_HELD = 2000;
+
+/** The most of a text that is looked through for the report to take, characters: over a hundred reports. */
+const MOST_LOOKED_THROUGH = 8000;
+
+/** Whether what stands in the entry is only a part of a text too long to be looked through. */
+export const cut = signal(false);
 
 const DRAFT_KEPT_AFTER_MS = 400;
 let draftTimer: ReturnType<typeof setTimeout> | undefined;
@@ -12,6 +21,8 @@ let draftTimer: ReturnType<typeof setTimeout> | undefined;
 /** Takes what is typed so far; it is kept a moment after the last key, so that a reload loses nothing. */
 export function typeWind(text: string): void {
   draft.value = text;
+  cut.value = false;
+  unchosen = null;
   clearTimeout(draftTimer);
   draftTimer = setTimeout(keepDraft, DRAFT_KEPT_AFTER_MS);
 }
@@ -48,18 +59,47 @@ export function turnNorth(): void {
   add({ kind: 'set', inputs: { typedNorth } }, ...again);
 }
 
-/** What is done with a pasted text before it is read; by default nothing. */
-let prepare = (text: string): string => text;
+/** Which part of a text is taken; all of it, before what chooses is loaded. */
+let chooseFrom: ((text: string) => string) | null = null;
 
-/** Lets what is loaded later choose from a pasted text, such as the newest of several reports. */
-export function prepareTextsWith(choose: (text: string) => string): void {
-  prepare = choose;
+/** The text taken last, while nothing could choose from it, and the wind that came of it. */
+let unchosen: { readonly text: string; readonly wind: Id | null } | null = null;
+
+/** Lets what is loaded later choose from a text, such as the newest of several reports; also from one taken before. */
+export function chooseTextsWith(choose: (text: string) => string): void {
+  chooseFrom = choose;
+  const before = unchosen;
+  if (before === null || choose(before.text) === before.text) return;
+  const [wasCut, isInUse] = [cut.value, before.wind === (enteredWind.value?.id ?? null)];
+  if (!isInUse) return;
+  batch(() => {
+    if (before.wind !== null) add({ kind: 'undo', target: before.wind });
+    takeText(before.text);
+    cut.value = wasCut;
+  });
 }
 
 /** Takes a text that was pasted or shared; a wind in it is in use at once. Says whether it was. */
 export function takeText(text: string): boolean {
-  typeWind(prepare(text));
-  return setWind();
+  const within = beginningOf(text, MOST_LOOKED_THROUGH);
+  const taken = chooseFrom?.(within) ?? within;
+  const held = beginningOf(taken, MOST_HELD);
+  typeWind(held);
+  cut.value = within !== text || held !== taken;
+  const isSet = setWind();
+  if (chooseFrom === null) {
+    unchosen = { text: within, wind: isSet ? (enteredWind.value?.id ?? null) : null };
+  }
+  return isSet;
+}
+
+/** As much of a text as fits: whole reports, or at least whole groups, for half of one would be read as another. */
+function beginningOf(text: string, most: number): string {
+  if (text.length <= most) return text;
+  const within = text.slice(0, most);
+  const reports = Math.max(within.lastIndexOf('=') + 1, within.lastIndexOf('\n'));
+  const end = reports > 0 ? reports : within.lastIndexOf(' ');
+  return end > 0 ? within.slice(0, end) : within;
 }
 
 /** Closes the keypad; a wind that can be used is set. */
@@ -72,5 +112,6 @@ export function closeKeypad(): void {
 /** Throws away what is typed, back to the wind in use. */
 export function dropDraft(): void {
   draft.value = '';
+  cut.value = false;
   keepDraft();
 }

@@ -5,7 +5,8 @@ export { sunDay } from '../earth/sun';
 export { compareEnds } from '../runway/compare';
 export { preferenceApplies } from '../runway/preference';
 export { issuedAt, newestFor } from '../weather/issued';
-export { readReport, readReports } from '../weather/readReport';
+export { readReport } from '../weather/readReport';
+export { readTokens } from '../weather/readWind';
 export { outlookStage } from './outlook';
 export { weatherStage } from './weather';
 

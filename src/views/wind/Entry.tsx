@@ -4,19 +4,21 @@ import type { ComponentChildren, JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { draft, enteredWind, inputs, typedRead, typedWind } from '../../board/board';
 import { typing } from '../../board/places';
-import { closeKeypad, dropDraft, takeText, turnNorth, typeWind } from '../../board/windEntry';
+import {
+  closeKeypad,
+  cut,
+  dropDraft,
+  MOST_HELD,
+  takeText,
+  turnNorth,
+  typeWind,
+} from '../../board/windEntry';
 import type { WindReport } from '../../core';
 import { Key } from '../../parts/key/Key';
 import { meaning } from './afterAnswer';
 import { caret } from './caret';
 import styles from './Entry.module.css';
 import { words } from './words.en';
-
-/** Longer texts are cut here: no bulletin is that long, and the page stays quick. */
-const MOST_TYPED = 60_000;
-
-/** The mirror behind the entry marks what each piece was read as; past this it would only cost time. */
-const MOST_MARKED = 2000;
 
 /** The entry, and under it in words what was understood. */
 export function Entry(): JSX.Element {
@@ -33,7 +35,7 @@ export function Entry(): JSX.Element {
 
   const take = (pasted: string) => {
     setByHand(false);
-    if (takeText(pasted.slice(0, MOST_TYPED))) typing.value = false;
+    if (takeText(pasted)) typing.value = false;
   };
   const paste = async () => {
     try {
@@ -55,7 +57,7 @@ export function Entry(): JSX.Element {
             class={styles.text}
             rows={1}
             value={text}
-            maxLength={MOST_TYPED}
+            maxLength={MOST_HELD}
             aria-label={words.entry}
             placeholder={words.entryHint}
             spellcheck={false}
@@ -143,7 +145,6 @@ interface ReadProps {
 
 /** The same text behind the entry, each piece marked with how it was read. */
 function Marks({ text, report }: ReadProps & { text: string }): JSX.Element {
-  if (text.length > MOST_MARKED) return <div class={styles.marks} />;
   const parts: ComponentChildren[] = [];
   let at = 0;
   for (const span of report?.spans ?? []) {
@@ -175,6 +176,7 @@ function Understood({ report, byHand }: ReadProps & { byHand: boolean }) {
           {words.problem(problem)}
         </p>
       ))}
+      {cut.value && <p>{words.problem({ code: 'too-long', at: [0, 0] })}</p>}
       {unread && problems.length === 0 && <p class={styles.problem}>{words.someUnread}</p>}
       {!report && because === 'no-limits' && <p>{words.noRanking[because]}</p>}
       {draft.value !== '' && problems.some(({ code }) => code !== 'incomplete') && (
