@@ -86,6 +86,7 @@ export {
   type SealedFigure,
   type StepOutcome,
 } from './sortie/entry';
+export { fieldsFlown } from './sortie/flown';
 export {
   type Clock,
   type EnteredWind,

@@ -1,9 +1,11 @@
 /** Sortie: field, aircraft, clock, surface, own limits, norths, and what belongs to the device. */
 
 import type { ComponentChildren, JSX } from 'preact';
+import { useState } from 'preact/hooks';
 import { inputs, settled, sortie } from '../../board/board';
 import { chooseAircraft, chooseField, chooseProcedure, setInputs } from '../../board/choices';
 import { aircraft, fields, proceduresFor } from '../../board/documents';
+import { flownLast, offeredFields } from '../../board/flownLast';
 import { openSheet } from '../../board/places';
 import { endSortie } from '../../board/stepping';
 import { brightNight, theme } from '../../device/preferences';
@@ -24,12 +26,13 @@ const choices = <T extends string>(names: Record<T, string>) =>
 /** The sheet behind the field and the time. */
 export function SortieSheet({ onClose }: { onClose: () => void }): JSX.Element {
   const chosen = inputs.value;
+  const [flown] = useState(flownLast);
   return (
     <Sheet title={words.title} close={words.close} size="page" onClose={onClose}>
       <div class={styles.parts}>
         <Part title={words.field}>
           <ul>
-            {fields.value.map((field) => (
+            {offeredFields(fields.value, flown).map((field) => (
               <li key={field.hash}>
                 <button
                   type="button"

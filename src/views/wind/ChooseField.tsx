@@ -1,9 +1,11 @@
 /** What Wind shows before a field is chosen: the fields. One tap and the wind can be typed. */
 
 import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
 import { inputs } from '../../board/board';
 import { chooseAircraft, chooseField } from '../../board/choices';
 import { aircraft, fields } from '../../board/documents';
+import { flownLast, offeredFields } from '../../board/flownLast';
 import { typing } from '../../board/places';
 import { Choice } from '../../parts/choice/Choice';
 import styles from './ChooseField.module.css';
@@ -11,6 +13,7 @@ import { words } from './words.en';
 
 /** The fields to choose from, and above them the aircraft. */
 export function ChooseField(): JSX.Element {
+  const [flown] = useState(flownLast);
   return (
     <div class={styles.choose}>
       <section>
@@ -26,7 +29,7 @@ export function ChooseField(): JSX.Element {
       </section>
       <h2 class={styles.title}>{words.chooseField}</h2>
       <ul class={styles.fields}>
-        {fields.value.map((field) => (
+        {offeredFields(fields.value, flown).map((field) => (
           <li key={field.hash}>
             <button
               type="button"
