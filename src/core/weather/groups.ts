@@ -68,12 +68,12 @@ export const GROUPS = {
   maintenance: { first: '$', shape: '\\$' },
 } as const satisfies Readonly<Record<string, Shape>>;
 
-/** One test for all groups that begin with a character; what is in brackets would cost time here. */
-const KNOWN = new Map<string, RegExp>();
+/** By the code of the first character, one test for all groups that begin with it; what is in brackets would cost time here. */
+const KNOWN: RegExp[] = [];
 for (const character of new Set(Object.values(GROUPS).flatMap(({ first }) => [...first]))) {
   const shapes = Object.values(GROUPS).filter(({ first }) => first.includes(character));
   const any = shapes.map(({ shape }) => shape).join('|');
-  KNOWN.set(character, new RegExp(`^(?:${any.replace(/\((?!\?)/g, '(?:')})$`));
+  KNOWN[character.charCodeAt(0)] = new RegExp(`^(?:${any.replace(/\((?!\?)/g, '(?:')})$`);
 }
 
 /** A whole number is part of a visibility only before its fraction: `1 1/2SM`. US. */
@@ -86,7 +86,7 @@ const LONGEST_GROUP = 24;
 /** Whether a group of a report, given with the one after it, is a known one other than wind. */
 export function isKnownGroup(text: string, next: string): boolean {
   if (text.length > LONGEST_GROUP) return false;
-  return KNOWN.get(text.charAt(0))?.test(text) || isWholeMiles(text, next);
+  return KNOWN[text.charCodeAt(0)]?.test(text) || isWholeMiles(text, next);
 }
 
 /** Whether a number is the whole miles of a visibility whose fraction comes next. */

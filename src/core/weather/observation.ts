@@ -4,7 +4,7 @@ import { isKnownGroup } from './groups';
 import type { WrittenSwing } from './judgeWind';
 import type { Place, Span, SpanKind } from './report';
 import { addSpan } from './spans';
-import { type Heading, MODIFIER } from './statements';
+import { type Heading, isModifier } from './statements';
 import { type Token, textAt } from './tokens';
 import { codedWind, isUnfinishedWind, spokenWind, type WrittenWind } from './writtenWind';
 
@@ -69,7 +69,7 @@ export function observationOf(
     } else if (found && !swing && text.length === SWING_LENGTH && SWING.test(text)) {
       swing = { degs: directionsOf(text), at: [token.from, token.to] };
       kind = 'swing';
-    } else if (MODIFIER.test(text)) {
+    } else if (isModifier(text)) {
       kind = 'modifier';
     } else if (LEADING_WORD.test(text)) {
       kind = 'other';

@@ -17,9 +17,10 @@ import type { ReadSpan, Report } from './whole/report';
  */
 export function readReport(text: string): Report {
   const reports = readReports(text);
-  const chosen = chosenOf(reports);
-  if (!chosen) return { ...NOTHING, spans: [], weather: gather(text, []) };
-  if (reports.length === 1) return chosen;
+  const [first] = reports;
+  if (!first) return { ...NOTHING, spans: [], weather: gather(text, []) };
+  if (reports.length === 1) return first;
+  const chosen = chosenOf(reports) ?? first;
   const spans: ReadSpan[] = [];
   for (const report of reports) {
     const isAnother = isAnotherThan(chosen, report);
@@ -34,13 +35,15 @@ export function readReport(text: string): Report {
  */
 export function readReports(text: string): readonly Report[] {
   const { tokens, reports } = readTokens(text);
+  const whole: Report[] = [];
   let at = 0;
-  return reports.map((report) => {
+  for (const report of reports) {
     const { spans, end } = explain(tokens, at, report);
     at = end;
     const { kind, station, issued, wind, north, others, problems } = report;
     const weather = gather(text, spans);
     // Named one by one: this is done for every key, and spreading takes several times as long.
-    return { kind, station, issued, wind, north, others, spans, problems, weather };
-  });
+    whole.push({ kind, station, issued, wind, north, others, spans, problems, weather });
+  }
+  return whole;
 }

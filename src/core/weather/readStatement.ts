@@ -13,8 +13,10 @@ const TREND_OR_REMARKS =
   /^(?:NOSIG|TEMPO|BECMG|INTER|PROB\d\d|FM(?:\d{4}|\d{6})?|(?:TL|AT)\d{4}|RMKS?|REMARKS?)$/;
 
 /** Most groups begin with a digit or with none of these, and need not be tried. */
+const FIRST_OF_TREND_OR_REMARKS = new Set('ABFINPRT');
+
 const isTrendOrRemarks = (text: string): boolean =>
-  'ABFINPRT'.includes(text.charAt(0)) && TREND_OR_REMARKS.test(text);
+  FIRST_OF_TREND_OR_REMARKS.has(text.charAt(0)) && TREND_OR_REMARKS.test(text);
 
 /** The period a forecast is for, `ddhh/ddhh`; six digits before November 2008. FM 51, 51.1. */
 const VALIDITY = /^\d{4}\/\d{4}$/;
@@ -36,9 +38,8 @@ export function readStatement(tokens: readonly Token[], start: number, end: numb
   const { station, issued } = heading;
 
   const spans: Span[] = [];
-  for (const [i, kind] of heading.kinds.entries()) {
-    addSpans(spans, kind, tokens, start + i, start + i + 1);
-  }
+  let at = start;
+  for (const kind of heading.kinds) addSpans(spans, kind, tokens, at, ++at);
 
   if (isForecast(tokens, heading, parts)) {
     addSpans(spans, 'forecast', tokens, parts.body, parts.close);

@@ -5,7 +5,7 @@
  * readReport.ts reads them too.
  */
 
-import { readStatement } from './readStatement';
+import { type ReportDraft, readStatement } from './readStatement';
 import type { Place, Problem, Span, WindReport } from './report';
 import { addSpan } from './spans';
 import { statementsOf } from './statements';
@@ -41,8 +41,13 @@ export interface ReadTokens {
 /** Reads every report in a text, none in a blank one. Bounded and never throwing as `readWind`. */
 export function readTokens(text: string): ReadTokens {
   const { tokens, beyond } = boundedTokensOf(text);
-  const reports = statementsOf(tokens).map(([start, end]) => readStatement(tokens, start, end));
-  const observations = reports.filter(isObservation).length;
+  const reports: ReportDraft[] = [];
+  let observations = 0;
+  for (const [start, end] of statementsOf(tokens)) {
+    const report = readStatement(tokens, start, end);
+    if (isObservation(report)) observations++;
+    reports.push(report);
+  }
   for (const report of reports) {
     report.others = observations - (isObservation(report) ? 1 : 0);
     if (beyond) report.problems.push(tooLong(beyond));

@@ -30,7 +30,12 @@ const isType = (text: string): boolean => isReportType(text) || text === 'TAF';
 const isReportType = (text: string): boolean => text === 'METAR' || text === 'SPECI';
 
 /** What a report is besides: corrected, amended, late, automatic, missing. FM 15, 15.4; WMO-No. 386, Part II, 2.3.2. */
-export const MODIFIER = /^(?:AUTO|CORR?|AMD|NIL|RTD|(?:CC|RR|AA)[A-Z])$/;
+const MODIFIER = /^(?:AUTO|CORR?|AMD|NIL|RTD|(?:CC|RR|AA)[A-Z])$/;
+const LONGEST_MODIFIER = 4;
+
+/** Whether a word says what a report is besides; most groups are too long to be asked. */
+export const isModifier = (text: string): boolean =>
+  text.length <= LONGEST_MODIFIER && MODIFIER.test(text);
 
 const STATION = /^[A-Z][A-Z0-9]{3}$/;
 
@@ -76,7 +81,7 @@ export function statementsOf(tokens: readonly Token[]): (readonly [start: number
   };
   for (let i = 0; i < tokens.length; i++) {
     const text = textAt(tokens, i);
-    if (isEnd(tokens, i)) {
+    if (text === '=') {
       while (isEnd(tokens, i + 1)) i++;
       close(i + 1);
     } else if (isBulletinHeading(tokens, i)) {
@@ -84,7 +89,7 @@ export function statementsOf(tokens: readonly Token[]): (readonly [start: number
       i += BULLETIN_HEADING_TOKENS - 1;
     } else {
       if (begun && (isType(text) || isStationAndTime(tokens, i))) close(i);
-      begun ||= !isType(text) && !MODIFIER.test(text);
+      begun ||= !isType(text) && !isModifier(text);
     }
   }
   close(tokens.length);
@@ -108,7 +113,7 @@ export function headingOf(tokens: readonly Token[], start: number, end: number):
     } else if (isType(text)) {
       type = isReportType(text) ? (type ?? 'report') : 'forecast';
       kinds.push('type');
-    } else if (MODIFIER.test(text)) {
+    } else if (isModifier(text)) {
       kinds.push('modifier');
     } else if (!station && !timed && isStation(text) && (type || AFTER_STATION.test(next))) {
       station = text;
@@ -121,6 +126,8 @@ export function headingOf(tokens: readonly Token[], start: number, end: number):
   }
   return { type, station, issued, timed, kinds };
 }
+
+const ZERO = '0'.charCodeAt(0);
 
 /** Whether a text begins with a digit: asked first, because most words of a heading do not. */
 const isDigit = (text: string): boolean => text >= '0' && text < ':';
@@ -137,7 +144,8 @@ function timeOf(
   if (text.length < 5 || text.length > 7 || !isDigit(text)) return null;
   if (TIME_OF_DAY.test(text)) return { issued: null };
   if (!TIME.test(text)) return null;
-  const two = (at: number) => Number(text.slice(at, at + 2));
+  const figure = (at: number) => text.charCodeAt(at) - ZERO;
+  const two = (at: number) => figure(at) * 10 + figure(at + 1);
   const [day, hour, minute] = [two(0), two(2), two(4)] as const;
   const isValid = day >= 1 && day <= 31 && hour <= 23 && minute <= 59;
   if (!isValid || (text.length === 6 && !(isExpected && goesOn))) return null;

@@ -77,9 +77,9 @@ export function codedWind(tokens: readonly Token[], index: number): WrittenWind 
   if (!token || token.text.length < SHORTEST_CODED) return null;
   const parts = CODED.exec(token.text);
   if (!parts) return null;
-  const [, from = '', above, speed, gustAbove, gust, unit] = parts;
+  const [, from = '', above, speed = '', gustAbove, gust, unit] = parts;
   return {
-    fromDeg: directionOf(from),
+    fromDeg: numberOf(from),
     variable: from.startsWith('V'),
     speed: speedOf(speed, above, unit),
     gust: gust === undefined ? null : speedOf(gust, gustAbove, unit),
@@ -111,7 +111,7 @@ export function spokenWind(tokens: readonly Token[], index: number): WrittenWind
   const gustText = gust ?? bare?.[1];
   const length = whole.length + (bare?.[0].length ?? 0);
   return {
-    fromDeg: directionOf(from),
+    fromDeg: numberOf(from),
     variable: from.startsWith('V'),
     speed: speedOf(speed, above, inUnit),
     gust: gustText === undefined ? null : speedOf(gustText, gustAbove, gustUnit ?? inUnit),
@@ -133,14 +133,19 @@ const CALM = {
   coded: false,
 } as const;
 
-const directionOf = (from: string): number | null => (/^\d/.test(from) ? Number(from) : null);
+/** The number that figures make; null for slashes and words. */
+const numberOf = (figures: string): number | null => {
+  const number = Number(figures);
+  return Number.isNaN(number) ? null : number;
+};
 
-function speedOf(digits = '', above = '', unit = 'KT'): WrittenSpeed {
-  const isNumber = /^\d/.test(digits);
-  return { kt: isNumber ? Number(digits) * knotsPer(unit) : null, above: above === 'P' };
+function speedOf(digits: string, above = '', unit = 'KT'): WrittenSpeed {
+  const number = numberOf(digits);
+  return { kt: number === null ? null : number * knotsPer(unit), above: above === 'P' };
 }
 
 function knotsPer(unit: string): number {
+  if (unit === 'KT') return 1;
   if (unit.startsWith('M')) return KT_PER_MPS;
   return /^K[MP]/.test(unit) ? KT_PER_KMH : 1;
 }

@@ -3,13 +3,23 @@
 import { HPA_PER_INHG } from '../../units';
 import { GROUPS } from '../groups';
 import type { Pressure, Sea, Temperature } from './groupTypes';
-import { numberOf, whole } from './written';
+import { figuresAt, numberOf, whole } from './written';
 
 const TEMPERATURE = whole(GROUPS.temperature.shape);
 const PRESSURE = whole(GROUPS.pressure.shape);
 const SEA = whole(GROUPS.sea.shape);
 
+/** `15/08`; null where the shape has to tell. */
+function plainTemperature(text: string): Temperature | null {
+  if (text.length !== 5 || text.charAt(2) !== '/') return null;
+  const [airC, dewPointC] = [figuresAt(text, 0, 2), figuresAt(text, 3, 5)];
+  return airC < 0 || dewPointC < 0 ? null : { code: 'temperature', airC, dewPointC };
+}
+
 export function temperatureOf(text: string): Temperature | null {
+  if (!text.includes('/')) return null;
+  const temperature = plainTemperature(text);
+  if (temperature) return temperature;
   const parts = TEMPERATURE.exec(text);
   return parts
     ? { code: 'temperature', airC: numberOf(parts[1]), dewPointC: numberOf(parts[2]) }
@@ -24,13 +34,22 @@ const LEAST_HPA = 850;
 const MOST_HPA = 1100;
 
 export function pressureOf(text: string): Pressure | null {
+  // `Q1013`, `A2992`: the shape need not tell.
+  const figures = text.length === 5 ? figuresAt(text, 1, 5) : -1;
+  if (figures >= 0 && text.startsWith('Q')) return pressureFrom(figures, 'hPa');
+  if (figures >= 0 && text.startsWith('A')) return pressureFrom(figures, 'inHg');
   const parts = PRESSURE.exec(text);
   if (!parts) return null;
   const [, afterQ, unit, afterA] = parts;
-  const isInches = afterA !== undefined || unit === 'INS';
-  const given = isInches ? 'inHg' : 'hPa';
+  const given = afterA !== undefined || unit === 'INS' ? 'inHg' : 'hPa';
   const number = numberOf(afterQ ?? afterA);
   if (number === null) return { code: 'pressure', qnhHpa: null, qnhInHg: null, given };
+  return pressureFrom(number, given);
+}
+
+/** Hectopascals, or hundredths of an inch; null for a slip. */
+function pressureFrom(number: number, given: 'hPa' | 'inHg'): Pressure | null {
+  const isInches = given === 'inHg';
   const qnhHpa = isInches ? (number / 100) * HPA_PER_INHG : number;
   const qnhInHg = isInches ? number / 100 : number / HPA_PER_INHG;
   if (qnhHpa < LEAST_HPA || qnhHpa > MOST_HPA) return null;

@@ -25,7 +25,7 @@ export function readExpected(tokens: readonly Token[], at: number): Read | null 
   // No group of an observation is one of a trend's own, and most are of an observation.
   const group = readGroup(tokens, at);
   if (group) return group;
-  const meaning = changeOf(text) ?? periodOf(text) ?? airOf(text);
+  const meaning = expectationOf(text);
   if (meaning) return { meaning, end: at + 1 };
   // A blank after `FM` is a habit.
   const time = text === 'FM' ? periodOf(phraseOf(tokens, at, at + 2).replace(' ', '')) : null;
@@ -33,6 +33,21 @@ export function readExpected(tokens: readonly Token[], at: number): Read | null 
   const written = codedWind(tokens, at);
   const wind = written && judgeWind(written, null).wind;
   return wind && { meaning: { code: 'wind', wind }, end: at + 1 };
+}
+
+/** What one word says that no observation has, tried for what its first character may begin. */
+function expectationOf(text: string): Meaning | null {
+  switch (text.charAt(0)) {
+    case 'N':
+    case 'B':
+    case 'I':
+    case 'P':
+      return changeOf(text);
+    case 'T':
+      return changeOf(text) ?? periodOf(text) ?? airOf(text);
+    default:
+      return periodOf(text) ?? airOf(text);
+  }
 }
 
 /** What opens an expectation. */

@@ -10,12 +10,19 @@ import { readRemark } from './remarks';
 import type { ReadSpan } from './report';
 
 /** Stretches that hold groups still to be read, and by what they are read. */
-const READERS: Partial<Record<SpanKind, (tokens: readonly Token[], at: number) => Read | null>> = {
-  other: readGroup,
-  trend: readExpected,
-  forecast: readExpected,
-  remarks: readRemark,
-};
+function readerOf(kind: SpanKind): ((tokens: readonly Token[], at: number) => Read | null) | null {
+  switch (kind) {
+    case 'other':
+      return readGroup;
+    case 'trend':
+    case 'forecast':
+      return readExpected;
+    case 'remarks':
+      return readRemark;
+    default:
+      return null;
+  }
+}
 
 /**
  * The stretches of a report whose tokens begin at `start`, with their meanings; also gives the
@@ -28,13 +35,14 @@ export function explain(
   report: WindReport,
 ): { spans: ReadSpan[]; end: number } {
   let end = start;
-  while (isBefore(end, tokens, report.spans.at(-1)?.at[1] ?? 0)) end++;
+  const last = report.spans.at(-1)?.at[1] ?? 0;
+  while (isBefore(end, tokens, last)) end++;
   // Its own alone: no group goes on into the next report.
-  const own = tokens.slice(start, end);
+  const own = end - start === tokens.length ? tokens : tokens.slice(start, end);
   const spans: ReadSpan[] = [];
   let at = 0;
   for (const { kind, at: place } of report.spans) {
-    const reader = READERS[kind];
+    const reader = readerOf(kind);
     if (!reader) {
       spans.push({ at: place, kind, meaning: meaningOf(kind, textAt(own, at), report) });
       while (isBefore(at, own, place[1])) at++;
@@ -62,7 +70,7 @@ function isBefore(index: number, tokens: readonly Token[], place: number): boole
 function add(spans: ReadSpan[], span: ReadSpan): void {
   const last = spans.at(-1);
   if (last?.kind === span.kind && !last.meaning && !span.meaning && isRunning(span.kind)) {
-    spans[spans.length - 1] = { ...span, at: [last.at[0], span.at[1]] };
+    spans[spans.length - 1] = { at: [last.at[0], span.at[1]], kind: span.kind, meaning: null };
   } else {
     spans.push(span);
   }
@@ -79,7 +87,9 @@ function meaningOf(kind: SpanKind, text: string, report: WindReport): Meaning | 
     case 'station':
       return station === null ? null : { code: 'station', station };
     case 'time':
-      return issued && { code: 'issued', ...issued };
+      return (
+        issued && { code: 'issued', day: issued.day, hour: issued.hour, minute: issued.minute }
+      );
     case 'modifier':
       return { code: 'modifier', modifier: modifierOf(text) };
     case 'wind':

@@ -127,11 +127,15 @@ function addExpected(
     (meaning?.code === 'time' && meaning.is === 'FM' && !follows);
   if (last && !opens) {
     const whole: Place = [last.at[0], at[1]];
-    trends[trends.length - 1] = { trend: last.trend, at: whole, text: text.slice(...whole) };
+    trends[trends.length - 1] = {
+      trend: last.trend,
+      at: whole,
+      text: text.slice(whole[0], whole[1]),
+    };
     return;
   }
   const trend = meaning?.code === 'trend' ? meaning.trend : 'FM';
-  trends.push({ trend, at, text: text.slice(...at) });
+  trends.push({ trend, at, text: text.slice(at[0], at[1]) });
 }
 
 function addRemark(
@@ -144,7 +148,7 @@ function addRemark(
   const whole: Place = [remarks?.at[0] ?? at[0], at[1]];
   weather.remarks = {
     at: whole,
-    text: text.slice(...whole),
+    text: text.slice(whole[0], whole[1]),
     peakWind: meaning?.code === 'peak-wind' ? meaning : (remarks?.peakWind ?? null),
     seaLevelHpa:
       meaning?.code === 'sea-level-pressure' ? meaning.seaLevelHpa : (remarks?.seaLevelHpa ?? null),

@@ -33,18 +33,20 @@ const READERS: Readonly<Record<keyof typeof GROUPS, Reader>> = {
   maintenance: maintenanceOf,
 };
 
-/** By the first character, so that a group is not tried for all that it cannot be. */
-const READERS_BY_FIRST = new Map<string, Reader[]>();
+/** By the code of the first character, so that a group is not tried for all that it cannot be. */
+const READERS_BY_FIRST: Reader[][] = Array.from({ length: 128 }, () => []);
 for (const [group, read] of Object.entries(READERS)) {
   for (const character of GROUPS[group as keyof typeof GROUPS].first) {
-    READERS_BY_FIRST.set(character, [...(READERS_BY_FIRST.get(character) ?? []), read]);
+    READERS_BY_FIRST[character.charCodeAt(0)]?.push(read);
   }
 }
 
 /** Reads the group that begins at a token; null where none does. */
 export function readGroup(tokens: readonly Token[], at: number): Read | null {
   const text = textAt(tokens, at);
-  for (const reader of READERS_BY_FIRST.get(text.charAt(0)) ?? []) {
+  const readers = READERS_BY_FIRST[text.charCodeAt(0)];
+  if (!readers) return null;
+  for (const reader of readers) {
     const meaning = reader(text);
     if (meaning) return { meaning, end: at + 1 };
   }

@@ -21,38 +21,50 @@ type Kind =
   | RemarkKind
   | ('remarks' | 'maintenance' | 'peak-wind' | 'sea-level-pressure' | 'temperature-tenths');
 
-/** The shapes of words, of which no text has two; of more words, the first. */
-const SHAPES: Readonly<Record<Kind, string>> = {
-  remarks: 'RMKS?|REMARKS?',
-  maintenance: '\\$',
-  'peak-wind': 'PK',
-  'sea-level-pressure': 'SLP(?:\\d{3}|NO)',
-  'temperature-tenths': 'T[01]\\d{3}(?:[01]\\d{3})?',
-  'station-kind': 'AO[12]A?',
-  'sensor-out': '(?:TS|PWI|FZRA|RVR|P|VIS|CHI)NO',
-  'pressure-rising-rapidly': 'PRESRR',
-  'pressure-falling-rapidly': 'PRESFR',
-  'pressure-tendency': '5(?:[0-8]\\d{3}|/{4})',
-  precipitation: 'P\\d{4}|[67](?:\\d{4}|/{4})',
-  'snow-depth': '4/\\d{3}',
-  'temperature-extremes': '[12][01]\\d{3}|4[01]\\d{3}[01]\\d{3}',
-  'weather-times': '[A-Z]{2,6}[BE]\\d{2,4}(?:[A-Z]{0,6}[BE]\\d{2,4}){0,8}',
-  'wind-shift': 'WSHFT',
-  lightning: 'LTG(?:IC|CC|CG|CA|CW){0,5}',
+const LETTERS = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ';
+
+/**
+ * The characters that words may begin with, and their shapes, of which no text has two; of more
+ * words, the first.
+ */
+const SHAPES: readonly (readonly [Kind, first: string, shape: string])[] = [
+  ['remarks', 'R', 'RMKS?|REMARKS?'],
+  ['maintenance', '$', '\\$'],
+  ['peak-wind', 'P', 'PK'],
+  ['sea-level-pressure', 'S', 'SLP(?:\\d{3}|NO)'],
+  ['temperature-tenths', 'T', 'T[01]\\d{3}(?:[01]\\d{3})?'],
+  ['station-kind', 'A', 'AO[12]A?'],
+  ['sensor-out', 'TPFRVC', '(?:TS|PWI|FZRA|RVR|P|VIS|CHI)NO'],
+  ['pressure-rising-rapidly', 'P', 'PRESRR'],
+  ['pressure-falling-rapidly', 'P', 'PRESFR'],
+  ['pressure-tendency', '5', '5(?:[0-8]\\d{3}|/{4})'],
+  ['precipitation', 'P67', 'P\\d{4}|[67](?:\\d{4}|/{4})'],
+  ['snow-depth', '4', '4/\\d{3}'],
+  ['temperature-extremes', '124', '[12][01]\\d{3}|4[01]\\d{3}[01]\\d{3}'],
+  ['weather-times', LETTERS, '[A-Z]{2,6}[BE]\\d{2,4}(?:[A-Z]{0,6}[BE]\\d{2,4}){0,8}'],
+  ['wind-shift', 'W', 'WSHFT'],
+  ['lightning', 'L', 'LTG(?:IC|CC|CG|CA|CW){0,5}'],
   // Habit, former Soviet Union: millimetres of mercury, and hectopascals.
-  'field-pressure': 'QFE\\d{3}(?:[./]\\d{1,4})?',
+  ['field-pressure', 'Q', 'QFE\\d{3}(?:[./]\\d{1,4})?'],
   // Habit, Canada.
-  'cloud-kinds': '(?:(?:CI|CC|CS|AC|ACC|AS|NS|SC|ST|SF|CU|CF|TCU|CB)\\d){1,8}',
-};
+  ['cloud-kinds', 'CANST', '(?:(?:CI|CC|CS|AC|ACC|AS|NS|SC|ST|SF|CU|CF|TCU|CB)\\d){1,8}'],
+];
 
-const KINDS = Object.keys(SHAPES) as readonly Kind[];
-
-/** One test for all of them; which of its brackets holds the word tells the kind. */
-const ANY_SHAPE = whole(`(${Object.values(SHAPES).join(')|(')})`);
+/** By the code of the first character, one test for all that begin with it, and their kinds. */
+const BY_FIRST: { readonly kinds: readonly Kind[]; readonly shape: RegExp }[] = [];
+for (const character of new Set(SHAPES.flatMap(([, first]) => [...first]))) {
+  const shapes = SHAPES.filter(([, first]) => first.includes(character));
+  BY_FIRST[character.charCodeAt(0)] = {
+    kinds: shapes.map(([kind]) => kind),
+    shape: whole(`(${shapes.map(([, , shape]) => shape).join(')|(')})`),
+  };
+}
 
 function kindOf(text: string): Kind | undefined {
-  const found = ANY_SHAPE.exec(text);
-  return found ? KINDS[found.indexOf(text, 1) - 1] : undefined;
+  const candidates = BY_FIRST[text.charCodeAt(0)];
+  // Which of the brackets holds the word tells the kind.
+  const found = candidates?.shape.exec(text);
+  return found ? candidates?.kinds[found.indexOf(text, 1) - 1] : undefined;
 }
 
 /** Reads the remark that begins at a token; null where none that is known does. */

@@ -10,7 +10,7 @@ import type {
   RunwayVisualRange,
   Visibility,
 } from './groupTypes';
-import { whole } from './written';
+import { figuresAt, whole } from './written';
 
 /** Metres in one statute mile, 5 280 ft. */
 const M_PER_SM = 5280 * M_PER_FT;
@@ -20,6 +20,9 @@ const RANGE = whole(GROUPS.runwayVisualRange.shape);
 
 /** Of two words of one group, `1 1/2SM`, the first is given as `miles`. */
 export function visibilityOf(text: string, miles = 0): Visibility | Cavok | null {
+  // `9999`, `1200`: the shape need not tell.
+  const metresSeen = text.length === 4 ? figuresAt(text, 0, 4) : -1;
+  if (metresSeen >= 0) return prevailing(metresOf(metresSeen));
   const parts = VISIBILITY.exec(text);
   if (!parts) return null;
   const [, cavok, metres, after = '', km, sign, amount, denominator] = parts;
@@ -30,7 +33,7 @@ export function visibilityOf(text: string, miles = 0): Visibility | Cavok | null
     towards: after === 'NDV' || after === '' ? null : (after as CompassPoint),
     undirected: after === 'NDV',
   });
-  if (metres) return seen(metresOf(metres));
+  if (metres) return seen(metresOf(Number(metres)));
   if (km)
     return seen({ distanceM: Number(km) * 1000, value: Number(km), unit: 'km', bound: 'exact' });
   if (!amount) return seen(null);
@@ -39,11 +42,18 @@ export function visibilityOf(text: string, miles = 0): Visibility | Cavok | null
   return seen({ distanceM: value * M_PER_SM, value, unit: 'SM', bound: boundOf(sign) });
 }
 
+const prevailing = (distance: Distance): Visibility => ({
+  code: 'visibility',
+  distance,
+  towards: null,
+  undirected: false,
+});
+
 /** `9999` is 10 km or more, `0000` less than 50 m. 15.6.1. */
-function metresOf(digits: string): Distance {
-  if (digits === '9999') return { distanceM: 10_000, value: 10_000, unit: 'm', bound: 'at-least' };
-  if (digits === '0000') return { distanceM: 50, value: 50, unit: 'm', bound: 'below' };
-  return { distanceM: Number(digits), value: Number(digits), unit: 'm', bound: 'exact' };
+function metresOf(metres: number): Distance {
+  if (metres === 9999) return { distanceM: 10_000, value: 10_000, unit: 'm', bound: 'at-least' };
+  if (metres === 0) return { distanceM: 50, value: 50, unit: 'm', bound: 'below' };
+  return { distanceM: metres, value: metres, unit: 'm', bound: 'exact' };
 }
 
 /** FMH-1 has only proper fractions: `11/2SM` is `1 1/2SM` without its blank. */

@@ -10,7 +10,7 @@ import type {
   PresentWeather,
   VerticalVisibility,
 } from './groupTypes';
-import { hundredsOfFt, whole } from './written';
+import { figuresAt, hundredsOfFt, whole } from './written';
 
 const WEATHER = whole(GROUPS.weather.shape);
 const CLOUD = whole(GROUPS.cloud.shape);
@@ -29,8 +29,17 @@ export function weatherOf(text: string): PresentWeather | NoSignificantWeather |
     vicinity,
     intensity: recent || vicinity ? null : intensityOf(sign, descriptor, phenomena),
     descriptor: (descriptor ?? null) as Descriptor | null,
-    phenomena: (phenomena.match(/../g) ?? []) as readonly string[] as readonly Phenomenon[],
+    phenomena: pairsOf(phenomena),
   };
+}
+
+/** The phenomena, two letters each, that the shape of weather has found in a row. */
+function pairsOf(phenomena: string): Phenomenon[] {
+  const pairs: Phenomenon[] = [];
+  for (let at = 0; at < phenomena.length; at += 2) {
+    pairs.push(phenomena.slice(at, at + 2) as Phenomenon);
+  }
+  return pairs;
 }
 
 /** What has a strength also where none is written, which is then moderate. 15.8.5; table 4678. */
@@ -49,7 +58,24 @@ function intensityOf(
 
 const CONVECTIVE = { CB: 'CB', TCU: 'TCU', '///': 'not-observed' } as const;
 
+const AMOUNTS = new Map<string, Cloud['amount']>([
+  ['FEW', 'FEW'],
+  ['SCT', 'SCT'],
+  ['BKN', 'BKN'],
+  ['OVC', 'OVC'],
+]);
+
+/** `BKN030`, as nearly all are; null where the shape has to tell. */
+function plainCloud(text: string): Cloud | null {
+  if (text.length !== 6) return null;
+  const hundreds = figuresAt(text, 3, 6);
+  const amount = hundreds < 0 ? undefined : AMOUNTS.get(text.slice(0, 3));
+  return amount ? { code: 'cloud', amount, baseFt: hundreds * 100, convective: null } : null;
+}
+
 export function cloudOf(text: string): Cloud | VerticalVisibility | NoCloud | null {
+  const cloud = plainCloud(text);
+  if (cloud) return cloud;
   const parts = CLOUD.exec(text);
   if (!parts) return null;
   const [, amount, base, kind, into, none] = parts;
