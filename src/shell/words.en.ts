@@ -14,7 +14,7 @@ export const words = {
   strip: {
     using: 'Using',
     landingOn: 'Landing on',
-    none: 'none yet',
+    none: 'none',
     wind: 'Wind',
     windAge: (age: string) => `Wind, ${age}`,
     noWind: 'none yet',

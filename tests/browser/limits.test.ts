@@ -113,7 +113,7 @@ describe('in Sortie', () => {
     await setWind(page, '27012KT');
     await key(page, 'Use 28').first().click();
     await inSortie(page, () => sheet(page).getByRole('button', { name: /^XMAR/ }).click());
-    await expect.poll(() => read(key(page, /^Using/).first())).toContain('none yet');
+    await expect.poll(() => read(key(page, /^Using/).first())).toContain('none');
     await expect.poll(() => end(page, '28').count()).toBe(0);
     await key(page, 'Undo').click();
     await expect.poll(() => read(key(page, /^Using/).first())).toContain('28');

@@ -31,7 +31,7 @@ export const words = {
   east: (deg: string) => `${deg}° E`,
   west: (deg: string) => `${deg}° W`,
   ends: 'Runway ends',
-  endsHead: ['End', 'TORA', 'TODA', 'ASDA', 'LDA', 'Heading'],
+  endsHead: ['End', 'TORA', 'TODA', 'ASDA', 'LDA', 'Mag'],
   because: {
     'not-in-aircraft': 'none',
     'no-field': 'no field',

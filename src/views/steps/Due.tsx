@@ -176,7 +176,7 @@ function Before({ walk }: { walk: Walk }) {
           )}
         </li>
       ))}
-      {more > 0 && <li class={styles.beforeRow}>{words.moreHeld(more)}</li>}
+      {more > 0 && <li class={`${styles.beforeRow} ${styles.more}`}>{words.moreHeld(more)}</li>}
     </ul>
   );
 }

@@ -1,0 +1,119 @@
+/** Whether what a page shows can be read and touched on the screen it is on. */
+
+import type { Page } from 'playwright-core';
+
+/** A control of a page, by its name, with how large a finger finds it, CSS px. */
+export interface Control {
+  readonly name: string;
+  /** Where it stands: in a dialog, beside the place that is open, or in the page. */
+  readonly on: 'dialog' | 'beside' | 'page';
+  readonly width: number;
+  readonly height: number;
+}
+
+/**
+ * Texts that do not fit: wider than the page, cut off by what holds them, or running out of their
+ * own control. Texts that can be scrolled to up and down fit; sideways nothing is to be scrolled.
+ */
+export function misfits(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    const found: string[] = [];
+    const SLACK_PX = 1;
+    const isClip = (value: string) => value !== 'visible';
+    if (document.documentElement.scrollWidth > innerWidth) found.push('the page is wider');
+    const modal = document.querySelector('dialog[open]');
+    const texts = document.createTreeWalker(modal ?? document.body, NodeFilter.SHOW_TEXT);
+    for (let node = texts.nextNode(); node !== null; node = texts.nextNode()) {
+      const words = (node.textContent ?? '').trim();
+      const parent = node.parentElement;
+      if (words === '' || parent === null || parent.closest('.spoken, script, noscript')) continue;
+      if (!parent.checkVisibility({ visibilityProperty: true })) continue;
+      // The mirror behind the entry only lends it its height.
+      if (getComputedStyle(parent).color === 'rgba(0, 0, 0, 0)') continue;
+      const range = document.createRange();
+      range.selectNodeContents(node);
+      const boxes = [...range.getClientRects()].filter(({ width }) => width > 0);
+      const left = Math.min(...boxes.map((box) => box.left));
+      const right = Math.max(...boxes.map((box) => box.right));
+      const top = Math.min(...boxes.map((box) => box.top));
+      const bottom = Math.max(...boxes.map((box) => box.bottom));
+      if (boxes.length === 0) continue;
+      for (let holder: Element | null = parent; holder !== null; holder = holder.parentElement) {
+        const style = getComputedStyle(holder);
+        const box = holder.getBoundingClientRect();
+        const control = holder.matches('button, summary');
+        if (control || isClip(style.overflowX) || holder === document.body) {
+          if (left < box.left - SLACK_PX || right > box.right + SLACK_PX) {
+            found.push(`cut or spilt sideways: "${words.slice(0, 40)}"`);
+            break;
+          }
+        }
+        if (control || style.overflowY === 'hidden' || style.overflowY === 'clip') {
+          // A line's box is taller than its letters by about a quarter.
+          const line = (bottom - top) / 6;
+          if (top < box.top - line || bottom > box.bottom + line) {
+            found.push(`cut up or down: "${words.slice(0, 40)}"`);
+            break;
+          }
+        }
+        // What holds a scrolling part does not cut it, and nothing cuts a dialog.
+        if (/auto|scroll/.test(style.overflowY) || holder.matches('dialog')) break;
+      }
+    }
+    return found;
+  });
+}
+
+/** Every control that is shown, with the size of what a finger can hit, whatever is drawn of it. */
+export function controls(page: Page): Promise<Control[]> {
+  return page.evaluate(() => {
+    const SELECTOR = 'button, a[href], input, textarea, select, summary';
+    const modal = document.querySelector('dialog[open]');
+    const REACH_PX = 40;
+    return [...(modal ?? document).querySelectorAll(SELECTOR)]
+      .filter((control) => control.checkVisibility({ visibilityProperty: true }))
+      .map((control) => {
+        control.scrollIntoView({ block: 'center', inline: 'center', behavior: 'instant' });
+        const box = control.getBoundingClientRect();
+        const x = box.left + box.width / 2;
+        const y = box.top + box.height / 2;
+        const hits = (atX: number, atY: number) => {
+          const target = document.elementFromPoint(atX, atY);
+          // What lies in a label belongs to its entry.
+          return (
+            target?.closest(SELECTOR) === control || target?.closest('label')?.contains(control)
+          );
+        };
+        const reach = (stepX: number, stepY: number) => {
+          let far = 0;
+          while (far < REACH_PX && hits(x + stepX * (far + 1), y + stepY * (far + 1))) far += 1;
+          return far;
+        };
+        const name = control.getAttribute('aria-label') ?? control.textContent ?? '';
+        const on: 'dialog' | 'beside' | 'page' = control.closest('dialog')
+          ? 'dialog'
+          : control.closest('aside')
+            ? 'beside'
+            : 'page';
+        return {
+          on,
+          name: name.replace(/\s+/g, ' ').trim().slice(0, 40),
+          width: reach(-1, 0) + reach(1, 0) + 1,
+          height: reach(0, -1) + reach(0, 1) + 1,
+        };
+      });
+  });
+}
+
+/** Whether anything of a part of the page must be scrolled to be seen. */
+export function scrolls(page: Page, within: string): Promise<boolean> {
+  return page.evaluate(
+    (selector) =>
+      [...document.querySelectorAll(`:is(${selector}), :is(${selector}) *`)].some((part) => {
+        const { overflowY } = getComputedStyle(part);
+        const scrollable = overflowY === 'auto' || overflowY === 'scroll';
+        return scrollable && part.scrollHeight > part.clientHeight + 1;
+      }),
+    within,
+  );
+}
