@@ -15,7 +15,7 @@ const here = fileURLToPath(new URL('.', import.meta.url));
  */
 const FIRST_OF_CORE = [
   'angle|figure|index|units',
-  'airfield/(designator|ends)',
+  'airfield/ends',
   'brief/(facts|wind)',
   'earth/geodesic',
   'procedure/phases',

@@ -8,9 +8,6 @@ import { keepDraft } from './windEntry';
 /** A window that was hidden for less than this was only glanced away from. */
 const GLANCE_MS = 10_000;
 
-/** Another place that was open for longer than this was more than a look. */
-const LOOK_MS = 60_000;
-
 /** Marks that the pilot was called away from the steps, now or since an earlier moment of the device's clock. */
 export function interrupt(sinceMs = wallNowMs()): void {
   const { id, list, run, endedAt } = sortie.value;
@@ -42,19 +39,4 @@ export function interruptWhenLeft(): void {
     if (elapsedNowMs() - hiddenMs < GLANCE_MS) resume();
   });
   addEventListener('pagehide', keepDraft);
-}
-
-let leftSteps: { readonly elapsedMs: number; readonly wallMs: number } | null = null;
-
-/** The steps are no longer shown, because another place is. */
-export function leaveSteps(): void {
-  leftSteps = { elapsedMs: elapsedNowMs(), wallMs: wallNowMs() };
-}
-
-/** The steps are shown again: after more than a minute that is an interruption. */
-export function comeBackToSteps(): void {
-  if (leftSteps !== null && elapsedNowMs() - leftSteps.elapsedMs > LOOK_MS) {
-    interrupt(leftSteps.wallMs);
-  }
-  leftSteps = null;
 }

@@ -1,8 +1,9 @@
 /** The door of core: everything else imports core from here. */
 
 export type { Aircraft } from './aircraft/aircraft';
-export { type End, endsOf, findEnd } from './airfield/ends';
+export { type End, endsOf } from './airfield/ends';
 export type { Designator, Field, Runway, RunwayEnd, Surface } from './airfield/field';
+export { findEnd } from './airfield/findEnd';
 export { type PlanRunway, runwayPlan } from './airfield/plan';
 export {
   degreesOf,

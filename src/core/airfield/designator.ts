@@ -50,7 +50,3 @@ export function oppositeOf(designator: Designator): Designator {
   const number = numberOnCircle(numberOf(designator) + NUMBERS / 2);
   return String(number).padStart(2, '0') + (OPPOSITE_LETTER[letter] ?? letter);
 }
-
-/** The name of a runway out of its two ends, the lower number first: `10/28`. */
-export const runwayName = (one: Designator, other: Designator): string =>
-  one < other ? `${one}/${other}` : `${other}/${one}`;

@@ -3,7 +3,6 @@
 import type { TrueDeg } from '../angle';
 import { lineBetween } from '../earth/geodesic';
 import { M_PER_FT } from '../units';
-import { readDesignator, runwayName } from './designator';
 import type { Designator, Field, Runway, RunwayEnd } from './field';
 
 /** One end of a runway, seen from where it is entered. */
@@ -46,12 +45,6 @@ export function endsOf(field: Field): readonly End[] {
   return ends;
 }
 
-/** The end of that name, which may be written loosely (`9L` is `09L`); null where there is none. */
-export function findEnd(field: Field, name: string): End | null {
-  const designator = readDesignator(name);
-  return endsOf(field).find((end) => end.designator === designator) ?? null;
-}
-
 function endOf(runway: Runway, given: RunwayEnd, far: RunwayEnd): End {
   const name = runwayName(given.designator, far.designator);
   const line = lineBetween(given.at, far.at);
@@ -71,3 +64,7 @@ function endOf(runway: Runway, given: RunwayEnd, far: RunwayEnd): End {
     slopePercent: (100 * riseM) / line.distanceM,
   };
 }
+
+/** The name of a runway out of its two ends, the lower number first: `10/28`. */
+const runwayName = (one: Designator, other: Designator): string =>
+  one < other ? `${one}/${other}` : `${other}/${one}`;

@@ -1,7 +1,7 @@
 /** Where a field's runways lie on a flat plan, for drawing them. */
 
 import { degreesOf } from '../angle';
-import { planPoint } from '../earth/geodesic';
+import { planPoint } from '../earth/planPoint';
 import { type End, endsOf } from './ends';
 import type { Designator, Field } from './field';
 

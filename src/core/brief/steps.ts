@@ -1,6 +1,6 @@
 /** Fifth stage: where the pilot is in the steps, under the facts of the moment. */
 
-import { findEnd } from '../airfield/ends';
+import { findEnd } from '../airfield/findEnd';
 import { degreesOf, toMagnetic } from '../angle';
 import type { Facts } from '../procedure/facts';
 import type { AbnormalList, Procedure } from '../procedure/procedure';

@@ -7,7 +7,7 @@
  * nearly opposite each other on the globe.
  */
 
-import { cosDeg, degreesOf, sinDeg, type TrueDeg, trueDeg, wrapDeg } from '../angle';
+import { type TrueDeg, trueDeg, wrapDeg } from '../angle';
 import type { Place } from './place';
 
 /** The shortest line from one place to another. */
@@ -15,12 +15,6 @@ export interface Line {
   readonly distanceM: number;
   /** The direction in which it sets out; null where both places are the same. */
   readonly azimuth: TrueDeg | null;
-}
-
-/** A position on a flat plan around a reference point, metres. */
-export interface PlanPoint {
-  readonly eastM: number;
-  readonly northM: number;
 }
 
 /** Semi-major axis, metres. NIMA TR8350.2, table 3.1. */
@@ -80,22 +74,6 @@ export function lineBetween(from: Place, to: Place): Line | null {
     }
   }
   return null;
-}
-
-/**
- * Where a place lies on a flat plan around `reference`, metres east and north: the azimuthal
- * equidistant projection, which keeps distance and direction from the reference. Between any two
- * points within 10 km of it lengths are kept to a centimetre. J. P. Snyder, Map Projections: A
- * Working Manual, USGS PP 1395 (1987), ch. 25. Null where {@link lineBetween} has no answer.
- */
-export function planPoint(reference: Place, place: Place): PlanPoint | null {
-  const line = lineBetween(reference, place);
-  if (line === null) return null;
-  if (line.azimuth === null) return { eastM: 0, northM: 0 };
-  return {
-    eastM: line.distanceM * sinDeg(degreesOf(line.azimuth)),
-    northM: line.distanceM * cosDeg(degreesOf(line.azimuth)),
-  };
 }
 
 /** Sine and cosine of the latitude on the auxiliary sphere: tan U = (1 − f) tan φ. */

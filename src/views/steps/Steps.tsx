@@ -4,7 +4,7 @@ import type { JSX } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { sortie } from '../../board/board';
 import { steps } from '../../board/flight';
-import { comeBackToSteps, leaveSteps } from '../../board/interruption';
+import { comeBackToSteps, leaveSteps } from '../../board/leavingSteps';
 import { openSheet } from '../../board/places';
 import { Key } from '../../parts/key/Key';
 import { Due } from './Due';

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { endsOf, findEnd } from '../../../src/core/airfield/ends';
+import { endsOf } from '../../../src/core/airfield/ends';
+import { findEnd } from '../../../src/core/airfield/findEnd';
 import { degreesOf } from '../../../src/core/angle';
 import { CROSSED, inventedField } from '../runway/invented';
 

@@ -3,7 +3,7 @@
 import { describe, expect, test } from 'vitest';
 import { endsOf } from '../../../src/core/airfield/ends';
 import type { Field } from '../../../src/core/airfield/field';
-import { planPoint } from '../../../src/core/earth/geodesic';
+import { planPoint } from '../../../src/core/earth/planPoint';
 import { demoField, demoFields } from './demo';
 
 const each = demoFields.map((field) => [field.code, field] as const);

@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import geographiclib from 'geographiclib-geodesic';
 import { expect, test } from 'vitest';
 import { degreesOf } from '../../../src/core/angle';
-import { type Line, lineBetween, planPoint } from '../../../src/core/earth/geodesic';
+import { type Line, lineBetween } from '../../../src/core/earth/geodesic';
+import { planPoint } from '../../../src/core/earth/planPoint';
 
 // C. F. F. Karney, "Algorithms for geodesics", J. Geodesy 87 (2013), in the author's own library.
 const { WGS84 } = geographiclib.Geodesic;

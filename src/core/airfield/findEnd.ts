@@ -1,0 +1,11 @@
+/** Finding an end by its name. */
+
+import { readDesignator } from './designator';
+import { type End, endsOf } from './ends';
+import type { Field } from './field';
+
+/** The end of that name, which may be written loosely (`9L` is `09L`); null where there is none. */
+export function findEnd(field: Field, name: string): End | null {
+  const designator = readDesignator(name);
+  return endsOf(field).find((end) => end.designator === designator) ?? null;
+}
