@@ -115,8 +115,8 @@ describe('what is held back', () => {
     await toSteps(page);
     await press(page, 'Hold back');
     await expect.poll(() => due(page)).toBe('Brake lever parked, needle white');
-    await key(page, 'Seat pins: Done now').tap();
-    await expect.poll(() => key(page, 'Seat pins: Done now').count()).toBe(0);
+    await key(page, 'Done now: Seat pins').tap();
+    await expect.poll(() => key(page, 'Done now: Seat pins').count()).toBe(0);
     await page.getByRole('button', { name: /^Ramp, 1 of/ }).waitFor();
   });
 

@@ -1,7 +1,7 @@
 /** The keypad for a wind: digits as on a telephone turned over, and the letters that a wind has. */
 
 import type { ReadonlySignal } from '@preact/signals';
-import type { JSX } from 'preact';
+import type { ComponentChildren, JSX } from 'preact';
 import { Key } from '../key/Key';
 import styles from './Keypad.module.css';
 import { type PadKey, press, ROWS } from './keys';
@@ -23,12 +23,14 @@ interface KeypadProps {
   readonly words: KeypadWords;
   /** What the wide key at the bottom says. */
   readonly setLabel: ReadonlySignal<string>;
+  /** A key of another kind, before the wide one. */
+  readonly beside: ComponentChildren;
   readonly onType: (text: string) => void;
   readonly onSet: () => void;
 }
 
 /** The keypad. It changes the text and nothing else. */
-export function Keypad({ text, words, setLabel, onType, onSet }: KeypadProps): JSX.Element {
+export function Keypad({ text, words, setLabel, beside, onType, onSet }: KeypadProps): JSX.Element {
   const face = (key: PadKey): string => {
     if (key === 'erase' || key === 'clear' || key === 'calm' || key === 'space' || key === 'unit') {
       return words[key];
@@ -48,6 +50,7 @@ export function Keypad({ text, words, setLabel, onType, onSet }: KeypadProps): J
           {face(key)}
         </Key>
       ))}
+      {beside}
       <Key moving look="pick" className={styles.set} onPress={onSet}>
         {setLabel}
       </Key>

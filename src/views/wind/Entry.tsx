@@ -16,7 +16,7 @@ import {
 import type { WindReport } from '../../core';
 import { Key } from '../../parts/key/Key';
 import { meaning } from './afterAnswer';
-import { caret } from './caret';
+import { caret, letters } from './caret';
 import styles from './Entry.module.css';
 import { words } from './words.en';
 
@@ -24,14 +24,16 @@ import { words } from './words.en';
 export function Entry(): JSX.Element {
   const area = useRef<HTMLTextAreaElement>(null);
   const [byHand, setByHand] = useState(false);
-  const [letters, setLetters] = useState(false);
   const { report } = typedRead.value;
   const text = draft.value || (enteredWind.value?.text ?? '');
 
-  // Opened by a key elsewhere, it takes what the device's own keys type.
+  // Opened by a key elsewhere, it takes what the device's own keys type; asked for letters, it is
+  // entered anew, since the device's keyboard comes up only then.
   useEffect(() => {
-    if (typing.value) area.current?.focus({ preventScroll: true });
-  }, [typing.value]);
+    if (!typing.value) return;
+    area.current?.blur();
+    area.current?.focus({ preventScroll: true });
+  }, [typing.value, letters.value]);
 
   const take = (pasted: string) => {
     setByHand(false);
@@ -64,7 +66,7 @@ export function Entry(): JSX.Element {
             autocomplete="off"
             autocapitalize="characters"
             // The device's own keyboard would cover the answer; it comes when it is asked for.
-            inputMode={letters ? 'text' : 'none'}
+            inputMode={letters.value ? 'text' : 'none'}
             onFocus={(event) => {
               typing.value = true;
               if (draft.value === '') event.currentTarget.select();
@@ -101,23 +103,9 @@ export function Entry(): JSX.Element {
             }}
           />
         </div>
-        {typing.value ? (
-          <Key
-            className={styles.side}
-            pressed={letters}
-            onPress={() => {
-              setLetters(!letters);
-              area.current?.blur();
-              setTimeout(() => area.current?.focus());
-            }}
-          >
-            {words.letters}
-          </Key>
-        ) : (
-          <Key className={styles.side} onPress={paste}>
-            {words.paste}
-          </Key>
-        )}
+        <Key className={styles.side} onPress={paste}>
+          {words.paste}
+        </Key>
         <Key
           className={styles.side}
           disabled={report?.north === 'true'}

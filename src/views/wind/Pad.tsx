@@ -4,7 +4,10 @@ import { computed } from '@preact/signals';
 import type { JSX } from 'preact';
 import { draft, typedWind } from '../../board/board';
 import { closeKeypad, typeWind } from '../../board/windEntry';
+import { Key } from '../../parts/key/Key';
 import { Keypad } from '../../parts/keypad/Keypad';
+import { letters } from './caret';
+import styles from './Wind.module.css';
 import { words } from './words.en';
 
 const setLabel = computed(() => (typedWind.value.wind === null ? words.setAndClose : words.set));
@@ -16,6 +19,18 @@ export function Pad(): JSX.Element {
       text={draft}
       words={words.pad}
       setLabel={setLabel}
+      beside={
+        <Key
+          moving
+          className={styles.letters}
+          pressed={letters.value}
+          onPress={() => {
+            letters.value = !letters.value;
+          }}
+        >
+          {words.letters}
+        </Key>
+      }
       onType={typeWind}
       onSet={closeKeypad}
     />
