@@ -77,7 +77,7 @@ export const words = {
   trueNorth: 'True north',
   magneticNorth: 'Magnetic north',
   northHint: 'The north of the typed wind; turns it to the other. A whole report is always true.',
-  letters: 'Letters',
+  letters: 'ABC',
   set: 'Set wind',
   setAndClose: 'Close',
   drop: 'Undo typing',
