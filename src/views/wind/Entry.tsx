@@ -23,17 +23,22 @@ import { words } from './words.en';
 /** The entry, and under it in words what was understood. */
 export function Entry(): JSX.Element {
   const area = useRef<HTMLTextAreaElement>(null);
+  const openedByTap = useRef(false);
   const [byHand, setByHand] = useState(false);
   const { report } = typedRead.value;
   const text = draft.value || (enteredWind.value?.text ?? '');
 
-  // Opened by a key elsewhere, it takes what the device's own keys type; asked for letters, it is
-  // entered anew, since the device's keyboard comes up only then.
+  // Opened by a key elsewhere, it takes what the device's own keys type.
+  useEffect(() => {
+    if (typing.value) area.current?.focus({ preventScroll: true });
+  }, [typing.value]);
+
+  // Asked for letters, it is entered anew, since the device's keyboard comes up only then.
   useEffect(() => {
     if (!typing.value) return;
     area.current?.blur();
     area.current?.focus({ preventScroll: true });
-  }, [typing.value, letters.value]);
+  }, [letters.value]);
 
   const take = (pasted: string) => {
     setByHand(false);
@@ -67,20 +72,33 @@ export function Entry(): JSX.Element {
             autocapitalize="characters"
             // The device's own keyboard would cover the answer; it comes when it is asked for.
             inputMode={letters.value ? 'text' : 'none'}
+            onPointerDown={(event) => {
+              const area = event.currentTarget;
+              openedByTap.current = document.activeElement !== area;
+              // A touch on what is marked would only keep it marked.
+              if (!openedByTap.current)
+                area.setSelectionRange(area.selectionEnd, area.selectionEnd);
+            }}
             onFocus={(event) => {
               typing.value = true;
-              if (draft.value === '') event.currentTarget.select();
+              // A tap first shows what was tapped on, and would lose its place.
+              if (draft.value === '' && !openedByTap.current) event.currentTarget.select();
             }}
+            onClick={(event) => {
+              noteCaret(event.currentTarget);
+              // What is typed next begins a new wind.
+              if (draft.value === '' && openedByTap.current) event.currentTarget.select();
+              openedByTap.current = false;
+            }}
+            onKeyUp={(event) => noteCaret(event.currentTarget)}
             onScroll={(event) => {
               // The mirror shows the same lines.
               const mirror = event.currentTarget.previousElementSibling;
               if (mirror !== null) mirror.scrollTop = event.currentTarget.scrollTop;
             }}
             onInput={(event) => typeWind(event.currentTarget.value)}
-            onSelect={(event) => {
-              caret.value = event.currentTarget.selectionStart;
-            }}
             onBlur={(event) => {
+              openedByTap.current = false;
               // A long report is read from its beginning.
               event.currentTarget.scrollTop = 0;
               caret.value = null;
@@ -119,6 +137,11 @@ export function Entry(): JSX.Element {
       <meaning.Later />
     </div>
   );
+}
+
+/** A caret between two characters names a group; a stretch that is marked names none. */
+function noteCaret({ selectionStart, selectionEnd }: HTMLTextAreaElement): void {
+  if (selectionStart === selectionEnd) caret.value = selectionStart;
 }
 
 const northName = (report: WindReport | null) =>
