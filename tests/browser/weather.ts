@@ -1,0 +1,53 @@
+/** What the tests of reports do again and again: pasting, and reading what stands under the answer. */
+
+import type { Locator, Page } from 'playwright-core';
+import type { Opened } from './harness';
+import { AIRCRAFT, entry, key, read } from './pilot';
+
+/** A window whose clipboard the app may read. */
+export const WITH_CLIPBOARD: Opened = {
+  context: { permissions: ['clipboard-read', 'clipboard-write'] },
+};
+
+/** Goes from the first start to the entry, at any field, and closes the keypad. */
+export async function beginAt(page: Page, field: string): Promise<void> {
+  await key(page, 'Understood').click();
+  await page.getByRole('button', { name: AIRCRAFT }).click();
+  await page.getByRole('button', { name: new RegExp(`^${field}`) }).click();
+  await entry(page).press('Enter');
+}
+
+/** Pastes by the key for it. */
+export async function paste(page: Page, text: string): Promise<void> {
+  await page.evaluate((copied) => navigator.clipboard.writeText(copied), text);
+  await key(page, 'Paste').click();
+}
+
+/** The card of the weather. */
+export const card = (page: Page): Locator => page.getByRole('region', { name: 'Weather' });
+
+/** A row of the card by its name, as it is read. */
+export const cardRow = (page: Page, name: string): Promise<string> =>
+  read(card(page).locator('dl > div', { has: page.getByText(name, { exact: true }) }));
+
+/** What is said of the text in the entry. */
+export const said = (page: Page): Promise<string> => read(page.locator('main [aria-live]').first());
+
+/** The answer, which a screen reader hears. */
+export const answer = (page: Page): Locator => page.locator('main section[aria-live="polite"]');
+
+/** The row of an end in the list of all. */
+export const endRow = (page: Page, end: string): Locator =>
+  page
+    .getByRole('list', { name: 'Every end, best first' })
+    .getByRole('listitem')
+    .filter({ has: page.getByRole('button', { name: `Use ${end}`, exact: true }) });
+
+/** Opens Sortie, does something there and closes it. */
+export async function inSortie(page: Page, work: (sheet: Locator) => Promise<unknown>) {
+  await page.locator('header').first().getByRole('button').last().click();
+  const sheet = page.getByRole('dialog', { name: 'Sortie' });
+  await sheet.waitFor();
+  await work(sheet);
+  await sheet.getByRole('button', { name: 'Close' }).click();
+}
