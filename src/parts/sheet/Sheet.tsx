@@ -19,8 +19,14 @@ export function Sheet({ title, close, size = 'note', onClose, children }: SheetP
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => {
     const shown = dialog.current;
+    const before = document.activeElement;
     if (shown !== null && !shown.open) shown.showModal();
-    return () => shown?.close();
+    return () => {
+      shown?.close();
+      // It may be gone from the page by now, and then closing gives the keyboard back to nothing.
+      const isNowhere = document.activeElement === document.body;
+      if (isNowhere && before instanceof HTMLElement) before.focus({ preventScroll: true });
+    };
   }, []);
   return (
     <dialog
