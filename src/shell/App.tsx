@@ -9,6 +9,7 @@ import { Caution } from './Caution';
 import { Places } from './Places';
 import { Strip } from './Strip';
 import { About, Notices, SortieSheet, views, WhySheet } from './views';
+import { words } from './words.en';
 
 /** What stands beside a place where there is room for two. */
 const BESIDE: Record<Place, Place> = {
@@ -38,6 +39,7 @@ export function App(): JSX.Element {
       <Notices />
       <div class={styles.places}>
         <main class={styles.place}>
+          <h1 class="spoken">{words.places[main]}</h1>
           <Main />
         </main>
         {wide.value && (

@@ -1,0 +1,99 @@
+/** What axe-core has to say about every place and sheet, in every theme: WCAG 2.2 AA and 7:1 contrast. */
+
+import type { Page } from 'playwright-core';
+import { objections } from './accessible';
+import { describe, expect, test } from './harness';
+import {
+  AIRCRAFT,
+  doneKey,
+  EVENING,
+  FIELD,
+  key,
+  openPlace,
+  setWind,
+  tick,
+  typeAnything,
+} from './pilot';
+
+const sortieKey = (page: Page) => page.locator('header').first().getByRole('button').last();
+
+/** What is looked at, in this order; each brings the page to it. */
+const SCENES: readonly (readonly [string, (page: Page) => Promise<unknown>])[] = [
+  ['the caution', (page) => key(page, 'Understood').waitFor()],
+  ['the fields', (page) => key(page, 'Understood').click()],
+  [
+    'the keypad',
+    async (page) => {
+      await page.getByRole('button', { name: AIRCRAFT }).click();
+      await page.getByRole('button', { name: new RegExp(`^${FIELD}`) }).click();
+      await typeAnything(page, '27012G20KT 240V300');
+    },
+  ],
+  ['what cannot be read', (page) => typeAnything(page, '37012 quite a wind')],
+  [
+    'Wind',
+    async (page) => {
+      await setWind(page, '27012G20KT 240V300');
+      await page.getByRole('img', { name: /^Dial/ }).waitFor();
+    },
+  ],
+  ['Wind out of limits', (page) => setWind(page, '31036G48KT')],
+  [
+    'Steps',
+    async (page) => {
+      await setWind(page, '27012G20KT 240V300');
+      await key(page, 'Use 28').first().click();
+      await openPlace(page, 'Steps');
+      await doneKey(page).waitFor();
+      await tick(page);
+    },
+  ],
+  ['why a step cannot be done', (page) => key(page, 'Cannot').click()],
+  [
+    'all steps',
+    async (page) => {
+      await page.keyboard.press('Escape');
+      await page.getByRole('button', { name: /^Ramp, \d/ }).click();
+    },
+  ],
+  [
+    'Taxi',
+    async (page) => {
+      await page.keyboard.press('Escape');
+      await openPlace(page, 'Taxi');
+    },
+  ],
+  ['Numbers', (page) => openPlace(page, 'Numbers')],
+  ['a number that is asked why', (page) => page.getByRole('button', { name: '138 kt' }).click()],
+  [
+    'Log',
+    async (page) => {
+      await page.keyboard.press('Escape');
+      await openPlace(page, 'Log');
+    },
+  ],
+  ['Sortie', (page) => sortieKey(page).click()],
+  ['About', (page) => key(page, 'About and cautions').click()],
+];
+
+describe.each(['day', 'dusk', 'night'])('by %s', (theme) => {
+  test('axe has nothing to say about any place, any sheet, the keypad or the caution', async ({
+    open,
+  }) => {
+    const page = await open('phone', { at: EVENING });
+    await page.evaluate((name) => localStorage.setItem('lapstrip.theme', name), theme);
+    await page.reload();
+    const found: string[] = [];
+    for (const [scene, come] of SCENES) {
+      await come(page);
+      found.push(...(await objections(page)).map((objection) => `${scene}: ${objection}`));
+    }
+    expect(found).toEqual([]);
+  });
+});
+
+test('axe has nothing to say about two places side by side', async ({ open }) => {
+  const page = await open('large tablet on its side', { at: EVENING });
+  for (const [, come] of SCENES.slice(0, 7)) await come(page);
+  expect(await objections(page)).toEqual([]);
+});
