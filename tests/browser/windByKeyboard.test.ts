@@ -74,5 +74,5 @@ test('without the keypad Tab goes on to every end, then to the weather', async (
   await sheet.waitFor();
   await page.keyboard.press('Escape');
   await expect.poll(() => sheet.count()).toBe(0);
-  expect(await focused(page)).toBe('Group by group');
+  await expect.poll(() => focused(page)).toBe('Group by group');
 });
