@@ -45,7 +45,10 @@ export function Sheet({ title, close, size = 'note', onClose, children }: SheetP
           <h2 class={styles.title}>{title}</h2>
           <Key onPress={onClose}>{close}</Key>
         </header>
-        <div class={styles.content}>{children}</div>
+        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a text longer than the sheet is moved with the keyboard. */}
+        <div class={styles.content} tabIndex={0}>
+          {children}
+        </div>
       </div>
     </dialog>
   );

@@ -50,6 +50,7 @@ export function Entry(): JSX.Element {
     } catch {
       // Not allowed, or not there: the box itself can still be pasted into.
       setByHand(true);
+      typing.value = true;
       area.current?.focus();
     }
   };
@@ -79,12 +80,13 @@ export function Entry(): JSX.Element {
               if (!openedByTap.current)
                 area.setSelectionRange(area.selectionEnd, area.selectionEnd);
             }}
+            // Passed with Tab, the entry does not open the keypad over the place: typing does.
             onFocus={(event) => {
-              typing.value = true;
               // A tap first shows what was tapped on, and would lose its place.
               if (draft.value === '' && !openedByTap.current) event.currentTarget.select();
             }}
             onClick={(event) => {
+              typing.value = true;
               noteCaret(event.currentTarget);
               // What is typed next begins a new wind.
               if (draft.value === '' && openedByTap.current) event.currentTarget.select();
@@ -96,7 +98,10 @@ export function Entry(): JSX.Element {
               const mirror = event.currentTarget.previousElementSibling;
               if (mirror !== null) mirror.scrollTop = event.currentTarget.scrollTop;
             }}
-            onInput={(event) => typeWind(event.currentTarget.value)}
+            onInput={(event) => {
+              typing.value = true;
+              typeWind(event.currentTarget.value);
+            }}
             onBlur={(event) => {
               openedByTap.current = false;
               // A long report is read from its beginning.
