@@ -105,6 +105,15 @@ export const clockOf =
   (ms) =>
     page.clock.runFor(ms);
 
+/**
+ * Stops the clock of a window opened `at` a moment: from here on time passes only by {@link clockOf},
+ * so that a slow machine makes no tap longer than it is meant to be.
+ */
+export async function standStill(page: Page): Promise<Wait> {
+  await page.clock.pauseAt((await page.evaluate(() => Date.now())) + 1000);
+  return clockOf(page);
+}
+
 /** Presses a key that ticks something, once it takes taps, as long as it asks for. */
 export async function pressDeliberately(page: Page, target: Locator, wait: Wait): Promise<void> {
   await target.waitFor();

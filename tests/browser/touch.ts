@@ -18,14 +18,7 @@ interface Touch {
 
 const sleep = (ms: number) => new Promise<void>((resolve) => setTimeout(resolve, ms));
 
-/** A place on the screen, CSS px from its upper left. */
-interface Place {
-  readonly x: number;
-  readonly y: number;
-}
-
-/** The middle of what `target` finds. */
-export async function middleOf(target: Locator): Promise<Place> {
+async function middleOf(target: Locator) {
   await target.scrollIntoViewIfNeeded();
   const box = await target.boundingBox();
   if (!box) throw new Error(`nothing to touch: ${target}`);
@@ -34,12 +27,8 @@ export async function middleOf(target: Locator): Promise<Place> {
 
 /** Touches the middle of what `target` finds, as a finger would. */
 export async function touch(page: Page, target: Locator, how: Touch = {}): Promise<void> {
-  await touchAt(page, await middleOf(target), how);
-}
-
-/** Touches a place on the screen, whatever stands there. */
-export async function touchAt(page: Page, { x, y }: Place, how: Touch = {}): Promise<void> {
   const { ms = TAP_MS, slidePx = 0, fingers = 1, wait = sleep } = how;
+  const { x, y } = await middleOf(target);
   const at = (slid: number) =>
     Array.from({ length: fingers }, (_, id) => ({ x: x + slid + 10 * id, y, id }));
   const screen = await page.context().newCDPSession(page);
@@ -53,7 +42,12 @@ export async function touchAt(page: Page, { x, y }: Place, how: Touch = {}): Pro
 }
 
 /** Touches what `target` finds while a palm comes down on `palm` and leaves first. */
-export async function touchWithPalm(page: Page, target: Locator, palm: Locator): Promise<void> {
+export async function touchWithPalm(
+  page: Page,
+  target: Locator,
+  palm: Locator,
+  wait = sleep,
+): Promise<void> {
   const finger = { ...(await middleOf(target)), id: 0 };
   const hand = { ...(await middleOf(palm)), id: 1 };
   const screen = await page.context().newCDPSession(page);
@@ -61,12 +55,8 @@ export async function touchWithPalm(page: Page, target: Locator, palm: Locator):
     screen.send('Input.dispatchTouchEvent', { type, touchPoints });
   await send('touchStart', [finger]);
   await send('touchStart', [finger, hand]);
-  await sleep(TAP_MS);
+  await wait(TAP_MS);
   await send('touchEnd', [hand]);
   await send('touchEnd', []);
   await screen.detach();
 }
-
-/** Holds the middle of what `target` finds, as a step marked critical wants. */
-export const hold = (page: Page, target: Locator, ms = 1200): Promise<void> =>
-  touch(page, target, { ms });

@@ -3,7 +3,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from './harness';
 import { doneKey, due, key, openPlace, read, SETTLED_MS, setWind, toSteps } from './pilot';
-import { hold } from './touch';
+import { touch } from './touch';
 
 const SECOND = 'Brake lever parked, needle white';
 
@@ -12,7 +12,7 @@ const sleep = (ms: number) => new Promise<void>((resolve) => setTimeout(resolve,
 async function holdDone(page: Page): Promise<void> {
   await page.bringToFront();
   await sleep(SETTLED_MS);
-  await hold(page, doneKey(page), 750);
+  await touch(page, doneKey(page), { ms: 750 });
 }
 
 /** What a window tells the others waits until the page is told to let it go. */
