@@ -12,6 +12,9 @@ import {
   text,
 } from '../document.schema';
 import { aircraftFaults } from './faults';
+import { loadSchema } from './load.schema';
+import { loadFaults } from './loadFaults';
+import { performanceShape } from './performance.schema';
 
 /** A limit for each state of the surface, knots. */
 const limitBySurface = v.strictObject({ dry: knots, wet: knots, contaminated: knots });
@@ -86,9 +89,14 @@ const aircraftShape = v.strictObject({
     v.strictObject({ approachKt: knots, runM: metres }),
     'Plain figures at `usualLandingKg`; indicated speed; dry, level, no wind.',
   ),
+  load: described(v.optional(loadSchema), 'What it can be loaded with.'),
   stop: described(
     v.pipe(v.array(shortText), v.minLength(1), v.maxLength(6)),
     'What to do to stop, in order.',
+  ),
+  performance: described(
+    v.optional(performanceShape),
+    "What physics needs to work out today's numbers. Without it the plain figures are shown as they are.",
   ),
 });
 
@@ -96,4 +104,9 @@ const aircraftShape = v.strictObject({
 export type AircraftShape = v.InferOutput<typeof aircraftShape>;
 
 /** An aircraft: masses, limits, taxi power and plain speeds, as its handbook gives them. */
-export const aircraftSchema = v.pipe(aircraftShape, holdsTogether(aircraftFaults));
+export const aircraftSchema = v.pipe(
+  aircraftShape,
+  holdsTogether(aircraftFaults),
+  // What does not add up is told once the masses themselves are in order.
+  holdsTogether(loadFaults),
+);

@@ -1,0 +1,85 @@
+/** The envelope of the centre of gravity: a polygon over arm and mass. */
+
+/** A centre of gravity: metres aft of the datum, and the mass it is for, kg. */
+export type Balance = readonly [armM: number, massKg: number];
+
+/** Corners in order; the last is joined to the first. */
+export type Envelope = readonly Balance[];
+
+/** A balance this close to an edge lies on it, kg·m: far below what can be weighed. */
+const ROUNDING_KGM = 1e-6;
+
+/** Twice the area between three balances, kg·m: positive where the third lies left of the way from the first to the second. */
+const turn = ([armA, massA]: Balance, [armB, massB]: Balance, [armC, massC]: Balance) =>
+  (armB - armA) * (massC - massA) - (massB - massA) * (armC - armA);
+
+/** Each edge, by its two corners. */
+const edgesOf = (envelope: Envelope) =>
+  envelope.map((from, index) => [from, envelope[(index + 1) % envelope.length] ?? from] as const);
+
+const isBetween = (value: number, a: number, b: number) =>
+  value >= Math.min(a, b) && value <= Math.max(a, b);
+
+/** Whether a balance on the line through two corners lies between them. */
+const spans = (from: Balance, to: Balance, [armM, massKg]: Balance) =>
+  isBetween(armM, from[0], to[0]) && isBetween(massKg, from[1], to[1]);
+
+const isOnEdge = (from: Balance, to: Balance, [armM, massKg]: Balance) => {
+  const off = Math.abs(turn(from, to, [armM, massKg]));
+  // A limit that is only reached is not passed, whatever the last digit says.
+  const armSlack = ROUNDING_KGM / Math.max(1, massKg);
+  return (
+    off <= ROUNDING_KGM &&
+    isBetween(armM, Math.min(from[0], to[0]) - armSlack, Math.max(from[0], to[0]) + armSlack) &&
+    isBetween(
+      massKg,
+      Math.min(from[1], to[1]) - ROUNDING_KGM,
+      Math.max(from[1], to[1]) + ROUNDING_KGM,
+    )
+  );
+};
+
+/**
+ * Whether a centre of gravity lies in the envelope or on its edge. A line from it towards the tail
+ * leaves the envelope an odd number of times (the crossing number of a simple polygon).
+ */
+export function isInEnvelope(envelope: Envelope, at: Balance): boolean {
+  const edges = edgesOf(envelope);
+  if (edges.some(([from, to]) => isOnEdge(from, to, at))) return true;
+  const [armM, massKg] = at;
+  const crossed = edges.filter(([[armA, massA], [armB, massB]]) => {
+    if (massA > massKg === massB > massKg) return false;
+    return armM < armA + ((massKg - massA) / (massB - massA)) * (armB - armA);
+  });
+  return crossed.length % 2 === 1;
+}
+
+/** Whether two edges have a point in common. */
+function meet([a, b]: readonly [Balance, Balance], [c, d]: readonly [Balance, Balance]): boolean {
+  const sides = [turn(a, b, c), turn(a, b, d), turn(c, d, a), turn(c, d, b)] as const;
+  const [ofC, ofD, ofA, ofB] = sides;
+  if (ofC * ofD < 0 && ofA * ofB < 0) return true;
+  return (
+    (ofC === 0 && spans(a, b, c)) ||
+    (ofD === 0 && spans(a, b, d)) ||
+    (ofA === 0 && spans(c, d, a)) ||
+    (ofB === 0 && spans(c, d, b))
+  );
+}
+
+/** Whether the corners go once round an area: no edge meets another but its neighbours at their corners, and none turns back. */
+export function isSimple(envelope: Envelope): boolean {
+  const edges = edgesOf(envelope);
+  const last = edges.length - 1;
+  return edges.every((edge, i) => {
+    const [from, to] = edge;
+    const [, after] = edges[(i + 1) % edges.length] ?? edge;
+    const turnsBack = turn(from, to, after) === 0 && !spans(from, after, to);
+    const isPoint = from[0] === to[0] && from[1] === to[1];
+    if (isPoint || turnsBack) return false;
+    return edges.every((other, j) => {
+      const apart = j - i;
+      return apart < 2 || apart === last || !meet(edge, other);
+    });
+  });
+}

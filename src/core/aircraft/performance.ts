@@ -1,0 +1,85 @@
+/** What is asked of an aircraft's physics, and what cannot be asked of it. */
+
+import type { InferOutput } from 'valibot';
+import type { Runway, Surface } from '../airfield/field';
+import type { Aircraft } from './aircraft';
+import type { performanceShape } from './performance.schema';
+
+/** The physics of an aircraft, as its document gives it. */
+export type Performance = InferOutput<typeof performanceShape>;
+
+/** What the runway is made of. */
+export type Ground = Runway['surface'];
+
+/** The air over the field. */
+export interface Air {
+  readonly pressureAltitudeFt: number;
+  /** Outside air temperature, °C. */
+  readonly temperatureC: number;
+}
+
+/** What take-off and landing ask alike. */
+export interface GroundQuestion {
+  readonly aircraft: Aircraft;
+  readonly massKg: number;
+  readonly air: Air;
+  /** Steady wind along the runway, kt; negative is a tailwind. Give `plannedHeadwindKt` of it for planning. */
+  readonly headwindKt: number;
+  /** Rise over run in the direction of the roll, per cent. */
+  readonly slopePercent: number;
+  readonly surface: Surface;
+  readonly ground: Ground;
+}
+
+/** What is asked about a take-off. */
+export interface TakeoffQuestion extends GroundQuestion {
+  readonly runway: { readonly toraM: number; readonly todaM: number; readonly asdaM: number };
+  /** Where the roll begins, metres from where TORA is counted: line-up allowance or intersection. */
+  readonly rollsFromM: number;
+  /** Usable fuel, kg, where it is known. */
+  readonly fuelKg?: number;
+  /** Indicated speeds to be told the time and distance of; rotation and lift-off are told anyway. */
+  readonly gatesKt?: readonly number[];
+  /** A mark beside the runway, metres from where TORA is counted. */
+  readonly checkMark?: { readonly atM: number };
+  /** False to leave the reheat out; of no effect without one. */
+  readonly reheat?: boolean;
+}
+
+/** What is asked about a landing. */
+export interface LandingQuestion extends GroundQuestion {
+  readonly ldaM: number;
+  /** The gust over the steady wind, kt; 0 without one. */
+  readonly gustSpreadKt: number;
+  /** False to leave the parachute in; of no effect without one. */
+  readonly parachute?: boolean;
+}
+
+/** Why there is no number at all. The first that applies, in this order. */
+export type CannotCode =
+  /** The document has plain figures only. */
+  | 'no-performance'
+  /** A number of the question is not finite, or a length is negative. */
+  | 'not-a-number'
+  /** Lighter than the empty aircraft. */
+  | 'under-empty'
+  /** Heavier than the greatest mass for take-off, or for landing. */
+  | 'over-mass'
+  /** There is nothing in the tanks. */
+  | 'no-fuel'
+  /** Steeper than 10 %. */
+  | 'slope-unreasonable'
+  /** More than 80 kt along the runway. */
+  | 'wind-unreasonable'
+  /** Outside −1 500 to 20 000 ft or −80 to 60 °C. */
+  | 'air-unreasonable'
+  /** It stops gaining speed before it flies, or would need more than 10 km. */
+  | 'never-lifts-off'
+  /** It does not slow down, as on ice downhill. */
+  | 'never-stops';
+
+/** No number, and why. */
+export interface Cannot {
+  readonly kind: 'cannot';
+  readonly because: CannotCode;
+}

@@ -1,0 +1,179 @@
+/** What a take-off comes to. Speeds are indicated, in knots, unless the name says ground. */
+
+import type { Cannot } from './performance';
+
+/** A number, or the cause that there is none. */
+export type OrCause<Cause extends string> =
+  | { readonly value: number; readonly because: null }
+  | { readonly value: null; readonly because: Cause };
+
+/** A moment of the roll or of the climb-out. */
+export interface Gate {
+  /** Indicated airspeed. */
+  readonly speedKt: number;
+  /** From brake release, s. */
+  readonly s: number;
+  /** From where the roll begins, along the ground, m. */
+  readonly distanceM: number;
+  readonly groundKt: number;
+}
+
+/** Speeds for the mass, each going with its root. */
+export interface TakeoffSpeeds {
+  /** Flaps for take-off, engines giving nothing. */
+  readonly stallKt: number;
+  readonly rotateKt: number;
+  readonly liftOffKt: number;
+  /** To have at 50 ft: 1.2 of the stall, and no less than at lift-off. 14 CFR 23.53 as it was. */
+  readonly safetyKt: number;
+}
+
+/** From brake release to lift-off. */
+export interface Run {
+  readonly runM: number;
+  readonly runS: number;
+  /** Ground speed at lift-off over the time taken, m/s². */
+  readonly averageMps2: number;
+  /** At brake release and just before rotation, m/s². */
+  readonly firstMps2: number;
+  readonly atRotationMps2: number;
+}
+
+/** What holds the last speed to stop from down. */
+export type StopBound = 'field' | 'brake-energy' | 'tyres' | 'parachute' | 'rotation';
+
+/** The last speed to stop from. */
+export interface Stop {
+  readonly lastKt: number;
+  readonly boundBy: StopBound;
+  /** What each bound alone would allow, kt; null where the aircraft has no such bound. */
+  readonly allowsKt: Readonly<Record<StopBound, number | null>>;
+  /** The parachute is counted on. */
+  readonly withParachute: boolean;
+  /** How long the speed is taken to stay as it is before the brakes bite, s. 14 CFR 25.109. */
+  readonly heldS: number;
+  /** Thrust from then on, N: idle. Reheat is taken to die away within those seconds. */
+  readonly thrustN: number;
+  /** From where the roll begins to rest, when stopped from `lastKt`, m. */
+  readonly distanceM: number;
+  /** Of which after the brakes bite, m. */
+  readonly brakingM: number;
+  readonly brakeMJ: number;
+}
+
+/** A twin that loses an engine. */
+export interface GoOn {
+  /** The lowest speed to go on from, run inside TORA and 50 ft inside TODA; or why there is none. */
+  readonly lowest: OrCause<'cannot-climb' | 'runway-too-short'>;
+  /** The last speed to stop from lies below it: between them neither is within the limits given. */
+  readonly aboveStop: boolean;
+  /** Climb at the safety speed on one engine, gear up, per cent. */
+  readonly gradientPercent: number;
+}
+
+/** What the mark asks for. */
+export interface Check {
+  /** From where the roll begins, m. */
+  readonly distanceM: number;
+  readonly expectedKt: number;
+  /** The greater of the two below; boundBy says which. */
+  readonly leastKt: number;
+  readonly boundBy: 'tora' | 'asda';
+  /** At the mark, with so little thrust that the run just fits TORA. */
+  readonly leastForRunKt: number;
+  /** At the mark, with so little thrust that a stop from the last speed to stop from just fits ASDA. */
+  readonly leastForStopKt: number;
+  /** That thrust over the whole. */
+  readonly thrustShare: number;
+}
+
+/** Why the mark asks for nothing. */
+export type NoCheck =
+  | 'no-mark'
+  /** It lies at or before where the roll begins. */
+  | 'mark-behind'
+  /** The aircraft flies before it. */
+  | 'mark-beyond-run'
+  /** The run or the stop does not fit even with all the thrust. */
+  | 'runway-too-short';
+
+/** A limit speed that comes after lift-off. */
+export interface LimitAhead {
+  readonly limitKt: number;
+  /** From lift-off until it is reached, s; null when it is not reached on the way to climb speed. */
+  readonly fromLiftOffS: number | null;
+}
+
+/** Limits on the way. */
+export interface TakeoffLimits {
+  /** Null where the aircraft has none. */
+  readonly tyre: {
+    readonly limitKt: number;
+    readonly liftOffGroundKt: number;
+    readonly leftKt: number;
+  } | null;
+  readonly gear: LimitAhead | null;
+  readonly flaps: LimitAhead;
+}
+
+/** A step of the climb-out. */
+export interface ClimbGate extends Gate {
+  readonly what: 'gear-up' | 'flaps-up' | 'reheat-off' | 'climb';
+  readonly fromLiftOffS: number;
+  /** Height gained since lift-off, ft. */
+  readonly heightFt: number;
+}
+
+/** The climb, gear and flaps up, reheat out. */
+export interface Climb {
+  readonly speedKt: number;
+  /** Nose above the horizon, degrees. */
+  readonly pitchDeg: number;
+  readonly gradientPercent: number;
+  readonly rateFtMin: number;
+}
+
+/** What it was worked out with. */
+export interface TakeoffGiven {
+  readonly massKg: number;
+  readonly densityRatio: number;
+  readonly headwindKt: number;
+  readonly slopePercent: number;
+  readonly rollingFriction: number;
+  readonly brakingFriction: number;
+  readonly staticThrustN: number;
+  readonly thrustAtRotationN: number;
+}
+
+/** A take-off. */
+export interface Takeoff {
+  readonly kind: 'takeoff';
+  readonly given: TakeoffGiven;
+  readonly speeds: TakeoffSpeeds;
+  readonly run: Run;
+  /** From where the roll begins to 50 ft, m. */
+  readonly to50ftM: OrCause<'cannot-climb'>;
+  /** Rotation, lift-off and those asked for up to lift-off, in the order they come. */
+  readonly gates: readonly Gate[];
+  readonly rotation: Gate;
+  readonly liftOff: Gate;
+  /** Negative where it does not fit. ASDA is what is left after stopping from the last speed to stop from. */
+  readonly left: {
+    readonly toraM: number;
+    readonly todaM: OrCause<'cannot-climb'>;
+    readonly asdaM: number;
+  };
+  readonly stop: Stop;
+  /** Null for one engine. */
+  readonly goOn: GoOn | null;
+  readonly check:
+    | { readonly check: Check; readonly because: null }
+    | { readonly check: null; readonly because: NoCheck };
+  readonly limits: TakeoffLimits;
+  /** What of the climb-out is reached, in the order it comes; a gate that is never reached is missing. */
+  readonly climbOut: readonly ClimbGate[];
+  readonly climb: Climb;
+}
+
+/** A take-off, or why there is none. */
+export type TakeoffAnswer = Takeoff | Cannot;
