@@ -5,6 +5,7 @@
  * nothing is ever lost; two lists merge by id; an entry of an unknown kind is kept and skipped.
  */
 
+import type { Load } from '../aircraft/load';
 import type { Designator, Surface } from '../airfield/field';
 import type { North } from '../angle';
 import type { FactValues } from '../procedure/facts';
@@ -50,6 +51,8 @@ export interface Inputs {
   readonly chosen: Chosen | null;
   /** What Wind judges for; null: landing from recovery on, take-off before. */
   readonly purpose: Purpose | null;
+  /** What is in the aircraft; null: its usual load. */
+  readonly load: Load | null;
   /** Typed into the wind entry, and not set yet. */
   readonly draft: string;
 }
@@ -72,6 +75,7 @@ export const FRESH_INPUTS: Inputs = {
   variationDeg: null,
   chosen: null,
   purpose: null,
+  load: null,
   draft: '',
 };
 
