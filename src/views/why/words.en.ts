@@ -18,6 +18,9 @@ const formulas: Record<string, string> = {
   'smaller-spare': 'the smaller of the two sides',
   'limit-speed': 'wind speed × limit ÷ what it is now, the gust growing with the wind',
   'sun-height': 'height of the sun’s centre, refraction included',
+  'zero-fuel-mass': 'empty aircraft + crew + what the stations carry',
+  'mass-with-fuel': 'mass without fuel + fuel',
+  'centre-of-gravity': 'sum of every mass × its arm, ÷ the mass',
   tora: 'take-off run available, as declared',
   lda: 'landing distance available, as declared',
 };
@@ -47,11 +50,21 @@ const inputNames: Record<string, string> = {
   limitKt: 'limit, kt',
   worstKt: 'now at worst, kt',
   time: 'time, UTC',
+  emptyKg: 'empty aircraft, kg',
+  crewKg: 'crew, kg',
+  carriedKg: 'carried at the stations, kg',
+  zeroFuelMass: 'mass without fuel',
+  fuelKg: 'fuel, kg',
+  momentKgM: 'sum of every mass × its arm, kg·m',
+  mass: 'mass',
 };
 
 const sources: Record<string, string> = {
   pilot: 'You, in Sortie.',
   aircraft: 'The aircraft’s document.',
+  load: 'The aircraft’s document, and what you loaded.',
+  'weight-and-balance':
+    'FAA-H-8083-25, Pilot’s Handbook of Aeronautical Knowledge, ch. 10: weight and balance.',
   field: 'The field’s document.',
   report: 'The report in use.',
   'turned-by-degrees':
@@ -81,6 +94,7 @@ const causes: Record<string, string> = {
   'beyond-atmosphere': 'It lies beyond what the standard atmosphere covers here.',
   'no-speed': 'The wind’s speed was not reported.',
   'no-direction': 'The wind has no direction.',
+  'no-fuel': 'There is no fuel aboard.',
   'not-in-aircraft': 'The aircraft’s document does not give it.',
 };
 

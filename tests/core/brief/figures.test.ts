@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { loadSheet } from '../../../src/core/aircraft/loadSheet';
 import { endsOf } from '../../../src/core/airfield/ends';
 import { degreesOf } from '../../../src/core/angle';
 import { brief } from '../../../src/core/brief/brief';
@@ -25,11 +26,24 @@ const anyReport = fc
   })
   .map((groups) => readReport(`METAR XHAR 051830Z ${Object.values(groups).join(' 9999 ')}`));
 
+/** Any load of either demo aircraft, now and then without fuel, and no load at all. */
+const anyLoad = fc.option(
+  fc.record({
+    fuelKg: fc.integer({ min: 0, max: 3000 }).map((kg) => (kg < 300 ? 0 : kg)),
+    stations: fc.record({
+      belly: fc.constantFrom(0, 220, 310),
+      bags: fc.integer({ min: 0, max: 60 }),
+    }),
+  }),
+);
+
 const anyBrief = fc
-  .tuple(anyMoment, anyDocuments, anyTables, anyReport)
-  .map(([moment, documents, tables, report]) => {
+  .tuple(anyMoment, anyDocuments, anyTables, anyReport, anyLoad)
+  .map(([moment, documents, tables, report, load]) => {
     const told = brief(moment, documents, tables);
-    return { told: { ...told, weather: weatherStage(report, told.settled) } };
+    const { aircraft } = documents;
+    const sheet = aircraft && loadSheet(aircraft, load);
+    return { told: { ...told, weather: weatherStage(report, told.settled), load: sheet } };
   });
 
 test('every figure is the one that its own inputs give', () => {

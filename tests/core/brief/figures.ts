@@ -104,6 +104,10 @@ export const FORMULAS: Readonly<Record<string, (given: Given) => number>> = {
     getPosition(new Date(given.text('time')), given.number('latDeg'), given.number('lonDeg'))
       .altitude,
   'gust-spread': (given) => given.number('gustKt') - given.number('speedKt'),
+  'zero-fuel-mass': (given) =>
+    given.number('emptyKg') + given.number('crewKg') + given.number('carriedKg'),
+  'mass-with-fuel': (given) => given.number('zeroFuelMass') + given.number('fuelKg'),
+  'centre-of-gravity': (given) => given.number('momentKgM') / given.number('mass'),
   tora: (given) => given.number('given'),
   lda: (given) => given.number('given'),
 };
