@@ -34,9 +34,6 @@ export interface Run {
   readonly runS: number;
   /** Ground speed at lift-off over the time taken, m/s². */
   readonly averageMps2: number;
-  /** At brake release and just before rotation, m/s². */
-  readonly firstMps2: number;
-  readonly atRotationMps2: number;
 }
 
 /** What holds the last speed to stop from down. */
@@ -131,6 +128,11 @@ export interface Climb {
   readonly pitchDeg: number;
   readonly gradientPercent: number;
   readonly rateFtMin: number;
+  /** What the gradient comes from, 100 × (thrust − drag) / weight, and the pitch: its angle and alpha. */
+  readonly thrustN: number;
+  readonly dragN: number;
+  readonly weightN: number;
+  readonly alphaDeg: number;
 }
 
 /** What it was worked out with. */

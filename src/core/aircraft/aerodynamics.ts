@@ -1,0 +1,27 @@
+/** Lift, drag and the stall. Anderson, Aircraft Performance and Design, ch. 2 and 5. */
+
+import { KT_PER_MPS } from '../units';
+import { GRAVITY } from './gravity';
+
+/** Density at sea level on a standard day, kg/m³. ICAO Doc 7488. */
+export const SEA_LEVEL_KG_M3 = 1.225;
+
+/** q = ½ ρ V², Pa, for a true airspeed in m/s. */
+export const dynamicPressurePa = (airMps: number, densityRatio: number): number =>
+  0.5 * SEA_LEVEL_KG_M3 * densityRatio * airMps * airMps;
+
+/** True airspeed of an indicated one, m/s. Position error and compressibility are left out: below 250 kt they are small. */
+export const trueMps = (indicatedKt: number, densityRatio: number): number =>
+  indicatedKt / KT_PER_MPS / Math.sqrt(densityRatio);
+
+/** Indicated airspeed of a true one, kt; as {@link trueMps}. */
+export const indicatedKt = (airMps: number, densityRatio: number): number =>
+  airMps * KT_PER_MPS * Math.sqrt(densityRatio);
+
+/** The indicated speed at which the wing carries the mass with a lift coefficient: V = √(2 W / (ρ₀ S C_L)), kt. */
+export const speedAtLiftKt = (massKg: number, areaM2: number, cl: number): number =>
+  Math.sqrt((2 * massKg * GRAVITY) / (SEA_LEVEL_KG_M3 * areaM2 * cl)) * KT_PER_MPS;
+
+/** The lift coefficient that carries the mass at an indicated speed: C_L = 2 W / (ρ₀ S V²). */
+export const liftCoefficient = (massKg: number, areaM2: number, speedKt: number): number =>
+  (2 * massKg * GRAVITY) / (SEA_LEVEL_KG_M3 * areaM2 * (speedKt / KT_PER_MPS) ** 2);

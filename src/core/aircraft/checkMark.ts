@@ -1,0 +1,73 @@
+/**
+ * What the airspeed must be at a mark beside the runway.
+ *
+ * The thrust is scaled down until the run just fits TORA, or until a stop from the last speed to
+ * stop from just fits ASDA: the speed at the mark with so little thrust is the least acceptable.
+ * Where the field is what binds that last speed, all the thrust is needed for the stop to fit.
+ */
+
+import { indicatedKt, trueMps } from './aerodynamics';
+import type { Conditions } from './conditions';
+import { endOf, momentAt, momentAtM, type Roll, reaches } from './roll';
+import { zeroBetween } from './solve';
+import type { Check, NoCheck, Stop } from './takeoffAnswer';
+import { type RunPlan, takeoffRoll } from './takeoffRoll';
+
+/** Nearer than this the share of the thrust is not looked for. */
+const NEAR_SHARE = 1e-4;
+
+/** What the mark asks for; lengths in metres from where the roll begins. */
+export function checkAt(
+  conditions: Conditions,
+  plan: RunPlan,
+  run: Roll,
+  stop: Stop,
+  {
+    markM,
+    toraM,
+    asdaM,
+  }: { readonly markM: number; readonly toraM: number; readonly asdaM: number },
+):
+  | { readonly check: Check; readonly because: null }
+  | { readonly check: null; readonly because: NoCheck } {
+  if (markM <= 0) return { check: null, because: 'mark-behind' };
+  if (markM >= endOf(run).m) return { check: null, because: 'mark-beyond-run' };
+  const lastMps = trueMps(stop.lastKt, conditions.densityRatio);
+  // What is left for getting to the last speed, once the stop has had its part.
+  const toLastM = asdaM - (stop.distanceM - momentAt(run, lastMps).m);
+  const liftOffMps = endOf(run).airMps;
+  if (endOf(run).m > toraM || momentAt(run, lastMps).m > toLastM + 0.5) {
+    return { check: null, because: 'runway-too-short' };
+  }
+  const withShare = (thrustShare: number) => takeoffRoll(conditions, { ...plan, thrustShare });
+  const shareForRun = leastShare(withShare, liftOffMps, toraM);
+  const shareForStop = leastShare(withShare, lastMps, toLastM);
+  const atMarkKt = (share: number) =>
+    indicatedKt(momentAtM(withShare(share), markM).airMps, conditions.densityRatio);
+  const leastForRunKt = atMarkKt(shareForRun);
+  const leastForStopKt = atMarkKt(shareForStop);
+  const byRun = leastForRunKt >= leastForStopKt;
+  return {
+    check: {
+      distanceM: markM,
+      expectedKt: indicatedKt(momentAtM(run, markM).airMps, conditions.densityRatio),
+      leastKt: Math.max(leastForRunKt, leastForStopKt),
+      boundBy: byRun ? 'tora' : 'asda',
+      leastForRunKt,
+      leastForStopKt,
+      thrustShare: byRun ? shareForRun : shareForStop,
+    },
+    because: null,
+  };
+}
+
+/** The least share of the thrust with which an airspeed is reached within a distance. */
+function leastShare(withShare: (share: number) => Roll, airMps: number, withinM: number): number {
+  // One over the distance goes nearly straight with thrust, and is 0 where the speed is never reached.
+  const short = (share: number) => {
+    const roll = withShare(share);
+    const m = reaches(roll, airMps) ? momentAt(roll, airMps).m : Number.POSITIVE_INFINITY;
+    return 1 / m - 1 / withinM;
+  };
+  return short(1) <= 0 ? 1 : zeroBetween(short, 0, 1, NEAR_SHARE);
+}

@@ -1,0 +1,55 @@
+/** The climb that the thrust holds, gear and flaps up and reheat out. */
+
+import { KT_PER_MPS, M_PER_FT } from '../units';
+import { dynamicPressurePa, liftCoefficient, trueMps } from './aerodynamics';
+import type { Aircraft } from './aircraft';
+import type { Conditions } from './conditions';
+import { aloftN } from './forces';
+import { climbSpeedKt } from './speeds';
+import type { Climb } from './takeoffAnswer';
+
+/** Speed, pitch, gradient and rate for the mass, in the field's air, the indicated speed being held. */
+export function climbOf(conditions: Conditions, aircraft: Aircraft): Climb {
+  const { performance, densityRatio, weightN } = conditions;
+  const { areaM2, gearCd } = performance.wing;
+  const speedKt = climbSpeedKt(aircraft, conditions.massKg);
+  const airMps = trueMps(speedKt, densityRatio);
+  const { pullN, dragN } = aloftN(
+    conditions,
+    airMps,
+    { setting: 'full', share: 1, deadDragM2: 0 },
+    { gear: gearCd === undefined, flaps: false },
+  );
+  const sine = Math.min(Math.max((pullN - dragN) / weightN, -1), 1);
+  const liftN = weightN * Math.sqrt(1 - sine * sine);
+  const alpha = alphaDeg(
+    aircraft,
+    conditions,
+    liftN / (dynamicPressurePa(airMps, densityRatio) * areaM2),
+  );
+  return {
+    speedKt,
+    pitchDeg: (Math.asin(sine) * 180) / Math.PI + alpha,
+    gradientPercent: 100 * sine,
+    rateFtMin: (airMps * sine * 60) / M_PER_FT,
+    thrustN: pullN,
+    dragN,
+    weightN,
+    alphaDeg: alpha,
+  };
+}
+
+/**
+ * Angle of attack for a lift coefficient with flaps up, degrees: a straight line through what the
+ * wing does on its wheels and as it lifts off, less what the flaps gave there.
+ */
+function alphaDeg({ takeoff, masses }: Aircraft, { performance }: Conditions, cl: number): number {
+  const { areaM2, ground, rotated, flapsCl } = performance.wing;
+  const liftOffCl = liftCoefficient(masses.usualTakeoffKg, areaM2, takeoff.liftOffKt);
+  const slope = (liftOffCl - ground.cl) / (rotated.alphaDeg - ground.alphaDeg);
+  return ground.alphaDeg + (cl - (ground.cl - flapsCl)) / slope;
+}
+
+/** Feet a minute for each knot along a 3° path. */
+export const sinkFtMin = (groundKt: number): number =>
+  ((groundKt / KT_PER_MPS) * Math.tan((3 * Math.PI) / 180) * 60) / M_PER_FT;

@@ -1,0 +1,91 @@
+/**
+ * From lift-off to climb speed. Spare thrust goes partly into height, partly into speed, in a fixed
+ * proportion; gear, flaps and reheat go as their gates come. The air is taken as it is at the field.
+ */
+
+import { M_PER_FT } from '../units';
+import { trueMps } from './aerodynamics';
+import type { Aircraft } from './aircraft';
+import type { Conditions } from './conditions';
+import { climbOutMotion, type Power } from './forces';
+import { endOf, momentAt, type Roll, reaches, speedUp } from './roll';
+import { climbSpeedKt } from './speeds';
+import type { ClimbGate, Gate, LimitAhead, TakeoffLimits } from './takeoffAnswer';
+import { gateAt } from './takeoffRoll';
+
+/** The climb-out, and what it says. */
+export interface ClimbOut {
+  readonly gates: readonly ClimbGate[];
+  readonly limits: Pick<TakeoffLimits, 'gear' | 'flaps'>;
+}
+
+/** Goes on from where a run lifted off, with reheat or without. */
+export function climbOutOf(
+  conditions: Conditions,
+  aircraft: Aircraft,
+  run: Roll,
+  reheat: boolean,
+): ClimbOut {
+  const { climb, limits } = aircraft;
+  const { densityRatio } = conditions;
+  const liftOff = endOf(run);
+  const aloft: Roll = { ...run, moments: [{ ...liftOff, gained: 0 }] };
+  const { gearUpByKt } = climb;
+  const reheatOffKt = reheat ? climb.reheatOffKt : undefined;
+  const climbKt = climbSpeedKt(aircraft, conditions.massKg);
+
+  /** Where the forces change, and what is asked, in the order they come. */
+  const ends = [gearUpByKt, climb.flapsUpByKt, reheatOffKt, climbKt]
+    .filter((kt) => kt !== undefined)
+    .sort((a, b) => a - b);
+  const before = (gate: number | undefined, kt: number) => gate !== undefined && kt <= gate;
+  let way = aloft;
+  for (const kt of ends) {
+    const power: Power = {
+      setting: before(reheatOffKt, kt) ? 'reheat' : 'full',
+      share: 1,
+      deadDragM2: 0,
+    };
+    const hanging = {
+      gear: gearUpByKt === undefined || before(gearUpByKt, kt),
+      flaps: before(climb.flapsUpByKt, kt),
+    };
+    const toMps = trueMps(kt, densityRatio);
+    way = speedUp(way, climbOutMotion(conditions, power, hanging), toMps);
+    if (!reaches(way, toMps)) break;
+  }
+
+  const gate = (what: ClimbGate['what'], kt: number | undefined): readonly ClimbGate[] => {
+    if (kt === undefined) return [];
+    const airMps = trueMps(kt, densityRatio);
+    if (!reaches(way, airMps)) return [];
+    const moment = momentAt(way, airMps);
+    return [
+      {
+        what,
+        ...gateAt(moment, conditions),
+        fromLiftOffS: moment.s - liftOff.s,
+        heightFt: moment.gained / M_PER_FT,
+      },
+    ];
+  };
+  const ahead = (limitKt: number): LimitAhead => {
+    const airMps = trueMps(limitKt, densityRatio);
+    return {
+      limitKt,
+      fromLiftOffS: reaches(way, airMps) ? momentAt(way, airMps).s - liftOff.s : null,
+    };
+  };
+  return {
+    gates: [
+      ...gate('gear-up', gearUpByKt),
+      ...gate('flaps-up', climb.flapsUpByKt),
+      ...gate('reheat-off', reheatOffKt),
+      ...gate('climb', climbKt),
+    ].sort((a: Gate, b: Gate) => a.s - b.s),
+    limits: {
+      gear: limits.gearKt === undefined ? null : ahead(limits.gearKt),
+      flaps: ahead(limits.flapsKt),
+    },
+  };
+}

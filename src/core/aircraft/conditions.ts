@@ -1,0 +1,71 @@
+/** The question in SI units, with what is looked up once for all forces; or why it has no answer. */
+
+import { densityRatio } from '../earth/atmosphere';
+import { KT_PER_MPS } from '../units';
+import { brakingFriction, rollingFriction } from './friction';
+import { GRAVITY } from './gravity';
+import type { Cannot, CannotCode, GroundQuestion, Performance } from './performance';
+
+/** What the forces are worked out from. */
+export interface Conditions {
+  readonly performance: Performance;
+  readonly massKg: number;
+  readonly weightN: number;
+  readonly densityRatio: number;
+  readonly headwindMps: number;
+  /** Of the slope's angle. */
+  readonly sin: number;
+  readonly cos: number;
+  readonly rollingFriction: number;
+  readonly brakingFriction: number;
+}
+
+/** Steeper than any runway, per cent. */
+const MOST_SLOPE_PERCENT = 10;
+/** Stronger than anyone takes off in, kt. */
+const MOST_WIND_KT = 80;
+
+/** The answer that there is none. */
+export const cannot = (because: CannotCode): Cannot => ({ kind: 'cannot', because });
+
+/** Whether something is an answer that there is none. */
+export const isCannot = (answer: object): answer is Cannot =>
+  'kind' in answer && answer.kind === 'cannot';
+
+/** The conditions of a question, for a greatest mass. */
+export function conditionsOf(
+  question: GroundQuestion,
+  maxKg: number,
+  fuelKg?: number,
+): Conditions | Cannot {
+  const { aircraft, massKg, air, headwindKt, slopePercent, surface, ground } = question;
+  const { performance, masses } = aircraft;
+  if (performance === undefined) return cannot('no-performance');
+  const { pressureAltitudeFt, temperatureC } = air;
+  const given = [massKg, pressureAltitudeFt, temperatureC, headwindKt, slopePercent, fuelKg ?? 1];
+  if (!given.every(Number.isFinite)) return cannot('not-a-number');
+  if (massKg < masses.emptyKg) return cannot('under-empty');
+  if (massKg > maxKg) return cannot('over-mass');
+  if (fuelKg !== undefined && fuelKg <= 0) return cannot('no-fuel');
+  if (Math.abs(slopePercent) > MOST_SLOPE_PERCENT) return cannot('slope-unreasonable');
+  if (Math.abs(headwindKt) > MOST_WIND_KT) return cannot('wind-unreasonable');
+  if (!isAir(pressureAltitudeFt, temperatureC)) return cannot('air-unreasonable');
+  const angle = Math.atan(slopePercent / 100);
+  return {
+    performance,
+    massKg,
+    weightN: massKg * GRAVITY,
+    densityRatio: densityRatio(pressureAltitudeFt, temperatureC),
+    headwindMps: headwindKt / KT_PER_MPS,
+    sin: Math.sin(angle),
+    cos: Math.cos(angle),
+    rollingFriction: rollingFriction(performance, surface, ground),
+    brakingFriction: brakingFriction(performance, surface, ground),
+  };
+}
+
+const isAir = (pressureAltitudeFt: number, temperatureC: number): boolean =>
+  pressureAltitudeFt >= -1500 &&
+  pressureAltitudeFt <= 20_000 &&
+  temperatureC >= -80 &&
+  temperatureC <= 60;

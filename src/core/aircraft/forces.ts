@@ -1,0 +1,124 @@
+/** m dV/dt = T − D − μ (W cos θ − L) − W sin θ, on the runway and away from it. */
+
+import { dynamicPressurePa, liftCoefficient, trueMps } from './aerodynamics';
+import type { Conditions } from './conditions';
+import { GRAVITY } from './gravity';
+import type { Motion } from './roll';
+import type { TakeoffSpeeds } from './takeoffAnswer';
+import { type Setting, thrustN } from './thrust';
+
+/** How the engines are set, and what of them still runs. */
+export interface Power {
+  readonly setting: Setting;
+  /** Of the thrust, 0 to 1. */
+  readonly share: number;
+  /** Drag of a dead engine and of the rudder that holds it straight, m². */
+  readonly deadDragM2: number;
+}
+
+interface Coefficients {
+  readonly cl: number;
+  readonly cd: number;
+}
+
+/**
+ * The take-off run. On all wheels up to rotation; from there the nose comes up as the speed rises,
+ * so that lift carries the weight at lift-off, and drag grows with the square of how far it is up.
+ */
+export function runMotion(conditions: Conditions, speeds: TakeoffSpeeds, power: Power): Motion {
+  const { performance, densityRatio, massKg, weightN, sin, cos, rollingFriction } = conditions;
+  const { areaM2, ground, rotated } = performance.wing;
+  const rotateMps = trueMps(speeds.rotateKt, densityRatio);
+  const rotatingMps = Math.max(trueMps(speeds.liftOffKt, densityRatio) - rotateMps, 1e-6);
+  const liftOffCl = liftCoefficient(massKg, areaM2, speeds.liftOffKt);
+  const noseUp = (share: number): Coefficients => ({
+    cl: ground.cl + share * (liftOffCl - ground.cl),
+    cd: ground.cd + share * share * (rotated.cd - ground.cd),
+  });
+  return {
+    mps2(airMps) {
+      const { cl, cd } = airMps <= rotateMps ? ground : noseUp((airMps - rotateMps) / rotatingMps);
+      const q = fromAheadPa(airMps, densityRatio);
+      const onWheelsN = Math.max(0, weightN * cos - q * areaM2 * cl);
+      const dragN = q * (areaM2 * cd + power.deadDragM2);
+      const pullN = power.share * thrustN(performance, power.setting, airMps, densityRatio);
+      return (pullN - dragN - rollingFriction * onWheelsN - weightN * sin) / massKg;
+    },
+  };
+}
+
+/**
+ * Braking, from a rejected take-off (`ground`) or a landing (`rollout`): its deceleration, and the
+ * energy that goes into the brakes. The parachute counts up to its greatest speed.
+ */
+export function stopMotion(
+  conditions: Conditions,
+  attitude: 'ground' | 'rollout',
+  withParachute: boolean,
+): Motion {
+  const { performance, densityRatio, massKg, weightN, sin, cos } = conditions;
+  const { areaM2, [attitude]: held } = performance.wing;
+  const parachute = withParachute ? performance.parachute : undefined;
+  const openMps = parachute === undefined ? 0 : trueMps(parachute.maxKt, densityRatio) + 1e-9;
+  const brakesN = (q: number) =>
+    conditions.brakingFriction * Math.max(0, weightN * cos - q * areaM2 * held.cl);
+  return {
+    mps2(airMps) {
+      const q = fromAheadPa(airMps, densityRatio);
+      const parachuteM2 = parachute !== undefined && airMps <= openMps ? parachute.dragAreaM2 : 0;
+      const dragN = q * (areaM2 * held.cd + parachuteM2);
+      const idleN = thrustN(performance, 'idle', airMps, densityRatio);
+      return (brakesN(q) + dragN + weightN * sin - idleN) / massKg;
+    },
+    gainPerS: (airMps) =>
+      brakesN(fromAheadPa(airMps, densityRatio)) * (airMps - conditions.headwindMps),
+  };
+}
+
+/** What hangs out in the climb. */
+export interface Hanging {
+  readonly gear: boolean;
+  readonly flaps: boolean;
+}
+
+/** What pulls and what holds back at an airspeed away from the ground, N. */
+export function aloftN(
+  { performance, densityRatio, weightN }: Conditions,
+  airMps: number,
+  power: Power,
+  { gear, flaps }: Hanging,
+): { readonly pullN: number; readonly dragN: number } {
+  const { areaM2, cleanCd, gearCd = 0, flapsCd, induced } = performance.wing;
+  const q = dynamicPressurePa(airMps, densityRatio);
+  const cl = weightN / (q * areaM2);
+  const cd = cleanCd + (gear ? gearCd : 0) + (flaps ? flapsCd : 0) + induced * cl * cl;
+  return {
+    pullN: power.share * thrustN(performance, power.setting, airMps, densityRatio),
+    dragN: q * (areaM2 * cd + power.deadDragM2),
+  };
+}
+
+/** The sine of the climb that the thrust could hold at an airspeed: (T − D) / W, away from the ground; at most 1. */
+export function climbSine(
+  conditions: Conditions,
+  airMps: number,
+  power: Power,
+  hanging: Hanging,
+): number {
+  const { pullN, dragN } = aloftN(conditions, airMps, power, hanging);
+  return Math.min((pullN - dragN) / conditions.weightN, 1);
+}
+
+/** Speeding up in the climb-out: the climb takes its part of the spare thrust, and gains height, m. */
+export function climbOutMotion(conditions: Conditions, power: Power, hanging: Hanging): Motion {
+  const { climbShare } = conditions.performance;
+  const spare = (airMps: number) => climbSine(conditions, airMps, power, hanging);
+  return {
+    mps2: (airMps) => (1 - climbShare) * spare(airMps) * GRAVITY,
+    gainPerS: (airMps) => climbShare * spare(airMps) * airMps,
+  };
+}
+
+/** Dynamic pressure, Pa; none from a tailwind that still overtakes the aircraft, which would only help it. */
+const fromAheadPa = (airMps: number, densityRatio: number): number =>
+  airMps > 0 ? dynamicPressurePa(airMps, densityRatio) : 0;

@@ -1,0 +1,70 @@
+/** A twin that loses an engine on the runway: from which speed on it can go on. */
+
+import { indicatedKt, trueMps } from './aerodynamics';
+import { airToHeightM, overGroundM } from './airborne';
+import type { Conditions } from './conditions';
+import { climbSine, type Power, runMotion } from './forces';
+import { momentAt, type Roll, reaches, speedUp } from './roll';
+import { zeroBetween } from './solve';
+import type { GoOn, TakeoffSpeeds } from './takeoffAnswer';
+import { SCREEN_M } from './takeoffRoll';
+
+/** Nearer than this the lowest speed is not looked for, m/s. */
+const NEAR_MPS = 0.005;
+
+/**
+ * The lowest speed to go on from with one engine, run inside TORA and 50 ft inside TODA, both in
+ * metres from where the roll begins. Null for an aircraft of one engine.
+ */
+export function goOnFrom(
+  conditions: Conditions,
+  speeds: TakeoffSpeeds,
+  run: Roll,
+  reheat: boolean,
+  lastStopKt: number,
+  { toraM, todaM }: { readonly toraM: number; readonly todaM: number },
+): GoOn | null {
+  const { performance, densityRatio, headwindMps } = conditions;
+  const { oneEngineOut } = performance;
+  if (oneEngineOut === undefined) return null;
+  const power: Power = {
+    setting: reheat ? 'reheat' : 'full',
+    share: 0.5,
+    deadDragM2: oneEngineOut.dragAreaM2,
+  };
+  const safetyMps = trueMps(speeds.safetyKt, densityRatio);
+  const gearStays = performance.wing.gearCd === undefined;
+  const gradient = (gear: boolean) =>
+    climbSine(conditions, safetyMps, power, { gear, flaps: true });
+  const gradientPercent = 100 * Math.tan(Math.asin(Math.max(gradient(gearStays), -1)));
+  const none = (because: 'cannot-climb' | 'runway-too-short'): GoOn => ({
+    lowest: { value: null, because },
+    aboveStop: true,
+    gradientPercent,
+  });
+
+  const sine = gradient(true);
+  if (sine <= 0) return none('cannot-climb');
+  const rotateMps = trueMps(speeds.rotateKt, densityRatio);
+  const liftOffMps = trueMps(speeds.liftOffKt, densityRatio);
+  const lowMps = Math.max(trueMps(oneEngineOut.minimumControlKt, densityRatio), headwindMps);
+  if (lowMps > rotateMps) return none('runway-too-short');
+  const start: Roll = { headwindMps, moments: [{ airMps: lowMps, s: 0, m: 0, gained: 0 }] };
+  const motion = runMotion(conditions, speeds, power);
+  const oneOut = speedUp(speedUp(start, motion, rotateMps), motion, liftOffMps);
+  if (!reaches(oneOut, liftOffMps)) return none('cannot-climb');
+
+  const meanMps = (liftOffMps + safetyMps) / 2;
+  const airM = overGroundM(airToHeightM(meanMps, sine, SCREEN_M), meanMps, headwindMps);
+  const withinM = Math.min(toraM, todaM - airM);
+  const over = (airMps: number) =>
+    momentAt(run, airMps).m + momentAt(oneOut, liftOffMps).m - momentAt(oneOut, airMps).m - withinM;
+  if (over(rotateMps) > 0) return none('runway-too-short');
+  const lowestMps = over(lowMps) <= 0 ? lowMps : zeroBetween(over, lowMps, rotateMps, NEAR_MPS);
+  const lowestKt = indicatedKt(lowestMps, densityRatio);
+  return {
+    lowest: { value: lowestKt, because: null },
+    aboveStop: lowestKt > lastStopKt,
+    gradientPercent,
+  };
+}

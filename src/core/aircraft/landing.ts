@@ -1,0 +1,167 @@
+/** Landing: speeds, distances and what stopping asks of brakes, tyres and parachute. */
+
+import { KT_PER_MPS, M_PER_FT } from '../units';
+import { speedAtLiftKt, trueMps } from './aerodynamics';
+import { descentM, overGroundM } from './airborne';
+import { sinkFtMin } from './climb';
+import { type Conditions, cannot, conditionsOf, isCannot } from './conditions';
+import { climbSine, stopMotion } from './forces';
+import type { Landing, LandingAnswer } from './landingAnswer';
+import type { Cannot, LandingQuestion } from './performance';
+import { atRest, endOf, type Moment, reaches, speedUp } from './roll';
+import { additiveKt } from './speeds';
+
+/** The height over the threshold, m. 14 CFR 25.125. */
+const THRESHOLD_M = 50 * M_PER_FT;
+
+/** The path to it, degrees. */
+const PATH_DEG = 3;
+
+/** Longer wanted of a runway that is not dry. 14 CFR 121.195(d) (value from memory). */
+const NOT_DRY_FACTOR = 1.15;
+
+/** The landing, or why there is none. Never throws for a question of the right type. */
+export function landing(question: LandingQuestion): LandingAnswer {
+  const begun = begin(question);
+  if (isCannot(begun)) return begun;
+  const { conditions, speeds, stops } = begun;
+  const { aircraft, ldaM, surface } = question;
+  const { performance, densityRatio, headwindMps } = conditions;
+  const { parachute, brakes } = performance;
+  const opened = parachute !== undefined && question.parachute !== false;
+  const bare = opened ? stops(false) : null;
+  const stopped = stops(opened);
+  if (stopped === null) return cannot('never-stops');
+  const approachMps = trueMps(speeds.approachKt, densityRatio);
+  const approachGroundKt = (approachMps - headwindMps) * KT_PER_MPS;
+  const airM = airDistanceM(conditions, speeds);
+  const neededM = airM + stopped.m;
+  const ldaFactor = performance.landing.ldaFactor * (surface === 'dry' ? 1 : NOT_DRY_FACTOR);
+  const energyMJ = stopped.gained / 1e6;
+  const { tyreKt } = aircraft.limits;
+  return {
+    kind: 'landing',
+    given: {
+      massKg: question.massKg,
+      densityRatio,
+      headwindKt: question.headwindKt,
+      slopePercent: question.slopePercent,
+      brakingFriction: conditions.brakingFriction,
+      ldaFactor,
+    },
+    speeds,
+    sinkFtMin: sinkFtMin(approachGroundKt),
+    airM,
+    runM: stopped.m,
+    runS: stopped.s,
+    runWithoutParachuteM: bare?.m ?? null,
+    neededM,
+    leftM: ldaM - neededM,
+    plannedM: neededM * ldaFactor,
+    leftPlannedM: ldaM - neededM * ldaFactor,
+    brakes: {
+      energyMJ,
+      limitMJ: brakes.maxMJ ?? null,
+      within: brakes.maxMJ === undefined || energyMJ <= brakes.maxMJ,
+    },
+    parachute: opened
+      ? {
+          limitKt: parachute.maxKt,
+          touchdownKt: speeds.touchdownKt,
+          within: speeds.touchdownKt <= parachute.maxKt,
+        }
+      : null,
+    tyre:
+      tyreKt === undefined ? null : { limitKt: tyreKt, leftKt: tyreKt - speeds.touchdownGroundKt },
+    goAroundPercent:
+      100 *
+      climbSine(
+        conditions,
+        approachMps,
+        { setting: 'full', share: 1, deadDragM2: 0 },
+        { gear: true, flaps: true },
+      ),
+  };
+}
+
+/** Only what is needed of an LDA, metres: air distance and run; null where {@link landing} has no answer. */
+export function landingNeededM(question: LandingQuestion): number | null {
+  const begun = begin(question);
+  if (isCannot(begun)) return null;
+  const stopped = begun.stops(question.parachute !== false);
+  return stopped === null ? null : airDistanceM(begun.conditions, begun.speeds) + stopped.m;
+}
+
+interface Begun {
+  readonly conditions: Conditions;
+  readonly speeds: Landing['speeds'];
+  /** From touch-down to rest, with the parachute or without; null where it does not stop. */
+  readonly stops: (withParachute: boolean) => Moment | null;
+}
+
+function begin(question: LandingQuestion): Begun | Cannot {
+  const { aircraft, ldaM, gustSpreadKt } = question;
+  if (!Number.isFinite(ldaM) || !Number.isFinite(gustSpreadKt)) return cannot('not-a-number');
+  if (ldaM < 0 || gustSpreadKt < 0) return cannot('not-a-number');
+  const conditions = conditionsOf(question, aircraft.masses.maxLandingKg);
+  if (isCannot(conditions)) return conditions;
+  const speeds = speedsOf(question, conditions);
+  return { conditions, speeds, stops: (opened) => stopFrom(speeds, conditions, opened) };
+}
+
+function speedsOf(
+  { massKg, headwindKt, gustSpreadKt }: LandingQuestion,
+  { performance, densityRatio }: Conditions,
+): Landing['speeds'] {
+  const { wing, landing: rule } = performance;
+  const stallKt = speedAtLiftKt(massKg, wing.areaM2, wing.clMax.landing);
+  const referenceKt = rule.reference * stallKt;
+  const additive = additiveKt(performance, headwindKt, gustSpreadKt);
+  const approachKt = referenceKt + additive;
+  const touchdownKt = rule.touchdownShare * approachKt;
+  const trueKt = trueMps(touchdownKt, densityRatio) * KT_PER_MPS;
+  return {
+    stallKt,
+    referenceKt,
+    additiveKt: additive,
+    approachKt,
+    touchdownKt,
+    touchdownGroundKt: Math.max(trueKt - headwindKt, 0),
+  };
+}
+
+/** Over the ground from 50 ft to touch-down, m: flared at the mean of approach and touch-down speed. */
+function airDistanceM(
+  { densityRatio, headwindMps }: Conditions,
+  { approachKt, touchdownKt }: Landing['speeds'],
+): number {
+  const approachMps = trueMps(approachKt, densityRatio);
+  const flareMps = (approachMps + trueMps(touchdownKt, densityRatio)) / 2;
+  const { approachM, flareM } = descentM(THRESHOLD_M, PATH_DEG, flareMps);
+  return Math.max(
+    overGroundM(approachM, approachMps, headwindMps) + overGroundM(flareM, flareMps, headwindMps),
+    0,
+  );
+}
+
+/** The speed is held until the brakes bite; then they stop it. */
+function stopFrom(
+  { touchdownKt }: Landing['speeds'],
+  conditions: Conditions,
+  withParachute: boolean,
+): Moment | null {
+  const { performance, densityRatio, headwindMps } = conditions;
+  const touchdownMps = trueMps(touchdownKt, densityRatio);
+  const heldS = performance.brakes.delayS;
+  const motion = stopMotion(conditions, 'rollout', withParachute);
+  const openMps = trueMps(performance.parachute?.maxKt ?? touchdownKt, densityRatio);
+  const slow = speedUp(atRest(headwindMps), motion, Math.min(openMps, touchdownMps));
+  const stop = speedUp(slow, motion, touchdownMps);
+  if (!reaches(stop, touchdownMps)) return null;
+  const braking = endOf(stop);
+  return {
+    ...braking,
+    s: heldS + braking.s,
+    m: heldS * Math.max(touchdownMps - headwindMps, 0) + braking.m,
+  };
+}

@@ -1,0 +1,169 @@
+/**
+ * The integrator: how long and how far it takes from one airspeed to another.
+ *
+ * Along a runway every force depends on the airspeed alone, so the speed is what is stepped along,
+ * rather than time: t = ∫ dV / a and s = ∫ (V − headwind) / a dV, each by Simpson's rule. That is
+ * Runge and Kutta's fourth order for these integrals; halving the step moves a run by less than a
+ * thousandth. It needs as many steps for a long run as for a short one, and ends for any aircraft.
+ *
+ * A stop is the same thing from rest upwards, with the deceleration in place of the acceleration.
+ */
+
+/** A moment of a roll. */
+export interface Moment {
+  /** True airspeed, m/s. */
+  readonly airMps: number;
+  /** Since the roll began, s and m over the ground. */
+  readonly s: number;
+  readonly m: number;
+  /** What was gained on the way: height, m, or energy in the brakes, J. */
+  readonly gained: number;
+}
+
+/** What moves the aircraft, by true airspeed in m/s. */
+export interface Motion {
+  /** Acceleration, or deceleration of a stop, m/s². */
+  readonly mps2: (airMps: number) => number;
+  /** What is gained in a second, where something is counted. */
+  readonly gainPerS?: (airMps: number) => number;
+}
+
+/** A roll: its moments in order of rising airspeed, and the headwind it met. */
+export interface Roll {
+  readonly moments: readonly [Moment, ...Moment[]];
+  readonly headwindMps: number;
+}
+
+/** From one moment to the next, m/s. */
+export const STEP_MPS = 2.5;
+
+/** Below this, m/s², it counts as gaining no speed: at that, 80 m/s would take 64 km. */
+const LEAST_MPS2 = 0.05;
+
+/** A roll at rest on the ground: its airspeed is the headwind. */
+export const atRest = (headwindMps: number): Roll => ({
+  moments: [{ airMps: headwindMps, s: 0, m: 0, gained: 0 }],
+  headwindMps,
+});
+
+/** The last moment of a roll. */
+export const endOf = ({ moments }: Roll): Moment => moments[moments.length - 1] ?? moments[0];
+
+/** Whether the roll came as far as an airspeed. */
+export const reaches = (roll: Roll, airMps: number): boolean => endOf(roll).airMps >= airMps - 1e-9;
+
+/** The roll, gone on with to an airspeed; less far where it stops gaining speed before. */
+export function speedUp(roll: Roll, motion: Motion, toMps: number, stepMps = STEP_MPS): Roll {
+  const from = endOf(roll);
+  const steps = Math.ceil((toMps - from.airMps) / stepMps - 1e-9);
+  if (!(steps > 0)) return roll;
+  const moments: [Moment, ...Moment[]] = [...roll.moments];
+  const width = (toMps - from.airMps) / steps;
+  let before = from;
+  let rates = ratesAt(motion, from.airMps, roll.headwindMps);
+  for (let step = 1; step <= steps; step++) {
+    const airMps = from.airMps + step * width;
+    const middle = ratesAt(motion, airMps - width / 2, roll.headwindMps);
+    const after = ratesAt(motion, airMps, roll.headwindMps);
+    if (rates === null || middle === null || after === null) break;
+    before = {
+      airMps,
+      s: before.s + simpson(width, rates.s, middle.s, after.s),
+      m: before.m + simpson(width, rates.m, middle.m, after.m),
+      gained: before.gained + simpson(width, rates.gained, middle.gained, after.gained),
+    };
+    moments.push(before);
+    rates = after;
+  }
+  return { moments, headwindMps: roll.headwindMps };
+}
+
+/** What a metre a second more takes and gains; null where speed is no longer gained. */
+function ratesAt({ mps2, gainPerS }: Motion, airMps: number, headwindMps: number) {
+  const acceleration = mps2(airMps);
+  if (!(acceleration >= LEAST_MPS2)) return null;
+  return {
+    s: 1 / acceleration,
+    m: (airMps - headwindMps) / acceleration,
+    gained: gainPerS === undefined ? 0 : gainPerS(airMps) / acceleration,
+  };
+}
+
+/** Simpson's rule over one step. */
+const simpson = (width: number, first: number, middle: number, last: number): number =>
+  (width / 6) * (first + 4 * middle + last);
+
+/**
+ * The moment at an airspeed. Between two moments the acceleration is taken as one: the square of
+ * the ground speed grows with the distance. Clamped to the ends of the roll.
+ */
+export function momentAt(roll: Roll, airMps: number): Moment {
+  const [before, after] = around(roll, ({ airMps: at }) => at, airMps);
+  const width = after.airMps - before.airMps;
+  if (width === 0) return before;
+  const at = Math.min(Math.max(airMps, before.airMps), after.airMps);
+  const [first, now, last] = [before.airMps, at, after.airMps].map((v) => v - roll.headwindMps) as [
+    number,
+    number,
+    number,
+  ];
+  return between(before, after, at, (at - before.airMps) / width, squareShare(first, now, last));
+}
+
+/** The moment at a distance, as {@link momentAt}. */
+export function momentAtM(roll: Roll, m: number): Moment {
+  const [before, after] = around(roll, ({ m: at }) => at, m);
+  const length = after.m - before.m;
+  if (length === 0) return before;
+  const share = Math.min(Math.max((m - before.m) / length, 0), 1);
+  const first = before.airMps - roll.headwindMps;
+  const last = after.airMps - roll.headwindMps;
+  const now = Math.sqrt(first * first + share * (last * last - first * first));
+  const shareOfSpeed = (now - first) / (last - first);
+  return between(before, after, now + roll.headwindMps, shareOfSpeed, share);
+}
+
+/** The roll cut off where a time is reached, as it is where it is over before. */
+export function untilS(roll: Roll, s: number): Roll {
+  if (endOf(roll).s <= s) return roll;
+  const [before, after] = around(roll, ({ s: at }) => at, s);
+  const share = (s - before.s) / (after.s - before.s);
+  const cut = momentAt(roll, before.airMps + share * (after.airMps - before.airMps));
+  const [first, ...others] = roll.moments;
+  return {
+    moments: [first, ...others.filter((moment) => moment.s < s), cut],
+    headwindMps: roll.headwindMps,
+  };
+}
+
+const squareShare = (first: number, now: number, last: number): number =>
+  (now * now - first * first) / (last * last - first * first);
+
+const between = (
+  before: Moment,
+  after: Moment,
+  airMps: number,
+  shareOfTime: number,
+  shareOfWay: number,
+): Moment => ({
+  airMps,
+  s: before.s + shareOfTime * (after.s - before.s),
+  m: before.m + shareOfWay * (after.m - before.m),
+  gained: before.gained + shareOfWay * (after.gained - before.gained),
+});
+
+/** The two moments a value lies between; the first or last two where it lies outside. */
+function around(
+  { moments }: Roll,
+  of: (moment: Moment) => number,
+  value: number,
+): readonly [Moment, Moment] {
+  let low = 0;
+  let high = moments.length - 1;
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    if (of(moments[middle] ?? moments[0]) <= value) low = middle;
+    else high = middle;
+  }
+  return [moments[low] ?? moments[0], moments[high] ?? moments[0]];
+}

@@ -1,0 +1,120 @@
+/**
+ * The last speed to stop from.
+ *
+ * The speed is held for two seconds before the brakes bite, which is the distance that 14 CFR
+ * 25.109(a)(1)(iv) adds. Within them the throttle comes back and any reheat dies away; from there
+ * on the engines give what they give at idle.
+ */
+
+import { KT_PER_MPS } from '../units';
+import { indicatedKt, trueMps } from './aerodynamics';
+import type { Aircraft } from './aircraft';
+import type { Conditions } from './conditions';
+import { stopMotion } from './forces';
+import { atRest, endOf, momentAt, type Roll, speedUp } from './roll';
+import { zeroBetween } from './solve';
+import type { Stop, StopBound, TakeoffSpeeds } from './takeoffAnswer';
+import { thrustN } from './thrust';
+
+/** How long a speed is held before the brakes bite, s. 14 CFR 25.109(a)(1)(iv). */
+export const HELD_S = 2;
+
+/** Nearer than this the last speed is not looked for, m/s. */
+const NEAR_MPS = 0.005;
+
+/** Stopping: the roll backwards, from rest up to rotation. */
+interface Stopping {
+  readonly roll: Roll;
+  readonly parachute: boolean;
+}
+
+/** Distance and brake energy from the moment a stop is begun. */
+const begunAt = ({ roll }: Stopping, airMps: number) => {
+  const braking = momentAt(roll, airMps);
+  const heldM = HELD_S * Math.max(airMps - roll.headwindMps, 0);
+  return { m: heldM + braking.m, brakingM: braking.m, brakeJ: braking.gained };
+};
+
+/** The last speed to stop from inside an ASDA, metres from where the roll begins. Null where it would not stop at all. */
+export function lastStop(
+  conditions: Conditions,
+  { limits }: Aircraft,
+  speeds: TakeoffSpeeds,
+  run: Roll,
+  asdaM: number,
+): Stop | null {
+  const { performance, densityRatio, headwindMps } = conditions;
+  const rotateMps = trueMps(speeds.rotateKt, densityRatio);
+  const tyreMps =
+    limits.tyreKt === undefined
+      ? Number.POSITIVE_INFINITY
+      : limits.tyreKt / KT_PER_MPS + headwindMps;
+  const chuteMps =
+    performance.parachute === undefined
+      ? Number.POSITIVE_INFINITY
+      : trueMps(performance.parachute.maxKt, densityRatio);
+
+  /** What field and brakes allow in one way of stopping. */
+  const allowed = (parachute: boolean) => {
+    const top = Math.max(rotateMps, headwindMps);
+    const motion = stopMotion(conditions, 'ground', parachute);
+    // Its own step ends where the parachute opens, where the deceleration jumps.
+    const roll = speedUp(
+      speedUp(atRest(headwindMps), motion, Math.min(chuteMps, top)),
+      motion,
+      top,
+    );
+    const stopping = { roll, parachute };
+    const maxJ = (performance.brakes.maxMJ ?? Number.POSITIVE_INFINITY) * 1e6;
+    return {
+      stopping,
+      stops: endOf(roll).airMps >= top - 1e-9,
+      field: highest(headwindMps, top, (v) => momentAt(run, v).m + begunAt(stopping, v).m - asdaM),
+      energy: highest(headwindMps, top, (v) => begunAt(stopping, v).brakeJ - maxJ),
+    };
+  };
+
+  const bare = allowed(false);
+  const opened = performance.parachute === undefined ? null : allowed(true);
+  if (!bare.stops && !opened?.stops) return null;
+  const bareMps = bare.stops ? Math.min(bare.field, bare.energy) : headwindMps;
+  const openedMps = opened?.stops ? Math.min(opened.field, opened.energy, chuteMps) : headwindMps;
+  const withParachute = opened !== null && openedMps > bareMps;
+  const { stopping, field, energy } = withParachute ? opened : bare;
+
+  const bounds: readonly (readonly [StopBound, number])[] = [
+    ['rotation', rotateMps],
+    ['field', field],
+    ['brake-energy', energy],
+    ['tyres', tyreMps],
+    ['parachute', withParachute ? chuteMps : Number.POSITIVE_INFINITY],
+  ];
+  const [boundBy, lastMps] = bounds.reduce((least, bound) => (bound[1] < least[1] ? bound : least));
+  const allows = (mps: number) =>
+    mps === Number.POSITIVE_INFINITY ? null : Math.max(indicatedKt(mps, densityRatio), 0);
+  const begun = begunAt(stopping, lastMps);
+  return {
+    lastKt: allows(lastMps) ?? 0,
+    boundBy,
+    allowsKt: {
+      field: allows(field),
+      'brake-energy': performance.brakes.maxMJ === undefined ? null : allows(energy),
+      tyres: allows(tyreMps),
+      parachute: withParachute ? allows(chuteMps) : null,
+      rotation: speeds.rotateKt,
+    },
+    withParachute,
+    heldS: HELD_S,
+    thrustN: thrustN(performance, 'idle', 0, densityRatio),
+    distanceM: momentAt(run, lastMps).m + begun.m,
+    brakingM: begun.brakingM,
+    brakeMJ: begun.brakeJ / 1e6,
+  };
+}
+
+/** The highest speed at which something that rises with it is not above zero; Infinity where it never is. */
+function highest(lowMps: number, highMps: number, over: (airMps: number) => number): number {
+  if (over(highMps) <= 0) return Number.POSITIVE_INFINITY;
+  if (over(lowMps) >= 0) return lowMps;
+  return zeroBetween(over, lowMps, highMps, NEAR_MPS);
+}

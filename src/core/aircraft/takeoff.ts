@@ -1,0 +1,165 @@
+/** Take-off: everything that today's mass, air, wind and runway make of an aircraft's profile. */
+
+import { KT_PER_MPS } from '../units';
+import { indicatedKt, trueMps } from './aerodynamics';
+import { airToHeightM, overGroundM } from './airborne';
+import { checkAt } from './checkMark';
+import { climbOf } from './climb';
+import { climbOutOf } from './climbOut';
+import { type Conditions, cannot, conditionsOf, isCannot } from './conditions';
+import { climbSine } from './forces';
+import { goOnFrom } from './goOn';
+import type { Cannot, TakeoffQuestion } from './performance';
+import { endOf, momentAt, type Roll } from './roll';
+import { takeoffSpeeds } from './speeds';
+import { lastStop } from './stop';
+import type { Gate, OrCause, Takeoff, TakeoffAnswer, TakeoffSpeeds } from './takeoffAnswer';
+import { gateAt, liftsOff, type RunPlan, SCREEN_M, takeoffRoll } from './takeoffRoll';
+import { thrustN } from './thrust';
+
+/** The take-off, or why there is none. Never throws for a question of the right type. */
+export function takeoff(question: TakeoffQuestion): TakeoffAnswer {
+  const begun = begin(question);
+  if (isCannot(begun)) return begun;
+  const { conditions, plan, run } = begun;
+  const { aircraft, rollsFromM, runway } = question;
+  const { speeds, reheat } = plan;
+  const toraM = runway.toraM - rollsFromM;
+  const todaM = runway.todaM - rollsFromM;
+  const asdaM = runway.asdaM - rollsFromM;
+
+  const stop = lastStop(conditions, aircraft, speeds, run, asdaM);
+  if (stop === null) return cannot('never-stops');
+  const to50ftM = over50ftM(conditions, speeds, run, reheat);
+  const liftOff = gateAt(endOf(run), conditions);
+  const rotation = gate(run, speeds.rotateKt, conditions);
+  const climbOut = climbOutOf(conditions, aircraft, run, reheat);
+  const mark = question.checkMark;
+  return {
+    kind: 'takeoff',
+    given: givenOf(question, begun),
+    speeds,
+    run: {
+      runM: liftOff.distanceM,
+      runS: liftOff.s,
+      averageMps2: liftOff.s === 0 ? 0 : liftOff.groundKt / KT_PER_MPS / liftOff.s,
+    },
+    to50ftM,
+    gates: gatesOf(question, begun, rotation, liftOff),
+    rotation,
+    liftOff,
+    left: {
+      toraM: toraM - liftOff.distanceM,
+      todaM: to50ftM.value === null ? to50ftM : { value: todaM - to50ftM.value, because: null },
+      asdaM: asdaM - stop.distanceM,
+    },
+    stop,
+    goOn: goOnFrom(conditions, speeds, run, reheat, stop.lastKt, { toraM, todaM }),
+    check:
+      mark === undefined
+        ? { check: null, because: 'no-mark' }
+        : checkAt(conditions, plan, run, stop, { markM: mark.atM - rollsFromM, toraM, asdaM }),
+    limits: {
+      tyre:
+        aircraft.limits.tyreKt === undefined
+          ? null
+          : {
+              limitKt: aircraft.limits.tyreKt,
+              liftOffGroundKt: liftOff.groundKt,
+              leftKt: aircraft.limits.tyreKt - liftOff.groundKt,
+            },
+      ...climbOut.limits,
+    },
+    climbOut: climbOut.gates,
+    climb: climbOf(conditions, aircraft),
+  };
+}
+
+/**
+ * Only the run to lift-off, metres, for tables by headwind; null where {@link takeoff} has no answer.
+ * `runway` and what else the run does not depend on may be left as they are.
+ */
+export function runNeededM(question: TakeoffQuestion): number | null {
+  const begun = begin(question);
+  return isCannot(begun) ? null : endOf(begun.run).m;
+}
+
+interface Begun {
+  readonly conditions: Conditions;
+  readonly plan: RunPlan;
+  readonly run: Roll;
+}
+
+/** The run, which all else is worked out from. */
+function begin(question: TakeoffQuestion): Begun | Cannot {
+  const { aircraft, massKg, fuelKg, runway, rollsFromM, gatesKt = [], checkMark } = question;
+  const lengths = [runway.toraM, runway.todaM, runway.asdaM, rollsFromM, checkMark?.atM ?? 0];
+  if (!lengths.every((m) => Number.isFinite(m) && m >= 0)) return cannot('not-a-number');
+  if (!gatesKt.every(Number.isFinite)) return cannot('not-a-number');
+  const conditions = conditionsOf(question, aircraft.masses.maxTakeoffKg, fuelKg);
+  if (isCannot(conditions)) return conditions;
+  const plan: RunPlan = {
+    speeds: takeoffSpeeds(aircraft, conditions.performance, massKg),
+    reheat: hasReheat(conditions) && question.reheat !== false,
+    thrustShare: 1,
+  };
+  const run = takeoffRoll(conditions, plan);
+  return liftsOff(run, plan, conditions) ? { conditions, plan, run } : cannot('never-lifts-off');
+}
+
+const hasReheat = ({ performance: { thrust } }: Conditions): boolean =>
+  thrust.kind === 'jet' && thrust.reheatN !== undefined;
+
+const gate = (run: Roll, speedKt: number, conditions: Conditions): Gate =>
+  gateAt(momentAt(run, trueMps(speedKt, conditions.densityRatio)), conditions);
+
+/** Those asked for that lie within the run, with rotation and lift-off among them. */
+function gatesOf(
+  { gatesKt = [] }: TakeoffQuestion,
+  { conditions, run }: Begun,
+  rotation: Gate,
+  liftOff: Gate,
+): readonly Gate[] {
+  const first = indicatedKt(Math.max(run.moments[0].airMps, 0), conditions.densityRatio);
+  const asked = gatesKt
+    .filter((kt) => kt >= first && kt < liftOff.speedKt)
+    .map((kt) => gate(run, kt, conditions));
+  return [...asked, rotation, liftOff].sort((a, b) => a.speedKt - b.speedKt);
+}
+
+/** From where the roll begins to 50 ft, gear and flaps as for take-off, m. */
+function over50ftM(
+  conditions: Conditions,
+  speeds: TakeoffSpeeds,
+  run: Roll,
+  reheat: boolean,
+): OrCause<'cannot-climb'> {
+  const { densityRatio, headwindMps } = conditions;
+  const safetyMps = trueMps(speeds.safetyKt, densityRatio);
+  const sine = climbSine(
+    conditions,
+    safetyMps,
+    { setting: reheat ? 'reheat' : 'full', share: 1, deadDragM2: 0 },
+    { gear: true, flaps: true },
+  );
+  if (sine <= 0) return { value: null, because: 'cannot-climb' };
+  const meanMps = (trueMps(speeds.liftOffKt, densityRatio) + safetyMps) / 2;
+  const airM = overGroundM(airToHeightM(meanMps, sine, SCREEN_M), meanMps, headwindMps);
+  return { value: endOf(run).m + airM, because: null };
+}
+
+function givenOf(question: TakeoffQuestion, { conditions, plan }: Begun): Takeoff['given'] {
+  const { densityRatio, performance, rollingFriction, brakingFriction } = conditions;
+  const setting = plan.reheat ? 'reheat' : 'full';
+  const rotateMps = trueMps(plan.speeds.rotateKt, densityRatio);
+  return {
+    massKg: question.massKg,
+    densityRatio,
+    headwindKt: question.headwindKt,
+    slopePercent: question.slopePercent,
+    rollingFriction,
+    brakingFriction,
+    staticThrustN: thrustN(performance, setting, 0, densityRatio),
+    thrustAtRotationN: thrustN(performance, setting, rotateMps, densityRatio),
+  };
+}

@@ -1,0 +1,63 @@
+/** The roll from brake release to lift-off. */
+
+import { KT_PER_MPS, M_PER_FT } from '../units';
+import { indicatedKt, trueMps } from './aerodynamics';
+import type { Conditions } from './conditions';
+import { type Power, runMotion } from './forces';
+import { atRest, endOf, type Moment, type Roll, reaches, speedUp, untilS } from './roll';
+import type { Gate, TakeoffSpeeds } from './takeoffAnswer';
+
+/** What a run needs to know beside the conditions. */
+export interface RunPlan {
+  readonly speeds: TakeoffSpeeds;
+  readonly reheat: boolean;
+  /** Of the thrust, 0 to 1. */
+  readonly thrustShare: number;
+  /** For tests of the integrator's own error; m/s. */
+  readonly stepMps?: number;
+}
+
+/** Longer than any runway, m: what runs further counts as never lifting off. */
+export const LONGEST_M = 10_000;
+
+/** The height to have where TODA ends, m: 50 ft. Former 14 CFR 23.59. */
+export const SCREEN_M = 50 * M_PER_FT;
+
+/** The roll to lift-off; it ends sooner where the aircraft stops gaining speed. */
+export function takeoffRoll(conditions: Conditions, plan: RunPlan): Roll {
+  const { speeds, thrustShare, stepMps } = plan;
+  const { densityRatio, headwindMps } = conditions;
+  const rotateMps = trueMps(speeds.rotateKt, densityRatio);
+  const liftOffMps = trueMps(speeds.liftOffKt, densityRatio);
+  const motion = (setting: Power['setting']) =>
+    runMotion(conditions, speeds, { setting, share: thrustShare, deadDragM2: 0 });
+  const onFull = (roll: Roll, setting: Power['setting']) => {
+    const power = motion(setting);
+    return speedUp(speedUp(roll, power, rotateMps, stepMps), power, liftOffMps, stepMps);
+  };
+  const standing = atRest(Math.min(headwindMps, liftOffMps));
+  if (!plan.reheat) return onFull(standing, 'full');
+  const lightUpS = lightUp(conditions);
+  if (lightUpS === 0) return onFull(standing, 'reheat');
+  return onFull(untilS(onFull(standing, 'full'), lightUpS), 'reheat');
+}
+
+/** Seconds from brake release until reheat gives its thrust. */
+function lightUp({ performance: { thrust } }: Conditions): number {
+  return (thrust.kind === 'jet' ? thrust.lightUpS : undefined) ?? 0;
+}
+
+/** Whether a roll got the aircraft into the air on anything that could be a runway. */
+export const liftsOff = (roll: Roll, { speeds }: RunPlan, { densityRatio }: Conditions): boolean =>
+  reaches(roll, trueMps(speeds.liftOffKt, densityRatio)) && endOf(roll).m <= LONGEST_M;
+
+/** A moment of a roll as a gate. */
+export const gateAt = (
+  { airMps, s, m }: Moment,
+  { densityRatio, headwindMps }: Conditions,
+): Gate => ({
+  speedKt: indicatedKt(airMps, densityRatio),
+  s,
+  distanceM: m,
+  groundKt: (airMps - headwindMps) * KT_PER_MPS,
+});
