@@ -50,6 +50,6 @@ function alphaDeg({ takeoff, masses }: Aircraft, { performance }: Conditions, cl
   return ground.alphaDeg + (cl - (ground.cl - flapsCl)) / slope;
 }
 
-/** Feet a minute for each knot along a 3° path. */
-export const sinkFtMin = (groundKt: number): number =>
-  ((groundKt / KT_PER_MPS) * Math.tan((3 * Math.PI) / 180) * 60) / M_PER_FT;
+/** Feet a minute down a path of an angle in degrees: at 3°, 5.3 for each knot. */
+export const sinkFtMin = (groundKt: number, pathDeg: number): number =>
+  ((groundKt / KT_PER_MPS) * Math.tan((pathDeg * Math.PI) / 180) * 60) / M_PER_FT;

@@ -5,7 +5,7 @@ import type { Conditions } from './conditions';
 import { GRAVITY } from './gravity';
 import type { Motion } from './roll';
 import type { TakeoffSpeeds } from './takeoffAnswer';
-import { type Setting, thrustN } from './thrust';
+import { type Setting, thrustOf } from './thrust';
 
 /** How the engines are set, and what of them still runs. */
 export interface Power {
@@ -14,11 +14,6 @@ export interface Power {
   readonly share: number;
   /** Drag of a dead engine and of the rudder that holds it straight, m². */
   readonly deadDragM2: number;
-}
-
-interface Coefficients {
-  readonly cl: number;
-  readonly cd: number;
 }
 
 /**
@@ -31,17 +26,16 @@ export function runMotion(conditions: Conditions, speeds: TakeoffSpeeds, power: 
   const rotateMps = trueMps(speeds.rotateKt, densityRatio);
   const rotatingMps = Math.max(trueMps(speeds.liftOffKt, densityRatio) - rotateMps, 1e-6);
   const liftOffCl = liftCoefficient(massKg, areaM2, speeds.liftOffKt);
-  const noseUp = (share: number): Coefficients => ({
-    cl: ground.cl + share * (liftOffCl - ground.cl),
-    cd: ground.cd + share * share * (rotated.cd - ground.cd),
-  });
+  const thrustN = thrustOf(performance, power.setting, densityRatio);
   return {
     mps2(airMps) {
-      const { cl, cd } = airMps <= rotateMps ? ground : noseUp((airMps - rotateMps) / rotatingMps);
+      const noseUp = Math.max(0, (airMps - rotateMps) / rotatingMps);
+      const cl = ground.cl + noseUp * (liftOffCl - ground.cl);
+      const cd = ground.cd + noseUp * noseUp * (rotated.cd - ground.cd);
       const q = fromAheadPa(airMps, densityRatio);
       const onWheelsN = Math.max(0, weightN * cos - q * areaM2 * cl);
       const dragN = q * (areaM2 * cd + power.deadDragM2);
-      const pullN = power.share * thrustN(performance, power.setting, airMps, densityRatio);
+      const pullN = power.share * thrustN(airMps);
       return (pullN - dragN - rollingFriction * onWheelsN - weightN * sin) / massKg;
     },
   };
@@ -60,6 +54,7 @@ export function stopMotion(
   const { areaM2, [attitude]: held } = performance.wing;
   const parachute = withParachute ? performance.parachute : undefined;
   const openMps = parachute === undefined ? 0 : trueMps(parachute.maxKt, densityRatio) + 1e-9;
+  const idleN = thrustOf(performance, 'idle', densityRatio);
   const brakesN = (q: number) =>
     conditions.brakingFriction * Math.max(0, weightN * cos - q * areaM2 * held.cl);
   return {
@@ -67,8 +62,7 @@ export function stopMotion(
       const q = fromAheadPa(airMps, densityRatio);
       const parachuteM2 = parachute !== undefined && airMps <= openMps ? parachute.dragAreaM2 : 0;
       const dragN = q * (areaM2 * held.cd + parachuteM2);
-      const idleN = thrustN(performance, 'idle', airMps, densityRatio);
-      return (brakesN(q) + dragN + weightN * sin - idleN) / massKg;
+      return (brakesN(q) + dragN + weightN * sin - idleN(airMps)) / massKg;
     },
     gainPerS: (airMps) =>
       brakesN(fromAheadPa(airMps, densityRatio)) * (airMps - conditions.headwindMps),
@@ -93,7 +87,7 @@ export function aloftN(
   const cl = weightN / (q * areaM2);
   const cd = cleanCd + (gear ? gearCd : 0) + (flaps ? flapsCd : 0) + induced * cl * cl;
   return {
-    pullN: power.share * thrustN(performance, power.setting, airMps, densityRatio),
+    pullN: power.share * thrustOf(performance, power.setting, densityRatio)(airMps),
     dragN: q * (areaM2 * cd + power.deadDragM2),
   };
 }

@@ -5,24 +5,25 @@ import type { Ground, Performance } from './performance';
 
 /**
  * What softer ground adds to rolling friction. Raymer, Aircraft Design, table 17.1 (values from
- * memory): dry concrete 0.03, firm dirt 0.04, hard turf 0.05, wet grass 0.08.
+ * memory): dry concrete 0.03, firm dirt 0.04, hard turf 0.05,
+ * soft turf 0.07, wet grass 0.08.
  */
 const SOFT_ROLLING: Readonly<Record<Ground, Readonly<Record<Surface, number>>>> = {
   asphalt: { dry: 0, wet: 0, contaminated: 0 },
   concrete: { dry: 0, wet: 0, contaminated: 0 },
   gravel: { dry: 0.01, wet: 0.015, contaminated: 0.015 },
-  grass: { dry: 0.02, wet: 0.04, contaminated: 0.04 },
+  grass: { dry: 0.04, wet: 0.05, contaminated: 0.05 },
 };
 
 /**
  * What is left of braking on it. The same table: dry concrete 0.3 to 0.5, firm dirt 0.3, hard turf
- * 0.4, wet grass 0.2. What the surface's own wetness takes is the aircraft's to say.
+ * 0.4, soft turf 0.2, wet grass 0.2. What the surface's own wetness takes is the aircraft's to say.
  */
 const SOFT_BRAKING: Readonly<Record<Ground, number>> = {
   asphalt: 1,
   concrete: 1,
-  gravel: 0.8,
-  grass: 0.75,
+  gravel: 0.75,
+  grass: 0.6,
 };
 
 /** Rolling friction over the weight on wheels. */

@@ -14,9 +14,6 @@ import { additiveKt } from './speeds';
 /** The height over the threshold, m. 14 CFR 25.125. */
 const THRESHOLD_M = 50 * M_PER_FT;
 
-/** The path to it, degrees. */
-const PATH_DEG = 3;
-
 /** Longer wanted of a runway that is not dry. 14 CFR 121.195(d) (value from memory). */
 const NOT_DRY_FACTOR = 1.15;
 
@@ -50,7 +47,7 @@ export function landing(question: LandingQuestion): LandingAnswer {
       ldaFactor,
     },
     speeds,
-    sinkFtMin: sinkFtMin(approachGroundKt),
+    sinkFtMin: sinkFtMin(approachGroundKt, performance.landing.pathDeg),
     airM,
     runM: stopped.m,
     runS: stopped.s,
@@ -132,12 +129,12 @@ function speedsOf(
 
 /** Over the ground from 50 ft to touch-down, m: flared at the mean of approach and touch-down speed. */
 function airDistanceM(
-  { densityRatio, headwindMps }: Conditions,
+  { performance, densityRatio, headwindMps }: Conditions,
   { approachKt, touchdownKt }: Landing['speeds'],
 ): number {
   const approachMps = trueMps(approachKt, densityRatio);
   const flareMps = (approachMps + trueMps(touchdownKt, densityRatio)) / 2;
-  const { approachM, flareM } = descentM(THRESHOLD_M, PATH_DEG, flareMps);
+  const { approachM, flareM } = descentM(THRESHOLD_M, performance.landing.pathDeg, flareMps);
   return Math.max(
     overGroundM(approachM, approachMps, headwindMps) + overGroundM(flareM, flareMps, headwindMps),
     0,

@@ -24,7 +24,7 @@ export interface Landing {
     readonly touchdownKt: number;
     readonly touchdownGroundKt: number;
   };
-  /** On a 3° path: 5.3 ft/min a knot of ground speed. */
+  /** Down the aircraft's path, into the headwind: on 3°, 5.3 ft/min a knot of ground speed. */
   readonly sinkFtMin: number;
   /** From 50 ft over the threshold to touch-down, m. */
   readonly airM: number;

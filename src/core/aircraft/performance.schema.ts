@@ -108,6 +108,7 @@ const landing = v.strictObject({
     v.picklist(['half-gust', 'half-wind-and-gust']),
     'What the wind adds to it: half the gust over the wind (FAA-H-8083-3), or half the headwind and all of the gust over it, at most 20 kt.',
   ),
+  pathDeg: described(v.optional(between(2, 7), 3), 'Angle of the path to the threshold, degrees.'),
   touchdownShare: described(between(0.7, 1), 'Speed at touch-down over the approach speed.'),
   ldaFactor: described(
     between(1, 3),

@@ -60,34 +60,43 @@ export function speedUp(roll: Roll, motion: Motion, toMps: number, stepMps = STE
   const moments: [Moment, ...Moment[]] = [...roll.moments];
   const width = (toMps - from.airMps) / steps;
   let before = from;
-  let rates = ratesAt(motion, from.airMps, roll.headwindMps);
+  const gain = motion.gainPerS ?? none;
+  let first = 1 / motion.mps2(from.airMps);
+  let firstGain = gain(from.airMps);
   for (let step = 1; step <= steps; step++) {
     const airMps = from.airMps + step * width;
-    const middle = ratesAt(motion, airMps - width / 2, roll.headwindMps);
-    const after = ratesAt(motion, airMps, roll.headwindMps);
-    if (rates === null || middle === null || after === null) break;
+    const middleMps = airMps - width / 2;
+    // Seconds that a metre a second more takes.
+    const middle = 1 / motion.mps2(middleMps);
+    const last = 1 / motion.mps2(airMps);
+    if (!(isGaining(first) && isGaining(middle) && isGaining(last))) break;
+    const middleGain = gain(middleMps);
+    const lastGain = gain(airMps);
+    const groundMps = before.airMps - roll.headwindMps;
     before = {
       airMps,
-      s: before.s + simpson(width, rates.s, middle.s, after.s),
-      m: before.m + simpson(width, rates.m, middle.m, after.m),
-      gained: before.gained + simpson(width, rates.gained, middle.gained, after.gained),
+      s: before.s + simpson(width, first, middle, last),
+      m:
+        before.m +
+        simpson(
+          width,
+          first * groundMps,
+          middle * (groundMps + width / 2),
+          last * (groundMps + width),
+        ),
+      gained:
+        before.gained + simpson(width, first * firstGain, middle * middleGain, last * lastGain),
     };
     moments.push(before);
-    rates = after;
+    first = last;
+    firstGain = lastGain;
   }
   return { moments, headwindMps: roll.headwindMps };
 }
 
-/** What a metre a second more takes and gains; null where speed is no longer gained. */
-function ratesAt({ mps2, gainPerS }: Motion, airMps: number, headwindMps: number) {
-  const acceleration = mps2(airMps);
-  if (!(acceleration >= LEAST_MPS2)) return null;
-  return {
-    s: 1 / acceleration,
-    m: (airMps - headwindMps) / acceleration,
-    gained: gainPerS === undefined ? 0 : gainPerS(airMps) / acceleration,
-  };
-}
+const none = () => 0;
+
+const isGaining = (sPerMps: number): boolean => sPerMps > 0 && sPerMps <= 1 / LEAST_MPS2;
 
 /** Simpson's rule over one step. */
 const simpson = (width: number, first: number, middle: number, last: number): number =>

@@ -14,7 +14,7 @@ import { stopMotion } from './forces';
 import { atRest, endOf, momentAt, type Roll, speedUp } from './roll';
 import { zeroBetween } from './solve';
 import type { Stop, StopBound, TakeoffSpeeds } from './takeoffAnswer';
-import { thrustN } from './thrust';
+import { thrustOf } from './thrust';
 
 /** How long a speed is held before the brakes bite, s. 14 CFR 25.109(a)(1)(iv). */
 export const HELD_S = 2;
@@ -105,7 +105,7 @@ export function lastStop(
     },
     withParachute,
     heldS: HELD_S,
-    thrustN: thrustN(performance, 'idle', 0, densityRatio),
+    thrustN: thrustOf(performance, 'idle', densityRatio)(0),
     distanceM: momentAt(run, lastMps).m + begun.m,
     brakingM: begun.brakingM,
     brakeMJ: begun.brakeJ / 1e6,

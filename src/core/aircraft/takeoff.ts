@@ -15,7 +15,7 @@ import { takeoffSpeeds } from './speeds';
 import { lastStop } from './stop';
 import type { Gate, OrCause, Takeoff, TakeoffAnswer, TakeoffSpeeds } from './takeoffAnswer';
 import { gateAt, liftsOff, type RunPlan, SCREEN_M, takeoffRoll } from './takeoffRoll';
-import { thrustN } from './thrust';
+import { thrustOf } from './thrust';
 
 /** The take-off, or why there is none. Never throws for a question of the right type. */
 export function takeoff(question: TakeoffQuestion): TakeoffAnswer {
@@ -159,7 +159,7 @@ function givenOf(question: TakeoffQuestion, { conditions, plan }: Begun): Takeof
     slopePercent: question.slopePercent,
     rollingFriction,
     brakingFriction,
-    staticThrustN: thrustN(performance, setting, 0, densityRatio),
-    thrustAtRotationN: thrustN(performance, setting, rotateMps, densityRatio),
+    staticThrustN: thrustOf(performance, setting, densityRatio)(0),
+    thrustAtRotationN: thrustOf(performance, setting, densityRatio)(rotateMps),
   };
 }

@@ -8,23 +8,18 @@ type Curve = readonly (readonly [kt: number, newtons: number])[];
 /** How much of its thrust an engine is asked for. */
 export type Setting = 'reheat' | 'full' | 'idle';
 
-/**
- * Thrust of all engines, N, at a true airspeed in m/s. Below the first point and above the last it
- * stays as it is there. `reheat` gives what `full` does where there is none.
- */
-export function thrustN(
-  { thrust }: Performance,
-  setting: Setting,
-  airMps: number,
-  densityRatio: number,
-): number {
+/** Thrust, N, by true airspeed in m/s. */
+export type ThrustN = (airMps: number) => number;
+
+/** Thrust of all engines together; `reheat` gives what `full` does where there is none. */
+export function thrustOf({ thrust }: Performance, setting: Setting, densityRatio: number): ThrustN {
   const share = densityShare(thrust, densityRatio);
-  if (setting === 'idle') return thrust.idleN * share;
+  if (setting === 'idle') return () => thrust.idleN * share;
   const curve =
     thrust.kind === 'propeller'
       ? thrust.fullN
       : ((setting === 'reheat' ? thrust.reheatN : undefined) ?? thrust.dryN);
-  return onCurve(curve, airMps * KT_PER_MPS) * share;
+  return (airMps) => onCurve(curve, airMps * KT_PER_MPS) * share;
 }
 
 /**
@@ -37,14 +32,18 @@ function densityShare(thrust: Performance['thrust'], densityRatio: number): numb
   return thrust.supercharged ? 1 : Math.max(0, 1.132 * densityRatio - 0.132);
 }
 
-/** The value at a speed, by straight lines. */
+/** The value at a speed, by straight lines; below the first point and above the last it stays as it is there. */
 function onCurve(curve: Curve, kt: number): number {
-  let [beforeKt, beforeN] = curve[0] ?? [0, 0];
-  if (kt <= beforeKt) return beforeN;
-  for (const [atKt, atN] of curve) {
-    if (kt <= atKt) return beforeN + ((atN - beforeN) * (kt - beforeKt)) / (atKt - beforeKt);
-    beforeKt = atKt;
-    beforeN = atN;
+  let before = curve[0];
+  for (let i = 0; i < curve.length; i++) {
+    const at = curve[i];
+    if (before === undefined || at === undefined) break;
+    if (kt <= at[0]) {
+      return kt <= before[0]
+        ? before[1]
+        : before[1] + ((at[1] - before[1]) * (kt - before[0])) / (at[0] - before[0]);
+    }
+    before = at;
   }
-  return beforeN;
+  return before?.[1] ?? 0;
 }
