@@ -91,4 +91,4 @@ export function isKnownGroup(text: string, next: string): boolean {
 
 /** Whether a number is the whole miles of a visibility whose fraction comes next. */
 export const isWholeMiles = (text: string, next: string): boolean =>
-  WHOLE_MILES.test(text) && FRACTION.test(next);
+  text.length <= 2 && WHOLE_MILES.test(text) && FRACTION.test(next);

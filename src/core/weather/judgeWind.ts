@@ -19,10 +19,13 @@ export interface WrittenSwing {
 }
 
 /** The wind that can be used, null where there is none, and what was refused or wants care. */
-export function judgeWind(
-  written: WrittenWind,
-  swing: WrittenSwing | null,
-): { wind: Wind | null; problems: Problem[] } {
+export interface JudgedWind {
+  readonly wind: Wind | null;
+  readonly problems: Problem[];
+}
+
+/** Judges a wind as it is written, with the swing beside it. */
+export function judgeWind(written: WrittenWind, swing: WrittenSwing | null): JudgedWind {
   const { fromDeg, variable, speed, gust, at } = written;
   const refused = (problem: Problem) => ({ wind: null, problems: [problem] });
 

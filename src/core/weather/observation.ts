@@ -1,18 +1,19 @@
 /** The part of a statement that says what is observed: finding its wind, naming its other groups. */
 
+import type { Explainer } from './explainer';
 import { isKnownGroup } from './groups';
-import type { WrittenSwing } from './judgeWind';
-import type { Place, Span, SpanKind } from './report';
+import { type JudgedWind, judgeWind, type WrittenSwing } from './judgeWind';
+import type { Place } from './report';
 import { addSpan } from './spans';
 import { type Heading, isModifier } from './statements';
-import { type Token, textAt } from './tokens';
+import { figuresAt, type Token, textAt } from './tokens';
+import type { ReadSpan } from './whole/report';
 import { codedWind, isUnfinishedWind, spokenWind, type WrittenWind } from './writtenWind';
 
 /** What an observation was read as. */
-export interface Observation {
+export interface Observation extends JudgedWind {
   /** The wind as written; null where there is none. */
-  readonly wind: WrittenWind | null;
-  readonly swing: WrittenSwing | null;
+  readonly written: WrittenWind | null;
   /** The end of the text, where it may still become something; null where it is whole. */
   readonly unfinished: Place | null;
   /** Groups of a report were met, other than wind. */
@@ -20,7 +21,7 @@ export interface Observation {
   readonly hasUnread: boolean;
 }
 
-const SWING = /^(\d{3})V(\d{3})$/;
+/** `200V280`. */
 const SWING_LENGTH = 7;
 const SWING_BEGUN = /^\d{1,3}(?:V\d{0,2})?$/;
 
@@ -39,11 +40,14 @@ export function observationOf(
   start: number,
   end: number,
   heading: Heading,
-  spans: Span[],
+  explainer: Explainer,
+  spans: ReadSpan[],
 ): Observation {
   const found = findWind(tokens, start, end, heading);
+  const written = found?.wind ?? null;
+  const swing = found && findSwing(tokens, start, end);
+  const { wind, problems } = written ? judgeWind(written, swing) : { wind: null, problems: [] };
   const openFrom = found ? end : openEnd(tokens, start, end, heading);
-  let swing: WrittenSwing | null = null;
   let unfinished: Place | null = null;
   let hasOtherGroups = false;
   let hasUnread = false;
@@ -51,39 +55,49 @@ export function observationOf(
   for (let i = start; i < end; i++) {
     const token = tokens[i];
     if (!token) break;
-    const { text } = token;
-    let kind: SpanKind;
+    const { text, from, to } = token;
     if (found && i === found.index) {
-      addSpan(spans, 'wind', ...found.wind.at);
-      i = found.wind.end - 1;
-      if (found.wind.unfinishedFrom === null) continue;
-      unfinished = [found.wind.unfinishedFrom, tokens[i]?.to ?? token.to];
-      kind = 'unfinished';
-    } else if (i >= openFrom) {
-      unfinished = [token.from, tokens[end - 1]?.to ?? token.to];
-      i = end;
-      kind = 'unfinished';
-    } else if (isKnownGroup(text, textAt(tokens, i + 1))) {
-      hasOtherGroups = true;
-      kind = 'other';
-    } else if (found && !swing && text.length === SWING_LENGTH && SWING.test(text)) {
-      swing = { degs: directionsOf(text), at: [token.from, token.to] };
-      kind = 'swing';
-    } else if (isModifier(text)) {
-      kind = 'modifier';
-    } else if (LEADING_WORD.test(text)) {
-      kind = 'other';
-    } else if (found && i === tokens.length - 1 && SWING_BEGUN.test(text)) {
-      unfinished = [token.from, token.to];
-      kind = 'unfinished';
-    } else {
-      hasUnread = true;
-      kind = 'unread';
+      const { at, end: next, unfinishedFrom } = found.wind;
+      addSpan(spans, 'wind', at[0], at[1], explainer.word('wind', text, null, wind));
+      i = next - 1;
+      if (unfinishedFrom !== null) unfinished = [unfinishedFrom, tokens[i]?.to ?? to];
+      continue;
     }
-    const [from, to] = kind === 'unfinished' && unfinished ? unfinished : [token.from, token.to];
-    addSpan(spans, kind, from, to);
+    if (i >= openFrom) {
+      unfinished = [from, tokens[end - 1]?.to ?? to];
+      break;
+    }
+    const group = explainer.observed(tokens, i, end);
+    if (group) {
+      hasOtherGroups = true;
+      i = group.end - 1;
+      addSpan(spans, 'other', from, tokens[i]?.to ?? to, group.meaning);
+      continue;
+    }
+    if (found && i === tokens.length - 1 && SWING_BEGUN.test(text)) {
+      unfinished = [from, to];
+      break;
+    }
+    const kind = swing?.at[0] === from ? 'swing' : kindOf(text);
+    if (kind === 'unread') hasUnread = true;
+    addSpan(spans, kind, from, to, explainer.word(kind, text, null, wind));
   }
-  return { wind: found?.wind ?? null, swing, unfinished, hasOtherGroups, hasUnread };
+  if (unfinished) addSpan(spans, 'unfinished', unfinished[0], unfinished[1]);
+  return { written, wind, problems, unfinished, hasOtherGroups, hasUnread };
+}
+/** What a word is that is no group. */
+const kindOf = (text: string): 'modifier' | 'other' | 'unread' =>
+  isModifier(text) ? 'modifier' : LEADING_WORD.test(text) ? 'other' : 'unread';
+
+/** The first two directions, `200V280`, of an observation. */
+function findSwing(tokens: readonly Token[], start: number, end: number): WrittenSwing | null {
+  for (let i = start; i < end; i++) {
+    const token = tokens[i];
+    if (!token || token.text.length !== SWING_LENGTH || token.text.charAt(3) !== 'V') continue;
+    const [first, second] = [figuresAt(token.text, 0, 3), figuresAt(token.text, 4, 7)];
+    if (first >= 0 && second >= 0) return { degs: [first, second], at: [token.from, token.to] };
+  }
+  return null;
 }
 
 /**
@@ -125,9 +139,4 @@ function openEnd(tokens: readonly Token[], start: number, end: number, heading: 
   const text = textAt(tokens, start);
   const mayGrow = HEADING_BEGUN.test(text) && !isKnownGroup(text, '') && !LEADING_WORD.test(text);
   return start === end - 1 && mayGrow ? start : end;
-}
-
-function directionsOf(swing: string): [number, number] {
-  const [, first, second] = SWING.exec(swing) ?? [];
-  return [Number(first), Number(second)];
 }

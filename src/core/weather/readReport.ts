@@ -6,7 +6,7 @@
  */
 
 import { chosenOf, isAnotherThan, NOTHING, readTokens } from './readWind';
-import { explain } from './whole/explain';
+import { EXPLAINED } from './whole/explain';
 import { gather } from './whole/gather';
 import type { ReadSpan, Report } from './whole/report';
 
@@ -17,7 +17,7 @@ import type { ReadSpan, Report } from './whole/report';
  */
 export function readReport(text: string): Report {
   const reports = readReports(text);
-  const [first] = reports;
+  const first = reports[0];
   if (!first) return { ...NOTHING, spans: [], weather: gather(text, []) };
   if (reports.length === 1) return first;
   const chosen = chosenOf(reports) ?? first;
@@ -34,16 +34,11 @@ export function readReport(text: string): Report {
  * of each are its own, as places in the whole text. `newestFor` says which is the newest.
  */
 export function readReports(text: string): readonly Report[] {
-  const { tokens, reports } = readTokens(text);
-  const whole: Report[] = [];
-  let at = 0;
-  for (const report of reports) {
-    const { spans, end } = explain(tokens, at, report);
-    at = end;
-    const { kind, station, issued, wind, north, others, problems } = report;
-    const weather = gather(text, spans);
-    // Named one by one: this is done for every key, and spreading takes several times as long.
-    whole.push({ kind, station, issued, wind, north, others, spans, problems, weather });
-  }
-  return whole;
+  return readTokens(text, EXPLAINED).reports.map(
+    ({ kind, station, issued, wind, north, others, spans, problems }) => {
+      const weather = gather(text, spans);
+      // Named one by one: this is done for every key, and spreading takes several times as long.
+      return { kind, station, issued, wind, north, others, spans, problems, weather };
+    },
+  );
 }

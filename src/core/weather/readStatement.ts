@@ -1,22 +1,26 @@
 /** One statement read: what it is, its wind, and what each of its pieces was taken for. */
 
-import { judgeWind } from './judgeWind';
+import type { Explainer } from './explainer';
 import { type Observation, observationOf } from './observation';
-import type { Place, Problem, ProblemCode, Span, WindReport } from './report';
-import { addSpan, addSpans } from './spans';
+import type { Place, Problem, SpanKind, WindReport } from './report';
+import { addGroups, addSpan } from './spans';
 import { type Heading, headingOf, isEnd } from './statements';
 import { type Token, textAt } from './tokens';
+import type { ReadSpan } from './whole/report';
 
 /** What begins remarks, and what a trend: all after it is expected, not observed. FM 15, 15.14. */
 const REMARKS = /^(?:RMKS?|REMARKS?)$/;
 const TREND_OR_REMARKS =
   /^(?:NOSIG|TEMPO|BECMG|INTER|PROB\d\d|FM(?:\d{4}|\d{6})?|(?:TL|AT)\d{4}|RMKS?|REMARKS?)$/;
 
-/** Most groups begin with a digit or with none of these, and need not be tried. */
-const FIRST_OF_TREND_OR_REMARKS = new Set('ABFINPRT');
+/** Most groups begin with none of these and need not be tried. */
+const FIRST_OF_TREND_OR_REMARKS = 'ABFINPRT';
+const LETTER_A = 0x41;
 
 const isTrendOrRemarks = (text: string): boolean =>
-  FIRST_OF_TREND_OR_REMARKS.has(text.charAt(0)) && TREND_OR_REMARKS.test(text);
+  text.charCodeAt(0) >= LETTER_A &&
+  FIRST_OF_TREND_OR_REMARKS.includes(text.charAt(0)) &&
+  TREND_OR_REMARKS.test(text);
 
 /** The period a forecast is for, `ddhh/ddhh`; six digits before November 2008. FM 51, 51.1. */
 const VALIDITY = /^\d{4}\/\d{4}$/;
@@ -26,49 +30,65 @@ const OLD_VALIDITY = /^\d{6}$/;
 /** A report that still lacks what only the whole text can tell. */
 export interface ReportDraft extends WindReport {
   others: number;
-  readonly spans: Span[];
+  readonly spans: ReadSpan[];
   readonly problems: Problem[];
 }
 
 /** Reads the statement of the tokens from `start` to `end`, as if it were alone in the text. */
-export function readStatement(tokens: readonly Token[], start: number, end: number): ReportDraft {
+export function readStatement(
+  tokens: readonly Token[],
+  start: number,
+  end: number,
+  explainer: Explainer,
+): ReportDraft {
   const heading = headingOf(tokens, start, end);
-  const parts = partsOf(tokens, start + heading.kinds.length, end);
-  const whole: Place = [tokens[start]?.from ?? 0, tokens[end - 1]?.to ?? 0];
   const { station, issued } = heading;
+  const parts = partsOf(tokens, start + heading.kinds.length, end);
+  const { body, trend, remarks, close } = parts;
 
-  const spans: Span[] = [];
+  const spans: ReadSpan[] = [];
+  const addWord = (kind: SpanKind, at: number) => {
+    const token = tokens[at];
+    if (!token) return;
+    addSpan(spans, kind, token.from, token.to, explainer.word(kind, token.text, issued, null));
+  };
+  const addEnd = () => {
+    for (let at = close; at < end; at++) addWord('end', at);
+  };
   let at = start;
-  for (const kind of heading.kinds) addSpans(spans, kind, tokens, at, ++at);
+  for (const kind of heading.kinds) addWord(kind, at++);
 
+  const whole: Place = [tokens[start]?.from ?? 0, tokens[end - 1]?.to ?? 0];
   if (isForecast(tokens, heading, parts)) {
-    addSpans(spans, 'forecast', tokens, parts.body, parts.close);
-    addSpans(spans, 'end', tokens, parts.close, end);
+    addGroups(spans, 'forecast', tokens, body, close, explainer.expected);
+    addEnd();
     const problems: Problem[] = [{ code: 'forecast', at: whole }];
     const north = 'unstated';
     return { kind: 'forecast', station, issued, wind: null, north, others: 0, spans, problems };
   }
 
-  const observation = observationOf(tokens, parts.body, parts.trend, heading, spans);
-  addStretch(spans, 'trend', tokens, parts.trend, parts.remarks);
-  addStretch(spans, 'remarks', tokens, parts.remarks, parts.close);
-  addSpans(spans, 'end', tokens, parts.close, end);
+  const observation = observationOf(tokens, body, trend, heading, explainer, spans);
+  addGroups(spans, 'trend', tokens, trend, remarks, explainer.expected);
+  addGroups(spans, 'remarks', tokens, remarks, close, explainer.remarks);
+  addEnd();
 
-  const missing = (): ProblemCode => {
-    for (let i = start; i < parts.trend; i++) {
-      if (textAt(tokens, i) === 'NIL') return 'wind-not-reported';
-    }
-    return mayGoOn(observation, parts, tokens.length) ? 'incomplete' : 'no-wind';
-  };
-  const { wind: written, swing, unfinished } = observation;
-  const { wind, problems } = written
-    ? judgeWind(written, swing)
-    : { wind: null, problems: [{ code: missing(), at: unfinished ?? whole }] };
-  if (written && unfinished) problems.push({ code: 'incomplete', at: unfinished });
-
+  const { written, wind, problems, unfinished } = observation;
+  if (!written) {
+    const isMissing = hasWord(tokens, start, trend, 'NIL');
+    const mayGrow = mayGoOn(observation, parts, tokens.length);
+    const code = isMissing ? 'wind-not-reported' : mayGrow ? 'incomplete' : 'no-wind';
+    problems.push({ code, at: unfinished ?? whole });
+  } else if (unfinished) {
+    problems.push({ code: 'incomplete', at: unfinished });
+  }
   const kind = kindOf(heading, observation, parts);
   const north = kind === 'report' ? 'true' : 'unstated';
   return { kind, station, issued, wind, north, others: 0, spans, problems };
+}
+
+function hasWord(tokens: readonly Token[], start: number, end: number, word: string): boolean {
+  for (let i = start; i < end; i++) if (textAt(tokens, i) === word) return true;
+  return false;
 }
 
 /** Where the parts of a statement begin, as indexes of tokens. */
@@ -88,18 +108,6 @@ function partsOf(tokens: readonly Token[], body: number, end: number): Parts {
   let remarks = trend;
   while (remarks < close && !REMARKS.test(textAt(tokens, remarks))) remarks++;
   return { body, trend, remarks, close };
-}
-
-/** A part of which nothing is told apart is one stretch. */
-function addStretch(
-  spans: Span[],
-  kind: 'trend' | 'remarks',
-  tokens: readonly Token[],
-  start: number,
-  end: number,
-): void {
-  const [first, last] = [tokens[start], tokens[end - 1]];
-  if (start < end && first && last) addSpan(spans, kind, first.from, last.to);
 }
 
 /**
@@ -123,10 +131,10 @@ function isForecast(tokens: readonly Token[], heading: Heading, parts: Parts): b
 
 function kindOf(heading: Heading, observation: Observation, parts: Parts): WindReport['kind'] {
   if (heading.type === 'report' || heading.timed) return 'report';
-  if (!observation.wind) return 'nothing';
+  if (!observation.written) return 'nothing';
   const hasMore =
     observation.hasOtherGroups || parts.trend < parts.close || heading.kinds.includes('modifier');
-  return observation.wind.coded && hasMore ? 'report' : 'shorthand';
+  return observation.written.coded && hasMore ? 'report' : 'shorthand';
 }
 
 /** Whether a statement without a wind ends the text before a wind was due. */

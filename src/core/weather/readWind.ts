@@ -5,11 +5,28 @@
  * readReport.ts reads them too.
  */
 
+import type { Explainer, Read } from './explainer';
+import { isKnownGroup } from './groups';
 import { type ReportDraft, readStatement } from './readStatement';
-import type { Place, Problem, Span, WindReport } from './report';
+import type { Place, Problem, WindReport } from './report';
 import { addSpan } from './spans';
 import { statementsOf } from './statements';
-import { MOST_CHARACTERS, type Token, tokensOf } from './tokens';
+import { MOST_CHARACTERS, type Token, textAt, tokensOf } from './tokens';
+import type { ReadSpan } from './whole/report';
+
+/** Tells groups apart, and says nothing of them. */
+const UNEXPLAINED: Explainer = {
+  word: () => null,
+  observed: toldApart,
+  expected: null,
+  remarks: null,
+};
+
+/** A group that is known, and not read. */
+export function toldApart(tokens: readonly Token[], at: number): Read | null {
+  const isKnown = isKnownGroup(textAt(tokens, at), textAt(tokens, at + 1));
+  return isKnown ? { meaning: null, end: at + 1 } : null;
+}
 
 /**
  * Reads a text and answers from its first observation.
@@ -22,7 +39,7 @@ import { MOST_CHARACTERS, type Token, tokensOf } from './tokens';
 export function readWind(text: string): WindReport {
   const { reports } = readTokens(text);
   if (reports.length < 2) return reports[0] ?? NOTHING;
-  const spans: Span[] = [];
+  const spans: ReadSpan[] = [];
   const chosen = chosenOf(reports) ?? NOTHING;
   for (const report of reports) {
     const isAnother = isAnotherThan(chosen, report);
@@ -31,20 +48,19 @@ export function readWind(text: string): WindReport {
   return { ...chosen, spans };
 }
 
-/** A text cut into pieces, and what its reports say of the wind. */
+/** What the reports of a text say. */
 export interface ReadTokens {
-  readonly tokens: readonly Token[];
   /** Every report, forecast or short wind, in order; the spans of each are its own. */
-  readonly reports: readonly WindReport[];
+  readonly reports: readonly ReportDraft[];
 }
 
 /** Reads every report in a text, none in a blank one. Bounded and never throwing as `readWind`. */
-export function readTokens(text: string): ReadTokens {
+export function readTokens(text: string, explainer: Explainer = UNEXPLAINED): ReadTokens {
   const { tokens, beyond } = boundedTokensOf(text);
   const reports: ReportDraft[] = [];
   let observations = 0;
   for (const [start, end] of statementsOf(tokens)) {
-    const report = readStatement(tokens, start, end);
+    const report = readStatement(tokens, start, end, explainer);
     if (isObservation(report)) observations++;
     reports.push(report);
   }
@@ -53,7 +69,7 @@ export function readTokens(text: string): ReadTokens {
     if (beyond) report.problems.push(tooLong(beyond));
   }
   if (beyond) addSpan(reports.at(-1)?.spans ?? [], 'unread', ...beyond);
-  return { tokens, reports };
+  return { reports };
 }
 
 /** The one that a text is answered from; undefined where there is none. */

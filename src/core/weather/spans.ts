@@ -1,34 +1,48 @@
 /** Spans put together in order. */
 
-import type { Span, SpanKind } from './report';
+import type { GroupReader } from './explainer';
+import type { SpanKind } from './report';
 import type { Token } from './tokens';
+import type { Meaning } from './whole/meaning';
+import type { ReadSpan } from './whole/report';
 
 /** Kinds whose neighbours are one stretch, so that a long text makes few spans. */
 const RUNNING = new Set<SpanKind>(['heading', 'trend', 'remarks', 'forecast', 'another', 'unread']);
 
-/** Whether stretches of a kind run on over the blanks between them. */
-export const isRunning = (kind: SpanKind): boolean => RUNNING.has(kind);
-
-/** Adds a stretch to the end of a list, or to the last stretch where both run on. */
-export function addSpan(spans: Span[], kind: SpanKind, from: number, to: number): void {
-  const last = spans.at(-1);
-  if (last?.kind === kind && isRunning(kind)) {
-    spans[spans.length - 1] = { at: [last.at[0], to], kind };
+/**
+ * Adds a stretch to the end of a list, or to the last stretch where both run on and say the same.
+ * Nothing is added for an empty one.
+ */
+export function addSpan(
+  spans: ReadSpan[],
+  kind: SpanKind,
+  from: number,
+  to: number,
+  meaning: Meaning | null = null,
+): void {
+  if (from === to) return;
+  const last = spans.length > 0 ? spans[spans.length - 1] : undefined;
+  if (last?.kind === kind && last.meaning === meaning && RUNNING.has(kind)) {
+    spans[spans.length - 1] = { at: [last.at[0], to], kind, meaning };
   } else {
-    spans.push({ at: [from, to], kind });
+    spans.push({ at: [from, to], kind, meaning });
   }
 }
 
-/** Adds the tokens from `start` to `end` as stretches of one kind. */
-export function addSpans(
-  spans: Span[],
+/** Adds the tokens from `start` to `end`, all of a kind: group by group where there is a reader. */
+export function addGroups(
+  spans: ReadSpan[],
   kind: SpanKind,
   tokens: readonly Token[],
   start: number,
   end: number,
+  read: GroupReader | null,
 ): void {
-  for (let i = start; i < end; i++) {
-    const token = tokens[i];
-    if (token) addSpan(spans, kind, token.from, token.to);
+  for (let at = start; at < end; ) {
+    const group = read ? read(tokens, at, end) : null;
+    const next = group?.end ?? (read ? at + 1 : end);
+    const [first, last] = [tokens[at], tokens[next - 1]];
+    if (first && last) addSpan(spans, kind, first.from, last.to, group?.meaning);
+    at = next;
   }
 }

@@ -6,7 +6,7 @@
  */
 
 import type { SpanKind } from './report';
-import { type Token, textAt } from './tokens';
+import { figuresAt, type Token, textAt } from './tokens';
 
 /** Day of month and UTC time, as a heading gives them. */
 export interface Issued {
@@ -26,8 +26,11 @@ export interface Heading {
   readonly kinds: readonly SpanKind[];
 }
 
-const isType = (text: string): boolean => isReportType(text) || text === 'TAF';
-const isReportType = (text: string): boolean => text === 'METAR' || text === 'SPECI';
+/** Every word is asked this: its length is compared first, which takes no time. */
+const isType = (text: string): boolean => isReportType(text) || isForecastType(text);
+const isReportType = (text: string): boolean =>
+  text.length === 5 && (text === 'METAR' || text === 'SPECI');
+const isForecastType = (text: string): boolean => text.length === 3 && text === 'TAF';
 
 /** What a report is besides: corrected, amended, late, automatic, missing. FM 15, 15.4; WMO-No. 386, Part II, 2.3.2. */
 const MODIFIER = /^(?:AUTO|CORR?|AMD|NIL|RTD|(?:CC|RR|AA)[A-Z])$/;
@@ -45,21 +48,21 @@ const NO_STATION = /^(?:WIND|CALM|FROM|NEXT|LAST|VRB\d|GUST|RMKS|WITH)$/;
 /** What a word must stand before to be a station: a time, a wind, a modifier, or their first signs. */
 const AFTER_STATION = /^(?:[\d/]|VRB|VR?$|AUTO$|CORR?$|NIL$)/;
 
-const TIME = /^\d{6}Z?$/;
-const TIME_OF_DAY = /^\d{4}Z$/;
-
 /** `TTAAii CCCC YYGGgg`, the line above a bulletin. WMO-No. 386, Part II, 2.3.2. */
 const isBulletinHeading = (tokens: readonly Token[], at: number): boolean =>
   textAt(tokens, at).length === 6 &&
-  /^[A-Z]{4}\d\d$/.test(textAt(tokens, at)) &&
+  isSixFigures(textAt(tokens, at + 2)) &&
   STATION.test(textAt(tokens, at + 1)) &&
-  /^\d{6}$/.test(textAt(tokens, at + 2));
+  /^[A-Z]{4}\d\d$/.test(textAt(tokens, at));
+
+const isSixFigures = (text: string): boolean => text.length === 6 && figuresAt(text, 0, 6) >= 0;
 
 const BULLETIN_HEADING_TOKENS = 3;
 
 const isStationAndTime = (tokens: readonly Token[], at: number): boolean =>
   textAt(tokens, at + 1).length === 7 &&
-  /^\d{6}Z$/.test(textAt(tokens, at + 1)) &&
+  textAt(tokens, at + 1).endsWith('Z') &&
+  figuresAt(textAt(tokens, at + 1), 0, 6) >= 0 &&
   isStation(textAt(tokens, at));
 
 const isStation = (text: string): boolean =>
@@ -107,7 +110,8 @@ export function headingOf(tokens: readonly Token[], start: number, end: number):
   for (let i = start; i < end; i = start + kinds.length) {
     const text = textAt(tokens, i);
     const next = i + 1 < end ? textAt(tokens, i + 1) : '';
-    const time = timed ? null : timeOf(text, station !== null || type !== null, next !== '');
+    const isExpected = station !== null || type !== null;
+    const time = timed ? null : timeOf(text, isExpected && next !== '');
     if (isBulletinHeading(tokens, i)) {
       kinds.push('heading', 'heading', 'heading');
     } else if (isType(text)) {
@@ -127,27 +131,16 @@ export function headingOf(tokens: readonly Token[], start: number, end: number):
   return { type, station, issued, timed, kinds };
 }
 
-const ZERO = '0'.charCodeAt(0);
-
-/** Whether a text begins with a digit: asked first, because most words of a heading do not. */
-const isDigit = (text: string): boolean => text >= '0' && text < ':';
-
 /**
  * A time of issue, null where the text is none. Six digits without their `Z` are one only after a
  * station or a type, and not at the end of the text, where a wind may still be typed.
  */
-function timeOf(
-  text: string,
-  isExpected: boolean,
-  goesOn: boolean,
-): { issued: Issued | null } | null {
-  if (text.length < 5 || text.length > 7 || !isDigit(text)) return null;
-  if (TIME_OF_DAY.test(text)) return { issued: null };
-  if (!TIME.test(text)) return null;
-  const figure = (at: number) => text.charCodeAt(at) - ZERO;
-  const two = (at: number) => figure(at) * 10 + figure(at + 1);
-  const [day, hour, minute] = [two(0), two(2), two(4)] as const;
-  const isValid = day >= 1 && day <= 31 && hour <= 23 && minute <= 59;
-  if (!isValid || (text.length === 6 && !(isExpected && goesOn))) return null;
-  return { issued: { day, hour, minute } };
+function timeOf(text: string, mayLackZ: boolean): { issued: Issued | null } | null {
+  const hasZ = text.endsWith('Z');
+  const figures = hasZ ? text.length - 1 : text.length;
+  if (hasZ && figures === 4 && figuresAt(text, 0, 4) >= 0) return { issued: null };
+  if (figures !== 6 || !(hasZ || mayLackZ)) return null;
+  const [day, hour, minute] = [figuresAt(text, 0, 2), figuresAt(text, 2, 4), figuresAt(text, 4, 6)];
+  const isTime = day >= 1 && day <= 31 && hour >= 0 && hour <= 23 && minute >= 0 && minute <= 59;
+  return isTime ? { issued: { day, hour, minute } } : null;
 }

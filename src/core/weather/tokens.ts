@@ -28,7 +28,7 @@ const PUNCTUATION = ',.;:!?()[]<>"\'*“”';
 const UNSEEN = /[\s\p{Cc}\p{Cf}]/u;
 
 /** Small letters, and full-width forms as typed with an East Asian keyboard. */
-const TO_MAKE_PLAIN = /[a-z\uFF01-\uFF5E]+/g;
+const TO_MAKE_PLAIN = /[a-z\uFF01-\uFF5E]/;
 
 /** How far a full-width form stands from its ASCII character. */
 const FULL_WIDTH_OFFSET = 0xfee0;
@@ -36,11 +36,9 @@ const FULL_WIDTH = /[\uFF01-\uFF5E]/g;
 
 /** Capitals and plain digits, each in its place: unlike `toUpperCase`, the length never changes. */
 const plain = (text: string): string =>
-  text.replace(TO_MAKE_PLAIN, (piece) =>
-    piece
-      .replace(FULL_WIDTH, (wide) => String.fromCharCode(wide.charCodeAt(0) - FULL_WIDTH_OFFSET))
-      .toUpperCase(),
-  );
+  text
+    .replace(FULL_WIDTH, (wide) => String.fromCharCode(wide.charCodeAt(0) - FULL_WIDTH_OFFSET))
+    .replace(/[a-z]+/g, (small) => small.toUpperCase());
 
 const SPACE = 0x20;
 const SLASH = 0x2f;
@@ -53,24 +51,17 @@ const DELETE = 0x7f;
  * blank before it. Takes time in proportion to the length.
  */
 export function tokensOf(text: string): Token[] {
-  const characters = plain(text);
+  const characters = TO_MAKE_PLAIN.test(text) ? plain(text) : text;
   const tokens: Token[] = [];
   let from = 0;
-  const close = (to: number) => {
-    if (to > from) tokens.push(tokenOf(characters, from, to));
-  };
-  for (let at = 0; at < characters.length; at++) {
-    const code = characters.charCodeAt(at);
-    if (code <= SPACE || (code >= DELETE && UNSEEN.test(characters.charAt(at)))) {
-      close(at);
-      from = at + 1;
-    } else if (code === EQUALS) {
-      close(at);
-      tokens.push({ text: '=', textFrom: at, from: at, to: at + 1 });
-      from = at + 1;
-    }
+  for (let at = 0; at <= characters.length; at++) {
+    const code = at < characters.length ? characters.charCodeAt(at) : SPACE;
+    if (code > SPACE && code !== EQUALS && (code < DELETE || !UNSEEN.test(characters.charAt(at))))
+      continue;
+    if (at > from) tokens.push(tokenOf(characters, from, at));
+    from = at + 1;
+    if (code === EQUALS) tokens.push({ text: '=', textFrom: at, from: at, to: from });
   }
-  close(characters.length);
   return tokens;
 }
 
@@ -97,4 +88,20 @@ export function phraseOf(tokens: readonly Token[], start: number, end: number): 
   let phrase = textAt(tokens, start);
   for (let i = start + 1; i < end; i++) phrase += ` ${textAt(tokens, i)}`;
   return phrase;
+}
+
+const ZERO = 0x30;
+
+/**
+ * The number that the figures from one place of a text up to another make; -1 where one is no figure.
+ * Most groups are a letter or two and figures: asked first, this spares nearly all searches by shape.
+ */
+export function figuresAt(text: string, from: number, to: number): number {
+  let number = 0;
+  for (let at = from; at < to; at++) {
+    const figure = text.charCodeAt(at) - ZERO;
+    if (!(figure >= 0 && figure <= 9)) return -1;
+    number = number * 10 + figure;
+  }
+  return number;
 }

@@ -2,8 +2,9 @@
 
 import { HPA_PER_INHG } from '../../units';
 import { GROUPS } from '../groups';
+import { figuresAt } from '../tokens';
 import type { Pressure, Sea, Temperature } from './groupTypes';
-import { figuresAt, numberOf, whole } from './written';
+import { numberOf, whole } from './written';
 
 const TEMPERATURE = whole(GROUPS.temperature.shape);
 const PRESSURE = whole(GROUPS.pressure.shape);

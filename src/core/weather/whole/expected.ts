@@ -4,15 +4,14 @@
  * WMO-No. 306 Vol. I.1, FM 15, 15.14, and FM 51; section numbers from memory.
  */
 
+import type { Read } from '../explainer';
 import { judgeWind } from '../judgeWind';
-import { phraseOf, type Token, textAt } from '../tokens';
+import { figuresAt, type Token, textAt } from '../tokens';
 import { codedWind } from '../writtenWind';
-import type { HourOfDay, Meaning, TrendKind } from './meaning';
-import { type Read, readGroup } from './readGroup';
+import type { HourOfDay, Meaning } from './meaning';
+import { readGroup } from './readGroup';
 import { numberOf } from './written';
 
-const CHANGE = /^(?:(NOSIG|BECMG|TEMPO|INTER)|(PROB)(\d\d))$/;
-const TIME = /^(FM|TL|AT)(\d\d)?(\d\d)(\d\d)$/;
 const VALIDITY = /^(\d\d)(\d\d)\/(\d\d)(\d\d)$/;
 const VALIDITY_LENGTH = 9;
 const EXTREME = /^(TX|TN)(M?\d\d)\/(\d\d)?(\d\d)Z$/;
@@ -20,42 +19,53 @@ const SWING = /^(\d{3})V(\d{3})$/;
 const SWING_LENGTH = 7;
 
 /** Reads what begins at a token of a trend or a forecast; null where nothing known does. */
-export function readExpected(tokens: readonly Token[], at: number): Read | null {
+export function readExpected(tokens: readonly Token[], at: number, end: number): Read | null {
   const text = textAt(tokens, at);
-  // No group of an observation is one of a trend's own, and most are of an observation.
-  const group = readGroup(tokens, at);
+  // No group of an observation is one of a trend's own.
+  const opening = changeOf(text) ?? timeOf(text);
+  if (opening) return { meaning: opening, end: at + 1 };
+  const group = readGroup(tokens, at, end);
   if (group) return group;
-  const meaning = expectationOf(text);
+  const meaning = validityOf(text) ?? airOf(text);
   if (meaning) return { meaning, end: at + 1 };
   // A blank after `FM` is a habit.
-  const time = text === 'FM' ? periodOf(phraseOf(tokens, at, at + 2).replace(' ', '')) : null;
+  const time = text === 'FM' && at + 1 < end ? timeOf(text + textAt(tokens, at + 1)) : null;
   if (time) return { meaning: time, end: at + 2 };
   const written = codedWind(tokens, at);
   const wind = written && judgeWind(written, null).wind;
   return wind && { meaning: { code: 'wind', wind }, end: at + 1 };
 }
 
-/** What one word says that no observation has, tried for what its first character may begin. */
-function expectationOf(text: string): Meaning | null {
-  switch (text.charAt(0)) {
-    case 'N':
-    case 'B':
-    case 'I':
-    case 'P':
-      return changeOf(text);
-    case 'T':
-      return changeOf(text) ?? periodOf(text) ?? airOf(text);
-    default:
-      return periodOf(text) ?? airOf(text);
+/** What opens an expectation. */
+function changeOf(text: string): Meaning | null {
+  switch (text) {
+    case 'NOSIG':
+    case 'BECMG':
+    case 'TEMPO':
+    case 'INTER':
+      return { code: 'trend', trend: text, percent: null };
+    default: {
+      const percent = text.length === 6 && text.startsWith('PROB') ? figuresAt(text, 4, 6) : -1;
+      return percent < 0 ? null : { code: 'trend', trend: 'PROB', percent };
+    }
   }
 }
 
-/** What opens an expectation. */
-function changeOf(text: string): Meaning | null {
-  const parts = CHANGE.exec(text);
-  if (!parts) return null;
-  const trend = (parts[1] ?? parts[2]) as TrendKind;
-  return { code: 'trend', trend, percent: numberOf(parts[3]) };
+/** When it is expected: `FM1400`, or with the day, `FM011400`. */
+function timeOf(text: string): Meaning | null {
+  const hourAt = text.length - 4;
+  if (hourAt !== 2 && hourAt !== 4) return null;
+  const is = beginOf(text);
+  const [day, hour] = [figuresAt(text, 2, hourAt), figuresAt(text, hourAt, hourAt + 2)];
+  const minute = figuresAt(text, hourAt + 2, text.length);
+  if (is === null || day < 0 || hour < 0 || minute < 0) return null;
+  return { code: 'time', is, day: hourAt === 2 ? null : day, hour, minute };
+}
+
+function beginOf(text: string): 'FM' | 'TL' | 'AT' | null {
+  if (text.startsWith('FM')) return 'FM';
+  if (text.startsWith('TL')) return 'TL';
+  return text.startsWith('AT') ? 'AT' : null;
 }
 
 const hourOf = (day: string | undefined, hour = '', minute = ''): HourOfDay => ({
@@ -64,16 +74,8 @@ const hourOf = (day: string | undefined, hour = '', minute = ''): HourOfDay => (
   minute: Number(minute),
 });
 
-/** When it is expected. */
-function periodOf(text: string): Meaning | null {
-  const time = TIME.exec(text);
-  if (time) {
-    return {
-      code: 'time',
-      is: time[1] as 'FM' | 'TL' | 'AT',
-      ...hourOf(time[2], time[3], time[4]),
-    };
-  }
+/** What a forecast, or a change in it, is for. */
+function validityOf(text: string): Meaning | null {
   const validity = text.length === VALIDITY_LENGTH ? VALIDITY.exec(text) : null;
   if (!validity) return null;
   const [, day, hour, lastDay, lastHour] = validity;

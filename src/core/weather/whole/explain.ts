@@ -1,91 +1,46 @@
-/** Goes once more through a report whose wind is read, and says what each of its groups means. */
+/** Says what each group of a report means, while the reader goes through it. */
 
-import type { SpanKind, WindReport } from '../report';
-import { isRunning } from '../spans';
-import { type Token, textAt } from '../tokens';
+import type { Explainer, Read } from '../explainer';
+import { toldApart } from '../readWind';
+import type { SpanKind, Wind } from '../report';
+import type { Issued } from '../statements';
+import type { Token } from '../tokens';
 import { readExpected } from './expected';
 import type { Meaning, Modifier } from './meaning';
-import { type Read, readGroup } from './readGroup';
+import { readGroup } from './readGroup';
 import { readRemark } from './remarks';
-import type { ReadSpan } from './report';
 
-/** Stretches that hold groups still to be read, and by what they are read. */
-function readerOf(kind: SpanKind): ((tokens: readonly Token[], at: number) => Read | null) | null {
-  switch (kind) {
-    case 'other':
-      return readGroup;
-    case 'trend':
-    case 'forecast':
-      return readExpected;
-    case 'remarks':
-      return readRemark;
-    default:
-      return null;
-  }
+/** What the whole reader hands to the reader of winds. */
+export const EXPLAINED: Explainer = {
+  word: meaningOf,
+  observed: readObserved,
+  expected: readExpected,
+  remarks: readRemark,
+};
+
+/** A slip in a known group, such as a pressure that cannot be, leaves the group known and without a meaning. */
+function readObserved(tokens: readonly Token[], at: number, end: number): Read | null {
+  return readGroup(tokens, at, end) ?? toldApart(tokens, at);
 }
 
-/**
- * The stretches of a report whose tokens begin at `start`, with their meanings; also gives the
- * token after its last. The tokens are those that the wind's reader had, so that both speak of the
- * same groups.
- */
-export function explain(
-  tokens: readonly Token[],
-  start: number,
-  report: WindReport,
-): { spans: ReadSpan[]; end: number } {
-  let end = start;
-  const last = report.spans.at(-1)?.at[1] ?? 0;
-  while (isBefore(end, tokens, last)) end++;
-  // Its own alone: no group goes on into the next report.
-  const own = end - start === tokens.length ? tokens : tokens.slice(start, end);
-  const spans: ReadSpan[] = [];
-  let at = 0;
-  for (const { kind, at: place } of report.spans) {
-    const reader = readerOf(kind);
-    if (!reader) {
-      spans.push({ at: place, kind, meaning: meaningOf(kind, textAt(own, at), report) });
-      while (isBefore(at, own, place[1])) at++;
-      continue;
-    }
-    // Nothing is left of a stretch whose words were one group with those before it.
-    while (isBefore(at, own, place[1])) {
-      const read = reader(own, at);
-      const next = read?.end ?? at + 1;
-      const [from, to] = [own[at]?.from ?? 0, own[next - 1]?.to ?? 0];
-      add(spans, { at: [from, to], kind, meaning: read?.meaning ?? null });
-      at = next;
-    }
-  }
-  return { spans, end };
-}
+/** One for all, so that the words of a bulletin's heading are one stretch. */
+const BULLETIN = { code: 'bulletin' } as const;
+const END = { code: 'end' } as const;
 
-/** Whether there is a token at an index, and it begins before a place in the text. */
-function isBefore(index: number, tokens: readonly Token[], place: number): boolean {
-  const token = tokens[index];
-  return token !== undefined && token.from < place;
-}
-
-/** What is not read runs on, so that a long text makes few stretches. */
-function add(spans: ReadSpan[], span: ReadSpan): void {
-  const last = spans.at(-1);
-  if (last?.kind === span.kind && !last.meaning && !span.meaning && isRunning(span.kind)) {
-    spans[spans.length - 1] = { at: [last.at[0], span.at[1]], kind: span.kind, meaning: null };
-  } else {
-    spans.push(span);
-  }
-}
-
-/** What a stretch means that the wind's reader has told apart already. */
-function meaningOf(kind: SpanKind, text: string, report: WindReport): Meaning | null {
-  const { station, issued, wind } = report;
+/** What a word means that the wind's reader has told apart already. */
+function meaningOf(
+  kind: SpanKind,
+  text: string,
+  issued: Issued | null,
+  wind: Wind | null,
+): Meaning | null {
   switch (kind) {
     case 'heading':
-      return { code: 'bulletin' };
+      return BULLETIN;
     case 'type':
       return { code: 'type', type: text === 'METAR' || text === 'SPECI' ? text : 'TAF' };
     case 'station':
-      return station === null ? null : { code: 'station', station };
+      return { code: 'station', station: text };
     case 'time':
       return (
         issued && { code: 'issued', day: issued.day, hour: issued.hour, minute: issued.minute }
@@ -97,7 +52,7 @@ function meaningOf(kind: SpanKind, text: string, report: WindReport): Meaning | 
     case 'swing':
       return wind?.sectorDeg ? { code: 'swing', sectorDeg: wind.sectorDeg } : null;
     case 'end':
-      return { code: 'end' };
+      return END;
     default:
       return null;
   }

@@ -1,20 +1,14 @@
 /** One group of an observation, read: which it is, and what it says. */
 
+import type { Read } from '../explainer';
 import { GROUPS, isWholeMiles } from '../groups';
 import { phraseOf, type Token, textAt } from '../tokens';
 import { pressureOf, seaOf, temperatureOf } from './air';
 import type { ColourState, Group, Maintenance, ShearAloft } from './groupTypes';
-import type { Meaning } from './meaning';
 import { runwayStateOf } from './runwayState';
 import { runwayVisualRangeOf, visibilityOf } from './seeing';
 import { cloudOf, weatherOf } from './sky';
 import { hundredsOfFt, whole } from './written';
-
-/** What was read, and the token after its last. */
-export interface Read {
-  readonly meaning: Meaning;
-  readonly end: number;
-}
 
 type Reader = (text: string) => Group | null;
 
@@ -41,8 +35,8 @@ for (const [group, read] of Object.entries(READERS)) {
   }
 }
 
-/** Reads the group that begins at a token; null where none does. */
-export function readGroup(tokens: readonly Token[], at: number): Read | null {
+/** Reads the group that begins at a token, and ends before another; null where none does. */
+export function readGroup(tokens: readonly Token[], at: number, end: number): Read | null {
   const text = textAt(tokens, at);
   const readers = READERS_BY_FIRST[text.charCodeAt(0)];
   if (!readers) return null;
@@ -50,8 +44,8 @@ export function readGroup(tokens: readonly Token[], at: number): Read | null {
     const meaning = reader(text);
     if (meaning) return { meaning, end: at + 1 };
   }
-  const next = textAt(tokens, at + 1);
-  if (text === 'WS') return windShearAt(tokens, at);
+  if (text === 'WS') return windShearAt(tokens, at, end);
+  const next = at + 1 < end ? textAt(tokens, at + 1) : '';
   if (!isWholeMiles(text, next)) return null;
   const meaning = visibilityOf(next, Number(text));
   return meaning && { meaning, end: at + 2 };
@@ -61,8 +55,8 @@ export function readGroup(tokens: readonly Token[], at: number): Read | null {
 const SHEAR = /^WS(?: (TKOF|LDG))?(?: (ALL) RWY| (?:RWY|R)(\d\d[LCR]?))?(?= |$)/;
 const LONGEST_SHEAR = 4;
 
-function windShearAt(tokens: readonly Token[], at: number): Read | null {
-  const phrase = phraseOf(tokens, at, Math.min(tokens.length, at + LONGEST_SHEAR));
+function windShearAt(tokens: readonly Token[], at: number, end: number): Read | null {
+  const phrase = phraseOf(tokens, at, Math.min(end, at + LONGEST_SHEAR));
   const parts = SHEAR.exec(phrase);
   if (!parts) return null;
   const [all, phase, every, runway = null] = parts;

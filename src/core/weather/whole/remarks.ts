@@ -5,10 +5,10 @@
  * in plain language is left as it stands.
  */
 
+import type { Read } from '../explainer';
 import { phraseOf, type Token, textAt } from '../tokens';
 import { pressureOf } from './air';
 import type { Meaning, RemarkKind } from './meaning';
-import type { Read } from './readGroup';
 import { whole } from './written';
 
 const PEAK_WIND = /^PK WND (\d{3})(\d{2,3})\/(\d\d)?(\d\d)(?= |$)/;
@@ -50,25 +50,21 @@ const SHAPES: readonly (readonly [Kind, first: string, shape: string])[] = [
   ['cloud-kinds', 'CANST', '(?:(?:CI|CC|CS|AC|ACC|AS|NS|SC|ST|SF|CU|CF|TCU|CB)\\d){1,8}'],
 ];
 
-/** By the code of the first character, one test for all that begin with it, and their kinds. */
-const BY_FIRST: { readonly kinds: readonly Kind[]; readonly shape: RegExp }[] = [];
-for (const character of new Set(SHAPES.flatMap(([, first]) => [...first]))) {
-  const shapes = SHAPES.filter(([, first]) => first.includes(character));
-  BY_FIRST[character.charCodeAt(0)] = {
-    kinds: shapes.map(([kind]) => kind),
-    shape: whole(`(${shapes.map(([, , shape]) => shape).join(')|(')})`),
-  };
+/** By the code of the first character, the kinds that begin with it and their shapes. */
+const BY_FIRST: (readonly [Kind, RegExp])[][] = Array.from({ length: 128 }, () => []);
+for (const [kind, first, shape] of SHAPES) {
+  for (const character of first) BY_FIRST[character.charCodeAt(0)]?.push([kind, whole(shape)]);
 }
 
 function kindOf(text: string): Kind | undefined {
-  const candidates = BY_FIRST[text.charCodeAt(0)];
-  // Which of the brackets holds the word tells the kind.
-  const found = candidates?.shape.exec(text);
-  return found ? candidates?.kinds[found.indexOf(text, 1) - 1] : undefined;
+  for (const [kind, shape] of BY_FIRST[text.charCodeAt(0)] ?? []) {
+    if (shape.test(text)) return kind;
+  }
+  return undefined;
 }
 
 /** Reads the remark that begins at a token; null where none that is known does. */
-export function readRemark(tokens: readonly Token[], at: number): Read | null {
+export function readRemark(tokens: readonly Token[], at: number, end: number): Read | null {
   const text = textAt(tokens, at);
   const kind = kindOf(text);
   const one = (meaning: Meaning): Read => ({ meaning, end: at + 1 });
@@ -87,14 +83,14 @@ export function readRemark(tokens: readonly Token[], at: number): Read | null {
       return one({ code: kind, airC: tenthsOf(text, 1) ?? 0, dewPointC: tenthsOf(text, 5) });
     case 'peak-wind':
     case 'wind-shift':
-      return readWords(tokens, at);
+      return readWords(tokens, at, end);
     default:
       return one({ code: 'remark', remark: kind });
   }
 }
 
-function readWords(tokens: readonly Token[], at: number): Read | null {
-  const phrase = phraseOf(tokens, at, Math.min(tokens.length, at + LONGEST));
+function readWords(tokens: readonly Token[], at: number, end: number): Read | null {
+  const phrase = phraseOf(tokens, at, Math.min(end, at + LONGEST));
   const endOf = (words: string): number => at + words.split(' ').length;
   const shift = SHIFT.exec(phrase);
   if (shift) return { meaning: { code: 'remark', remark: 'wind-shift' }, end: endOf(shift[0]) };

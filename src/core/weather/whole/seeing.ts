@@ -2,6 +2,7 @@
 
 import { M_PER_FT } from '../../units';
 import { GROUPS } from '../groups';
+import { figuresAt } from '../tokens';
 import type {
   Bound,
   Cavok,
@@ -10,7 +11,7 @@ import type {
   RunwayVisualRange,
   Visibility,
 } from './groupTypes';
-import { figuresAt, whole } from './written';
+import { whole } from './written';
 
 /** Metres in one statute mile, 5 280 ft. */
 const M_PER_SM = 5280 * M_PER_FT;
