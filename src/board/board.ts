@@ -133,7 +133,7 @@ export async function loadTheRest(): Promise<void> {
 
 const settledInputs = steady(() => {
   const { field: _f, aircraft: _a, procedure: _p, callsign: _c, ...rest } = inputs.value;
-  const { typedNorth: _n, chosen: _e, purpose: _u, draft: _d, ...settling } = rest;
+  const { typedNorth: _n, chosen: _e, purpose: _u, draft: _d, load: _l, ...settling } = rest;
   return settling;
 });
 

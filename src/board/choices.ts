@@ -21,10 +21,14 @@ export function chooseField(field: ListedField): void {
   if (!first) undoable.value = { what: 'field', entries };
 }
 
-/** Takes another aircraft, with the procedure it is flown with. */
+/** Takes another aircraft, with the procedure it is flown with, and its usual load. */
 export function chooseAircraft(aircraft: ListedAircraft): void {
   if (aircraft.hash === inputs.value.aircraft) return;
-  takeUp({ aircraft: aircraft.hash, procedure: procedureFor(aircraft.code)?.hash ?? null });
+  takeUp({
+    aircraft: aircraft.hash,
+    procedure: procedureFor(aircraft.code)?.hash ?? null,
+    load: null,
+  });
 }
 
 /** Takes another procedure for the aircraft. */

@@ -25,11 +25,17 @@ export interface FigureOfSun {
 /** A number that is asked why: as it is, or to be put together first. */
 export type Asked = Figure<Unit> | FigureOfEnd | FigureOfSun;
 
-/** What can lie over a place. */
+/** What can lie over a place. What is opened from a sheet may lie over that, and closes to it. */
 export type Sheet =
   | { readonly kind: 'sortie' }
   | { readonly kind: 'about' }
-  | { readonly kind: 'why'; readonly title: string; readonly figure: Asked };
+  | { readonly kind: 'load'; readonly over: Sheet | null }
+  | {
+      readonly kind: 'why';
+      readonly title: string;
+      readonly figure: Asked;
+      readonly over: Sheet | null;
+    };
 
 const isPlace = (name: string): name is Place => PLACES.some((known) => known === name);
 
@@ -65,7 +71,7 @@ export function followAddress(): void {
 
 /** Opens where a number comes from. */
 export function ask(title: string, figure: Asked): void {
-  sheet.value = { kind: 'why', title, figure };
+  sheet.value = { kind: 'why', title, figure, over: sheet.value };
 }
 
 /** Lays a sheet over the place. */

@@ -1,6 +1,16 @@
 /** The door of core: everything else imports core from here. */
 
 export type { Aircraft } from './aircraft/aircraft';
+export {
+  carriedKg,
+  isSameLoad,
+  type Load,
+  type Loading,
+  type Station,
+  usualLoad,
+} from './aircraft/load';
+export type { Balance, Envelope } from './aircraft/loadEnvelope';
+export { type Exceeded, type LoadSheet, loadSheet } from './aircraft/loadSheet';
 export { type End, endsOf } from './airfield/ends';
 export type { Designator, Field, Runway, RunwayEnd, Surface } from './airfield/field';
 export { findEnd } from './airfield/findEnd';

@@ -8,7 +8,7 @@ import styles from './App.module.css';
 import { Caution } from './Caution';
 import { Places } from './Places';
 import { Strip } from './Strip';
-import { About, Notices, SortieSheet, views, WhySheet } from './views';
+import { Notices, Sheets, views } from './views';
 import { words } from './words.en';
 
 /** What stands beside a place where there is room for two. */
@@ -50,25 +50,8 @@ export function App(): JSX.Element {
         )}
       </div>
       {!onRoll.value && !(typing.value && !wide.value) && <Places />}
-      <Sheets />
+      {sheet.value !== null && <Sheets />}
       {!cautionRead.value && <Caution />}
     </div>
   );
-}
-
-function Sheets() {
-  const open = sheet.value;
-  const close = () => {
-    sheet.value = null;
-  };
-  switch (open?.kind) {
-    case 'sortie':
-      return <SortieSheet onClose={close} />;
-    case 'about':
-      return <About onClose={close} />;
-    case 'why':
-      return <WhySheet title={open.title} figure={open.figure} onClose={close} />;
-    default:
-      return null;
-  }
 }

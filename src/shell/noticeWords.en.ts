@@ -6,6 +6,7 @@ const undoable: Record<Undoable['what'], string> = {
   end: 'Another end is in use; steps that depend on it are due again.',
   field: 'Another field was chosen; no end is in use.',
   aircraft: 'Another aircraft was chosen; its steps begin anew.',
+  load: 'The load was changed.',
   sortie: 'The sortie is ended and in the log.',
   jump: 'What was passed over is held back.',
 };

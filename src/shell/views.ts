@@ -18,9 +18,7 @@ const taxi = later(() => import('../views/taxi/Taxi').then(({ Taxi }) => Taxi));
 const steps = later(() => import('../views/steps/Steps').then(({ Steps }) => Steps));
 const numbers = later(() => import('../views/numbers/Numbers').then(({ Numbers }) => Numbers));
 const log = later(() => import('../views/log/Log').then(({ Log }) => Log));
-const sortie = later(() => import('../views/sortie/SortieSheet').then((view) => view.SortieSheet));
-const about = later(() => import('../views/about/About').then(({ About }) => About));
-const why = later(() => import('../views/why/WhySheet').then(({ WhySheet }) => WhySheet));
+const sheets = later(() => import('./Sheets').then(({ Sheets }) => Sheets));
 
 /** The view of each place. */
 export const views: Record<Place, ComponentType> = {
@@ -32,12 +30,10 @@ export const views: Record<Place, ComponentType> = {
 };
 
 export const Notices = notices.Later;
-export const SortieSheet = sortie.Later;
-export const About = about.Later;
-export const WhySheet = why.Later;
+export const Sheets = sheets.Later;
 
 /** Loads the views that were not needed yet. */
 export function loadViews(): void {
   loadWindDetail();
-  for (const view of [notices, steps, taxi, numbers, log, sortie, about, why]) view.preload();
+  for (const view of [notices, steps, taxi, numbers, log, sheets]) view.preload();
 }

@@ -21,7 +21,7 @@ export function misfits(page: Page): Promise<string[]> {
     const SLACK_PX = 1;
     const isClip = (value: string) => value !== 'visible';
     if (document.documentElement.scrollWidth > innerWidth) found.push('the page is wider');
-    const modal = document.querySelector('dialog[open]');
+    const modal = [...document.querySelectorAll('dialog[open]')].at(-1);
     const texts = document.createTreeWalker(modal ?? document.body, NodeFilter.SHOW_TEXT);
     for (let node = texts.nextNode(); node !== null; node = texts.nextNode()) {
       const words = (node.textContent ?? '').trim();
@@ -68,7 +68,7 @@ export function misfits(page: Page): Promise<string[]> {
 export function controls(page: Page): Promise<Control[]> {
   return page.evaluate(() => {
     const SELECTOR = 'button, a[href], input, textarea, select, summary';
-    const modal = document.querySelector('dialog[open]');
+    const modal = [...document.querySelectorAll('dialog[open]')].at(-1);
     const REACH_PX = 40;
     return [...(modal ?? document).querySelectorAll(SELECTOR)]
       .filter((control) => control.checkVisibility({ visibilityProperty: true }))

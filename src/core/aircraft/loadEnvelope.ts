@@ -54,6 +54,16 @@ export function isInEnvelope(envelope: Envelope, at: Balance): boolean {
   return crossed.length % 2 === 1;
 }
 
+/** The arms between which a mass lies in the envelope, m; null where it is heavier or lighter than all of it. */
+export function armsAt(envelope: Envelope, massKg: number): readonly [number, number] | null {
+  const arms = edgesOf(envelope).flatMap(([[armA, massA], [armB, massB]]) => {
+    if (!isBetween(massKg, massA, massB)) return [];
+    if (massA === massB) return [armA, armB];
+    return [armA + ((massKg - massA) / (massB - massA)) * (armB - armA)];
+  });
+  return arms.length === 0 ? null : [Math.min(...arms), Math.max(...arms)];
+}
+
 /** Whether two edges have a point in common. */
 function meet([a, b]: readonly [Balance, Balance], [c, d]: readonly [Balance, Balance]): boolean {
   const sides = [turn(a, b, c), turn(a, b, d), turn(c, d, a), turn(c, d, b)] as const;

@@ -3,7 +3,7 @@
 import { type Figure, type Known, known, unknown } from '../figure';
 import type { Aircraft } from './aircraft';
 import { carriedKg, type Load, type Loading, usualLoad } from './load';
-import { type Balance, isInEnvelope } from './loadEnvelope';
+import { armsAt, type Balance, type Envelope, isInEnvelope } from './loadEnvelope';
 
 /** What a load is beyond, and by how much. */
 export type Exceeded =
@@ -12,7 +12,12 @@ export type Exceeded =
   /** There is fuel, but less than the aircraft is to land with. */
   | { readonly code: 'below-landing-fuel'; readonly byKg: number }
   | { readonly code: 'no-fuel' }
-  | { readonly code: 'outside-envelope'; readonly at: 'take-off' | 'landing' | 'between' };
+  | {
+      readonly code: 'outside-envelope';
+      readonly at: 'take-off' | 'landing' | 'between';
+      /** Which way it is outside: `heavy` and `light` where the mass is, and null in a notch. */
+      readonly side: 'aft' | 'forward' | 'heavy' | 'light' | null;
+    };
 
 /** What an aircraft weighs today. */
 export interface LoadSheet {
@@ -186,11 +191,21 @@ function fuelAndStations({ fuel, stations }: Loading, load: Load): Exceeded[] {
   ];
 }
 
-/** Where the centre of gravity first leaves the envelope on its way. */
+/** Where the centre of gravity is first outside the envelope on its way, and to which side. */
 function outside({ envelope }: Loading, burn: readonly Balance[]): Exceeded[] {
   if (envelope === undefined) return [];
-  const out = burn.map((balance) => !isInEnvelope(envelope, balance));
-  if (!out.includes(true)) return [];
-  const at = out[0] ? 'take-off' : out.at(-1) ? 'landing' : 'between';
-  return [{ code: 'outside-envelope', at }];
+  const out = burn.findIndex((balance) => !isInEnvelope(envelope, balance));
+  const balance = burn[out];
+  if (balance === undefined) return [];
+  const last = burn.at(-1) ?? balance;
+  const at = out === 0 ? 'take-off' : isInEnvelope(envelope, last) ? 'between' : 'landing';
+  return [{ code: 'outside-envelope', at, side: sideOf(envelope, balance) }];
+}
+
+type Side = Extract<Exceeded, { code: 'outside-envelope' }>['side'];
+
+function sideOf(envelope: Envelope, [armM, massKg]: Balance): Side {
+  const arms = armsAt(envelope, massKg);
+  if (arms === null) return envelope.every(([, kg]) => kg < massKg) ? 'heavy' : 'light';
+  return armM > arms[1] ? 'aft' : armM < arms[0] ? 'forward' : null;
 }

@@ -33,7 +33,15 @@ export interface SettledFacts {
 /** What of the inputs is settled before there is a wind. */
 export type SettledInputs = Omit<
   Inputs,
-  'field' | 'aircraft' | 'procedure' | 'callsign' | 'typedNorth' | 'chosen' | 'purpose' | 'draft'
+  | 'field'
+  | 'aircraft'
+  | 'procedure'
+  | 'callsign'
+  | 'typedNorth'
+  | 'chosen'
+  | 'purpose'
+  | 'load'
+  | 'draft'
 >;
 
 /** The facts of a field, a date, an aircraft and the pilot's choices. */

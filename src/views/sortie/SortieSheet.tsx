@@ -6,7 +6,8 @@ import { inputs, settled, sortie } from '../../board/board';
 import { chooseAircraft, chooseField, chooseProcedure, setInputs } from '../../board/choices';
 import { aircraft, fields, proceduresFor } from '../../board/documents';
 import { flownLast, offeredFields } from '../../board/flownLast';
-import { openSheet } from '../../board/places';
+import { sheetOfToday } from '../../board/load';
+import { openSheet, sheet } from '../../board/places';
 import { endSortie } from '../../board/stepping';
 import { brightNight, theme } from '../../device/preferences';
 import { Choice } from '../../parts/choice/Choice';
@@ -58,6 +59,7 @@ export function SortieSheet({ onClose }: { onClose: () => void }): JSX.Element {
           />
         </Part>
         <Procedures />
+        <LoadPart />
         <Part title={words.surface}>
           <Choice
             label={words.surface}
@@ -150,6 +152,24 @@ function Part({ title, children }: { title: string; children: ComponentChildren 
       <h3 class={styles.title}>{title}</h3>
       {children}
     </section>
+  );
+}
+
+/** What the aircraft weighs, and the key to the load sheet. */
+function LoadPart() {
+  const loaded = sheetOfToday.value;
+  if (loaded === null) return null;
+  const { takeoffMassKg, exceeded } = loaded;
+  return (
+    <Part title={words.load}>
+      <p class={styles.said}>
+        {takeoffMassKg.value === null ? words.noMass : words.loaded(whole(takeoffMassKg.value))}
+      </p>
+      {exceeded.length > 0 && <p class={styles.bad}>{words.loadOver}</p>}
+      <div class={styles.keys}>
+        <Key onPress={() => openSheet({ kind: 'load', over: sheet.value })}>{words.openLoad}</Key>
+      </div>
+    </Part>
   );
 }
 

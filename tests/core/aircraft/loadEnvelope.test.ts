@@ -1,6 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Envelope, isInEnvelope, isSimple } from '../../../src/core/aircraft/loadEnvelope';
+import {
+  armsAt,
+  type Envelope,
+  isInEnvelope,
+  isSimple,
+} from '../../../src/core/aircraft/loadEnvelope';
 
 /** As a tourer's often looks: a straight aft limit, a forward one that moves aft as it gets heavier. */
 const SLOPED: Envelope = [
@@ -63,6 +68,20 @@ describe('a centre of gravity', () => {
         expect(isInEnvelope(corners, mixed(outside))).toBe(false);
       }),
     );
+  });
+});
+
+describe('at a mass', () => {
+  test.each([
+    [800, [1.9, 2.15]],
+    [1000, [1.95, 2.15]],
+    [1100, [2, 2.15]],
+    [1101, null],
+    [699, null],
+  ])('of %s kg the limits are %j m', (massKg, limits) => {
+    const arms = armsAt(SLOPED, massKg);
+    if (limits === null) expect(arms).toBeNull();
+    else expect(arms).toEqual(limits.map((armM) => expect.closeTo(armM, 9)));
   });
 });
 

@@ -77,7 +77,7 @@ describe('the worked example of a handbook', () => {
     const lower = { ...loading, fuel: { ...fuel, landingKg: 60 * KG } };
     const sheet = loadSheet({ ...example, load: lower }, load);
     expect((sheet.landingArmM?.value ?? 0) / M).toBeCloseTo(86.07, 2);
-    expect(sheet.exceeded).toEqual([{ code: 'outside-envelope', at: 'landing' }]);
+    expect(sheet.exceeded).toEqual([{ code: 'outside-envelope', at: 'landing', side: 'aft' }]);
   });
 });
 
@@ -163,14 +163,29 @@ describe('the demo’s tourer', () => {
     // By hand: 1324.8 + 174.25 + 164 + 456 + 186.3 + 90 kg·m over 1 109 kg are 2.160 m; 2.15 is the last.
     const sheet = loadSheet(TOURER, { fuelKg: 40, stations: { ...FOUR, bags: 54 } });
     expect(sheet.takeoffArmM?.value).toBeCloseTo(2.16, 3);
-    expect(sheet.exceeded).toEqual([{ code: 'outside-envelope', at: 'take-off' }]);
+    expect(sheet.exceeded).toEqual([{ code: 'outside-envelope', at: 'take-off', side: 'aft' }]);
     expect(codes(loadSheet(TOURER, { fuelKg: 60, stations: FOUR }))).toEqual([]);
+  });
+
+  test.each([
+    // The envelope holds 700 to 1 110 kg, and at 700 from 1.9 m on. A pilot of 85 kg, fuel at 2.25 m.
+    ['heavy', 690, 1.92, 96, FOUR],
+    ['light', 560, 1.92, 41, {}],
+    // By hand: 690 × 1.80 + 85 × 2.05 + 80 × 2.25 kg·m over 855 kg are 1.867 m.
+    ['forward', 690, 1.8, 80, {}],
+    // 690 × 2.2 + 85 × 2.05 + 80 × 2.25 kg·m over 855 kg are 2.190 m.
+    ['aft', 690, 2.2, 80, {}],
+  ])('is outside to the side %s', (side, emptyKg, emptyArmM, fuelKg, stations) => {
+    const masses = { ...TOURER.masses, emptyKg };
+    const load = { ...TOURER.load, emptyArmM };
+    const sheet = loadSheet({ ...TOURER, masses, load }, { fuelKg, stations });
+    expect(sheet.exceeded).toContainEqual({ code: 'outside-envelope', at: 'take-off', side });
   });
 
   test('is told of a way that leaves the envelope and comes back', () => {
     const arms = { emptyArmM: 2, crew: [{ name: 'Pilot', kg: 85, armM: 2 }] };
     const fuel = { maxKg: 110, landingKg: 40, armM: 2 };
-    // Everything at 2 m: from 885 kg down to 815 straight through the notch at 850.
+    // Everything at 2 m: from 885 kg down to 815 straight through the notch at 850, behind its corner.
     const envelope: Aircraft['load'] = {
       ...arms,
       fuel,
@@ -187,7 +202,7 @@ describe('the demo’s tourer', () => {
       presets: [],
     };
     const sheet = loadSheet({ ...TOURER, load: envelope }, { fuelKg: 110, stations: {} });
-    expect(sheet.exceeded).toEqual([{ code: 'outside-envelope', at: 'between' }]);
+    expect(sheet.exceeded).toEqual([{ code: 'outside-envelope', at: 'between', side: 'aft' }]);
   });
 });
 

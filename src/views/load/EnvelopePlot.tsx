@@ -1,0 +1,142 @@
+/** The envelope of the centre of gravity, with the way from take-off to landing, and the same in words. */
+
+import type { JSX } from 'preact';
+import { ask } from '../../board/places';
+import type { Balance, Envelope, Figure, LoadSheet } from '../../core';
+import { Asked } from '../../parts/asked/Asked';
+import { decimal, whole } from '../../parts/format';
+import styles from './LoadSheet.module.css';
+import { frameOf, type PlotFrame } from './plotFrame';
+import { told } from './told';
+import { words } from './words.en';
+
+/** Millimetres: what a centre of gravity is given to. */
+const ARM_DECIMALS = 3;
+
+interface EnvelopeProps {
+  readonly sheet: LoadSheet;
+  /** Null where the aircraft's document has none. */
+  readonly envelope: Envelope | null;
+}
+
+/** The drawing, and beside it where the centre of gravity lies. */
+export function EnvelopePlot({ sheet, envelope }: EnvelopeProps): JSX.Element {
+  const { takeoffArmM, landingArmM, burn } = sheet;
+  if (takeoffArmM === null || landingArmM === null) return <p>{words.noArms}</p>;
+  const outside = sheet.exceeded.find(({ code }) => code === 'outside-envelope');
+  const says = outside === undefined ? words.stays : told(outside, []);
+  return (
+    <>
+      {envelope === null ? (
+        <p class={styles.hint}>{words.noEnvelope}</p>
+      ) : (
+        <>
+          <Plot envelope={envelope} burn={burn} says={burn.length === 0 ? '' : says} />
+          {burn.length > 0 && <p class={outside && styles.bad}>{says}</p>}
+        </>
+      )}
+      <dl>
+        <ArmLine name={words.takeoff} mark="take-off" figure={takeoffArmM} />
+        <ArmLine name={words.landing} mark="landing" figure={landingArmM} />
+      </dl>
+      <p class={styles.hint}>{words.aftOfDatum}</p>
+    </>
+  );
+}
+
+interface ArmLineProps {
+  readonly name: string;
+  readonly mark: MarkProps['of'];
+  readonly figure: Figure<'m'>;
+}
+
+function ArmLine({ name, mark, figure }: ArmLineProps) {
+  return (
+    <div class={styles.line}>
+      <dt>
+        <svg class={styles.legend} viewBox="-10 -10 20 20" aria-hidden="true">
+          <Mark of={mark} x={0} y={0} />
+        </svg>
+        {name}
+      </dt>
+      <dd>
+        {figure.value === null ? (
+          <span class={styles.hint}>{words.because[figure.because]}</span>
+        ) : (
+          <Asked hint={words.ask} onAsk={() => ask(name, figure)}>
+            {words.metres(decimal(figure.value, ARM_DECIMALS))}
+          </Asked>
+        )}
+      </dd>
+    </div>
+  );
+}
+
+interface MarkProps {
+  readonly of: 'take-off' | 'landing';
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Take-off is a full disc, landing an open square: told apart without colour. */
+function Mark({ of, x, y }: MarkProps) {
+  return of === 'take-off' ? (
+    <circle class={styles.takeoff} cx={x} cy={y} r="7" />
+  ) : (
+    <rect class={styles.landing} x={x - 6} y={y - 6} width="12" height="12" />
+  );
+}
+
+interface PlotProps {
+  readonly envelope: Envelope;
+  readonly burn: readonly Balance[];
+  readonly says: string;
+}
+
+function Plot({ envelope, burn, says }: PlotProps) {
+  const frame = frameOf([...envelope, ...burn]);
+  const path = (points: readonly Balance[]) =>
+    points.map(([armM, massKg]) => `${frame.x(armM)},${frame.y(massKg)}`).join(' ');
+  const takeoff = burn[0];
+  const landing = burn.at(-1);
+  const point = (at: Balance | undefined) =>
+    at === undefined ? '' : words.point(decimal(at[0], ARM_DECIMALS), whole(at[1]));
+  return (
+    <svg
+      class={styles.plot}
+      viewBox={`0 0 ${frame.width} ${frame.height}`}
+      role="img"
+      aria-label={words.envelopeLabel(says, point(takeoff), point(landing))}
+    >
+      <Axes frame={frame} />
+      <polygon class={styles.envelope} points={path(envelope)} />
+      <polyline class={styles.burn} points={path(burn)} />
+      {landing && <Mark of="landing" x={frame.x(landing[0])} y={frame.y(landing[1])} />}
+      {takeoff && <Mark of="take-off" x={frame.x(takeoff[0])} y={frame.y(takeoff[1])} />}
+    </svg>
+  );
+}
+
+function Axes({ frame }: { frame: PlotFrame }) {
+  const { left, top, right, bottom, arms, masses } = frame;
+  return (
+    <>
+      {masses.map((kg) => (
+        <g key={kg}>
+          <line class={styles.grid} x1={left} x2={right} y1={frame.y(kg)} y2={frame.y(kg)} />
+          <text class={styles.tick} x={left - 8} y={frame.y(kg) + 6} text-anchor="end">
+            {whole(kg)}
+          </text>
+        </g>
+      ))}
+      {arms.map((m) => (
+        <g key={m}>
+          <line class={styles.grid} x1={frame.x(m)} x2={frame.x(m)} y1={top} y2={bottom} />
+          <text class={styles.tick} x={frame.x(m)} y={bottom + 24} text-anchor="middle">
+            {decimal(m, frame.armDecimals)}
+          </text>
+        </g>
+      ))}
+    </>
+  );
+}

@@ -1,0 +1,74 @@
+/** Fuel: by slider, or typed. */
+
+import type { JSX } from 'preact';
+import type { Exceeded, Loading } from '../../core';
+import { NumberField } from '../../parts/field/NumberField';
+import { whole } from '../../parts/format';
+import styles from './LoadSheet.module.css';
+import { told } from './told';
+import { words } from './words.en';
+
+/** Typed masses are kept up to here, also where no tank holds them: the sheet says so. */
+export const MOST_KG = 99_999;
+
+/** Steps of the slider, kg: the smallest that needs no more than so many of them. */
+const STEPS_KG = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000];
+const MOST_STEPS = 128;
+
+/** What of the sheet is said beside the fuel. */
+const OF_FUEL: ReadonlySet<Exceeded['code']> = new Set([
+  'no-fuel',
+  'fuel-over',
+  'below-landing-fuel',
+]);
+
+interface FuelProps {
+  readonly fuel: Loading['fuel'];
+  readonly fuelKg: number;
+  readonly exceeded: readonly Exceeded[];
+  /** The slider is being moved. */
+  readonly onMove: (fuelKg: number) => void;
+  readonly onChange: (fuelKg: number) => void;
+}
+
+/** The slider and the entry for fuel, with what the tanks hold. */
+export function Fuel({ fuel, fuelKg, exceeded, onMove, onChange }: FuelProps): JSX.Element {
+  const { maxKg, landingKg, densityKgPerL } = fuel;
+  const step = STEPS_KG.find((stepKg) => stepKg * MOST_STEPS >= maxKg) ?? 5000;
+  const wrong = exceeded.find(({ code }) => OF_FUEL.has(code));
+  return (
+    <>
+      <input
+        class={styles.slider}
+        type="range"
+        aria-label={words.fuel}
+        aria-valuetext={words.kg(whole(fuelKg))}
+        min={0}
+        max={maxKg}
+        step={step}
+        value={fuelKg}
+        onInput={(event) => onMove(event.currentTarget.valueAsNumber)}
+        onChange={(event) => onChange(event.currentTarget.valueAsNumber)}
+      />
+      <div class={styles.typed}>
+        <NumberField
+          name={words.fuelKg}
+          value={fuelKg}
+          least={0}
+          most={MOST_KG}
+          bad={words.numberBad}
+          hint={words.empty}
+          onChange={(kg) => onChange(kg ?? 0)}
+        />
+        {densityKgPerL !== undefined && (
+          <span class={styles.litres}>{words.litres(whole(fuelKg / densityKgPerL))}</span>
+        )}
+      </div>
+      {wrong === undefined ? (
+        <p class={styles.hint}>{words.tanks(whole(maxKg), whole(landingKg))}</p>
+      ) : (
+        <p class={styles.bad}>{told(wrong, [])}</p>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,151 @@
+/** Load: what is in the aircraft, what that weighs, and where its centre of gravity lies. */
+
+import type { ComponentChildren, JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import { undoable, undoChange } from '../../board/adding';
+import { documents, inputs } from '../../board/board';
+import { setLoad } from '../../board/load';
+import {
+  type Aircraft,
+  isSameLoad,
+  type Load,
+  type LoadSheet as Loaded,
+  type Loading,
+  loadSheet,
+  usualLoad,
+} from '../../core';
+import { Choice } from '../../parts/choice/Choice';
+import { Key } from '../../parts/key/Key';
+import { Sheet } from '../../parts/sheet/Sheet';
+import { EnvelopePlot } from './EnvelopePlot';
+import { Fuel } from './Fuel';
+import { Items } from './Items';
+import styles from './LoadSheet.module.css';
+import { Masses } from './Masses';
+import { StationEntry } from './StationEntry';
+import { told } from './told';
+import { words } from './words.en';
+
+/** The sheet behind the mass. */
+export function LoadSheet({ onClose }: { onClose: () => void }): JSX.Element {
+  const { aircraft } = documents.value;
+  const title = words.title(aircraft?.name ?? '');
+  return (
+    <Sheet title={title} close={words.close} size="page" onClose={onClose}>
+      {aircraft === null ? (
+        <p>{words.none}</p>
+      ) : aircraft.load === undefined ? (
+        <>
+          <Masses sheet={loadSheet(aircraft, null)} masses={aircraft.masses} />
+          <p class={styles.hint}>{words.noLoading}</p>
+        </>
+      ) : (
+        // Another aircraft begins with entries of its own.
+        <Loader key={inputs.value.aircraft} aircraft={aircraft} loading={aircraft.load} />
+      )}
+    </Sheet>
+  );
+}
+
+function Loader({ aircraft, loading }: { aircraft: Aircraft; loading: Loading }) {
+  // While the slider is moved the sheet follows it; what is let go of is stored.
+  const [movedTo, setMovedTo] = useState<number | null>(null);
+  // A preset also replaces what stands in an entry and could not be used.
+  const [fresh, setFresh] = useState(0);
+  const stored = inputs.value.load ?? usualLoad(loading);
+  const load = movedTo === null ? stored : { ...stored, fuelKg: movedTo };
+  const sheet = loadSheet(aircraft, load);
+  const take = (part: string, change: Partial<Load>) => {
+    setMovedTo(null);
+    setLoad(part, { ...stored, ...change });
+  };
+  const preset = loading.presets.find((one) => isSameLoad(loading, one, load));
+  const stationParts = loading.stations.map((station) => (
+    <StationEntry
+      key={`${station.id} ${fresh}`}
+      station={station}
+      load={load}
+      exceeded={sheet.exceeded.filter((one) => 'station' in one && one.station === station.id)}
+      onChange={(kg) => take(station.id, { stations: { ...stored.stations, [station.id]: kg } })}
+    />
+  ));
+  return (
+    <>
+      <div class={styles.result}>
+        <Masses sheet={sheet} masses={aircraft.masses} />
+        <Verdict sheet={sheet} loading={loading} />
+      </div>
+      <div class={styles.columns}>
+        <div class={styles.column}>
+          <Part title={words.presets}>
+            <Choice
+              label={words.presets}
+              options={loading.presets.map(({ name }) => ({ value: name, name }))}
+              chosen={preset?.name ?? null}
+              onChoose={(name) => {
+                const taken = loading.presets.find((one) => one.name === name);
+                setFresh(fresh + 1);
+                if (taken) take('', { fuelKg: taken.fuelKg, stations: taken.stations });
+              }}
+            />
+          </Part>
+          <Part title={words.fuel}>
+            <Fuel
+              key={fresh}
+              fuel={loading.fuel}
+              fuelKg={load.fuelKg}
+              exceeded={sheet.exceeded}
+              onMove={setMovedTo}
+              onChange={(fuelKg) => take('fuel', { fuelKg })}
+            />
+          </Part>
+          {stationParts}
+        </div>
+        <div class={styles.column}>
+          <Part title={words.envelope}>
+            <EnvelopePlot sheet={sheet} envelope={loading.envelope ?? null} />
+          </Part>
+          <Part title={words.sheet}>
+            <Items aircraft={aircraft} loading={loading} load={load} sheet={sheet} />
+          </Part>
+        </div>
+      </div>
+    </>
+  );
+}
+
+/** A titled part of the sheet. */
+export function Part({ title, children }: { title: string; children: ComponentChildren }) {
+  return (
+    <section class={styles.part}>
+      <h3 class={styles.title}>{title}</h3>
+      {children}
+    </section>
+  );
+}
+
+/** Whether the load is within the limits given, in words, and the key that takes the last change back. */
+function Verdict({ sheet, loading }: { sheet: Loaded; loading: Loading }) {
+  const within = loading.envelope === undefined ? words.within : words.withinEnvelope;
+  return (
+    <div class={styles.verdict}>
+      <div role="status">
+        {sheet.exceeded.length === 0 ? (
+          <p>{within}</p>
+        ) : (
+          sheet.exceeded.map((exceeded) => {
+            const sentence = told(exceeded, loading.stations);
+            return (
+              <p key={sentence} class={styles.bad}>
+                {sentence}
+              </p>
+            );
+          })
+        )}
+      </div>
+      <Key disabled={undoable.value?.what !== 'load'} onPress={undoChange}>
+        {words.undo}
+      </Key>
+    </div>
+  );
+}

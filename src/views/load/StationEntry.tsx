@@ -1,0 +1,108 @@
+/** One station: stores by choice, people by count, baggage by mass. */
+
+import type { JSX } from 'preact';
+import { carriedKg, type Exceeded, type Load, type Station } from '../../core';
+import { Choice } from '../../parts/choice/Choice';
+import { NumberField } from '../../parts/field/NumberField';
+import { whole } from '../../parts/format';
+import { MOST_KG } from './Fuel';
+import styles from './LoadSheet.module.css';
+import { told } from './told';
+import { words } from './words.en';
+
+interface StationProps {
+  readonly station: Station;
+  readonly load: Load;
+  /** What of the station is exceeded. */
+  readonly exceeded: readonly Exceeded[];
+  readonly onChange: (kg: number) => void;
+}
+
+/** What a station carries, and what it may. */
+export function StationEntry({ station, load, exceeded, onChange }: StationProps): JSX.Element {
+  return (
+    <section class={styles.part}>
+      <h3 class={styles.title}>
+        {station.name} <span class={styles.hint}>{may(station)}</span>
+      </h3>
+      <Carried station={station} kg={carriedKg(load, station)} onChange={onChange} />
+      {exceeded.map((one) => (
+        <p key={one.code} class={styles.bad}>
+          {told(one, [station])}
+        </p>
+      ))}
+    </section>
+  );
+}
+
+const may = (station: Station) =>
+  station.kind === 'people' ? words.each(whole(station.eachKg)) : words.upTo(whole(station.maxKg));
+
+/** More people than these are typed as a number. */
+const MOST_KEYS = 6;
+
+interface CarriedProps {
+  readonly station: Station;
+  readonly kg: number;
+  readonly onChange: (kg: number) => void;
+}
+
+function Carried({ station, kg, onChange }: CarriedProps) {
+  switch (station.kind) {
+    case 'stores':
+      return (
+        <Choice
+          label={station.name}
+          options={[
+            { value: '0', name: words.nothing },
+            ...station.choices.map((choice) => ({
+              value: String(choice.kg),
+              name: words.choice(choice.name, words.kg(whole(choice.kg))),
+            })),
+          ]}
+          chosen={String(kg)}
+          onChoose={(chosen) => onChange(Number(chosen))}
+        />
+      );
+    case 'people': {
+      const { eachKg } = station;
+      const most = Math.floor(station.maxKg / eachKg);
+      if (most > MOST_KEYS) {
+        return (
+          <NumberField
+            name={words.people}
+            value={kg / eachKg}
+            least={0}
+            most={MOST_KG}
+            bad={words.peopleBad}
+            hint={words.empty}
+            onChange={(people) => onChange(Math.round(people ?? 0) * eachKg)}
+          />
+        );
+      }
+      return (
+        <Choice
+          label={station.name}
+          options={Array.from({ length: most + 1 }, (_, people) => ({
+            value: String(people),
+            name: people === 0 ? words.nothing : String(people),
+          }))}
+          chosen={String(kg / eachKg)}
+          onChoose={(people) => onChange(Number(people) * eachKg)}
+        />
+      );
+    }
+    case 'baggage':
+      return (
+        <NumberField
+          name={words.stationKg(station.name)}
+          value={kg}
+          least={0}
+          most={MOST_KG}
+          bad={words.numberBad}
+          hint={words.empty}
+          onChange={(typed) => onChange(typed ?? 0)}
+        />
+      );
+  }
+}
