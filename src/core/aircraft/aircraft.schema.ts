@@ -15,6 +15,7 @@ import { aircraftFaults } from './faults';
 import { loadSchema } from './load.schema';
 import { loadFaults } from './loadFaults';
 import { performanceShape } from './performance.schema';
+import { performanceFaults } from './performanceFaults';
 
 /** A limit for each state of the surface, knots. */
 const limitBySurface = v.strictObject({ dry: knots, wet: knots, contaminated: knots });
@@ -109,4 +110,6 @@ export const aircraftSchema = v.pipe(
   holdsTogether(aircraftFaults),
   // What does not add up is told once the masses themselves are in order.
   holdsTogether(loadFaults),
+  // And what physics makes of it once the rest holds together.
+  holdsTogether(performanceFaults),
 );

@@ -10,33 +10,42 @@ import { indicatedKt, trueMps } from './aerodynamics';
 import type { Conditions } from './conditions';
 import { endOf, momentAt, momentAtM, type Roll, reaches } from './roll';
 import { zeroBetween } from './solve';
-import type { Check, NoCheck, Stop } from './takeoffAnswer';
+import type { LastStop } from './stop';
+import type { Check, NoCheck } from './takeoffAnswer';
 import { type RunPlan, takeoffRoll } from './takeoffRoll';
 
 /** Nearer than this the share of the thrust is not looked for. */
 const NEAR_SHARE = 1e-4;
 
-/** What the mark asks for; lengths in metres from where the roll begins. */
+/** Where the mark stands and what there is, metres from where the roll begins. */
+interface Mark {
+  readonly markM: number;
+  readonly toraM: number;
+  readonly asdaM: number;
+  /** The last speed that will be stopped from, kt; above the last that there is, it counts as that. */
+  readonly stopFromKt: number;
+}
+
+/** A stop that just fits may miss by this for how near the last speed is looked for, m. */
+const NEAR_M = 0.5;
+
+/** What the mark asks for. */
 export function checkAt(
   conditions: Conditions,
   plan: RunPlan,
   run: Roll,
-  stop: Stop,
-  {
-    markM,
-    toraM,
-    asdaM,
-  }: { readonly markM: number; readonly toraM: number; readonly asdaM: number },
+  { stop, fromM }: LastStop,
+  { markM, toraM, asdaM, stopFromKt }: Mark,
 ):
   | { readonly check: Check; readonly because: null }
   | { readonly check: null; readonly because: NoCheck } {
   if (markM <= 0) return { check: null, because: 'mark-behind' };
   if (markM >= endOf(run).m) return { check: null, because: 'mark-beyond-run' };
-  const lastMps = trueMps(stop.lastKt, conditions.densityRatio);
+  const lastMps = trueMps(Math.min(stopFromKt, stop.lastKt), conditions.densityRatio);
   // What is left for getting to the last speed, once the stop has had its part.
-  const toLastM = asdaM - (stop.distanceM - momentAt(run, lastMps).m);
+  const toLastM = asdaM - fromM(lastMps);
   const liftOffMps = endOf(run).airMps;
-  if (endOf(run).m > toraM || momentAt(run, lastMps).m > toLastM + 0.5) {
+  if (endOf(run).m > toraM || momentAt(run, lastMps).m > toLastM + NEAR_M) {
     return { check: null, because: 'runway-too-short' };
   }
   const withShare = (thrustShare: number) => takeoffRoll(conditions, { ...plan, thrustShare });

@@ -41,7 +41,11 @@ export interface TakeoffQuestion extends GroundQuestion {
   /** Indicated speeds to be told the time and distance of; rotation and lift-off are told anyway. */
   readonly gatesKt?: readonly number[];
   /** A mark beside the runway, metres from where TORA is counted. */
-  readonly checkMark?: { readonly atM: number };
+  readonly checkMark?: {
+    readonly atM: number;
+    /** The last speed that will be stopped from, indicated, kt; left out, the last that there is. */
+    readonly stopFromKt?: number;
+  };
   /** False to leave the reheat out; of no effect without one. */
   readonly reheat?: boolean;
 }

@@ -35,6 +35,13 @@ const begunAt = ({ roll }: Stopping, airMps: number) => {
   return { m: heldM + braking.m, brakingM: braking.m, brakeJ: braking.gained };
 };
 
+/** The last speed to stop from, and what a stop takes. */
+export interface LastStop {
+  readonly stop: Stop;
+  /** From where a stop is begun to rest, m, by true airspeed in m/s up to rotation. */
+  readonly fromM: (airMps: number) => number;
+}
+
 /** The last speed to stop from inside an ASDA, metres from where the roll begins. Null where it would not stop at all. */
 export function lastStop(
   conditions: Conditions,
@@ -42,7 +49,7 @@ export function lastStop(
   speeds: TakeoffSpeeds,
   run: Roll,
   asdaM: number,
-): Stop | null {
+): LastStop | null {
   const { performance, densityRatio, headwindMps } = conditions;
   const rotateMps = trueMps(speeds.rotateKt, densityRatio);
   const tyreMps =
@@ -93,7 +100,7 @@ export function lastStop(
   const allows = (mps: number) =>
     mps === Number.POSITIVE_INFINITY ? null : Math.max(indicatedKt(mps, densityRatio), 0);
   const begun = begunAt(stopping, lastMps);
-  return {
+  const stop: Stop = {
     lastKt: allows(lastMps) ?? 0,
     boundBy,
     allowsKt: {
@@ -110,6 +117,7 @@ export function lastStop(
     brakingM: begun.brakingM,
     brakeMJ: begun.brakeJ / 1e6,
   };
+  return { stop, fromM: (airMps) => begunAt(stopping, airMps).m };
 }
 
 /** The highest speed at which something that rises with it is not above zero; Infinity where it never is. */

@@ -28,8 +28,9 @@ export function takeoff(question: TakeoffQuestion): TakeoffAnswer {
   const todaM = runway.todaM - rollsFromM;
   const asdaM = runway.asdaM - rollsFromM;
 
-  const stop = lastStop(conditions, aircraft, speeds, run, asdaM);
-  if (stop === null) return cannot('never-stops');
+  const last = lastStop(conditions, aircraft, speeds, run, asdaM);
+  if (last === null) return cannot('never-stops');
+  const { stop } = last;
   const to50ftM = over50ftM(conditions, speeds, run, reheat);
   const liftOff = gateAt(endOf(run), conditions);
   const rotation = gate(run, speeds.rotateKt, conditions);
@@ -58,7 +59,12 @@ export function takeoff(question: TakeoffQuestion): TakeoffAnswer {
     check:
       mark === undefined
         ? { check: null, because: 'no-mark' }
-        : checkAt(conditions, plan, run, stop, { markM: mark.atM - rollsFromM, toraM, asdaM }),
+        : checkAt(conditions, plan, run, last, {
+            markM: mark.atM - rollsFromM,
+            toraM,
+            asdaM,
+            stopFromKt: mark.stopFromKt ?? stop.lastKt,
+          }),
     limits: {
       tyre:
         aircraft.limits.tyreKt === undefined
@@ -95,7 +101,8 @@ function begin(question: TakeoffQuestion): Begun | Cannot {
   const { aircraft, massKg, fuelKg, runway, rollsFromM, gatesKt = [], checkMark } = question;
   const lengths = [runway.toraM, runway.todaM, runway.asdaM, rollsFromM, checkMark?.atM ?? 0];
   if (!lengths.every((m) => Number.isFinite(m) && m >= 0)) return cannot('not-a-number');
-  if (!gatesKt.every(Number.isFinite)) return cannot('not-a-number');
+  const speeds = [...gatesKt, checkMark?.stopFromKt ?? 0];
+  if (!speeds.every(Number.isFinite)) return cannot('not-a-number');
   const conditions = conditionsOf(question, aircraft.masses.maxTakeoffKg, fuelKg);
   if (isCannot(conditions)) return conditions;
   const plan: RunPlan = {

@@ -1,0 +1,131 @@
+/** What keeps an aircraft's physics from being used: figures that contradict each other. */
+
+import type { Fault, Key } from '../fault';
+import { speedAtLiftKt } from './aerodynamics';
+import type { AircraftShape } from './aircraft.schema';
+import type { Performance } from './performance';
+import { runNeededM } from './takeoff';
+
+/** What can be wrong with an aircraft's physics. */
+export type PerformanceFault =
+  /** A propeller on a jet, a jet with reheat without its thrust, and the like. */
+  | 'thrust-not-of-engine'
+  /** Speeds of a thrust table that do not rise from 0. */
+  | 'thrust-out-of-order'
+  /** The table ends before the climb speed. */
+  | 'thrust-too-short'
+  /** The wing would stall at the lift-off speed. */
+  | 'stall-above-lift-off'
+  /** The approach speed is not the reference speed that the wing gives, within 3 %. */
+  | 'approach-not-of-wing'
+  /** Rotated it meets no more air, or meets it with less drag, than on all wheels. */
+  | 'rotates-downwards'
+  /** Brakes hold better on a worse surface. */
+  | 'braking-grows'
+  /** Drag of a gear that cannot be raised, or none of one that can. */
+  | 'gear-without-limit'
+  /** The centre of gravity does not lie between the wheels. */
+  | 'gear-tips'
+  /** The run worked out is not the book's, within 5 %; or it never lifts off. */
+  | 'run-not-of-book';
+
+type Found = Fault<PerformanceFault>;
+
+/** How far what is worked out may lie from the book's, as a share. */
+const SPEED_SHARE = 0.03;
+const RUN_SHARE = 0.05;
+
+/** Everything that keeps the physics from being used; empty when it holds together, or there is none. */
+export function performanceFaults(aircraft: AircraftShape): Found[] {
+  const { performance } = aircraft;
+  if (performance === undefined) return [];
+  const found = [
+    ...faultsOfThrust(aircraft, performance),
+    ...faultsOfWing(aircraft, performance),
+    ...faultsOnWheels(aircraft, performance),
+  ];
+  // What is worked out from faulty figures says nothing.
+  return found.length > 0 ? found : [...faultsOfRun(aircraft)];
+}
+
+const at = (...path: readonly Key[]): Found['path'] => ['performance', ...path];
+
+const isNear = (value: number, book: number, share: number): boolean =>
+  Math.abs(value - book) <= share * book;
+
+function* faultsOfThrust(
+  { engine, climb }: AircraftShape,
+  { thrust }: Performance,
+): Generator<Found> {
+  const curves =
+    thrust.kind === 'propeller'
+      ? { fullN: thrust.fullN }
+      : { dryN: thrust.dryN, ...(thrust.reheatN ? { reheatN: thrust.reheatN } : {}) };
+  const kind = thrust.kind === 'propeller' ? 'piston' : thrust.reheatN ? 'jet with reheat' : 'jet';
+  if (kind !== engine) yield { path: at('thrust'), code: 'thrust-not-of-engine' };
+  for (const [name, curve] of Object.entries(curves)) {
+    const speeds = curve.map(([kt]) => kt);
+    const wrong = speeds.findIndex((kt, i) => (i === 0 ? kt !== 0 : kt <= (speeds[i - 1] ?? kt)));
+    if (wrong >= 0) yield { path: at('thrust', name, wrong), code: 'thrust-out-of-order' };
+    if ((speeds.at(-1) ?? 0) < climb.speedKt[1]) {
+      yield { path: at('thrust', name, speeds.length - 1), code: 'thrust-too-short' };
+    }
+  }
+}
+
+function* faultsOfWing(
+  { takeoff, landing, masses }: AircraftShape,
+  { wing, landing: rule }: Performance,
+): Generator<Found> {
+  const { areaM2, clMax, ground, rotated } = wing;
+  const stallKt = speedAtLiftKt(masses.usualTakeoffKg, areaM2, clMax.takeoff);
+  if (stallKt > takeoff.liftOffKt) {
+    yield { path: at('wing', 'clMax', 'takeoff'), code: 'stall-above-lift-off' };
+  }
+  const referenceKt = rule.reference * speedAtLiftKt(masses.usualLandingKg, areaM2, clMax.landing);
+  if (!isNear(referenceKt, landing.approachKt, SPEED_SHARE)) {
+    yield { path: at('wing', 'clMax', 'landing'), code: 'approach-not-of-wing' };
+  }
+  if (rotated.alphaDeg <= ground.alphaDeg) {
+    yield { path: at('wing', 'rotated', 'alphaDeg'), code: 'rotates-downwards' };
+  }
+  if (rotated.cd < ground.cd) {
+    yield { path: at('wing', 'rotated', 'cd'), code: 'rotates-downwards' };
+  }
+}
+
+function* faultsOnWheels(
+  { limits }: AircraftShape,
+  { brakes, wing, gear }: Performance,
+): Generator<Found> {
+  const { dry, wet, contaminated } = brakes.friction;
+  if (wet > dry) yield { path: at('brakes', 'friction', 'wet'), code: 'braking-grows' };
+  if (contaminated > wet) {
+    yield { path: at('brakes', 'friction', 'contaminated'), code: 'braking-grows' };
+  }
+  if ((wing.gearCd === undefined) !== (limits.gearKt === undefined)) {
+    yield { path: at('wing', 'gearCd'), code: 'gear-without-limit' };
+  }
+  if (gear.cgToMainM >= gear.wheelbaseM) {
+    yield { path: at('gear', 'cgToMainM'), code: 'gear-tips' };
+  }
+}
+
+/** The run at the conditions of the book's row: dry, level, sea level, no wind, standard air. */
+function* faultsOfRun(aircraft: AircraftShape): Generator<Found> {
+  const { takeoff, masses } = aircraft;
+  const runM = runNeededM({
+    aircraft,
+    massKg: masses.usualTakeoffKg,
+    air: { pressureAltitudeFt: 0, temperatureC: 15 },
+    headwindKt: 0,
+    slopePercent: 0,
+    surface: 'dry',
+    ground: 'asphalt',
+    runway: { toraM: 0, todaM: 0, asdaM: 0 },
+    rollsFromM: 0,
+  });
+  if (runM === null || !isNear(runM, takeoff.runM, RUN_SHARE)) {
+    yield { path: ['takeoff', 'runM'], code: 'run-not-of-book' };
+  }
+}

@@ -1,0 +1,132 @@
+/** A landing, piece by piece. */
+
+import { describe, expect, test } from 'vitest';
+import { landing, landingNeededM } from '../../../src/core/aircraft/landing';
+import type { Performance } from '../../../src/core/aircraft/performance';
+import { BARE, inventedAircraft, landed, landingQuestion } from './invented';
+
+const MPS = 1852 / 3600;
+const G = 9.80665;
+
+const withLanding = (rule: Partial<Performance['landing']>) =>
+  inventedAircraft({ ...BARE, landing: { ...BARE.landing, ...rule } });
+
+describe('the speeds', () => {
+  test('stall where lift at its greatest carries the weight', () => {
+    const { speeds } = landed(landing(landingQuestion()));
+    const liftN = 0.5 * 1.225 * (speeds.stallKt * MPS) ** 2 * 25 * 1.6;
+    expect(liftN).toBeCloseTo(8000 * G, 3);
+  });
+
+  test.each([1.3, 1.23] as const)('refer to %f of the stall', (reference) => {
+    const { speeds } = landed(landing(landingQuestion(withLanding({ reference }))));
+    expect(speeds.referenceKt).toBeCloseTo(reference * speeds.stallKt, 9);
+    expect(speeds.approachKt).toBe(speeds.referenceKt);
+  });
+
+  test('add half the gust by the rule for light aircraft', () => {
+    // FAA-H-8083-3, ch. 8.
+    const { speeds } = landed(
+      landing(landingQuestion(undefined, { headwindKt: 20, gustSpreadKt: 12 })),
+    );
+    expect(speeds.additiveKt).toBe(6);
+  });
+
+  test.each([
+    [20, 8, 18],
+    [20, 15, 20],
+    [-6, 8, 8],
+  ])(
+    'add, with %i kt ahead and %i more in gusts, %i kt as transport does',
+    (headwindKt, gustSpreadKt, added) => {
+      // Common practice, no published source.
+      const aircraft = withLanding({ additive: 'half-wind-and-gust' });
+      const { speeds } = landed(landing(landingQuestion(aircraft, { headwindKt, gustSpreadKt })));
+      expect(speeds.additiveKt).toBe(added);
+      expect(speeds.approachKt).toBeCloseTo(speeds.referenceKt + added, 9);
+    },
+  );
+});
+
+describe('the run', () => {
+  test('is V² / 2 μ g with brakes alone, and all of ½ m V² goes into them', () => {
+    const answer = landed(landing(landingQuestion()));
+    const v = answer.speeds.touchdownKt * MPS;
+    expect(answer.runM).toBeCloseTo((v * v) / (2 * 0.3 * G), 2);
+    expect(answer.brakes.energyMJ).toBeCloseTo((0.5 * 8000 * v * v) / 1e6, 4);
+  });
+
+  test('is longer by what is rolled until the brakes bite', () => {
+    const late = inventedAircraft({ ...BARE, brakes: { ...BARE.brakes, delayS: 3 } });
+    const answer = landed(landing(landingQuestion(late)));
+    expect(answer.runM - landed(landing(landingQuestion())).runM).toBeCloseTo(
+      3 * answer.speeds.touchdownKt * MPS,
+      6,
+    );
+  });
+
+  test('with a parachute is shorter, and both are told', () => {
+    const aircraft = inventedAircraft({ ...BARE, parachute: { dragAreaM2: 10, maxKt: 200 } });
+    const answer = landed(landing(landingQuestion(aircraft)));
+    const bare = landed(landing(landingQuestion())).runM;
+    expect(answer.runWithoutParachuteM).toBeCloseTo(bare, 6);
+    expect(answer.runM).toBeLessThan(bare);
+    // m / 2 k × ln(1 + k V² / F), k = ½ ρ C_D S, F = μ m g.
+    const [k, f] = [0.5 * 1.225 * 10, 0.3 * 8000 * G];
+    const v = answer.speeds.touchdownKt * MPS;
+    expect(answer.runM / ((8000 / (2 * k)) * Math.log(1 + (k * v * v) / f))).toBeCloseTo(1, 4);
+  });
+
+  test('waits for the speed at which the parachute may be opened', () => {
+    const opened = (maxKt: number) => {
+      const aircraft = inventedAircraft({ ...BARE, parachute: { dragAreaM2: 10, maxKt } });
+      return landed(landing(landingQuestion(aircraft)));
+    };
+    expect(opened(90).parachute?.within).toBe(false);
+    expect(opened(200).parachute?.within).toBe(true);
+    expect(opened(90).runM).toBeGreaterThan(opened(200).runM);
+    expect(opened(90).runM).toBeLessThan(landed(landing(landingQuestion())).runM);
+  });
+
+  test('left in, the parachute is not spoken of', () => {
+    const aircraft = inventedAircraft({ ...BARE, parachute: { dragAreaM2: 10, maxKt: 200 } });
+    const answer = landed(landing(landingQuestion(aircraft, { parachute: false })));
+    expect(answer).toMatchObject({ parachute: null, runWithoutParachuteM: null });
+  });
+});
+
+describe('what is needed', () => {
+  test('is the way through the air and the run, and the rest of the LDA is left', () => {
+    const answer = landed(landing(landingQuestion(undefined, { ldaM: 1700 })));
+    expect(answer.neededM).toBeCloseTo(answer.airM + answer.runM, 9);
+    expect(answer.leftM).toBeCloseTo(1700 - answer.neededM, 9);
+    expect(answer.plannedM / answer.neededM).toBeCloseTo(1.67, 9);
+    expect(answer.leftPlannedM).toBeCloseTo(1700 - answer.plannedM, 9);
+  });
+
+  test('is planned 1.15 longer where it is wet', () => {
+    const { given } = landed(landing(landingQuestion(undefined, { surface: 'wet' })));
+    expect(given.ldaFactor).toBeCloseTo(1.67 * 1.15, 9);
+  });
+
+  test('is the same asked alone', () => {
+    const question = landingQuestion(undefined, { headwindKt: 8, slopePercent: 1 });
+    expect(landingNeededM(question)).toBe(landed(landing(question)).neededM);
+    expect(landingNeededM({ ...question, massKg: 11_000 })).toBeNull();
+  });
+
+  test('comes down 5.3 ft/min for each knot on 3°', () => {
+    const { sinkFtMin, speeds } = landed(landing(landingQuestion(undefined, { headwindKt: 12 })));
+    expect(sinkFtMin / (speeds.approachKt - 12)).toBeCloseTo(5.3, 1);
+  });
+});
+
+test('energy in the brakes is held against their limit, and the tyres against theirs', () => {
+  const limits = { ...inventedAircraft().limits, tyreKt: 100 };
+  const brakes = { ...BARE.brakes, maxMJ: 10 };
+  const answer = landed(
+    landing(landingQuestion(inventedAircraft({ ...BARE, brakes }, { limits }))),
+  );
+  expect(answer.brakes).toMatchObject({ limitMJ: 10, within: false });
+  expect(answer.tyre?.leftKt).toBeCloseTo(100 - answer.speeds.touchdownKt, 6);
+});
