@@ -90,15 +90,20 @@ const sun = signal<Tables['sun']>(null);
 /** Whether the weather lets a preferred-runway scheme count; not known before the report is read in whole. */
 export const preferenceApplies = signal<boolean | undefined>(undefined);
 
+/** The length that today needs on each end; not known before the physics is there. */
+export const lengthNeededM = signal<Tables['lengthNeededM']>(undefined);
+
 /** For each end, a low sun ahead; empty until that is worked out. */
 export const lowSunOn = signal<ReadonlyMap<Designator, LowSun>>(new Map());
 
 const tables = computed((): Tables => {
   const applies = preferenceApplies.value;
+  const needed = lengthNeededM.value;
   return {
     magnetic: magnetic.value,
     sun: sun.value,
     ...(applies === undefined ? {} : { preferenceApplies: applies }),
+    ...(needed === undefined ? {} : { lengthNeededM: needed }),
   };
 });
 

@@ -152,6 +152,13 @@ export type { ThinBasis, WindTrend } from './weather/windTrend';
 /** Loads what a whole report, the sun and the winds so far mean for the day. */
 export const loadDay = () => import('./brief/day');
 
+export type { ClimbRung, Ladder, Rung } from './brief/ladder';
+export type { LookUp } from './brief/lookUp';
+export type { LandingLimit, TodayBrief } from './brief/today';
+
+/** Loads what works out today's numbers from mass, air, wind and slope. */
+export const loadPerformance = () => import('./brief/performance');
+
 /** Loads what reads a document from outside, with its schemas. */
 export const loadDocumentReader = () =>
   import('./readDocument.schema').then(({ readDocument }) => readDocument);

@@ -3,6 +3,7 @@
 import { loadTheRest } from '../board/board';
 import { startDay } from '../board/day';
 import { listOwnDocuments } from '../board/ownDocuments';
+import { startToday } from '../board/today';
 import { askToKeepStorage } from '../device/storage';
 import { applyUpdate, startUpdates } from '../device/update';
 import { takeUpdate } from './update';
@@ -17,6 +18,7 @@ export function loadRest(): void {
       void listOwnDocuments();
       void loadTheRest().catch(() => undefined);
       void startDay().catch(() => undefined);
+      void startToday().catch(() => undefined);
       void startUpdates({
         onReady: () => {
           takeUpdate.value = () => void applyUpdate();

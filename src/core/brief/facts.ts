@@ -5,7 +5,7 @@ import type { Field, Surface } from '../airfield/field';
 import type { SunFacts } from '../earth/sun';
 import { type Figure, known, unknown } from '../figure';
 import { PREFERRED_CROSSWIND_KT, PREFERRED_TAILWIND_KT } from '../runway/preference';
-import type { EndsQuestion, Purpose, WindLimits } from '../runway/question';
+import type { EndsQuestion, LengthNeeded, Purpose, WindLimits } from '../runway/question';
 import type { Inputs } from '../sortie/entry';
 import type { Stamp } from '../sortie/fold';
 import { M_PER_FT } from '../units';
@@ -24,6 +24,8 @@ export interface SettledFacts {
   /** What the pilot set besides: ends closed today, a preference, holding short, a limit to the gust. */
   readonly rules: Pick<EndsQuestion, 'closedToday' | 'preferred' | 'holdShortM'> &
     Pick<WindLimits, 'gustSpreadKt'>;
+  /** The length needed on an end: today's, or the book's where that is not worked out; null without an aircraft. */
+  readonly lengthNeededM: Readonly<Record<Purpose, LengthNeeded>> | null;
   /** Null while the tables are on their way, or without a field. */
   readonly sun: SunFacts | null;
   /** Whether someone controls the field; null without a field. */
@@ -60,6 +62,7 @@ export function factStage(
     crosswindLimit: limit(aircraft?.limits.crosswindKt[surface], ownCrosswindKt(inputs)),
     tailwindLimit: limit(aircraft?.limits.tailwindKt[surface], inputs.ownTailwindKt),
     rules: rulesOf(inputs, field, tables),
+    lengthNeededM: tables.lengthNeededM ?? (aircraft && bookRuns(aircraft)),
     sun: field === null || tables.sun === null ? null : tables.sun(field.place, at),
     controlled:
       field === null
@@ -93,6 +96,21 @@ function rulesOf(
           },
         }),
   };
+}
+
+const runsByAircraft = new WeakMap<Aircraft, Record<Purpose, LengthNeeded>>();
+
+/**
+ * The runs that the aircraft's document gives, on any end and in any wind: less than that no end may
+ * offer. The same functions each time, so that what is kept for them stays.
+ */
+function bookRuns(aircraft: Aircraft): Record<Purpose, LengthNeeded> {
+  const before = runsByAircraft.get(aircraft);
+  if (before !== undefined) return before;
+  const { takeoff, landing } = aircraft;
+  const runs = { 'take-off': () => takeoff.runM, landing: () => landing.runM };
+  runsByAircraft.set(aircraft, runs);
+  return runs;
 }
 
 function variationFigure(

@@ -7,6 +7,7 @@ import type { Place } from '../earth/place';
 import type { SunFacts } from '../earth/sun';
 import type { VariationTable } from '../earth/variationTable';
 import type { Procedure } from '../procedure/procedure';
+import type { LengthNeeded, Purpose } from '../runway/question';
 import type { Inputs } from '../sortie/entry';
 import type { Run, Stamp } from '../sortie/fold';
 
@@ -42,4 +43,6 @@ export interface Tables {
   readonly sun: ((place: Place, at: Date) => SunFacts) | null;
   /** Whether the weather lets a preferred-runway scheme count; left out: on a dry surface. */
   readonly preferenceApplies?: boolean;
+  /** The length that today needs on each end; left out: what the aircraft's document gives. */
+  readonly lengthNeededM?: Readonly<Record<Purpose, LengthNeeded>>;
 }

@@ -1,15 +1,8 @@
 /** Second stage: what the wind means for the field's runway ends. */
 
-import type { Aircraft } from '../aircraft/aircraft';
 import type { Designator } from '../airfield/field';
 import { degreesOf, magneticDeg, type North, toMagnetic, toTrue, trueDeg } from '../angle';
-import type {
-  EndsQuestion,
-  LengthNeeded,
-  Purpose,
-  RankedEnd,
-  RankedEnds,
-} from '../runway/question';
+import type { EndsQuestion, Purpose, RankedEnd, RankedEnds } from '../runway/question';
 import { rankRunwayEnds } from '../runway/rank';
 import { type RunwayRing, runwayRing } from '../runway/ring';
 import type { Chosen } from '../sortie/entry';
@@ -117,24 +110,9 @@ export function answerWind(
   };
 }
 
-const bookRuns = new WeakMap<Aircraft, Record<Purpose, LengthNeeded>>();
-
-/**
- * The run that the aircraft's document gives, on any end and in any wind: less than that no end may
- * offer. The same function each time, so that what is kept for it stays.
- */
-function bookRun(aircraft: Aircraft, purpose: Purpose): LengthNeeded {
-  const before = bookRuns.get(aircraft);
-  if (before !== undefined) return before[purpose];
-  const { takeoff, landing } = aircraft;
-  const runs = { 'take-off': () => takeoff.runM, landing: () => landing.runM };
-  bookRuns.set(aircraft, runs);
-  return runs[purpose];
-}
-
 /** The question about the ends, or why it cannot be asked. */
 export function windQuestion(
-  { field, aircraft, surface, variation, crosswindLimit, tailwindLimit, rules }: SettledFacts,
+  { field, surface, variation, crosswindLimit, tailwindLimit, rules, lengthNeededM }: SettledFacts,
   wind: Wind | null,
   north: North,
   purpose: Purpose,
@@ -147,7 +125,6 @@ export function windQuestion(
   const directed = wind.fromDeg !== null && wind.fromDeg !== 0 && !wind.variable;
   if (variation.value === null && north === 'magnetic' && directed) return 'no-variation';
   const { gustSpreadKt, ...ends } = rules;
-  const lengthNeededM = aircraft === null ? undefined : bookRun(aircraft, purpose);
   return {
     field,
     wind,
@@ -162,7 +139,7 @@ export function windQuestion(
     surface,
     purpose,
     variationDeg: variation.value ?? 0,
-    ...(lengthNeededM === undefined ? {} : { lengthNeededM }),
+    ...(lengthNeededM === null ? {} : { lengthNeededM: lengthNeededM[purpose] }),
   };
 }
 

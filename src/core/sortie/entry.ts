@@ -48,6 +48,13 @@ export interface Inputs {
   readonly typedNorth: North;
   /** Magnetic variation as the pilot wants it, east positive; null: from the model. */
   readonly variationDeg: number | null;
+  /** QNH, hPa, and temperature, °C, where no report gives them; they come before a report's. */
+  readonly ownQnhHpa: number | null;
+  readonly ownTemperatureC: number | null;
+  /** Metres behind where the roll begins: line-up, or an intersection. */
+  readonly rollsFromM: number;
+  /** A mark beside the runway at which the speed is checked, metres from the beginning of TORA. */
+  readonly checkMarkM: number | null;
   readonly chosen: Chosen | null;
   /** What Wind judges for; null: landing from recovery on, take-off before. */
   readonly purpose: Purpose | null;
@@ -73,6 +80,10 @@ export const FRESH_INPUTS: Inputs = {
   holdShortM: {},
   typedNorth: 'true',
   variationDeg: null,
+  ownQnhHpa: null,
+  ownTemperatureC: null,
+  rollsFromM: 0,
+  checkMarkM: 300,
   chosen: null,
   purpose: null,
   load: null,

@@ -2,11 +2,13 @@
 
 import type { JSX } from 'preact';
 import { useEffect } from 'preact/hooks';
-import { documents, sortie, wind } from '../../board/board';
+import { documents, inputs, sortie } from '../../board/board';
 import { numbers } from '../../board/flight';
 import { ask, onRoll } from '../../board/places';
 import { goBack, stamp, stopRoll } from '../../board/stepping';
 import { wallMs } from '../../board/time';
+import { ladder, today } from '../../board/today';
+import type { Figure, Ladder, Rung } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
 import { stopwatch, whole } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
@@ -14,8 +16,84 @@ import { TickKey } from '../../parts/key/TickKey';
 import styles from './Ladder.module.css';
 import { words } from './words.en';
 
-/** The rungs: the first speed lowest, as the speeds come. */
+/** The rungs: the first speed lowest, as the speeds come; today's, or the book's where there is no more. */
 export function Rungs(): JSX.Element | null {
+  const todays = ladder.value;
+  return todays === null ? <BookRungs /> : <TodaysRungs ladder={todays} />;
+}
+
+function TodaysRungs({ ladder: { rungs } }: { ladder: Ladder }): JSX.Element {
+  return (
+    <ol class={styles.rungs}>
+      {[...rungs].reverse().map((rung) => (
+        <li
+          key={rung.what}
+          class={`${styles.rung} ${rung.what === 'last-stop' ? styles.lastStop : ''}`}
+        >
+          <Speed name={nameOf(rung)} figure={rung.speed} down={rung.what === 'last-stop'} />
+          <span>
+            <b class={styles.name}>{nameOf(rung)}</b>
+            <span class={styles.note}>{noteOf(rung)}</span>
+          </span>
+          <span class={styles.when}>
+            <b>{words.seconds(whole(rung.s))}</b>
+            <span>{words.metres(whole(Math.round(rung.distanceM / 10) * 10))}</span>
+          </span>
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+const nameOf = (rung: Rung): string => {
+  switch (rung.what) {
+    case 'mark':
+      return words.atMark(whole(inputs.value.checkMarkM ?? rung.distanceM));
+    case 'last-stop':
+      return words.lastStop;
+    case 'rotate':
+      return words.rotate;
+    case 'lift-off':
+      return words.liftsOff;
+  }
+};
+
+function noteOf(rung: Rung): string {
+  const aircraft = documents.value.aircraft;
+  switch (rung.what) {
+    case 'mark':
+      return rung.least?.value == null ? '' : words.stopUnder(whole(Math.ceil(rung.least.value)));
+    case 'last-stop':
+      return rung.boundBy === undefined
+        ? ''
+        : words.bound[rung.boundBy](words.surface[inputs.value.surface]);
+    case 'rotate':
+      return aircraft?.takeoff.rotateTo ?? '';
+    case 'lift-off': {
+      const gear = aircraft?.climb.gearUpByKt ?? aircraft?.limits.gearKt;
+      return gear === undefined ? '' : words.gearUp(whole(gear));
+    }
+  }
+}
+
+interface SpeedProps {
+  readonly name: string;
+  readonly figure: Figure<'kt'>;
+  /** Not to be exceeded: rounding must not raise it. */
+  readonly down?: boolean;
+}
+
+function Speed({ name, figure, down }: SpeedProps): JSX.Element {
+  const { value } = figure;
+  return (
+    <Asked hint={words.knots} className={styles.speed} onAsk={() => ask(name, figure)}>
+      {value === null ? words.unknownLive : whole(down === true ? Math.floor(value) : value)}
+      <small class={styles.unit}>{words.knots}</small>
+    </Asked>
+  );
+}
+
+function BookRungs(): JSX.Element | null {
   const brief = numbers.value;
   if (brief === null) return null;
   const { rotateKt, liftOffKt } = brief.takeoff;
@@ -32,10 +110,7 @@ export function Rungs(): JSX.Element | null {
     <ol class={styles.rungs}>
       {rungs.map(({ name, figure, note }) => (
         <li key={name} class={styles.rung}>
-          <Asked hint={words.knots} className={styles.speed} onAsk={() => ask(name, figure)}>
-            {figure.value === null ? words.unknownLive : whole(figure.value)}
-            <small class={styles.unit}>{words.knots}</small>
-          </Asked>
+          <Speed name={name} figure={figure} />
           <span>
             <b class={styles.name}>{name}</b>
             <span class={styles.note}>{note}</span>
@@ -43,6 +118,40 @@ export function Rungs(): JSX.Element | null {
         </li>
       ))}
     </ol>
+  );
+}
+
+/** What stands over the ladder: the run and what is left of it, planned, or the book's run. */
+function Head(): JSX.Element | null {
+  const worked = today.value?.takeoff.planned;
+  if (worked?.because === null) {
+    const { runM, toraLeftM } = worked.figures;
+    const left = toraLeftM.value;
+    return (
+      <>
+        <HeadCell name={words.runPlanned} figure={runM} />
+        {left !== null && (
+          <HeadCell name={words.available(whole(left + (runM.value ?? 0)))} figure={toraLeftM} />
+        )}
+      </>
+    );
+  }
+  const run = numbers.value?.takeoff.runM;
+  return run?.value == null ? null : <HeadCell name={words.runBook} figure={run} />;
+}
+
+function HeadCell({ name, figure }: { name: string; figure: Figure<'m'> }): JSX.Element {
+  return (
+    <div>
+      <dt>{name}</dt>
+      <dd>
+        {figure.value !== null && (
+          <Asked hint={words.opens} onAsk={() => ask(name, figure)}>
+            {words.metres(whole(figure.value))}
+          </Asked>
+        )}
+      </dd>
+    </div>
   );
 }
 
@@ -56,27 +165,10 @@ export function LadderView(): JSX.Element {
   }, []);
   const released = sortie.value.stamps.findLast(({ what }) => what === 'brakes released');
   const aircraft = documents.value.aircraft;
-  const run = numbers.value?.takeoff.runM;
-  const available = wind.value.inUse?.availableM ?? null;
   return (
     <div class={styles.ladder}>
       <dl class={styles.head}>
-        <div>
-          <dt>{words.runBook}</dt>
-          <dd>
-            {run?.value != null && (
-              <Asked hint={words.bookNote} onAsk={() => ask(words.runBook, run)}>
-                {words.metres(whole(run.value))}
-              </Asked>
-            )}
-          </dd>
-        </div>
-        {available !== null && run?.value != null && (
-          <div>
-            <dt>{words.available(whole(available))}</dt>
-            <dd>{words.metres(whole(available - run.value))}</dd>
-          </div>
-        )}
+        <Head />
         <div>
           <dt>{words.timed}</dt>
           <dd>{released && stopwatch(wallMs.value - released.at.wallMs)}</dd>

@@ -4,7 +4,9 @@ import type { JSX } from 'preact';
 import { wind } from '../../board/board';
 import { openPlace } from '../../board/places';
 import { canGoBack, closeList, endSortie, goBack, stamp } from '../../board/stepping';
+import { ladder } from '../../board/today';
 import type { AbnormalList, StepRow } from '../../core';
+import { whole } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { TickKey } from '../../parts/key/TickKey';
 import { Rungs } from './Ladder';
@@ -22,9 +24,11 @@ function BackKey() {
 
 /** Lined up: the ladder to come, what goes with the brakes, and the key. */
 export function Release({ tied }: { tied: readonly StepRow[] }): JSX.Element {
+  const lightUpS = ladder.value?.lightUpS ?? null;
   return (
     <div class={styles.moment}>
       <Rungs />
+      {lightUpS !== null && <p class={styles.tied}>{words.lightUp(whole(lightUpS))}</p>}
       {wind.value.using === null && (
         <div class={styles.warning}>
           <span>{words.noEnd}</span>

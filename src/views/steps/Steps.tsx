@@ -7,6 +7,7 @@ import { steps } from '../../board/flight';
 import { comeBackToSteps, leaveSteps } from '../../board/leavingSteps';
 import { openSheet } from '../../board/places';
 import { Key } from '../../parts/key/Key';
+import { ClimbRungs } from './ClimbRungs';
 import { Due } from './Due';
 import { LadderView } from './Ladder';
 import { ListEnd, Release, SortieEnd, Touchdown } from './Moments';
@@ -34,6 +35,7 @@ export function Steps(): JSX.Element {
       ) : (
         <h2 class={styles.listTitle}>{brief.abnormal.list.title}</h2>
       )}
+      {brief.abnormal === null && <ClimbRungs />}
       <Resume walk={walk}>
         {position.kind === 'step' && (
           <Due walk={walk} row={position.row} barrier={position.barrier} />

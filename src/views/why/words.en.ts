@@ -21,6 +21,37 @@ const formulas: Record<string, string> = {
   'zero-fuel-mass': 'empty aircraft + crew + what the stations carry',
   'mass-with-fuel': 'mass without fuel + fuel',
   'centre-of-gravity': 'sum of every mass × its arm, ÷ the mass',
+  'standard-temperature': '15 °C − 6.5 °C a kilometre of pressure altitude',
+  'root-of-mass': 'book speed × √(mass ÷ usual mass)',
+  'safety-speed': 'the greater of lift-off speed and 1.2 × stall',
+  'climb-speed':
+    'the middle of the book’s two × √(mass ÷ usual mass), between the least and the most',
+  run: 'ground speed² ÷ (2 × mean acceleration): thrust, drag, friction, slope and wind summed along the run',
+  'run-and-climb': 'run + the way from lift-off to 50 ft',
+  'left-over': 'available − where the roll begins − what is needed',
+  'smallest-of': 'the smallest of what each allows',
+  'accelerate-stop': 'the way to that speed and two seconds at it + braking to rest',
+  'speed-at-mark':
+    '(√(2 × mean acceleration × distance) + headwind) × √(density ratio): as indicated',
+  'greatest-of': 'the greater of the two',
+  'engine-out-run': 'the lowest speed at which an engine can be lost and the take-off still fits',
+  'limit-less-speed': 'limit − ground speed at lift-off',
+  'climb-gradient': '100 × (thrust − drag) ÷ weight',
+  pitch: 'angle of the climb, arcsin (gradient ÷ 100), + angle of attack',
+  'climb-rate': 'true airspeed × sine of the climb, in ft/min: 101.27 for a knot',
+  'reference-speed': 'factor × stall',
+  'approach-half-gust': 'reference + half the gust over the wind',
+  'approach-half-wind-and-gust':
+    'reference + half the headwind + the gust over the wind, at most 20 kt added',
+  'share-of-approach': 'share × approach speed',
+  'landing-air': 'from 50 ft on the approach path, through the flare, to touch-down',
+  'landing-run':
+    'ground speed² ÷ (2 × mean deceleration): brakes, drag, parachute and slope summed',
+  sum: 'the sum of the two',
+  'times-factor': 'needed × factor',
+  'left-of-lda': 'available − needed',
+  'three-degrees': '5.3 ft/min for each knot of ground speed',
+  'as-worked-out': '100 × (thrust − drag) ÷ weight at the approach speed, gear and flaps down',
   tora: 'take-off run available, as declared',
   lda: 'landing distance available, as declared',
 };
@@ -69,6 +100,19 @@ const sources: Record<string, string> = {
   report: 'The report in use.',
   'turned-by-degrees':
     'The wind turned a whole degree at a time, same strength and swing, until another end is best.',
+  'lift-equation': 'Lift at an angle of attack grows with speed²: speeds go with the root of mass.',
+  '14-cfr-23-53': '14 CFR 23.53 as it was until 2017.',
+  'equation-of-motion':
+    'm dV/dt = thrust − drag − friction × (weight − lift) − weight along the slope, summed in small steps.',
+  'accelerate-stop':
+    '14 CFR 25.109: two seconds at the speed, then brakes. Thrust is idle from there on.',
+  'scaled-thrust':
+    'Thrust scaled down until the run just fits TORA, and until the stop just fits ASDA.',
+  'far-23-73': 'Former FAR 23.73.',
+  'cs-25-125': 'CS 25.125.',
+  'faa-8083-3': 'FAA-H-8083-3, Airplane Flying Handbook, ch. 8.',
+  practice: 'Common practice, no published source.',
+  'three-degrees': 'A path of 3°: tan 3° × 101.27 ft/min.',
   suncalc: 'suncalc, after Meeus, Astronomical Algorithms.',
   isa: 'ICAO Doc 7488, Manual of the ICAO Standard Atmosphere.',
   'wind-components':
@@ -95,6 +139,13 @@ const causes: Record<string, string> = {
   'no-speed': 'The wind’s speed was not reported.',
   'no-direction': 'The wind has no direction.',
   'no-fuel': 'There is no fuel aboard.',
+  'no-end': 'No end is in use.',
+  'no-mark': 'No mark is set.',
+  'mark-behind': 'The mark lies at or behind where the roll begins.',
+  'mark-beyond-run': 'The aircraft flies before the mark.',
+  'runway-too-short': 'The runway is too short for it.',
+  'cannot-climb': 'It cannot climb.',
+  'one-engine': 'The aircraft has one engine.',
   'not-in-aircraft': 'The aircraft’s document does not give it.',
 };
 

@@ -53,6 +53,11 @@ class Given {
   }
 }
 
+const MPS_PER_KT = 1852 / 3600;
+
+const rootOfMass = (given: Given) =>
+  Math.sqrt(given.number('massKg') / given.number('usualMassKg'));
+
 /** ICAO Doc 7488: 9.80665 / (287.05287 × 0.0065). */
 const ISA_POWER = 9.80665 / (287.05287 * 0.0065);
 
@@ -108,6 +113,48 @@ export const FORMULAS: Readonly<Record<string, (given: Given) => number>> = {
     given.number('emptyKg') + given.number('crewKg') + given.number('carriedKg'),
   'mass-with-fuel': (given) => given.number('zeroFuelMass') + given.number('fuelKg'),
   'centre-of-gravity': (given) => given.number('momentKgM') / given.number('mass'),
+  'standard-temperature': (given) => 15 - (6.5 * 0.3048 * given.number('pressureAltitude')) / 1000,
+  'root-of-mass': (given) => given.number('bookKt') * rootOfMass(given),
+  'safety-speed': (given) => Math.max(given.number('liftOff'), 1.2 * given.number('stallKt')),
+  'climb-speed': (given) => {
+    const [least, most] = [given.number('leastKt'), given.number('mostKt')];
+    return Math.min(most, Math.max(least, ((least + most) / 2) * rootOfMass(given)));
+  },
+  run: (given) => (given.number('groundKt') * MPS_PER_KT) ** 2 / (2 * given.number('meanMps2')),
+  'landing-run': (given) =>
+    (given.number('groundKt') * MPS_PER_KT) ** 2 / (2 * given.number('meanMps2')),
+  'run-and-climb': (given) => given.number('run') + given.number('airM'),
+  'left-over': (given) =>
+    given.number('availableM') - given.number('rollsFromM') - given.number('needed'),
+  'smallest-of': (given) => Math.min(...given.numbers()),
+  'accelerate-stop': (given) => given.number('beforeBrakesM') + given.number('brakingM'),
+  'speed-at-mark': (given) => {
+    const ground = Math.sqrt(2 * given.number('meanMps2') * given.number('distanceM'));
+    const air = ground / MPS_PER_KT + given.number('headwindKt');
+    return air * Math.sqrt(given.number('densityRatio'));
+  },
+  'greatest-of': (given) => Math.max(...given.numbers()),
+  'engine-out-run': (given) => given.number('lowestKt'),
+  'limit-less-speed': (given) => given.number('limitKt') - given.number('groundKt'),
+  'climb-gradient': (given) =>
+    (100 * (given.number('thrustN') - given.number('dragN'))) / given.number('weightN'),
+  pitch: (given) =>
+    (Math.asin(given.number('gradient') / 100) * 180) / Math.PI + given.number('alphaDeg'),
+  'climb-rate': (given) =>
+    (given.number('trueKt') * (1852 / 0.3048 / 60) * given.number('gradient')) / 100,
+  'reference-speed': (given) => given.number('factor') * given.number('stallKt'),
+  'approach-half-gust': (given) => given.number('reference') + given.number('gustSpreadKt') / 2,
+  'approach-half-wind-and-gust': (given) => {
+    const head = Math.max(0, given.number('headwindKt'));
+    return given.number('reference') + Math.min(20, head / 2 + given.number('gustSpreadKt'));
+  },
+  'share-of-approach': (given) => given.number('share') * given.number('approach'),
+  'landing-air': (given) => given.number('airM'),
+  sum: (given) => given.number('air') + given.number('run'),
+  'times-factor': (given) => given.number('needed') * given.number('factor'),
+  'left-of-lda': (given) => given.number('availableM') - given.number('needed'),
+  'three-degrees': (given) => 5.3 * given.number('groundKt'),
+  'as-worked-out': (given) => given.number('workedOut'),
   tora: (given) => given.number('given'),
   lda: (given) => given.number('given'),
 };

@@ -1,0 +1,68 @@
+/** The air over the field: from the pilot, else from the report, else the standard atmosphere's. */
+
+import { isaTemperatureK, pressureAltitudeFt } from '../earth/atmosphere';
+import { type Figure, known, unknown } from '../figure';
+import type { Inputs } from '../sortie/entry';
+import { M_PER_FT } from '../units';
+import type { WeatherBrief } from './weather';
+
+/** What a take-off or a landing asks of the air. */
+export interface AirBrief {
+  readonly pressureAltitude: Figure<'ft'>;
+  readonly temperature: Figure<'degC'>;
+  /** What no one gave, and was taken from the standard atmosphere. */
+  readonly standard: readonly ('qnh' | 'temperature')[];
+}
+
+/** Standard pressure at the sea, hPa. ICAO Doc 7488. */
+const STANDARD_HPA = 1013.25;
+
+const KELVIN_AT_0_C = 273.15;
+
+/** The air over a field of that elevation. */
+export function airOf(
+  elevationFt: number,
+  { ownQnhHpa, ownTemperatureC }: Pick<Inputs, 'ownQnhHpa' | 'ownTemperatureC'>,
+  weather: Pick<WeatherBrief, 'qnhHpa' | 'temperature'> | null,
+): AirBrief {
+  const qnhHpa = ownQnhHpa ?? weather?.qnhHpa.value ?? null;
+  const temperatureC = ownTemperatureC ?? weather?.temperature.value ?? null;
+  const pressureAltitude = atQnh(qnhHpa ?? STANDARD_HPA, elevationFt);
+  return {
+    pressureAltitude,
+    temperature:
+      temperatureC === null
+        ? standardTemperature(pressureAltitude)
+        : known(temperatureC, 'degC', {
+            formula: ownTemperatureC === null ? 'as-given' : 'as-set',
+            inputs: ownTemperatureC === null ? { given: temperatureC } : { set: temperatureC },
+            source: ownTemperatureC === null ? 'report' : 'pilot',
+          }),
+    standard: [
+      ...(qnhHpa === null ? (['qnh'] as const) : []),
+      ...(temperatureC === null ? (['temperature'] as const) : []),
+    ],
+  };
+}
+
+function atQnh(qnhHpa: number, elevationFt: number): Figure<'ft'> {
+  const value = pressureAltitudeFt(qnhHpa, elevationFt);
+  return value === null
+    ? unknown('beyond-atmosphere')
+    : known(value, 'ft', {
+        formula: 'pressure-altitude',
+        inputs: { qnhHpa, elevationFt },
+        source: 'isa',
+      });
+}
+
+/** 15 °C at the sea, 6.5 °C less a kilometre. ICAO Doc 7488. */
+function standardTemperature(pressureAltitude: Figure<'ft'>): Figure<'degC'> {
+  return pressureAltitude.value === null
+    ? pressureAltitude
+    : known(isaTemperatureK(pressureAltitude.value * M_PER_FT) - KELVIN_AT_0_C, 'degC', {
+        formula: 'standard-temperature',
+        inputs: { pressureAltitude },
+        source: 'isa',
+      });
+}

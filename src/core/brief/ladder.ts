@@ -1,0 +1,94 @@
+/** The ladder of the roll: the speeds to see on the way, with when and where they come. */
+
+import { takeoff } from '../aircraft/takeoff';
+import type { StopBound, Takeoff } from '../aircraft/takeoffAnswer';
+import type { Figure } from '../figure';
+import type { TodayBrief } from './today';
+
+/** A speed to see on the roll. */
+export interface Rung {
+  readonly what: 'mark' | 'last-stop' | 'rotate' | 'lift-off';
+  readonly speed: Figure<'kt'>;
+  /** From brake release, s, as expected. */
+  readonly s: number;
+  /** From where TORA is counted, m, as expected. */
+  readonly distanceM: number;
+  /** At the mark: below this, stop. */
+  readonly least?: Figure<'kt'>;
+  /** Of the last speed to stop from: what holds it down. */
+  readonly boundBy?: StopBound;
+}
+
+/** A limit or a gate after lift-off. */
+export interface ClimbRung {
+  readonly what: 'gear-up' | 'flaps-up' | 'reheat-off' | 'climb';
+  readonly speedKt: number;
+  /** From lift-off until the speed is reached, s. */
+  readonly fromLiftOffS: number;
+  /** The limit that it keeps clear of, kt, and from lift-off until that is reached, s; null without one, or where it is not reached. */
+  readonly limitKt: number | null;
+  readonly limitS: number | null;
+}
+
+/** The ladder. */
+export interface Ladder {
+  /** In the order they come. */
+  readonly rungs: readonly Rung[];
+  readonly climb: readonly ClimbRung[];
+  /** From brake release until reheat gives its thrust, s; null without reheat, or where it is lit on the brakes. */
+  readonly lightUpS: number | null;
+}
+
+/** As near to rotation as this, kt, a speed is no rung of its own. */
+const NEARLY_KT = 0.5;
+
+/** The ladder of today; null where today's take-off cannot be worked out. */
+export function ladderOf({ takeoff: { planned, expected } }: TodayBrief): Ladder | null {
+  if (planned.because !== null || expected.because !== null) return null;
+  const [plan, hope] = [planned.figures, expected.figures];
+  const stopKt = plan.lastStopKt.value;
+  const markKt = hope.atMarkKt.value;
+  const rolled = takeoff({
+    ...expected.asked,
+    gatesKt: [stopKt, markKt].flatMap((kt) => kt ?? []),
+  });
+  if (rolled.kind === 'cannot') return null;
+  const at = (what: Rung['what'], speed: Figure<'kt'>, more: Partial<Rung> = {}): Rung[] => {
+    const gate = rolled.gates.find(({ speedKt }) => Math.abs(speedKt - (speed.value ?? -1)) < 0.01);
+    if (gate === undefined) return [];
+    return [{ what, speed, s: gate.s, distanceM: expected.rollsFromM + gate.distanceM, ...more }];
+  };
+  const isBelowRotation = (kt: number | null) =>
+    kt !== null && kt < (hope.rotateKt.value ?? 0) - NEARLY_KT;
+  return {
+    rungs: [
+      // Once it rotates, no one stops for a speed that is missing.
+      ...(isBelowRotation(markKt) ? at('mark', hope.atMarkKt, { least: plan.atMarkLeastKt }) : []),
+      ...(isBelowRotation(stopKt)
+        ? at('last-stop', plan.lastStopKt, { boundBy: planned.raw.stop.boundBy })
+        : []),
+      ...at('rotate', hope.rotateKt),
+      ...at('lift-off', hope.liftOffKt),
+    ].sort((a, b) => (a.speed.value ?? 0) - (b.speed.value ?? 0)),
+    climb: climbOf(expected.raw),
+    lightUpS: lightUpOf(expected.asked.aircraft.performance),
+  };
+}
+
+function climbOf({ climbOut, limits }: Takeoff): readonly ClimbRung[] {
+  return climbOut.map(({ what, speedKt, fromLiftOffS }) => {
+    const limit = what === 'gear-up' ? limits.gear : what === 'flaps-up' ? limits.flaps : null;
+    return {
+      what,
+      speedKt,
+      fromLiftOffS,
+      limitKt: limit?.limitKt ?? null,
+      limitS: limit?.fromLiftOffS ?? null,
+    };
+  });
+}
+
+function lightUpOf(performance: TodayBrief['aircraft']['performance']): number | null {
+  if (performance?.thrust.kind !== 'jet') return null;
+  return performance.thrust.lightUpS ?? null;
+}

@@ -1,0 +1,231 @@
+/** The numbers of a take-off, each with what it was worked out from. */
+
+import type { Aircraft } from '../aircraft/aircraft';
+import type { OrCause, Run, Takeoff } from '../aircraft/takeoffAnswer';
+import { type Figure, type Known, known, unknown } from '../figure';
+import { KT_PER_MPS } from '../units';
+
+/** What is said about a take-off, as figures that can be asked why. */
+export interface TakeoffFigures {
+  readonly rotateKt: Figure<'kt'>;
+  readonly liftOffKt: Figure<'kt'>;
+  /** To have at 50 ft. */
+  readonly safetyKt: Figure<'kt'>;
+  /** From where the roll begins to lift-off. */
+  readonly runM: Figure<'m'>;
+  readonly to50ftM: Figure<'m'>;
+  readonly toraLeftM: Figure<'m'>;
+  readonly todaLeftM: Figure<'m'>;
+  /** The last speed to stop from. */
+  readonly lastStopKt: Figure<'kt'>;
+  /** From where the roll begins to rest, when stopped from it. */
+  readonly stopM: Figure<'m'>;
+  readonly asdaLeftM: Figure<'m'>;
+  readonly atMarkKt: Figure<'kt'>;
+  /** Below this at the mark: stop. */
+  readonly atMarkLeastKt: Figure<'kt'>;
+  /** The lowest speed to go on from with an engine out; of a twin. */
+  readonly lowestGoOnKt: Figure<'kt'>;
+  readonly tyreLeftKt: Figure<'kt'>;
+  readonly climbKt: Figure<'kt'>;
+  readonly climbPitch: Figure<'deg'>;
+  readonly climbGradient: Figure<'%'>;
+  readonly climbRate: Figure<'ft/min'>;
+}
+
+/** What the runway offers, metres from where TORA is counted; null while no end is known. */
+export interface RunwayGiven {
+  readonly toraM: number;
+  readonly todaM: number;
+  readonly asdaM: number;
+  readonly rollsFromM: number;
+}
+
+/** The figures of a take-off that was worked out. */
+export function takeoffFigures(
+  takeoff: Takeoff,
+  aircraft: Aircraft,
+  runway: RunwayGiven | null,
+): TakeoffFigures {
+  const { speeds, run, given, stop, check, limits, climb, goOn } = takeoff;
+  const { massKg } = given;
+  const byMass = (bookKt: number, value: number): Known<'kt'> =>
+    known(value, 'kt', {
+      formula: 'root-of-mass',
+      inputs: { bookKt, massKg, usualMassKg: aircraft.masses.usualTakeoffKg },
+      source: 'lift-equation',
+    });
+  const liftOffKt = byMass(aircraft.takeoff.liftOffKt, speeds.liftOffKt);
+  const runM = runFigure(run, takeoff.liftOff.groundKt);
+  const to50ftM = sumOf(takeoff.to50ftM, runM);
+  const stopM = runway === null ? unknown('no-end') : stopFigure(takeoff);
+  return {
+    rotateKt: byMass(aircraft.takeoff.rotateKt, speeds.rotateKt),
+    liftOffKt,
+    safetyKt: known(speeds.safetyKt, 'kt', {
+      formula: 'safety-speed',
+      inputs: { stallKt: speeds.stallKt, liftOff: liftOffKt },
+      source: '14-cfr-23-53',
+    }),
+    runM,
+    to50ftM,
+    toraLeftM: leftOf(runway?.toraM, runway, runM),
+    todaLeftM: leftOf(runway?.todaM, runway, to50ftM),
+    lastStopKt:
+      runway === null
+        ? unknown('no-end')
+        : known(stop.lastKt, 'kt', {
+            formula: 'smallest-of',
+            inputs: boundsOf(stop.allowsKt),
+            source: 'accelerate-stop',
+          }),
+    stopM,
+    asdaLeftM: leftOf(runway?.asdaM, runway, stopM),
+    ...markFigures(check, given, runway),
+    lowestGoOnKt: goOn === null ? unknown('one-engine') : lowest(goOn.lowest, runway),
+    tyreLeftKt:
+      limits.tyre === null
+        ? unknown('not-in-aircraft')
+        : known(limits.tyre.leftKt, 'kt', {
+            formula: 'limit-less-speed',
+            inputs: { limitKt: limits.tyre.limitKt, groundKt: limits.tyre.liftOffGroundKt },
+            source: 'aircraft',
+          }),
+    climbKt: known(climb.speedKt, 'kt', {
+      formula: 'climb-speed',
+      inputs: {
+        leastKt: aircraft.climb.speedKt[0],
+        mostKt: aircraft.climb.speedKt[1],
+        massKg,
+        usualMassKg: aircraft.masses.usualTakeoffKg,
+      },
+      source: 'aircraft',
+    }),
+    ...climbFigures(climb, given.densityRatio),
+  };
+}
+
+/** v² = 2 a s, a the mean acceleration along the run. */
+function runFigure({ runM }: Run, groundKt: number): Known<'m'> {
+  const meanMps2 = (groundKt / KT_PER_MPS) ** 2 / (2 * runM);
+  return known(runM, 'm', {
+    formula: 'run',
+    inputs: { groundKt, meanMps2 },
+    source: 'equation-of-motion',
+  });
+}
+
+function sumOf(total: OrCause<string>, run: Known<'m'>): Figure<'m'> {
+  return total.value === null
+    ? unknown(total.because)
+    : known(total.value, 'm', {
+        formula: 'run-and-climb',
+        inputs: { run, airM: total.value - run.value },
+        source: 'equation-of-motion',
+      });
+}
+
+function leftOf(
+  availableM: number | undefined,
+  runway: RunwayGiven | null,
+  needed: Figure<'m'>,
+): Figure<'m'> {
+  if (availableM === undefined || runway === null) return unknown('no-end');
+  if (needed.value === null) return needed;
+  const { rollsFromM } = runway;
+  return known(availableM - rollsFromM - needed.value, 'm', {
+    formula: 'left-over',
+    inputs: { availableM, rollsFromM, needed },
+    source: 'field',
+  });
+}
+
+/** The bounds that the aircraft has, by the names their words have. */
+function boundsOf(allows: Takeoff['stop']['allowsKt']): Record<string, number> {
+  const named = {
+    fieldAllowsKt: allows.field,
+    brakesAllowKt: allows['brake-energy'],
+    tyresAllowKt: allows.tyres,
+    parachuteAllowsKt: allows.parachute,
+    rotationKt: allows.rotation,
+  };
+  return Object.fromEntries(
+    Object.entries(named).flatMap(([name, kt]) => (kt === null ? [] : [[name, kt] as const])),
+  );
+}
+
+/** Along the roll to the speed, on for two seconds at it, and braking to rest. 14 CFR 25.109. */
+const stopFigure = ({ stop }: Takeoff): Known<'m'> =>
+  known(stop.distanceM, 'm', {
+    formula: 'accelerate-stop',
+    inputs: { beforeBrakesM: stop.distanceM - stop.brakingM, brakingM: stop.brakingM },
+    source: 'accelerate-stop',
+  });
+
+function markFigures(
+  { check, because }: Takeoff['check'],
+  given: Takeoff['given'],
+  runway: RunwayGiven | null,
+): Pick<TakeoffFigures, 'atMarkKt' | 'atMarkLeastKt'> {
+  if (check === null || runway === null) {
+    const none = unknown(because ?? 'no-end');
+    return { atMarkKt: none, atMarkLeastKt: none };
+  }
+  const { distanceM, expectedKt, leastForRunKt, leastForStopKt } = check;
+  const { densityRatio, headwindKt } = given;
+  const groundKt = expectedKt / Math.sqrt(densityRatio) - headwindKt;
+  return {
+    atMarkKt: known(expectedKt, 'kt', {
+      formula: 'speed-at-mark',
+      inputs: {
+        distanceM,
+        meanMps2: (groundKt / KT_PER_MPS) ** 2 / (2 * distanceM),
+        headwindKt,
+        densityRatio,
+      },
+      source: 'equation-of-motion',
+    }),
+    atMarkLeastKt: known(check.leastKt, 'kt', {
+      formula: 'greatest-of',
+      inputs: { leastForRunKt, leastForStopKt },
+      source: 'scaled-thrust',
+    }),
+  };
+}
+
+function lowest(goOn: OrCause<string>, runway: RunwayGiven | null): Figure<'kt'> {
+  if (runway === null) return unknown('no-end');
+  return goOn.value === null
+    ? unknown(goOn.because)
+    : known(goOn.value, 'kt', {
+        formula: 'engine-out-run',
+        inputs: { lowestKt: goOn.value },
+        source: 'equation-of-motion',
+      });
+}
+
+function climbFigures(
+  climb: Takeoff['climb'],
+  densityRatio: number,
+): Pick<TakeoffFigures, 'climbPitch' | 'climbGradient' | 'climbRate'> {
+  const { speedKt, pitchDeg, gradientPercent, rateFtMin, thrustN, dragN, weightN, alphaDeg } =
+    climb;
+  const gradient = known(gradientPercent, '%', {
+    formula: 'climb-gradient',
+    inputs: { thrustN, dragN, weightN },
+    source: 'equation-of-motion',
+  });
+  return {
+    climbGradient: gradient,
+    climbPitch: known(pitchDeg, 'deg', {
+      formula: 'pitch',
+      inputs: { gradient, alphaDeg },
+      source: 'equation-of-motion',
+    }),
+    climbRate: known(rateFtMin, 'ft/min', {
+      formula: 'climb-rate',
+      inputs: { trueKt: speedKt / Math.sqrt(densityRatio), gradient },
+      source: 'equation-of-motion',
+    }),
+  };
+}

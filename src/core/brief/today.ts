@@ -1,0 +1,211 @@
+/**
+ * Today's numbers: take-off and landing at today's mass, in today's air and wind, on an end.
+ *
+ * Twice each: as expected, in the least headwind that the wind may have there, and as planned, with
+ * half of a headwind and one and a half times a tailwind (14 CFR 25.105(d)(1)).
+ */
+
+import type { Aircraft } from '../aircraft/aircraft';
+import { landing } from '../aircraft/landing';
+import type { Landing } from '../aircraft/landingAnswer';
+import type { LoadSheet } from '../aircraft/loadSheet';
+import type { CannotCode, GroundQuestion, TakeoffQuestion } from '../aircraft/performance';
+import { plannedHeadwindKt } from '../aircraft/speeds';
+import { takeoff } from '../aircraft/takeoff';
+import type { Takeoff } from '../aircraft/takeoffAnswer';
+import { type End, endsOf } from '../airfield/ends';
+import type { Designator, Field } from '../airfield/field';
+import { lengthByHeadwind } from '../runway/lengthByHeadwind';
+import type { LengthNeeded, Purpose } from '../runway/question';
+import type { Inputs } from '../sortie/entry';
+import type { AirBrief } from './air';
+import { type LandingFigures, landingFigures } from './landingFigures';
+import { type RunwayGiven, type TakeoffFigures, takeoffFigures } from './takeoffFigures';
+
+/** What today's numbers are worked out from, but for the wind and the end. */
+export interface DayGiven {
+  readonly field: Field;
+  readonly aircraft: Aircraft;
+  readonly load: LoadSheet;
+  readonly air: AirBrief;
+  readonly inputs: Pick<Inputs, 'surface' | 'rollsFromM' | 'checkMarkM' | 'holdShortM' | 'load'>;
+}
+
+/** A take-off with its figures, or why there is none. */
+export type TakeoffToday =
+  | {
+      readonly because: null;
+      readonly figures: TakeoffFigures;
+      /** Gates, bounds and the climb-out, for the ladder. */
+      readonly raw: Takeoff;
+      /** What was asked, to be asked again for more gates. */
+      readonly asked: TakeoffQuestion;
+      readonly rollsFromM: number;
+    }
+  | { readonly because: NoNumbers };
+
+/** A landing's figures, or why there are none. */
+export type LandingToday =
+  | {
+      readonly because: null;
+      readonly figures: LandingFigures;
+      /** Limits that it goes beyond. */
+      readonly exceeds: readonly LandingLimit[];
+    }
+  | { readonly because: NoNumbers };
+
+/** A limit that a landing may go beyond, beside its length. */
+export type LandingLimit = 'brake-energy' | 'parachute' | 'tyres';
+
+/** Why there are no numbers for today. */
+export type NoNumbers = CannotCode | 'beyond-atmosphere';
+
+/** Something worked out as the wind is expected, and as it is planned for. */
+export interface Both<T> {
+  readonly expected: T;
+  readonly planned: T;
+}
+
+/** Today's numbers. */
+export interface TodayBrief {
+  readonly aircraft: Aircraft;
+  /** The end they are for; null while there is none: level ground without an end. */
+  readonly end: Designator | null;
+  /** The steady wind along it that is counted on, kt, negative from behind; null where none is known. */
+  readonly headwindKt: number | null;
+  readonly load: LoadSheet;
+  readonly air: AirBrief;
+  readonly takeoff: Both<TakeoffToday>;
+  readonly landing: Both<LandingToday>;
+}
+
+/** As long as a runway could be wanted: where no end is known, lengths are not held against one. */
+const NO_END_M = 9000;
+
+/** Today's numbers on an end in a wind along it; without an end, on level ground of the best kind. */
+export function todayStage(
+  given: DayGiven,
+  designator: Designator | null,
+  headwindKt: number | null,
+  gustSpreadKt: number,
+): TodayBrief {
+  const end = endsOf(given.field).find((one) => one.designator === designator) ?? null;
+  const both = <T>(of: (headwindKt: number) => T): Both<T> => ({
+    expected: of(headwindKt ?? 0),
+    planned: of(plannedHeadwindKt(headwindKt ?? 0)),
+  });
+  return {
+    aircraft: given.aircraft,
+    end: end?.designator ?? null,
+    headwindKt,
+    load: given.load,
+    air: given.air,
+    takeoff: both((kt) => takeoffToday(given, end, kt)),
+    landing: both((kt) => landingToday(given, end, kt, gustSpreadKt)),
+  };
+}
+
+function takeoffToday(given: DayGiven, end: End | null, headwindKt: number): TakeoffToday {
+  const { aircraft, inputs } = given;
+  const asked = groundQuestion(given, end, headwindKt, given.load.takeoffMassKg.value);
+  if (typeof asked === 'string') return { because: asked };
+  const runway = end === null ? null : runwayOf(end, inputs.rollsFromM);
+  const question: TakeoffQuestion = {
+    ...asked,
+    runway: runway ?? { toraM: NO_END_M, todaM: NO_END_M, asdaM: NO_END_M },
+    rollsFromM: inputs.rollsFromM,
+    ...(inputs.checkMarkM === null ? {} : { checkMark: { atM: inputs.checkMarkM } }),
+  };
+  const raw = takeoff(question);
+  if (raw.kind === 'cannot') return { because: raw.because };
+  const figures = takeoffFigures(raw, aircraft, runway);
+  return { because: null, raw, figures, asked: question, rollsFromM: inputs.rollsFromM };
+}
+
+function landingToday(
+  given: DayGiven,
+  end: End | null,
+  headwindKt: number,
+  gustSpreadKt: number,
+): LandingToday {
+  const asked = groundQuestion(given, end, headwindKt, given.load.landingMassKg.value);
+  if (typeof asked === 'string') return { because: asked };
+  const ldaM = end === null ? null : ldaOf(end, given.inputs);
+  const raw = landing({ ...asked, ldaM: ldaM ?? NO_END_M, gustSpreadKt });
+  if (raw.kind === 'cannot') return { because: raw.because };
+  return {
+    because: null,
+    figures: landingFigures(raw, given.aircraft, ldaM, gustSpreadKt),
+    exceeds: exceededIn(raw),
+  };
+}
+
+const exceededIn = ({ brakes, parachute, tyre }: Landing): readonly LandingLimit[] => [
+  ...(brakes.within ? [] : (['brake-energy'] as const)),
+  ...(parachute === null || parachute.within ? [] : (['parachute'] as const)),
+  ...(tyre === null || tyre.leftKt >= 0 ? [] : (['tyres'] as const)),
+];
+
+/** What take-off and landing ask alike, or why it cannot be asked. */
+function groundQuestion(
+  { aircraft, air, inputs }: DayGiven,
+  end: End | null,
+  headwindKt: number,
+  massKg: number | null,
+): GroundQuestion | NoNumbers {
+  if (massKg === null) return 'no-fuel';
+  const { pressureAltitude, temperature } = air;
+  if (pressureAltitude.value === null || temperature.value === null) return 'beyond-atmosphere';
+  return {
+    aircraft,
+    massKg,
+    air: { pressureAltitudeFt: pressureAltitude.value, temperatureC: temperature.value },
+    headwindKt,
+    slopePercent: end?.slopePercent ?? 0,
+    surface: inputs.surface,
+    ground: end?.runway.surface ?? 'asphalt',
+  };
+}
+
+const runwayOf = ({ given }: End, rollsFromM: number): RunwayGiven => ({
+  toraM: given.toraM,
+  todaM: given.todaM,
+  asdaM: given.asdaM,
+  rollsFromM,
+});
+
+/** LDA, unless a landing must hold short of another runway. */
+const ldaOf = ({ designator, given }: End, { holdShortM }: DayGiven['inputs']): number =>
+  Math.min(given.ldaM, holdShortM[designator] ?? given.ldaM);
+
+/**
+ * The length that today needs on each end, planned, metres, for the choice between them: for a
+ * take-off what must fit TORA so that the run fits it and 50 ft is reached within TODA; for a landing
+ * the planned distance. Null where it cannot be worked out.
+ */
+export function lengthsNeeded(given: DayGiven): Readonly<Record<Purpose, LengthNeeded>> {
+  const ends = new Map(endsOf(given.field).map((end) => [end.designator, end]));
+  return {
+    'take-off': lengthByHeadwind((designator, headwindKt) =>
+      forTakeoffM(given, ends.get(designator) ?? null, headwindKt),
+    ),
+    landing: lengthByHeadwind((designator, headwindKt) => {
+      const today = landingToday(
+        given,
+        ends.get(designator) ?? null,
+        plannedHeadwindKt(headwindKt),
+        0,
+      );
+      return today.because === null ? today.figures.plannedM.value : null;
+    }),
+  };
+}
+
+function forTakeoffM(given: DayGiven, end: End | null, headwindKt: number): number | null {
+  const today = takeoffToday(given, end, plannedHeadwindKt(headwindKt));
+  if (today.because !== null) return null;
+  const { runM, to50ftM } = today.figures;
+  const { rollsFromM } = given.inputs;
+  const clearwayM = end === null ? 0 : end.given.todaM - end.given.toraM;
+  return rollsFromM + Math.max(runM.value ?? 0, (to50ftM.value ?? 0) - clearwayM);
+}

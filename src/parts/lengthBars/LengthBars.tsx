@@ -1,0 +1,80 @@
+/** Lengths on one scale, as they lie along the runway from where its length is counted. */
+
+import type { JSX } from 'preact';
+import styles from './LengthBars.module.css';
+
+/** A length held against what is available. */
+export interface LengthBar {
+  readonly name: string;
+  /** Where it begins and ends, m: planned. */
+  readonly fromM: number;
+  readonly toM: number;
+  /** Where it would end as expected, m; null where that is not known. */
+  readonly expectedToM: number | null;
+  /** What there is, m, and what it is called. */
+  readonly availableM: number;
+  readonly availableName: string;
+  /** What the bar shows, in words. */
+  readonly label: string;
+}
+
+const WIDTH = 1000;
+const HEIGHT = 30;
+
+/** A mark each so many metres: the first that gives no more than ten. */
+const STEPS_M = [50, 100, 250, 500, 1000, 2000] as const;
+
+const stepFor = (mostM: number): number => STEPS_M.find((step) => mostM / step <= 10) ?? 5000;
+
+/** Bars under each other on one scale: planned solid, expected a notch, available a post. */
+export function LengthBars({ bars }: { bars: readonly LengthBar[] }): JSX.Element {
+  const mostM = Math.max(1, ...bars.flatMap(({ toM, availableM }) => [toM, availableM])) * 1.02;
+  const x = (m: number) => (Math.max(0, m) / mostM) * WIDTH;
+  const step = stepFor(mostM);
+  const marks = Array.from({ length: Math.floor(mostM / step) + 1 }, (_, i) => i * step);
+  return (
+    <div class={styles.bars}>
+      {bars.map((bar) => (
+        <div key={bar.name} class={styles.row}>
+          <p class={styles.name}>
+            <span>{bar.name}</span>
+            <span class={styles.available}>{bar.availableName}</span>
+          </p>
+          <svg
+            class={styles.bar}
+            viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
+            preserveAspectRatio="none"
+            role="img"
+            aria-label={bar.label}
+          >
+            <rect class={styles.room} x="0" y="6" width={x(bar.availableM)} height="18" />
+            <rect
+              class={bar.toM > bar.availableM ? styles.over : styles.planned}
+              x={x(bar.fromM)}
+              y="6"
+              width={Math.max(0, x(bar.toM) - x(bar.fromM))}
+              height="18"
+            />
+            {bar.expectedToM !== null && (
+              <rect
+                class={styles.expected}
+                x={x(bar.expectedToM) - 3}
+                y="6"
+                width="6"
+                height="18"
+              />
+            )}
+            <rect class={styles.post} x={x(bar.availableM) - 3} y="0" width="6" height={HEIGHT} />
+          </svg>
+        </div>
+      ))}
+      <div class={styles.scale} aria-hidden="true">
+        {marks.map((m) => (
+          <span key={m} style={{ left: `${(100 * m) / mostM}%` }}>
+            {m}
+          </span>
+        ))}
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,109 @@
+/** What the numbers are worked out for: end, mass, air and wind; what can be entered here, and what was taken. */
+
+import type { JSX } from 'preact';
+import { inputs } from '../../board/board';
+import { setInputs } from '../../board/choices';
+import { openPlace, openSheet } from '../../board/places';
+import type { TodayBrief } from '../../core';
+import { NumberField } from '../../parts/field/NumberField';
+import { whole } from '../../parts/format';
+import { Key } from '../../parts/key/Key';
+import { Value } from './Line';
+import styles from './Numbers.module.css';
+import { words } from './words.en';
+
+/** The list of it, in one line each, and what was taken where nothing was given. */
+export function Given({ today }: { today: TodayBrief }): JSX.Element {
+  const { load, air, end, headwindKt } = today;
+  return (
+    <section class={styles.given}>
+      <dl class={styles.givenList}>
+        <div>
+          <dt>{words.mass}</dt>
+          <dd>
+            <Value name={words.massTakeoff} figure={load.takeoffMassKg} />
+          </dd>
+        </div>
+        <div>
+          <dt>{words.pressureAltitude}</dt>
+          <dd>
+            <Value name={words.pressureAltitude} figure={air.pressureAltitude} />
+          </dd>
+        </div>
+        <div>
+          <dt>{words.temperature}</dt>
+          <dd>
+            <Value name={words.temperature} figure={air.temperature} />
+          </dd>
+        </div>
+        <div>
+          <dt>{words.along}</dt>
+          <dd>
+            <b>
+              {words.alongKt(
+                headwindKt === null ? null : whole(Math.abs(headwindKt)),
+                (headwindKt ?? 0) < 0,
+              )}
+            </b>
+          </dd>
+        </div>
+      </dl>
+      {end === null && (
+        <p class={styles.taken}>
+          {words.noEnd} <Key onPress={() => openPlace('wind')}>{words.toWind}</Key>
+        </p>
+      )}
+      {air.standard.length > 0 && <p class={styles.taken}>{words.standardAir(air.standard)}</p>}
+      {load.exceeded.length > 0 && <p class={styles.short}>{words.loadExceeds}</p>}
+    </section>
+  );
+}
+
+/** What of it is entered here. */
+export function Entries(): JSX.Element {
+  const { ownQnhHpa, ownTemperatureC, rollsFromM, checkMarkM } = inputs.value;
+  return (
+    <section>
+      <h2 class={styles.title}>{words.entries}</h2>
+      <div class={styles.entries}>
+        <Key onPress={() => openSheet({ kind: 'load', over: null })}>{words.openLoad}</Key>
+        <NumberField
+          name={words.qnh}
+          value={ownQnhHpa}
+          least={850}
+          most={1085}
+          bad={words.badQnh}
+          hint={words.fromReport}
+          onChange={(value) => setInputs({ ownQnhHpa: value })}
+        />
+        <NumberField
+          name={words.ownTemperature}
+          value={ownTemperatureC}
+          least={-60}
+          most={55}
+          bad={words.badTemperature}
+          hint={words.fromReport}
+          onChange={(value) => setInputs({ ownTemperatureC: value })}
+        />
+        <NumberField
+          name={words.rollsFrom}
+          value={rollsFromM === 0 ? null : rollsFromM}
+          least={0}
+          most={5000}
+          bad={words.badRollsFrom}
+          hint={words.fromStart}
+          onChange={(value) => setInputs({ rollsFromM: value ?? 0 })}
+        />
+        <NumberField
+          name={words.mark}
+          value={checkMarkM}
+          least={1}
+          most={5000}
+          bad={words.badMark}
+          hint={words.noMark}
+          onChange={(value) => setInputs({ checkMarkM: value })}
+        />
+      </div>
+    </section>
+  );
+}

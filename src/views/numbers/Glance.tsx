@@ -1,0 +1,41 @@
+/** What matters at a glance: a few numbers, huge. */
+
+import type { JSX } from 'preact';
+import { ask } from '../../board/places';
+import type { Figure, Unit } from '../../core';
+import { Asked } from '../../parts/asked/Asked';
+import { whole } from '../../parts/format';
+import styles from './Numbers.module.css';
+import { words } from './words.en';
+
+interface Cell {
+  readonly name: string;
+  readonly figure: Figure<Unit>;
+  readonly note?: string;
+  /** A speed not to exceed, which rounding must not raise. */
+  readonly down?: boolean;
+}
+
+/** The cells, side by side as many as fit. */
+export function Glance({ cells }: { cells: readonly Cell[] }): JSX.Element {
+  return (
+    <dl class={styles.glance}>
+      {cells.map(({ name, figure, note, down }) => (
+        <div key={name} class={styles.cell}>
+          <dt>{name}</dt>
+          <dd>
+            {figure.value === null ? (
+              <span class={styles.absent}>{words.because[figure.because] ?? words.notKnown}</span>
+            ) : (
+              <Asked className={styles.huge} hint={words.ask} onAsk={() => ask(name, figure)}>
+                {whole(down === true ? Math.floor(figure.value) : figure.value)}
+                <small class={styles.unit}>{figure.unit}</small>
+              </Asked>
+            )}
+            {note && <span class={styles.note}>{note}</span>}
+          </dd>
+        </div>
+      ))}
+    </dl>
+  );
+}

@@ -1,0 +1,97 @@
+/** A named number, or two of it: each opens its reason, or says why there is none. */
+
+import type { ComponentChildren, JSX } from 'preact';
+import { ask } from '../../board/places';
+import type { Figure, Unit } from '../../core';
+import { Asked } from '../../parts/asked/Asked';
+import { decimal, NO_BREAK_SPACE, whole } from '../../parts/format';
+import styles from './Numbers.module.css';
+import { words } from './words.en';
+
+/** A group of numbers under a title. */
+export function Group({ title, children }: { title: string; children: ComponentChildren }) {
+  return (
+    <section>
+      <h3 class={styles.group}>{title}</h3>
+      <dl>{children}</dl>
+    </section>
+  );
+}
+
+/** A number as it is written in a list. */
+export const written = ({
+  value,
+  unit,
+}: {
+  readonly value: number;
+  readonly unit: Unit;
+}): string => {
+  if (unit === '%') return `${decimal(value, 1)}${NO_BREAK_SPACE}%`;
+  if (unit === 'deg') return `${decimal(value, 1)}°`;
+  if (unit === 'degC') return `${whole(value)}${NO_BREAK_SPACE}°C`;
+  return `${whole(value)}${NO_BREAK_SPACE}${unit}`;
+};
+
+interface ValueProps {
+  readonly name: string;
+  readonly figure: Figure<Unit>;
+  /** Something not to exceed, which rounding must not raise. */
+  readonly down?: boolean | undefined;
+}
+
+/** A number that opens its reason, or the words for why there is none. */
+export function Value({ name, figure, down }: ValueProps): JSX.Element {
+  return figure.value === null ? (
+    <span class={styles.absent}>{words.because[figure.because] ?? words.notKnown}</span>
+  ) : (
+    <Asked hint={words.ask} onAsk={() => ask(name, figure)}>
+      {written(down === true ? { ...figure, value: Math.floor(figure.value) } : figure)}
+    </Asked>
+  );
+}
+
+/** A named number. */
+export function Line({ name, figure }: { name: string; figure: Figure<Unit> }): JSX.Element {
+  return (
+    <div class={styles.line}>
+      <dt>{name}</dt>
+      <dd>
+        <Value name={name} figure={figure} />
+      </dd>
+    </div>
+  );
+}
+
+interface PairProps {
+  readonly name: string;
+  readonly planned: Figure<Unit>;
+  readonly expected: Figure<Unit>;
+  readonly down?: boolean;
+}
+
+/** A named number as planned and as expected. */
+export function Pair({ name, planned, expected, down }: PairProps): JSX.Element {
+  const [p, e] = [`${name}, ${words.planned}`, `${name}, ${words.expected}`];
+  return (
+    <div class={styles.pair}>
+      <dt>{name}</dt>
+      <dd>
+        <Value name={p} figure={planned} down={down} />
+      </dd>
+      <dd>
+        <Value name={e} figure={expected} down={down} />
+      </dd>
+    </div>
+  );
+}
+
+/** What the two columns of pairs are. */
+export function PairHead(): JSX.Element {
+  return (
+    <div class={styles.pairHead} aria-hidden="true">
+      <span />
+      <span>{words.planned}</span>
+      <span>{words.expected}</span>
+    </div>
+  );
+}

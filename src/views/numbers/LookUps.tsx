@@ -1,0 +1,120 @@
+/** Look-up tables: worked out when they are opened, today's cell marked. */
+
+import type { ComponentChildren, JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import { wind } from '../../board/board';
+import { dayGiven, lookUps, numbersEnd } from '../../board/today';
+import type { LookUp } from '../../core';
+import { whole } from '../../parts/format';
+import styles from './Numbers.module.css';
+import { words } from './words.en';
+
+/** The tables, each folded until it is wanted. */
+export function LookUps(): JSX.Element | null {
+  const given = dayGiven.value;
+  const tables = lookUps.value;
+  const end = numbersEnd.value;
+  const speedKt = wind.value.wind?.speedKt ?? null;
+  if (tables === null || given === null) return null;
+  const off =
+    end === null || wind.value.fromTrueDeg === null
+      ? null
+      : Math.abs(((wind.value.fromTrueDeg - end.headingTrueDeg + 540) % 360) - 180);
+  return (
+    <section>
+      <h2 class={styles.title}>{words.lookUps}</h2>
+      <Fold title={words.crosswindTable}>
+        {() => (
+          <Table
+            table={tables.crosswindTable(off, speedKt)}
+            corner={words.crosswindCorner}
+            columnName={(kt) => words.kt(whole(kt))}
+            rowName={(deg) => `${whole(deg)}°`}
+          />
+        )}
+      </Fold>
+      <Fold title={words.speedTable}>
+        {() => (
+          <Table
+            table={tables.speedTable(given)}
+            corner={words.massCorner}
+            columnName={(i) => words.speedColumns[i] ?? ''}
+            rowName={whole}
+            wholeRow
+          />
+        )}
+      </Fold>
+      <Fold title={words.runTable(end?.designator ?? null)}>
+        {() => (
+          <Table
+            table={tables.runTable(given, end?.designator ?? null, end?.headwindLeastKt ?? null)}
+            corner={words.runCorner}
+            columnName={(ft) => words.feet(whole(ft))}
+            rowName={(c) => words.celsius(whole(c))}
+          />
+        )}
+      </Fold>
+    </section>
+  );
+}
+
+function Fold({ title, children }: { title: string; children: () => ComponentChildren }) {
+  const [open, setOpen] = useState(false);
+  return (
+    <details class={styles.fold} onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary class={styles.summary}>{title}</summary>
+      {open && children()}
+    </details>
+  );
+}
+
+interface TableProps {
+  readonly table: LookUp | null;
+  readonly corner: string;
+  readonly columnName: (value: number) => string;
+  readonly rowName: (value: number) => string;
+  /** Today is a row, not a cell. */
+  readonly wholeRow?: boolean;
+}
+
+function Table({ table, corner, columnName, rowName, wholeRow }: TableProps) {
+  if (table === null) return null;
+  const [todayRow, todayColumn] = table.today ?? [null, null];
+  const isToday = (row: number, column: number) =>
+    row === todayRow && (wholeRow === true || column === todayColumn);
+  return (
+    <div class={styles.scroll}>
+      <table class={styles.table}>
+        <thead>
+          <tr>
+            <th scope="col">{corner}</th>
+            {table.columns.map((column) => (
+              <th key={column} scope="col">
+                {columnName(column)}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {table.rows.map(({ of, cells }, row) => (
+            <tr key={of}>
+              <th scope="row">{rowName(of)}</th>
+              {cells.map((cell, column) => (
+                <td
+                  key={column}
+                  class={isToday(row, column) ? styles.today : undefined}
+                  aria-label={
+                    isToday(row, column) && cell !== null ? words.todayCell(whole(cell)) : undefined
+                  }
+                >
+                  {cell === null ? '—' : whole(cell)}
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <p class={styles.book}>{table.today === null ? words.todayOutside : words.todayMarked}</p>
+    </div>
+  );
+}

@@ -1,0 +1,113 @@
+/** Today's take-off: four numbers at a glance, the lengths on the runway, and the rest. */
+
+import type { JSX } from 'preact';
+import type { TodayBrief } from '../../core';
+import { whole } from '../../parts/format';
+import { type LengthBar, LengthBars } from '../../parts/lengthBars/LengthBars';
+import { Glance } from './Glance';
+import { Group, Line, Pair, PairHead } from './Line';
+import styles from './Numbers.module.css';
+import { words } from './words.en';
+
+/** The take-off of today. */
+export function TakeoffToday({ today }: { today: TodayBrief }): JSX.Element {
+  const { planned, expected } = today.takeoff;
+  if (planned.because !== null) return <Cannot because={planned.because} title={words.takeoff} />;
+  if (expected.because !== null) return <Cannot because={expected.because} title={words.takeoff} />;
+  const [plan, hope] = [planned.figures, expected.figures];
+  const { boundBy } = planned.raw.stop;
+  const short = [plan.toraLeftM, plan.todaLeftM].some(({ value }) => value !== null && value < 0);
+  return (
+    <section>
+      <h2 class={styles.title}>{words.takeoffOn(today.end)}</h2>
+      {short && <p class={styles.short}>{words.tooShort}</p>}
+      <Glance
+        cells={[
+          { name: words.rotate, figure: hope.rotateKt },
+          { name: words.liftOff, figure: hope.liftOffKt },
+          {
+            name: words.lastStop,
+            figure: plan.lastStopKt,
+            down: true,
+            note: plan.lastStopKt.value === null ? '' : words.bound[boundBy],
+          },
+          { name: words.runPlanned, figure: plan.runM, note: words.leftNote(plan.toraLeftM.value) },
+        ]}
+      />
+      {today.end !== null && <LengthBars bars={bars(today)} />}
+      <div class={styles.groups}>
+        <Group title={words.lengths}>
+          <PairHead />
+          <Pair name={words.run} planned={plan.runM} expected={hope.runM} />
+          <Pair name={words.to50ft} planned={plan.to50ftM} expected={hope.to50ftM} />
+          <Pair name={words.stopFrom} planned={plan.stopM} expected={hope.stopM} />
+          <Pair name={words.toraLeft} planned={plan.toraLeftM} expected={hope.toraLeftM} />
+          <Pair name={words.todaLeft} planned={plan.todaLeftM} expected={hope.todaLeftM} />
+          <Pair name={words.asdaLeft} planned={plan.asdaLeftM} expected={hope.asdaLeftM} />
+          <Pair name={words.lastStop} planned={plan.lastStopKt} expected={hope.lastStopKt} down />
+          <Pair name={words.atMark} planned={plan.atMarkKt} expected={hope.atMarkKt} />
+          <Pair
+            name={words.atMarkLeast}
+            planned={plan.atMarkLeastKt}
+            expected={hope.atMarkLeastKt}
+          />
+          {planned.raw.goOn !== null && (
+            <Pair name={words.goOn} planned={plan.lowestGoOnKt} expected={hope.lowestGoOnKt} />
+          )}
+        </Group>
+        <Group title={words.climb}>
+          <Line name={words.safety} figure={hope.safetyKt} />
+          <Line name={words.climbSpeed} figure={hope.climbKt} />
+          <Line name={words.pitch} figure={hope.climbPitch} />
+          <Line name={words.gradient} figure={hope.climbGradient} />
+          <Line name={words.rate} figure={hope.climbRate} />
+          <Line name={words.tyresLeft} figure={hope.tyreLeftKt} />
+        </Group>
+      </div>
+      {planned.raw.goOn?.aboveStop === true && <p class={styles.short}>{words.goOnAboveStop}</p>}
+    </section>
+  );
+}
+
+/** Why nothing is worked out. */
+export function Cannot({ title, because }: { title: string; because: string }): JSX.Element {
+  return (
+    <section>
+      <h2 class={styles.title}>{title}</h2>
+      <p class={styles.short}>{words.cannot[because] ?? words.notKnown}</p>
+    </section>
+  );
+}
+
+function bars({ takeoff: { planned, expected }, end }: TodayBrief): readonly LengthBar[] {
+  if (planned.because !== null || expected.because !== null || end === null) return [];
+  const [plan, hope] = [planned.figures, expected.figures];
+  const bar = (
+    name: string,
+    length: keyof typeof plan,
+    left: keyof typeof plan,
+    of: 'TORA' | 'TODA' | 'ASDA',
+  ): LengthBar[] => {
+    const [needed, over] = [plan[length].value, plan[left].value];
+    if (needed === null || over === null) return [];
+    const fromM = planned.rollsFromM;
+    const availableM = fromM + needed + over;
+    const expectedM = hope[length].value;
+    return [
+      {
+        name,
+        fromM,
+        toM: fromM + needed,
+        expectedToM: expectedM === null ? null : fromM + expectedM,
+        availableM,
+        availableName: words.availableOf(of, whole(availableM)),
+        label: words.barSpoken(name, whole(needed), of, whole(availableM), whole(over)),
+      },
+    ];
+  };
+  return [
+    ...bar(words.run, 'runM', 'toraLeftM', 'TORA'),
+    ...bar(words.to50ft, 'to50ftM', 'todaLeftM', 'TODA'),
+    ...bar(words.stopFrom, 'stopM', 'asdaLeftM', 'ASDA'),
+  ];
+}

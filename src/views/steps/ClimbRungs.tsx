@@ -1,0 +1,48 @@
+/** After lift-off: the speeds to clean up by, each with its limit and the seconds left to it. */
+
+import type { JSX } from 'preact';
+import { sortie } from '../../board/board';
+import { wallMs } from '../../board/time';
+import { ladder } from '../../board/today';
+import type { ClimbRung } from '../../core';
+import { whole } from '../../parts/format';
+import styles from './ClimbRungs.module.css';
+import { words } from './words.en';
+
+/** Once the climb is set, nothing of it counts any more, ms. */
+const OVER_AFTER_MS = 180_000;
+
+/** The rungs of the climb, for as long as they can matter. Times are expected ones, from the key Airborne. */
+export function ClimbRungs(): JSX.Element | null {
+  const airborne = sortie.value.stamps.findLast(({ what }) => what === 'airborne');
+  const last = sortie.value.stamps.at(-1);
+  const rungs = ladder.value?.climb ?? [];
+  if (airborne === undefined || last !== airborne || rungs.length === 0) return null;
+  const goneMs = wallMs.value - airborne.at.wallMs;
+  if (goneMs > OVER_AFTER_MS) return null;
+  return (
+    <ol class={styles.rungs} aria-label={words.climbRungs}>
+      {rungs.map((rung) => (
+        <li key={rung.what} class={styles.rung}>
+          <span class={styles.name}>{words.climbRung[rung.what]}</span>
+          <b class={styles.speed}>
+            {whole(rung.speedKt)}
+            <small class={styles.unit}>{words.knots}</small>
+          </b>
+          <span class={styles.left}>{leftOf(rung, goneMs / 1000)}</span>
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+/** What is left until the limit, or until the speed where there is none. */
+function leftOf({ limitKt, limitS, fromLiftOffS }: ClimbRung, goneS: number): string {
+  if (limitKt !== null) {
+    if (limitS === null) return words.limitOnly(whole(limitKt));
+    return words.limitIn(whole(limitKt), limitS > goneS ? whole(Math.floor(limitS - goneS)) : null);
+  }
+  return fromLiftOffS > goneS
+    ? words.speedIn(whole(Math.ceil(fromLiftOffS - goneS)))
+    : words.aboutNow;
+}
