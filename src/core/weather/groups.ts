@@ -9,72 +9,43 @@
  * can make it slow.
  */
 
-/** The shape of a group, and the characters that it may begin with, which are asked for first. */
-interface Shape {
-  readonly first: string;
-  readonly shape: string;
-}
-
-const DIGITS = '0123456789';
-
 export const GROUPS = {
   /** 15.6; US statute miles; habit: kilometres. */
-  visibility: {
-    first: `${DIGITS}CPM/`,
-    shape:
-      '(CAVOK)|(\\d{4})(NDV|[NS]?[EW]?)|/{4}|(\\d\\d?)KM|([PM]?)(?:(\\d+)(?:/(\\d+))?|/{2,4})SM',
-  },
+  visibility:
+    '(CAVOK)|(\\d{4})(NDV|[NS]?[EW]?)|/{4}|(\\d\\d?)KM|([PM]?)(?:(\\d+)(?:/(\\d+))?|/{2,4})SM',
   /** 15.7; US feet. */
-  runwayVisualRange: {
-    first: 'R',
-    shape: 'R(\\d\\d[LCR]{0,2})/(?:([PM]?)(\\d{4})(?:V([PM]?)(\\d{4}))?|/{4})(FT)?/?([UDN]?)',
-  },
+  runwayVisualRange:
+    'R(\\d\\d[LCR]{0,2})/(?:([PM]?)(\\d{4})(?:V([PM]?)(\\d{4}))?|/{4})(FT)?/?([UDN]?)',
   /** 15.8 and, with RE, 15.13.2. */
-  weather: {
-    first: '+-/BDFGHIMNPRSTUV',
-    shape:
-      '([+-]|VC|RE)?(?:(SH|TS)|(MI|PR|BC|DR|BL|SH|TS|FZ)?' +
-      '((?:DZ|RA|SN|SG|IC|PL|GR|GS|UP|BR|FG|FU|VA|DU|SA|HZ|PY|PO|SQ|FC|SS|DS){1,3}))|(RE)?//|(NSW)',
-  },
+  weather:
+    '([+-]|VC|RE)?(?:(SH|TS)|(MI|PR|BC|DR|BL|SH|TS|FZ)?' +
+    '((?:DZ|RA|SN|SG|IC|PL|GR|GS|UP|BR|FG|FU|VA|DU|SA|HZ|PY|PO|SQ|FC|SS|DS){1,3}))|(RE)?//|(NSW)',
   /** 15.9. */
-  cloud: {
-    first: 'FSBOVNC/',
-    shape: '(FEW|SCT|BKN|OVC|///)(\\d{3}|///)(CB|TCU|///)?|VV(\\d{3}|///)|(NSC|NCD|SKC|CLR)',
-  },
+  cloud: '(FEW|SCT|BKN|OVC|///)(\\d{3}|///)(CB|TCU|///)?|VV(\\d{3}|///)|(NSC|NCD|SKC|CLR)',
   /** 15.11. */
-  temperature: { first: `${DIGITS}M/`, shape: '(M?\\d\\d|//)/(M?\\d\\d|//)?' },
+  temperature: '(M?\\d\\d|//)/(M?\\d\\d|//)?',
   /** 15.12; habit: the whole word, with its unit. */
-  pressure: { first: 'QA', shape: 'Q(?:NH)?(\\d{3,4}|/{4})(HPA|INS)?|A(\\d{4}|/{4})' },
+  pressure: 'Q(?:NH)?(\\d{3,4}|/{4})(HPA|INS)?|A(\\d{4}|/{4})',
   /** 15.13.3; a shear group that strayed from a forecast, `WS010/31022KT`, is recognised with it. */
-  windShear: {
-    first: 'WARTL',
-    shape: 'WS|ALL|RWY(?:\\d\\d[LCR]?)?|R\\d\\d[LCR]?|TKOF|LDG|WS(\\d{3})/(\\d{3})(\\d{2,3})KT',
-  },
+  windShear: 'WS|ALL|RWY(?:\\d\\d[LCR]?)?|R\\d\\d[LCR]?|TKOF|LDG|WS(\\d{3})/(\\d{3})(\\d{2,3})KT',
   /** 15.13.5. */
-  sea: { first: 'W', shape: 'W(M?\\d\\d|//)/(?:S([\\d/])|H(\\d{1,3}|///))' },
+  sea: 'W(M?\\d\\d|//)/(?:S([\\d/])|H(\\d{1,3}|///))',
   /** 15.13.6, no longer in the code since 2021; eight figures before that. */
-  runwayState: {
-    first: `${DIGITS}RS`,
-    shape:
-      '(?:R(\\d\\d[LCR]?)/|(\\d\\d))(?:([\\d/])([\\d/])(\\d\\d|//)(\\d\\d|//)|CLRD(\\d\\d|//))' +
-      '|(?:R(\\d\\d[LCR]?)?/?)?(SNOCLO)',
-  },
+  runwayState:
+    '(?:R(\\d\\d[LCR]?)/|(\\d\\d))(?:([\\d/])([\\d/])(\\d\\d|//)(\\d\\d|//)|CLRD(\\d\\d|//))' +
+    '|(?:R(\\d\\d[LCR]?)?/?)?(SNOCLO)',
   /** Habit: the colour state of a military field. */
-  colourState: {
-    first: 'ABGRWY',
-    shape: 'BLACK|(BLACK)?(BLU|WHT|GRN|YLO[12]?|AMB|RED)\\+?',
-  },
+  colourState: 'BLACK|(BLACK)?(BLU|WHT|GRN|YLO[12]?|AMB|RED)\\+?',
   /** US: the station wants maintenance. */
-  maintenance: { first: '$', shape: '\\$' },
-} as const satisfies Readonly<Record<string, Shape>>;
+  maintenance: '\\$',
+} as const;
 
-/** By the code of the first character, one test for all groups that begin with it; what is in brackets would cost time here. */
-const KNOWN: RegExp[] = [];
-for (const character of new Set(Object.values(GROUPS).flatMap(({ first }) => [...first]))) {
-  const shapes = Object.values(GROUPS).filter(({ first }) => first.includes(character));
-  const any = shapes.map(({ shape }) => shape).join('|');
-  KNOWN[character.charCodeAt(0)] = new RegExp(`^(?:${any.replace(/\((?!\?)/g, '(?:')})$`);
-}
+/** One test for all; what is in brackets would cost time here. */
+const KNOWN = new RegExp(
+  `^(?:${Object.values(GROUPS)
+    .join('|')
+    .replace(/\((?!\?)/g, '(?:')})$`,
+);
 
 /** A whole number is part of a visibility only before its fraction: `1 1/2SM`. US. */
 const WHOLE_MILES = /^\d\d?$/;
@@ -86,7 +57,7 @@ const LONGEST_GROUP = 24;
 /** Whether a group of a report, given with the one after it, is a known one other than wind. */
 export function isKnownGroup(text: string, next: string): boolean {
   if (text.length > LONGEST_GROUP) return false;
-  return KNOWN[text.charCodeAt(0)]?.test(text) || isWholeMiles(text, next);
+  return KNOWN.test(text) || isWholeMiles(text, next);
 }
 
 /** Whether a number is the whole miles of a visibility whose fraction comes next. */

@@ -249,7 +249,7 @@ test('a report made up field by field comes back field for field, each group wit
   );
 });
 
-test.each(Object.entries(GROUPS))('what has the shape of %s is known', (_, { shape }) => {
+test.each(Object.entries(GROUPS))('what has the shape of %s is known', (_, shape) => {
   fc.assert(
     fc.property(fc.stringMatching(new RegExp(`^(?:${shape})$`)), (text) => {
       fc.pre(text.length <= 24);
@@ -262,7 +262,7 @@ test.each(Object.entries(GROUPS))('what has the shape of %s is known', (_, { sha
 // Words of wind shear mean something only together, and not every number is a pressure or a fraction.
 const { windShear: _shear, pressure: _pressure, ...ALONE } = GROUPS;
 
-test.each(Object.entries(ALONE))('and has a meaning: %s', (_, { shape }) => {
+test.each(Object.entries(ALONE))('and has a meaning: %s', (_, shape) => {
   fc.assert(
     fc.property(fc.stringMatching(new RegExp(`^(?:${shape})$`)), (text) => {
       fc.pre(text.length <= 24 && !/\/0+SM$/.test(text));

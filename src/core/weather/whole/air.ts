@@ -6,9 +6,9 @@ import { figuresAt } from '../tokens';
 import type { Pressure, Sea, Temperature } from './groupTypes';
 import { numberOf, whole } from './written';
 
-const TEMPERATURE = whole(GROUPS.temperature.shape);
-const PRESSURE = whole(GROUPS.pressure.shape);
-const SEA = whole(GROUPS.sea.shape);
+const TEMPERATURE = whole(GROUPS.temperature);
+const PRESSURE = whole(GROUPS.pressure);
+const SEA = whole(GROUPS.sea);
 
 /** `15/08`; null where the shape has to tell. */
 function plainTemperature(text: string): Temperature | null {

@@ -12,27 +12,30 @@ import { hundredsOfFt, whole } from './written';
 
 type Reader = (text: string) => Group | null;
 
-/** What reads each group. No text is two of them. */
-const READERS: Readonly<Record<keyof typeof GROUPS, Reader>> = {
-  cloud: cloudOf,
-  temperature: temperatureOf,
-  visibility: visibilityOf,
-  pressure: pressureOf,
-  weather: weatherOf,
-  runwayVisualRange: runwayVisualRangeOf,
-  runwayState: runwayStateOf,
-  colourState: colourStateOf,
-  sea: seaOf,
-  windShear: shearAloftOf,
-  maintenance: maintenanceOf,
-};
+const DIGITS = '0123456789';
 
-/** By the code of the first character, so that a group is not tried for all that it cannot be. */
+/**
+ * What reads each group, and the characters that it may begin with, so that a group is not tried for
+ * all that it cannot be. No text is two of them.
+ */
+const READERS: readonly (readonly [first: string, read: Reader])[] = [
+  ['FSBOVNC/', cloudOf],
+  [`${DIGITS}M/`, temperatureOf],
+  [`${DIGITS}CPM/`, visibilityOf],
+  ['QA', pressureOf],
+  ['+-/BDFGHIMNPRSTUV', weatherOf],
+  ['R', runwayVisualRangeOf],
+  [`${DIGITS}RS`, runwayStateOf],
+  ['ABGRWY', colourStateOf],
+  ['W', seaOf],
+  ['W', shearAloftOf],
+  ['$', maintenanceOf],
+];
+
+/** By the code of the first character. */
 const READERS_BY_FIRST: Reader[][] = Array.from({ length: 128 }, () => []);
-for (const [group, read] of Object.entries(READERS)) {
-  for (const character of GROUPS[group as keyof typeof GROUPS].first) {
-    READERS_BY_FIRST[character.charCodeAt(0)]?.push(read);
-  }
+for (const [first, read] of READERS) {
+  for (const character of first) READERS_BY_FIRST[character.charCodeAt(0)]?.push(read);
 }
 
 /** Reads the group that begins at a token, and ends before another; null where none does. */
@@ -67,7 +70,7 @@ function windShearAt(tokens: readonly Token[], at: number, end: number): Read | 
   };
 }
 
-const SHEAR_ALOFT = whole(GROUPS.windShear.shape);
+const SHEAR_ALOFT = whole(GROUPS.windShear);
 
 function shearAloftOf(text: string): ShearAloft | null {
   const [, height, from, speed] = SHEAR_ALOFT.exec(text) ?? [];
@@ -76,7 +79,7 @@ function shearAloftOf(text: string): ShearAloft | null {
   return { code: 'shear-aloft', heightFt, fromDeg: Number(from), speedKt: Number(speed) };
 }
 
-const COLOUR = whole(GROUPS.colourState.shape);
+const COLOUR = whole(GROUPS.colourState);
 
 function colourStateOf(text: string): ColourState | null {
   const parts = COLOUR.exec(text);

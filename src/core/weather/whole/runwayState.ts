@@ -4,7 +4,7 @@ import { GROUPS } from '../groups';
 import type { Bound, BrakingAction, Deposit, RunwayState, SnowClosed } from './groupTypes';
 import { numberOf, whole } from './written';
 
-const STATE = whole(GROUPS.runwayState.shape);
+const STATE = whole(GROUPS.runwayState);
 
 /** Table 0919, by its figures. */
 const DEPOSITS: readonly Deposit[] = [

@@ -16,8 +16,8 @@ import { whole } from './written';
 /** Metres in one statute mile, 5 280 ft. */
 const M_PER_SM = 5280 * M_PER_FT;
 
-const VISIBILITY = whole(GROUPS.visibility.shape);
-const RANGE = whole(GROUPS.runwayVisualRange.shape);
+const VISIBILITY = whole(GROUPS.visibility);
+const RANGE = whole(GROUPS.runwayVisualRange);
 
 /** Of two words of one group, `1 1/2SM`, the first is given as `miles`. */
 export function visibilityOf(text: string, miles = 0): Visibility | Cavok | null {

@@ -13,50 +13,78 @@ import type {
 } from './groupTypes';
 import { hundredsOfFt, whole } from './written';
 
-const CLOUD = whole(GROUPS.cloud.shape);
+const CLOUD = whole(GROUPS.cloud);
 
-/** Table 4678. */
-const DESCRIPTORS = new Set(['MI', 'PR', 'BC', 'DR', 'BL', 'SH', 'TS', 'FZ']);
-const STAND_ALONE = new Set(['SH', 'TS']);
-
-/** What has a strength also where none is written, which is then moderate. 15.8.5; table 4678. */
-const HAS_STRENGTH = new Set(['DZ', 'RA', 'SN', 'SG', 'PL', 'GR', 'GS', 'UP', 'SS', 'DS']);
-const HAS_NONE = ['IC', 'BR', 'FG', 'FU', 'VA', 'DU', 'SA', 'HZ', 'PY', 'PO', 'SQ', 'FC'];
-const PHENOMENA = new Set([...HAS_STRENGTH, ...HAS_NONE]);
+/**
+ * What each pair of letters is. A phenomenon that falls or storms has a strength also where none is
+ * written, which is then moderate. 15.8.5; table 4678.
+ */
+type Pair = 'descriptor' | 'alone' | 'with-strength' | 'without';
+const PAIRS = new Map<string, Pair>();
+for (const [pair, letters] of [
+  ['descriptor', 'MI PR BC DR BL FZ'],
+  // Descriptors that also stand alone.
+  ['alone', 'SH TS'],
+  ['with-strength', 'DZ RA SN SG PL GR GS UP SS DS'],
+  ['without', 'IC BR FG FU VA DU SA HZ PY PO SQ FC'],
+] as const) {
+  for (const two of letters.split(' ')) PAIRS.set(two, pair);
+}
 const MOST_PHENOMENA = 3;
+const LONGEST_WEATHER = 2 + 2 * MOST_PHENOMENA;
 
-/** Read pair by pair: the shape has more choices than any other, and reading it takes a quarter of the time so. */
+/** Read pair by pair, several times as fast as by its shape, which has more choices than any other. */
 export function weatherOf(text: string): PresentWeather | NoSignificantWeather | null {
   if (text === 'NSW') return { code: 'no-significant-weather' };
   const sign = signOf(text);
   const recent = sign === 'RE';
-  let at = sign.length;
-  const first = text.slice(at, at + 2);
-  const descriptor = DESCRIPTORS.has(first) ? first : null;
-  if (descriptor) at += 2;
-  const phenomena = phenomenaFrom(text, at);
-  if (!phenomena) return text === '//' || text === 'RE//' ? { ...NOT_OBSERVED, recent } : null;
-  if (phenomena.length === 0 && !STAND_ALONE.has(first)) return null;
+  const start = sign.length;
+  if (text.length - start > LONGEST_WEATHER) return null;
+  let descriptor: string | null = null;
+  let standsAlone = false;
+  let hasStrength = false;
+  const phenomena: Phenomenon[] = [];
+  for (let at = start; at < text.length; at += 2) {
+    const letters = text.slice(at, at + 2);
+    const pair = PAIRS.get(letters);
+    if (pair === undefined) return text === '//' || text === 'RE//' ? unobserved(recent) : null;
+    if (pair === 'descriptor' || pair === 'alone') {
+      if (at > start) return null;
+      descriptor = letters;
+      standsAlone = pair === 'alone';
+    } else {
+      phenomena.push(letters as Phenomenon);
+      hasStrength ||= pair === 'with-strength';
+    }
+  }
+  if (phenomena.length > MOST_PHENOMENA || !(phenomena.length > 0 || standsAlone)) return null;
+  const isRaised = descriptor === 'BL' || descriptor === 'DR';
   return {
     code: 'weather',
     recent,
     observed: true,
     vicinity: sign === 'VC',
-    intensity: intensityOf(sign, descriptor, phenomena),
+    intensity: STRENGTHS[sign] ?? (sign === '' && hasStrength && !isRaised ? 'moderate' : null),
     descriptor: descriptor as Descriptor | null,
     phenomena,
   };
 }
 
+const STRENGTHS: Readonly<Record<string, PresentWeather['intensity']>> = {
+  '-': 'light',
+  '+': 'heavy',
+};
+
 /** `//` where there would be weather. 15.8.1. */
-const NOT_OBSERVED = {
+const unobserved = (recent: boolean): PresentWeather => ({
   code: 'weather',
+  recent,
   observed: false,
   vicinity: false,
   intensity: null,
   descriptor: null,
   phenomena: [],
-} as const;
+});
 
 /** What stands before the pairs: a strength, in the vicinity, since the last report; or nothing. */
 function signOf(text: string): '-' | '+' | 'VC' | 'RE' | '' {
@@ -72,30 +100,6 @@ function signOf(text: string): '-' | '+' | 'VC' | 'RE' | '' {
     default:
       return '';
   }
-}
-
-/** The phenomena from a place to the end, two letters each; null where one of them is none. */
-function phenomenaFrom(text: string, start: number): Phenomenon[] | null {
-  const phenomena: Phenomenon[] = [];
-  if (text.length - start > 2 * MOST_PHENOMENA) return null;
-  for (let at = start; at < text.length; at += 2) {
-    const pair = text.slice(at, at + 2);
-    if (!PHENOMENA.has(pair)) return null;
-    phenomena.push(pair as Phenomenon);
-  }
-  return phenomena;
-}
-
-function intensityOf(
-  sign: string,
-  descriptor: string | null,
-  phenomena: readonly string[],
-): PresentWeather['intensity'] {
-  if (sign === '-') return 'light';
-  if (sign === '+') return 'heavy';
-  const isRaised = descriptor === 'BL' || descriptor === 'DR';
-  if (sign !== '' || isRaised) return null;
-  return phenomena.some((pair) => HAS_STRENGTH.has(pair)) ? 'moderate' : null;
 }
 
 const CONVECTIVE = new Map<string | undefined, Cloud['convective']>([
