@@ -62,7 +62,7 @@ export interface Stop {
 export interface GoOn {
   /** The lowest speed to go on from, run inside TORA and 50 ft inside TODA; or why there is none. */
   readonly lowest: OrCause<'cannot-climb' | 'runway-too-short'>;
-  /** The last speed to stop from lies below it: between them neither is within the limits given. */
+  /** The last speed to stop from lies below it, or there is none: in between neither stopping nor going on fits. */
   readonly aboveStop: boolean;
   /** Climb at the safety speed on one engine, gear up, per cent. */
   readonly gradientPercent: number;
