@@ -3,8 +3,9 @@
  *
  * Along a runway every force depends on the airspeed alone, so the speed is what is stepped along,
  * rather than time: t = ∫ dV / a and s = ∫ (V − headwind) / a dV, each by Simpson's rule. That is
- * Runge and Kutta's fourth order for these integrals; halving the step moves a run of up to
- * 2 km by less than a thousandth. It needs as many steps for a long run as for a short one, and ends for any aircraft.
+ * Runge and Kutta's fourth order for these integrals; halving the step moves a run of up to 2 km by
+ * less than a thousandth. It takes as many steps for a long run as for a short one, and ends for any
+ * aircraft.
  *
  * A stop is the same thing from rest upwards, with the deceleration in place of the acceleration.
  */
