@@ -5,6 +5,7 @@ import { VitePWA } from 'vite-plugin-pwa';
 import { catalogue } from './tools/catalogue';
 import { chunks } from './tools/chunks';
 import { contentPolicy } from './tools/contentPolicy';
+import { laterStyles } from './tools/laterStyles';
 import { manifest } from './tools/manifest';
 
 const here = fileURLToPath(new URL('.', import.meta.url));
@@ -90,6 +91,7 @@ export default defineConfig(({ command }) => ({
     catalogue(`${here}airfields-demo`),
     contentPolicy(),
     chunks(here),
+    laterStyles(),
     VitePWA({
       // The pilot says when a new version is taken, and src/device/update.ts registers the worker
       // after the first answer, so that storing everything never stands in that answer's way.

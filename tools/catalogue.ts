@@ -86,6 +86,16 @@ const DOCUMENT = 'virtual:lapstrip-document/';
 /** A document's module is named for its kind and code, and so is its chunk: `field-xhar`. */
 const nameOf = ({ kind, document }: Entry) => `${kind}-${document.code.toLowerCase()}`;
 
+/** Before the name of an aircraft's module: the one without its physics and its loading. */
+const PLAIN = 'plain-';
+
+/** What the first answer needs of a document. */
+function plainOf(document: Checked): object {
+  if (!('performance' in document || 'load' in document)) return document;
+  const { performance: _p, load: _l, ...plain } = document;
+  return plain;
+}
+
 function listModule(entries: readonly Entry[]): string {
   const lines = entries.map((entry) => {
     const { code, name, about } = entry.document;
@@ -98,8 +108,10 @@ function listModule(entries: readonly Entry[]): string {
       ...(entry.kind === 'field' ? { about } : {}),
       ...('aircraft' in entry.document ? { aircraft: entry.document.aircraft } : {}),
     };
-    const loader = `() => import(${JSON.stringify(DOCUMENT + nameOf(entry))}).then((m) => m.default)`;
-    return `{ ...${JSON.stringify(shown)}, load: ${loader} },`;
+    const loader = (name: string) =>
+      `() => import(${JSON.stringify(DOCUMENT + name)}).then((m) => m.default)`;
+    const plain = entry.kind === 'aircraft' ? `, loadPlain: ${loader(PLAIN + nameOf(entry))}` : '';
+    return `{ ...${JSON.stringify(shown)}, load: ${loader(nameOf(entry))}${plain} },`;
   });
   return `export const catalogue = [\n${lines.join('\n')}\n];`;
 }
@@ -122,8 +134,13 @@ export function catalogue(folder: string): Plugin {
         return listModule(read());
       }
       if (!id.startsWith(`\0${DOCUMENT}`)) return undefined;
-      const found = read().find((entry) => `\0${DOCUMENT}${nameOf(entry)}` === id);
-      return found && `export default ${JSON.stringify(found.document)};`;
+      const name = id.slice(DOCUMENT.length + 1);
+      const found = read().find(
+        (entry) => name === nameOf(entry) || name === PLAIN + nameOf(entry),
+      );
+      if (found === undefined) return undefined;
+      const content = name.startsWith(PLAIN) ? plainOf(found.document) : found.document;
+      return `export default ${JSON.stringify(content)};`;
     },
     // A document edited while the app is being worked on: read everything again, show it anew.
     handleHotUpdate({ file, server }) {

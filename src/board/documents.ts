@@ -58,9 +58,24 @@ export function documentOf<T>(record: Record, hash: Hash | null): T | null {
   return (content as T | undefined) ?? null;
 }
 
+/** Whether documents are taken in hand whole from now on, and those of which only a part is. */
+let whole = false;
+const plainInHand = new Map<Hash, Record>();
+
+/** Takes in hand whole what the first answer could do with a part of. */
+export async function loadWholeDocuments(): Promise<void> {
+  whole = true;
+  for (const [hash, record] of plainInHand) await load(record, hash);
+}
+
 async function load(record: Record, hash: Hash): Promise<void> {
   const listed = catalogue.find((candidate: Listed) => candidate.hash === hash);
   try {
+    if (!whole && listed?.kind === 'aircraft') {
+      plainInHand.set(hash, record);
+      hold(hash, await listed.loadPlain());
+      return;
+    }
     const content =
       listed === undefined
         ? (await record.documents()).find((kept) => kept.hash === hash)?.content

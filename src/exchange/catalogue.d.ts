@@ -18,7 +18,10 @@ declare module 'virtual:lapstrip-catalogue' {
 
   /** `about` says in a sentence or two what it is. */
   export type ListedField = Listed<'field', Field> & { readonly about: string };
-  export type ListedAircraft = Listed<'aircraft', Aircraft>;
+  export type ListedAircraft = Listed<'aircraft', Aircraft> & {
+    /** The same without what the first answer can do without: its physics and its loading. */
+    readonly loadPlain: () => Promise<Aircraft>;
+  };
   /** `aircraft` is the code of the aircraft that the procedure is for. */
   export type ListedProcedure = Listed<'procedure', Procedure> & { readonly aircraft: string };
 

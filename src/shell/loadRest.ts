@@ -2,6 +2,7 @@
 
 import { loadTheRest } from '../board/board';
 import { startDay } from '../board/day';
+import { loadWholeDocuments } from '../board/documents';
 import { listOwnDocuments } from '../board/ownDocuments';
 import { startToday } from '../board/today';
 import { askToKeepStorage } from '../device/storage';
@@ -15,6 +16,7 @@ export function loadRest(): void {
   requestAnimationFrame(() =>
     setTimeout(() => {
       loadViews();
+      void loadWholeDocuments();
       void listOwnDocuments();
       void loadTheRest().catch(() => undefined);
       void startDay().catch(() => undefined);

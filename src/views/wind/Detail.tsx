@@ -10,6 +10,7 @@ export { DialPanel } from './DialPanel';
 export { LowSunRow } from './LowSunRow';
 export { MeaningAtCaret } from './MeaningAtCaret';
 export { NoBest } from './NoBest';
+export { ProblemText } from './ProblemText';
 
 /** The weather, every end against the limits, and the winds entered so far. */
 export function Below(): JSX.Element {

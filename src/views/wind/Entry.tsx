@@ -15,7 +15,7 @@ import {
 } from '../../board/windEntry';
 import type { WindReport } from '../../core';
 import { Key } from '../../parts/key/Key';
-import { meaning } from './afterAnswer';
+import { meaning, problemText } from './afterAnswer';
 import { caret, letters } from './caret';
 import styles from './Entry.module.css';
 import { words } from './words.en';
@@ -189,10 +189,18 @@ function Understood({ report, byHand }: ReadProps & { byHand: boolean }) {
       {report?.wind && <p>{words.windWords(report.wind, fromTrueDeg, fromMagneticDeg)}</p>}
       {problems.map((problem) => (
         <p key={problem.code} class={problem.code === 'incomplete' ? undefined : styles.problem}>
-          {words.problem(problem)}
+          {problem.code === 'incomplete' ? (
+            words.incomplete
+          ) : (
+            <problemText.Later problem={problem} />
+          )}
         </p>
       ))}
-      {cut.value && <p>{words.problem({ code: 'too-long', at: [0, 0] })}</p>}
+      {cut.value && (
+        <p>
+          <problemText.Later problem={{ code: 'too-long', at: [0, 0] }} />
+        </p>
+      )}
       {unread && problems.length === 0 && <p class={styles.problem}>{words.someUnread}</p>}
       {!report && because === 'no-limits' && <p>{words.noRanking[because]}</p>}
       {draft.value !== '' && problems.some(({ code }) => code !== 'incomplete') && (

@@ -23,10 +23,13 @@ export const meaning = part(({ MeaningAtCaret }) => MeaningAtCaret);
 /** Why no end is best: rare, and so loaded when it is first needed, or with the others. */
 export const noBest = part(({ NoBest }) => NoBest, 'drawn');
 
+/** What is wrong with a text: as rare. */
+export const problemText = part(({ ProblemText }) => ProblemText, 'drawn');
+
 /** The warning of a low sun, whose place in the sky comes later too. */
 export const lowSunRow = part(({ LowSunRow }) => LowSunRow, 'drawn');
 
 /** Loads them. */
 export function loadWindDetail(): void {
-  for (const one of [dial, list, meaning, noBest, lowSunRow]) one.preload();
+  for (const one of [dial, list, meaning, noBest, problemText, lowSunRow]) one.preload();
 }

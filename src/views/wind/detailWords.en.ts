@@ -1,6 +1,6 @@
 /** The words of what comes after the first answer: the dial, every end, the winds entered, what is rare. */
 
-import type { NoBest, RankedEnd, Shortfall } from '../../core';
+import type { NoBest, Problem, RankedEnd, Shortfall } from '../../core';
 import { againstLimit, whole } from '../../parts/format';
 
 const noBest: Record<NoBest, string> = {
@@ -44,7 +44,32 @@ function leastFailing([end]: readonly RankedEnd[]): string {
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
+/** What cannot be used of a text, or was used in part; an entry that is not complete yet is none of it. */
+function problem({ code, values = {} }: Problem): string | null {
+  switch (code) {
+    case 'no-wind':
+      return 'No wind could be read in this. Type it as 24012, 24012G20 or 240/12.';
+    case 'forecast':
+      return 'This is a forecast: its wind is not the wind now. Paste the report instead.';
+    case 'wind-not-reported':
+      return 'The station did not report the wind.';
+    case 'direction-out-of-range':
+      return `Direction ${values.deg ?? ''} does not exist: directions go from 010 to 360.`;
+    case 'speed-out-of-range':
+      return `A speed of ${values.speedKt ?? ''} kt is taken as a slip; below 250 kt it is used.`;
+    case 'gust-below-mean':
+      return 'The gust is below the steady wind, so it is left out.';
+    case 'mean-outside-swing':
+      return 'The mean direction lies outside the swing; both are used.';
+    case 'too-long':
+      return 'The text is very long; only its beginning was read.';
+    case 'incomplete':
+      return null;
+  }
+}
+
 export const words = {
+  problem,
   noBest,
   leastFailing,
   shortfall,

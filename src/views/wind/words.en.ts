@@ -1,6 +1,6 @@
 /** The words of Wind. Whole sentences; numbers come in as they are to be written. */
 
-import type { NoRanking, Problem, Purpose, Reason, Wind } from '../../core';
+import type { NoRanking, Purpose, Reason, Wind } from '../../core';
 import { direction, whole } from '../../parts/format';
 
 /** The sentence for why there is no ranking. */
@@ -39,35 +39,12 @@ function windWords(wind: Wind, trueDeg: number | null, magneticDeg: number | nul
   return `From ${both} ${speedWords(wind)}${swing}`;
 }
 
-function problem({ code, values = {} }: Problem): string {
-  switch (code) {
-    case 'incomplete':
-      return 'Go on typing: the wind is not complete yet.';
-    case 'no-wind':
-      return 'No wind could be read in this. Type it as 24012, 24012G20 or 240/12.';
-    case 'forecast':
-      return 'This is a forecast: its wind is not the wind now. Paste the report instead.';
-    case 'wind-not-reported':
-      return 'The station did not report the wind.';
-    case 'direction-out-of-range':
-      return `Direction ${values.deg ?? ''} does not exist: directions go from 010 to 360.`;
-    case 'speed-out-of-range':
-      return `A speed of ${values.speedKt ?? ''} kt is taken as a slip; below 250 kt it is used.`;
-    case 'gust-below-mean':
-      return 'The gust is below the steady wind, so it is left out.';
-    case 'mean-outside-swing':
-      return 'The mean direction lies outside the swing; both are used.';
-    case 'too-long':
-      return 'The text is very long; only its beginning was read.';
-  }
-}
-
 const forPurpose = (purpose: Purpose) => (purpose === 'take-off' ? 'Best end' : 'Best to land on');
 
 export const words = {
   noRanking,
   windWords,
-  problem,
+  incomplete: 'Go on typing: the wind is not complete yet.',
   forPurpose,
   later: { loading: '', failed: 'This part could not be loaded.', retry: 'Try again' },
   entry: 'Wind or report',
@@ -142,6 +119,8 @@ export const words = {
   someUnread: 'Some of it could not be read; it is marked.',
   available: (purpose: Purpose) =>
     purpose === 'take-off' ? 'Take-off run available' : 'Landing distance available',
+  left: 'Runway left over',
+  leftOver: (m: string) => `${m} m left`,
   metres: (value: string) => `${value} m`,
   pad: {
     erase: 'Erase',

@@ -1,0 +1,10 @@
+/** Why a text, or a part of it, cannot be used. */
+
+import type { JSX } from 'preact';
+import type { Problem } from '../../core';
+import { words } from './detailWords.en';
+
+/** In one sentence. */
+export function ProblemText({ problem }: { problem: Problem }): JSX.Element {
+  return <>{words.problem(problem)}</>;
+}
