@@ -22,6 +22,8 @@ export interface EndFigures extends FirmFigures {
   readonly headingMagnetic: Figure<'deg'>;
   /** TORA for take-off, LDA for landing. */
   readonly available: Figure<'m'>;
+  /** What is left of it after what today needs, or the book's run; negative when too short. */
+  readonly left: Figure<'m'>;
 }
 
 /** The figures of an end in the wind that it was ranked in; null where there is none. */
@@ -71,6 +73,14 @@ export function endFigures(
       inputs: { given: end.availableM },
       source: 'field',
     }),
+    left:
+      end.leftM === null
+        ? unknown('no-length-needed')
+        : known(end.leftM, 'm', {
+            formula: 'left-of-end',
+            inputs: { availableM: end.availableM, neededM: end.availableM - end.leftM },
+            source: 'planned-length',
+          }),
     ...firmFigures(end, answer, settled),
   };
 }

@@ -11,7 +11,7 @@ import type { Landing } from '../aircraft/landingAnswer';
 import type { LoadSheet } from '../aircraft/loadSheet';
 import type { CannotCode, GroundQuestion, TakeoffQuestion } from '../aircraft/performance';
 import { plannedHeadwindKt } from '../aircraft/speeds';
-import { takeoff } from '../aircraft/takeoff';
+import { runNeededM, takeoff } from '../aircraft/takeoff';
 import type { Takeoff } from '../aircraft/takeoffAnswer';
 import { type End, endsOf } from '../airfield/ends';
 import type { Designator, Field } from '../airfield/field';
@@ -82,6 +82,12 @@ export interface TodayBrief {
 /** As long as a runway could be wanted: where no end is known, lengths are not held against one. */
 const NO_END_M = 9000;
 
+/** What a take-off is asked where no length is held against it. */
+const NO_END = {
+  runway: { toraM: NO_END_M, todaM: NO_END_M, asdaM: NO_END_M },
+  rollsFromM: 0,
+};
+
 /** Today's numbers on an end in a wind along it; without an end, on level ground of the best kind. */
 export function todayStage(
   given: DayGiven,
@@ -94,33 +100,58 @@ export function todayStage(
     expected: of(headwindKt ?? 0),
     planned: of(plannedHeadwindKt(headwindKt ?? 0)),
   });
+  const stopFromKt = plannedStopKt(given, end, plannedHeadwindKt(headwindKt ?? 0));
   return {
     aircraft: given.aircraft,
     end: end?.designator ?? null,
     headwindKt,
     load: given.load,
     air: given.air,
-    takeoff: both((kt) => takeoffToday(given, end, kt)),
+    takeoff: both((kt) => takeoffToday(given, end, kt, stopFromKt)),
     landing: both((kt) => landingToday(given, end, kt, gustSpreadKt)),
   };
 }
 
-function takeoffToday(given: DayGiven, end: End | null, headwindKt: number): TakeoffToday {
+/** The speed at the mark leaves so much of the last speed to stop from unused, in steps of so many kt. */
+const STOP_STEP_KT = 5;
+
+/**
+ * The speed that the mark keeps a stop from: the last speed to stop from as planned, down to the
+ * next 5 kt. Where the field binds that speed, a stop from it to the knot would leave the mark no
+ * slack at all.
+ */
+function plannedStopKt(given: DayGiven, end: End | null, headwindKt: number): number | null {
+  const today = takeoffToday(given, end, headwindKt, null);
+  if (today.because !== null) return null;
+  return Math.floor(today.raw.stop.lastKt / STOP_STEP_KT) * STOP_STEP_KT;
+}
+
+function takeoffToday(
+  given: DayGiven,
+  end: End | null,
+  headwindKt: number,
+  stopFromKt: number | null,
+): TakeoffToday {
   const { aircraft, inputs } = given;
   const asked = groundQuestion(given, end, headwindKt, given.load.takeoffMassKg.value);
   if (typeof asked === 'string') return { because: asked };
   const runway = end === null ? null : runwayOf(end, inputs.rollsFromM);
   const question: TakeoffQuestion = {
     ...asked,
-    runway: runway ?? { toraM: NO_END_M, todaM: NO_END_M, asdaM: NO_END_M },
+    runway: runway ?? NO_END.runway,
     rollsFromM: inputs.rollsFromM,
-    ...(inputs.checkMarkM === null ? {} : { checkMark: { atM: inputs.checkMarkM } }),
+    ...(inputs.checkMarkM === null ? {} : { checkMark: markOf(inputs.checkMarkM, stopFromKt) }),
   };
   const raw = takeoff(question);
   if (raw.kind === 'cannot') return { because: raw.because };
   const figures = takeoffFigures(raw, aircraft, runway);
   return { because: null, raw, figures, asked: question, rollsFromM: inputs.rollsFromM };
 }
+
+const markOf = (atM: number, stopFromKt: number | null) => ({
+  atM,
+  ...(stopFromKt === null ? {} : { stopFromKt }),
+});
 
 function landingToday(
   given: DayGiven,
@@ -180,32 +211,27 @@ const ldaOf = ({ designator, given }: End, { holdShortM }: DayGiven['inputs']): 
 
 /**
  * The length that today needs on each end, planned, metres, for the choice between them: for a
- * take-off what must fit TORA so that the run fits it and 50 ft is reached within TODA; for a landing
- * the planned distance. Null where it cannot be worked out.
+ * take-off the run from where it begins, for a landing the planned distance. Null where it cannot be
+ * worked out.
  */
 export function lengthsNeeded(given: DayGiven): Readonly<Record<Purpose, LengthNeeded>> {
   const ends = new Map(endsOf(given.field).map((end) => [end.designator, end]));
+  const asked = (designator: Designator, headwindKt: number, massKg: number | null) => {
+    const end = ends.get(designator) ?? null;
+    const question = groundQuestion(given, end, plannedHeadwindKt(headwindKt), massKg);
+    return typeof question === 'string' ? null : question;
+  };
+  const { load, inputs } = given;
   return {
-    'take-off': lengthByHeadwind((designator, headwindKt) =>
-      forTakeoffM(given, ends.get(designator) ?? null, headwindKt),
-    ),
+    'take-off': lengthByHeadwind((designator, headwindKt) => {
+      const question = asked(designator, headwindKt, load.takeoffMassKg.value);
+      const runM = question && runNeededM({ ...question, ...NO_END });
+      return runM === null ? null : inputs.rollsFromM + runM;
+    }),
     landing: lengthByHeadwind((designator, headwindKt) => {
-      const today = landingToday(
-        given,
-        ends.get(designator) ?? null,
-        plannedHeadwindKt(headwindKt),
-        0,
-      );
-      return today.because === null ? today.figures.plannedM.value : null;
+      const question = asked(designator, headwindKt, load.landingMassKg.value);
+      const answer = question && landing({ ...question, ldaM: NO_END_M, gustSpreadKt: 0 });
+      return answer === null || answer.kind === 'cannot' ? null : answer.plannedM;
     }),
   };
-}
-
-function forTakeoffM(given: DayGiven, end: End | null, headwindKt: number): number | null {
-  const today = takeoffToday(given, end, plannedHeadwindKt(headwindKt));
-  if (today.because !== null) return null;
-  const { runM, to50ftM } = today.figures;
-  const { rollsFromM } = given.inputs;
-  const clearwayM = end === null ? 0 : end.given.todaM - end.given.toraM;
-  return rollsFromM + Math.max(runM.value ?? 0, (to50ftM.value ?? 0) - clearwayM);
 }

@@ -64,6 +64,11 @@ function Foot({ end, answered }: { end: RankedEnd; answered: WindAnswer }) {
       >
         {words.metres(whole(end.availableM))}
       </Asked>
+      {end.leftM !== null && (
+        <Asked hint={words.ask} onAsk={() => ask(words.left, { name: 'left', ...of })}>
+          {words.leftOver(whole(end.leftM))}
+        </Asked>
+      )}
     </>
   );
 }

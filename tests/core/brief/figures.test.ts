@@ -15,7 +15,7 @@ import { envelopeOf } from '../../../src/core/weather/envelope';
 import { readReport } from '../../../src/core/weather/readReport';
 import { words } from '../../../src/views/why/words.en';
 import { FORMULAS, figuresIn, MODELS, workedOutAgain } from './figures';
-import { anyDocuments, anyMoment, anyTables, documentsAt, moment, TABLES } from './moments';
+import { anyDocuments, anyMoment, anyTables, documentsAt, flown, moment, TABLES } from './moments';
 
 /** The groups that the weather's figures come from, each now and then missing. */
 const anyReport = fc
@@ -124,6 +124,26 @@ function lowSuns() {
   );
 }
 
+/** The tourer at the high field on a day so hot and low that it leaves the ground and can go no higher. */
+function tooHighToClimb() {
+  const documents = { ...documentsAt('XTUM'), ...flown('tussock') };
+  const hot = moment(null, { ownQnhHpa: 850, ownTemperatureC: 55 });
+  const told = brief(hot, documents, TABLES);
+  const weather = weatherStage(
+    readReport('METAR XTUM 051830Z 28010KT 9999 15/08 Q1010'),
+    told.settled,
+  );
+  return todayOf(hot, documents, told, weather);
+}
+
+/** A weak wind on a field with one end open: from wherever it blows, that end is best. */
+const alwaysBest = () =>
+  brief(
+    moment('09006KT', { closedToday: ['27'] }),
+    { ...documentsAt('XCAI'), ...flown('tussock') },
+    TABLES,
+  );
+
 test('the height of a low sun is the one that its own place and time give', () => {
   for (const figure of lowSuns()) {
     if (figure.value !== null) expect(workedOutAgain(figure.why)).toBe(figure.value);
@@ -150,7 +170,8 @@ function namesMet() {
   for (const { told } of fc.sample(anyBrief, { numRuns: 400, seed: 1987 })) {
     for (const [, figure] of figuresIn(told)) meet(figure);
   }
-  for (const [, figure] of figuresIn([belowTheSea(), lowSuns()])) meet(figure);
+  for (const [, figure] of figuresIn([belowTheSea(), lowSuns(), tooHighToClimb(), alwaysBest()]))
+    meet(figure);
   for (const name of MODELS.keys()) met.sources.add(name);
   return met;
 }

@@ -153,6 +153,7 @@ export const FORMULAS: Readonly<Record<string, (given: Given) => number>> = {
   sum: (given) => given.number('air') + given.number('run'),
   'times-factor': (given) => given.number('needed') * given.number('factor'),
   'left-of-lda': (given) => given.number('availableM') - given.number('needed'),
+  'left-of-end': (given) => given.number('availableM') - given.number('neededM'),
   'three-degrees': (given) => 5.3 * given.number('groundKt'),
   'as-worked-out': (given) => given.number('workedOut'),
   tora: (given) => given.number('given'),

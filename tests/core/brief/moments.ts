@@ -18,7 +18,7 @@ export const TABLES: Tables = { magnetic: await variationTableFor(AT), sun: sunF
 export const NO_TABLES: Tables = { magnetic: null, sun: null };
 
 /** A demo aircraft with the procedure it is flown with. */
-function flown(code: string): Pick<Documents, 'aircraft' | 'procedure'> {
+export function flown(code: string): Pick<Documents, 'aircraft' | 'procedure'> {
   const aircraft = demoAircraft.find((one) => one.code === code) ?? null;
   const procedure = demoProcedures.find((one) => one.aircraft === code) ?? null;
   return { aircraft, procedure };
@@ -97,7 +97,7 @@ const anyLimit = fc.option(fc.integer({ min: 0, max: 30 }));
 export const anyDocuments: fc.Arbitrary<Documents> = fc
   .record({
     field: fc.option(fc.constantFrom(...demoFields), { freq: 12 }),
-    aircraft: fc.option(fc.constantFrom('sleet', 'tussock'), { freq: 12 }),
+    aircraft: fc.option(fc.constantFrom(...demoAircraft.map(({ code }) => code)), { freq: 12 }),
   })
   .map(({ field, aircraft }) => ({ field, ...flown(aircraft ?? 'none') }));
 
@@ -111,6 +111,8 @@ export const anyMoment: fc.Arbitrary<BriefInputs> = fc
     ownTailwindKt: anyLimit,
     variationDeg: fc.option(fc.double({ min: -180, max: 180, noNaN: true })),
     purpose: fc.constantFrom(null, 'take-off', 'landing'),
+    rollsFromM: fc.constantFrom(0, 60, 400),
+    checkMarkM: fc.constantFrom(null, 150, 300),
     end: fc.option(fc.constantFrom('28', '05L', '14', '99')),
     stamps: fc.subarray([stamped('brakes released'), stamped('airborne'), stamped('landed')]),
     ms: fc.integer({ min: 0, max: 86_399_999 }),
