@@ -28,7 +28,9 @@ export function Release({ tied }: { tied: readonly StepRow[] }): JSX.Element {
   return (
     <div class={styles.moment}>
       <Rungs />
-      {lightUpS !== null && <p class={styles.tied}>{words.lightUp(whole(lightUpS))}</p>}
+      {lightUpS !== null && lightUpS > 0 && (
+        <p class={styles.tied}>{words.lightUp(whole(lightUpS))}</p>
+      )}
       {wind.value.using === null && (
         <div class={styles.warning}>
           <span>{words.noEnd}</span>
