@@ -162,3 +162,11 @@ export const loadPerformance = () => import('./brief/performance');
 /** Loads what reads a document from outside, with its schemas. */
 export const loadDocumentReader = () =>
   import('./readDocument.schema').then(({ readDocument }) => readDocument);
+
+export type { LoggedSortie, Note, PhaseTime, StepLeft } from './sortie/log';
+export type { LogSummary, LogTotals } from './sortie/logSummary';
+export type { LoggedTime, LogMoment, LogTimes } from './sortie/logTimes';
+export type { Written } from './sortie/understood';
+
+/** Loads what works out the log. */
+export const loadLogbook = () => import('./sortie/logbook');

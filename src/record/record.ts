@@ -32,7 +32,7 @@ export class Record {
     this.#changed = changed;
   }
 
-  /** All entries, in the order of the list; a new array with every change. */
+  /** The entries of the sorties flown last, in the order of the list; a new array with every change. */
   get entries(): readonly Entry[] {
     return this.#entries;
   }
@@ -41,12 +41,17 @@ export class Record {
     return this.#keeping;
   }
 
+  /** Where all is kept, also the older sorties; null while it is opened and where storage is refused. */
+  get store(): Store | null {
+    return this.#store;
+  }
+
   /** Reads what was kept, and begins to follow other windows. Resolves also where nothing is kept. */
   async open(): Promise<void> {
     this.#followers = followOthers((entries) => this.#merge(entries));
     try {
       const store = await openStore();
-      this.#merge(await store.entries());
+      this.#merge(await store.recent());
       // Only now: into a store that cannot be read nothing is written, out of its order.
       this.#store = store;
       this.#keep('kept');
@@ -75,20 +80,21 @@ export class Record {
   async refresh(): Promise<void> {
     if (this.#store === null) return;
     try {
-      this.#merge(await this.#store.entries());
+      this.#merge(await this.#store.recent());
     } catch {
       this.#keep('forgotten');
     }
   }
 
   async documents(): Promise<readonly KeptDocument[]> {
-    return (await this.#store?.documents().catch(() => [])) ?? [];
+    const kept = await this.#store?.read('documents').catch(() => []);
+    return (kept ?? []) as readonly KeptDocument[];
   }
 
   /** Keeps a document; whether that succeeded shows in `keeping`. */
   async keepDocument(document: KeptDocument): Promise<void> {
     try {
-      await this.#store?.addDocument(document);
+      await this.#store?.write({ documents: [document] });
     } catch {
       this.#keep('forgotten');
     }
@@ -125,7 +131,7 @@ export class Record {
       if (batch.length === 0) return;
       this.#unwritten = [];
       try {
-        await store.addEntries(batch);
+        await store.write({ entries: batch });
         this.#keep('kept');
       } catch {
         this.#unwritten = [...batch, ...this.#unwritten];

@@ -1,9 +1,12 @@
 /**
  * Where the record is kept: IndexedDB, with strict durability, so that a tick outlives a dead
  * battery. A device that refuses storage is not an error: the app works and says it will forget.
+ *
+ * What was entered here and what came from elsewhere are kept apart, so that starting never waits
+ * for an old log and what is brought never becomes the sortie that is being flown.
  */
 
-import type { Entry, Hash } from '../core';
+import type { Entry, Hash, Id } from '../core';
 
 /** A document that a sortie uses, kept as it was. */
 export interface KeptDocument {
@@ -15,37 +18,88 @@ export interface KeptDocument {
   readonly own: boolean;
 }
 
+/**
+ * The parts of the store: entries made here, those brought from elsewhere, documents, and what was
+ * worked out from the entries of a sortie, which is forgotten as soon as one is added to it.
+ */
+export type Part = 'entries' | 'brought' | 'documents' | 'summaries';
+
+/** What is to be written, by part. */
+export type Writing = Readonly<Partial<Record<Part, readonly unknown[]>>>;
+
 const DB_NAME = 'lapstrip';
-const DB_VERSION = 1;
+const DB_VERSION = 2;
+
+/** So many of the entries made last are read at the start, and the sorties they belong to in whole. */
+const RECENT = 3000;
 
 /** Keeps entries and documents; every call may reject, and a rejection means "not kept". */
 export interface Store {
-  entries(): Promise<readonly Entry[]>;
-  addEntries(entries: readonly Entry[]): Promise<void>;
-  documents(): Promise<readonly KeptDocument[]>;
-  addDocument(document: KeptDocument): Promise<void>;
+  /** The sorties flown last, whole. */
+  recent(): Promise<readonly Entry[]>;
+  /** All that stands in a part, or what of its entries belongs to a sortie. */
+  read(part: Part, sortie?: Id): Promise<readonly unknown[]>;
+  /** Writes all of it or nothing; resolves when it is on the disk. */
+  write(writing: Writing): Promise<void>;
+  /** The device's own, for what is rarely done. */
+  readonly db: IDBDatabase;
 }
 
 /** Opens the store; rejects where the device refuses storage. */
 export async function openStore(): Promise<Store> {
   const opening = indexedDB.open(DB_NAME, DB_VERSION);
-  opening.onupgradeneeded = () => {
-    opening.result.createObjectStore('entries', { keyPath: 'id' });
-    opening.result.createObjectStore('documents', { keyPath: 'hash' });
+  opening.onupgradeneeded = ({ oldVersion }) => {
+    const db = opening.result;
+    if (oldVersion < 1) {
+      db.createObjectStore('entries', { keyPath: 'id' });
+      db.createObjectStore('documents', { keyPath: 'hash' });
+    }
+    const entries = opening.transaction?.objectStore('entries');
+    entries?.createIndex('seq', 'seq');
+    for (const part of [entries, db.createObjectStore('brought', { keyPath: 'id' })]) {
+      part?.createIndex('sortie', 'sortie');
+    }
+    db.createObjectStore('summaries', { keyPath: 'sortie' });
   };
   const db = await answerTo(opening);
   // A newer version in another window waits for this one: give way rather than block the update.
   db.onversionchange = () => db.close();
   return {
-    entries: async () => answerTo(db.transaction('entries').objectStore('entries').getAll()),
-    addEntries: (entries) => putAll(db, 'entries', entries),
-    documents: async () => answerTo(db.transaction('documents').objectStore('documents').getAll()),
-    addDocument: (document) => putAll(db, 'documents', [document]),
+    db,
+    recent: () => recentIn(db.transaction('entries').objectStore('entries')),
+    read: async (part, sortie) => {
+      const store = db.transaction(part).objectStore(part);
+      return answerTo(sortie === undefined ? store.getAll() : store.index('sortie').getAll(sortie));
+    },
+    write: (writing) => writeAll(db, writing),
   };
 }
 
+/** The entries numbered last, and all others of the sorties they belong to. */
+async function recentIn(store: IDBObjectStore): Promise<readonly Entry[]> {
+  const from = await new Promise<IDBValidKey | null>((resolve, reject) => {
+    const search = store.index('seq').openKeyCursor(null, 'prev');
+    let skipped = false;
+    search.onerror = () => reject(search.error);
+    search.onsuccess = () => {
+      const reached = search.result;
+      if (reached === null || skipped) return resolve(reached?.key ?? null);
+      skipped = true;
+      reached.advance(RECENT);
+    };
+  });
+  if (from === null) return answerTo(store.getAll());
+  const last: readonly Entry[] = await answerTo(
+    store.index('seq').getAll(IDBKeyRange.lowerBound(from)),
+  );
+  const whole = [...new Set(last.map(({ sortie }) => sortie))].map((sortie) =>
+    answerTo<Entry[]>(store.index('sortie').getAll(sortie)),
+  );
+  return (await Promise.all(whole)).flat();
+}
+
 /** What the device answers to a request. */
-function answerTo<T>(request: IDBRequest<T>): Promise<T> {
+export function answerTo<T>(request: IDBRequest<T>): Promise<T> {
   return new Promise((resolve, reject) => {
     request.onsuccess = () => resolve(request.result);
     request.onerror = () => reject(request.error);
@@ -53,14 +107,22 @@ function answerTo<T>(request: IDBRequest<T>): Promise<T> {
 }
 
 /** Writes all of it or nothing; resolves when it is on the disk. */
-function putAll(db: IDBDatabase, name: string, values: readonly unknown[]): Promise<void> {
+function writeAll(db: IDBDatabase, writing: Writing): Promise<void> {
   return new Promise((resolve, reject) => {
-    const write = db.transaction(name, 'readwrite', { durability: 'strict' });
+    const parts = Object.keys(writing) as Part[];
+    const write = db.transaction([...parts, 'summaries'], 'readwrite', { durability: 'strict' });
     let refusal: unknown = null;
     write.oncomplete = () => resolve();
     write.onabort = () => reject(refusal ?? write.error);
     try {
-      for (const value of values) write.objectStore(name).put(value);
+      for (const part of parts) {
+        for (const value of writing[part] ?? []) write.objectStore(part).put(value);
+      }
+      // What was worked out from a sortie holds no longer.
+      const touched = [...(writing.entries ?? []), ...(writing.brought ?? [])] as Entry[];
+      for (const sortie of new Set(touched.map(({ sortie }) => sortie))) {
+        write.objectStore('summaries').delete(sortie);
+      }
       // Not left to the browser, which would first answer to a page that may be gone by then.
       write.commit();
     } catch (error) {

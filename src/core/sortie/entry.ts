@@ -152,6 +152,10 @@ export type Event =
   | { readonly kind: 'stamp'; readonly what: Moment }
   | { readonly kind: 'interrupted' | 'resumed'; readonly run: Id }
   | { readonly kind: 'undo'; readonly target: Id }
+  /** A line in the log. */
+  | { readonly kind: 'noted'; readonly text: string }
+  /** When a moment really was, by the sortie's clock; null: it never was. What was stamped stays in the list. */
+  | { readonly kind: 'corrected'; readonly what: Moment; readonly sortieMs: number | null }
   | {
       readonly kind: 'sealed';
       readonly documents: Readonly<Record<string, Hash>>;

@@ -226,8 +226,10 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
         break;
     }
   }
+  // What is written into the log of an old sortie may be all that is at hand of it, and begins none.
+  const begun = counted.find(({ kind }) => kind !== 'noted' && kind !== 'corrected');
   return {
-    id: counted[0]?.sortie ?? null,
+    id: begun?.sortie ?? null,
     inputs,
     winds,
     clock,
@@ -235,7 +237,7 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
     list,
     stamps,
     seals,
-    startedAt: counted[0]?.at ?? null,
+    startedAt: begun?.at ?? null,
     lastAt: counted.at(-1)?.at ?? null,
     endedAt,
   };

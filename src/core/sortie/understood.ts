@@ -40,6 +40,9 @@ const CARRIES: Readonly<Record<Event['kind'], (carried: Carried) => boolean>> = 
   interrupted: isOfRun,
   resumed: isOfRun,
   undo: ({ target }) => isText(target),
+  noted: ({ text }) => isText(text),
+  corrected: ({ what, sortieMs }) =>
+    isText(what) && (sortieMs === null || Number.isFinite(sortieMs)),
   sealed: ({ documents, figures }) => isObject(documents) && isObject(figures),
 };
 

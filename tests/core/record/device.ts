@@ -55,7 +55,7 @@ export const windsOf = ({ entries }: Record): string[] =>
 /** Puts something into the store behind the app's back, as a damaged or a later version may have. */
 export function putRaw(...values: readonly object[]): Promise<void> {
   return new Promise((done, failed) => {
-    const opening = indexedDB.open('lapstrip', 1);
+    const opening = indexedDB.open('lapstrip');
     opening.onerror = () => failed(opening.error);
     opening.onsuccess = () => {
       const write = opening.result.transaction('entries', 'readwrite');

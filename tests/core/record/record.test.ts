@@ -112,7 +112,9 @@ test('every entry is written durably, so that it outlives a dead battery', async
   const transaction = vi.spyOn(IDBDatabase.prototype, 'transaction');
   record.add('sortie-one', AT, wind('27012KT'));
   await record.settled();
-  expect(transaction).toHaveBeenCalledWith('entries', 'readwrite', { durability: 'strict' });
+  expect(transaction).toHaveBeenCalledWith(expect.arrayContaining(['entries']), 'readwrite', {
+    durability: 'strict',
+  });
 });
 
 test('the list that was handed out does not change under its reader', async () => {

@@ -48,7 +48,7 @@ test.each(REFUSALS)(
 
 test('where a later version has changed the store, this one forgets', async () => {
   const later = await new Promise<IDBDatabase>((done) => {
-    const opening = indexedDB.open('lapstrip', 2);
+    const opening = indexedDB.open('lapstrip', 3);
     opening.onsuccess = () => done(opening.result);
   });
   later.close();
@@ -61,7 +61,7 @@ test('a later version that wants the store gets it, and this window says that it
   record.add('sortie-one', AT, wind('27012KT'));
   await record.settled();
   await new Promise<void>((done) => {
-    const opening = indexedDB.open('lapstrip', 2);
+    const opening = indexedDB.open('lapstrip', 3);
     opening.onsuccess = () => done();
   });
   record.add('sortie-one', AT, wind('28014KT'));

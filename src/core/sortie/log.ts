@@ -1,0 +1,209 @@
+/** A sortie as the log tells it, folded from its entries when it is opened. */
+
+import { PHASES } from '../procedure/phases';
+import type { Phase, Procedure, StepId } from '../procedure/procedure';
+import { entriesThatCount } from './counting';
+import type { Entry, Hash, Id, StepOutcome } from './entry';
+import { type EnteredWind, foldSortie, type Seal, type Stamp } from './fold';
+import { LOG_MOMENTS, type LoggedTime, type LogMoment, type LogTimes } from './logTimes';
+
+/** A note, as it was written. */
+export interface Note {
+  readonly id: Id;
+  readonly text: string;
+  readonly at: Entry['at'];
+}
+
+/** A step that was not done: the last that was said of it. */
+export interface StepLeft {
+  readonly step: StepId;
+  /** The item as it stands in the procedure; null where that is not at hand. */
+  readonly item: string | null;
+  readonly why: string | null;
+}
+
+/** How long a phase took, all its times round together. */
+export interface PhaseTime {
+  readonly phase: Phase;
+  /** From its first step or moment to that of the next phase; of the last one, to its last. */
+  readonly ms: number;
+}
+
+/** A sortie in the log. */
+export interface LoggedSortie {
+  readonly id: Id;
+  /** What it was begun with last: the documents by their names, and how it was called. */
+  readonly field: Hash | null;
+  readonly aircraft: Hash | null;
+  readonly procedure: Hash | null;
+  readonly callsign: string;
+  readonly beganAt: Entry['at'];
+  readonly endedAt: Entry['at'] | null;
+  readonly times: LogTimes;
+  readonly landings: number;
+  readonly done: number;
+  readonly heldBack: readonly StepLeft[];
+  readonly cannot: readonly StepLeft[];
+  readonly phases: readonly PhaseTime[];
+  readonly stamps: readonly Stamp[];
+  readonly seals: readonly Seal[];
+  readonly winds: readonly EnteredWind[];
+  readonly notes: readonly Note[];
+}
+
+type Tick = Extract<Entry, { kind: StepOutcome }>;
+
+const isTick = (entry: Entry): entry is Tick =>
+  entry.kind === 'done' || entry.kind === 'held' || entry.kind === 'cannot';
+
+/** Where a step stands in the procedure: its phase, or null for one of a list; and its item. */
+type Known = ReadonlyMap<StepId, { readonly phase: Phase | null; readonly item: string }>;
+
+function stepsOf(procedure: Procedure | null): Known {
+  const steps = new Map<StepId, { phase: Phase | null; item: string }>();
+  for (const list of procedure?.lists ?? []) {
+    for (const { id, item } of list.steps) steps.set(id, { phase: null, item });
+  }
+  for (const { phase, steps: inPhase } of procedure?.phases ?? []) {
+    for (const { id, item } of inPhase) steps.set(id, { phase, item });
+  }
+  return steps;
+}
+
+/**
+ * The sortie that these entries tell, in any order; null where they tell of none. `procedureOf` gives
+ * the procedure that was flown, where it is at hand: without it the phases of the steps are unknown.
+ */
+export function logOf(
+  entries: readonly Entry[],
+  procedureOf: (hash: Hash) => Procedure | null,
+): LoggedSortie | null {
+  const sortie = foldSortie(entries);
+  if (sortie.id === null || sortie.startedAt === null) return null;
+  const counted = entriesThatCount([
+    ...new Map(entries.map((entry) => [entry.id, entry])).values(),
+  ]);
+  const opened = counted.findLast((entry) => entry.kind === 'open' && entry.list === null);
+  const procedure = opened?.kind === 'open' ? opened.procedure : textOf(sortie.inputs.procedure);
+  const steps = stepsOf(procedure === null ? null : procedureOf(procedure));
+  const { stamps, winds, seals, endedAt } = sortie;
+  const left = [...lastSaid(counted).values()];
+  const leftAs = (outcome: StepOutcome): readonly StepLeft[] =>
+    left
+      .filter(({ kind }) => kind === outcome)
+      .map(({ step, why }) => ({ step, item: steps.get(step)?.item ?? null, why: why ?? null }));
+  const times = timesIn(counted, stamps, steps);
+  return {
+    id: sortie.id,
+    field: textOf(sortie.inputs.field),
+    aircraft: textOf(sortie.inputs.aircraft),
+    procedure,
+    callsign: textOf(sortie.inputs.callsign) ?? '',
+    beganAt: sortie.startedAt,
+    endedAt,
+    times,
+    landings: landingsIn(stamps, times),
+    done: leftAs('done').length,
+    heldBack: leftAs('held'),
+    cannot: leftAs('cannot'),
+    phases: phaseTimes(counted, steps),
+    stamps,
+    seals,
+    winds,
+    notes: counted.flatMap((entry) =>
+      entry.kind === 'noted' ? [{ id: entry.id, text: entry.text, at: entry.at }] : [],
+    ),
+  };
+}
+
+/** What a record from elsewhere says may be of any kind. */
+const textOf = (value: unknown): string | null => (typeof value === 'string' ? value : null);
+
+/** What was said last of each step of each run and pass. */
+function lastSaid(counted: readonly Entry[]): ReadonlyMap<string, Tick> {
+  const said = new Map<string, Tick>();
+  for (const entry of counted) {
+    if (isTick(entry)) said.set([entry.run, entry.pass, entry.step].join('/'), entry);
+  }
+  return said;
+}
+
+function timesIn(counted: readonly Entry[], stamps: readonly Stamp[], steps: Known): LogTimes {
+  const doneIn = (phase: Phase) => (entry: Entry) =>
+    entry.kind === 'done' && steps.get(entry.step)?.phase === phase;
+  // The first leg begins and the last one ends what the times are the edges of.
+  const edges: Readonly<Record<LogMoment, readonly [Stamp | undefined, Entry | undefined]>> = {
+    'off chocks': [stamps.find(({ what }) => what === 'off chocks'), counted.find(doneIn('taxi'))],
+    airborne: [stamps.find(({ what }) => what === 'airborne'), undefined],
+    landed: [stamps.findLast(({ what }) => what === 'landed'), undefined],
+    'on chocks': [
+      stamps.findLast(({ what }) => what === 'on chocks'),
+      counted.findLast(doneIn('after')),
+    ],
+  };
+  const timeOf = (moment: LogMoment): LoggedTime => {
+    const [stamped, step] = edges[moment];
+    const at = stamped?.at ?? step?.at;
+    const recorded =
+      at === undefined
+        ? null
+        : ({ sortieMs: at.sortieMs, from: stamped === undefined ? 'steps' : 'stamp' } as const);
+    const correction = counted.findLast(
+      (entry) => entry.kind === 'corrected' && entry.what === moment,
+    );
+    return correction?.kind === 'corrected'
+      ? { sortieMs: correction.sortieMs, recorded, correction: correction.id }
+      : { sortieMs: recorded?.sortieMs ?? null, recorded, correction: null };
+  };
+  return Object.fromEntries(LOG_MOMENTS.map((moment) => [moment, timeOf(moment)])) as Record<
+    LogMoment,
+    LoggedTime
+  >;
+}
+
+/** Landings as stamped; one where it was only written in, none where it was struck out. */
+function landingsIn(stamps: readonly Stamp[], { landed }: LogTimes): number {
+  if (landed.sortieMs === null) return 0;
+  return Math.max(1, stamps.filter(({ what }) => what === 'landed').length);
+}
+
+const PHASE_OF_MOMENT: Readonly<Record<string, Phase>> = {
+  'off chocks': 'taxi',
+  'brakes released': 'roll',
+  airborne: 'climb',
+  landed: 'after',
+};
+
+/**
+ * How long each phase took. A step done late, of a phase that is past, does not bring that phase back;
+ * flown again, as after a rejected take-off, it counts once more.
+ */
+function phaseTimes(counted: readonly Entry[], steps: Known): readonly PhaseTime[] {
+  const took = new Map<Phase, number>();
+  let current: { readonly phase: Phase; readonly pass: number } | null = null;
+  let lastMs: number | null = null;
+  for (const entry of counted) {
+    const phase =
+      entry.kind === 'stamp'
+        ? (PHASE_OF_MOMENT[entry.what] ?? null)
+        : entry.kind === 'done'
+          ? (steps.get(entry.step)?.phase ?? null)
+          : null;
+    if (phase === null) continue;
+    // Counted by the device's clock: the sortie's may have been set in between.
+    const { wallMs } = entry.at;
+    if (current !== null && lastMs !== null) {
+      took.set(current.phase, (took.get(current.phase) ?? 0) + Math.max(0, wallMs - lastMs));
+    }
+    lastMs = wallMs;
+    const pass: number = entry.kind === 'done' ? entry.pass : (current?.pass ?? 1);
+    const later: boolean =
+      current === null || PHASES.indexOf(phase) > PHASES.indexOf(current.phase);
+    if (current === null || later || pass > current.pass) current = { phase, pass };
+  }
+  if (current !== null && !took.has(current.phase)) took.set(current.phase, 0);
+  return PHASES.flatMap((phase) => {
+    const ms = took.get(phase);
+    return ms === undefined ? [] : [{ phase, ms }];
+  });
+}

@@ -1,0 +1,82 @@
+/** What the list of the log says of a sortie, small enough to hold thousands of. */
+
+import type { Hash, Id } from './entry';
+import type { LoggedSortie } from './log';
+import { blockMinutes, flightMinutes } from './logTimes';
+
+/** One line of the log. Worked out from the entries, and worked out again when some are added. */
+export interface LogSummary {
+  readonly sortie: Id;
+  /** Of which make this is; one of another make is worked out anew. */
+  readonly make: number;
+  readonly field: Hash | null;
+  readonly aircraft: Hash | null;
+  readonly callsign: string;
+  /** When it was begun, by both clocks. */
+  readonly wallMs: number;
+  readonly sortieMs: number;
+  /** Off chocks, airborne, landed and on chocks, by the sortie's clock; null where not known. */
+  readonly times: readonly (number | null)[];
+  readonly blockMinutes: number | null;
+  readonly flightMinutes: number | null;
+  readonly landings: number;
+  readonly heldBack: number;
+  readonly cannot: number;
+  readonly notes: number;
+  /** Something was done in it: a step, or a moment. What was only planned is not listed. */
+  readonly flown: boolean;
+}
+
+/** Raised when a line comes to say more, or otherwise. */
+export const SUMMARY_MAKE = 1;
+
+/** The line of a sortie. */
+export function summaryOf(sortie: LoggedSortie): LogSummary {
+  const { times } = sortie;
+  return {
+    sortie: sortie.id,
+    make: SUMMARY_MAKE,
+    field: sortie.field,
+    aircraft: sortie.aircraft,
+    callsign: sortie.callsign,
+    wallMs: sortie.beganAt.wallMs,
+    sortieMs: sortie.beganAt.sortieMs,
+    times: [times['off chocks'], times.airborne, times.landed, times['on chocks']].map(
+      ({ sortieMs }) => sortieMs,
+    ),
+    blockMinutes: blockMinutes(times),
+    flightMinutes: flightMinutes(times),
+    landings: sortie.landings,
+    heldBack: sortie.heldBack.length,
+    cannot: sortie.cannot.length,
+    notes: sortie.notes.length,
+    flown:
+      sortie.done + sortie.heldBack.length + sortie.cannot.length > 0 || sortie.stamps.length > 0,
+  };
+}
+
+/** Several sorties together. Times that are not known count as none. */
+export interface LogTotals {
+  readonly sorties: number;
+  readonly blockMinutes: number;
+  readonly flightMinutes: number;
+  readonly landings: number;
+}
+
+/** The totals of what was flown. */
+export function totalsOf(lines: readonly LogSummary[]): LogTotals {
+  const flown = lines.filter((line) => line.flown);
+  const sum = (of: (line: LogSummary) => number | null) =>
+    flown.reduce((total, line) => total + (of(line) ?? 0), 0);
+  return {
+    sorties: flown.length,
+    blockMinutes: sum((line) => line.blockMinutes),
+    flightMinutes: sum((line) => line.flightMinutes),
+    landings: sum((line) => line.landings),
+  };
+}
+
+/** The order of the log: begun last comes first. */
+export function compareLines(a: LogSummary, b: LogSummary): number {
+  return b.wallMs - a.wallMs || (a.sortie < b.sortie ? 1 : -1);
+}
