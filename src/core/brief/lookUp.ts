@@ -24,10 +24,13 @@ export function crosswindTable(offDeg: number | null, speedKt: number | null): L
   const off = offDeg === null ? null : offDeg > 90 ? 180 - offDeg : offDeg;
   return {
     columns: SPEEDS_KT,
-    rows: ANGLES_DEG.map((of) => ({ of, cells: SPEEDS_KT.map((kt) => kt * sinDeg(of)) })),
+    rows: ANGLES_DEG.map((of) => ({ of, cells: SPEEDS_KT.map((kt) => withoutNoise(kt * sinDeg(of))) })),
     today: nearestCell(ANGLES_DEG, off, SPEEDS_KT, speedKt),
   };
 }
+
+/** As the sine of 30° falls short of a half by the last bit, which must not turn a 3 into a 2. */
+const withoutNoise = (value: number): number => Math.round(value * 1e9) / 1e9;
 
 const TEMPERATURES_C = [-20, -10, 0, 10, 20, 30, 40];
 const ALTITUDES_FT = [0, 1000, 2000, 3000, 4000, 5000, 6000, 8000];

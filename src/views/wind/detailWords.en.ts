@@ -23,7 +23,7 @@ function shortfall(fall: Shortfall): string {
     case 'tailwind':
       return capital(worst('tail', fall.gust, fall.worstKt, fall.limitKt));
     case 'length':
-      return `Book run ${whole(fall.neededM)} m, has ${whole(fall.availableM)} m`;
+      return `Needs ${whole(fall.neededM)} m, has ${whole(fall.availableM)} m`;
     case 'closed-today':
       return 'Closed today';
     case 'gust-spread':

@@ -1,0 +1,121 @@
+/** Today's numbers: worked in from mass, air and wind, each with its reason, and what they change. */
+
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from './harness';
+import { EVENING, key, openPlace, setWind, toSteps } from './pilot';
+
+const REPORT = 'METAR XHAR 051850Z 27012G20KT 9999 FEW030 14/06 Q1009';
+
+/** The number that stands behind a name in a list. */
+const numberBehind = (page: Page, name: string) =>
+  page
+    .locator('dl > div')
+    .filter({ has: page.locator('dt', { hasText: new RegExp(`^${name}$`) }) })
+    .getByRole('button')
+    .first();
+
+const metres = async (page: Page, name: string) =>
+  Number(((await numberBehind(page, name).textContent()) ?? '').replace(/\D/g, ''));
+
+async function toNumbers(page: Page): Promise<void> {
+  await toSteps(page, REPORT);
+  await openPlace(page, 'Numbers');
+  await page.getByRole('heading', { name: 'Take-off on 28' }).waitFor();
+}
+
+describe('Numbers', () => {
+  test('stands on today’s mass, air and wind, and says so', async ({ open }) => {
+    const page = await open('tablet', { at: EVENING });
+    await toNumbers(page);
+    // 4 hPa below standard are some 110 ft, and the field lies some 50 ft above the sea: airfields-demo/fields/XHAR.json.
+    expect(await numberBehind(page, 'Temperature').textContent()).toBe('14\u00a0°C');
+    expect(await metres(page, 'Pressure altitude')).toBeGreaterThan(120);
+    expect(await metres(page, 'Pressure altitude')).toBeLessThan(220);
+    expect(await page.getByText('12 kt ahead').isVisible()).toBe(true);
+    // Half of the headwind is planned with, so more is needed than expected.
+    const pair = page
+      .locator('dl > div')
+      .filter({ hasText: /^Take-off run/ })
+      .getByRole('button');
+    const [planned = 0, expected = 0] = (await pair.allTextContents()).map((text) =>
+      Number(text.replace(/\D/g, '')),
+    );
+    expect(planned).toBeGreaterThan(expected);
+    // TORA of 28 is 1 400 m: airfields-demo/fields/XHAR.json.
+    expect(planned + (await metres(page, 'Left of TORA'))).toBeGreaterThanOrEqual(1399);
+    expect(planned + (await metres(page, 'Left of TORA'))).toBeLessThanOrEqual(1401);
+  });
+
+  test('every number opens its reason', async ({ open }) => {
+    const page = await open('phone', { at: EVENING });
+    await toNumbers(page);
+    await numberBehind(page, 'Left of TORA').click();
+    const sheet = page.getByRole('dialog');
+    await sheet.getByText('available − where the roll begins − what is needed').waitFor();
+    expect(await sheet.getByText('1400', { exact: true }).isVisible()).toBe(true);
+  });
+
+  test('a hot day lengthens the run, and puts an end that is too short outside the limits', async ({
+    open,
+  }) => {
+    const page = await open('tablet', { at: EVENING });
+    await toNumbers(page);
+    const before = await metres(page, 'Run, planned');
+    await page.getByLabel('Temperature, °C').fill('38');
+    await expect.poll(() => metres(page, 'Run, planned')).toBeGreaterThan(before + 100);
+    await openPlace(page, 'Wind');
+    // 01/19 is 1 340 m: airfields-demo/fields/XHAR.json.
+    const of19 = page.getByRole('listitem').filter({ has: key(page, 'Use 19') });
+    await expect.poll(() => of19.textContent()).toMatch(/Needs 1.\d{3} m, has/);
+  });
+
+  test('an impossible entry keeps what was typed, with a sentence, and the numbers as they were', async ({
+    open,
+  }) => {
+    const page = await open('tablet', { at: EVENING });
+    await toNumbers(page);
+    const before = await metres(page, 'Run, planned');
+    await page.getByLabel('QNH, hPa').fill('29');
+    await page.getByText('850 to 1085 hPa').waitFor();
+    expect(await page.getByLabel('QNH, hPa').inputValue()).toBe('29');
+    expect(await metres(page, 'Run, planned')).toBe(before);
+  });
+
+  test('tables are worked out when they are opened, and today is framed', async ({ open }) => {
+    const page = await open('tablet', { at: EVENING });
+    await toNumbers(page);
+    await page.getByText('Crosswind by angle and speed').click();
+    const table = page.getByRole('table').first();
+    // sin 30° is a half: FAA-H-8083-25, ch. 11.
+    const row = table
+      .getByRole('row')
+      .filter({ has: page.getByRole('rowheader', { name: '30°' }) });
+    expect(await row.getByRole('cell').allTextContents()).toEqual(
+      [5, 10, 15, 20, 25, 30, 35, 40].map((kt) => String(Math.round(kt / 2))),
+    );
+    expect(await table.getByLabel(/today$/).count()).toBe(1);
+  });
+
+  test('for a landing the landing stands first', async ({ open }) => {
+    const page = await open('tablet', { at: EVENING });
+    await toNumbers(page);
+    await openPlace(page, 'Wind');
+    await key(page, /^Judged for take-off|^For take-off/)
+      .first()
+      .click();
+    await openPlace(page, 'Numbers');
+    const titles = await page.getByRole('heading', { level: 2 }).allTextContents();
+    const at = (word: RegExp) => titles.findIndex((title) => word.test(title));
+    expect(at(/^Landing/)).toBeLessThan(at(/^Take-off/));
+  });
+
+  test('a wind that changes changes the numbers', async ({ open }) => {
+    const page = await open('tablet', { at: EVENING });
+    await toNumbers(page);
+    const before = await metres(page, 'Run, planned');
+    await openPlace(page, 'Wind');
+    await setWind(page, '28002KT');
+    await openPlace(page, 'Numbers');
+    await expect.poll(() => metres(page, 'Run, planned')).toBeGreaterThan(before);
+  });
+});
