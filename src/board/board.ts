@@ -93,17 +93,22 @@ export const preferenceApplies = signal<boolean | undefined>(undefined);
 /** The length that today needs on each end; not known before the physics is there. */
 export const lengthNeededM = signal<Tables['lengthNeededM']>(undefined);
 
+/** How far it is from the stand to an end; not known before there is a stand. */
+export const taxiDistanceM = signal<Tables['taxiDistanceM']>(undefined);
+
 /** For each end, a low sun ahead; empty until that is worked out. */
 export const lowSunOn = signal<ReadonlyMap<Designator, LowSun>>(new Map());
 
 const tables = computed((): Tables => {
   const applies = preferenceApplies.value;
   const needed = lengthNeededM.value;
+  const taxiM = taxiDistanceM.value;
   return {
     magnetic: magnetic.value,
     sun: sun.value,
     ...(applies === undefined ? {} : { preferenceApplies: applies }),
     ...(needed === undefined ? {} : { lengthNeededM: needed }),
+    ...(taxiM === undefined ? {} : { taxiDistanceM: taxiM }),
   };
 });
 
@@ -138,7 +143,9 @@ export async function loadTheRest(): Promise<void> {
 
 const settledInputs = steady(() => {
   const { field: _f, aircraft: _a, procedure: _p, callsign: _c, ...rest } = inputs.value;
-  const { typedNorth: _n, chosen: _e, purpose: _u, draft: _d, load: _l, ...settling } = rest;
+  const { typedNorth: _n, chosen: _e, purpose: _u, draft: _d, load: _l, ...others } = rest;
+  const { stand: _s, taxiClosed: _x, taxiEntry: _t, taxiVia: _v, ...more } = others;
+  const { departTo: _o, ownCalls: _w, ...settling } = more;
   return settling;
 });
 

@@ -13,11 +13,14 @@ export function setInputs(chosen: Partial<Inputs>): void {
   add({ kind: 'set', inputs: chosen });
 }
 
+/** Stands, stretches and entries of one field mean nothing on another. */
+const NO_WAY = { stand: null, taxiClosed: [], taxiEntry: null, taxiVia: null, rollsFromM: 0 };
+
 /** Goes to another field; an end of the old one cannot stay in use. */
 export function chooseField(field: ListedField): void {
   if (field.hash === inputs.value.field) return;
   const first = inputs.value.field === null;
-  const entries = add({ kind: 'set', inputs: { field: field.hash, chosen: null } });
+  const entries = add({ kind: 'set', inputs: { field: field.hash, chosen: null, ...NO_WAY } });
   if (!first) undoable.value = { what: 'field', entries };
 }
 
@@ -54,6 +57,13 @@ export function setClock(sortieMs: number, rate: number): void {
 export function useEnd(end: Chosen['end']): void {
   if (setWind()) typing.value = false;
   const changing = wind.value.using !== null && wind.value.using !== end;
-  const entries = add({ kind: 'set', inputs: { chosen: { end, purpose: purpose.value } } });
+  const entries = add({
+    kind: 'set',
+    inputs: {
+      chosen: { end, purpose: purpose.value },
+      // An intersection of another end is none of this one, and the whole run is counted again.
+      ...(inputs.value.taxiEntry === null ? {} : { taxiEntry: null, rollsFromM: 0 }),
+    },
+  });
   undoable.value = changing ? { what: 'end', entries } : null;
 }

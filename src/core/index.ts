@@ -113,6 +113,7 @@ export {
 } from './sortie/fold';
 export type { Unit } from './units';
 export { ageMinutes, issuedAt, newestFor } from './weather/issued';
+  type TaxiedPoint,
 export { readReport, readReports } from './weather/readReport';
 export type {
   Place as TextPlace,
@@ -162,6 +163,27 @@ export const loadPerformance = () => import('./brief/performance');
 /** Loads what reads a document from outside, with its schemas. */
 export const loadDocumentReader = () =>
   import('./readDocument.schema').then(({ readDocument }) => readDocument);
+
+export type {
+  Call,
+  CallFacts,
+  CallKind,
+  Compass,
+  Manner,
+  Readback,
+} from './radio/call';
+export type { TaxiFault } from './taxi/fault';
+export type { NodeId, TaxiEdge, TaxiNode } from './taxi/graph';
+export type { Progress, Stretch, Turn } from './taxi/pace';
+export type { Crossing, Mark, Route } from './taxi/route';
+export type { StretchId } from './taxi/rules';
+export type { Strip, StripEnd } from './taxi/runwayStrip';
+export type { Told } from './taxi/told';
+export type { Exit, WayIn } from './taxi/wayIn';
+export type { ChosenEntry, OfferedEntry, WayOut } from './taxi/wayOut';
+
+/** Loads what finds the way on the ground, its pace and its calls. */
+export const loadTaxi = () => import('./taxi/taxi');
 
 export type { LoggedSortie, Note, PhaseTime, StepLeft } from './sortie/log';
 export type { LogSummary, LogTotals } from './sortie/logSummary';

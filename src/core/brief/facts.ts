@@ -26,6 +26,8 @@ export interface SettledFacts {
     Pick<WindLimits, 'gustSpreadKt'>;
   /** The length needed on an end: today's, or the book's where that is not worked out; null without an aircraft. */
   readonly lengthNeededM: Readonly<Record<Purpose, LengthNeeded>> | null;
+  /** How far it is to the beginning of an end's run; null while that is not known. */
+  readonly taxiDistanceM: NonNullable<EndsQuestion['taxiDistanceM']> | null;
   /** Null while the tables are on their way, or without a field. */
   readonly sun: SunFacts | null;
   /** Whether someone controls the field; null without a field. */
@@ -44,6 +46,12 @@ export type SettledInputs = Omit<
   | 'purpose'
   | 'load'
   | 'draft'
+  | 'stand'
+  | 'taxiClosed'
+  | 'taxiEntry'
+  | 'taxiVia'
+  | 'departTo'
+  | 'ownCalls'
 >;
 
 /** The facts of a field, a date, an aircraft and the pilot's choices. */
@@ -63,6 +71,7 @@ export function factStage(
     tailwindLimit: limit(aircraft?.limits.tailwindKt[surface], inputs.ownTailwindKt),
     rules: rulesOf(inputs, field, tables),
     lengthNeededM: tables.lengthNeededM ?? (aircraft && bookRuns(aircraft)),
+    taxiDistanceM: tables.taxiDistanceM ?? null,
     sun: field === null || tables.sun === null ? null : tables.sun(field.place, at),
     controlled:
       field === null

@@ -7,7 +7,7 @@ import type { Place } from '../earth/place';
 import type { SunFacts } from '../earth/sun';
 import type { VariationTable } from '../earth/variationTable';
 import type { Procedure } from '../procedure/procedure';
-import type { LengthNeeded, Purpose } from '../runway/question';
+import type { EndsQuestion, LengthNeeded, Purpose } from '../runway/question';
 import type { Inputs } from '../sortie/entry';
 import type { Run, Stamp } from '../sortie/fold';
 
@@ -45,4 +45,6 @@ export interface Tables {
   readonly preferenceApplies?: boolean;
   /** The length that today needs on each end; left out: what the aircraft's document gives. */
   readonly lengthNeededM?: Readonly<Record<Purpose, LengthNeeded>>;
+  /** How far it is from the stand to an end; left out: not known, and nothing is settled by it. */
+  readonly taxiDistanceM?: NonNullable<EndsQuestion['taxiDistanceM']>;
 }

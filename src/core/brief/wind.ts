@@ -112,12 +112,14 @@ export function answerWind(
 
 /** The question about the ends, or why it cannot be asked. */
 export function windQuestion(
-  { field, surface, variation, crosswindLimit, tailwindLimit, rules, lengthNeededM }: SettledFacts,
+  settled: SettledFacts,
   wind: Wind | null,
   north: North,
   purpose: Purpose,
   at: Date,
 ): EndsQuestion | NoRanking {
+  const { field, surface, variation, crosswindLimit, tailwindLimit, rules } = settled;
+  const { lengthNeededM, taxiDistanceM } = settled;
   if (field === null) return 'no-field';
   if (crosswindLimit.value === null || tailwindLimit.value === null) return 'no-limits';
   if (wind === null) return 'no-wind';
@@ -140,6 +142,8 @@ export function windQuestion(
     purpose,
     variationDeg: variation.value ?? 0,
     ...(lengthNeededM === null ? {} : { lengthNeededM: lengthNeededM[purpose] }),
+    // Only the way out begins where the aircraft is; the way in begins where it will have stopped.
+    ...(taxiDistanceM === null || purpose === 'landing' ? {} : { taxiDistanceM }),
   };
 }
 

@@ -10,7 +10,11 @@ import type { Designator, Surface } from '../airfield/field';
 import type { North } from '../angle';
 import type { FactValues } from '../procedure/facts';
 import type { Phase, StepId } from '../procedure/procedure';
+import type { CallKind, Compass } from '../radio/call';
 import type { Purpose } from '../runway/question';
+import type { NodeId } from '../taxi/graph';
+import type { StretchId } from '../taxi/rules';
+import type { ChosenEntry } from '../taxi/wayOut';
 
 /** Names an entry, a sortie or a run: 16 or more random characters. */
 export type Id = string;
@@ -60,6 +64,18 @@ export interface Inputs {
   readonly purpose: Purpose | null;
   /** What is in the aircraft; null: its usual load. */
   readonly load: Load | null;
+  /** The stand that the aircraft leaves, and comes back to. */
+  readonly stand: NodeId | null;
+  /** Stretches of taxiway that are closed today. */
+  readonly taxiClosed: readonly StretchId[];
+  /** Where the runway is entered; null: for its whole run, by the shortest way. */
+  readonly taxiEntry: ChosenEntry | null;
+  /** The way taken of those offered, by what is read of it; null: the shortest. */
+  readonly taxiVia: string | null;
+  /** Where the departure turns to, for the calls. */
+  readonly departTo: Compass | null;
+  /** The pilot's own wording of calls. */
+  readonly ownCalls: Readonly<Partial<Record<CallKind, string>>>;
   /** Typed into the wind entry, and not set yet. */
   readonly draft: string;
 }
@@ -96,6 +112,12 @@ export type Moment =
   | 'brakes released'
   | 'stopping'
   | 'airborne'
+  stand: null,
+  taxiClosed: [],
+  taxiEntry: null,
+  taxiVia: null,
+  departTo: null,
+  ownCalls: {},
   | 'landed'
   | 'on chocks';
 
@@ -169,3 +191,5 @@ export type Entry = Stamped & Event;
 export function compareEntries(a: Stamped, b: Stamped): number {
   return a.seq - b.seq || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
 }
+  /** A point of the taxi plan: passed just now, or where the pilot says that the aircraft stands. */
+  | { readonly kind: 'taxied'; readonly point: NodeId; readonly placed: boolean }

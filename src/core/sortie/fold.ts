@@ -42,6 +42,14 @@ export interface Ticked {
   readonly saw: FactValues;
   readonly why: string | null;
   readonly at: Entry['at'];
+/** A point of the taxi plan, and when it was passed, or the aircraft placed on it. */
+export interface TaxiedPoint {
+  readonly id: Id;
+  readonly point: string;
+  readonly placed: boolean;
+  readonly at: Entry['at'];
+}
+
 }
 
 /** A walk through the steps of a procedure, or of one of its lists. */
@@ -65,6 +73,8 @@ export interface Stamp {
   readonly id: Id;
   readonly what: Moment;
   readonly pass: number;
+  /** Points passed since the aircraft was last placed, on a stand, on a point or on a runway. */
+  readonly taxied: readonly TaxiedPoint[];
   readonly at: Entry['at'];
 }
 
@@ -82,6 +92,7 @@ export interface Sortie {
   /** Oldest first. */
   readonly winds: readonly EnteredWind[];
   /** Null: the device's clock. */
+  taxied: [],
   readonly clock: Clock | null;
   /** The procedure being flown; null before the first step. */
   readonly run: Run | null;
@@ -106,6 +117,7 @@ export const NO_SORTIE: Sortie = {
   inputs: FRESH_INPUTS,
   winds: [],
   clock: null,
+  let taxied: TaxiedPoint[] = [];
   run: null,
   list: null,
   stamps: [],
@@ -113,6 +125,7 @@ export const NO_SORTIE: Sortie = {
   startedAt: null,
   lastAt: null,
   endedAt: null,
+        if ('stand' in entry.inputs) taxied = [];
 };
 
 type Draft<T> = { -readonly [K in keyof T]: T[K] };
@@ -196,11 +209,17 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
       case 'held':
       case 'cannot': {
         const ticked = runs.get(entry.run);
+        // What was passed on the way out is behind the roll, and the stand is left anew.
+        if (entry.what !== 'off chocks') taxied = [];
         if (ticked === undefined) break;
         ticked.ticks.set(tickKey(entry.pass, entry.step), {
           id,
           outcome: entry.kind,
           saw: entry.saw,
+      case 'taxied':
+        if (entry.placed) taxied = [];
+        taxied.push({ id, point: entry.point, placed: entry.placed, at });
+        break;
           why: entry.why ?? null,
           at,
         });
@@ -224,6 +243,7 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
       case 'sealed':
         seals.push({ documents: entry.documents, figures: entry.figures, at });
         break;
+    taxied,
     }
   }
   // What is written into the log of an old sortie may be all that is at hand of it, and begins none.

@@ -45,6 +45,7 @@ const CARRIES: Readonly<Record<Event['kind'], (carried: Carried) => boolean>> = 
     isText(what) && (sortieMs === null || Number.isFinite(sortieMs)),
   sealed: ({ documents, figures }) => isObject(documents) && isObject(figures),
 };
+  taxied: ({ point }) => isText(point),
 
 const isKind = (kind: string): kind is Event['kind'] => Object.hasOwn(CARRIES, kind);
 

@@ -1,0 +1,138 @@
+/** What is said on the radio, as facts and in which manner: the view has the words. */
+
+import type { Designator, Field } from '../airfield/field';
+
+/** A station on the radio. */
+export type Station = Field['radio'][number];
+
+/** The calls from stand to stand. */
+export const CALLS = ['taxi', 'crossing', 'line-up', 'departure', 'inbound', 'vacated'] as const;
+
+/** A call from stand to stand. */
+export type CallKind = (typeof CALLS)[number];
+
+/** Where a departure turns to, and an arrival comes from. */
+export const COMPASS = ['n', 'ne', 'e', 'se', 's', 'sw', 'w', 'nw'] as const;
+
+/** One of eight directions. */
+export type Compass = (typeof COMPASS)[number];
+
+/**
+ * In which manner a station is spoken to: a controller is asked, an information officer is told and
+ * may answer, traffic is told by saying it to the field. FAA AIM 4-1-9; ICAO Annex 11, 2.6.
+ */
+export type Manner = 'ask' | 'inform' | 'tell';
+
+/** What the calls are made of; null is what is not known, and is left unsaid. */
+export interface CallFacts {
+  readonly callsign: string | null;
+  readonly field: string;
+  /** The stand left, or gone to. */
+  readonly stand: string | null;
+  /** The holding point before the runway. */
+  readonly hold: string | null;
+  /** The end in use. */
+  readonly end: Designator | null;
+  /** Taxiways in order, runways rolled along by their names. */
+  readonly via: readonly string[];
+  /** The next runway to cross, and the taxiway and holding point it is crossed from. */
+  readonly crossing: {
+    readonly runway: string;
+    readonly on: string | null;
+    readonly hold: string | null;
+  } | null;
+  /** All runways to cross. */
+  readonly crossed: readonly string[];
+  readonly backtrack: boolean;
+  /** The roll begins where the taxiway meets the runway. */
+  readonly intersection: boolean;
+  readonly departTo: Compass | null;
+}
+
+/** What of an answer has to be said back. */
+export type Readback =
+  | { readonly code: 'runway'; readonly end: Designator }
+  | { readonly code: 'holding-point'; readonly hold: string }
+  | { readonly code: 'hold-short' | 'cross'; readonly runway: string }
+  | { readonly code: 'backtrack' | 'line-up' | 'take-off' | 'land'; readonly end: Designator };
+
+/** One call. */
+export interface Call {
+  readonly kind: CallKind;
+  /** Null where the field has no radio, and so nobody to say it to. */
+  readonly station: Station | null;
+  readonly manner: Manner;
+  readonly facts: CallFacts;
+  /** Where a controller answers: what has to be read back. ICAO Annex 11, 3.7.3.1; Doc 9432, 2.8.3. */
+  readonly readback: readonly Readback[];
+}
+
+/** On the ground one calls ground first; at the runway and in the air, the tower. */
+const ON_THE_GROUND = ['ground', 'tower', 'information', 'traffic'] as const;
+const AT_THE_RUNWAY = ['tower', 'information', 'traffic', 'ground'] as const;
+
+const FIRST_CALLED: Readonly<Record<CallKind, readonly Station['service'][]>> = {
+  taxi: ON_THE_GROUND,
+  crossing: ON_THE_GROUND,
+  'line-up': AT_THE_RUNWAY,
+  departure: AT_THE_RUNWAY,
+  inbound: AT_THE_RUNWAY,
+  vacated: AT_THE_RUNWAY,
+};
+
+/** Whom to speak to for a call; null where the field has no radio. */
+export function stationFor(kind: CallKind, radio: readonly Station[]): Station | null {
+  for (const service of FIRST_CALLED[kind]) {
+    const station = radio.find((one) => one.service === service);
+    if (station !== undefined) return station;
+  }
+  return null;
+}
+
+const MANNERS: Readonly<Record<Station['service'], Manner>> = {
+  ground: 'ask',
+  tower: 'ask',
+  information: 'inform',
+  traffic: 'tell',
+};
+
+/** A call with whom it goes to, in which manner, and what is read back of the answer. */
+export function callFor(kind: CallKind, radio: readonly Station[], facts: CallFacts): Call {
+  const station = stationFor(kind, radio);
+  const manner = station === null ? 'tell' : MANNERS[station.service];
+  return {
+    kind,
+    station,
+    manner,
+    facts,
+    readback: manner === 'ask' ? readbackOf(kind, facts) : [],
+  };
+}
+
+function readbackOf(kind: CallKind, facts: CallFacts): readonly Readback[] {
+  const { end, hold, crossed, crossing, backtrack } = facts;
+  const ofEnd = (...codes: ('runway' | 'backtrack' | 'line-up' | 'take-off' | 'land')[]) =>
+    end === null ? [] : codes.map((code) => ({ code, end }));
+  switch (kind) {
+    case 'taxi':
+      return [
+        ...(hold === null ? [] : [{ code: 'holding-point', hold } as const]),
+        ...ofEnd('runway'),
+        ...crossed.map((runway) => ({ code: 'hold-short', runway }) as const),
+      ];
+    case 'crossing':
+      return crossing === null
+        ? []
+        : [
+            { code: 'cross', runway: crossing.runway },
+            { code: 'hold-short', runway: crossing.runway },
+          ];
+    case 'line-up':
+      return [...ofEnd('line-up'), ...(backtrack ? ofEnd('backtrack') : []), ...ofEnd('take-off')];
+    case 'inbound':
+      return ofEnd('runway', 'land');
+    case 'departure':
+    case 'vacated':
+      return crossed.map((runway) => ({ code: 'hold-short', runway }) as const);
+  }
+}

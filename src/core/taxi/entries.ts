@@ -1,0 +1,83 @@
+/** Where a runway end can be entered, and what run remains from there. */
+
+import type { Designator, Field } from '../airfield/field';
+import type { PlanPoint } from '../earth/planPoint';
+import { distanceM, type NodeId, type TaxiGraph, type TaxiNode, taxiGraph } from './graph';
+import { isWithWay } from './rules';
+import { isOn, type Strip, type StripEnd, seenFrom, stripsOf } from './runwayStrip';
+
+/** A holding point from which an end is entered. */
+export interface Entry {
+  readonly hold: NodeId;
+  /** As painted: `K2`; null where the plan does not name it. */
+  readonly name: string | null;
+  readonly end: Designator;
+  /** From the holding point to where it meets the runway, metres. */
+  readonly accessM: number;
+  /** From where the end's pavement begins to where the roll begins, metres; 0 for the whole run. */
+  readonly rollsFromM: number;
+  /** TORA that remains from there, metres. */
+  readonly runM: number;
+  /** To be rolled along the runway to where the run begins, metres; 0 for none. */
+  readonly backtrackM: number;
+}
+
+/** Nearer to the beginning than this, metres, the run is the whole one: the room that lining up takes. */
+const LINE_UP_M = 60;
+
+/** Less of TORA than this, and it is no place to begin a run from, but the other end. */
+const LEAST_SHARE = 0.25;
+
+export const pointOf = ({ xM, yM }: TaxiNode): PlanPoint => ({ eastM: xM, northM: yM });
+
+/** The runway of an end, with the end as it lies on the plan; null where the field has none of that name. */
+export function stripWith(field: Field, end: Designator): readonly [Strip, StripEnd] | null {
+  for (const strip of stripsOf(field)) {
+    for (const one of strip.ends) if (one.designator === end) return [strip, one];
+  }
+  return null;
+}
+
+/**
+ * All ways of entering an end: from each holding point that gives on to it the whole run, where need
+ * be by rolling back along the runway, and the run from where it meets the runway, if that is less.
+ */
+export function entriesOf(field: Field, end: Designator): readonly Entry[] {
+  const found = stripWith(field, end);
+  if (found === null) return [];
+  const [strip, { toraM }] = found;
+  const graph = taxiGraph(field);
+  return graph.nodes.flatMap((node, index): Entry[] => {
+    if (node.kind !== 'hold' || node.ends?.includes(end) !== true) return [];
+    const meets = onRunwayFrom(graph, index, strip);
+    const at = pointOf(meets ?? node);
+    const alongM = Math.min(strip.lengthM, Math.max(0, seenFrom(strip, end, at).alongM));
+    const isBeginning = alongM <= LINE_UP_M || meets?.ends?.includes(end) === true;
+    const entry = {
+      hold: node.id,
+      name: node.name ?? null,
+      end,
+      accessM: meets ? distanceM(node, meets) : 0,
+    };
+    const whole = { ...entry, rollsFromM: 0, runM: toraM, backtrackM: isBeginning ? 0 : alongM };
+    const runM = toraM - alongM;
+    if (isBeginning || runM < LEAST_SHARE * toraM) return [whole];
+    return [whole, { ...entry, rollsFromM: alongM, runM, backtrackM: 0 }];
+  });
+}
+
+/** The point of a runway that a holding point leads to at once; the nearest of several, null for none. */
+function onRunwayFrom(graph: TaxiGraph, hold: number, strip: Strip): TaxiNode | null {
+  const { nodes, edges, first, arcs, target } = graph;
+  let nearest: TaxiNode | null = null;
+  for (let slot = first[hold] ?? 0; slot < (first[hold + 1] ?? 0); slot++) {
+    const arc = arcs[slot] ?? 0;
+    const node = nodes[target[arc] ?? 0];
+    if (node?.kind !== 'runway' || edges[arc >> 1]?.on === 'runway') continue;
+    if (!isWithWay(graph, arc) || !isOn(strip, pointOf(node))) continue;
+    const isNearer =
+      nearest === null || distanceM(nodes[hold], node) < distanceM(nodes[hold], nearest);
+    if (isNearer) nearest = node;
+  }
+  return nearest;
+}

@@ -1,0 +1,52 @@
+/** What keeps a way from being found, and how it comes to be so. */
+
+import type { Designator, Field } from '../airfield/field';
+import { type NodeId, type TaxiGraph, taxiGraph } from './graph';
+import { type StretchId, type TaxiRules, weightsOf } from './rules';
+import { searchFrom } from './search';
+
+/** Why there is no way. */
+export type TaxiFault =
+  /** The field's document draws no taxiways. */
+  | { readonly code: 'no-plan' }
+  | { readonly code: 'no-end' }
+  /** The field has stands, and the pilot has not said on which the aircraft is. */
+  | { readonly code: 'no-start' }
+  /** The plan has no stand; the pilot can begin from any point. */
+  | { readonly code: 'no-stand' }
+  | { readonly code: 'start-unknown'; readonly node: NodeId }
+  /** No holding point gives on to the end. */
+  | { readonly code: 'end-without-hold'; readonly end: Designator }
+  /** No way leaves the landing runway. */
+  | { readonly code: 'no-exit'; readonly end: Designator }
+  /** There is a way, but for what is closed today. */
+  | { readonly code: 'closed'; readonly stretches: readonly StretchId[] }
+  /** There is a way, but for a taxiway that is too narrow. */
+  | { readonly code: 'too-narrow'; readonly neededWidthM: number }
+  /** There is a way, but for the direction of a one-way taxiway. */
+  | { readonly code: 'one-way' }
+  /** Nothing joins the two points: the plan is in pieces. */
+  | { readonly code: 'in-pieces' };
+
+/** Why there is no way from a node to any of some others: what, if it were left out, would make one. */
+export function whyNoWay(
+  field: Field,
+  from: number,
+  to: readonly number[],
+  rules: TaxiRules,
+): TaxiFault {
+  const graph = taxiGraph(field);
+  const leads = (asked: TaxiGraph, leaving: Partial<TaxiRules>) => {
+    const { cost } = searchFrom(asked, from, weightsOf(asked, { ...rules, ...leaving }));
+    return to.some((node) => cost[node] !== Number.POSITIVE_INFINITY);
+  };
+  if (rules.closed.length > 0 && leads(graph, { closed: [] })) {
+    return { code: 'closed', stretches: rules.closed };
+  }
+  if (rules.neededWidthM !== null && leads(graph, { closed: [], neededWidthM: null })) {
+    return { code: 'too-narrow', neededWidthM: rules.neededWidthM };
+  }
+  const anyWay = { ...graph, edges: graph.edges.map((edge) => ({ ...edge, oneWay: false })) };
+  if (leads(anyWay, { closed: [], neededWidthM: null })) return { code: 'one-way' };
+  return { code: 'in-pieces' };
+}

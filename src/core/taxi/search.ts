@@ -1,0 +1,117 @@
+/** Shortest ways from one point to all others. */
+
+import { type Arc, edgeOf, reverseOf, type TaxiGraph } from './graph';
+import { isWithWay } from './rules';
+
+/** The least that each node costs from (or, searched backward, to) one node, and the arc that brings it. */
+export interface Search {
+  readonly graph: TaxiGraph;
+  /** By node; infinite where there is no way. */
+  readonly cost: Float64Array;
+  /** By node: the last arc of the way there, or backward the first arc of the way on; −1 for none. */
+  readonly by: Int32Array;
+}
+
+/**
+ * Dijkstra's algorithm with a binary heap: E. W. Dijkstra, A note on two problems in connexion with
+ * graphs, Numerische Mathematik 1 (1959). Weights are by edge, not negative, infinite where an edge
+ * may not be used. Backward it answers the ways to `start` instead of from it.
+ */
+export function searchFrom(
+  graph: TaxiGraph,
+  start: number,
+  weights: Float64Array,
+  direction: 'forward' | 'backward' = 'forward',
+): Search {
+  const { first, arcs, target } = graph;
+  const cost = new Float64Array(graph.nodes.length).fill(Number.POSITIVE_INFINITY);
+  const by = new Int32Array(graph.nodes.length).fill(-1);
+  const queue = new Queue();
+  cost[start] = 0;
+  queue.put(start, 0);
+  for (let node = queue.take(); node !== null; node = queue.take()) {
+    if (queue.taken > (cost[node] ?? 0)) continue;
+    const end = first[node + 1] ?? 0;
+    for (let slot = first[node] ?? 0; slot < end; slot++) {
+      const leaving = arcs[slot] ?? 0;
+      const rolled: Arc = direction === 'forward' ? leaving : reverseOf(leaving);
+      const weight = weights[edgeOf(rolled)] ?? Number.POSITIVE_INFINITY;
+      const reached = target[leaving] ?? 0;
+      const sum = queue.taken + weight;
+      if (sum >= (cost[reached] ?? 0) || !isWithWay(graph, rolled)) continue;
+      cost[reached] = sum;
+      by[reached] = rolled;
+      queue.put(reached, sum);
+    }
+  }
+  return { graph, cost, by };
+}
+
+/** The arcs of the way from a forward search's start to a node; null where there is none. */
+export function wayTo({ graph, cost, by }: Search, node: number): Arc[] | null {
+  if (cost[node] === Number.POSITIVE_INFINITY) return null;
+  const way: Arc[] = [];
+  for (let arc = by[node] ?? -1; arc >= 0; arc = by[graph.target[reverseOf(arc)] ?? 0] ?? -1) {
+    way.push(arc);
+  }
+  return way.reverse();
+}
+
+/** The arcs of the way from a node to a backward search's start; null where there is none. */
+export function wayOnFrom({ graph, cost, by }: Search, node: number): Arc[] | null {
+  if (cost[node] === Number.POSITIVE_INFINITY) return null;
+  const way: Arc[] = [];
+  for (let arc = by[node] ?? -1; arc >= 0; arc = by[graph.target[arc] ?? 0] ?? -1) way.push(arc);
+  return way;
+}
+
+/** A heap of nodes, the cheapest on top; a node may stand in it more than once. */
+class Queue {
+  readonly #nodes: number[] = [];
+  readonly #costs: number[] = [];
+  /** What the node taken last was put in for. */
+  taken = 0;
+
+  put(node: number, cost: number): void {
+    const nodes = this.#nodes;
+    const costs = this.#costs;
+    let hole = nodes.length;
+    while (hole > 0) {
+      const parent = (hole - 1) >> 1;
+      const above = costs[parent] ?? 0;
+      if (above <= cost) break;
+      costs[hole] = above;
+      nodes[hole] = nodes[parent] ?? 0;
+      hole = parent;
+    }
+    costs[hole] = cost;
+    nodes[hole] = node;
+  }
+
+  take(): number | null {
+    const nodes = this.#nodes;
+    const costs = this.#costs;
+    const top = nodes[0];
+    const lastNode = nodes.pop();
+    const lastCost = costs[costs.length - 1] ?? 0;
+    if (top === undefined || lastNode === undefined) return null;
+    this.taken = costs[0] ?? 0;
+    costs.pop();
+    const size = nodes.length;
+    let hole = 0;
+    while (2 * hole + 1 < size) {
+      let child = 2 * hole + 1;
+      if (child + 1 < size && (costs[child + 1] ?? 0) < (costs[child] ?? 0)) child += 1;
+      const below = costs[child] ?? 0;
+      if (below >= lastCost) break;
+      costs[hole] = below;
+      nodes[hole] = nodes[child] ?? 0;
+      hole = child;
+    }
+    if (size > 0) {
+      costs[hole] = lastCost;
+      nodes[hole] = lastNode;
+    }
+    return top;
+  }
+}

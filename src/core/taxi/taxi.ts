@@ -1,0 +1,11 @@
+/** The way on the ground, for the place that shows it. */
+
+export { CALLS, COMPASS, callFor } from '../radio/call';
+export { routeKey } from './alternatives';
+export { taxiGraph } from './graph';
+export { progressOn, secondsAt, turnsOf } from './pace';
+export { neededWidthM, stretchId } from './rules';
+export { stripsOf } from './runwayStrip';
+export { toldIn, toldOut } from './told';
+export { wayIn } from './wayIn';
+export { isEntry, taxiDistances, wayOut } from './wayOut';

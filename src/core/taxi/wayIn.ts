@@ -1,0 +1,114 @@
+/** From a landing to the stand. */
+
+import type { Designator, Field } from '../airfield/field';
+import { pointOf, stripWith } from './entries';
+import { type TaxiFault, whyNoWay } from './fault';
+import { type NodeId, type TaxiGraph, taxiGraph } from './graph';
+import { type Route, routeAlong } from './route';
+import { isWithWay, type TaxiRules, weightsOf } from './rules';
+import { isOn, type Strip, seenFrom } from './runwayStrip';
+import { searchFrom, wayTo } from './search';
+import { startOf } from './wayOut';
+
+/** What is asked about the way in. */
+export interface WayInQuestion {
+  readonly field: Field;
+  /** The end landed on; null before there is one. */
+  readonly end: Designator | null;
+  /** From the landing threshold to where the aircraft has come to taxi speed, metres; null where it is not known. */
+  readonly landingM: number | null;
+  /** The stand; null where the pilot has not said. */
+  readonly to: NodeId | null;
+  /** Where the aircraft is, once the pilot has said so: the runway is behind it. */
+  readonly from: NodeId | null;
+  readonly rules: TaxiRules;
+}
+
+/** Where the runway is left. */
+export interface Exit {
+  readonly node: NodeId;
+  /** The taxiway that leaves it. */
+  readonly name: string;
+  /** From the landing threshold, metres. */
+  readonly fromThresholdM: number;
+  /** To be rolled back along the runway to it, metres; 0 for none. */
+  readonly backtrackM: number;
+}
+
+/** The way in. */
+export interface WayIn {
+  readonly route: Route | null;
+  /** Where the runway is left; null where the aircraft has left it, and where it is not known. */
+  readonly exit: Exit | null;
+  readonly fault: TaxiFault | null;
+}
+
+const without = (fault: TaxiFault): WayIn => ({ route: null, exit: null, fault });
+
+/** The way in, from where today's landing leaves the runway, or from where the aircraft is. */
+export function wayIn({ field, end, landingM, to, from, rules }: WayInQuestion): WayIn {
+  const stand = startOf(field, to);
+  if (typeof stand !== 'number') return without(stand);
+  const graph = taxiGraph(field);
+  let exit: Exit | null = null;
+  let begun = from === null ? undefined : graph.indexOf.get(from);
+  if (begun === undefined) {
+    if (end === null) return without({ code: 'no-end' });
+    exit = likelyExit(exitsOf(field, end, rules), landingM);
+    if (exit === null) return without({ code: 'no-exit', end });
+    begun = graph.indexOf.get(exit.node) ?? 0;
+  }
+  const way = wayTo(searchFrom(graph, begun, weightsOf(graph, rules)), stand);
+  if (way === null) return { ...without(whyNoWay(field, begun, [stand], rules)), exit };
+  return { route: routeAlong(field, way), exit, fault: null };
+}
+
+/** Where a landing on an end can leave the runway, in the order they are come to. */
+export function exitsOf(
+  field: Field,
+  end: Designator,
+  rules: TaxiRules,
+): readonly Omit<Exit, 'backtrackM'>[] {
+  const found = stripWith(field, end);
+  if (found === null) return [];
+  const [strip, { displacedM }] = found;
+  const graph = taxiGraph(field);
+  const weights = weightsOf(graph, rules);
+  return graph.nodes
+    .flatMap((node, index) => {
+      if (node.kind !== 'runway' || !isOn(strip, pointOf(node))) return [];
+      const name = leavingBy(graph, index, weights, strip);
+      const { alongM } = seenFrom(strip, end, pointOf(node));
+      return name === null ? [] : [{ node: node.id, name, fromThresholdM: alongM - displacedM }];
+    })
+    .sort((a, b) => a.fromThresholdM - b.fromThresholdM);
+}
+
+/** The name of a taxiway that leaves a runway at a point; null where none does. */
+function leavingBy(
+  { edges, arcs, first, ...graph }: TaxiGraph,
+  node: number,
+  weights: Float64Array,
+  strip: Strip,
+): string | null {
+  for (let slot = first[node] ?? 0; slot < (first[node + 1] ?? 0); slot++) {
+    const arc = arcs[slot] ?? 0;
+    const edge = edges[arc >> 1];
+    if (edge === undefined || edge.on === 'runway' || edge.name === strip.name) continue;
+    if (weights[arc >> 1] === Number.POSITIVE_INFINITY) continue;
+    if (isWithWay({ edges, arcs, first, ...graph }, arc)) return edge.name;
+  }
+  return null;
+}
+
+/** The first exit that a landing can take; where it rolls past all of them, the last, rolled back to. */
+function likelyExit(
+  exits: readonly Omit<Exit, 'backtrackM'>[],
+  landingM: number | null,
+): Exit | null {
+  if (landingM === null) return null;
+  const ahead = exits.find(({ fromThresholdM }) => fromThresholdM >= landingM);
+  if (ahead !== undefined) return { ...ahead, backtrackM: 0 };
+  const last = exits.at(-1);
+  return last === undefined ? null : { ...last, backtrackM: landingM - last.fromThresholdM };
+}

@@ -1,0 +1,149 @@
+/** From where the aircraft is to the holding point of an end. */
+
+import type { Designator, Field } from '../airfield/field';
+import { alternativesTo, routeKey } from './alternatives';
+import { type Entry, entriesOf } from './entries';
+import { type TaxiFault, whyNoWay } from './fault';
+import { type NodeId, taxiGraph } from './graph';
+import { type Route, routeAlong } from './route';
+import { RUNWAY_WEIGHT, type TaxiRules, weightsOf } from './rules';
+import { type Search, searchFrom, wayTo } from './search';
+
+/** What is asked about the way to a runway. */
+export interface WayOutQuestion {
+  readonly field: Field;
+  /** Where the aircraft is; null where the pilot has not said. */
+  readonly from: NodeId | null;
+  /** The end in use; null before there is one. */
+  readonly end: Designator | null;
+  readonly rules: TaxiRules;
+  /** The entry that the pilot chose; null for the whole run the shortest way. */
+  readonly entry?: ChosenEntry | null;
+  /** The way that the pilot chose of those offered, by its key; null for the shortest. */
+  readonly via?: string | null;
+}
+
+/** Names an entry: a holding point, and where the roll begins from it. */
+export interface ChosenEntry {
+  readonly end: Designator;
+  readonly hold: NodeId;
+  /** The run begins where one meets the runway: nothing is rolled back. */
+  readonly intersection: boolean;
+}
+
+/** An entry with how far it is to its holding point. */
+export interface OfferedEntry extends Entry {
+  readonly taxiM: number;
+}
+
+/** The way to a runway. */
+export interface WayOut {
+  /** The way that is taken; null where `fault` says why there is none. */
+  readonly route: Route | null;
+  readonly entry: OfferedEntry | null;
+  /** Others that are hardly longer; the shortest too, where another is taken. */
+  readonly alternatives: readonly Route[];
+  /** All ways of entering the end that can be reached, the whole run first, then by taxi distance. */
+  readonly entries: readonly OfferedEntry[];
+  readonly fault: TaxiFault | null;
+}
+
+const without = (fault: TaxiFault): WayOut => ({
+  route: null,
+  entry: null,
+  alternatives: [],
+  entries: [],
+  fault,
+});
+
+/** Whether an entry is the one that is named. */
+export const isEntry = (entry: Entry, chosen: ChosenEntry | null | undefined): boolean =>
+  chosen?.end === entry.end &&
+  chosen.hold === entry.hold &&
+  chosen.intersection === entry.rollsFromM > 0;
+
+/** The way to a runway: the shortest that is allowed, or the one chosen. */
+export function wayOut(question: WayOutQuestion): WayOut {
+  const { field, from, end, rules } = question;
+  const begun = startOf(field, from);
+  if (typeof begun !== 'number') return without(begun);
+  if (end === null) return without({ code: 'no-end' });
+  const all = entriesOf(field, end);
+  if (all.length === 0) return without({ code: 'end-without-hold', end });
+  const graph = taxiGraph(field);
+  const weights = weightsOf(graph, rules);
+  const forward = searchFrom(graph, begun, weights);
+  const reached = reachable(field, all, forward);
+  const first = reached[0];
+  if (first === undefined) {
+    const holds = all.map(({ hold }) => graph.indexOf.get(hold) ?? 0);
+    return without(whyNoWay(field, begun, holds, rules));
+  }
+  const chosen = reached.find(({ entry }) => isEntry(entry, question.entry)) ?? first;
+  const routes = [
+    ...(chosen.route === null ? [] : [chosen.route]),
+    ...alternativesTo(field, forward, chosen.hold, weights),
+  ];
+  const route = routes.find((one) => routeKey(one) === question.via) ?? routes[0] ?? null;
+  return {
+    route,
+    entry: chosen.entry,
+    alternatives: routes.filter((one) => one !== route),
+    entries: reached.map(({ entry }) => entry),
+    fault: null,
+  };
+}
+
+/** The index of where the aircraft is, or why it cannot be said. */
+export function startOf(field: Field, from: NodeId | null): number | TaxiFault {
+  const { nodes } = field.taxi;
+  if (nodes.length === 0) return { code: 'no-plan' };
+  if (from === null) {
+    return { code: nodes.some(({ kind }) => kind === 'stand') ? 'no-start' : 'no-stand' };
+  }
+  return taxiGraph(field).indexOf.get(from) ?? { code: 'start-unknown', node: from };
+}
+
+/**
+ * The entries that can be reached: those of the whole run first, by how much runway is used as a
+ * taxiway, rolling back included, and then by distance.
+ */
+function reachable(field: Field, entries: readonly Entry[], forward: Search) {
+  const graph = taxiGraph(field);
+  return entries
+    .flatMap((entry) => {
+      const hold = graph.indexOf.get(entry.hold) ?? 0;
+      const way = wayTo(forward, hold);
+      if (way === null) return [];
+      const route = routeAlong(field, way);
+      const cost = (forward.cost[hold] ?? 0) + entry.accessM + entry.backtrackM * RUNWAY_WEIGHT;
+      return [{ entry: { ...entry, taxiM: route?.lengthM ?? 0 }, hold, route, cost }];
+    })
+    .sort(
+      (a, b) => Number(a.entry.rollsFromM > 0) - Number(b.entry.rollsFromM > 0) || a.cost - b.cost,
+    );
+}
+
+/**
+ * How far it is from a point to the beginning of the run on each end that can be reached, metres;
+ * an end that cannot is left out. For the choice between ends.
+ */
+export function taxiDistances(
+  field: Field,
+  from: NodeId,
+  ends: readonly Designator[],
+  rules: TaxiRules,
+): ReadonlyMap<Designator, number> {
+  const graph = taxiGraph(field);
+  const start = graph.indexOf.get(from);
+  if (start === undefined) return new Map();
+  const forward = searchFrom(graph, start, weightsOf(graph, rules));
+  return new Map(
+    ends.flatMap((end) => {
+      const nearest = reachable(field, entriesOf(field, end), forward)[0]?.entry;
+      return nearest === undefined
+        ? []
+        : [[end, nearest.taxiM + nearest.accessM + nearest.backtrackM] as const];
+    }),
+  );
+}
