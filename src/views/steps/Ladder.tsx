@@ -10,7 +10,7 @@ import { wallMs } from '../../board/time';
 import { ladder, today } from '../../board/today';
 import type { Figure, Ladder, Rung } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
-import { stopwatch, whole } from '../../parts/format';
+import { NO_BREAK_SPACE, stopwatch, whole } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { TickKey } from '../../parts/key/TickKey';
 import styles from './Ladder.module.css';
@@ -88,7 +88,7 @@ function Speed({ name, figure, down }: SpeedProps): JSX.Element {
   return (
     <Asked hint={words.knots} className={styles.speed} onAsk={() => ask(name, figure)}>
       {value === null ? words.unknownLive : whole(down === true ? Math.floor(value) : value)}
-      <small class={styles.unit}>{words.knots}</small>
+      <small class={styles.unit}>{`${NO_BREAK_SPACE}${words.knots}`}</small>
     </Asked>
   );
 }
