@@ -5,6 +5,7 @@ import { draft, followDate, inputs, record, sortie } from './board';
 import { chooseAircraft } from './choices';
 import { aircraft } from './documents';
 import { interrupt } from './interruption';
+import { takeFromAddress } from './places';
 
 /** Longer than this the app will not wait for a storage that does not answer. */
 const STORE_PATIENCE_MS = 2000;
@@ -16,13 +17,7 @@ export async function begin(): Promise<void> {
   await Promise.race([opened, new Promise((done) => setTimeout(done, STORE_PATIENCE_MS))]);
   followDate();
   draft.value = inputs.value.draft;
-  // Most addresses bring no text, and so the code that takes one comes only with one that does.
-  if (location.search !== '' || location.hash.includes('?')) {
-    await import('./incoming').then(
-      ({ takeIncoming }) => takeIncoming(),
-      () => undefined,
-    );
-  }
+  await takeFromAddress().catch(() => undefined);
   // A reload in mid-sequence is an interruption, since the last that is known; another window is none.
   if (!(await elsewhere)) interrupt(sortie.value.lastAt?.wallMs);
   const first = aircraft.value[0];

@@ -1,5 +1,7 @@
-/** Text that comes with the address: shared from another app, or in a link with a report in it. */
+/** What comes with the address: text shared from another app, a link with a report, or a document in it. */
 
+import { ADD } from '../exchange/link';
+import { sheet } from './places';
 import { takeText } from './windEntry';
 
 /** The names under which a shared text may come; a link of ours says `report`. */
@@ -18,8 +20,15 @@ export function textInAddress({ search, hash }: Pick<Location, 'search' | 'hash'
   return null;
 }
 
-/** Takes the text that came with the address into the wind entry, and clears the address of it. */
+/** Takes what came with the address, and clears the address of it. */
 export function takeIncoming(): void {
+  const { hash } = location;
+  if (hash.startsWith(ADD)) {
+    history.replaceState(null, '', `${location.pathname}#/wind`);
+    // Nothing is kept before the pilot has seen what it is.
+    sheet.value = { kind: 'incoming', from: hash, over: null };
+    return;
+  }
   const text = textInAddress(location);
   if (text === null) return;
   history.replaceState(null, '', `${location.pathname}#/wind`);

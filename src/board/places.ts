@@ -1,7 +1,7 @@
 /** Which place is open, which sheet lies over it, and whether a wind is being typed. */
 
 import { signal } from '@preact/signals';
-import type { EndFigures, Figure, LowSun, RankedEnd, Unit, WindAnswer } from '../core';
+import type { EndFigures, Figure, Hash, Id, LowSun, RankedEnd, Unit, WindAnswer } from '../core';
 
 /** The five places, in the order of the keys at the bottom edge. */
 export const PLACES = ['wind', 'taxi', 'steps', 'numbers', 'log'] as const;
@@ -30,6 +30,12 @@ export type Sheet =
   | { readonly kind: 'sortie' }
   | { readonly kind: 'about' }
   | { readonly kind: 'load'; readonly over: Sheet | null }
+  /** A sortie of the log. */
+  | { readonly kind: 'logged'; readonly sortie: Id }
+  /** A document to be given away, or printed. */
+  | { readonly kind: 'share' | 'print'; readonly hash: Hash; readonly over: Sheet | null }
+  /** What came from elsewhere, a file or what follows `#` in a link: looked at before it is kept. */
+  | { readonly kind: 'incoming'; readonly from: File | string; readonly over: Sheet | null }
   | {
       readonly kind: 'why';
       readonly title: string;
@@ -64,9 +70,19 @@ export function openPlace(name: Place): void {
   history.replaceState(null, '', `#/${name}`);
 }
 
-/** Opens the place that the address names when it is changed by hand or by a shortcut. */
+/** What brings something stands behind a question mark; the code that takes it comes only then. */
+export async function takeFromAddress(): Promise<void> {
+  if (location.search === '' && !location.hash.includes('?')) return;
+  const { takeIncoming } = await import('./incoming');
+  takeIncoming();
+}
+
+/** Opens what the address names when it is changed by hand, by a shortcut or by a link. */
 export function followAddress(): void {
-  addEventListener('hashchange', () => openPlace(placeInAddress()));
+  addEventListener('hashchange', () => {
+    if (location.hash.includes('?')) void takeFromAddress();
+    else openPlace(placeInAddress());
+  });
 }
 
 /** Opens where a number comes from. */

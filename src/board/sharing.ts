@@ -1,0 +1,192 @@
+/** Giving documents and the record away, and looking at what comes before any of it is kept. */
+
+import {
+  type DocumentProblem,
+  loadDocumentReader,
+  type Procedure,
+  type ReadDocument,
+} from '../core';
+import {
+  countSteps,
+  partsThatDiffer,
+  type StepDifferences,
+  stepDifferences,
+} from '../exchange/differences';
+import { documentHash } from '../exchange/hash';
+import { type Links, linksTo, textInLink } from '../exchange/link';
+import {
+  type FiledRecord,
+  isRecordFile,
+  LARGEST_RECORD,
+  type RecordProblem,
+  recordIn,
+  writeRecord,
+} from '../exchange/recordFile';
+import { type Merged, mergeBrought, wholeRecord } from '../record/past';
+import type { KeptDocument } from '../record/store';
+import { record } from './board';
+import { all, type Listed } from './documents';
+import { addOwnDocument, listOwnDocuments } from './ownDocuments';
+
+/** A document to be given away. */
+export interface Shared {
+  readonly name: string;
+  readonly file: File;
+  readonly links: Links;
+}
+
+/** A listed document as a file and as links; rejects where it cannot be had just now. */
+export async function shared(listed: Listed): Promise<Shared> {
+  const content = await listed.load();
+  const app = `${location.origin}${location.pathname}`;
+  const text = `${JSON.stringify(content, null, 2)}\n`;
+  const file = new File([text], `${listed.code.toLowerCase()}.json`, { type: 'application/json' });
+  return { name: listed.name, file, links: await linksTo(app, content) };
+}
+
+/** The record as files: one, but for very long records. */
+export async function recordFiles(): Promise<readonly File[]> {
+  const written = writeRecord(await wholeRecord(record));
+  return written.map((pieces, index) => {
+    const part = written.length === 1 ? '' : `-${index + 1}-of-${written.length}`;
+    return new File([...pieces], `lapstrip-log${part}.json`, { type: 'application/json' });
+  });
+}
+
+/** What a document that came would change. */
+export type AgainstOwn =
+  /** The very same is there. */
+  | { readonly kind: 'same' }
+  /** Nothing of its name is there. */
+  | { readonly kind: 'new' }
+  /** Another of its name is there, and stays. */
+  | {
+      readonly kind: 'other';
+      readonly name: string;
+      readonly steps: StepDifferences | null;
+      readonly parts: readonly string[];
+    };
+
+/** What came, as far as it can be used. */
+export type Incoming =
+  | {
+      readonly kind: 'document';
+      readonly document: KeptDocument & {
+        readonly content: NonNullable<ReadDocument['document']>['content'];
+      };
+      readonly against: AgainstOwn;
+      /** Steps, for a procedure. */
+      readonly steps: number | null;
+    }
+  | {
+      readonly kind: 'record';
+      readonly record: FiledRecord;
+      readonly sorties: number;
+      /** Documents in it that are not what they say, and are left out. */
+      readonly leftOut: number;
+    }
+  | { readonly kind: 'refused'; readonly problems: readonly DocumentProblem[] };
+
+const refused = (what: string): Incoming => ({ kind: 'refused', problems: [{ at: '', what }] });
+
+/** Looks at a file, or at what follows `#` in a link. Never rejects, and keeps nothing. */
+export async function lookAt(from: File | string): Promise<Incoming> {
+  try {
+    if (typeof from === 'string') {
+      const text = await textInLink(from);
+      return text === null ? refused('link-cut') : await readText(text);
+    }
+    return from.size > LARGEST_RECORD
+      ? refused('record-too-large')
+      : await readText(await from.text());
+  } catch {
+    return refused('not-read');
+  }
+}
+
+/** A longer text is no document, characters; a record may be longer. */
+const LONGEST_DOCUMENT = 1_000_000;
+
+async function readText(text: string): Promise<Incoming> {
+  // What is short is read once more by its reader, which says all that is wrong with it.
+  const parsed = parse(text);
+  if (isRecordFile(parsed)) return lookAtRecord(parsed);
+  if (text.length > LONGEST_DOCUMENT)
+    return refused(parsed === undefined ? 'not-json' : 'too-long');
+  const readDocument = await loadDocumentReader();
+  const { document, problems } = readDocument(text);
+  if (document === null) return { kind: 'refused', problems };
+  const { kind, content } = document;
+  return {
+    kind: 'document',
+    document: { hash: await documentHash(content), kind, content, own: true },
+    against: await against(await documentHash(content), document),
+    steps: kind === 'procedure' ? countSteps(content) : null,
+  };
+}
+
+function parse(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined;
+  }
+}
+
+async function against(
+  hash: string,
+  { kind, content }: NonNullable<ReadDocument['document']>,
+): Promise<AgainstOwn> {
+  if (all.value.some((listed) => listed.hash === hash)) return { kind: 'same' };
+  // The pilot's own comes last, and is what is flown.
+  const named = all.value.findLast(
+    (listed) => listed.kind === kind && listed.code === content.code,
+  );
+  const own = await named?.load().catch(() => null);
+  if (named === undefined || own == null) return { kind: 'new' };
+  return {
+    kind: 'other',
+    name: named.name,
+    steps: kind === 'procedure' ? stepDifferences(own as Procedure, content) : null,
+    parts: partsThatDiffer(own, content),
+  };
+}
+
+const RECORD_PROBLEMS: Readonly<Record<RecordProblem, string>> = {
+  'too-large': 'record-too-large',
+  'not-json': 'not-json',
+  'not-record': 'not-ours',
+  'other-version': 'record-version',
+  damaged: 'record-damaged',
+};
+
+async function lookAtRecord(parsed: unknown): Promise<Incoming> {
+  const { record: filed, problem } = recordIn(parsed);
+  if (filed === null) return refused(RECORD_PROBLEMS[problem]);
+  const documents: KeptDocument[] = [];
+  for (const document of filed.documents)
+    if (await isWhatItSays(document)) documents.push(document);
+  return {
+    kind: 'record',
+    record: { entries: filed.entries, documents },
+    sorties: new Set(filed.entries.map(({ sortie }) => sortie)).size,
+    leftOut: filed.documents.length - documents.length,
+  };
+}
+
+/** Whether a document in a record passes its schema, and has the name of its content. */
+async function isWhatItSays({ hash, kind, content }: KeptDocument): Promise<boolean> {
+  const readDocument = await loadDocumentReader();
+  const { document } = readDocument(JSON.stringify(content));
+  return document?.kind === kind && (await documentHash(document.content)) === hash;
+}
+
+/** Keeps a document that was looked at. */
+export const keepIncoming = (document: KeptDocument): Promise<void> => addOwnDocument(document);
+
+/** Merges a record that was looked at: all of it, or nothing, and then it rejects. */
+export async function mergeIncoming(brought: FiledRecord): Promise<Merged> {
+  const merged = await mergeBrought(record, brought);
+  await listOwnDocuments();
+  return merged;
+}

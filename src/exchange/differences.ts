@@ -1,0 +1,74 @@
+/** What is other in a document that came than in the one of the same name that is there. */
+
+import type { Procedure, Step } from '../core';
+import { canonicalJson } from './hash';
+
+/** The steps that differ between two versions of a procedure. */
+export interface StepDifferences {
+  readonly added: readonly Step[];
+  readonly removed: readonly Step[];
+  /** The same step, said otherwise, or under another condition. */
+  readonly changed: readonly { readonly before: Step; readonly after: Step }[];
+  /** Steps that are the same, and come elsewhere. */
+  readonly moved: number;
+}
+
+/** Every step of a procedure, and where it stands: its phase or list. */
+function placed({
+  phases,
+  lists,
+}: Procedure): readonly { readonly in: string; readonly step: Step }[] {
+  return [
+    ...phases.flatMap(({ phase, steps }) => steps.map((step) => ({ in: phase, step }))),
+    ...lists.flatMap(({ id, steps }) => steps.map((step) => ({ in: `list ${id}`, step }))),
+  ];
+}
+
+/** How many steps a procedure has, its lists included. */
+export const countSteps = (procedure: Procedure): number => placed(procedure).length;
+
+/** What differs step by step; a step is the same by its id. */
+export function stepDifferences(before: Procedure, after: Procedure): StepDifferences {
+  const old = new Map(placed(before).map((one) => [one.step.id, one]));
+  const fresh = new Map(placed(after).map((one) => [one.step.id, one]));
+  const both = [...fresh.values()].flatMap((one) => {
+    const was = old.get(one.step.id);
+    return was === undefined ? [] : [{ was, one }];
+  });
+  // The fewest that must be taken out so that the others stand in the order they had.
+  const places = new Map([...old.keys()].map((id, index) => [id, index]));
+  const stayed = both.filter(({ was, one }) => was.in === one.in);
+  const inOrder = longestRise(stayed.map(({ one }) => places.get(one.step.id) ?? 0));
+  return {
+    added: [...fresh.values()].flatMap(({ step }) => (old.has(step.id) ? [] : [step])),
+    removed: [...old.values()].flatMap(({ step }) => (fresh.has(step.id) ? [] : [step])),
+    changed: both.flatMap(({ was, one }) =>
+      canonicalJson(was.step) === canonicalJson(one.step)
+        ? []
+        : [{ before: was.step, after: one.step }],
+    ),
+    moved: both.length - inOrder,
+  };
+}
+
+/** The names of the parts that differ between two documents, `runways` and the like, in their order. */
+export function partsThatDiffer(before: object, after: object): readonly string[] {
+  const old = new Map<string, unknown>(Object.entries(before));
+  const fresh = new Map<string, unknown>(Object.entries(after));
+  return [...new Set([...fresh.keys(), ...old.keys()])].filter(
+    (name) =>
+      name !== '$schema' &&
+      canonicalJson(old.get(name) ?? null) !== canonicalJson(fresh.get(name) ?? null),
+  );
+}
+
+/** How many of the numbers, at most, rise from left to right when the others are left out. */
+function longestRise(numbers: readonly number[]): number {
+  /** At each length: the least number that such a row can end with. */
+  const ends: number[] = [];
+  for (const number of numbers) {
+    const place = ends.findIndex((end) => end >= number);
+    ends[place === -1 ? ends.length : place] = number;
+  }
+  return ends.length;
+}

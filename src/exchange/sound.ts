@@ -1,0 +1,20 @@
+/** Whether something parsed from outside may be walked through at all. */
+
+/** Deeper than this nothing of ours goes; levels. */
+const DEEPEST = 16;
+
+/** No text of ours is longer, characters. */
+const LONGEST_TEXT = 20_000;
+
+/** Names that mean something to the language itself, where an object is copied by assignment. */
+const RESERVED = new Set(['__proto__', 'constructor', 'prototype']);
+
+/** Whether a parsed value is bounded in depth and text, and holds no name that the language reserves. */
+export function isSound(value: unknown, depth = 0): boolean {
+  if (typeof value === 'string') return value.length <= LONGEST_TEXT;
+  if (typeof value !== 'object' || value === null) return true;
+  if (depth >= DEEPEST) return false;
+  return Object.entries(value).every(
+    ([name, part]) => !RESERVED.has(name) && isSound(part, depth + 1),
+  );
+}
