@@ -1,12 +1,22 @@
 /** The stages of the brief that Wind can do without: numbers, taxi and steps. */
 
 import { computed } from '@preact/signals';
-import { numbersStage, type Procedure, stepFacts, stepsStage, taxiStage } from '../core';
+import {
+  numbersStage,
+  type Procedure,
+  phaseTimes,
+  stepFacts,
+  stepsStage,
+  taxiStage,
+} from '../core';
 import { documents, enteredText, inputs, record, settled, sortie, steady, wind } from './board';
 import { documentOf } from './documents';
+import { sheetOfToday } from './load';
+import { out } from './taxi';
+import { air, lookUps, today } from './today';
 
 /** The procedure: a sortie that is being flown keeps to the one it was begun with. */
-const procedure = computed(() =>
+export const procedure = computed(() =>
   documentOf<Procedure>(record, sortie.value.run?.procedure ?? inputs.value.procedure),
 );
 
@@ -14,12 +24,38 @@ export const numbers = computed(() => numbersStage(documents.value.aircraft));
 
 export const taxi = computed(() => taxiStage(documents.value.aircraft, documents.value.field));
 
+/** Whether the way to the runway crosses another; null where no way is known. */
+const crossesRunway = steady(() => {
+  const route = out.value?.route ?? null;
+  return route === null ? null : route.crossings.length > 0;
+});
+
 const facts = steady(() =>
-  stepFacts(settled.value, wind.value, enteredText.value, numbers.value, inputs.value),
+  stepFacts({
+    settled: settled.value,
+    wind: wind.value,
+    entered: enteredText.value,
+    numbers: numbers.value,
+    today: today.value,
+    awaited: lookUps.value === null && documents.value.aircraft?.performance !== undefined,
+    air: air.value,
+    load: sheetOfToday.value,
+    crossesRunway: crossesRunway.value,
+    procedure: procedure.value,
+    inputs: inputs.value,
+  }),
 );
+
+const ties = steady(() => inputs.value.ties);
 
 /** Where the pilot is in the steps. */
 export const steps = computed(() => {
   const { run, list, stamps } = sortie.value;
-  return stepsStage(procedure.value, run, list, stamps, facts.value);
+  return stepsStage(procedure.value, ties.value, run, list, stamps, facts.value);
+});
+
+/** How long each phase took so far. */
+export const times = computed(() => {
+  const { run, stamps } = sortie.value;
+  return steps.value === null ? null : phaseTimes(steps.value.procedure, run, stamps);
 });

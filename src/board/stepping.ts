@@ -1,13 +1,19 @@
 /** What the pilot does with the steps: ticks, moments, lists, back, and the sortie's end. */
 
 import {
+  canMove,
   type Entry,
   type Event,
+  type FlownAgain,
   type Id,
+  isWaiting,
   type LeadsTo,
   type ListId,
   type Moment,
-  type SealedFigure,
+  PHASES,
+  type Phase,
+  passesAgain,
+  rowsOf,
   type StepOutcome,
   type StepRow,
   sawOf,
@@ -15,8 +21,10 @@ import {
 } from '../core';
 import { newId } from '../record/record';
 import { add, addTo, undoable } from './adding';
-import { enteredWind, inputs, record, settled, sortie, wind } from './board';
-import { numbers, steps } from './flight';
+import { inputs, record, sortie } from './board';
+import { procedure, steps } from './flight';
+import { openPlace } from './places';
+import { seal } from './sealing';
 import { wallNowMs } from './time';
 
 /** The run to tick in: the procedure's, begun with its first tick. */
@@ -44,7 +52,27 @@ export function tick(row: StepRow, outcome: StepOutcome, why?: string): void {
   if (run === null) return;
   const event = tickEvent(run.id, row, outcome, why);
   undoable.value = null;
-  if (event !== null) add(...run.events, event);
+  if (event !== null) add(...run.events, ...passedBefore(run.id, row), event);
+}
+
+/** The steps before this one that are not needed, for the record: under which facts they were passed. */
+function passedBefore(run: Id, row: StepRow | null): readonly Event[] {
+  const brief = steps.value;
+  if (brief === null) return [];
+  const rows = rowsOf(brief.abnormal?.walk ?? brief.walk);
+  const at = row === null ? rows.length : rows.findIndex(({ step }) => step.id === row.step.id);
+  return rows.slice(0, Math.max(0, at)).flatMap(({ step, pass, state }): Event[] => {
+    if (state.kind !== 'not-needed' || state.passed || state.decided !== null) return [];
+    const saw = Object.fromEntries(state.facts.map((name) => [name, brief.facts[name]]));
+    return [{ kind: 'passed', run, pass, step: step.id, saw }];
+  });
+}
+
+/** The first step of the phases after one; null where there is none. */
+function firstAfter(phase: Phase): StepRow | null {
+  const later = PHASES.slice(PHASES.indexOf(phase) + 1);
+  const rows = steps.value === null ? [] : rowsOf(steps.value.walk);
+  return rows.find((row) => later.includes(row.phase)) ?? null;
 }
 
 /** Stamps a moment, together with the steps tied to it. The figures shown at moments that count are sealed. */
@@ -56,7 +84,8 @@ export function stamp(what: Moment, tied: readonly StepRow[] = []): void {
   // What Wind judged for by hand was for this part of the sortie.
   const judged: Event[] =
     inputs.value.purpose === null ? [] : [{ kind: 'set', inputs: { purpose: null } }];
-  add(...run.events, ...ticks, { kind: 'stamp', what }, ...sealed, ...judged);
+  const passed = what === 'brakes released' ? passedBefore(run.id, firstAfter('roll')) : [];
+  add(...run.events, ...passed, ...ticks, { kind: 'stamp', what }, ...sealed, ...judged);
 }
 
 /** Stopping on the roll: stamped, and the list for it opened at once. */
@@ -64,16 +93,75 @@ export function stopRoll(): void {
   const { run } = sortie.value;
   if (run === null) return;
   const list: ListId = 'rejected-takeoff';
-  const opened = steps.value?.procedure.lists.some(({ id }) => id === list)
+  const opened = hasList(list)
     ? [{ kind: 'open', run: newId(), procedure: run.procedure, list } as const]
     : [];
   add({ kind: 'stamp', what: 'stopping' }, ...opened);
 }
 
-/** Closes the open list; it leads where the procedure says. */
+const hasList = (list: ListId) => procedure.value?.lists.some(({ id }) => id === list) ?? false;
+
+/**
+ * Opens a list over the steps, or over the list that is open: its end leads back there. A list that
+ * is open already under another is gone back to.
+ */
+export function openList(list: ListId): void {
+  const { run, lists } = sortie.value;
+  const begun = openRun();
+  const flown = run?.procedure ?? inputs.value.procedure;
+  if (begun === null || flown === null || !hasList(list)) return;
+  undoable.value = null;
+  openPlace('steps');
+  const under = lists.findIndex((one) => one.list === list);
+  const above = under < 0 ? [] : lists.slice(under + 1).reverse();
+  const closing = above.map((one): Event => ({ kind: 'close', run: one.id, leadsTo: 'return' }));
+  if (closing.length > 0) add(...closing);
+  if (under >= 0) return;
+  add(...begun.events, { kind: 'open', run: newId(), procedure: flown, list });
+}
+
+/** Closes the open list; it leads where the procedure says. What a later phase leaves behind is held back. */
 export function closeList(leadsTo: LeadsTo): void {
-  const { list } = sortie.value;
-  if (list !== null) add({ kind: 'close', run: list.id, leadsTo });
+  const { list, lists } = sortie.value;
+  if (list === null) return;
+  const close = { kind: 'close', run: list.id, leadsTo } as const;
+  if (leadsTo === 'end') endSortie();
+  else if (leadsTo === 'return') add(close);
+  else {
+    const under = lists.filter((one) => one !== list);
+    const closing = under.map((one): Event => ({ kind: 'close', run: one.id, leadsTo: 'return' }));
+    add(...leftBehind(leadsTo.phase, leadsTo.reopen), close, ...closing);
+  }
+}
+
+/** Holds back what waits before a phase and is not flown again. */
+function leftBehind(phase: Phase, reopen: readonly Phase[]): readonly Event[] {
+  const { run } = sortie.value;
+  if (run === null || steps.value === null) return [];
+  return rowsOf(steps.value.walk)
+    .filter((row) => PHASES.indexOf(row.phase) < PHASES.indexOf(phase))
+    .filter((row) => !reopen.includes(row.phase) && isWaiting(row) && canMove(row.step))
+    .flatMap((row) => tickEvent(run.id, row, 'held') ?? []);
+}
+
+/** Off the approach again: the list for it, or at once the approach anew. */
+export function goAround(): void {
+  if (hasList('go-around')) openList('go-around');
+  else flyAgain('approach');
+}
+
+/** Flies phases again: after a touch-and-go, for another take-off, or for another approach. */
+export function flyAgain(what: FlownAgain): void {
+  const { run } = sortie.value;
+  if (run === null || steps.value === null) return;
+  const passes = passesAgain(steps.value.procedure, run, what);
+  const reopen = { kind: 'reopen', run: run.id, passes } as const;
+  undoable.value = null;
+  if (what === 'touch-and-go') {
+    // Landed in the pass that ends, and airborne in the one that begins.
+    add({ kind: 'stamp', what: 'landed' }, seal(), reopen, { kind: 'stamp', what: 'airborne' });
+  } else if (what === 'take-off') add({ kind: 'set', inputs: { purpose: 'take-off' } }, reopen);
+  else add(reopen);
 }
 
 /** Leaves everything before a step held back, so that it is the one that is due. */
@@ -81,16 +169,13 @@ export function goOnFrom(row: StepRow): void {
   const brief = steps.value;
   const run = openRun();
   if (brief === null || run === null) return;
-  const rows = brief.walk.phases.flatMap((phase) => phase.rows);
+  const rows = rowsOf(brief.walk);
   const passed = rows
     .slice(
       0,
       rows.findIndex(({ step }) => step.id === row.step.id),
     )
-    .filter(
-      ({ state, step }) =>
-        state.kind === 'open' && step.kind !== 'barrier' && step.tiedTo === undefined,
-    );
+    .filter((one) => isWaiting(one) && canMove(one.step));
   const held = passed.flatMap((skipped) => tickEvent(run.id, skipped, 'held') ?? []);
   if (held.length === 0) return;
   if (run.events.length > 0) add(...run.events);
@@ -112,52 +197,49 @@ export function goBack(): void {
   add(...togetherWith(last.id).map(({ id }): Event => ({ kind: 'undo', target: id })));
 }
 
+/** What is taken back together with an entry, of what was added in the same go. */
+const TOGETHER: Readonly<Partial<Record<Entry['kind'], readonly Entry['kind'][]>>> = {
+  done: ['passed'],
+  held: ['passed'],
+  cannot: ['passed'],
+  stamp: ['stamp', 'done', 'sealed', 'open', 'passed', 'reopen'],
+  open: ['stamp', 'done', 'sealed', 'open', 'passed'],
+  close: ['close', 'held'],
+  reopen: ['stamp', 'sealed', 'reopen', 'set'],
+};
+
 /** What was added in one go with an entry: a moment comes with the steps tied to it, its seal, the list it opens. */
 function togetherWith(id: Id): readonly Entry[] {
   const entry = record.entries.find((candidate) => candidate.id === id);
-  if (entry?.kind !== 'stamp' && entry?.kind !== 'open') return entry === undefined ? [] : [entry];
+  if (entry === undefined) return [];
+  const kinds = TOGETHER[entry.kind] ?? [];
   return record.entries.filter(
-    ({ kind, sortie: of, at }) =>
-      of === entry.sortie &&
-      at.wallMs === entry.at.wallMs &&
-      (kind === 'stamp' || kind === 'done' || kind === 'sealed' || kind === 'open'),
+    (one) =>
+      one.id === id ||
+      (one.sortie === entry.sortie &&
+        one.at.wallMs === entry.at.wallMs &&
+        kinds.includes(one.kind)),
   );
 }
 
 /** Ends the sortie, seals its figures, and begins the next with the same field, aircraft and limits. */
 export function endSortie(): void {
-  const { run, clock } = sortie.value;
-  const { draft: _draft, chosen: _chosen, purpose: _purpose, ...kept } = inputs.value;
-  const closing = run === null ? [] : add(seal(), { kind: 'close', run: run.id, leadsTo: 'end' });
+  const { run, lists, clock } = sortie.value;
+  const {
+    draft: _draft,
+    chosen: _chosen,
+    purpose: _purpose,
+    supersonic: _s,
+    ...kept
+  } = inputs.value;
+  const open = lists
+    .map((one): Event => ({ kind: 'close', run: one.id, leadsTo: 'end' }))
+    .reverse();
+  const closing =
+    run === null ? [] : add(seal(), ...open, { kind: 'close', run: run.id, leadsTo: 'end' });
   const next: Event[] = [{ kind: 'set', inputs: kept }];
   if (clock !== null) {
     next.push({ kind: 'clock', sortieMs: sortieTimeMs(clock, wallNowMs()), rate: clock.rate });
   }
   undoable.value = { what: 'sortie', entries: [...closing, ...addTo(newId(), ...next)] };
-}
-
-/** The figures as they are shown now, and the documents they come from. */
-function seal(): Event {
-  const { field, aircraft } = inputs.value;
-  const procedure = sortie.value.run?.procedure ?? inputs.value.procedure;
-  const end = wind.value.inUse;
-  const figures: Record<string, SealedFigure> = {};
-  const put = (name: string, value: number | string | null | undefined, unit: string) => {
-    if (value !== null && value !== undefined) figures[name] = { value, unit };
-  };
-  put('runway', wind.value.using, '');
-  put('wind', enteredWind.value?.text, '');
-  put('headwindKt', end?.headwindKt, 'kt');
-  put('crosswindWorstKt', end?.crosswindWorstKt, 'kt');
-  put('tailwindWorstKt', end?.tailwindWorstKt, 'kt');
-  put('variationDeg', settled.value.variation.value, 'deg');
-  put('rotateKt', numbers.value?.takeoff.rotateKt.value, 'kt');
-  put('liftOffKt', numbers.value?.takeoff.liftOffKt.value, 'kt');
-  put('approachKt', numbers.value?.landing.approachKt.value, 'kt');
-  const documents = Object.fromEntries(
-    Object.entries({ field, aircraft, procedure }).flatMap(([kind, hash]) =>
-      hash === null ? [] : [[kind, hash]],
-    ),
-  );
-  return { kind: 'sealed', documents, figures };
 }

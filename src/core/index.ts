@@ -32,7 +32,8 @@ export { type EndFigures, endFigures } from './brief/endFigures';
 export { factStage, purposeOf, type SettledFacts } from './brief/facts';
 export { type NumbersBrief, numbersStage } from './brief/numbers';
 export type { BriefInputs, Documents, Tables, WindText } from './brief/questions';
-export { type StepsBrief, stepFacts, stepsStage } from './brief/steps';
+export { type FactSources, fittedOptions, stepFacts } from './brief/stepFacts';
+export { notThereIn, rowsOf, type StepsBrief, stepsStage } from './brief/steps';
 export { type TaxiBrief, taxiStage } from './brief/taxi';
 export {
   answerWind,
@@ -48,6 +49,7 @@ export type { Place } from './earth/place';
 export { variationDeg } from './earth/variation';
 export type { VariationTable } from './earth/variationTable';
 export { type Cause, type Figure, known, type SourceId, unknown, type Why } from './figure';
+export { type FlownAgain, passesAgain } from './procedure/again';
 export {
   type FactName,
   type Facts,
@@ -56,15 +58,27 @@ export {
   LIVE,
   type LiveName,
   piecesOf,
+  roundedLive,
 } from './procedure/facts';
-export { PHASES } from './procedure/phases';
-export type { AbnormalList, Phase, Procedure, Step, StepId } from './procedure/procedure';
 export {
+  type Habit,
+  type HabitKind,
+  habitsIn,
+  habitsOf,
+  procedureFlown,
+  type SortieHabits,
+} from './procedure/memory';
+export { PHASES } from './procedure/phases';
+export { type PhaseTimes, phaseTimes } from './procedure/phaseTimes';
+export type { AbnormalList, Phase, Procedure, Step, StepId } from './procedure/procedure';
+export { type StepState, sawOf } from './procedure/stepState';
+export { canMove, tiesOf } from './procedure/tied';
+export {
+  isHandled,
+  isWaiting,
   type PhaseRows,
   type Position,
   type StepRow,
-  type StepState,
-  sawOf,
   type Upcoming,
   type Walk,
 } from './procedure/walk';
@@ -96,6 +110,7 @@ export {
   type Moment,
   type SealedFigure,
   type StepOutcome,
+  tieKey,
 } from './sortie/entry';
 export { fieldsFlown } from './sortie/flown';
 export {
@@ -109,11 +124,11 @@ export {
   type Stamp,
   sortiesOf,
   sortieTimeMs,
+  type TaxiedPoint,
   type Ticked,
 } from './sortie/fold';
 export type { Unit } from './units';
 export { ageMinutes, issuedAt, newestFor } from './weather/issued';
-  type TaxiedPoint,
 export { readReport, readReports } from './weather/readReport';
 export type {
   Place as TextPlace,
@@ -160,10 +175,6 @@ export type { LandingLimit, TodayBrief } from './brief/today';
 /** Loads what works out today's numbers from mass, air, wind and slope. */
 export const loadPerformance = () => import('./brief/performance');
 
-/** Loads what reads a document from outside, with its schemas. */
-export const loadDocumentReader = () =>
-  import('./readDocument.schema').then(({ readDocument }) => readDocument);
-
 export type {
   Call,
   CallFacts,
@@ -184,6 +195,10 @@ export type { ChosenEntry, OfferedEntry, WayOut } from './taxi/wayOut';
 
 /** Loads what finds the way on the ground, its pace and its calls. */
 export const loadTaxi = () => import('./taxi/taxi');
+
+/** Loads what reads a document from outside, with its schemas. */
+export const loadDocumentReader = () =>
+  import('./readDocument.schema').then(({ readDocument }) => readDocument);
 
 export type { LoggedSortie, Note, PhaseTime, StepLeft } from './sortie/log';
 export type { LogSummary, LogTotals } from './sortie/logSummary';

@@ -1,85 +1,63 @@
-/** Fifth stage: where the pilot is in the steps, under the facts of the moment. */
+/** Last stage: where the pilot is in the steps, under the facts of the moment. */
 
-import { findEnd } from '../airfield/findEnd';
-import { degreesOf, toMagnetic } from '../angle';
 import type { Facts } from '../procedure/facts';
 import type { AbnormalList, Procedure } from '../procedure/procedure';
-import { type Walk, walk, walkList } from '../procedure/walk';
+import { tied } from '../procedure/tied';
+import { type StepRow, type Walk, walk } from '../procedure/walk';
+import { notThere, walkList } from '../procedure/walkList';
 import type { Inputs } from '../sortie/entry';
 import type { Run, Stamp } from '../sortie/fold';
-import type { SettledFacts } from './facts';
-import type { NumbersBrief } from './numbers';
-import type { WindText } from './questions';
-import type { WindBrief } from './wind';
 
 /** The steps, as they stand now. */
 export interface StepsBrief {
+  /** With the pilot's ties: steps that are done earlier stand where they are done. */
   readonly procedure: Procedure;
   readonly facts: Facts;
   readonly walk: Walk;
-  /** The list that was opened because something went wrong, and the walk through it. */
-  readonly abnormal: { readonly list: AbnormalList; readonly walk: Walk } | null;
+  /** The list that is open, and the walk through it. */
+  readonly abnormal: {
+    readonly list: AbnormalList;
+    readonly walk: Walk;
+    /** Steps of it that are not there to be used, because what they build on cannot be. */
+    readonly notThere: readonly StepRow[];
+  } | null;
 }
 
 /** Where the pilot is in the procedure; null without one. */
 export function stepsStage(
-  procedure: Procedure | null,
+  given: Procedure | null,
+  ties: Inputs['ties'],
   run: Run | null,
   list: Run | null,
   stamps: readonly Stamp[],
   facts: Facts,
 ): StepsBrief | null {
-  if (procedure === null) return null;
-  const abnormal = procedure.lists.find(({ id }) => id === list?.list);
-  return {
-    procedure,
-    facts,
-    walk: walk(procedure, run, stamps, facts),
-    abnormal:
-      abnormal === undefined || list === null
-        ? null
-        : { list: abnormal, walk: walkList(abnormal, list, facts) },
-  };
+  if (given === null) return null;
+  const procedure = tied(given, ties);
+  const flown = walk(procedure, run, stamps, facts);
+  const opened = procedure.lists.find(({ id }) => id === list?.list);
+  return { procedure, facts, walk: flown, abnormal: openList(opened, list, facts, flown) };
 }
 
-/** The facts that steps depend on. */
-export function stepFacts(
-  settled: SettledFacts,
-  wind: Pick<WindBrief, 'using' | 'ranked'>,
-  entered: WindText | null,
-  numbers: NumbersBrief | null,
-  inputs: Pick<Inputs, 'callsign'>,
-): Facts {
-  const { sun, surface, controlled, field, aircraft, variation } = settled;
-  const end = field === null || wind.using === null ? null : findEnd(field, wind.using);
-  const heading =
-    end === null || variation.value === null
-      ? null
-      : degreesOf(toMagnetic(end.heading, variation.value));
-  const range = (pair: readonly [number, number] | undefined) =>
-    pair === undefined ? null : `${pair[0]}–${pair[1]}`;
-  return {
-    night: sun?.night.holds ?? null,
-    lights: sun?.lights.holds ?? null,
-    wet: surface !== 'dry',
-    controlled,
-    lightWind: wind.ranked?.light ?? null,
-    runway: wind.using,
-    runwayMagnetic: heading,
-    wind: entered?.text ?? null,
-    field: field?.name ?? null,
-    callsign: inputs.callsign === '' ? null : inputs.callsign,
-    taxiKt: aircraft?.taxi.maxKt ?? null,
-    turnKt: aircraft?.taxi.turnKt ?? null,
-    breakaway: aircraft?.taxi.power.breakaway ?? null,
-    keepRolling: range(aircraft?.taxi.power.keepRolling),
-    rotateKt: numbers?.takeoff.rotateKt.value ?? null,
-    liftOffKt: numbers?.takeoff.liftOffKt.value ?? null,
-    gearKt: numbers?.climb.gearUpByKt.value ?? numbers?.limits.gearKt.value ?? null,
-    flapsKt: numbers?.climb.flapsUpByKt.value ?? null,
-    reheatOffKt: numbers?.climb.reheatOffKt.value ?? null,
-    climbKt: range(aircraft?.climb.speedKt),
-    climbPitch: range(aircraft?.climb.pitchDeg),
-    approachKt: numbers?.landing.approachKt.value ?? null,
-  };
+function openList(
+  list: AbnormalList | undefined,
+  run: Run | null,
+  facts: Facts,
+  flown: Walk,
+): StepsBrief['abnormal'] {
+  if (list === undefined || run === null) return null;
+  const through = walkList(list, run, facts, rowsOf(flown));
+  return { list, walk: through, notThere: notThere(through, run) };
+}
+
+/** The steps of all phases, in order. */
+export const rowsOf = ({ phases }: Walk): readonly StepRow[] => phases.flatMap(({ rows }) => rows);
+
+/** The steps of a list that could not be used if it were opened now. */
+export function notThereIn(
+  { procedure, facts, walk: flown }: StepsBrief,
+  listId: AbnormalList['id'],
+): readonly StepRow[] {
+  const list = procedure.lists.find(({ id }) => id === listId);
+  return list === undefined ? [] : notThere(walkList(list, null, facts, rowsOf(flown)), null);
 }

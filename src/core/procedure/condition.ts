@@ -1,6 +1,6 @@
 /** When a step applies: conditions on facts, where a fact that is not known never drops a step. */
 
-import type { ConditionFact, FactValues } from './facts';
+import { type FactName, type FactValues, OPTION_JOINT } from './facts';
 import type { Condition } from './procedure.schema';
 
 /**
@@ -11,6 +11,16 @@ export function holds(condition: Condition, facts: FactValues): boolean | null {
   if ('fact' in condition) {
     const value = facts[condition.fact];
     return typeof value === 'boolean' ? value : null;
+  }
+  if ('windAboveKt' in condition) {
+    const { windKt } = facts;
+    return typeof windKt === 'number' ? windKt > condition.windAboveKt : null;
+  }
+  if ('option' in condition) {
+    const { options } = facts;
+    return typeof options === 'string'
+      ? options.split(OPTION_JOINT).includes(condition.option)
+      : null;
   }
   if ('not' in condition) {
     const inner = holds(condition.not, facts);
@@ -31,9 +41,28 @@ function every(conditions: readonly Condition[], facts: FactValues): boolean | n
 }
 
 /** The facts that a condition asks for, each once. */
-export function factsIn(condition: Condition): readonly ConditionFact[] {
-  if ('fact' in condition) return [condition.fact];
-  if ('not' in condition) return factsIn(condition.not);
-  const parts = 'all' in condition ? condition.all : condition.any;
-  return [...new Set(parts.flatMap(factsIn))];
+export function factsIn(condition: Condition): readonly FactName[] {
+  return [...new Set(leavesOf(condition).map(factOf))];
+}
+
+/** The aircraft's options that a condition asks for, each once. */
+export function optionsIn(condition: Condition): readonly string[] {
+  const asked = leavesOf(condition).flatMap((leaf) => ('option' in leaf ? [leaf.option] : []));
+  return [...new Set(asked)];
+}
+
+type Leaf = Extract<
+  Condition,
+  { readonly fact: unknown } | { readonly windAboveKt: number } | { readonly option: string }
+>;
+
+function leavesOf(condition: Condition): readonly Leaf[] {
+  if ('not' in condition) return leavesOf(condition.not);
+  if ('all' in condition) return condition.all.flatMap(leavesOf);
+  return 'any' in condition ? condition.any.flatMap(leavesOf) : [condition];
+}
+
+function factOf(leaf: Leaf): FactName {
+  if ('fact' in leaf) return leaf.fact;
+  return 'option' in leaf ? 'options' : 'windKt';
 }

@@ -28,7 +28,11 @@ export type Facts = Readonly<Record<FactName, FactValue>>;
 interface LiveKind {
   /** `words` are shown as they are; the others are numbers. */
   readonly form: 'words' | 'whole' | 'heading' | 'range';
-  readonly unit?: 'kt' | '%' | 'rpm' | 'deg';
+  readonly unit?: 'kt' | '%' | 'rpm' | 'deg' | 'm' | 'kg' | 'hPa' | 'degC' | 'ft';
+  /** To what it is rounded, in its unit; to one where left out. */
+  readonly to?: number;
+  /** Which way, where the nearest would promise more than there is. */
+  readonly way?: 'up' | 'down';
   /** The step is due again when the number moved by more than this; Infinity never reopens. */
   readonly tolerance: number;
 }
@@ -38,21 +42,61 @@ export const LIVE = {
   runway: { form: 'words', tolerance: 0 },
   runwayMagnetic: { form: 'heading', unit: 'deg', tolerance: 1 },
   wind: { form: 'words', tolerance: Number.POSITIVE_INFINITY },
+  /** The gust, or the steady wind where there is none. */
+  windKt: { form: 'whole', unit: 'kt', tolerance: Number.POSITIVE_INFINITY },
+  headwindKt: { form: 'whole', unit: 'kt', tolerance: Number.POSITIVE_INFINITY },
+  crosswindKt: { form: 'whole', unit: 'kt', way: 'up', tolerance: Number.POSITIVE_INFINITY },
   field: { form: 'words', tolerance: 0 },
   callsign: { form: 'words', tolerance: Number.POSITIVE_INFINITY },
+  /** The aircraft's options that are fitted. */
+  options: { form: 'words', tolerance: Number.POSITIVE_INFINITY },
+  qnh: { form: 'whole', unit: 'hPa', tolerance: 0.5 },
+  temperatureC: { form: 'whole', unit: 'degC', tolerance: Number.POSITIVE_INFINITY },
+  densityAltitudeFt: {
+    form: 'whole',
+    unit: 'ft',
+    to: 100,
+    tolerance: Number.POSITIVE_INFINITY,
+  },
+  massKg: { form: 'whole', unit: 'kg', to: 10, tolerance: 50 },
+  landingMassKg: { form: 'whole', unit: 'kg', to: 10, tolerance: 50 },
+  fuelKg: { form: 'whole', unit: 'kg', to: 10, tolerance: 50 },
   taxiKt: { form: 'whole', unit: 'kt', tolerance: 1 },
   turnKt: { form: 'whole', unit: 'kt', tolerance: 1 },
   breakaway: { form: 'whole', tolerance: 1 },
   keepRolling: { form: 'range', tolerance: Number.POSITIVE_INFINITY },
+  markM: { form: 'whole', unit: 'm', tolerance: 1 },
+  markKt: { form: 'whole', unit: 'kt', tolerance: 3 },
+  markLeastKt: { form: 'whole', unit: 'kt', way: 'up', tolerance: 3 },
+  lastStopKt: { form: 'whole', unit: 'kt', way: 'down', tolerance: 3 },
+  goOnKt: { form: 'whole', unit: 'kt', way: 'up', tolerance: 3 },
   rotateKt: { form: 'whole', unit: 'kt', tolerance: 2 },
   liftOffKt: { form: 'whole', unit: 'kt', tolerance: 2 },
+  runM: { form: 'whole', unit: 'm', to: 10, way: 'up', tolerance: 50 },
   gearKt: { form: 'whole', unit: 'kt', tolerance: 2 },
   flapsKt: { form: 'whole', unit: 'kt', tolerance: 2 },
   reheatOffKt: { form: 'whole', unit: 'kt', tolerance: 2 },
   climbKt: { form: 'range', unit: 'kt', tolerance: Number.POSITIVE_INFINITY },
   climbPitch: { form: 'range', unit: 'deg', tolerance: Number.POSITIVE_INFINITY },
+  referenceKt: { form: 'whole', unit: 'kt', way: 'up', tolerance: 2 },
   approachKt: { form: 'whole', unit: 'kt', tolerance: 2 },
+  landingM: { form: 'whole', unit: 'm', to: 10, way: 'up', tolerance: 50 },
 } as const satisfies Record<string, LiveKind>;
+
+/** What stands between the options in the fact of that name; no option's name holds it. */
+export const OPTION_JOINT = ', ';
+
+/** A live number as it is shown: rounded, and never to the side that would promise more. */
+export function roundedLive(name: LiveName, value: number): number {
+  const { to = 1, way }: LiveKind = LIVE[name];
+  const round = way === 'up' ? Math.ceil : way === 'down' ? Math.floor : Math.round;
+  // What lies on a step but for the last bits of its arithmetic stays there.
+  const steps = value / to;
+  const nearest = Math.round(steps);
+  return to * (Math.abs(steps - nearest) < ON_A_STEP ? nearest : round(steps));
+}
+
+const ON_A_STEP = 1e-6;
 
 /** Whether a name is that of a live number. */
 export function isLiveName(name: string): name is LiveName {

@@ -13,4 +13,12 @@ export const CONDITION_FACTS = [
   'controlled',
   /** Steady wind and gust are below 5 kt. */
   'lightWind',
+  /** The way to the runway in use crosses another one. */
+  'crossesRunway',
+  /** Flying faster than sound is planned. */
+  'supersonic',
+  /** Something hangs on a station for stores. */
+  'stores',
+  /** Someone beside the crew is aboard. */
+  'passengers',
 ] as const;

@@ -2,54 +2,38 @@
 
 import * as v from 'valibot';
 import { described, document, holdsTogether, shortText, text } from '../document.schema';
+import { conditionNamed } from './condition.schema';
 import type { LiveName } from './facts';
 import { procedureFaults } from './faults';
-import { CONDITION_FACTS, PHASES } from './phases';
+import { PHASES } from './phases';
+
+export { type Condition, conditionSchema } from './condition.schema';
 
 const phase = v.picklist(PHASES);
 
 /** The live numbers that a gate can be passed by: speeds. */
 const GATE_SPEEDS = [
+  'markKt',
+  'lastStopKt',
   'rotateKt',
   'liftOffKt',
   'gearKt',
   'flapsKt',
   'reheatOffKt',
   'climbKt',
+  'referenceKt',
   'approachKt',
 ] as const satisfies readonly LiveName[];
 
-const stepId = described(
-  v.pipe(v.string(), v.regex(/^[a-z0-9-]{1,32}$/)),
-  'Unique within the procedure; never reused for another step.',
-);
+const shortName = v.pipe(v.string(), v.regex(/^[a-z0-9-]{1,32}$/));
 
-/** When a step applies: a fact, or all, any or none of some. */
-export type Condition =
-  | { readonly fact: (typeof CONDITION_FACTS)[number] }
-  | { readonly all: readonly Condition[] }
-  | { readonly any: readonly Condition[] }
-  | { readonly not: Condition };
-
-const MOST_CONDITIONS = 8;
-
-/** The shape of a condition; exported so that its JSON Schema has a name. */
-export const conditionSchema: v.GenericSchema<Condition> = v.union([
-  v.strictObject({ fact: v.picklist(CONDITION_FACTS) }),
-  v.strictObject({
-    all: v.pipe(v.array(v.lazy(() => conditionSchema)), v.maxLength(MOST_CONDITIONS)),
-  }),
-  v.strictObject({
-    any: v.pipe(v.array(v.lazy(() => conditionSchema)), v.maxLength(MOST_CONDITIONS)),
-  }),
-  v.strictObject({ not: v.lazy(() => conditionSchema) }),
-]);
+const stepId = described(shortName, 'Unique within the procedure; never reused for another step.');
 
 const step = v.strictObject({
   id: stepId,
   kind: described(
-    v.picklist(['do', 'check', 'wait', 'say', 'gate', 'barrier']),
-    'do: set it. check: look at it. wait: for an indication. say: on the radio. gate: by a speed. barrier: nothing held back passes.',
+    v.picklist(['do', 'check', 'wait', 'say', 'gate', 'note', 'barrier']),
+    'do: set it. check: look at it. wait: for an indication. say: on the radio. gate: by a speed or a height. note: to be read. barrier: nothing held back passes.',
   ),
   item: described(shortText, 'What, as on the panel. May hold live numbers such as {runway}.'),
   response: described(
@@ -57,6 +41,10 @@ const step = v.strictObject({
     'The state it must be in, never "checked". May hold live numbers.',
   ),
   note: described(v.optional(text), 'Where to look or how, in a few words. May hold live numbers.'),
+  call: described(
+    v.optional(text),
+    'For say: the words of the call. Its live numbers are written as they are spoken.',
+  ),
   critical: described(v.optional(v.boolean()), 'The key must be held to tick it.'),
   expectS: described(
     v.optional(v.pipe(v.number(), v.minValue(0), v.maxValue(3600))),
@@ -66,11 +54,19 @@ const step = v.strictObject({
     v.optional(v.picklist(GATE_SPEEDS)),
     'For gate: the live number of the speed it is passed by.',
   ),
+  gateFt: described(
+    v.optional(v.pipe(v.number(), v.minValue(0), v.maxValue(60_000))),
+    'For gate: the height above the field it is passed at, feet.',
+  ),
   tiedTo: described(
     v.optional(v.picklist(['brakes released'])),
     'Ticked together with that moment, and shown beside its key.',
   ),
-  when: v.optional(conditionSchema),
+  needs: described(
+    v.optional(stepId),
+    'In a list: the step of a phase that it builds on. Where that one cannot be done, this one is not there to be used.',
+  ),
+  when: v.optional(conditionNamed),
   until: described(
     v.optional(phase),
     'If a fact that the step depends on changes before this phase ends, it is due again. Its own phase where left out.',
@@ -78,6 +74,40 @@ const step = v.strictObject({
 });
 
 const steps = v.pipe(v.array(step), v.maxLength(80));
+
+const toPhase = v.strictObject({ phase, reopen: v.array(phase) });
+const toPlace = v.picklist(['return', 'end']);
+
+/** Where a list leads. The issue of a wrong phase names the phase, and not the whole. */
+const leads: v.GenericSchema<v.InferOutput<typeof toPhase> | v.InferOutput<typeof toPlace>> =
+  v.lazy((input) => {
+    if (input === undefined) return v.union([toPlace, toPhase]);
+    return typeof input === 'object' && input !== null ? toPhase : toPlace;
+  });
+
+const list = v.strictObject({
+  id: described(
+    shortName,
+    'Unique within the procedure. The list `rejected-takeoff` opens with "Stopping", `go-around` with "Go around".',
+  ),
+  title: shortText,
+  phases: described(
+    v.optional(v.pipe(v.array(phase), v.maxLength(PHASES.length))),
+    'Where it is looked for first.',
+  ),
+  steps,
+  // biome-ignore lint/suspicious/noThenProperty: an object under this name never makes a promise; only a function would.
+  then: described(
+    leads,
+    'Where its end leads. return: to the place that was left. end: to the end of the sortie. Or to a phase, with the phases that are due again.',
+  ),
+});
+
+const option = v.strictObject({
+  id: described(shortName, 'The name that conditions ask for.'),
+  name: shortText,
+  fitted: described(v.boolean(), 'Whether it is, unless the pilot says otherwise.'),
+});
 
 const procedureShape = v.strictObject({
   ...document('procedure'),
@@ -88,27 +118,17 @@ const procedureShape = v.strictObject({
     'The code of the aircraft it is for.',
   ),
   about: text,
+  options: described(
+    v.optional(v.pipe(v.array(option), v.maxLength(12))),
+    'What one aircraft of the type has and another has not. The pilot says which is fitted.',
+  ),
   phases: described(
     v.pipe(v.array(v.strictObject({ phase, steps })), v.maxLength(PHASES.length)),
     'In the order of the phases; a phase without steps may be left out.',
   ),
   lists: described(
-    v.pipe(
-      v.array(
-        v.strictObject({
-          id: v.picklist(['rejected-takeoff']),
-          title: shortText,
-          steps,
-          // biome-ignore lint/suspicious/noThenProperty: an object under this name never makes a promise; only a function would.
-          then: described(
-            v.strictObject({ phase, reopen: v.array(phase) }),
-            'Which phase is taken up again at its end, and which phases are due again.',
-          ),
-        }),
-      ),
-      v.maxLength(20),
-    ),
-    'What to do when it goes wrong.',
+    v.pipe(v.array(list), v.maxLength(20)),
+    'What to do when it goes wrong, or when it goes on otherwise than planned.',
   ),
 });
 

@@ -4,21 +4,11 @@
  */
 
 import type { Moment } from '../sortie/entry';
-import { type Run, type Stamp, type Ticked, tickKey } from '../sortie/fold';
-import { factsIn, holds } from './condition';
-import { type FactName, type Facts, hasMoved, isLiveName, liveNamesIn } from './facts';
+import { type Run, type Stamp, tickKey } from '../sortie/fold';
+import type { Facts } from './facts';
 import { PHASES } from './phases';
-import type { AbnormalList, Phase, Procedure, Step } from './procedure';
-
-/** How a step stands. */
-export type StepState =
-  /** Not reached, or the one that is due. */
-  | { readonly kind: 'open' }
-  | { readonly kind: 'done' | 'held' | 'cannot'; readonly tick: Ticked }
-  /** Its condition does not hold, or did not when it was `passed`; `facts` are those that decide it. */
-  | { readonly kind: 'not-needed'; readonly facts: readonly FactName[]; readonly passed: boolean }
-  /** It was done, and then facts it depends on moved. */
-  | { readonly kind: 'again'; readonly tick: Ticked; readonly moved: readonly FactName[] };
+import type { Phase, Procedure, Step } from './procedure';
+import { order, type Recorded, type StepState, stateOf } from './stepState';
 
 /** A step and how it stands in the present pass. */
 export interface StepRow {
@@ -66,57 +56,19 @@ export interface Walk {
   readonly lastHandled: StepRow | null;
 }
 
-/** The facts a step depends on: those of its condition and the live numbers in its text. */
-export function factsOf(step: Step): readonly FactName[] {
-  const texts = [step.item, step.response, step.note ?? ''];
-  return [
-    ...new Set<FactName>([
-      ...(step.when === undefined ? [] : factsIn(step.when)),
-      ...texts.flatMap(liveNamesIn).filter(isLiveName),
-    ]),
-  ];
-}
+/** What the record says of a step in a pass. */
+export const recordedOf = (run: Run | null, pass: number, step: Step): Recorded => {
+  const key = tickKey(pass, step.id);
+  return { tick: run?.ticks.get(key), decided: run?.passed.get(key) };
+};
 
-/** The facts a step depends on, with their values, for the record. */
-export function sawOf(step: Step, facts: Facts): Partial<Facts> {
-  return Object.fromEntries(factsOf(step).map((name) => [name, facts[name]]));
-}
-
-const order = (phase: Phase) => PHASES.indexOf(phase);
-
-/** How a step stands. `reached` is the furthest phase the pilot has got to. */
-function stateOf(
-  step: Step,
-  phase: Phase,
-  tick: Ticked | undefined,
-  facts: Facts,
-  reached: number,
-) {
-  const past = order(step.until ?? phase) < reached;
-  if (tick === undefined) {
-    // Passed without a tick, it was not needed then: nobody is sent back when that changes later.
-    const needed = step.when === undefined || (!past && holds(step.when, facts) !== false);
-    return needed
-      ? ({ kind: 'open' } as const)
-      : ({ kind: 'not-needed', facts: factsIn(step.when ?? { all: [] }), passed: past } as const);
-  }
-  if (tick.outcome !== 'done' || past) {
-    return { kind: tick.outcome, tick } as const;
-  }
-  const moved = factsOf(step).filter(
-    (name) => name in tick.saw && hasMoved(name, tick.saw[name] ?? null, facts[name]),
-  );
-  // A step that was done and is no longer needed stays done: nothing is gained by asking again.
-  const needed = step.when === undefined || holds(step.when, facts) !== false;
-  return moved.length > 0 && needed
-    ? ({ kind: 'again', tick, moved } as const)
-    : ({ kind: 'done', tick } as const);
-}
-
-const isHandled = (row: StepRow) =>
+/** Whether nothing more is to be done with a step. */
+export const isHandled = (row: StepRow): boolean =>
   row.state.kind === 'done' || row.state.kind === 'cannot' || row.state.kind === 'not-needed';
 
-const isWaiting = (row: StepRow) => row.state.kind === 'open' || row.state.kind === 'again';
+/** Whether a step waits to be done. */
+export const isWaiting = (row: StepRow): boolean =>
+  row.state.kind === 'open' || row.state.kind === 'again';
 
 /** The furthest phase that anything was done in, in the present pass of each. */
 function furthestPhase(procedure: Procedure, run: Run | null, happened: ReadonlySet<Moment>) {
@@ -139,6 +91,12 @@ function momentsOf(run: Run | null, stamps: readonly Stamp[]): ReadonlySet<Momen
   return new Set(stamps.filter((stamp) => stamp.pass === pass).map((stamp) => stamp.what));
 }
 
+const ROLLED_ON: StepState = { kind: 'not-needed', facts: [], passed: true, decided: null };
+
+/** Whether this take-off was begun rolling, as in a touch-and-go: no brakes were released for it. */
+const hasRolledOn = (run: Run | null, happened: ReadonlySet<Moment>): boolean =>
+  (run?.passes.roll ?? 1) > 1 && happened.has('airborne') && !happened.has('brakes released');
+
 /** The moments that stand after the steps of a phase. */
 function momentsIn(phase: Phase): readonly Moment[] {
   if (phase === 'roll') return ['brakes released', 'airborne'];
@@ -154,14 +112,17 @@ export function walk(
 ): Walk {
   const happened = momentsOf(run, stamps);
   const reached = furthestPhase(procedure, run, happened);
+  const rolledOn = hasRolledOn(run, happened);
   const phases = PHASES.map((phase): PhaseRows => {
     const pass = run?.passes[phase] ?? 1;
     const steps = procedure.phases.find((part) => part.phase === phase)?.steps ?? [];
     return phaseRows(
       phase,
       steps.map((step) => {
-        const tick = run?.ticks.get(tickKey(pass, step.id));
-        return { step, phase, pass, state: stateOf(step, phase, tick, facts, reached) };
+        const recorded = recordedOf(run, pass, step);
+        const isLeftOut = rolledOn && step.tiedTo !== undefined && recorded.tick === undefined;
+        const state = isLeftOut ? ROLLED_ON : stateOf(step, phase, recorded, facts, reached);
+        return { step, phase, pass, state };
       }),
     );
   });
@@ -193,7 +154,8 @@ export function walk(
   };
 }
 
-function phaseRows(phase: Phase, rows: readonly StepRow[]): PhaseRows {
+/** A phase with its steps, counted. */
+export function phaseRows(phase: Phase, rows: readonly StepRow[]): PhaseRows {
   const counting = rows.filter((row) => row.state.kind !== 'not-needed');
   return { phase, rows, total: counting.length, handled: counting.filter(isHandled).length };
 }
@@ -242,29 +204,8 @@ function phaseAt(position: Position): Phase {
   }
 }
 
-function lastHandled(rows: readonly StepRow[], run: Run | null): StepRow | null {
+/** The step that was handled last, where the last thing done was a step. */
+export function lastHandled(rows: readonly StepRow[], run: Run | null): StepRow | null {
   const step = run?.last?.step ?? null;
   return step === null ? null : (rows.findLast((row) => row.step.id === step) ?? null);
-}
-
-/** The walk through an abnormal list: one stretch of steps, each done once. */
-export function walkList(list: AbnormalList, run: Run, facts: Facts): Walk {
-  const phase: Phase = 'roll';
-  const rows = list.steps.map((step): StepRow => {
-    const tick = run.ticks.get(tickKey(1, step.id));
-    return { step, phase, pass: 1, state: stateOf(step, phase, tick, facts, order(phase)) };
-  });
-  const heldBack = rows.filter((row) => row.state.kind === 'held');
-  // What is held back comes when the rest is done: before that it would be the due step still.
-  const waiting = [...rows.filter(isWaiting), ...heldBack];
-  const first = waiting[0];
-  return {
-    phases: [phaseRows(phase, rows)],
-    phase,
-    position:
-      first === undefined ? { kind: 'list-end' } : { kind: 'step', row: first, barrier: null },
-    next: waiting.slice(1).map((row) => ({ kind: 'step', row })),
-    heldBack,
-    lastHandled: lastHandled(rows, run),
-  };
 }

@@ -65,8 +65,13 @@ function namesOfRuns(ordered: readonly Entry[]): ReadonlyMap<Id, Id> {
   return names;
 }
 
-type Tick = Extract<Entry, { kind: StepOutcome }>;
+type Tick = Extract<Entry, { kind: StepOutcome | 'passed' }>;
 
 function isTick(entry: Entry): entry is Tick {
-  return entry.kind === 'done' || entry.kind === 'held' || entry.kind === 'cannot';
+  return (
+    entry.kind === 'done' ||
+    entry.kind === 'held' ||
+    entry.kind === 'cannot' ||
+    entry.kind === 'passed'
+  );
 }

@@ -78,7 +78,16 @@ export interface Inputs {
   readonly ownCalls: Readonly<Partial<Record<CallKind, string>>>;
   /** Typed into the wind entry, and not set yet. */
   readonly draft: string;
+  /** Flying faster than sound is planned. */
+  readonly supersonic: boolean;
+  /** Options of the aircraft that are fitted, or not, against what its procedure says, by name. */
+  readonly options: Readonly<Record<string, boolean>>;
+  /** Steps that the pilot does earlier, by {@link tieKey}: before which step each of them stands. */
+  readonly ties: Readonly<Record<string, StepId>>;
 }
+
+/** Under which key a step that is done earlier stands: steps of two procedures may share a name. */
+export const tieKey = (procedureCode: string, step: StepId): string => `${procedureCode}/${step}`;
 
 /** What a sortie begins with. */
 export const FRESH_INPUTS: Inputs = {
@@ -103,7 +112,16 @@ export const FRESH_INPUTS: Inputs = {
   chosen: null,
   purpose: null,
   load: null,
+  stand: null,
+  taxiClosed: [],
+  taxiEntry: null,
+  taxiVia: null,
+  departTo: null,
+  ownCalls: {},
   draft: '',
+  supersonic: false,
+  options: {},
+  ties: {},
 };
 
 /** Moments of a sortie that are stamped with their time. */
@@ -112,17 +130,11 @@ export type Moment =
   | 'brakes released'
   | 'stopping'
   | 'airborne'
-  stand: null,
-  taxiClosed: [],
-  taxiEntry: null,
-  taxiVia: null,
-  departTo: null,
-  ownCalls: {},
   | 'landed'
   | 'on chocks';
 
-/** The lists that can be opened when it goes wrong. */
-export type ListId = 'rejected-takeoff';
+/** Names a list within its procedure. */
+export type ListId = string;
 
 /** Where a closed run leads. */
 export type LeadsTo =
@@ -171,7 +183,23 @@ export type Event =
       readonly list: ListId | null;
     }
   | { readonly kind: 'close'; readonly run: Id; readonly leadsTo: LeadsTo }
+  /** A step was passed because it was not needed, under the facts that decided it. */
+  | {
+      readonly kind: 'passed';
+      readonly run: Id;
+      readonly pass: number;
+      readonly step: StepId;
+      readonly saw: FactValues;
+    }
+  /** Phases are flown again, as after a touch-and-go: which pass each of them is in from here on. */
+  | {
+      readonly kind: 'reopen';
+      readonly run: Id;
+      readonly passes: Readonly<Partial<Record<Phase, number>>>;
+    }
   | { readonly kind: 'stamp'; readonly what: Moment }
+  /** A point of the taxi plan: passed just now, or where the pilot says that the aircraft stands. */
+  | { readonly kind: 'taxied'; readonly point: NodeId; readonly placed: boolean }
   | { readonly kind: 'interrupted' | 'resumed'; readonly run: Id }
   | { readonly kind: 'undo'; readonly target: Id }
   /** A line in the log. */
@@ -191,5 +219,3 @@ export type Entry = Stamped & Event;
 export function compareEntries(a: Stamped, b: Stamped): number {
   return a.seq - b.seq || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
 }
-  /** A point of the taxi plan: passed just now, or where the pilot says that the aircraft stands. */
-  | { readonly kind: 'taxied'; readonly point: NodeId; readonly placed: boolean }

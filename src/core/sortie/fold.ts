@@ -1,9 +1,7 @@
 /** Folds the record into what it says: what is chosen and typed, and what was done. */
 
 import type { North } from '../angle';
-import type { FactValues } from '../procedure/facts';
 import { PHASES } from '../procedure/phases';
-import type { Phase, StepId } from '../procedure/procedure';
 import { entriesThatCount } from './counting';
 import {
   compareEntries,
@@ -12,11 +10,12 @@ import {
   type Hash,
   type Id,
   type Inputs,
-  type ListId,
   type Moment,
   type SealedFigure,
-  type StepOutcome,
 } from './entry';
+import { openedRun, type Run, type RunDraft, tickKey } from './run';
+
+export { type Decided, type Run, type Ticked, tickKey } from './run';
 
 /** A wind as it was entered. */
 export interface EnteredWind {
@@ -35,46 +34,19 @@ export interface Clock {
   readonly rate: number;
 }
 
-/** What happened to a step, and the facts it was done under. */
-export interface Ticked {
-  readonly id: Id;
-  readonly outcome: StepOutcome;
-  readonly saw: FactValues;
-  readonly why: string | null;
-  readonly at: Entry['at'];
-/** A point of the taxi plan, and when it was passed, or the aircraft placed on it. */
-export interface TaxiedPoint {
-  readonly id: Id;
-  readonly point: string;
-  readonly placed: boolean;
-  readonly at: Entry['at'];
-}
-
-}
-
-/** A walk through the steps of a procedure, or of one of its lists. */
-export interface Run {
-  readonly id: Id;
-  readonly procedure: Hash;
-  /** Null for the procedure itself. */
-  readonly list: ListId | null;
-  /** How many times each phase is flown, counting from 1. */
-  readonly passes: Readonly<Record<Phase, number>>;
-  /** What happened to each step, by {@link tickKey}. */
-  readonly ticks: ReadonlyMap<string, Ticked>;
-  /** The last thing done in this run, which "Back" takes back. */
-  readonly last: { readonly id: Id; readonly step: StepId | null; readonly at: Entry['at'] } | null;
-  /** When the run was left and not yet taken up again. */
-  readonly interruptedAt: Entry['at'] | null;
-}
-
 /** A moment that was stamped, and in which pass of the roll. */
 export interface Stamp {
   readonly id: Id;
   readonly what: Moment;
   readonly pass: number;
-  /** Points passed since the aircraft was last placed, on a stand, on a point or on a runway. */
-  readonly taxied: readonly TaxiedPoint[];
+  readonly at: Entry['at'];
+}
+
+/** A point of the taxi plan, and when it was passed, or the aircraft placed on it. */
+export interface TaxiedPoint {
+  readonly id: Id;
+  readonly point: string;
+  readonly placed: boolean;
   readonly at: Entry['at'];
 }
 
@@ -92,23 +64,21 @@ export interface Sortie {
   /** Oldest first. */
   readonly winds: readonly EnteredWind[];
   /** Null: the device's clock. */
-  taxied: [],
   readonly clock: Clock | null;
   /** The procedure being flown; null before the first step. */
   readonly run: Run | null;
   /** The list opened because something went wrong; null most of the time. */
   readonly list: Run | null;
+  /** All lists that are open, each opened from the one before it; the last is the one above. */
+  readonly lists: readonly Run[];
   readonly stamps: readonly Stamp[];
   readonly seals: readonly Seal[];
+  /** Points passed since the aircraft was last placed, on a stand, on a point or on a runway. */
+  readonly taxied: readonly TaxiedPoint[];
   readonly startedAt: Entry['at'] | null;
   readonly lastAt: Entry['at'] | null;
   /** When the sortie was ended; null while it goes on. */
   readonly endedAt: Entry['at'] | null;
-}
-
-/** Under which key a step's outcome stands in a run: the same step flown again is another. */
-export function tickKey(pass: number, step: StepId): string {
-  return `${pass}/${step}`;
 }
 
 /** A sortie of which nothing is recorded yet. */
@@ -117,34 +87,22 @@ export const NO_SORTIE: Sortie = {
   inputs: FRESH_INPUTS,
   winds: [],
   clock: null,
-  let taxied: TaxiedPoint[] = [];
   run: null,
   list: null,
+  lists: [],
   stamps: [],
   seals: [],
+  taxied: [],
   startedAt: null,
   lastAt: null,
   endedAt: null,
-        if ('stand' in entry.inputs) taxied = [];
 };
 
-type Draft<T> = { -readonly [K in keyof T]: T[K] };
-
-interface RunDraft extends Draft<Omit<Run, 'passes' | 'ticks'>> {
-  passes: Record<Phase, number>;
-  ticks: Map<string, Ticked>;
-}
-
-function openedRun(id: Id, procedure: Hash, list: ListId | null): RunDraft {
-  return {
-    id,
-    procedure,
-    list,
-    passes: Object.fromEntries(PHASES.map((phase) => [phase, 1])) as Record<Phase, number>,
-    ticks: new Map(),
-    last: null,
-    interruptedAt: null,
-  };
+/** Back at the place that was left for a list, as after any interruption. */
+function returnFrom(list: RunDraft, to: RunDraft | null, id: Id, at: Entry['at']): void {
+  if (to === null) return;
+  to.last = { id, step: to.last?.step ?? null, at };
+  to.interruptedAt ??= list.openedAt;
 }
 
 /** What the entries of one sortie say; they may come in any order, and twice. */
@@ -154,11 +112,12 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
   let inputs = FRESH_INPUTS;
   let clock: Clock | null = null;
   let run: RunDraft | null = null;
-  let list: RunDraft | null = null;
+  const lists: RunDraft[] = [];
   let endedAt: Entry['at'] | null = null;
   const winds: EnteredWind[] = [];
   const stamps: Stamp[] = [];
   const seals: Seal[] = [];
+  let taxied: TaxiedPoint[] = [];
   const counted = entriesThatCount([...new Map(entries.map((e) => [e.id, e])).values()]);
 
   for (const entry of counted) {
@@ -166,6 +125,7 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
     switch (entry.kind) {
       case 'set':
         inputs = { ...inputs, ...entry.inputs };
+        if ('stand' in entry.inputs) taxied = [];
         break;
       case 'wind':
         winds.push({ id, text: entry.text, north: entry.north, at });
@@ -174,19 +134,23 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
         clock = { wallMs: at.wallMs, sortieMs: entry.sortieMs, rate: entry.rate };
         break;
       case 'open': {
-        const standing: RunDraft | null = entry.list === null ? run : list;
-        if (standing?.procedure === entry.procedure && standing.list === entry.list) {
+        const standing = entry.list === null ? [run] : lists;
+        const same = standing.find(
+          (one) => one?.procedure === entry.procedure && one.list === entry.list,
+        );
+        if (same) {
           // Two windows began the same: it is one run, under two names.
-          runs.set(entry.run, standing);
+          runs.set(entry.run, same);
           break;
         }
-        const opened = openedRun(entry.run, entry.procedure, entry.list);
+        const opened = openedRun(entry.run, entry.procedure, entry.list, at);
         runs.set(entry.run, opened);
         if (entry.list === null) run = opened;
         else {
-          list = opened;
           // "Back" closes a list again before anything in it was done.
-          if (run !== null) run.last = { id, step: null, at };
+          const left = lists.at(-1) ?? run;
+          if (left !== null) left.last = { id, step: left.last?.step ?? null, at };
+          lists.push(opened);
         }
         break;
       }
@@ -195,31 +159,47 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
         // Closed by two windows it is closed once: its phases are opened again once.
         if (closed === undefined || closedRuns.has(closed)) break;
         closedRuns.add(closed);
-        if (closed === list) list = null;
-        if (entry.leadsTo === 'end') endedAt = at;
-        // The procedure itself is closed that way when another aircraft is taken: its steps begin anew.
-        else if (entry.leadsTo === 'return') run = closed === run ? null : run;
-        else if (run !== null) {
-          for (const phase of entry.leadsTo.reopen) run.passes[phase] += 1;
+        const { leadsTo } = entry;
+        const place = lists.indexOf(closed);
+        // What was opened from a list is left with it; what leads elsewhere leaves them all.
+        if (place >= 0) lists.length = leadsTo === 'return' ? place : 0;
+        if (leadsTo === 'end') endedAt = at;
+        else if (leadsTo === 'return') {
+          if (closed === run) {
+            // The procedure itself is closed that way when another aircraft is taken: its steps begin anew.
+            run = null;
+            lists.length = 0;
+          } else if (place >= 0) returnFrom(closed, lists.at(-1) ?? run, id, at);
+        } else if (run !== null) {
+          for (const phase of leadsTo.reopen) run.passes[phase] += 1;
           run.last = { id, step: null, at };
         }
         break;
       }
+      case 'reopen': {
+        const again = runs.get(entry.run);
+        if (again === undefined) break;
+        for (const phase of PHASES) {
+          again.passes[phase] = Math.max(again.passes[phase], entry.passes[phase] ?? 1);
+        }
+        again.last = { id, step: null, at };
+        again.interruptedAt = null;
+        break;
+      }
+      case 'passed':
+        runs
+          .get(entry.run)
+          ?.passed.set(tickKey(entry.pass, entry.step), { id, saw: entry.saw, at });
+        break;
       case 'done':
       case 'held':
       case 'cannot': {
         const ticked = runs.get(entry.run);
-        // What was passed on the way out is behind the roll, and the stand is left anew.
-        if (entry.what !== 'off chocks') taxied = [];
         if (ticked === undefined) break;
         ticked.ticks.set(tickKey(entry.pass, entry.step), {
           id,
           outcome: entry.kind,
           saw: entry.saw,
-      case 'taxied':
-        if (entry.placed) taxied = [];
-        taxied.push({ id, point: entry.point, placed: entry.placed, at });
-        break;
           why: entry.why ?? null,
           at,
         });
@@ -229,10 +209,16 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
       }
       case 'stamp':
         stamps.push({ id, what: entry.what, pass: run?.passes.roll ?? 1, at });
+        // What was passed on the way out is behind the roll, and the stand is left anew.
+        if (entry.what !== 'off chocks') taxied = [];
         if (run !== null) {
           run.last = { id, step: null, at };
           run.interruptedAt = null;
         }
+        break;
+      case 'taxied':
+        if (entry.placed) taxied = [];
+        taxied.push({ id, point: entry.point, placed: entry.placed, at });
         break;
       case 'interrupted':
       case 'resumed': {
@@ -243,7 +229,6 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
       case 'sealed':
         seals.push({ documents: entry.documents, figures: entry.figures, at });
         break;
-    taxied,
     }
   }
   // What is written into the log of an old sortie may be all that is at hand of it, and begins none.
@@ -254,9 +239,11 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
     winds,
     clock,
     run,
-    list,
+    list: lists.at(-1) ?? null,
+    lists,
     stamps,
     seals,
+    taxied,
     startedAt: begun?.at ?? null,
     lastAt: counted.at(-1)?.at ?? null,
     endedAt,

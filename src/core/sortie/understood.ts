@@ -26,6 +26,12 @@ const leadsSomewhere = (to: unknown): boolean =>
     Array.isArray(to.reopen) &&
     to.reopen.every((phase) => PHASES.some((known) => known === phase)));
 
+const isPasses = (passes: unknown): boolean =>
+  isObject(passes) &&
+  Object.entries(passes).every(
+    ([phase, pass]) => PHASES.some((known) => known === phase) && Number.isSafeInteger(pass),
+  );
+
 /** For each kind, whether an entry carries what the fold will ask of it. */
 const CARRIES: Readonly<Record<Event['kind'], (carried: Carried) => boolean>> = {
   set: ({ inputs }) => isObject(inputs),
@@ -36,7 +42,10 @@ const CARRIES: Readonly<Record<Event['kind'], (carried: Carried) => boolean>> = 
   cannot: isTick,
   open: ({ run, procedure }) => isText(run) && isText(procedure),
   close: ({ run, leadsTo }) => isText(run) && leadsSomewhere(leadsTo),
+  passed: isTick,
+  reopen: ({ run, passes }) => isText(run) && isPasses(passes),
   stamp: ({ what }) => isText(what),
+  taxied: ({ point }) => isText(point),
   interrupted: isOfRun,
   resumed: isOfRun,
   undo: ({ target }) => isText(target),
@@ -45,7 +54,6 @@ const CARRIES: Readonly<Record<Event['kind'], (carried: Carried) => boolean>> = 
     isText(what) && (sortieMs === null || Number.isFinite(sortieMs)),
   sealed: ({ documents, figures }) => isObject(documents) && isObject(figures),
 };
-  taxied: ({ point }) => isText(point),
 
 const isKind = (kind: string): kind is Event['kind'] => Object.hasOwn(CARRIES, kind);
 

@@ -99,11 +99,18 @@ export function ListEnd({ list }: { list: AbnormalList }): JSX.Element {
           step="list end"
           onPress={() => closeList(list.then)}
         >
-          {words.listLeads(words.phase[list.then.phase])}
+          {leadsWords(list.then)}
         </TickKey>
       </div>
     </div>
   );
+}
+
+function leadsWords(then: AbnormalList['then']): string {
+  if (then === 'return') return words.listReturns;
+  if (then === 'end') return words.endKey;
+  const name = words.phase[then.phase];
+  return then.reopen.includes(then.phase) ? words.listLeads(name) : words.listLeadsOn(name);
 }
 
 /** Everything is handled. */

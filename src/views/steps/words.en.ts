@@ -140,6 +140,8 @@ export const words = {
   metres: (m: string) => `${m} m`,
   listEnd: 'List complete',
   listLeads: (name: string) => `Back to ${name}`,
+  listLeadsOn: (name: string) => `On to ${name}`,
+  listReturns: 'Back to where you were',
   end: 'Sortie complete',
   endNote: 'Ending it seals the figures into the log and begins the next.',
   endKey: 'End the sortie',

@@ -1,0 +1,173 @@
+/** The facts that steps depend on: what conditions ask for, and the live numbers in their texts. */
+
+import type { Aircraft } from '../aircraft/aircraft';
+import { carriedKg, type Load, type Station, usualLoad } from '../aircraft/load';
+import type { LoadSheet } from '../aircraft/loadSheet';
+import { findEnd } from '../airfield/findEnd';
+import { degreesOf, toMagnetic } from '../angle';
+import { densityAltitudeFt } from '../earth/atmosphere';
+import { type Facts, OPTION_JOINT } from '../procedure/facts';
+import type { Procedure } from '../procedure/procedure';
+import type { Inputs } from '../sortie/entry';
+import type { AirBrief } from './air';
+import type { SettledFacts } from './facts';
+import type { NumbersBrief } from './numbers';
+import type { WindText } from './questions';
+import type { TodayBrief } from './today';
+import type { WindBrief } from './wind';
+
+/** What the facts are taken from. */
+export interface FactSources {
+  readonly settled: SettledFacts;
+  readonly wind: Pick<WindBrief, 'using' | 'ranked' | 'inUse' | 'wind'>;
+  /** The wind in use as it was entered. */
+  readonly entered: WindText | null;
+  /** What the aircraft's document gives. */
+  readonly numbers: NumbersBrief | null;
+  /** Today's numbers, which come before the document's; null where there are none. */
+  readonly today: TodayBrief | null;
+  /**
+   * Today's numbers are still on their way: until they are there, what they would change is not
+   * known, so that no step is due again for a moment after each start.
+   */
+  readonly awaited: boolean;
+  readonly air: AirBrief | null;
+  readonly load: LoadSheet | null;
+  /** Whether the way to the runway crosses another; null where the way is not known. */
+  readonly crossesRunway: boolean | null;
+  readonly procedure: Pick<Procedure, 'options'> | null;
+  readonly inputs: Pick<
+    Inputs,
+    'callsign' | 'supersonic' | 'options' | 'load' | 'checkMarkM' | 'ownQnhHpa'
+  >;
+}
+
+/** The facts that steps depend on; null is what is not known. */
+export function stepFacts(sources: FactSources): Facts {
+  const { settled, wind, entered, inputs, procedure, crossesRunway } = sources;
+  const { sun, surface, controlled, field, aircraft } = settled;
+  return {
+    night: sun?.night.holds ?? null,
+    lights: sun?.lights.holds ?? null,
+    wet: surface !== 'dry',
+    controlled,
+    lightWind: wind.ranked?.light ?? null,
+    crossesRunway,
+    supersonic: inputs.supersonic,
+    stores: carries(aircraft, inputs.load, 'stores'),
+    passengers: carries(aircraft, inputs.load, 'people'),
+    options:
+      procedure === null ? null : fittedOptions(procedure, inputs.options).join(OPTION_JOINT),
+    runway: wind.using,
+    runwayMagnetic: magneticOf(settled, wind.using),
+    wind: entered?.text ?? null,
+    windKt: wind.wind?.gustKt ?? wind.wind?.speedKt ?? null,
+    headwindKt: wind.inUse?.headwindKt ?? null,
+    crosswindKt: wind.inUse?.crosswindWorstKt ?? null,
+    field: field?.name ?? null,
+    callsign: inputs.callsign === '' ? null : inputs.callsign,
+    ...airFacts(sources),
+    ...aircraftFacts(sources),
+    ...takeoffFacts(sources),
+    ...landingFacts(sources),
+  };
+}
+
+/** The names of the options that are fitted, as the pilot says or else the procedure, in its order. */
+export const fittedOptions = (
+  { options = [] }: Pick<Procedure, 'options'>,
+  chosen: Inputs['options'],
+): readonly string[] =>
+  options
+    .filter(({ id, fitted }) => (Object.hasOwn(chosen, id) ? chosen[id] : fitted))
+    .map(({ id }) => id);
+
+/** Whether a station of that kind carries anything; null where the aircraft has no load sheet. */
+function carries(
+  aircraft: Aircraft | null,
+  given: Load | null,
+  kind: Station['kind'],
+): boolean | null {
+  if (aircraft?.load === undefined) return null;
+  const load = given ?? usualLoad(aircraft.load);
+  return aircraft.load.stations.some(
+    (station) => station.kind === kind && carriedKg(load, station) > 0,
+  );
+}
+
+function magneticOf({ field, variation }: SettledFacts, using: string | null): number | null {
+  const end = field === null || using === null ? null : findEnd(field, using);
+  return end === null || variation.value === null
+    ? null
+    : degreesOf(toMagnetic(end.heading, variation.value));
+}
+
+/** What the standard atmosphere had to stand in for is not told as if someone had given it. */
+function airFacts({ air }: FactSources) {
+  const isGiven = (what: AirBrief['standard'][number]) =>
+    air !== null && !air.standard.includes(what);
+  const why = air?.pressureAltitude.value == null ? null : air.pressureAltitude.why.inputs;
+  const qnh = isGiven('qnh') && typeof why?.qnhHpa === 'number' ? why.qnhHpa : null;
+  const temperatureC = isGiven('temperature') ? (air?.temperature.value ?? null) : null;
+  const pressureFt = air?.pressureAltitude.value ?? null;
+  return {
+    qnh,
+    temperatureC,
+    densityAltitudeFt:
+      qnh === null || temperatureC === null || pressureFt === null
+        ? null
+        : densityAltitudeFt(pressureFt, temperatureC),
+  };
+}
+
+const range = (pair: readonly [number, number] | undefined) =>
+  pair === undefined ? null : `${pair[0]}–${pair[1]}`;
+
+function aircraftFacts({ settled: { aircraft }, numbers, load, inputs }: FactSources) {
+  const given = inputs.load ?? (aircraft?.load === undefined ? null : usualLoad(aircraft.load));
+  return {
+    massKg: load?.takeoffMassKg.value ?? null,
+    landingMassKg: load?.landingMassKg.value ?? null,
+    fuelKg: given?.fuelKg ?? null,
+    taxiKt: aircraft?.taxi.maxKt ?? null,
+    turnKt: aircraft?.taxi.turnKt ?? null,
+    breakaway: aircraft?.taxi.power.breakaway ?? null,
+    keepRolling: range(aircraft?.taxi.power.keepRolling),
+    gearKt: numbers?.climb.gearUpByKt.value ?? numbers?.limits.gearKt.value ?? null,
+    flapsKt: numbers?.climb.flapsUpByKt.value ?? null,
+    reheatOffKt: numbers?.climb.reheatOffKt.value ?? null,
+  };
+}
+
+/** Speeds as the wind is expected to be; lengths, and what to stop by, as it is planned for. */
+function takeoffFacts({ settled: { aircraft }, numbers, today, awaited, inputs }: FactSources) {
+  const expected = today?.takeoff.expected;
+  const planned = today?.takeoff.planned;
+  const hope = expected?.because === null ? expected.figures : null;
+  const plan = planned?.because === null ? planned.figures : null;
+  const book = awaited ? null : (numbers?.takeoff ?? null);
+  return {
+    markM: inputs.checkMarkM,
+    markKt: hope?.atMarkKt.value ?? null,
+    markLeastKt: plan?.atMarkLeastKt.value ?? null,
+    lastStopKt: plan?.lastStopKt.value ?? null,
+    goOnKt: plan?.lowestGoOnKt.value ?? null,
+    rotateKt: hope?.rotateKt.value ?? book?.rotateKt.value ?? null,
+    liftOffKt: hope?.liftOffKt.value ?? book?.liftOffKt.value ?? null,
+    runM: plan?.runM.value ?? book?.runM.value ?? null,
+    climbKt: hope?.climbKt.value ?? (awaited ? null : range(aircraft?.climb.speedKt)),
+    climbPitch: hope?.climbPitch.value ?? (awaited ? null : range(aircraft?.climb.pitchDeg)),
+  };
+}
+
+function landingFacts({ numbers, today, awaited }: FactSources) {
+  const expected = today?.landing.expected;
+  const planned = today?.landing.planned;
+  const hope = expected?.because === null ? expected.figures : null;
+  const book = awaited ? null : (numbers?.landing ?? null);
+  return {
+    referenceKt: hope?.referenceKt.value ?? null,
+    approachKt: hope?.approachKt.value ?? book?.approachKt.value ?? null,
+    landingM: (planned?.because === null ? planned.figures.plannedM.value : null) ?? null,
+  };
+}

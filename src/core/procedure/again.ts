@@ -1,0 +1,36 @@
+/** Flying phases again: another take-off of the same sortie, or another approach. */
+
+import type { Run } from '../sortie/fold';
+import { tickKey } from '../sortie/fold';
+import { PHASES } from './phases';
+import type { Phase, Procedure } from './procedure';
+
+/** What leads to phases being flown again. */
+export type FlownAgain =
+  /** On the runway and off it again, without stopping. */
+  | 'touch-and-go'
+  /** Back to the runway after a landing. */
+  | 'take-off'
+  /** Off the approach, for another one. */
+  | 'approach';
+
+const AGAIN: Readonly<Record<FlownAgain, readonly Phase[]>> = {
+  'touch-and-go': ['roll', 'climb', 'recovery'],
+  'take-off': ['taxi', 'line-up', 'roll', 'climb', 'recovery'],
+  approach: ['recovery'],
+};
+
+/**
+ * Which pass each phase that is flown again is in from then on. Once anything was done after the
+ * landing, such as putting pins in, another take-off asks for the whole procedure again.
+ */
+export function passesAgain(
+  procedure: Procedure,
+  run: Run,
+  what: FlownAgain,
+): Readonly<Partial<Record<Phase, number>>> {
+  const after = procedure.phases.find(({ phase }) => phase === 'after')?.steps ?? [];
+  const isAfterBegun = after.some((step) => run.ticks.has(tickKey(run.passes.after, step.id)));
+  const phases = what === 'take-off' && isAfterBegun ? PHASES : AGAIN[what];
+  return Object.fromEntries(phases.map((phase) => [phase, run.passes[phase] + 1]));
+}

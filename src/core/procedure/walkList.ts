@@ -1,0 +1,55 @@
+/** The walk through an abnormal list: one stretch of steps, each done once. */
+
+import type { Run } from '../sortie/fold';
+import type { Facts } from './facts';
+import type { AbnormalList, Phase } from './procedure';
+import { order, stateOf } from './stepState';
+import { isWaiting, lastHandled, phaseRows, recordedOf, type StepRow, type Walk } from './walk';
+
+/** A list is not flown in a phase of its own; its steps count as long as it is open. */
+const PHASE: Phase = 'roll';
+
+/**
+ * The walk through a list. What a step of it builds on is looked for among `flown`, the steps of the
+ * phases: where that could not be done, the step is not there to be used, and is passed.
+ */
+export function walkList(
+  list: AbnormalList,
+  run: Run | null,
+  facts: Facts,
+  flown: readonly StepRow[],
+): Walk {
+  const rows = list.steps.map((step): StepRow => {
+    const recorded = recordedOf(run, 1, step);
+    const base = flown.find((row) => row.step.id === step.needs)?.state;
+    const state =
+      base?.kind === 'cannot' && recorded.tick === undefined
+        ? base
+        : stateOf(step, PHASE, recorded, facts, order(PHASE));
+    return { step, phase: PHASE, pass: 1, state };
+  });
+  const heldBack = rows.filter((row) => row.state.kind === 'held');
+  // What is held back comes when the rest is done: before that it would be the due step still.
+  const waiting = [...rows.filter(isWaiting), ...heldBack];
+  const first = waiting[0];
+  return {
+    phases: [phaseRows(PHASE, rows)],
+    phase: PHASE,
+    position:
+      first === undefined ? { kind: 'list-end' } : { kind: 'step', row: first, barrier: null },
+    next: waiting.slice(1).map((row) => ({ kind: 'step', row })),
+    heldBack,
+    lastHandled: lastHandled(rows, run),
+  };
+}
+
+/** The steps of a list that are not there to be used, because what they build on cannot be. */
+export const notThere = ({ phases }: Walk, run: Run | null): readonly StepRow[] =>
+  phases
+    .flatMap(({ rows }) => rows)
+    .filter(
+      ({ step, state, pass }) =>
+        step.needs !== undefined &&
+        state.kind === 'cannot' &&
+        recordedOf(run, pass, step).tick === undefined,
+    );

@@ -1,0 +1,72 @@
+/** A walk through the steps of a procedure, or of one of its lists, as the record tells it. */
+
+import type { FactValues } from '../procedure/facts';
+import { PHASES } from '../procedure/phases';
+import type { Phase, StepId } from '../procedure/procedure';
+import type { Entry, Hash, Id, ListId, StepOutcome } from './entry';
+
+/** When something was decided about a step, and under which facts. */
+export interface Decided {
+  readonly id: Id;
+  readonly saw: FactValues;
+  readonly at: Entry['at'];
+}
+
+/** What happened to a step, and the facts it was done under. */
+export interface Ticked extends Decided {
+  readonly outcome: StepOutcome;
+  readonly why: string | null;
+}
+
+/** A walk through the steps of a procedure, or of one of its lists. */
+export interface Run {
+  readonly id: Id;
+  readonly procedure: Hash;
+  /** Null for the procedure itself. */
+  readonly list: ListId | null;
+  /** How many times each phase is flown, counting from 1. */
+  readonly passes: Readonly<Record<Phase, number>>;
+  /** What happened to each step, by {@link tickKey}. */
+  readonly ticks: ReadonlyMap<string, Ticked>;
+  /** The steps that were passed because they were not needed, by {@link tickKey}. */
+  readonly passed: ReadonlyMap<string, Decided>;
+  /** The last thing done in this run, which "Back" takes back; `step` is the last step, where one was. */
+  readonly last: { readonly id: Id; readonly step: StepId | null; readonly at: Entry['at'] } | null;
+  /** When the run was left and not yet taken up again. */
+  readonly interruptedAt: Entry['at'] | null;
+  readonly openedAt: Entry['at'];
+}
+
+/** Under which key a step's outcome stands in a run: the same step flown again is another. */
+export function tickKey(pass: number, step: StepId): string {
+  return `${pass}/${step}`;
+}
+
+type Draft<T> = { -readonly [K in keyof T]: T[K] };
+
+/** A run while it is folded. */
+export interface RunDraft extends Draft<Omit<Run, 'passes' | 'ticks' | 'passed'>> {
+  passes: Record<Phase, number>;
+  ticks: Map<string, Ticked>;
+  passed: Map<string, Decided>;
+}
+
+/** A run in which nothing was done yet. */
+export function openedRun(
+  id: Id,
+  procedure: Hash,
+  list: ListId | null,
+  openedAt: Entry['at'],
+): RunDraft {
+  return {
+    id,
+    procedure,
+    list,
+    passes: Object.fromEntries(PHASES.map((phase) => [phase, 1])) as Record<Phase, number>,
+    ticks: new Map(),
+    passed: new Map(),
+    last: null,
+    interruptedAt: null,
+    openedAt,
+  };
+}
