@@ -30,22 +30,18 @@ export const across = (wind: Bearing, runway: Bearing): number =>
   wind.sin * runway.cos - wind.cos * runway.sin;
 
 /**
- * The least headwind that a wind of 1 kt has in a sector: cos(β + h), β the angle between the
- * runway and the sector's middle, h half the sector's width; −1 where the sector holds the opposite
- * direction, β + h ≥ 180°.
+ * The least headwind that a wind of 1 kt has in a sector, from the headwind and the crosswind at the
+ * sector's middle: cos(β + h), β the angle between the runway and the middle, h half the sector's
+ * width; −1 where the sector holds the opposite direction, β + h ≥ 180°.
  */
-export function leastAlong(middle: Bearing, half: Bearing, runway: Bearing): number {
-  const cos = along(middle, runway);
-  const sin = Math.abs(across(middle, runway));
-  return cos <= -half.cos ? -1 : cos * half.cos - sin * half.sin;
-}
+export const leastAlong = (alongMiddle: number, acrossMiddle: number, half: Bearing): number =>
+  alongMiddle <= -half.cos ? -1 : alongMiddle * half.cos - Math.abs(acrossMiddle) * half.sin;
 
 /**
- * The greatest crosswind, from either side, that a wind of 1 kt has in a sector: the greater of
- * |sin(β ± h)|; 1 where the sector holds a direction straight across, |90° − β| ≤ h.
+ * The greatest crosswind, from either side, that a wind of 1 kt has in a sector, from the same: the
+ * greater of |sin(β ± h)|; 1 where the sector holds a direction straight across, |90° − β| ≤ h.
  */
-export function mostAcross(middle: Bearing, half: Bearing, runway: Bearing): number {
-  const cos = Math.abs(along(middle, runway));
-  const sin = Math.abs(across(middle, runway));
-  return sin >= half.cos ? 1 : sin * half.cos + cos * half.sin;
+export function mostAcross(alongMiddle: number, acrossMiddle: number, half: Bearing): number {
+  const sin = Math.abs(acrossMiddle);
+  return sin >= half.cos ? 1 : sin * half.cos + Math.abs(alongMiddle) * half.sin;
 }

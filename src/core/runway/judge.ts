@@ -19,11 +19,11 @@ export interface Blow {
 /** The wind of a situation, from a direction of which the situation need not know; null is from anywhere. */
 export function blowFrom(from: TrueDeg | null, situation: Situation): Blow {
   const turn = from === null ? 0 : degreesOf(from);
-  return {
-    situation,
-    mean: from === null ? null : bearingOf(from),
-    middle: bearingOf(trueDeg(turn + situation.shape.middleDeg)),
-  };
+  const mean = from === null ? null : bearingOf(from);
+  const { middleDeg } = situation.shape;
+  // A wind that does not swing is its own middle; the ring asks for it at every degree.
+  const middle = mean !== null && middleDeg === 0 ? mean : bearingOf(trueDeg(turn + middleDeg));
+  return { situation, mean, middle };
 }
 
 /** Steady headwind at the reported direction, kt; null when direction or speed is not known. */
@@ -38,22 +38,27 @@ export function crosswindKt({ bearing }: Candidate, { mean, situation }: Blow): 
   return speedKt === null || mean === null ? null : component(speedKt, across(mean, bearing));
 }
 
+/** The least headwind of a wind of 1 kt in the envelope. */
+const leastOf1Kt = ({ bearing }: Candidate, { middle, situation }: Blow): number =>
+  leastAlong(along(middle, bearing), across(middle, bearing), situation.shape.half);
+
 /** The least steady headwind in the envelope, kt; null when the speed is not known. */
-export function headwindLeastKt({ bearing }: Candidate, blow: Blow): number | null {
-  const { speedKt, half } = blow.situation.shape;
-  return speedKt === null ? null : component(speedKt, leastAlong(blow.middle, half, bearing));
+export function headwindLeastKt(candidate: Candidate, blow: Blow): number | null {
+  const { speedKt } = blow.situation.shape;
+  return speedKt === null ? null : component(speedKt, leastOf1Kt(candidate, blow));
 }
 
 /** Greatest crosswind in the envelope, gust included, kt; 0 when the speed is not known. */
-export function crosswindWorstKt({ bearing }: Candidate, blow: Blow): number {
-  const { strongestKt, half } = blow.situation.shape;
-  return (strongestKt ?? 0) * mostAcross(blow.middle, half, bearing);
+export function crosswindWorstKt({ bearing }: Candidate, { middle, situation }: Blow): number {
+  const { strongestKt, half } = situation.shape;
+  const of1Kt = mostAcross(along(middle, bearing), across(middle, bearing), half);
+  return (strongestKt ?? 0) * of1Kt;
 }
 
 /** Greatest tailwind in the envelope, gust included, kt; 0 when the speed is not known. */
-export function tailwindWorstKt({ bearing }: Candidate, blow: Blow): number {
-  const { strongestKt, half } = blow.situation.shape;
-  return (strongestKt ?? 0) * Math.max(0, -leastAlong(blow.middle, half, bearing));
+export function tailwindWorstKt(candidate: Candidate, blow: Blow): number {
+  const { strongestKt } = blow.situation.shape;
+  return (strongestKt ?? 0) * Math.max(0, -leastOf1Kt(candidate, blow));
 }
 
 /** How much the gust exceeds the steady wind, kt; 0 when there is none, or no speed is known. */
@@ -86,16 +91,26 @@ export function leftM(candidate: Candidate, blow: Blow): number | null {
 export const crosswindShare = (candidate: Candidate, blow: Blow): number =>
   crosswindWorstKt(candidate, blow) / Math.max(blow.situation.limits.crosswindKt, LEAST_WHOLE);
 
-/** Whether the end can be used and exceeds none of the limits given. */
+/**
+ * Whether the end can be used and exceeds none of the limits given: the questions above in one go,
+ * since the ring asks it for every end at every degree.
+ */
 export function keepsLimits(candidate: Candidate, blow: Blow): boolean {
-  const { limits } = blow.situation;
-  return (
-    candidate.usable &&
-    !exceeds(tailwindWorstKt(candidate, blow), limits.tailwindKt) &&
-    !exceeds(crosswindWorstKt(candidate, blow), limits.crosswindKt) &&
-    !exceeds(gustSpreadKt(blow), limits.gustSpreadKt) &&
-    !exceeds(neededM(candidate, blow) ?? 0, candidate.availableM)
-  );
+  if (!candidate.usable) return false;
+  const { middle, situation } = blow;
+  const { limits, shape, lengthNeededM } = situation;
+  const strongestKt = shape.strongestKt ?? 0;
+  const alongKt = along(middle, candidate.bearing);
+  const acrossKt = across(middle, candidate.bearing);
+  const least = leastAlong(alongKt, acrossKt, shape.half);
+  if (exceeds(strongestKt * -least, limits.tailwindKt)) return false;
+  if (exceeds(strongestKt * mostAcross(alongKt, acrossKt, shape.half), limits.crosswindKt)) {
+    return false;
+  }
+  if (exceeds(gustSpreadKt(blow), limits.gustSpreadKt)) return false;
+  if (lengthNeededM === null) return true;
+  const leastKt = shape.speedKt === null ? null : component(shape.speedKt, least);
+  return !exceeds(lengthNeededM(candidate.designator, leastKt) ?? 0, candidate.availableM);
 }
 
 /** By how large a share the end exceeds the limit it exceeds most; 0 for none, Infinity when not usable. */

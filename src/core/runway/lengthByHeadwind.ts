@@ -13,22 +13,26 @@ const ROW_KT = 5;
 export function lengthByHeadwind(
   neededM: (end: Designator, headwindKt: number) => number | null,
 ): LengthNeeded {
-  const rows = new Map<string, number | null>();
-  const row = (end: Designator, number: number): number | null => {
-    const key = `${end} ${number}`;
-    const before = rows.get(key);
+  const rowsOf = new Map<Designator, Map<number, number | null>>();
+  const row = (end: Designator, rows: Map<number, number | null>, number: number) => {
+    const before = rows.get(number);
     if (before !== undefined) return before;
     const needed = neededM(end, number * ROW_KT);
-    rows.set(key, needed);
+    rows.set(number, needed);
     return needed;
   };
   return (end, headwindKt) => {
     if (headwindKt === null) return null;
+    let rows = rowsOf.get(end);
+    if (rows === undefined) {
+      rows = new Map();
+      rowsOf.set(end, rows);
+    }
     const below = Math.floor(headwindKt / ROW_KT);
     const part = headwindKt / ROW_KT - below;
-    const less = row(end, below);
+    const less = row(end, rows, below);
     // On a row its neighbour is not asked, since it may have no answer.
-    const more = part === 0 ? less : row(end, below + 1);
+    const more = part === 0 ? less : row(end, rows, below + 1);
     return less === null || more === null ? null : less + part * (more - less);
   };
 }
