@@ -13,7 +13,7 @@ import {
   stepDifferences,
 } from '../exchange/differences';
 import { documentHash } from '../exchange/hash';
-import { type Links, linksTo, textInLink } from '../exchange/link';
+import { type Links, linksTo, partInLink, textInDigits, textInLink } from '../exchange/link';
 import {
   type FiledRecord,
   isRecordFile,
@@ -25,6 +25,7 @@ import {
 import { type Merged, mergeBrought, wholeRecord } from '../record/past';
 import type { KeptDocument } from '../record/store';
 import { record } from './board';
+import { gather } from './codes';
 import { all, type Listed } from './documents';
 import { addOwnDocument, listOwnDocuments } from './ownDocuments';
 
@@ -41,7 +42,7 @@ export async function shared(listed: Listed): Promise<Shared> {
   const app = `${location.origin}${location.pathname}`;
   const text = `${JSON.stringify(content, null, 2)}\n`;
   const file = new File([text], `${listed.code.toLowerCase()}.json`, { type: 'application/json' });
-  return { name: listed.name, file, links: await linksTo(app, content) };
+  return { name: listed.name, file, links: await linksTo(app, content, listed.hash) };
 }
 
 /** The record as files: one, but for very long records. */
@@ -85,6 +86,13 @@ export type Incoming =
       /** Documents in it that are not what they say, and are left out. */
       readonly leftOut: number;
     }
+  /** One of several codes; the others are still to be read. */
+  | {
+      readonly kind: 'part';
+      readonly part: number;
+      readonly of: number;
+      readonly missing: readonly number[];
+    }
   | { readonly kind: 'refused'; readonly problems: readonly DocumentProblem[] };
 
 const refused = (what: string): Incoming => ({ kind: 'refused', problems: [{ at: '', what }] });
@@ -92,16 +100,23 @@ const refused = (what: string): Incoming => ({ kind: 'refused', problems: [{ at:
 /** Looks at a file, or at what follows `#` in a link. Never rejects, and keeps nothing. */
 export async function lookAt(from: File | string): Promise<Incoming> {
   try {
-    if (typeof from === 'string') {
-      const text = await textInLink(from);
-      return text === null ? refused('link-cut') : await readText(text);
-    }
+    if (typeof from === 'string') return await lookAtLink(from);
     return from.size > LARGEST_RECORD
       ? refused('record-too-large')
       : await readText(await from.text());
   } catch {
     return refused('not-read');
   }
+}
+
+async function lookAtLink(hash: string): Promise<Incoming> {
+  const part = partInLink(hash);
+  const gathered = part === null ? null : gather(part);
+  if (part !== null && gathered?.missing) {
+    return { kind: 'part', part: part.part, of: part.of, missing: gathered.missing };
+  }
+  const text = gathered?.digits ? await textInDigits(gathered.digits) : await textInLink(hash);
+  return text === null ? refused('link-cut') : readText(text);
 }
 
 /** A longer text is no document, characters; a record may be longer. */

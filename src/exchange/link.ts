@@ -3,32 +3,79 @@
  * server. `d` holds it in letters, for links; `n` in digits, for the codes that cameras read.
  */
 
+import type { Hash } from '../core';
 import { bytesOfDigits, bytesOfLetters, deflated, digitsOf, inflated, lettersOf } from './packed';
 
 /** The place in the address that takes what is shared. */
 export const ADD = '#/add?';
 
-/** A document's two addresses, from the app's own. */
-export interface Links {
-  readonly link: string;
-  /** The same for a code: all before `digits`, then the digits. */
+/** A text for a code: an address whose end is digits alone. */
+export interface CodeText {
   readonly before: string;
   readonly digits: string;
 }
 
-/** The addresses of a document, as its schema gave it out. */
-export async function linksTo(app: string, document: object): Promise<Links> {
+/** A document's addresses: one link, and as many codes as it takes. */
+export interface Links {
+  readonly link: string;
+  readonly codes: readonly CodeText[];
+}
+
+/**
+ * So many digits stand in one code. More would fit into the largest, version 40, but its modules are
+ * too small on a telephone for a camera. This makes it version 22 at most, 105 modules wide; version
+ * 23 is one that jsQR, a reader in wide use, cannot read.
+ */
+const MOST_DIGITS = 2100;
+
+/** The addresses of a document, as its schema gave it out; `hash` is its own. */
+export async function linksTo(app: string, document: object, hash: Hash): Promise<Links> {
   const bytes = await deflated(JSON.stringify(document));
+  const digits = digitsOf(bytes);
+  const of = Math.ceil(digits.length / MOST_DIGITS);
+  const length = Math.ceil(digits.length / of);
+  const set = hash.slice(0, SET_LENGTH);
   return {
     link: `${app}${ADD}d=${lettersOf(bytes)}`,
-    before: `${app}${ADD}n=`,
-    digits: digitsOf(bytes),
+    codes: Array.from({ length: of }, (_, index) => ({
+      before: `${app}${ADD}${of === 1 ? '' : `s=${set}.${index + 1}.${of}&`}n=`,
+      digits: digits.slice(index * length, (index + 1) * length),
+    })),
   };
+}
+
+/** One of the codes that a document is spread over. */
+export interface CodePart {
+  /** The same for all codes of a document. */
+  readonly set: string;
+  /** Counting from 1. */
+  readonly part: number;
+  readonly of: number;
+  readonly digits: string;
+}
+
+const SET_LENGTH = 8;
+const MOST_CODES = 60;
+
+/** The part of a document in an address after `#`; null where it is the whole, or nothing of ours. */
+export function partInLink(hash: string): CodePart | null {
+  const found = /^#\/add\?s=([0-9a-f]{8})\.(\d{1,2})\.(\d{1,2})&n=(\d+)$/.exec(hash);
+  const [, set = '', part, of, digits = ''] = found ?? [];
+  const read = { set, part: Number(part), of: Number(of), digits };
+  const isOne = read.part >= 1 && read.part <= read.of && read.of >= 2 && read.of <= MOST_CODES;
+  return isOne && digits.length <= 2 * MOST_DIGITS ? read : null;
 }
 
 /** The text of the document in an address after `#`; null where it is cut short or damaged. */
 export async function textInLink(hash: string): Promise<string | null> {
   const [, name, packed = ''] = /^#\/add\?([dn])=(.*)$/s.exec(hash) ?? [];
-  const bytes = name === 'n' ? bytesOfDigits(packed) : bytesOfLetters(packed);
-  return name === undefined || bytes === null ? null : inflated(bytes);
+  if (name === undefined) return null;
+  return name === 'n' ? textInDigits(packed) : unpacked(bytesOfLetters(packed));
 }
+
+/** The text of the document that digits stand for; null where they are cut short or damaged. */
+export const textInDigits = (digits: string): Promise<string | null> =>
+  unpacked(bytesOfDigits(digits));
+
+const unpacked = async (bytes: Uint8Array<ArrayBuffer> | null): Promise<string | null> =>
+  bytes === null ? null : inflated(bytes);

@@ -4,7 +4,12 @@ import type { JSX } from 'preact';
 import { type Sheet, sheet } from '../board/places';
 import { About } from '../views/about/About';
 import { LoadSheet } from '../views/load/LoadSheet';
+import { LoggedSheet } from '../views/log/LoggedSheet';
+import { PrintSheet } from '../views/print/PrintSheet';
+import { ShareSheet } from '../views/share/ShareSheet';
+import { IncomingSheet } from '../views/sortie/IncomingSheet';
 import { SortieSheet } from '../views/sortie/SortieSheet';
+import { Lists } from '../views/steps/Lists';
 import { WhySheet } from '../views/why/WhySheet';
 
 const under = (open: Sheet): Sheet | null => ('over' in open ? open.over : null);
@@ -31,8 +36,18 @@ function Opened({ open }: { open: Sheet }) {
       return <SortieSheet onClose={close} />;
     case 'about':
       return <About onClose={close} />;
+    case 'wrong':
+      return <Lists onClose={close} />;
     case 'load':
       return <LoadSheet onClose={close} />;
+    case 'logged':
+      return <LoggedSheet id={open.sortie} onClose={close} />;
+    case 'share':
+      return <ShareSheet hash={open.hash} onClose={close} />;
+    case 'print':
+      return <PrintSheet hash={open.hash} onClose={close} />;
+    case 'incoming':
+      return <IncomingSheet from={open.from} onClose={close} />;
     case 'why':
       return <WhySheet title={open.title} figure={open.figure} onClose={close} />;
   }

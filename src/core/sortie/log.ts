@@ -91,7 +91,7 @@ export function logOf(
   const leftAs = (outcome: StepOutcome): readonly StepLeft[] =>
     left
       .filter(({ kind }) => kind === outcome)
-      .map(({ step, why }) => ({ step, item: steps.get(step)?.item ?? null, why: why ?? null }));
+      .map(({ step, why }) => ({ step, item: steps.get(step)?.item ?? null, why: textOf(why) }));
   const times = timesIn(counted, stamps, steps);
   return {
     id: sortie.id,
@@ -108,7 +108,7 @@ export function logOf(
     cannot: leftAs('cannot'),
     phases: phaseTimes(counted, steps),
     stamps,
-    seals,
+    seals: seals.map(soundSeal),
     winds,
     notes: counted.flatMap((entry) =>
       entry.kind === 'noted' ? [{ id: entry.id, text: entry.text, at: entry.at }] : [],
@@ -118,6 +118,17 @@ export function logOf(
 
 /** What a record from elsewhere says may be of any kind. */
 const textOf = (value: unknown): string | null => (typeof value === 'string' ? value : null);
+
+/** The figures of a seal that are a number or a text with its unit, and the documents that have a name. */
+function soundSeal({ documents, figures, at }: Seal): Seal {
+  const named = Object.entries(documents).filter(([, hash]) => textOf(hash) !== null);
+  const told = Object.entries(figures).filter(
+    ([, figure]) =>
+      (typeof figure?.value === 'number' || textOf(figure?.value) !== null) &&
+      textOf(figure?.unit) !== null,
+  );
+  return { documents: Object.fromEntries(named), figures: Object.fromEntries(told), at };
+}
 
 /** What was said last of each step of each run and pass. */
 function lastSaid(counted: readonly Entry[]): ReadonlyMap<string, Tick> {

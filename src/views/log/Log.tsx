@@ -1,86 +1,173 @@
-/** Log: the sorties so far, newest first, with their moments and the figures that were sealed. */
+/** Log: the sorties so far, begun last first, with their totals; each opens in whole. */
 
 import type { JSX } from 'preact';
-import { sortie, sorties } from '../../board/board';
-import { fields } from '../../board/documents';
-import { foldSortie, type Seal, type Sortie } from '../../core';
-import { decimal, NO_BREAK_SPACE, utcDate, zulu } from '../../parts/format';
+import { useEffect, useState } from 'preact/hooks';
+import { add } from '../../board/adding';
+import { record, sortie } from '../../board/board';
+import { lines, nameOf, openLog, stillReading, totals } from '../../board/log';
+import { openSheet } from '../../board/places';
+import type { LogMoment, LogSummary } from '../../core';
+import { utcDate, whole, zulu } from '../../parts/format';
+import { Key } from '../../parts/key/Key';
+import { hoursMinutes } from './hours';
 import styles from './Log.module.css';
+import { saveCsv, saveJson } from './saving';
 import { words } from './words.en';
+
+/** So many lines stand there at first, and come with every tap. */
+const PAGE = 50;
 
 /** The place Log. */
 export function Log(): JSX.Element {
-  const flown = [...sorties.value.values()]
-    .map(foldSortie)
-    .filter(({ id, run, stamps }) => id !== null && (run !== null || stamps.length > 0))
-    .reverse();
-  if (flown.length === 0) return <p class={styles.empty}>{words.empty}</p>;
+  const [shown, setShown] = useState(PAGE);
+  useEffect(() => void openLog().catch(() => undefined), [record.store]);
+  const all = lines.value;
+  const older = Math.min(PAGE, (all?.length ?? 0) - shown);
   return (
-    <ol class={styles.log}>
-      {flown.map((one) => (
-        <Flown key={one.id} one={one} />
-      ))}
-    </ol>
+    <div class={styles.log}>
+      <Chocks />
+      {all === null && <p class={styles.empty}>{words.reading}</p>}
+      {all?.length === 0 && stillReading.value === 0 && <p class={styles.empty}>{words.empty}</p>}
+      {all !== null && all.length > 0 && <Totals />}
+      <Files />
+      <ol>
+        {all?.slice(0, shown).map((line) => (
+          <Line key={line.sortie} line={line} />
+        ))}
+      </ol>
+      {older > 0 && (
+        <p class={styles.keys}>
+          <Key onPress={() => setShown(shown + PAGE)}>{words.older(whole(older))}</Key>
+        </p>
+      )}
+      {stillReading.value > 0 && (
+        <p class={styles.counts} role="status">
+          {words.stillReading(whole(stillReading.value))}
+        </p>
+      )}
+    </div>
   );
 }
 
-function Flown({ one }: { one: Sortie }) {
-  const ticks = [...(one.run?.ticks.values() ?? [])];
-  const count = (outcome: string) => ticks.filter((tick) => tick.outcome === outcome).length;
-  const counts = [
-    words.ticked(count('done')),
-    ...(count('held') > 0 ? [words.held(count('held'))] : []),
-    ...(count('cannot') > 0 ? [words.cannot(count('cannot'))] : []),
-  ];
-  const field = fields.value.find(({ hash }) => hash === one.inputs.field);
+/** The keys that stamp what no step does, while the sortie is flown. */
+function Chocks() {
+  const { run, stamps, endedAt } = sortie.value;
+  if (run === null || endedAt !== null) return null;
+  const has = (what: string) => stamps.some((stamp) => stamp.what === what);
+  const next: LogMoment | null =
+    !has('off chocks') && !has('brakes released')
+      ? 'off chocks'
+      : has('landed') && !has('on chocks')
+        ? 'on chocks'
+        : null;
+  return next === null ? null : (
+    <p class={styles.keys}>
+      <Key onPress={() => add({ kind: 'stamp', what: next })}>{words.stampNow(next)}</Key>
+    </p>
+  );
+}
+
+function Totals() {
+  const sums = totals.value;
+  if (sums === null) return null;
+  const figures = [
+    [words.totals.sorties, whole(sums.sorties)],
+    [words.totals.block, hoursMinutes(sums.blockMinutes)],
+    [words.totals.flight, hoursMinutes(sums.flightMinutes)],
+    [words.totals.landings, whole(sums.landings)],
+  ] as const;
   return (
-    <li class={styles.sortie}>
-      <h2 class={styles.title}>
-        <span>
-          {words.sortie(
-            field === undefined ? words.noField : `${field.code} ${field.name}`,
-            utcDate(one.startedAt?.sortieMs ?? 0),
-          )}
-        </span>
-        {one.id === sortie.value.id && <b class={styles.now}>{words.now}</b>}
-      </h2>
-      <p class={styles.counts}>{counts.join(', ')}</p>
-      <ul class={styles.moments}>
-        {one.stamps.map((stamp) => (
-          <li key={stamp.id}>
-            <time>{zulu(stamp.at.sortieMs)}</time> {words.moments[stamp.what]}
-          </li>
-        ))}
-      </ul>
-      {one.seals.map((seal) => (
-        <Sealed key={seal.at.wallMs} seal={seal} title={words.sealed(momentOf(one, seal))} />
+    <dl class={styles.totals} aria-label={words.totals.label}>
+      {figures.map(([name, value]) => (
+        <div key={name}>
+          <dt>{name}</dt>
+          <dd>{value}</dd>
+        </div>
       ))}
+    </dl>
+  );
+}
+
+const MOMENTS: readonly LogMoment[] = ['off chocks', 'airborne', 'landed', 'on chocks'];
+
+function Line({ line }: { line: LogSummary }) {
+  const field = nameOf(line.field);
+  const aircraft = nameOf(line.aircraft);
+  const date = line.times.find((ms) => ms !== null) ?? line.sortieMs;
+  const counts = [
+    ...(aircraft === null ? [] : [aircraft.name]),
+    ...(line.blockMinutes === null ? [] : [words.block(hoursMinutes(line.blockMinutes))]),
+    ...(line.flightMinutes === null ? [] : [words.flight(hoursMinutes(line.flightMinutes))]),
+    ...(line.heldBack > 0 ? [words.held(line.heldBack)] : []),
+    ...(line.cannot > 0 ? [words.cannot(line.cannot)] : []),
+    ...(line.notes > 0 ? [words.noted(line.notes)] : []),
+  ];
+  return (
+    <li>
+      <button
+        type="button"
+        class={styles.sortie}
+        onClick={() => openSheet({ kind: 'logged', sortie: line.sortie })}
+      >
+        <span class={styles.title}>
+          {words.sortie(
+            field === null ? words.noField : `${field.code} ${field.name}`,
+            utcDate(date),
+          )}
+          {line.sortie === sortie.value.id && <b class={styles.now}>{words.now}</b>}
+        </span>
+        <span class={styles.counts}>{counts.join(', ')}</span>
+        <span class={styles.moments}>
+          {MOMENTS.map((moment, index) => {
+            const ms = line.times[index] ?? null;
+            return ms === null ? null : (
+              <span key={moment}>
+                <time>{zulu(ms)}</time> {words.moments[moment]}
+              </span>
+            );
+          })}
+        </span>
+      </button>
     </li>
   );
 }
 
-/** What a seal was set at, with its time: a moment that was stamped with it, else the end. */
-function momentOf({ stamps }: Sortie, { at }: Seal): string {
-  const stamp = stamps.find((one) => one.at.wallMs === at.wallMs);
-  return `${stamp === undefined ? words.ended : words.moments[stamp.what]}, ${zulu(at.sortieMs)}`;
-}
-
-function Sealed({ seal, title }: { seal: Seal; title: string }) {
+/** What goes out and comes in as a file. */
+function Files() {
+  const [said, setSaid] = useState('');
+  const save = (work: () => Promise<number>) => {
+    setSaid(words.saving);
+    work().then(
+      (files) => setSaid(words.saved(files)),
+      () => setSaid(words.notSaved),
+    );
+  };
+  const isEmpty = lines.value === null || lines.value.length === 0;
   return (
-    <details class={styles.sealed}>
-      <summary>{title}</summary>
-      <dl>
-        {Object.entries(seal.figures).map(([name, { value, unit }]) => (
-          <div key={name} class={styles.figure}>
-            <dt>{words.figures[name] ?? name}</dt>
-            <dd>
-              {typeof value === 'number'
-                ? `${decimal(value, 1)}${NO_BREAK_SPACE}${unit === 'deg' ? '°' : unit}`
-                : value}
-            </dd>
-          </div>
-        ))}
-      </dl>
-    </details>
+    <section class={styles.files}>
+      <Key disabled={isEmpty} onPress={() => save(saveCsv)}>
+        {words.saveCsv}
+      </Key>
+      <Key disabled={isEmpty} onPress={() => save(saveJson)}>
+        {words.saveJson}
+      </Key>
+      <label class={styles.bring}>
+        {words.bring}
+        <input
+          class={styles.file}
+          type="file"
+          aria-label={words.bringLabel}
+          accept="application/json,.json"
+          onChange={(event) => {
+            const input = event.currentTarget;
+            const from = input.files?.[0];
+            if (from !== undefined) openSheet({ kind: 'incoming', from, over: null });
+            // The same file can be chosen again.
+            input.value = '';
+          }}
+        />
+      </label>
+      <span role="status">{said}</span>
+    </section>
   );
 }

@@ -1,14 +1,12 @@
-/** Adding a field, an aircraft or a procedure from a file. */
+/** Bringing a field, an aircraft, a procedure or a log from a file: it is looked at before it is kept. */
 
 import type { JSX } from 'preact';
-import { useState } from 'preact/hooks';
-import { type Brought, bringDocument } from '../../board/bringing';
+import { openSheet, sheet } from '../../board/places';
 import styles from './Bring.module.css';
 import { words } from './documentWords.en';
 
-/** The key that opens a file, and what came of it. */
+/** The key that opens a file. */
 export function Bring(): JSX.Element {
-  const [brought, setBrought] = useState<Brought | null>(null);
   return (
     <>
       <p>{words.hint}</p>
@@ -18,28 +16,15 @@ export function Bring(): JSX.Element {
           class={styles.file}
           type="file"
           accept="application/json,.json"
-          onChange={async (event) => {
+          onChange={(event) => {
             const input = event.currentTarget;
-            const file = input.files?.[0];
-            if (file !== undefined) setBrought(await bringDocument(file));
+            const from = input.files?.[0];
+            if (from !== undefined) openSheet({ kind: 'incoming', from, over: sheet.value });
             // The same file, mended, can be chosen again.
             input.value = '';
           }}
         />
       </label>
-      <div role="status">
-        {brought?.problems === null && <p>{words.added(brought.name)}</p>}
-        {brought?.problems && (
-          <>
-            <p class={styles.refused}>{words.refused}</p>
-            <ul>
-              {brought.problems.map(({ at, what }) => (
-                <li key={at + what}>{words.problem(at, what)}</li>
-              ))}
-            </ul>
-          </>
-        )}
-      </div>
     </>
   );
 }

@@ -9,6 +9,7 @@ import { flownLast, offeredFields } from '../../board/flownLast';
 import { sheetOfToday } from '../../board/load';
 import { openSheet, sheet } from '../../board/places';
 import { endSortie } from '../../board/stepping';
+import type { Hash } from '../../core';
 import { brightNight, theme } from '../../device/preferences';
 import { Choice } from '../../parts/choice/Choice';
 import { NumberField } from '../../parts/field/NumberField';
@@ -18,6 +19,7 @@ import { Sheet } from '../../parts/sheet/Sheet';
 import { Bring } from './Bring';
 import { ClockSetting } from './ClockSetting';
 import { words as documentWords } from './documentWords.en';
+import { Planned } from './Planned';
 import styles from './SortieSheet.module.css';
 import { words } from './words.en';
 
@@ -46,6 +48,7 @@ export function SortieSheet({ onClose }: { onClose: () => void }): JSX.Element {
               </li>
             ))}
           </ul>
+          <Give hash={chosen.field} name={words.field} />
         </Part>
         <Part title={words.aircraft}>
           <Choice
@@ -57,8 +60,10 @@ export function SortieSheet({ onClose }: { onClose: () => void }): JSX.Element {
               if (taken) chooseAircraft(taken);
             }}
           />
+          <Give hash={chosen.aircraft} name={words.aircraft} />
         </Part>
         <Procedures />
+        <Planned />
         <LoadPart />
         <Part title={words.surface}>
           <Choice
@@ -173,23 +178,55 @@ function LoadPart() {
   );
 }
 
-/** Which procedure, where there is more than one for the aircraft. */
+/** Which procedure, where there is more than one for the aircraft; it is given away and printed here. */
 function Procedures() {
   const flown = settled.value.aircraft;
   const offered = flown === null ? [] : proceduresFor(flown.code);
-  if (offered.length < 2) return null;
+  const { procedure } = inputs.value;
+  if (offered.length === 0) return null;
   return (
     <Part title={words.procedure}>
-      <Choice
-        label={words.procedure}
-        options={offered.map(({ hash, name }) => ({ value: hash, name }))}
-        chosen={inputs.value.procedure}
-        onChoose={(hash) => {
-          const taken = offered.find((listed) => listed.hash === hash);
-          if (taken) chooseProcedure(taken);
-        }}
-      />
+      {offered.length === 1 ? (
+        <p class={styles.said}>{offered[0]?.name}</p>
+      ) : (
+        <Choice
+          label={words.procedure}
+          options={offered.map(({ hash, name }) => ({ value: hash, name }))}
+          chosen={procedure}
+          onChoose={(hash) => {
+            const taken = offered.find((listed) => listed.hash === hash);
+            if (taken) chooseProcedure(taken);
+          }}
+        />
+      )}
+      <Give hash={procedure} name={words.procedure} printed />
     </Part>
+  );
+}
+
+interface GiveProps {
+  readonly hash: Hash | null;
+  readonly name: string;
+  readonly printed?: boolean;
+}
+
+/** The keys that give a document away, or print it. */
+function Give({ hash, name, printed = false }: GiveProps) {
+  if (hash === null) return null;
+  return (
+    <div class={styles.keys}>
+      <Key
+        label={words.shareOf(name)}
+        onPress={() => openSheet({ kind: 'share', hash, over: sheet.value })}
+      >
+        {words.share}
+      </Key>
+      {printed && (
+        <Key onPress={() => openSheet({ kind: 'print', hash, over: sheet.value })}>
+          {words.print}
+        </Key>
+      )}
+    </div>
   );
 }
 

@@ -1,10 +1,14 @@
 /** What can be wrong with a document, as sentences; the schema's own words stand for the rest. */
 
-const faults: Record<string, string> = {
+export const faults: Record<string, string> = {
   'too-long': 'The file is larger than any field, aircraft or procedure.',
-  'not-json': 'The file is not JSON.',
+  'not-json': 'The file is not JSON, or it is cut short.',
   'not-ours': 'The file does not say whether it is a field, an aircraft or a procedure.',
   'not-read': 'The file could not be read.',
+  'link-cut': 'The link is cut short or damaged. Ask for it again, or for the file.',
+  'record-too-large': 'The file is larger than 50 MB, which no log of Lapstrip is.',
+  'record-version': 'The log was written by another version of Lapstrip.',
+  'record-damaged': 'The log is damaged: something in it is no entry or no document.',
   'designator-twice': 'two ends have one designator',
   'ends-not-opposite': 'the numbers of the two ends are not opposite',
   'ends-at-one-point': 'both ends lie at one point',
@@ -47,16 +51,29 @@ const faults: Record<string, string> = {
   'list-twice': 'the list stands there twice',
   'step-twice': 'two steps have one name',
   'live-name-unknown': 'there is no live number of that name',
-  'gate-without-speed': 'a gate needs its speed',
-  'speed-without-gate': 'only a gate has a speed',
+  'gate-without-speed': 'a gate needs its speed or its height',
+  'gate-twice': 'a gate has a speed or a height, and not both',
+  'speed-without-gate': 'only a gate has a speed or a height',
+  'call-without-say': 'only what is said has a call',
+  'fact-unknown': 'there is no fact of that name to ask for',
+  'condition-unknown':
+    'that is no condition: it asks for a fact, a wind or an option, or joins some',
+  'condition-too-deep': 'the conditions stand in one another too deep',
+  'option-twice': 'two options have one name',
+  'option-unknown': 'the procedure names no such option',
+  'barrier-in-motion': 'on the roll and in the climb nobody can wait before a barrier',
+  'barrier-in-list': 'a list has no barriers: nothing in it is let through or not',
+  'barrier-first': 'nothing stands before the barrier',
+  'tied-off-roll': 'only a step of the roll goes with the brakes',
+  'until-before': 'it counts until a phase that is past when it is reached',
+  'needs-unknown': 'no phase has the step that it builds on',
+  'needs-in-phase': 'only a step of a list builds on another',
   'time-without-wait': 'only a wait has a time',
 };
 
 export const words = {
   title: 'Your own documents',
-  hint: 'A field, an aircraft or a procedure as a JSON file. It stays on this device.',
-  choose: 'Add from a file',
-  added: (name: string) => `${name} was added.`,
-  refused: 'Nothing was added:',
+  hint: 'A field, an aircraft or a procedure as a JSON file, or a whole log. It stays on this device.',
+  choose: 'Look at a file',
   problem: (at: string, what: string) => (at === '' ? '' : `${at}: `) + (faults[what] ?? what),
 } as const;

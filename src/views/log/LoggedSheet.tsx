@@ -1,0 +1,270 @@
+/** A sortie of the log in whole: its times, which can be written over, its figures, what was left, notes. */
+
+import type { ComponentChildren, JSX } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import { loggedSortie, logTools, nameOf, note, openLogged, takeBack } from '../../board/log';
+import type { Id, LoggedSortie, Seal } from '../../core';
+import { decimal, NO_BREAK_SPACE, utcDate, whole, zulu } from '../../parts/format';
+import { Key } from '../../parts/key/Key';
+import { Sheet } from '../../parts/sheet/Sheet';
+import { hoursMinutes } from './hours';
+import styles from './Logged.module.css';
+import { TimeEntry } from './TimeEntry';
+import { words } from './words.en';
+
+/** The sheet of a sortie. */
+export function LoggedSheet({ id, onClose }: { id: Id; onClose: () => void }): JSX.Element {
+  const [isRead, setRead] = useState(false);
+  useEffect(() => {
+    void openLogged(id)
+      .catch(() => undefined)
+      .then(() => setRead(true));
+  }, [id]);
+  const logged = loggedSortie(id);
+  const field = logged === null ? null : nameOf(logged.field);
+  const title =
+    logged === null
+      ? words.place
+      : words.sortie(
+          field === null ? words.noField : `${field.code} ${field.name}`,
+          utcDate(logged.times['off chocks'].sortieMs ?? logged.beganAt.sortieMs),
+        );
+  return (
+    <Sheet title={title} close={words.sheet.close} size="page" onClose={onClose}>
+      {logged === null && <p>{isRead ? words.sheet.gone : words.reading}</p>}
+      {logged !== null && (
+        <div class={styles.parts}>
+          <Times logged={logged} />
+          <Notes logged={logged} />
+          <Left logged={logged} />
+          <Phases logged={logged} />
+          <Winds logged={logged} />
+          <Stamps logged={logged} />
+          <Seals logged={logged} />
+        </div>
+      )}
+    </Sheet>
+  );
+}
+
+interface Of {
+  readonly logged: LoggedSortie;
+}
+
+function Part({ title, children }: { title: string; children: ComponentChildren }) {
+  return (
+    <section class={styles.part}>
+      <h3 class={styles.title}>{title}</h3>
+      {children}
+    </section>
+  );
+}
+
+function Figure({ name, value }: { name: string; value: string }) {
+  return (
+    <div class={styles.figure}>
+      <dt>{name}</dt>
+      <dd>{value}</dd>
+    </div>
+  );
+}
+
+function Times({ logged }: Of) {
+  const tools = logTools.value;
+  const { times, id, beganAt } = logged;
+  if (tools === null) return null;
+  // A time of day is that of the day nearest to what is known of the moment, or of one beside it.
+  const known = tools.LOG_MOMENTS.flatMap((moment) => times[moment].recorded?.sortieMs ?? []);
+  const minutes = (value: number | null, a: number | null, b: number | null) =>
+    value !== null ? hoursMinutes(value) : a === null || b === null ? '–' : words.sheet.outOfOrder;
+  return (
+    <Part title={words.sheet.times}>
+      <p class={styles.hint}>{words.sheet.timesHint}</p>
+      {tools.LOG_MOMENTS.map((moment) => (
+        <TimeEntry
+          key={moment}
+          sortie={id}
+          moment={moment}
+          time={times[moment]}
+          nearest={(minute) =>
+            tools.nearestAtMinute(
+              minute,
+              times[moment].recorded?.sortieMs ?? known[0] ?? beganAt.sortieMs,
+            )
+          }
+        />
+      ))}
+      <dl>
+        <Figure
+          name={words.sheet.block}
+          value={minutes(
+            tools.blockMinutes(times),
+            times['off chocks'].sortieMs,
+            times['on chocks'].sortieMs,
+          )}
+        />
+        <Figure
+          name={words.sheet.flight}
+          value={minutes(
+            tools.flightMinutes(times),
+            times.airborne.sortieMs,
+            times.landed.sortieMs,
+          )}
+        />
+        <Figure name={words.sheet.landings} value={whole(logged.landings)} />
+      </dl>
+    </Part>
+  );
+}
+
+function Notes({ logged: { id, notes } }: Of) {
+  const [typed, setTyped] = useState('');
+  return (
+    <Part title={words.sheet.notes}>
+      <ul>
+        {notes.map(({ id: entry, text }) => (
+          <li key={entry} class={styles.noted}>
+            {text}
+            <Key label={words.sheet.dropNote(text)} onPress={() => takeBack(id, entry)}>
+              {words.sheet.takeBack}
+            </Key>
+          </li>
+        ))}
+      </ul>
+      <textarea
+        class={styles.note}
+        aria-label={words.sheet.note}
+        placeholder={words.sheet.note}
+        maxLength={2000}
+        value={typed}
+        onInput={(event) => setTyped(event.currentTarget.value)}
+      />
+      <div>
+        <Key
+          disabled={typed.trim() === ''}
+          onPress={() => {
+            note(id, typed);
+            setTyped('');
+          }}
+        >
+          {words.sheet.addNote}
+        </Key>
+      </div>
+    </Part>
+  );
+}
+
+function Left({ logged: { done, heldBack, cannot } }: Of) {
+  return (
+    <Part title={words.ticked(done)}>
+      {heldBack.length > 0 && (
+        <>
+          <h4>{words.sheet.left}</h4>
+          <ul>
+            {heldBack.map(({ item, step }) => (
+              <li key={step} class={styles.figure}>
+                {item ?? step}
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+      {cannot.length > 0 && (
+        <>
+          <h4>{words.sheet.cannot}</h4>
+          <ul>
+            {cannot.map(({ item, step, why }) => (
+              <li key={step} class={styles.figure}>
+                {why === null ? (item ?? step) : words.sheet.cannotWhy(item ?? step, why)}
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+    </Part>
+  );
+}
+
+function Phases({ logged: { phases } }: Of) {
+  if (phases.length === 0) return null;
+  return (
+    <Part title={words.sheet.phases}>
+      <dl>
+        {phases.map(({ phase, ms }) => (
+          <Figure
+            key={phase}
+            name={words.phases[phase]}
+            value={words.sheet.minutes(decimal(ms / 60_000, 1))}
+          />
+        ))}
+      </dl>
+    </Part>
+  );
+}
+
+function Winds({ logged: { winds } }: Of) {
+  if (winds.length === 0) return null;
+  return (
+    <Part title={words.sheet.winds}>
+      <dl>
+        {winds.map(({ id, text, at }) => (
+          <Figure key={id} name={zulu(at.sortieMs)} value={text} />
+        ))}
+      </dl>
+    </Part>
+  );
+}
+
+function Stamps({ logged: { stamps } }: Of) {
+  if (stamps.length === 0) return null;
+  return (
+    <Part title={words.sheet.stamps}>
+      <dl>
+        {stamps.map(({ id, what, at }) => (
+          <Figure key={id} name={words.moments[what] ?? what} value={zulu(at.sortieMs)} />
+        ))}
+      </dl>
+    </Part>
+  );
+}
+
+function Seals({ logged }: Of) {
+  if (logged.seals.length === 0) return null;
+  return (
+    <Part title={words.sheet.figures}>
+      {logged.seals.map((seal) => (
+        <Sealed key={seal.at.wallMs} seal={seal} title={momentOf(logged, seal)} />
+      ))}
+    </Part>
+  );
+}
+
+/** What a seal was set at, with its time: a moment that was stamped with it, else the end. */
+function momentOf({ stamps }: LoggedSortie, { at }: Seal): string {
+  const stamp = stamps.find((one) => one.at.wallMs === at.wallMs);
+  const moment = stamp === undefined ? words.sheet.ended : words.moments[stamp.what];
+  return words.sheet.sealed(moment, zulu(at.sortieMs));
+}
+
+function Sealed({ seal, title }: { seal: Seal; title: string }) {
+  const names = Object.values(seal.documents).flatMap((hash) => nameOf(hash)?.name ?? []);
+  return (
+    <details class={styles.sealed}>
+      <summary>{title}</summary>
+      <dl>
+        {Object.entries(seal.figures).map(([name, { value, unit }]) => (
+          <Figure
+            key={name}
+            name={words.figures[name] ?? name}
+            value={
+              typeof value === 'number'
+                ? `${decimal(value, 1)}${NO_BREAK_SPACE}${unit === 'deg' ? '°' : unit}`
+                : value
+            }
+          />
+        ))}
+        {names.length > 0 && <Figure name={words.sheet.with} value={names.join(', ')} />}
+      </dl>
+    </details>
+  );
+}

@@ -1,0 +1,73 @@
+/** A time of the log, written as 1850: what was stamped is shown beside what is written over it. */
+
+import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import { correct, takeBack } from '../../board/log';
+import type { Id, LoggedTime, LogMoment } from '../../core';
+import { zulu } from '../../parts/format';
+import { Key } from '../../parts/key/Key';
+import styles from './Logged.module.css';
+import { words } from './words.en';
+
+interface TimeEntryProps {
+  readonly sortie: Id;
+  readonly moment: LogMoment;
+  readonly time: LoggedTime;
+  /** The moment that is nearest a time of day that is written; ms by the sortie's clock. */
+  readonly nearest: (minuteOfDay: number) => number;
+}
+
+/** Minutes of the day; null for nothing, NaN for what is no time. */
+function read(text: string): number | null {
+  if (text.trim() === '') return null;
+  const clock = /^(\d{1,2}):?(\d{2})\s*Z?$/i.exec(text.trim());
+  const hours = Number(clock?.[1]);
+  const minutes = Number(clock?.[2]);
+  return hours < 24 && minutes < 60 ? hours * 60 + minutes : Number.NaN;
+}
+
+/** The entry of one time. */
+export function TimeEntry({ sortie, moment, time, nearest }: TimeEntryProps): JSX.Element {
+  const [typed, setTyped] = useState<string | null>(null);
+  const stands = time.sortieMs === null ? '' : zulu(time.sortieMs).slice(0, 4);
+  const isBad = typed !== null && Number.isNaN(read(typed));
+  const commit = () => {
+    const minute = typed === null ? Number.NaN : read(typed);
+    if (typed === null || Number.isNaN(minute)) return;
+    setTyped(null);
+    if (typed.trim() === stands) return;
+    correct(sortie, moment, minute === null ? null : nearest(minute));
+  };
+  const { recorded, correction } = time;
+  const name = words.moments[moment];
+  return (
+    <div class={styles.time}>
+      <label for={`time-${moment}`}>{name}</label>
+      <input
+        id={`time-${moment}`}
+        class={styles.input}
+        inputMode="numeric"
+        maxLength={6}
+        placeholder={words.sheet.missing}
+        value={typed ?? stands}
+        aria-invalid={isBad}
+        onInput={(event) => setTyped(event.currentTarget.value)}
+        onBlur={commit}
+        onKeyDown={(event) => {
+          if (event.key === 'Enter') commit();
+        }}
+      />
+      {isBad && <span class={`${styles.was} ${styles.bad}`}>{words.sheet.bad}</span>}
+      {correction !== null && (
+        <span class={styles.was}>
+          {recorded === null
+            ? words.sheet.never
+            : words.sheet[recorded.from === 'stamp' ? 'stamped' : 'steps'](zulu(recorded.sortieMs))}
+          <Key label={words.sheet.takeBackOf(name)} onPress={() => takeBack(sortie, correction)}>
+            {words.sheet.takeBack}
+          </Key>
+        </span>
+      )}
+    </div>
+  );
+}

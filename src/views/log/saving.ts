@@ -1,0 +1,40 @@
+/** The whole log as files. */
+
+import { lines, logTools, nameOf, openLog, readSorties } from '../../board/log';
+import { recordFiles } from '../../board/sharing';
+import { saveFile } from '../../device/files';
+import { csv } from '../../exchange/csv';
+import { heading, lineOf } from './table';
+import { words } from './words.en';
+
+/** So many sorties are read in one go. */
+const AT_ONCE = 50;
+
+/** Saves a line for every sortie flown, oldest first; gives the number of files. */
+export async function saveCsv(): Promise<number> {
+  await openLog();
+  const names = (lines.value ?? []).map(({ sortie }) => sortie).reverse();
+  const texts = [csv([heading])];
+  for (let from = 0; from < names.length; from += AT_ONCE) {
+    const read = await readSorties(names.slice(from, from + AT_ONCE));
+    const table = read.map((sortie) => {
+      const { times } = sortie;
+      return lineOf(sortie, {
+        blockMinutes: logTools.value?.blockMinutes(times) ?? null,
+        flightMinutes: logTools.value?.flightMinutes(times) ?? null,
+        field: nameOf(sortie.field)?.code ?? '',
+        aircraft: nameOf(sortie.aircraft)?.name ?? '',
+      });
+    });
+    texts.push(csv(table));
+  }
+  saveFile(new File(texts, words.csv.name, { type: 'text/csv' }));
+  return 1;
+}
+
+/** Saves every entry and document, to be brought into another device; gives the number of files. */
+export async function saveJson(): Promise<number> {
+  const files = await recordFiles();
+  for (const file of files) saveFile(file);
+  return files.length;
+}

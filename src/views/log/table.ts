@@ -1,0 +1,83 @@
+/** The log as a table: a line for every sortie, oldest first, as it goes into a spreadsheet. */
+
+import { type LoggedSortie, type LogMoment, PHASES, type Seal } from '../../core';
+import type { Cell } from '../../exchange/csv';
+import { words } from './words.en';
+
+/** What the table cannot know of a sortie by itself. */
+export interface Told {
+  readonly blockMinutes: number | null;
+  readonly flightMinutes: number | null;
+  readonly field: string;
+  readonly aircraft: string;
+}
+
+const MOMENTS: readonly LogMoment[] = ['off chocks', 'airborne', 'landed', 'on chocks'];
+const AT_TAKEOFF = ['runway', 'wind', 'headwindKt', 'crosswindWorstKt', 'rotateKt', 'liftOffKt'];
+const AT_LANDING = ['runway', 'wind', 'headwindKt', 'crosswindWorstKt', 'approachKt'];
+
+const figureName = (name: string): string => {
+  const known = words.figures[name] ?? name;
+  return name.endsWith('Kt') ? words.csv.withUnit(known, 'kt') : known;
+};
+
+/** The heading of the table. */
+export const heading: readonly Cell[] = [
+  words.csv.date,
+  words.csv.callsign,
+  words.csv.aircraft,
+  words.csv.field,
+  ...MOMENTS.map((moment) => words.moments[moment]),
+  words.csv.blockMin,
+  words.csv.flightMin,
+  words.csv.landings,
+  ...AT_TAKEOFF.map((name) => words.csv.takeoff(figureName(name))),
+  ...AT_LANDING.map((name) => words.csv.landing(figureName(name))),
+  ...PHASES.map((phase) => words.csv.phase(words.phases[phase])),
+  words.csv.heldBack,
+  words.csv.cannot,
+  words.csv.notes,
+  words.csv.sortie,
+];
+
+const day = (ms: number): string => new Date(ms).toISOString().slice(0, 10);
+const time = (ms: number | null): Cell =>
+  ms === null ? null : new Date(ms).toISOString().slice(11, 16);
+
+/** The seal set with a moment: the last, where it happened twice. */
+function sealAt({ stamps, seals }: LoggedSortie, what: 'brakes released' | 'landed'): Seal | null {
+  const stamp = stamps.findLast((one) => one.what === what);
+  return seals.findLast(({ at }) => at.wallMs === stamp?.at.wallMs) ?? null;
+}
+
+const figuresOf = (seal: Seal | null, names: readonly string[]): readonly Cell[] =>
+  names.map((name) => {
+    const value = seal?.figures[name]?.value ?? null;
+    return typeof value === 'number' ? Math.round(value * 10) / 10 : value;
+  });
+
+/** The line of a sortie. */
+export function lineOf(sortie: LoggedSortie, told: Told): readonly Cell[] {
+  const { times, heldBack, cannot, notes } = sortie;
+  const first = times['off chocks'].sortieMs ?? times.airborne.sortieMs ?? sortie.beganAt.sortieMs;
+  return [
+    day(first),
+    sortie.callsign,
+    told.aircraft,
+    told.field,
+    ...MOMENTS.map((moment) => time(times[moment].sortieMs)),
+    told.blockMinutes,
+    told.flightMinutes,
+    sortie.landings,
+    ...figuresOf(sealAt(sortie, 'brakes released'), AT_TAKEOFF),
+    ...figuresOf(sealAt(sortie, 'landed'), AT_LANDING),
+    ...PHASES.map((phase) => {
+      const took = sortie.phases.find((one) => one.phase === phase);
+      return took === undefined ? null : Math.round(took.ms / 60_000);
+    }),
+    heldBack.map(({ item, step }) => item ?? step).join('; '),
+    cannot.map(({ item, step, why }) => [item ?? step, why].filter(Boolean).join(': ')).join('; '),
+    notes.map(({ text }) => text).join('\n'),
+    sortie.id,
+  ];
+}

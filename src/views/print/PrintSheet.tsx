@@ -1,0 +1,104 @@
+/** Printing a procedure: what it will look like, with today's numbers or room for them. */
+
+import { type JSX, render } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import { enteredWind, settled, sortieMinute, wind } from '../../board/board';
+import { all } from '../../board/documents';
+import { steps } from '../../board/flight';
+import type { Hash, Procedure } from '../../core';
+import { Choice } from '../../parts/choice/Choice';
+import { direction, utcDate, whole } from '../../parts/format';
+import { Key } from '../../parts/key/Key';
+import { Sheet } from '../../parts/sheet/Sheet';
+import { Cards } from './Cards';
+import styles from './Print.module.css';
+import { words } from './words.en';
+
+type Filling = 'filled' | 'blank';
+
+/** The sheet of a procedure that is listed. */
+export function PrintSheet({ hash, onClose }: { hash: Hash; onClose: () => void }): JSX.Element {
+  const listed = all.value.find((one) => one.kind === 'procedure' && one.hash === hash);
+  const [procedure, setProcedure] = useState<Procedure | 'failed' | null>(null);
+  const [filling, setFilling] = useState<Filling>('filled');
+  useEffect(() => {
+    if (listed?.kind !== 'procedure') setProcedure('failed');
+    else listed.load().then(setProcedure, () => setProcedure('failed'));
+  }, [hash]);
+  const brief = steps.value;
+  // The whole report would take up the card: the wind alone is what steps ask for.
+  const facts = filling === 'blank' || brief === null ? null : { ...brief.facts, wind: windText() };
+  const cards =
+    procedure === null || procedure === 'failed' ? null : (
+      <Cards procedure={procedure} facts={facts} today={filling === 'filled' ? todayText() : []} />
+    );
+  usePaper(cards);
+  return (
+    <Sheet
+      title={words.title(listed?.name ?? '')}
+      close={words.close}
+      size="page"
+      onClose={onClose}
+    >
+      <p class={styles.hint}>{words.hint}</p>
+      <Choice
+        label={words.numbers}
+        options={[
+          { value: 'filled', name: words.filled },
+          { value: 'blank', name: words.blank },
+        ]}
+        chosen={filling}
+        onChoose={setFilling}
+      />
+      <div class={styles.keys}>
+        <Key look="pick" disabled={cards === null} onPress={() => print()}>
+          {words.print}
+        </Key>
+      </div>
+      {procedure === 'failed' && <p>{words.failed}</p>}
+      <section class={styles.paper} aria-label={words.preview}>
+        {cards}
+      </section>
+    </Sheet>
+  );
+}
+
+/** The wind in use, in short; null where there is none. */
+function windText(): string | null {
+  const read = wind.value.wind;
+  if (enteredWind.value === null || read === null) return null;
+  return [
+    read.fromDeg === null ? '' : direction(read.fromDeg),
+    whole(read.speedKt ?? 0),
+    read.gustKt === null ? '' : `${words.gust} ${whole(read.gustKt)}`,
+  ]
+    .filter(Boolean)
+    .join(' ');
+}
+
+/** What today's cards say at their head. */
+function todayText(): readonly string[] {
+  const { field } = settled.value;
+  const { using } = wind.value;
+  const said = windText();
+  return [
+    field === null ? '' : `${field.code} ${field.name}`,
+    using === null ? '' : words.runway(using),
+    said === null ? '' : words.wind(said),
+    utcDate(sortieMinute.value),
+  ].filter(Boolean);
+}
+
+/** Lays what is to be printed beside the app, where only a printer sees it, for as long as the sheet is open. */
+function usePaper(cards: JSX.Element | null): void {
+  const [paper] = useState(() => document.createElement('div'));
+  useEffect(() => {
+    paper.className = `lapstrip-printed ${styles.page} ${styles.paper}`;
+    document.body.append(paper);
+    return () => {
+      render(null, paper);
+      paper.remove();
+    };
+  }, []);
+  useEffect(() => render(cards, paper), [cards]);
+}

@@ -1,0 +1,129 @@
+/** A document given away: as a file, as a link that holds the whole of it, as the QR code of that link. */
+
+import type { ComponentChildren, JSX } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import { all } from '../../board/documents';
+import { type Shared, shared } from '../../board/sharing';
+import type { Hash } from '../../core';
+import { canShare, copyText, openShareSheet, saveFile } from '../../device/files';
+import { whole } from '../../parts/format';
+import { Key } from '../../parts/key/Key';
+import { Sheet } from '../../parts/sheet/Sheet';
+import type { qrCodeOf } from './qrCode';
+import styles from './Share.module.css';
+import { words } from './words.en';
+
+/** The sheet of a document that is listed. */
+export function ShareSheet({ hash, onClose }: { hash: Hash; onClose: () => void }): JSX.Element {
+  const listed = all.value.find((one) => one.hash === hash);
+  const [document, setDocument] = useState<Shared | 'failed' | null>(null);
+  useEffect(() => {
+    if (listed === undefined) setDocument('failed');
+    else shared(listed).then(setDocument, () => setDocument('failed'));
+  }, [hash]);
+  return (
+    <Sheet title={words.title(listed?.name ?? '')} close={words.close} onClose={onClose}>
+      {document === null && <p>{words.loading}</p>}
+      {document === 'failed' && <p>{words.failed}</p>}
+      {document !== null && document !== 'failed' && (
+        <>
+          <p class={styles.hint}>{words.hint}</p>
+          <FilePart document={document} />
+          <LinkPart document={document} />
+          <CodePart document={document} />
+        </>
+      )}
+    </Sheet>
+  );
+}
+
+function Part({ title, children }: { title: string; children: ComponentChildren }) {
+  return (
+    <section class={styles.part}>
+      <h3 class={styles.title}>{title}</h3>
+      {children}
+    </section>
+  );
+}
+
+function FilePart({ document: { file, name } }: { document: Shared }) {
+  const sheet = { files: [file], title: name };
+  return (
+    <Part title={words.file}>
+      <div class={styles.keys}>
+        <Key onPress={() => saveFile(file)}>{words.save}</Key>
+        {canShare(sheet) && <Key onPress={() => void openShareSheet(sheet)}>{words.shareFile}</Key>}
+      </div>
+    </Part>
+  );
+}
+
+function LinkPart({ document: { links, name } }: { document: Shared }) {
+  const { link } = links;
+  const [copied, setCopied] = useState<boolean | null>(null);
+  const sheet = { url: link, title: name };
+  return (
+    <Part title={words.link}>
+      <p>{words.linkHint(whole(link.length))}</p>
+      <div class={styles.keys}>
+        <Key onPress={() => void copyText(link).then(setCopied)}>{words.copy}</Key>
+        {canShare(sheet) && <Key onPress={() => void openShareSheet(sheet)}>{words.shareLink}</Key>}
+      </div>
+      <div role="status">{copied !== null && <p>{copied ? words.copied : words.notCopied}</p>}</div>
+      {copied === false && (
+        <textarea class={styles.link} aria-label={words.link} readOnly value={link} />
+      )}
+    </Part>
+  );
+}
+
+function CodePart({ document: { links, name } }: { document: Shared }) {
+  const { codes } = links;
+  const [part, setPart] = useState(0);
+  const [draw, setDraw] = useState<typeof qrCodeOf | 'failed' | null>(null);
+  const show = () =>
+    import('./qrCode').then(
+      (loaded) => setDraw(() => loaded.qrCodeOf),
+      () => setDraw('failed'),
+    );
+  const text = codes[part];
+  const code =
+    typeof draw === 'function' && text !== undefined ? draw(text.before, text.digits) : null;
+  return (
+    <Part title={words.code}>
+      {draw === null && (
+        <>
+          <p>{words.bright}</p>
+          <div class={styles.keys}>
+            <Key onPress={() => void show()}>{words.showCode}</Key>
+          </div>
+        </>
+      )}
+      {draw === 'failed' && <p>{words.failed}</p>}
+      {typeof draw === 'function' && code === null && <p>{words.tooLarge}</p>}
+      {code !== null && (
+        <>
+          <p>{codes.length === 1 ? words.codeHint : words.codesHint(codes.length)}</p>
+          {codes.length > 1 && (
+            <div class={styles.keys}>
+              {codes.map((_, index) => (
+                <Key key={index} pressed={index === part} onPress={() => setPart(index)}>
+                  {words.codePart(index + 1, codes.length)}
+                </Key>
+              ))}
+            </div>
+          )}
+          <svg
+            class={styles.code}
+            viewBox={`0 0 ${code.size} ${code.size}`}
+            shape-rendering="crispEdges"
+            role="img"
+            aria-label={words.codeOf(name, part + 1, codes.length)}
+          >
+            <path d={code.path} />
+          </svg>
+        </>
+      )}
+    </Part>
+  );
+}

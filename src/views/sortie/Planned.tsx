@@ -1,0 +1,44 @@
+/** What the procedure asks of the sortie: whether it flies faster than sound, and what is fitted. */
+
+import type { JSX } from 'preact';
+import { inputs } from '../../board/board';
+import { setInputs } from '../../board/choices';
+import { procedure } from '../../board/flight';
+import { allStepsOf, factsIn, fittedOptions } from '../../core';
+import { Key } from '../../parts/key/Key';
+import styles from './SortieSheet.module.css';
+import { words } from './words.en';
+
+/** The keys for it; nothing where the procedure asks for none. */
+export function Planned(): JSX.Element | null {
+  const flown = procedure.value;
+  if (flown === null) return null;
+  const asksSupersonic = allStepsOf(flown).some(
+    ({ when }) => when !== undefined && factsIn(when).includes('supersonic'),
+  );
+  const { options = [] } = flown;
+  if (!asksSupersonic && options.length === 0) return null;
+  const { supersonic, options: chosen } = inputs.value;
+  const fitted = fittedOptions(flown, chosen);
+  return (
+    <section class={styles.part}>
+      <h3 class={styles.title}>{words.planned}</h3>
+      <div class={styles.keys}>
+        {asksSupersonic && (
+          <Key pressed={supersonic} onPress={() => setInputs({ supersonic: !supersonic })}>
+            {words.supersonic}
+          </Key>
+        )}
+        {options.map(({ id, name }) => (
+          <Key
+            key={id}
+            pressed={fitted.includes(id)}
+            onPress={() => setInputs({ options: { ...chosen, [id]: !fitted.includes(id) } })}
+          >
+            {name}
+          </Key>
+        ))}
+      </div>
+    </section>
+  );
+}

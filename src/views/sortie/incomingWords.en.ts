@@ -1,0 +1,48 @@
+/** The words for what came from elsewhere, before it is kept. */
+
+const count = (number: number, one: string, more: string) =>
+  number === 1 ? `one ${one}` : `${number} ${more}`;
+
+export const words = {
+  title: 'What came',
+  close: 'Close',
+  looking: 'Looking at it',
+  refused: 'It cannot be used, and nothing was changed:',
+  kinds: {
+    field: 'A field',
+    aircraft: 'An aircraft',
+    procedure: 'A procedure',
+  } as Readonly<Record<string, string>>,
+  document: (kind: string, name: string) => `${kind}: ${name}`,
+  steps: (steps: number) => `It has ${count(steps, 'step', 'steps')}.`,
+  noAircraft: (code: string) => `It is for the aircraft ${code}, which is not here yet.`,
+  same: 'You have the very same already.',
+  fresh: 'You have none of its name. It would be one more to choose from.',
+  other: (name: string) =>
+    `You have ${name} under the same name. That one stays; this would stand beside it, and differs:`,
+  added: (steps: number) => `${count(steps, 'step', 'steps')} more:`,
+  removed: (steps: number) => `${count(steps, 'step', 'steps')} left out:`,
+  changed: (steps: number) => `${count(steps, 'step', 'steps')} said otherwise:`,
+  moved: (steps: number) => `${count(steps, 'step', 'steps')} in another place.`,
+  parts: (parts: string) => `In its parts: ${parts}.`,
+  step: (item: string, response: string) => `${item} – ${response}`,
+  became: (before: string, after: string) => `${before} → ${after}`,
+  andMore: (more: number) => `and ${more} more`,
+  add: 'Add it',
+  wasAdded: (name: string) => `${name} was added. It is chosen in Sortie.`,
+  part: (part: number, of: number) => `Code ${part} of ${of} was read.`,
+  missing: (missing: string) =>
+    `Still to be read: ${missing}. Read them with the camera as this one.`,
+  record: (sorties: number, entries: number, documents: number) =>
+    `A log: ${count(sorties, 'sortie', 'sorties')} with ${count(entries, 'entry', 'entries')}, and ${count(documents, 'document', 'documents')}.`,
+  recordHint:
+    'What is here already stays as it is; what is not is added. Merged twice it adds nothing.',
+  leftOut: (documents: number) =>
+    `${count(documents, 'document', 'documents')} in it cannot be used, and would be left out.`,
+  merge: 'Merge it',
+  merging: 'Writing it',
+  merged: (sorties: number, entries: number, documents: number) =>
+    `Added: ${count(entries, 'entry', 'entries')} in ${count(sorties, 'sortie', 'sorties')}, ${count(documents, 'document', 'documents')}.`,
+  mergedNothing: 'All of it was here already.',
+  notMerged: 'The device could not keep it. Nothing was changed.',
+} as const;

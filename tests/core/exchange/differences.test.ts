@@ -1,0 +1,69 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import type { Procedure, Step } from '../../../src/core';
+import { countSteps, partsThatDiffer, stepDifferences } from '../../../src/exchange/differences';
+
+const step = (id: string, response = 'set'): Step => ({ id, kind: 'do', item: id, response });
+const procedure = (taxi: readonly Step[], ramp: readonly Step[] = []): Procedure => ({
+  lapstrip: 'procedure',
+  version: 1,
+  code: 'x-usual',
+  name: 'Usual',
+  aircraft: 'x',
+  about: '',
+  phases: [
+    { phase: 'ramp', steps: [...ramp] },
+    { phase: 'taxi', steps: [...taxi] },
+  ],
+  lists: [],
+});
+const ids = (steps: readonly Step[]) => steps.map(({ id }) => id);
+
+test('steps more, steps left out and steps said otherwise are told apart', () => {
+  const before = procedure([step('a'), step('b'), step('c')]);
+  const after = procedure([step('a'), step('b', 'half'), step('d')]);
+  const { added, removed, changed, moved } = stepDifferences(before, after);
+  expect(ids(added)).toEqual(['d']);
+  expect(ids(removed)).toEqual(['c']);
+  expect(changed.map((one) => [one.before.response, one.after.response])).toEqual([
+    ['set', 'half'],
+  ]);
+  expect(moved).toBe(0);
+});
+
+test('one step taken from the top to the bottom is one that moved', () => {
+  const of = (...names: string[]) => procedure(names.map((name) => step(name)));
+  expect(stepDifferences(of('a', 'b', 'c', 'd'), of('b', 'c', 'd', 'a')).moved).toBe(1);
+  expect(stepDifferences(of('a', 'b'), of('x', 'a', 'y', 'b')).moved).toBe(0);
+});
+
+test('a step in another phase moved', () => {
+  const before = procedure([step('a')], [step('b')]);
+  const after = procedure([step('a'), step('b')]);
+  expect(stepDifferences(before, after)).toMatchObject({ added: [], removed: [], moved: 1 });
+});
+
+test('a procedure does not differ from itself, and what is more one way is less the other', () => {
+  const steps = fc
+    .uniqueArray(fc.constantFrom('a', 'b', 'c', 'd', 'e', 'f'))
+    .map((names) => procedure(names.map((name) => step(name))));
+  fc.assert(
+    fc.property(steps, steps, (one, other) => {
+      expect(stepDifferences(one, one)).toEqual({ added: [], removed: [], changed: [], moved: 0 });
+      const there = stepDifferences(one, other);
+      const back = stepDifferences(other, one);
+      expect(ids(there.added)).toEqual(ids(back.removed));
+      expect(there.moved).toBe(back.moved);
+      expect(countSteps(one) + there.added.length - there.removed.length).toBe(countSteps(other));
+    }),
+  );
+});
+
+test('the parts that differ are named, however their keys are ordered', () => {
+  expect(
+    partsThatDiffer(
+      { $schema: 'x', code: 'XA', place: { a: 1, b: 2 }, runways: [1] },
+      { code: 'XA', runways: [1, 2], place: { b: 2, a: 1 }, taxi: {} },
+    ),
+  ).toEqual(['runways', 'taxi']);
+});

@@ -1,0 +1,113 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Entry } from '../../../src/core/sortie/entry';
+import { readRecord, writeRecord } from '../../../src/exchange/recordFile';
+import { anyRecord, written } from '../sortie/recorder';
+
+const DOCUMENT = { hash: 'hash-f', kind: 'field', content: { code: 'XTST' }, own: true };
+const textOf = (entries: readonly Entry[], largest?: number) =>
+  writeRecord({ entries, documents: [DOCUMENT] }, largest).map((pieces) => pieces.join(''));
+const one = written({ kind: 'wind', text: '27012KT', north: 'true' });
+const [whole = ''] = textOf(one);
+
+test('what is written is read back, whatever happened', () => {
+  fc.assert(
+    fc.property(anyRecord, (entries) => {
+      const [text = ''] = textOf(entries);
+      expect(readRecord(text)).toEqual({
+        record: { entries, documents: [DOCUMENT] },
+        problem: null,
+      });
+    }),
+    { numRuns: 60 },
+  );
+});
+
+test('a file says what it is and by which version', () => {
+  expect(JSON.parse(whole)).toMatchObject({ lapstrip: 'record', version: 1 });
+});
+
+test('a file cut at any byte is refused, and never read in part', () => {
+  fc.assert(
+    fc.property(anyRecord, fc.nat(), (entries, at) => {
+      const [text = ''] = textOf(entries);
+      const bytes = new TextEncoder().encode(text.trimEnd());
+      const cut = new TextDecoder().decode(bytes.slice(0, at % bytes.length));
+      expect(readRecord(cut)).toEqual({ record: null, problem: 'not-json' });
+    }),
+  );
+  for (let length = 0; length < whole.trimEnd().length; length++) {
+    expect(readRecord(whole.slice(0, length)).problem).toBe('not-json');
+  }
+});
+
+test('a long record is several files, each of which is read by itself', () => {
+  const entries = written(
+    ...Array.from({ length: 40 }, (_, i) => ({
+      kind: 'wind' as const,
+      text: `270${10 + i}KT`,
+      north: 'true' as const,
+    })),
+  );
+  const files = textOf(entries, 1000);
+  expect(files.length).toBeGreaterThan(3);
+  for (const text of files) expect(text.length).toBeLessThan(1500);
+  expect(files.flatMap((text) => readRecord(text).record?.entries ?? [])).toEqual(entries);
+});
+
+describe('refused whole, with its reason', () => {
+  const envelope = (entries: string, more = '') =>
+    `{"lapstrip":"record","version":1,"entries":${entries},"documents":[]${more}}`;
+  const entry = JSON.stringify(one[0]);
+  const changed = (change: object) => envelope(`[${JSON.stringify({ ...one[0], ...change })}]`);
+
+  test.each([
+    ['no JSON', 'see you at the pond', 'not-json'],
+    ['nothing', '', 'not-json'],
+    ['another document', '{"lapstrip":"field","version":1}', 'not-record'],
+    ['null', 'null', 'not-record'],
+    ['a later version', whole.replace('"version":1', '"version":2'), 'other-version'],
+    ['no version', '{"lapstrip":"record","entries":[],"documents":[]}', 'other-version'],
+    ['no entries', '{"lapstrip":"record","version":1}', 'damaged'],
+    ['entries that are none', envelope('{"length":1}'), 'damaged'],
+    [
+      'a name the language reserves',
+      envelope(`[${entry.replace('{', '{"__proto__":{"x":1},')}]`),
+      'damaged',
+    ],
+    [
+      'another such name, further in',
+      envelope(`[${entry.replace('"at":{', '"at":{"constructor":1,')}]`),
+      'damaged',
+    ],
+    [
+      'nesting without end',
+      envelope(`[${entry.replace(/}$/, `,"x":${'['.repeat(500)}${']'.repeat(500)}}`)}]`),
+      'damaged',
+    ],
+    ['a text without end', changed({ text: 'A'.repeat(30_000) }), 'damaged'],
+    ['an entry without a name', changed({ id: '' }), 'damaged'],
+    ['a name that is a number', changed({ id: 7 }), 'damaged'],
+    ['a number that is none', changed({ seq: 0.5 }), 'damaged'],
+    ['a moment that is none', changed({ at: { wallMs: 'noon', sortieMs: 0 } }), 'damaged'],
+    ['a moment beyond all calendars', changed({ at: { wallMs: 8e300, sortieMs: 0 } }), 'damaged'],
+    ['a correction to such a moment', changed({ kind: 'corrected', sortieMs: 1e300 }), 'damaged'],
+    ['no entry', envelope('[null,1,"x"]'), 'damaged'],
+  ])('%s', (_, text, problem) => {
+    expect(readRecord(text)).toEqual({ record: null, problem });
+    expect(({} as { x?: number }).x).toBeUndefined();
+  });
+
+  test('a megabyte of brackets', () => {
+    expect(readRecord('['.repeat(1_000_000)).record).toBeNull();
+    const deep = `${'['.repeat(200_000)}${']'.repeat(200_000)}`;
+    expect(readRecord(deep).record).toBeNull();
+    expect(readRecord(envelope(`[${deep}]`)).record).toBeNull();
+  });
+});
+
+test('an entry of a kind that only a later version knows is kept', () => {
+  const later = { ...one[0], kind: 'torn off', of: 'pad' };
+  const text = `{"lapstrip":"record","version":1,"entries":[${JSON.stringify(later)}],"documents":[]}`;
+  expect(readRecord(text).record?.entries).toEqual([later]);
+});
