@@ -37,6 +37,9 @@ export const theme = signal<Theme>(isTheme(storedTheme) ? storedTheme : 'device'
 /** Night, brighter, for readers who need 7:1. */
 export const brightNight = signal(stored('brightNight') === 'yes');
 
+/** Which way the taxi plan is turned: north up, or the way ahead up. */
+export const planUp = signal<'north' | 'way'>(stored('planUp') === 'way' ? 'way' : 'north');
+
 /** Whether the caution was read on this device. */
 export const cautionRead = signal(stored('cautionRead') === 'yes');
 
@@ -55,6 +58,7 @@ export function applyPreferences(): void {
     document.querySelector('meta[name="theme-color"]')?.setAttribute('content', paper.trim());
     store('theme', theme.value);
     store('brightNight', brightNight.value ? 'yes' : 'no');
+    store('planUp', planUp.value);
     store('cautionRead', cautionRead.value ? 'yes' : 'no');
   });
 }

@@ -4,6 +4,7 @@ import { loadTheRest } from '../board/board';
 import { startDay } from '../board/day';
 import { loadWholeDocuments } from '../board/documents';
 import { listOwnDocuments } from '../board/ownDocuments';
+import { startTaxi } from '../board/taxi';
 import { startToday } from '../board/today';
 import { askToKeepStorage } from '../device/storage';
 import { applyUpdate, startUpdates } from '../device/update';
@@ -21,6 +22,7 @@ export function loadRest(): void {
       void loadTheRest().catch(() => undefined);
       void startDay().catch(() => undefined);
       void startToday().catch(() => undefined);
+      void startTaxi().catch(() => undefined);
       void startUpdates({
         onReady: () => {
           takeUpdate.value = () => void applyUpdate();

@@ -1,148 +1,52 @@
-/** Taxi: whom to call, where to, the speed not to exceed, the power to get and to keep rolling. */
+/** Taxi: what to say, the plan with the way, the pace, and a stopwatch from point to point. */
 
 import type { JSX } from 'preact';
-import { settled, wind } from '../../board/board';
-import { steps, taxi } from '../../board/flight';
-import { ask, openPlace } from '../../board/places';
-import { type Figure, runwayPlan, type TaxiBrief, type Unit } from '../../core';
-import { Asked } from '../../parts/asked/Asked';
-import { Dial } from '../../parts/dial/Dial';
-import { direction, whole } from '../../parts/format';
-import { Key } from '../../parts/key/Key';
+import { useState } from 'preact/hooks';
+import { documents, inputs } from '../../board/board';
+import { taxi } from '../../board/flight';
+import { dueCall } from '../../board/taxi';
+import { CallSheet } from './CallSheet';
+import { sayCall } from './calls.en';
+import { Numbers } from './Numbers';
+import { PlanPanel } from './PlanPanel';
+import { RouteSheet } from './RouteSheet';
 import styles from './Taxi.module.css';
+import { Watch } from './Watch';
 import { words } from './words.en';
 
 /** The place Taxi. */
 export function Taxi(): JSX.Element {
+  const [open, setOpen] = useState<'route' | 'calls' | null>(null);
   const brief = taxi.value;
+  const close = () => setOpen(null);
   if (brief === null) return <p class={styles.none}>{words.noAircraft}</p>;
   return (
     <div class={styles.taxi}>
-      <Call brief={brief} />
-      <Destination />
-      <Crossings />
-      <Numbers brief={brief} />
-    </div>
-  );
-}
-
-function Call({ brief: { radio } }: { brief: TaxiBrief }) {
-  if (radio === null) return <p class={styles.call}>{words.noRadio}</p>;
-  return (
-    <section class={styles.call}>
-      <p class={styles.station}>
-        <b>{words.call(radio.name)}</b> <span class={styles.frequency}>{radio.mhz}</span>
-      </p>
-      <p>{radio.service === 'traffic' ? words.traffic : words.controlled}</p>
-    </section>
-  );
-}
-
-function Destination() {
-  const { using } = wind.value;
-  const heading = steps.value?.facts.runwayMagnetic ?? null;
-  if (using === null) {
-    return (
-      <section class={styles.destination}>
-        <p class={styles.runway}>{words.noEnd}</p>
-        <Key look="pick" moving onPress={() => openPlace('wind')}>
-          {words.chooseEnd}
-        </Key>
-      </section>
-    );
-  }
-  return (
-    <section class={styles.destination}>
-      <div>
-        <p class={styles.runway}>{words.to(using)}</p>
-        <p class={styles.heading}>
-          {typeof heading === 'number' ? words.heading(direction(heading)) : words.headingUnknown}
-        </p>
-      </div>
-      <Layout using={using} />
-    </section>
-  );
-}
-
-/** The runways as they lie, the one in use solid, and the wind. */
-function Layout({ using }: { using: string }) {
-  const { field } = settled.value;
-  if (field === null) return null;
-  const { fromTrueDeg, sectorTrueDeg } = wind.value;
-  const runways = runwayPlan(field);
-  return (
-    <div class={styles.layout}>
-      <Dial
-        runways={runways}
-        ends={runways
-          .flatMap(({ ends }) => ends)
-          .map((end) => ({ ...end, state: 'within', inUse: end.designator === using }))}
-        wind={{
-          fromTrueDeg,
-          sectorDeg: sectorTrueDeg,
-          kind: fromTrueDeg === null ? 'none' : 'steady',
-        }}
-        ring={null}
-        label={words.layout(using)}
-        northLetters={words.northLetters}
-      />
-    </div>
-  );
-}
-
-function Crossings() {
-  const runways = settled.value.field?.runways ?? [];
-  return (
-    <section class={styles.crossings}>
-      {runways.length > 1 && (
-        <p>
-          <b>
-            {words.crossing(
-              runways.map(({ ends }) => `${ends[0].designator}/${ends[1].designator}`).join(', '),
-            )}
-          </b>
-        </p>
+      <Say onOpen={() => setOpen('calls')} />
+      {documents.value.field === null ? (
+        <p class={styles.none}>{words.noField}</p>
+      ) : (
+        <PlanPanel onRoute={() => setOpen('route')} />
       )}
-      <p>{settled.value.controlled ? words.hold : words.holdUncontrolled}</p>
-      {settled.value.field && <p class={styles.about}>{settled.value.field.about}</p>}
-    </section>
+      <Numbers brief={brief} />
+      <Watch onRoute={() => setOpen('route')} />
+      {open === 'route' && <RouteSheet onClose={close} />}
+      {open === 'calls' && <CallSheet onClose={close} />}
+    </div>
   );
 }
 
-function Numbers({ brief }: { brief: TaxiBrief }) {
-  const number = (title: string, figure: Figure<Unit>) => (
-    <Asked hint={words.ask} className={styles.number} onAsk={() => ask(title, figure)}>
-      {figure.value === null ? '—' : whole(figure.value)}
-    </Asked>
-  );
-  const unit = brief.getRolling.value === null ? '' : brief.getRolling.unit;
+/** The call that comes next, in words; it opens all of them. */
+function Say({ onOpen }: { onOpen: () => void }) {
+  const call = dueCall.value;
+  if (call === null) return null;
   return (
-    <dl class={styles.numbers}>
-      <div class={styles.limit}>
-        <dt>{words.doNotExceed}</dt>
-        <dd class={styles.big}>
-          {number(words.doNotExceed, brief.doNotExceedKt)}
-          <small>{words.kt}</small>
-        </dd>
-        <dd>{brief.inTurnsKt.value !== null && words.inTurns(whole(brief.inTurnsKt.value))}</dd>
-      </div>
-      <div>
-        <dt>{words.getRolling}</dt>
-        <dd class={styles.big}>
-          {number(words.getRolling, brief.getRolling)}
-          <small>{unit}</small>
-        </dd>
-        <dd>{words.afterwards(brief.afterBreakaway)}</dd>
-      </div>
-      <div>
-        <dt>{words.keepRolling}</dt>
-        <dd class={`${styles.big} ${(brief.keepRollingMost.value ?? 0) > 999 ? styles.long : ''}`}>
-          {number(words.keepRolling, brief.keepRollingLeast)}–
-          {number(words.keepRolling, brief.keepRollingMost)}
-          <small>{unit}</small>
-        </dd>
-        <dd>{brief.steering}</dd>
-      </div>
-    </dl>
+    <button type="button" class={styles.say} onClick={onOpen}>
+      <span class={styles.sayOn}>
+        <span>{call.station === null ? words.noRadio : words.sayOn(call.station.mhz)}</span>
+        <span class={styles.all}>{words.allCalls}</span>
+      </span>
+      <span class={styles.said}>{sayCall(call, inputs.value.ownCalls[call.kind])}</span>
+    </button>
   );
 }

@@ -1,29 +1,136 @@
 /** The words of Taxi. */
 
+import { NO_BREAK_SPACE } from '../../parts/format';
+
+/** Minutes and seconds: `2 min 05 s`, `40 s`. */
+const time = (seconds: number): string => {
+  const whole = Math.round(seconds);
+  const minutes = Math.floor(whole / 60);
+  const rest = whole % 60;
+  return minutes === 0
+    ? `${rest}${NO_BREAK_SPACE}s`
+    : `${minutes}${NO_BREAK_SPACE}min${NO_BREAK_SPACE}${String(rest).padStart(2, '0')}${NO_BREAK_SPACE}s`;
+};
+
+const hand = (deg: number) => (deg > 0 ? 'right' : 'left');
+
 export const words = {
-  place: 'Taxi',
-  to: (end: string) => `To runway ${end}`,
-  heading: (deg: string) => `runway heading ${deg} magnetic`,
-  headingUnknown: 'heading not known: no magnetic model for this date',
-  noEnd: 'No end in use yet',
-  chooseEnd: 'Open Wind',
   noAircraft: 'Choose an aircraft in Sortie.',
+  noField: 'Choose a field on Wind.',
+  openWind: 'Open Wind',
+  chooseStand: 'Where I am',
   doNotExceed: 'Do not exceed',
   inTurns: (kt: string) => `${kt} kt in sharp turns`,
+  nextTurn: (kt: string, onto: string) => `${kt} kt turning onto ${onto}`,
+  nextBend: (kt: string) => `${kt} kt in the next turn`,
   getRolling: 'Get rolling',
   afterwards: (what: string) => `then ${what}`,
   keepRolling: 'Keep rolling',
   kt: 'kt',
-  call: (name: string) => `Call ${name}`,
-  noRadio: 'No radio here',
-  traffic: 'No controller: say who you are, where, and what you do next.',
-  controlled: 'Ask before you move, and read back the runway and every hold.',
-  holdings: 'Runways on the way',
-  crossing: (runways: string) => `Runways here: ${runways}`,
-  hold: 'At any runway: stop at its holding point unless told to cross. Look both ways.',
-  holdUncontrolled:
-    'At any runway: stop, look both ways, say that you cross, then cross without stopping.',
-  layout: (end: string) => `The runways as they lie; runway ${end} is in use.`,
-  northLetters: { n: 'N', e: 'E', s: 'S', w: 'W' },
   ask: 'opens where this number comes from',
+
+  sayOn: (mhz: string) => `Say on ${mhz}`,
+  say: 'Say',
+  noRadio: 'No radio here. Say to yourself:',
+  allCalls: 'All calls',
+
+  time,
+  plan: (field: string) => `Plan of ${field}`,
+  northUp: 'North up',
+  wayUp: 'Way up',
+  route: 'Route',
+  planWords: {
+    north: 'N',
+    ahead: (runway: string) => `Runway ${runway} ahead`,
+    hold: (name: string) => `Hold ${name}`,
+    metres: (m: number) => `${m} m`,
+    whole: 'Fit',
+  },
+
+  passing: (point: string) => `Passing ${point}`,
+  leaving: (point: string) => `Leaving ${point}`,
+  at: (point: string) => `At ${point}`,
+  notYet: 'Not yet',
+  arrived: 'There',
+  corner: (one: string, other: string) => `${one} and ${other}`,
+  toApron: 'the apron',
+  thePoint: 'here',
+  mark: (kind: string) => (kind === 'hold' ? 'the hold' : kind === 'stand' ? 'the stand' : 'here'),
+  speed: (kt: string) => `${kt} kt`,
+  speedBetween: (least: string, most: string) => `${least} to ${most} kt`,
+  over: (kt: string) => `over ${kt} kt`,
+  stretch: (from: string, to: string, metres: string, seconds: string) =>
+    `${from} to ${to}, ${metres} m in ${seconds}`,
+  give: (least: string, most: string) => `${least} to ${most} by thumb`,
+  giveNone: 'too short for a thumb',
+  distance: (metres: string) => `${metres} m`,
+  atSpeed: (duration: string, kt: string) => `${duration} at ${kt} kt`,
+  soFar: (elapsed: string, expected: string) => `${elapsed} gone, ${expected} expected`,
+  toGo: (metres: string, duration: string) => `${metres} m to go, ${duration}`,
+  device: (kt: string, age: string, metres: string) => `Device ${kt} kt, ${age} old, ± ${metres} m`,
+  deviceNoSpeed: (age: string, metres: string) =>
+    `Device gives no speed; position ${age} old, ± ${metres} m`,
+  deviceRefused: 'The device’s position was refused: the stopwatch goes on.',
+  deviceNone: 'This device gives no position.',
+  deviceWaiting: 'Waiting for the device’s position',
+  useDevice: 'Use the device’s position',
+  leaveDevice: 'Leave the device’s position',
+  deviceAbout: 'Ground speed from this device, with its age and accuracy. Only while you want it.',
+
+  here: 'I am here',
+  leaveIt: 'Leave it',
+  closeIt: 'Close today',
+  openIt: 'Open again',
+  stretchName: (name: string, from: string, to: string) => `${name}, ${from} to ${to}`,
+  junction: (names: string) => `Where ${names} meet`,
+  point: (id: string) => `Point ${id}`,
+
+  close: 'Close',
+  sheet: 'Route',
+  fromTitle: 'Stand',
+  noStands: 'The plan has no stand. Tap on it where you are.',
+  entryTitle: (end: string) => `Into runway ${end}`,
+  wholeRun: (hold: string, metres: string) => `${hold}: the whole run, ${metres} m`,
+  backtrack: (hold: string, metres: string, back: string) =>
+    `${hold}: the whole run, ${metres} m, after ${back} m back along the runway`,
+  intersection: (hold: string, metres: string) => `${hold}: ${metres} m of run from there`,
+  runNeeded: (needed: string, left: string) => `today needs ${needed} m: ${left} m left over`,
+  runShort: (needed: string, short: string) => `today needs ${needed} m: ${short} m short`,
+  runUnknown: 'what today needs is not known',
+  taxiDistance: (metres: string) => `${metres} m of taxi`,
+  waysTitle: 'Ways',
+  way: (names: string, metres: string) => `${names}, ${metres} m`,
+  direct: 'apron only',
+  crossesRunways: (runways: string) => `crosses ${runways}`,
+  waysNone: 'No other way is within a tenth of this one.',
+  inWords: 'In words',
+  exitAt: (name: string, metres: string) =>
+    `Today’s landing is likely to leave at ${name}, ${metres} m from the threshold.`,
+  exitBack: (name: string, back: string) =>
+    `Today’s landing runs past the last exit: ${back} m back along the runway to ${name}.`,
+  runwayUsed: (metres: string) =>
+    `There is no other way: ${metres} m of it along a runway. Say so, and look both ways.`,
+  backtrackNote: (metres: string) => `Backtrack ${metres} m along the runway.`,
+  closedTitle: 'Closed today',
+  closedNone: 'Nothing. Tap a taxiway on the plan to close it.',
+  turnsTitle: 'Turns',
+  turn: (deg: number, onto: string, kt: string) =>
+    `${Math.round(Math.abs(deg))}° ${hand(deg)} onto ${onto}: ${kt} kt,`,
+  turnRadius: (metres: string) => `radius ${metres} m`,
+  turnBound: {
+    comfort: 'for comfort',
+    tipping: 'so as not to tip',
+    sharp: 'sharp turn, by the aircraft’s document',
+    limit: 'the straight limit',
+  },
+
+  calls: 'Calls',
+  callsign: 'Your callsign is set in Sortie.',
+  readBack: 'Read back',
+  to: (name: string, mhz: string) => `${name}, ${mhz}`,
+  direction: 'Departing to the',
+  ownWords: 'In my own words',
+  ownFor: (call: string) => `My own words for: ${call}`,
+  usualWords: 'The usual words',
+  placeholders: (names: string) => `Filled in where you write them: ${names}`,
 } as const;

@@ -1,0 +1,58 @@
+/** Which corner of the plan is free for north and the wind. */
+
+import type { Box } from './labels';
+import type { PlanProps } from './Plan';
+import { type Ground, type Pixel, type Size, toPixel } from './projection';
+import type { View } from './shapes';
+
+/** How large north and wind are together, px. */
+const CORNER: Size = { width: 108, height: 90 };
+
+/** The keys that lie over the plan: at the upper left and the lower right, px. */
+const KEY: Size = { width: 132, height: 60 };
+
+/** Where the keys over the plan lie. */
+export const keysOn = (size: Size): readonly Box[] => [
+  { x: 0, y: 0, ...KEY, width: 96 },
+  { x: size.width - KEY.width, y: size.height - KEY.height, ...KEY },
+];
+
+/** Points along everything that should not be covered: the way, and the runways. */
+export function busyPixels({ route, strips }: PlanProps, { sight, size }: View): readonly Pixel[] {
+  const lines: readonly (readonly Ground[])[] = [
+    route,
+    ...strips.map(({ ends }) => ends.map(({ at }) => at)),
+  ];
+  return lines.flatMap((line) =>
+    line.slice(1).flatMap((to, index) => {
+      const from = line[index] ?? to;
+      const [a, b] = [toPixel(from, sight, size), toPixel(to, sight, size)];
+      return Array.from({ length: 25 }, (_, i) => ({
+        x: a.x + ((b.x - a.x) * i) / 24,
+        y: a.y + ((b.y - a.y) * i) / 24,
+      }));
+    }),
+  );
+}
+
+/** The corner with the least in it; the upper right before the others. */
+export function freeCorner(busy: readonly Pixel[], { width, height }: Size): Box {
+  const right = width - CORNER.width;
+  const corners: readonly Box[] = [
+    { x: right, y: 0, ...CORNER },
+    { x: 0, y: KEY.height, ...CORNER },
+    { x: right, y: height - KEY.height - CORNER.height, ...CORNER },
+    { x: 0, y: height - 36 - CORNER.height, ...CORNER },
+    { x: (width - CORNER.width) / 2, y: 0, ...CORNER },
+    { x: (width - CORNER.width) / 2, y: height - CORNER.height, ...CORNER },
+  ];
+  const inside = (box: Box) =>
+    busy.filter(
+      ({ x, y }) =>
+        x > box.x - 12 &&
+        x < box.x + box.width + 12 &&
+        y > box.y - 12 &&
+        y < box.y + box.height + 12,
+    ).length;
+  return corners.reduce((best, box) => (inside(box) < inside(best) ? box : best));
+}

@@ -1,0 +1,74 @@
+/** Where words stand on the plan, so that none lies on another. */
+
+import type { Pixel, Size } from './projection';
+
+/** A word to be placed: the more important ones come first. */
+export interface Wanted {
+  readonly key: string;
+  readonly text: string;
+  readonly kind: 'sign' | 'place' | 'stand' | 'warning';
+  /** Where it may stand, the best first. */
+  readonly at: readonly Pixel[];
+}
+
+/** A word in its place: the middle of it. */
+export interface Placed extends Pixel {
+  readonly key: string;
+  readonly text: string;
+  readonly kind: Wanted['kind'];
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Widths are guessed from the letters, since nothing is drawn yet: em of a bold letter on average. */
+const LETTER_EM = 0.58;
+
+/** The size of each kind of word, px. */
+export const LABEL_PX: Readonly<Record<Wanted['kind'], number>> = {
+  sign: 19,
+  place: 19,
+  stand: 19,
+  warning: 19,
+};
+
+/** Places what has room; what has none is left out. `taken` are boxes already used, such as the compass. */
+export function placeWords(
+  wanted: readonly Wanted[],
+  size: Size,
+  taken: readonly Box[],
+): readonly Placed[] {
+  const boxes = [...taken];
+  const placed: Placed[] = [];
+  for (const { key, text, kind, at } of wanted) {
+    const px = LABEL_PX[kind];
+    const width = Math.max(text.length * LETTER_EM * px + (kind === 'sign' ? 14 : 6), px + 6);
+    const height = px * 1.3;
+    const spot = at.find((middle) => {
+      const box = boxAround(middle, width, height);
+      const isInside =
+        box.x >= 2 &&
+        box.y >= 2 &&
+        box.x + width <= size.width - 2 &&
+        box.y + height <= size.height - 2;
+      return isInside && !boxes.some((other) => overlap(box, other));
+    });
+    if (spot === undefined) continue;
+    boxes.push(boxAround(spot, width, height));
+    placed.push({ key, text, kind, width, height, ...spot });
+  }
+  return placed;
+}
+
+/** A rectangle of the drawing, from its upper left corner. */
+export interface Box extends Pixel, Size {}
+
+/** The rectangle around a middle. */
+export const boxAround = ({ x, y }: Pixel, width: number, height: number): Box => ({
+  x: x - width / 2,
+  y: y - height / 2,
+  width,
+  height,
+});
+
+const overlap = (a: Box, b: Box): boolean =>
+  a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;

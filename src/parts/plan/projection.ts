@@ -1,0 +1,106 @@
+/** From metres on the ground to pixels on the screen. */
+
+/** A point of the plan, metres east and north. */
+export interface Ground {
+  readonly eastM: number;
+  readonly northM: number;
+}
+
+/** A point of the drawing, pixels right and down from its corner. */
+export interface Pixel {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** What of the ground is drawn: the point in the middle, how large, and which heading points up. */
+export interface Sight {
+  readonly middle: Ground;
+  readonly pxPerM: number;
+  readonly upDeg: number;
+}
+
+/** The size of the drawing, pixels. */
+export interface Size {
+  readonly width: number;
+  readonly height: number;
+}
+
+const rad = (deg: number) => (deg * Math.PI) / 180;
+
+/** East and north turned so that a heading points up: right and up, metres. */
+function turned({ eastM, northM }: Ground, upDeg: number) {
+  const [sin, cos] = [Math.sin(rad(upDeg)), Math.cos(rad(upDeg))];
+  return { rightM: eastM * cos - northM * sin, upM: eastM * sin + northM * cos };
+}
+
+/** Where a point is drawn. */
+export function toPixel(point: Ground, { middle, pxPerM, upDeg }: Sight, size: Size): Pixel {
+  const from = { eastM: point.eastM - middle.eastM, northM: point.northM - middle.northM };
+  const { rightM, upM } = turned(from, upDeg);
+  return { x: size.width / 2 + rightM * pxPerM, y: size.height / 2 - upM * pxPerM };
+}
+
+/** Which point is drawn there. */
+export function toGround({ x, y }: Pixel, { middle, pxPerM, upDeg }: Sight, size: Size): Ground {
+  const right = (x - size.width / 2) / pxPerM;
+  const up = (size.height / 2 - y) / pxPerM;
+  const [sin, cos] = [Math.sin(rad(upDeg)), Math.cos(rad(upDeg))];
+  return {
+    eastM: middle.eastM + right * cos + up * sin,
+    northM: middle.northM - right * sin + up * cos,
+  };
+}
+
+/** No closer than this, however small what is to be seen. */
+const CLOSEST_PX_PER_M = 2;
+
+/** The sight in which all of some points are drawn, `margin` pixels from the edges at least. */
+export function fitted(
+  points: readonly Ground[],
+  upDeg: number,
+  size: Size,
+  margin: number,
+): Sight {
+  const all = points.map((point) => turned(point, upDeg));
+  const span = (of: 'rightM' | 'upM') => {
+    const values = all.map((point) => point[of]);
+    return all.length === 0 ? [0, 0] : [Math.min(...values), Math.max(...values)];
+  };
+  const [left = 0, right = 0] = span('rightM');
+  const [bottom = 0, top = 0] = span('upM');
+  const room = (pixels: number, metres: number) =>
+    Math.max(pixels - 2 * margin, 1) / Math.max(metres, 1);
+  const [acrossM, upM] = [(left + right) / 2, (bottom + top) / 2];
+  const [sin, cos] = [Math.sin(rad(upDeg)), Math.cos(rad(upDeg))];
+  return {
+    middle: { eastM: acrossM * cos + upM * sin, northM: -acrossM * sin + upM * cos },
+    pxPerM: Math.min(
+      room(size.width, right - left),
+      room(size.height, top - bottom),
+      CLOSEST_PX_PER_M,
+    ),
+    upDeg,
+  };
+}
+
+/** The sight after what was drawn at one pixel was drawn to another, and everything grew. */
+export function moved(sight: Sight, size: Size, from: Pixel, to: Pixel, growth: number): Sight {
+  const pxPerM = Math.min(5, Math.max(0.02, sight.pxPerM * growth));
+  const held = toGround(from, sight, size);
+  const now = toGround(to, { ...sight, pxPerM }, size);
+  return {
+    ...sight,
+    pxPerM,
+    middle: {
+      eastM: sight.middle.eastM + held.eastM - now.eastM,
+      northM: sight.middle.northM + held.northM - now.northM,
+    },
+  };
+}
+
+/** A length for the scale bar: 1, 2 or 5 times a power of ten, at most so many pixels long. */
+export function scaleM(pxPerM: number, mostPx: number): number {
+  const most = mostPx / pxPerM;
+  const power = 10 ** Math.floor(Math.log10(most));
+  return ([5, 2, 1].find((step) => step * power <= most) ?? 1) * power;
+}

@@ -1,0 +1,83 @@
+/** All calls, with what must be read back, and room for the pilot's own words. */
+
+import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import { inputs } from '../../board/board';
+import { calls, departTowards, taxiParts, wordCall } from '../../board/taxi';
+import type { Call } from '../../core';
+import { Key } from '../../parts/key/Key';
+import { Sheet } from '../../parts/sheet/Sheet';
+import { callTitles, compass, PLACEHOLDERS, sayCall, sayReadback } from './calls.en';
+import styles from './Sheets.module.css';
+import { words } from './words.en';
+
+/** The sheet. */
+export function CallSheet({ onClose }: { onClose: () => void }): JSX.Element {
+  const towards = inputs.value.departTo;
+  return (
+    <Sheet title={words.calls} close={words.close} size="page" onClose={onClose}>
+      <section class={styles.part}>
+        <h3>{words.direction}</h3>
+        <div class={styles.choices}>
+          {taxiParts.value?.COMPASS.map((point) => (
+            <Key
+              key={point}
+              pressed={towards === point}
+              onPress={() => departTowards(towards === point ? null : point)}
+            >
+              {compass[point]}
+            </Key>
+          ))}
+        </div>
+        {inputs.value.callsign.trim() === '' && <p>{words.callsign}</p>}
+      </section>
+      {calls.value.map((call) => (
+        <One key={call.kind} call={call} />
+      ))}
+    </Sheet>
+  );
+}
+
+function One({ call }: { call: Call }) {
+  const own = inputs.value.ownCalls[call.kind];
+  const [writing, setWriting] = useState(false);
+  return (
+    <section class={styles.part}>
+      <h3>{callTitles[call.kind]}</h3>
+      {call.station !== null && (
+        <p class={styles.station}>{words.to(call.station.name, call.station.mhz)}</p>
+      )}
+      <p class={styles.text}>{sayCall(call, own)}</p>
+      {call.readback.length > 0 && (
+        <p>
+          <b>{words.readBack}: </b>
+          {call.readback.map(sayReadback).join('; ')}
+        </p>
+      )}
+      {writing ? (
+        <label class={styles.own}>
+          <span>{words.ownFor(callTitles[call.kind])}</span>
+          <textarea
+            rows={3}
+            maxLength={400}
+            value={own ?? sayCall(call)}
+            onChange={(event) => wordCall(call.kind, event.currentTarget.value.trim() || null)}
+          />
+          <small>{words.placeholders(PLACEHOLDERS.map((name) => `{${name}}`).join(' '))}</small>
+        </label>
+      ) : (
+        <Key onPress={() => setWriting(true)}>{words.ownWords}</Key>
+      )}
+      {own !== undefined && (
+        <Key
+          onPress={() => {
+            wordCall(call.kind, null);
+            setWriting(false);
+          }}
+        >
+          {words.usualWords}
+        </Key>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,60 @@
+/** The reminder: what not to exceed, and the power to get and to keep rolling. */
+
+import type { JSX } from 'preact';
+import { ask } from '../../board/places';
+import { nextTurn } from '../../board/taxi';
+import type { Figure, TaxiBrief, Unit } from '../../core';
+import { Asked } from '../../parts/asked/Asked';
+import { whole } from '../../parts/format';
+import styles from './Taxi.module.css';
+import { words } from './words.en';
+
+/** Three numbers in a row. */
+export function Numbers({ brief }: { brief: TaxiBrief }): JSX.Element {
+  const number = (title: string, figure: Figure<Unit>) => (
+    <Asked hint={words.ask} className={styles.number} onAsk={() => ask(title, figure)}>
+      {figure.value === null ? '—' : whole(figure.value)}
+    </Asked>
+  );
+  const unit = brief.getRolling.value === null ? '' : brief.getRolling.unit;
+  return (
+    <dl class={styles.numbers}>
+      <div class={styles.limit}>
+        <dt>{words.doNotExceed}</dt>
+        <dd class={styles.big}>
+          {number(words.doNotExceed, brief.doNotExceedKt)}
+          <small>{words.kt}</small>
+        </dd>
+        <dd class={styles.aside}>{turnWords(brief)}</dd>
+      </div>
+      <div>
+        <dt>{words.getRolling}</dt>
+        <dd class={styles.big}>
+          {number(words.getRolling, brief.getRolling)}
+          <small>{unit}</small>
+        </dd>
+        <dd class={styles.aside}>{words.afterwards(brief.afterBreakaway)}</dd>
+      </div>
+      <div>
+        <dt>{words.keepRolling}</dt>
+        <dd class={`${styles.big} ${(brief.keepRollingMost.value ?? 0) > 999 ? styles.long : ''}`}>
+          {number(words.keepRolling, brief.keepRollingLeast)}–
+          {number(words.keepRolling, brief.keepRollingMost)}
+          <small>{unit}</small>
+        </dd>
+        <dd class={styles.aside}>{brief.steering}</dd>
+      </div>
+    </dl>
+  );
+}
+
+/** The speed for the next turn of the way; without one, the aircraft's for sharp turns. */
+function turnWords({ inTurnsKt }: TaxiBrief): string {
+  const turn = nextTurn.value;
+  // Rounded down: a speed for a turn is not to be exceeded either.
+  if (turn !== null) {
+    const kt = whole(Math.floor(turn.maxKt));
+    return turn.onto === 'apron' ? words.nextBend(kt) : words.nextTurn(kt, turn.onto);
+  }
+  return inTurnsKt.value === null ? '' : words.inTurns(whole(inTurnsKt.value));
+}

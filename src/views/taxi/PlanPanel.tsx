@@ -1,0 +1,170 @@
+/** The plan with the way on it; a tap says where the aircraft is, or closes a stretch. */
+
+import type { JSX } from 'preact';
+import { useMemo, useState } from 'preact/hooks';
+import { documents, inputs, settled, wind } from '../../board/board';
+import {
+  back,
+  closeStretch,
+  fault,
+  out,
+  placeAt,
+  progress,
+  route,
+  stand,
+  taxiParts,
+  told,
+} from '../../board/taxi';
+import type { Field, Route, TaxiEdge, TaxiNode } from '../../core';
+import { planUp } from '../../device/preferences';
+import { whole } from '../../parts/format';
+import { Key } from '../../parts/key/Key';
+import { type Picked, Plan } from '../../parts/plan/Plan';
+import { faultWords, tellRoute } from './route.en';
+import styles from './Taxi.module.css';
+import { words } from './words.en';
+
+/** The plan, what is to be known of the way, and what was tapped. */
+export function PlanPanel({ onRoute }: { onRoute: () => void }): JSX.Element | null {
+  const [picked, setPicked] = useState<Picked | null>(null);
+  const { field } = documents.value;
+  const parts = taxiParts.value;
+  if (field === null || parts === null) return <div class={styles.panel} />;
+  const way = route.value;
+  const spoken = tellRoute(told.value, settled.value.controlled === true);
+  const { stretchId } = parts;
+  const closed = new Set(inputs.value.taxiClosed);
+  return (
+    <div class={styles.panel}>
+      <p class="spoken">{spoken}</p>
+      <div class={styles.drawn}>
+        <Plan
+          strips={parts.stripsOf(field)}
+          nodes={field.taxi.nodes}
+          edges={field.taxi.edges}
+          isClosed={(edge) => closed.has(stretchId(edge))}
+          using={wind.value.using}
+          route={way?.points ?? []}
+          goneM={progress.value?.goneM ?? 0}
+          crossings={way?.crossings ?? []}
+          from={way?.nodes[0] ?? stand.value}
+          to={way?.nodes.at(-1) ?? null}
+          picked={picked}
+          onPick={setPicked}
+          upDeg={planUp.value === 'way' && way !== null ? headingAhead(way) : null}
+          windFromDeg={wind.value.fromTrueDeg}
+          words={{ ...words.planWords, label: `${words.plan(field.name)}. ${spoken}` }}
+        />
+        <div class={styles.tools}>
+          <Key onPress={onRoute}>{words.route}</Key>
+          <Key
+            className={styles.turn ?? ''}
+            onPress={() => {
+              planUp.value = planUp.value === 'north' ? 'way' : 'north';
+            }}
+          >
+            {planUp.value === 'north' ? words.northUp : words.wayUp}
+          </Key>
+        </div>
+      </div>
+      {picked === null ? (
+        <Note />
+      ) : (
+        <PickedBar picked={picked} field={field} onDone={() => setPicked(null)} />
+      )}
+    </div>
+  );
+}
+
+/** The direction of the way ahead, degrees true, from the point passed last. */
+function headingAhead({ points }: Route): number {
+  const goneM = progress.value?.goneM ?? 0;
+  let atM = 0;
+  for (const [index, point] of points.entries()) {
+    const next = points[index + 1];
+    if (next === undefined) break;
+    const [east, north] = [next.eastM - point.eastM, next.northM - point.northM];
+    atM += Math.hypot(east, north);
+    if (atM > goneM) return (Math.atan2(east, north) * 180) / Math.PI;
+  }
+  return 0;
+}
+
+/** What keeps the way from being found, or what is unusual about it. */
+function Note() {
+  const said = noteOf();
+  return said === null ? null : (
+    <p class={styles.note} role="status">
+      {said}
+    </p>
+  );
+}
+
+function noteOf(): string | null {
+  if (fault.value !== null) return faultWords(fault.value);
+  const exit = back.value?.exit ?? null;
+  const usedM = route.value?.runwayM ?? 0;
+  if (usedM > 0 && exit === null) return words.runwayUsed(whole(usedM));
+  const entry = out.value?.entry ?? null;
+  if (entry !== null && entry.backtrackM > 0) return words.backtrackNote(whole(entry.backtrackM));
+  if (exit === null) return null;
+  return exit.backtrackM > 0
+    ? words.exitBack(exit.name, whole(exit.backtrackM))
+    : words.exitAt(exit.name, whole(exit.fromThresholdM));
+}
+
+function PickedBar({
+  picked,
+  field,
+  onDone,
+}: {
+  picked: Picked;
+  field: Field;
+  onDone: () => void;
+}) {
+  const edges = useMemo(() => field.taxi.edges, [field]);
+  const act = (work: () => void) => () => {
+    work();
+    onDone();
+  };
+  return (
+    <div class={styles.picked}>
+      <b>{picked.kind === 'node' ? nodeWords(picked.node, edges) : edgeWords(picked.edge)}</b>
+      {picked.kind === 'node' ? (
+        <Key look="pick" onPress={act(() => placeAt(picked.node.id))}>
+          {words.here}
+        </Key>
+      ) : (
+        <CloseKey edge={picked.edge} onDone={onDone} />
+      )}
+      <Key onPress={onDone}>{words.leaveIt}</Key>
+    </div>
+  );
+}
+
+function CloseKey({ edge, onDone }: { edge: TaxiEdge; onDone: () => void }) {
+  const id = taxiParts.value?.stretchId(edge) ?? '';
+  const isClosed = inputs.value.taxiClosed.includes(id);
+  return (
+    <Key
+      look={isClosed ? 'plain' : 'stop'}
+      onPress={() => {
+        closeStretch(id, !isClosed);
+        onDone();
+      }}
+    >
+      {isClosed ? words.openIt : words.closeIt}
+    </Key>
+  );
+}
+
+const edgeWords = ({ name, from, to }: TaxiEdge) => words.stretchName(name, from, to);
+
+/** A point by its name, or by what meets there. */
+function nodeWords(node: TaxiNode, edges: readonly TaxiEdge[]): string {
+  if (node.name !== undefined) return node.name;
+  const names = new Set(
+    edges.filter(({ from, to }) => from === node.id || to === node.id).map(({ name }) => name),
+  );
+  return names.size > 1 ? words.junction([...names].join(', ')) : words.point(node.id);
+}

@@ -1,0 +1,217 @@
+/** The way: where it begins, where the runway is entered, other ways, what is closed, its turns. */
+
+import type { JSX } from 'preact';
+import { documents, inputs, settled } from '../../board/board';
+import {
+  closeStretch,
+  enterAt,
+  fault,
+  out,
+  placeAt,
+  route,
+  stand,
+  stands,
+  takeVia,
+  taxiParts,
+  told,
+  turns,
+} from '../../board/taxi';
+import { today } from '../../board/today';
+import type { OfferedEntry, Route } from '../../core';
+import { followPosition, leavePosition, position } from '../../device/position';
+import { whole } from '../../parts/format';
+import { Key } from '../../parts/key/Key';
+import { Sheet } from '../../parts/sheet/Sheet';
+import { faultWords, tellRoute } from './route.en';
+import styles from './Sheets.module.css';
+import { Device } from './Watch';
+import { words } from './words.en';
+
+/** The sheet. */
+export function RouteSheet({ onClose }: { onClose: () => void }): JSX.Element {
+  return (
+    <Sheet title={words.sheet} close={words.close} size="page" onClose={onClose}>
+      {fault.value !== null && <p class={styles.fault}>{faultWords(fault.value)}</p>}
+      <InWords />
+      <From />
+      <Entries />
+      <Ways />
+      <Turns />
+      <Closed />
+      <Own />
+    </Sheet>
+  );
+}
+
+function InWords() {
+  const text = tellRoute(told.value, settled.value.controlled === true);
+  return text === '' ? null : (
+    <section class={styles.part}>
+      <h3>{words.inWords}</h3>
+      <p class={styles.text}>{text}</p>
+    </section>
+  );
+}
+
+function From() {
+  return (
+    <section class={styles.part}>
+      <h3>{words.fromTitle}</h3>
+      {stands.value.length === 0 && <p>{words.noStands}</p>}
+      <div class={styles.choices}>
+        {stands.value.map((node) => (
+          <Key key={node.id} pressed={stand.value === node.id} onPress={() => placeAt(node.id)}>
+            {node.name ?? node.id}
+          </Key>
+        ))}
+      </div>
+    </section>
+  );
+}
+
+function Entries() {
+  const way = out.value;
+  if (way === null || way.entries.length < 1 || way.entry === null) return null;
+  return (
+    <section class={styles.part}>
+      <h3>{words.entryTitle(way.entry.end)}</h3>
+      <ul class={styles.rows}>
+        {way.entries.map((entry) => (
+          <li key={`${entry.hold} ${entry.rollsFromM}`}>
+            <Key
+              className={styles.row ?? ''}
+              pressed={entry === way.entry}
+              onPress={() =>
+                enterAt(
+                  { end: entry.end, hold: entry.hold, intersection: entry.rollsFromM > 0 },
+                  entry.rollsFromM,
+                )
+              }
+            >
+              <span>{entryWords(entry)}</span>
+              <small>
+                {words.taxiDistance(whole(entry.taxiM))}; {fitWords(entry)}
+              </small>
+            </Key>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function entryWords({ name, hold, runM, rollsFromM, backtrackM }: OfferedEntry): string {
+  const called = name ?? hold;
+  if (rollsFromM > 0) return words.intersection(called, whole(Math.floor(runM)));
+  return backtrackM > 0
+    ? words.backtrack(called, whole(runM), whole(backtrackM))
+    : words.wholeRun(called, whole(runM));
+}
+
+/** Whether today's planned run fits what remains. */
+function fitWords({ runM }: OfferedEntry): string {
+  const planned = today.value?.takeoff.planned;
+  const neededM = planned?.because === null ? planned.figures.runM.value : null;
+  if (neededM === null) return words.runUnknown;
+  const leftM = runM - neededM;
+  return leftM < 0
+    ? words.runShort(whole(neededM), whole(Math.ceil(-leftM)))
+    : words.runNeeded(whole(neededM), whole(Math.floor(leftM)));
+}
+
+function Ways() {
+  const parts = taxiParts.value;
+  const taken = route.value;
+  if (parts === null || taken === null || out.value === null) return null;
+  const others = out.value.alternatives;
+  const all = [taken, ...others].sort((a, b) => a.lengthM - b.lengthM);
+  return (
+    <section class={styles.part}>
+      <h3>{words.waysTitle}</h3>
+      {others.length === 0 && <p>{words.waysNone}</p>}
+      <ul class={styles.rows}>
+        {all.map((way) => (
+          <li key={parts.routeKey(way)}>
+            <Key
+              className={styles.row ?? ''}
+              pressed={way === taken}
+              onPress={() => takeVia(way === all[0] ? null : parts.routeKey(way))}
+            >
+              <span>{words.way(namesOf(way), whole(way.lengthM))}</span>
+              {way.crossings.length > 0 && (
+                <small>
+                  {words.crossesRunways(way.crossings.map(({ runway }) => runway).join(', '))}
+                </small>
+              )}
+            </Key>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+const namesOf = ({ legs }: Route): string =>
+  legs
+    .filter(({ on }) => on !== 'apron')
+    .map(({ name }) => name)
+    .join(', ') || words.direct;
+
+function Turns() {
+  if (turns.value.length === 0) return null;
+  return (
+    <section class={styles.part}>
+      <h3>{words.turnsTitle}</h3>
+      <ol class={styles.list}>
+        {turns.value.map((turn) => (
+          <li key={turn.atM}>
+            {words.turn(turn.turnDeg, turn.onto, whole(Math.floor(turn.maxKt)))}
+            <small>
+              {' '}
+              {words.turnBound[turn.boundBy]}
+              {turn.radiusM !== null && `; ${words.turnRadius(whole(turn.radiusM))}`}
+            </small>
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+}
+
+function Closed() {
+  const parts = taxiParts.value;
+  const { field } = documents.value;
+  const closed = inputs.value.taxiClosed;
+  const named = field?.taxi.edges.filter((edge) => closed.includes(parts?.stretchId(edge) ?? ''));
+  return (
+    <section class={styles.part}>
+      <h3>{words.closedTitle}</h3>
+      {closed.length === 0 && <p>{words.closedNone}</p>}
+      <ul class={styles.rows}>
+        {named?.map((edge) => {
+          const id = parts?.stretchId(edge) ?? '';
+          return (
+            <li key={id} class={styles.line}>
+              {words.stretchName(edge.name, edge.from, edge.to)}
+              <Key onPress={() => closeStretch(id, false)}>{words.openIt}</Key>
+            </li>
+          );
+        })}
+      </ul>
+    </section>
+  );
+}
+
+/** The device's own position, asked for here and nowhere else. */
+function Own() {
+  const isOn = position.value.kind === 'known' || position.value.kind === 'waiting';
+  return (
+    <section class={styles.part}>
+      <p>{words.deviceAbout}</p>
+      <Device />
+      <Key onPress={isOn ? leavePosition : followPosition}>
+        {isOn ? words.leaveDevice : words.useDevice}
+      </Key>
+    </section>
+  );
+}

@@ -1,0 +1,142 @@
+/** The stopwatch: one tap at each named point gives the ground speed between them. */
+
+import type { JSX } from 'preact';
+import { documents, wind } from '../../board/board';
+import { openPlace } from '../../board/places';
+import { fault, passNext, progress, takeBackPassing, times } from '../../board/taxi';
+import { wallMs } from '../../board/time';
+import type { Mark, Stretch } from '../../core';
+import { position } from '../../device/position';
+import { decimal, whole } from '../../parts/format';
+import { Key } from '../../parts/key/Key';
+import styles from './Taxi.module.css';
+import { words } from './words.en';
+
+/** What was measured last, and the key for the next point. */
+export function Watch({ onRoute }: { onRoute: () => void }): JSX.Element | null {
+  const at = progress.value;
+  if (at === null) return <NoWay onRoute={onRoute} />;
+  const stretch = at.stretches.at(-1) ?? null;
+  return (
+    <section class={styles.watch}>
+      <div class={styles.measured} role="status">
+        {stretch === null ? <Ahead /> : <Measured stretch={stretch} />}
+        <Device />
+      </div>
+      {at.last !== null && (
+        <Key className={styles.notYet ?? ''} onPress={takeBackPassing}>
+          {words.notYet}
+        </Key>
+      )}
+      {at.next === null ? (
+        <p class={styles.arrived}>{words.arrived}</p>
+      ) : (
+        <Key look="pick" moving className={styles.passing ?? ''} onPress={passNext}>
+          {at.last === null && at.next.atM === 0
+            ? words.leaving(markWords(at.next))
+            : words.passing(markWords(at.next))}
+        </Key>
+      )}
+    </section>
+  );
+}
+
+/** Without a way: the key that helps to one. */
+function NoWay({ onRoute }: { onRoute: () => void }) {
+  if (fault.value === null) return null;
+  return (
+    <section class={styles.watch}>
+      {wind.value.using === null ? (
+        <Key look="pick" moving className={styles.passing ?? ''} onPress={() => openPlace('wind')}>
+          {words.openWind}
+        </Key>
+      ) : (
+        <Key look="pick" moving className={styles.passing ?? ''} onPress={onRoute}>
+          {words.chooseStand}
+        </Key>
+      )}
+    </section>
+  );
+}
+
+/** A point by its name, or by the taxiways that meet in it. */
+export function markWords({ name, between: [one, other] }: Mark): string {
+  if (name !== null) return name;
+  const said = (part: string) => (part === 'apron' ? words.toApron : part);
+  return one === other ? words.thePoint : words.corner(said(one), said(other));
+}
+
+/** How far it is and how long it takes, before anything is measured. */
+function Ahead() {
+  const at = progress.value;
+  const maxKt = documents.value.aircraft?.taxi.maxKt;
+  const takes = times.value;
+  if (at === null || takes?.leftS == null || maxKt === undefined) return null;
+  return (
+    <p>
+      <span class={styles.speed}>{words.distance(whole(at.leftM))}</span>{' '}
+      <span class={styles.ahead}>{words.atSpeed(words.time(takes.leftS), whole(maxKt))}</span>
+    </p>
+  );
+}
+
+function Measured({ stretch }: { stretch: Stretch }) {
+  const { groundKt, leastKt, mostKt, distanceM, seconds, from, to } = stretch;
+  const maxKt = documents.value.aircraft?.taxi.maxKt ?? null;
+  const isOver = maxKt !== null && groundKt > maxKt;
+  const takes = times.value;
+  return (
+    <>
+      <p>
+        <span class={`${styles.speed} ${isOver ? styles.over : ''}`}>
+          {words.speed(whole(groundKt))}
+        </span>{' '}
+        <span class={isOver ? styles.over : ''}>
+          {mostKt === null
+            ? words.giveNone
+            : words.give(whole(Math.floor(leastKt)), whole(Math.ceil(mostKt)))}
+          {isOver && `, ${words.over(whole(maxKt))}`}
+        </span>
+      </p>
+      <p class={styles.how}>
+        {words.stretch(markWords(from), markWords(to), whole(distanceM), words.time(seconds))}
+      </p>
+      {takes?.elapsedS != null && takes.expectedS !== null && (
+        <p class={`${styles.how} ${styles.soFar}`}>
+          {words.soFar(words.time(takes.elapsedS), words.time(takes.expectedS))}
+        </p>
+      )}
+    </>
+  );
+}
+
+/** Knots in a metre a second. */
+const KT_PER_MPS = 3600 / 1852;
+
+/** What the device says of its own speed, where it was asked. */
+export function Device(): JSX.Element | null {
+  const known = position.value;
+  if (known.kind === 'off') return null;
+  return <p class={styles.how}>{deviceWords()}</p>;
+}
+
+function deviceWords(): string {
+  const known = position.value;
+  switch (known.kind) {
+    case 'off':
+      return '';
+    case 'waiting':
+      return words.deviceWaiting;
+    case 'refused':
+      return words.deviceRefused;
+    case 'none':
+      return words.deviceNone;
+    case 'known': {
+      const age = words.time(Math.max(0, (wallMs.value - known.atMs) / 1000));
+      const metres = whole(Math.ceil(known.accuracyM));
+      return known.speedMps === null
+        ? words.deviceNoSpeed(age, metres)
+        : words.device(decimal(known.speedMps * KT_PER_MPS, 0), age, metres);
+    }
+  }
+}

@@ -1,0 +1,62 @@
+/** A way in words, for reading aloud and for who cannot see the plan. Never worded like a clearance. */
+
+import type { TaxiFault, Told } from '../../core';
+import { saidHundreds, saidPoint, saidRunway, saidStand } from './spoken.en';
+
+/** One thing told of a way. At a field that someone controls one holds unless told to cross. */
+function tell(told: Told, controlled: boolean): string {
+  switch (told.code) {
+    case 'along':
+      if (told.on === 'apron') return 'the apron';
+      return told.on === 'runway' ? `along runway ${saidRunway(told.name)}` : saidPoint(told.name);
+    case 'runway-ahead':
+      return controlled
+        ? `runway ${saidRunway(told.runway)} ahead, hold unless told to cross`
+        : `runway ${saidRunway(told.runway)} ahead, hold, look both ways, say that you cross`;
+    case 'hold-short':
+      return `${told.hold === null ? '' : `at ${saidPoint(told.hold)} `}hold short runway ${saidRunway(told.end)}`;
+    case 'backtrack':
+      return `then back along the runway, ${saidHundreds(told.lengthM)} metres`;
+    case 'intersection':
+      return `${saidHundreds(told.runM)} metres of run from there`;
+    case 'stand':
+      return saidStand(told.name || 'your stand');
+  }
+}
+
+/** The whole way as one sentence. */
+export function tellRoute(told: readonly Told[], controlled: boolean): string {
+  const isAfterRunway = (index: number) => told[index - 1]?.code === 'runway-ahead';
+  const text = told
+    .map((one, index) => `${isAfterRunway(index) ? 'then ' : ''}${tell(one, controlled)}`)
+    .join(', ');
+  return text === '' ? '' : `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+}
+
+/** Why there is no way, and what can be done about it. */
+export function faultWords(fault: TaxiFault): string {
+  switch (fault.code) {
+    case 'no-plan':
+      return 'This field’s document draws no taxiways: no route, the numbers below stand.';
+    case 'no-end':
+      return 'No end in use yet: choose one on Wind.';
+    case 'no-start':
+      return 'Where are you? Tap your stand, or any point.';
+    case 'no-stand':
+      return 'This plan has no stand: tap the point you are at.';
+    case 'start-unknown':
+      return 'The point you were at is not on this plan: tap where you are.';
+    case 'end-without-hold':
+      return `The plan has no holding point for runway ${fault.end}: no route to it.`;
+    case 'no-exit':
+      return `The plan shows no way off runway ${fault.end}.`;
+    case 'closed':
+      return `What you closed cuts the field in two here: no way is left. Closed: ${fault.stretches.map((one) => one.replace('~', ' to ')).join(', ')}.`;
+    case 'too-narrow':
+      return `Every way has a taxiway narrower than ${fault.neededWidthM.toFixed(1)} m, which this gear needs.`;
+    case 'one-way':
+      return 'A one-way taxiway leads the other way: no way from here.';
+    case 'in-pieces':
+      return 'The plan is in pieces: nothing joins this point to the runway’s holding point.';
+  }
+}
