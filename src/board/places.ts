@@ -29,6 +29,8 @@ export type Asked = Figure<Unit> | FigureOfEnd | FigureOfSun;
 export type Sheet =
   | { readonly kind: 'sortie' }
   | { readonly kind: 'about' }
+  /** The lists for when something is wrong. */
+  | { readonly kind: 'wrong' }
   | { readonly kind: 'load'; readonly over: Sheet | null }
   /** A sortie of the log. */
   | { readonly kind: 'logged'; readonly sortie: Id }

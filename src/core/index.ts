@@ -50,6 +50,7 @@ export { variationDeg } from './earth/variation';
 export type { VariationTable } from './earth/variationTable';
 export { type Cause, type Figure, known, type SourceId, unknown, type Why } from './figure';
 export { type FlownAgain, passesAgain } from './procedure/again';
+export { factsIn } from './procedure/condition';
 export {
   type FactName,
   type Facts,
@@ -70,7 +71,14 @@ export {
 } from './procedure/memory';
 export { PHASES } from './procedure/phases';
 export { type PhaseTimes, phaseTimes } from './procedure/phaseTimes';
-export type { AbnormalList, Phase, Procedure, Step, StepId } from './procedure/procedure';
+export {
+  type AbnormalList,
+  allStepsOf,
+  type Phase,
+  type Procedure,
+  type Step,
+  type StepId,
+} from './procedure/procedure';
 export { type StepState, sawOf } from './procedure/stepState';
 export { canMove, tiesOf } from './procedure/tied';
 export {

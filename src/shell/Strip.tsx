@@ -4,6 +4,7 @@ import type { ComponentChildren, JSX } from 'preact';
 import {
   enteredRead,
   enteredWind,
+  inputs,
   issuedMs,
   purpose,
   settled,
@@ -11,7 +12,7 @@ import {
   sortieMinute,
   wind,
 } from '../board/board';
-import { openPlace, openSheet, openTyping } from '../board/places';
+import { onRoll, openPlace, openSheet, openTyping } from '../board/places';
 import { wallMs } from '../board/time';
 import type { EnteredWind } from '../core';
 import { old } from '../parts/age';
@@ -24,6 +25,7 @@ export function Strip(): JSX.Element {
   const { using } = wind.value;
   const { field } = settled.value;
   const entered = enteredWind.value;
+  const { procedure } = inputs.value;
   const openSortie = () => openSheet({ kind: 'sortie' });
   return (
     <header class={styles.strip}>
@@ -55,7 +57,9 @@ export function Strip(): JSX.Element {
         label={
           <>
             <span class={styles.code}>{field?.code} </span>
-            {sortie.value.clock?.rate === 0 ? words.strip.paused : <Today />}
+            <span class={styles.today}>
+              {sortie.value.clock?.rate === 0 ? words.strip.paused : <Today />}
+            </span>
           </>
         }
         opens={words.strip.open.sortie}
@@ -63,6 +67,22 @@ export function Strip(): JSX.Element {
       >
         {zulu(sortieMinute.value)}
       </Cell>
+      {procedure !== null && !onRoll.value && (
+        <Cell
+          label={
+            <>
+              <span class={styles.sign} aria-hidden="true">
+                !
+              </span>
+              <span class={styles.something}>{words.strip.something}</span>
+            </>
+          }
+          opens={words.strip.open.lists}
+          onPress={() => openSheet({ kind: 'wrong' })}
+        >
+          {words.strip.wrong}
+        </Cell>
+      )}
     </header>
   );
 }

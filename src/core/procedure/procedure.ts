@@ -18,3 +18,7 @@ export type AbnormalList = Procedure['lists'][number];
 
 /** Names a step within its procedure. */
 export type StepId = Step['id'];
+
+/** Every step of the phases and of the lists. */
+export const allStepsOf = ({ phases, lists }: Procedure): readonly Step[] =>
+  [...phases, ...lists].flatMap(({ steps }) => steps);

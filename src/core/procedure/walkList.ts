@@ -3,15 +3,18 @@
 import type { Run } from '../sortie/fold';
 import type { Facts } from './facts';
 import type { AbnormalList, Phase } from './procedure';
-import { order, stateOf } from './stepState';
+import { order, type StepState, stateOf } from './stepState';
 import { isWaiting, lastHandled, phaseRows, recordedOf, type StepRow, type Walk } from './walk';
 
 /** A list is not flown in a phase of its own; its steps count as long as it is open. */
 const PHASE: Phase = 'roll';
 
+const isMissing = ({ kind }: StepState) => kind === 'cannot' || kind === 'not-needed';
+
 /**
  * The walk through a list. What a step of it builds on is looked for among `flown`, the steps of the
- * phases: where that could not be done, the step is not there to be used, and is passed.
+ * phases: where that could not be done, or was not needed, the step is not there to be used, and is
+ * passed.
  */
 export function walkList(
   list: AbnormalList,
@@ -23,7 +26,7 @@ export function walkList(
     const recorded = recordedOf(run, 1, step);
     const base = flown.find((row) => row.step.id === step.needs)?.state;
     const state =
-      base?.kind === 'cannot' && recorded.tick === undefined
+      base !== undefined && isMissing(base) && recorded.tick === undefined
         ? base
         : stateOf(step, PHASE, recorded, facts, order(PHASE));
     return { step, phase: PHASE, pass: 1, state };
@@ -50,6 +53,6 @@ export const notThere = ({ phases }: Walk, run: Run | null): readonly StepRow[] 
     .filter(
       ({ step, state, pass }) =>
         step.needs !== undefined &&
-        state.kind === 'cannot' &&
+        isMissing(state) &&
         recordedOf(run, pass, step).tick === undefined,
     );

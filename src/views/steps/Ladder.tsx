@@ -3,17 +3,18 @@
 import type { JSX } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { documents, inputs, sortie } from '../../board/board';
-import { numbers } from '../../board/flight';
+import { numbers, steps } from '../../board/flight';
 import { ask, onRoll } from '../../board/places';
 import { goBack, stamp, stopRoll } from '../../board/stepping';
 import { wallMs } from '../../board/time';
 import { ladder, today } from '../../board/today';
-import type { Figure, Ladder, Rung } from '../../core';
+import { type Figure, type Ladder, notThereIn, type Rung } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
 import { NO_BREAK_SPACE, stopwatch, whole } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { TickKey } from '../../parts/key/TickKey';
 import styles from './Ladder.module.css';
+import { liveText } from './liveText';
 import { words } from './words.en';
 
 /** The rungs: the first speed lowest, as the speeds come; today's, or the book's where there is no more. */
@@ -165,6 +166,7 @@ export function LadderView(): JSX.Element {
   }, []);
   const released = sortie.value.stamps.findLast(({ what }) => what === 'brakes released');
   const aircraft = documents.value.aircraft;
+  const brief = steps.value;
   return (
     <div class={styles.ladder}>
       <dl class={styles.head}>
@@ -177,6 +179,10 @@ export function LadderView(): JSX.Element {
       <Rungs />
       <p class={styles.stop}>
         <b class={styles.stopLabel}>{words.toStop}</b> <b>{aircraft?.stop.join(', ')}</b>
+        {brief !== null &&
+          notThereIn(brief, 'rejected-takeoff').map(({ step }) => (
+            <b key={step.id}>{words.without(liveText(step.item).toLowerCase())}</b>
+          ))}
         <Key className={styles.back} onPress={goBack}>
           {words.back}
         </Key>

@@ -3,7 +3,15 @@
 import type { JSX } from 'preact';
 import { wind } from '../../board/board';
 import { openPlace } from '../../board/places';
-import { canGoBack, closeList, endSortie, goBack, stamp } from '../../board/stepping';
+import {
+  canGoBack,
+  closeList,
+  endSortie,
+  flyAgain,
+  goAround,
+  goBack,
+  stamp,
+} from '../../board/stepping';
 import { ladder } from '../../board/today';
 import type { AbnormalList, StepRow } from '../../core';
 import { whole } from '../../parts/format';
@@ -63,14 +71,25 @@ export function Release({ tied }: { tied: readonly StepRow[] }): JSX.Element {
   );
 }
 
-/** Back on the ground. */
+/** Down, or off again: landed, a touch-and-go, or another approach. */
 export function Touchdown(): JSX.Element {
   return (
     <div class={styles.moment}>
       <p class={styles.big}>{words.landed}</p>
       <p class={styles.note}>{words.landedNote}</p>
-      <div class={styles.keys}>
+      <div class={`${styles.keys} ${styles.four}`}>
         <BackKey />
+        <Key moving onPress={goAround}>
+          {words.goAround}
+        </Key>
+        <TickKey
+          refusals={words.refused}
+          moving
+          step="landed"
+          onPress={() => flyAgain('touch-and-go')}
+        >
+          {words.touchAndGo}
+        </TickKey>
         <TickKey
           refusals={words.refused}
           look="pick"
@@ -119,8 +138,11 @@ export function SortieEnd(): JSX.Element {
     <div class={styles.moment}>
       <p class={styles.big}>{words.end}</p>
       <p class={styles.note}>{words.endNote}</p>
-      <div class={styles.keys}>
+      <div class={`${styles.keys} ${styles.three}`}>
         <BackKey />
+        <Key moving onPress={() => flyAgain('take-off')}>
+          {words.takeOffAgain}
+        </Key>
         <TickKey refusals={words.refused} look="pick" moving step="end" onPress={endSortie}>
           {words.endKey}
         </TickKey>

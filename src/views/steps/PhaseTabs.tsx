@@ -2,8 +2,11 @@
 
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
+import { inputs } from '../../board/board';
+import { procedure } from '../../board/flight';
+import { tie } from '../../board/memory';
 import { goOnFrom, tick } from '../../board/stepping';
-import type { Phase, PhaseRows, StepRow, Walk } from '../../core';
+import { type Phase, type PhaseRows, type StepRow, tiesOf, type Walk } from '../../core';
 import { Key } from '../../parts/key/Key';
 import { Sheet } from '../../parts/sheet/Sheet';
 import { liveText } from './liveText';
@@ -73,6 +76,10 @@ function AllSteps({ phase, onClose }: { phase: PhaseRows; onClose: () => void })
   );
 }
 
+/** Whether the pilot does it earlier than the procedure has it. */
+const isTied = ({ step }: StepRow) =>
+  procedure.value !== null && tiesOf(procedure.value, inputs.value.ties).has(step.id);
+
 function Row({ row, onClose }: { row: StepRow; onClose: () => void }) {
   const { kind } = row.state;
   return (
@@ -83,6 +90,7 @@ function Row({ row, onClose }: { row: StepRow; onClose: () => void }) {
         {(kind === 'open' || kind === 'done') && <span> {liveText(row.step.response)}</span>}
         {kind !== 'open' && kind !== 'done' && <span class={styles.state}>{stateWords(row)}</span>}
       </span>
+      {isTied(row) && <Key onPress={() => tie(row.step.id, null)}>{words.putBack}</Key>}
       {kind === 'held' && <Key onPress={() => tick(row, 'done')}>{words.doneNow}</Key>}
       {kind === 'open' && row.step.tiedTo === undefined && (
         <Key

@@ -5,12 +5,15 @@ import { sortie } from '../../board/board';
 import { resume } from '../../board/interruption';
 import { goBack } from '../../board/stepping';
 import { wallMs } from '../../board/time';
-import type { Walk } from '../../core';
+import type { StepRow, Walk } from '../../core';
 import { ago } from '../../parts/age';
 import { Key } from '../../parts/key/Key';
 import { liveText } from './liveText';
 import styles from './Resume.module.css';
 import { words } from './words.en';
+
+/** When a step was handled, ms of the device's clock. */
+const doneMs = ({ state }: StepRow) => ('tick' in state ? state.tick.at.wallMs : wallMs.value);
 
 /** The steps, or, while they are interrupted, the way back into them. */
 export function Resume({
@@ -33,7 +36,7 @@ export function Resume({
           ? words.nothingYet
           : words.last(
               named(lastHandled.step.item, lastHandled.step.response),
-              ago(wallMs.value - (run?.last?.at ?? left).wallMs),
+              ago(wallMs.value - doneMs(lastHandled)),
             )}
       </p>
       {position.kind === 'step' && (

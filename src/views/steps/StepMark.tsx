@@ -3,8 +3,8 @@
 import type { JSX } from 'preact';
 import { settled } from '../../board/board';
 import { steps } from '../../board/flight';
-import type { FactName, StepRow } from '../../core';
-import { zulu } from '../../parts/format';
+import type { FactName, FactValue, StepRow } from '../../core';
+import { whole, zulu } from '../../parts/format';
 import { liveText } from './liveText';
 import styles from './StepMark.module.css';
 import { words } from './words.en';
@@ -36,19 +36,35 @@ export function stateWords(row: StepRow): string {
     case 'cannot':
       return words.cannotState(state.tick.why ?? '');
     case 'not-needed':
-      return state.passed
-        ? words.notNeededThen
-        : words.notNeeded(state.facts.map(factWords).join(', '));
+      return notNeededWords(state);
     default:
       return liveText(step.response);
   }
 }
 
-/** A fact as it is now: `day until 2030Z`. */
-function factWords(name: FactName): string {
-  const value = steps.value?.facts[name];
-  const said = words.fact[name];
+/** Why a step is not needed, and when that was decided. */
+function notNeededWords({ facts, passed, decided }: NotNeeded): string {
+  if (decided === null) {
+    const now = facts.map((name) => factWords(name, steps.value?.facts[name] ?? null, true));
+    return passed ? words.notNeededThen : words.notNeeded(now.join(', '));
+  }
+  const then = facts.map((name) => factWords(name, decided.saw[name] ?? null, false));
+  return words.decided(words.notNeeded(then.join(', ')), zulu(decided.at.sortieMs));
+}
+
+type NotNeeded = Extract<StepRow['state'], { readonly kind: 'not-needed' }>;
+
+/** A fact as it is or was: `day until 2030Z`. */
+function factWords(name: FactName, value: FactValue, now: boolean): string {
+  const said = becameWords(name, value) ?? name;
   const spell = name === 'night' || name === 'lights' ? settled.value.sun?.[name] : undefined;
-  const until = spell?.until ? words.until(zulu(spell.until.getTime())) : '';
-  return said === undefined ? name : `${value === true ? said.yes : said.no}${until}`;
+  return now && spell?.until ? said + words.until(zulu(spell.until.getTime())) : said;
+}
+
+/** A fact that has a value, in words; null where it has none. */
+export function becameWords(name: FactName, value: FactValue): string | null {
+  const said = words.fact[name];
+  if (said !== undefined) return value === true ? said.yes : said.no;
+  if (name === 'windKt' && typeof value === 'number') return words.windOf(whole(value));
+  return name === 'options' ? words.otherOptions : null;
 }

@@ -10,6 +10,7 @@ import { Key } from '../../parts/key/Key';
 import { ClimbRungs } from './ClimbRungs';
 import { Due } from './Due';
 import { LadderView } from './Ladder';
+import { ListHead } from './ListHead';
 import { ListEnd, Release, SortieEnd, Touchdown } from './Moments';
 import { PhaseTabs } from './PhaseTabs';
 import { Resume } from './Resume';
@@ -28,17 +29,23 @@ export function Steps(): JSX.Element {
   const { position } = walk;
   const rolling = position.kind === 'moment' && position.moment === 'airborne';
   if (rolling) return <LadderView />;
+  const climbing = brief.abnormal === null && walk.phase === 'climb';
   return (
-    <div class={styles.steps}>
+    <div class={`${styles.steps} ${climbing ? styles.climbing : ''}`}>
       {brief.abnormal === null ? (
         <PhaseTabs walk={brief.walk} />
       ) : (
-        <h2 class={styles.listTitle}>{brief.abnormal.list.title}</h2>
+        <ListHead abnormal={brief.abnormal} />
       )}
-      {brief.abnormal === null && <ClimbRungs />}
+      {climbing && <ClimbRungs />}
       <Resume walk={walk}>
         {position.kind === 'step' && (
-          <Due walk={walk} row={position.row} barrier={position.barrier} />
+          <Due
+            walk={walk}
+            row={position.row}
+            barrier={position.barrier}
+            inList={brief.abnormal !== null}
+          />
         )}
         {position.kind === 'moment' &&
           (position.moment === 'landed' ? <Touchdown /> : <Release tied={position.tied} />)}

@@ -91,8 +91,7 @@ describe.each(each)('%s', (_, procedure) => {
   test('takes up the taxi again after stopping, with the line-up due again', () => {
     const [list] = procedure.lists;
     expect(list?.id).toBe('rejected-takeoff');
-    expect(list?.then.phase).toBe('taxi');
-    expect(list?.then.reopen).toEqual(['taxi', 'line-up', 'roll']);
+    expect(list?.then).toEqual({ phase: 'taxi', reopen: ['taxi', 'line-up', 'roll'] });
   });
 
   test('begins the stopping list with what the aircraft says to do to stop, in that order', () => {
@@ -129,6 +128,40 @@ describe.each(each)('%s', (_, procedure) => {
     }
   });
 
+  // UK CAA CAP 676, Guidelines for the Design and Presentation of Emergency and Abnormal Checklists:
+  // every list has a title, is short enough to be found through, and says where it ends (value from
+  // memory). The number of steps is common practice, no published source.
+  test('has a list for what can go wrong with its aircraft, each short and with an end', () => {
+    const { engine, limits } = aircraftOf(procedure);
+    const needed = [
+      'rejected-takeoff',
+      ...(engine === 'jet with reheat' ? ['reheat-fails'] : []),
+      ...(limits.gearKt === undefined ? [] : ['gear-unsafe']),
+      'limit-light',
+      'engine-fire-ground',
+      'go-around',
+    ];
+    const lists = procedure.lists.map(({ id }) => id);
+    expect(needed.filter((id) => !lists.includes(id))).toEqual([]);
+    for (const { steps: inList, title } of procedure.lists) {
+      expect(title.length).toBeLessThanOrEqual(32);
+      expect(inList.length).toBeGreaterThanOrEqual(5);
+      expect(inList.length).toBeLessThanOrEqual(10);
+    }
+  });
+
+  test('ends a fire on the ground for good, and leads from a go-around to the next approach', () => {
+    const then = (id: string) => procedure.lists.find((list) => list.id === id)?.then;
+    expect(then('engine-fire-ground')).toBe('end');
+    expect(then('go-around')).toEqual({ phase: 'recovery', reopen: ['recovery'] });
+  });
+
+  // CAP 676: what must be done at once comes first (value from memory).
+  test('begins each list with something to be done, not with something to be read', () => {
+    const first = procedure.lists.map(({ steps: inList }) => inList[0]?.kind);
+    expect(first.filter((kind) => kind === 'say' || kind === 'note')).toEqual([]);
+  });
+
   // The app's own rule: nothing here may sound like a clearance or a promise.
   test('never says "safe", "cleared" or "any traffic"', () => {
     const words = JSON.stringify(procedure).toLowerCase();
@@ -136,10 +169,11 @@ describe.each(each)('%s', (_, procedure) => {
   });
 
   test('fits a phone in large type, live numbers filled in', () => {
-    const long = steps.flatMap(({ id, item, response, note = '' }) => [
+    const long = steps.flatMap(({ id, item, response, note = '', call = '' }) => [
       ...(filled(item).length > 24 ? [`${id}: ${filled(item)}`] : []),
       ...(filled(response).length > 28 ? [`${id}: ${filled(response)}`] : []),
       ...(filled(note).length > 70 ? [`${id}: ${filled(note)}`] : []),
+      ...(filled(call).length > 90 ? [`${id}: ${filled(call)}`] : []),
     ]);
     expect(long).toEqual([]);
   });
@@ -155,11 +189,11 @@ describe('the demo procedures together', () => {
     const asked = demoProcedures
       .flatMap(allSteps)
       .flatMap(({ when }) => (when === undefined ? [] : factsIn(when)));
-    expect([...new Set(asked)].sort()).toEqual([...CONDITION_FACTS].sort());
+    expect([...new Set(asked)].sort()).toEqual([...CONDITION_FACTS, 'options', 'windKt'].sort());
   });
 
   test('hold every kind of step', () => {
     const kinds = new Set(demoProcedures.flatMap(allSteps).map(({ kind }) => kind));
-    expect([...kinds].sort()).toEqual(['barrier', 'check', 'do', 'gate', 'say', 'wait']);
+    expect([...kinds].sort()).toEqual(['barrier', 'check', 'do', 'gate', 'note', 'say', 'wait']);
   });
 });

@@ -135,6 +135,7 @@ describe('an aircraft', () => {
 });
 
 describe('a procedure', () => {
+  const NIGHT = { fact: 'night' };
   const sound = demoTexts('procedures').get('sleet-usual.json');
 
   test.each([
@@ -149,10 +150,31 @@ describe('a procedure', () => {
     ['phases.4.steps.0.gate', undefined, 'gate-without-speed'],
     ['phases.0.steps.0.gate', 'gearKt', 'speed-without-gate'],
     ['phases.0.steps.0.expectS', 5, 'time-without-wait'],
+    ['phases.0.steps.0.gateFt', 200, 'speed-without-gate'],
+    ['phases.4.steps.0.gateFt', 200, 'gate-twice'],
+    ['phases.0.steps.0.call', 'Ready', 'call-without-say'],
+    ['phases.0.steps.0.tiedTo', 'brakes released', 'tied-off-roll'],
+    ['phases.2.steps.0.until', 'ramp', 'until-before'],
+    ['phases.0.steps.0.needs', 'hook-up', 'needs-in-phase'],
+    ['lists.0.steps.0.needs', 'stop-brakes', 'needs-unknown'],
+    ['phases.0.steps.0.when', { option: 'tail-wheel' }, 'option-unknown'],
+    ['phases.0.steps.0.when', { not: { any: [{ option: 'tail-wheel' }] } }, 'option-unknown'],
+    ['lists.1.id', 'rejected-takeoff', 'list-twice'],
+    // Where nobody can wait, where nothing is held back, and where nothing stands before it.
+    ['phases.4.steps.3.kind', 'barrier', 'barrier-in-motion'],
+    ['phases.3.steps.0.kind', 'barrier', 'barrier-in-motion'],
+    ['lists.0.steps.0.kind', 'barrier', 'barrier-in-list'],
+    ['phases.0.steps.0.kind', 'barrier', 'barrier-first'],
   ])('is refused at %s when that is %j', (path, value, code, elsewhere?: number) => {
     const place = elsewhere === undefined ? path : path.replace(/\d/, String(elsewhere));
     const refused = refusal(procedureSchema, changed(sound, path, value));
     expect(refused).toContain(`${place}: ${code}`);
+  });
+
+  test('with two options of one name is refused', () => {
+    const { options } = changed(sound, '$schema', undefined) as { options: unknown[] };
+    const refused = refusal(procedureSchema, changed(sound, 'options.1', options[0]));
+    expect(refused).toEqual(['options.1.id: option-twice']);
   });
 
   test('with the same abnormal list twice is refused', () => {
@@ -163,15 +185,40 @@ describe('a procedure', () => {
 
   test.each([
     ['phases.0.steps.0.kind', 'tick'],
-    ['phases.0.steps.0.when', { fact: 'raining' }],
+    ['phases.0.steps.0.when.fact', { fact: 'raining' }],
+    ['phases.0.steps.0.when.all.1.not.fact', { all: [NIGHT, { not: { fact: 'dark' } }] }],
+    ['phases.0.steps.0.when.windAboveKt', { windAboveKt: '20' }],
+    ['phases.0.steps.0.when', { wind: 20 }],
+    ['phases.0.steps.0.when', 'night'],
+    ['lists.0.then', 'home'],
+    ['lists.0.then.reopen', { phase: 'taxi' }],
     ['phases.0.steps.0.until', 'later'],
     ['phases.4.steps.0.gate', 'runway'],
     ['phases.0.steps.0.id', 'Seat pins'],
     ['phases.0.steps.0.item', '   '],
     ['lists.0.then.phase', 'parking'],
   ])('of the wrong shape is refused at %s', (path, value) => {
-    const refused = refusal(procedureSchema, changed(sound, path, value));
+    // What stands at the end of the path comes in with the whole condition, or the whole of `then`.
+    const given = path.replace(/(?<=\.(when|then))\..*/, (rest) =>
+      typeof value === 'object' ? '' : rest,
+    );
+    const refused = refusal(procedureSchema, changed(sound, given, value));
     expect(refused?.map((line) => line.split(':')[0])).toEqual([path]);
+  });
+
+  test('a condition that is none says so, and a fact that is none', () => {
+    const when = (value: unknown) =>
+      refusal(procedureSchema, changed(sound, 'phases.0.steps.0.when', value));
+    expect(when({ fact: 'raining' })).toEqual(['phases.0.steps.0.when.fact: fact-unknown']);
+    expect(when({ wind: 20 })).toEqual(['phases.0.steps.0.when: condition-unknown']);
+  });
+
+  test('with conditions nested without end is refused, and does not exhaust the reader', () => {
+    let when: unknown = NIGHT;
+    for (let depth = 0; depth < 20_000; depth++) when = { not: when };
+    const refused = refusal(procedureSchema, changed(sound, 'phases.0.steps.0.when', when));
+    expect(refused).toHaveLength(1);
+    expect(refused?.[0]).toMatch(/when(\.not)+: condition-too-deep/);
   });
 
   test('with a condition inside a condition is refused where the inner one is wrong', () => {

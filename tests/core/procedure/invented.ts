@@ -2,7 +2,8 @@
 
 import type { Facts } from '../../../src/core/procedure/facts';
 import type { Phase, Procedure, Step } from '../../../src/core/procedure/procedure';
-import { type Position, sawOf, type Walk, walk } from '../../../src/core/procedure/walk';
+import { sawOf } from '../../../src/core/procedure/stepState';
+import { type Position, type Walk, walk } from '../../../src/core/procedure/walk';
 import type { Entry, Event, Moment, StepOutcome } from '../../../src/core/sortie/entry';
 import { foldSortie } from '../../../src/core/sortie/fold';
 import { entry, OPEN, RUN } from '../sortie/recorder';
@@ -65,23 +66,45 @@ export const BY_DAY: Facts = {
   wet: false,
   controlled: false,
   lightWind: false,
+  crossesRunway: false,
+  supersonic: false,
+  stores: false,
+  passengers: false,
+  options: 'chute',
   runway: '28',
   runwayMagnetic: 280,
   wind: '27012KT',
+  windKt: 12,
+  headwindKt: 12,
+  crosswindKt: 2,
   field: 'Invented',
   callsign: 'Gannet 1',
+  qnh: 1009,
+  temperatureC: 14,
+  densityAltitudeFt: 100,
+  massKg: 9200,
+  landingMassKg: 7300,
+  fuelKg: 2420,
   taxiKt: 18,
   turnKt: 11,
   breakaway: 66,
   keepRolling: '49–52',
+  markM: 300,
+  markKt: 84,
+  markLeastKt: 79,
+  lastStopKt: 121,
+  goOnKt: null,
   rotateKt: 138,
   liftOffKt: 165,
+  runM: 1250,
   gearKt: 240,
   flapsKt: 265,
   reheatOffKt: 320,
   climbKt: '345–375',
   climbPitch: '13–17',
+  referenceKt: 155,
   approachKt: 161,
+  landingM: 1400,
 };
 
 /** The same with some facts changed. */

@@ -1,5 +1,8 @@
 import { expect, test } from 'vitest';
-import { sawOf, walk, walkList } from '../../../src/core/procedure/walk';
+import { rowsOf } from '../../../src/core/brief/steps';
+import { sawOf } from '../../../src/core/procedure/stepState';
+import { walk } from '../../../src/core/procedure/walk';
+import { notThere, walkList } from '../../../src/core/procedure/walkList';
 import type { Event } from '../../../src/core/sortie/entry';
 import { foldSortie } from '../../../src/core/sortie/fold';
 import { LIST, OPEN_LIST } from '../sortie/recorder';
@@ -54,6 +57,7 @@ test('a step that is not needed names the facts that decide it, and counts for n
     kind: 'not-needed',
     facts: ['night'],
     passed: false,
+    decided: null,
   });
   expect(ramp).toMatchObject({ total: 2, handled: 0 });
 });
@@ -310,7 +314,7 @@ function stopped(...events: readonly Event[]) {
   const { list } = foldSortie(pilot.entries);
   const [abnormal] = SMALL.lists;
   if (list === null || abnormal === undefined) throw new Error('no list');
-  return walkList(abnormal, list, BY_DAY);
+  return walkList(abnormal, list, BY_DAY, []);
 }
 
 const inList = (kind: 'done' | 'held' | 'cannot', id: string): Event => ({

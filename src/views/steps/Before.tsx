@@ -1,0 +1,74 @@
+/** What was just done, what is held back, and, at the start of a phase, what keeps going otherwise in it. */
+
+import type { JSX } from 'preact';
+import { sortie } from '../../board/board';
+import { tick } from '../../board/stepping';
+import { rowsOf, type StepRow, type Walk } from '../../core';
+import { zulu } from '../../parts/format';
+import { Key } from '../../parts/key/Key';
+import styles from './Due.module.css';
+import { Habits } from './Habits';
+import { liveText } from './liveText';
+import { Mark, stateWords } from './StepMark';
+import { words } from './words.en';
+
+/** How many held-back steps are shown; the others are counted. */
+const HELD_SHOWN = 2;
+
+/** The moment that was stamped last, where no step was done since. */
+function lastMoment(): string {
+  const last = sortie.value.stamps.at(-1);
+  return last === undefined
+    ? words.nothingYet
+    : words.stamped(words.moment[last.what], zulu(last.at.sortieMs));
+}
+
+/** The rows over the due step. */
+export function Before({ walk }: { walk: Walk }): JSX.Element {
+  const { lastHandled, heldBack } = walk;
+  const more = heldBack.length - HELD_SHOWN;
+  const shown = [
+    ...(lastHandled !== null && lastHandled.state.kind !== 'held' ? [lastHandled] : []),
+    ...heldBack.slice(0, HELD_SHOWN),
+  ];
+  return (
+    <ul class={styles.before} aria-label={words.lastDone}>
+      {shown.length === 0 && <li class={styles.beforeRow}>{lastMoment()}</li>}
+      {shown.map((row) => (
+        <Handled key={row.step.id} row={row} />
+      ))}
+      {more > 0 && <li class={`${styles.beforeRow} ${styles.more}`}>{words.moreHeld(more)}</li>}
+      {isPhaseFresh(walk) && <Habits walk={walk} />}
+    </ul>
+  );
+}
+
+function Handled({ row }: { row: StepRow }) {
+  return (
+    <li class={styles.beforeRow}>
+      <Mark row={row} />
+      <span class={styles.beforeItem}>{liveText(row.step.item)}</span>
+      {row.state.kind === 'held' ? (
+        <span class={styles.heldState}>
+          <span class={styles.held}>{words.heldBack}</span>
+          <Key
+            className={styles.now}
+            label={`${words.doneNow}: ${liveText(row.step.item)}`}
+            onPress={() => tick(row, 'done')}
+          >
+            {words.doneNow}
+          </Key>
+        </span>
+      ) : (
+        <span class={styles.beforeState}>{stateWords(row)}</span>
+      )}
+    </li>
+  );
+}
+
+/** Whether nothing of the phase was done yet, in its present pass. */
+const isPhaseFresh = (walk: Walk) =>
+  rowsOf(walk).every(
+    ({ phase, state }) =>
+      phase !== walk.phase || state.kind === 'open' || state.kind === 'not-needed',
+  );

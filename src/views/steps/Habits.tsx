@@ -1,0 +1,93 @@
+/** Steps of the phase that are held back, taken out of order or added late again and again. */
+
+import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import { inputs } from '../../board/board';
+import { procedure } from '../../board/flight';
+import { habits, tie } from '../../board/memory';
+import { canMove, type Habit, rowsOf, type StepRow, tiesOf, type Walk } from '../../core';
+import { Key } from '../../parts/key/Key';
+import { Sheet } from '../../parts/sheet/Sheet';
+import dueStyles from './Due.module.css';
+import styles from './Habits.module.css';
+import { liveText } from './liveText';
+import { words } from './words.en';
+
+/** How many are said at once: what is said of everything is not heard. */
+const SAID = 2;
+
+interface Said {
+  readonly habit: Habit;
+  readonly row: StepRow;
+}
+
+/** One line each, with the key that lets the pilot do it earlier from now on. */
+export function Habits({ walk }: { walk: Walk }): JSX.Element {
+  const [moving, setMoving] = useState<StepRow | null>(null);
+  const tied = procedure.value === null ? null : tiesOf(procedure.value, inputs.value.ties);
+  const rows = rowsOf(walk);
+  const said = habits.value
+    .flatMap((habit): Said[] => {
+      const row = rows.find(({ step }) => step.id === habit.step);
+      const counts = row?.phase === walk.phase && tied?.has(habit.step) !== true;
+      return row !== undefined && counts ? [{ habit, row }] : [];
+    })
+    .slice(0, SAID);
+  return (
+    <>
+      {said.map(({ habit, row }) => (
+        <li key={habit.step} class={`${dueStyles.beforeRow} ${styles.habit}`}>
+          <span class={dueStyles.beforeItem}>
+            <b>{liveText(row.step.item)}</b>
+            {words.habit[habit.kind](habit.times, habit.of)}
+          </span>
+          {canMove(row.step) && rows.indexOf(row) > 0 && (
+            <Key
+              className={styles.earlier}
+              label={`${words.earlier}: ${liveText(row.step.item)}`}
+              onPress={() => setMoving(row)}
+            >
+              {words.earlier}
+            </Key>
+          )}
+        </li>
+      ))}
+      {moving !== null && <Earlier row={moving} rows={rows} onClose={() => setMoving(null)} />}
+    </>
+  );
+}
+
+interface EarlierProps {
+  readonly row: StepRow;
+  readonly rows: readonly StepRow[];
+  readonly onClose: () => void;
+}
+
+/** The moments a step can be tied to: before any step that comes before it, the nearest first. */
+function Earlier({ row, rows, onClose }: EarlierProps) {
+  const before = rows.slice(0, rows.indexOf(row)).reverse();
+  return (
+    <Sheet
+      title={words.doEarlier(liveText(row.step.item))}
+      close={words.close}
+      size="page"
+      onClose={onClose}
+    >
+      <p class={styles.hint}>{words.earlierHint}</p>
+      <ol class={styles.moments}>
+        {before.map(({ step, phase }) => (
+          <li key={step.id}>
+            <Key
+              onPress={() => {
+                tie(row.step.id, step.id);
+                onClose();
+              }}
+            >
+              {words.beforeStep(liveText(step.item), words.phase[phase])}
+            </Key>
+          </li>
+        ))}
+      </ol>
+    </Sheet>
+  );
+}

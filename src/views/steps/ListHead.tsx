@@ -1,0 +1,38 @@
+/** Over an open list: its title, the list under it, what is not there to be used, and the way out. */
+
+import type { JSX } from 'preact';
+import { sortie } from '../../board/board';
+import { steps } from '../../board/flight';
+import { closeList } from '../../board/stepping';
+import type { StepsBrief } from '../../core';
+import { Key } from '../../parts/key/Key';
+import styles from './ListHead.module.css';
+import { liveText } from './liveText';
+import { stateWords } from './StepMark';
+import { words } from './words.en';
+
+/** The head of an open list. */
+export function ListHead({
+  abnormal,
+}: {
+  abnormal: NonNullable<StepsBrief['abnormal']>;
+}): JSX.Element {
+  const under = sortie.value.lists.at(-2)?.list;
+  const over = steps.value?.procedure.lists.find(({ id }) => id === under)?.title;
+  return (
+    <div class={styles.head}>
+      <div class={styles.names}>
+        <h2 class={styles.title}>{abnormal.list.title}</h2>
+        {over !== undefined && <p>{words.listOver(over)}</p>}
+        {abnormal.notThere.map((row) => (
+          <p key={row.step.id} class={styles.not}>
+            {words.notThere(liveText(row.step.item), stateWords(row))}
+          </p>
+        ))}
+      </div>
+      <Key className={styles.leave} onPress={() => closeList('return')}>
+        {words.leaveList}
+      </Key>
+    </div>
+  );
+}

@@ -1,0 +1,61 @@
+/** What to do when it goes wrong: every list with what it begins with, one tap from anywhere. */
+
+import type { JSX } from 'preact';
+import { sortie } from '../../board/board';
+import { steps } from '../../board/flight';
+import { openList } from '../../board/stepping';
+import { type AbnormalList, notThereIn, type StepsBrief } from '../../core';
+import { keyClass } from '../../parts/key/Key';
+import { Sheet } from '../../parts/sheet/Sheet';
+import styles from './Lists.module.css';
+import { liveText } from './liveText';
+import { words } from './words.en';
+
+/** How many of its first steps stand under a list's title. */
+const BEGINS_WITH = 3;
+
+/** The sheet with all lists, those of the present phase first. */
+export function Lists({ onClose }: { onClose: () => void }): JSX.Element {
+  const brief = steps.value;
+  const lists = brief === null ? [] : ordered(brief);
+  return (
+    <Sheet title={words.wrong} close={words.close} size="page" onClose={onClose}>
+      {lists.length === 0 && <p class={styles.none}>{words.noLists}</p>}
+      <ul class={styles.lists}>
+        {brief !== null &&
+          lists.map((list) => (
+            <li key={list.id}>
+              <button
+                type="button"
+                class={keyClass({ look: 'plain', moving: true, className: styles.list })}
+                onClick={() => openList(list.id)}
+              >
+                <b class={styles.title}>
+                  {list.title}
+                  {isOpen(list) && <span class={styles.open}>{words.listOpen}</span>}
+                </b>
+                <span class={styles.begins}>{beginning(brief, list)}</span>
+              </button>
+            </li>
+          ))}
+      </ul>
+    </Sheet>
+  );
+}
+
+const isOpen = ({ id }: AbnormalList) => sortie.value.lists.some(({ list }) => list === id);
+
+function ordered({ procedure: { lists }, walk }: StepsBrief): readonly AbnormalList[] {
+  const isHere = ({ phases = [] }: AbnormalList) => phases.includes(walk.phase);
+  return [...lists.filter(isHere), ...lists.filter((list) => !isHere(list))];
+}
+
+/** The first things to do, without those that are not there to be used. */
+function beginning(brief: StepsBrief, { id, steps: all }: AbnormalList): string {
+  const missing = notThereIn(brief, id).map(({ step }) => step.id);
+  return all
+    .filter((step) => !missing.includes(step.id))
+    .slice(0, BEGINS_WITH)
+    .map(({ item, response }) => `${liveText(item)} ${liveText(response)}`)
+    .join(' · ');
+}

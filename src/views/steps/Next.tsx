@@ -1,0 +1,46 @@
+/** The steps that follow the one that is due. */
+
+import type { JSX } from 'preact';
+import type { StepRow, Upcoming } from '../../core';
+import styles from './Due.module.css';
+import { liveText } from './liveText';
+import { words } from './words.en';
+
+/** How many steps that follow are shown. */
+const NEXT_SHOWN = 3;
+
+interface NextProps {
+  readonly upcoming: readonly Upcoming[];
+  readonly heldBack: readonly StepRow[];
+  readonly blocked: boolean;
+}
+
+/** The next steps; a barrier says what stands before it. */
+export function Next({ upcoming, heldBack, blocked }: NextProps): JSX.Element {
+  const first = heldBack[0];
+  return (
+    <ol class={styles.next} aria-label={words.next}>
+      {upcoming.slice(0, NEXT_SHOWN).map((entry) => {
+        if (entry.kind === 'moment') {
+          return (
+            <li key={entry.moment} class={`${styles.nextRow} ${styles.barrier}`}>
+              <span>{words.moment[entry.moment]}</span>
+            </li>
+          );
+        }
+        const { step } = entry.row;
+        const barrier = step.kind === 'barrier';
+        return (
+          <li key={step.id} class={`${styles.nextRow} ${barrier ? styles.barrier : ''}`}>
+            <span>{liveText(step.item)}</span>
+            <b>
+              {barrier && first !== undefined && !blocked
+                ? words.barrierFirst(liveText(first.step.item))
+                : liveText(step.response)}
+            </b>
+          </li>
+        );
+      })}
+    </ol>
+  );
+}

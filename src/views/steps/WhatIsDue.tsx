@@ -1,0 +1,106 @@
+/** The due step itself: what, how, by when, and why again. */
+
+import type { ComponentChildren, JSX } from 'preact';
+import { sortie } from '../../board/board';
+import { steps, times } from '../../board/flight';
+import { wallMs } from '../../board/time';
+import { type FactName, type Moment, rowsOf, type Step, type StepRow, type Walk } from '../../core';
+import { stopwatch, whole } from '../../parts/format';
+import styles from './Due.module.css';
+import { callText, liveNumber, liveText } from './liveText';
+import { becameWords } from './StepMark';
+import { words } from './words.en';
+
+interface WhatIsDueProps {
+  readonly walk: Walk;
+  readonly row: StepRow;
+  readonly barrier: Step | Moment | null;
+  /** The small keys in the corner. */
+  readonly children: ComponentChildren;
+}
+
+/** The block in reverse. */
+export function WhatIsDue({ walk, row, barrier, children }: WhatIsDueProps): JSX.Element {
+  const { step } = row;
+  return (
+    <div class={styles.due}>
+      {barrier !== null && <p class={styles.flag}>{words.before(nameOf(barrier))}</p>}
+      {row.state.kind === 'again' && <p class={styles.flag}>{whyAgain(walk, row)}</p>}
+      <p class={styles.step}>
+        <strong class={styles.item}>{liveText(step.item)}</strong>{' '}
+        <span class={styles.response}>{liveText(step.response)}</span>
+      </p>
+      {step.kind === 'gate' && <p class={styles.gate}>{gateWords(step)}</p>}
+      {step.call !== undefined && <p class={styles.call}>{words.quoted(callText(step.call))}</p>}
+      {step.note !== undefined && <p class={styles.note}>{liveText(step.note)}</p>}
+      {step.kind === 'wait' && <Waiting expectS={step.expectS} />}
+      <Timers walk={walk} withStep={step.kind !== 'wait'} />
+      <div class={styles.corner}>{children}</div>
+    </div>
+  );
+}
+
+const nameOf = (barrier: Step | Moment) =>
+  typeof barrier === 'string' ? words.moment[barrier].toLowerCase() : barrier.item.toLowerCase();
+
+/** Why a step is due that was done, or was not needed; and how many others are. */
+function whyAgain(walk: Walk, row: StepRow): string {
+  if (row.state.kind !== 'again') return '';
+  const { tick, moved } = row.state;
+  const why = whyMoved(moved[0]);
+  const others = rowsOf(walk).filter(({ state }) => state.kind === 'again').length - 1;
+  const said = 'outcome' in tick ? words.again(why) : words.neededNow(why);
+  return others > 0 ? words.andOthers(said, others) : said;
+}
+
+function whyMoved(name: FactName | undefined): string {
+  if (name === undefined) return words.movedOther;
+  const value = steps.value?.facts[name] ?? null;
+  return words.moved[name] ?? becameWords(name, value) ?? words.movedOther;
+}
+
+function gateWords({ gate, gateFt }: Step): string {
+  if (gateFt !== undefined) return words.gateFt(whole(gateFt));
+  return gate === undefined ? '' : words.gateKt(liveNumber(gate));
+}
+
+/** When the last thing was done in what is walked, ms of the device's clock. */
+const lastMs = (): number | null => {
+  const { run, list } = sortie.value;
+  const at = list === null ? run?.last?.at : (list.last?.at ?? list.openedAt);
+  return at?.wallMs ?? null;
+};
+
+/** Counts the seconds since the step before was done. */
+function Waiting({ expectS }: { expectS: number | undefined }) {
+  const since = lastMs() ?? wallMs.value;
+  return (
+    <p class={styles.waiting}>
+      {words.waited(stopwatch(wallMs.value - since))}
+      {expectS !== undefined && `, ${words.expect(expectS)}`}
+    </p>
+  );
+}
+
+/** How long the phase and the step take so far. */
+function Timers({ walk, withStep }: { walk: Walk; withStep: boolean }) {
+  const since = lastMs();
+  const took = times.value;
+  if (since === null || took === null) return null;
+  const goneMs = wallMs.value - since;
+  const inPhase = sortie.value.list === null && took.lastMs !== null;
+  return (
+    <p class={styles.timers}>
+      {inPhase && (
+        <span>
+          {words.phase[walk.phase]} {stopwatch((took.ms.get(walk.phase) ?? 0) + goneMs)}
+        </span>
+      )}
+      {withStep && (
+        <span class={styles.stepTimer}>
+          {words.thisStep} {stopwatch(goneMs)}
+        </span>
+      )}
+    </p>
+  );
+}
