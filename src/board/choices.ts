@@ -42,7 +42,8 @@ export function chooseProcedure(procedure: ListedProcedure): void {
 /** The steps begun so far are left where they are; those of what is taken up begin anew. */
 function takeUp(chosen: Partial<Inputs>): void {
   const { run } = sortie.value;
-  const first = inputs.value.aircraft === null;
+  // Before there is a field, nothing was chosen that could be missed.
+  const first = inputs.value.aircraft === null || inputs.value.field === null;
   const left: Event[] = run === null ? [] : [{ kind: 'close', run: run.id, leadsTo: 'return' }];
   const entries = add(...left, { kind: 'set', inputs: chosen });
   if (!first) undoable.value = { what: 'aircraft', entries };
