@@ -30,7 +30,7 @@ export function Strip(): JSX.Element {
   return (
     <header class={styles.strip}>
       <Cell
-        label={purpose.value === 'landing' ? words.strip.landingOn : words.strip.using}
+        label={purpose.value === 'landing' ? <Landing /> : words.strip.using}
         opens={words.strip.open.end}
         className={using === null ? '' : styles.used}
         onPress={() => openPlace('wind')}
@@ -68,22 +68,27 @@ export function Strip(): JSX.Element {
         {zulu(sortieMinute.value)}
       </Cell>
       {procedure !== null && !onRoll.value && (
-        <Cell
-          label={
-            <>
-              <span class={styles.sign} aria-hidden="true">
-                !
-              </span>
-              <span class={styles.something}>{words.strip.something}</span>
-            </>
-          }
-          opens={words.strip.open.lists}
-          onPress={() => openSheet({ kind: 'wrong' })}
+        <button
+          type="button"
+          class={`${styles.cell} ${styles.lists}`}
+          aria-description={words.strip.open.lists}
+          onClick={() => openSheet({ kind: 'wrong' })}
         >
-          {words.strip.wrong}
-        </Cell>
+          <span class={styles.label}>{words.strip.something}</span>{' '}
+          <span class={styles.value}>{words.strip.wrong}</span>
+        </button>
       )}
     </header>
+  );
+}
+
+/** A narrow screen leaves the little word to be read out. */
+function Landing() {
+  return (
+    <>
+      {words.strip.landing}
+      <span class={styles.little}> {words.strip.on}</span>
+    </>
   );
 }
 

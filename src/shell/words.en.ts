@@ -13,7 +13,8 @@ export const words = {
   placesLabel: 'Places',
   strip: {
     using: 'Using',
-    landingOn: 'Landing on',
+    landing: 'Landing',
+    on: 'on',
     none: 'none',
     wind: 'Wind',
     windAge: (age: string) => `Wind, ${age}`,

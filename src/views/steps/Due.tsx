@@ -36,7 +36,7 @@ export function Due({ walk, row, barrier, inList }: DueProps): JSX.Element {
       <p class="spoken" role="status">
         {lastSpoken(walk.lastHandled)} {words.spokenDue(item, liveText(step.response))}
       </p>
-      <WhatIsDue walk={walk} row={row} barrier={barrier}>
+      <WhatIsDue walk={walk} row={row} barrier={barrier} inList={inList}>
         {walk.heldBack.length > 0 && (
           <span class={styles.heldCount}>{words.heldCount(walk.heldBack.length)}</span>
         )}
@@ -101,7 +101,7 @@ function PhaseKey({ walk }: { walk: Walk }) {
   }
   const hasLanded = walk.phase === 'after' && walk.phases.at(-1)?.handled === 0;
   return hasLanded ? (
-    <Key className={styles.small} onPress={() => flyAgain('take-off')}>
+    <Key className={`${styles.small} ${styles.long}`} onPress={() => flyAgain('take-off')}>
       {words.takeOffAgain}
     </Key>
   ) : (

@@ -23,7 +23,6 @@ interface Said {
 
 /** One line each, with the key that lets the pilot do it earlier from now on. */
 export function Habits({ walk }: { walk: Walk }): JSX.Element {
-  const [moving, setMoving] = useState<StepRow | null>(null);
   const tied = procedure.value === null ? null : tiesOf(procedure.value, inputs.value.ties);
   const rows = rowsOf(walk);
   const said = habits.value
@@ -35,25 +34,32 @@ export function Habits({ walk }: { walk: Walk }): JSX.Element {
     .slice(0, SAID);
   return (
     <>
-      {said.map(({ habit, row }) => (
-        <li key={habit.step} class={`${dueStyles.beforeRow} ${styles.habit}`}>
-          <span class={dueStyles.beforeItem}>
-            <b>{liveText(row.step.item)}</b>
-            {words.habit[habit.kind](habit.times, habit.of)}
-          </span>
-          {canMove(row.step) && rows.indexOf(row) > 0 && (
-            <Key
-              className={styles.earlier}
-              label={`${words.earlier}: ${liveText(row.step.item)}`}
-              onPress={() => setMoving(row)}
-            >
-              {words.earlier}
-            </Key>
-          )}
-        </li>
+      {said.map((one) => (
+        <OneHabit key={one.habit.step} said={one} rows={rows} />
       ))}
-      {moving !== null && <Earlier row={moving} rows={rows} onClose={() => setMoving(null)} />}
     </>
+  );
+}
+
+function OneHabit({ said: { habit, row }, rows }: { said: Said; rows: readonly StepRow[] }) {
+  const [moving, setMoving] = useState(false);
+  return (
+    <li class={`${dueStyles.beforeRow} ${styles.habit}`}>
+      <span class={dueStyles.beforeItem}>
+        <b>{liveText(row.step.item)}</b>
+        {words.habit[habit.kind](habit.times, habit.of)}
+      </span>
+      {canMove(row.step) && rows.indexOf(row) > 0 && (
+        <Key
+          className={styles.earlier}
+          label={`${words.earlier}: ${liveText(row.step.item)}`}
+          onPress={() => setMoving(true)}
+        >
+          {words.earlier}
+        </Key>
+      )}
+      {moving && <Earlier row={row} rows={rows} onClose={() => setMoving(false)} />}
+    </li>
   );
 }
 

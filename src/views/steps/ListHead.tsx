@@ -4,7 +4,7 @@ import type { JSX } from 'preact';
 import { sortie } from '../../board/board';
 import { steps } from '../../board/flight';
 import { closeList } from '../../board/stepping';
-import type { StepsBrief } from '../../core';
+import type { StepRow, StepsBrief } from '../../core';
 import { Key } from '../../parts/key/Key';
 import styles from './ListHead.module.css';
 import { liveText } from './liveText';
@@ -24,7 +24,7 @@ export function ListHead({
       <div class={styles.names}>
         <h2 class={styles.title}>{abnormal.list.title}</h2>
         {over !== undefined && <p>{words.listOver(over)}</p>}
-        {abnormal.notThere.map((row) => (
+        {onceEach(abnormal.notThere).map((row) => (
           <p key={row.step.id} class={styles.not}>
             {words.notThere(liveText(row.step.item), stateWords(row))}
           </p>
@@ -36,3 +36,9 @@ export function ListHead({
     </div>
   );
 }
+
+/** Steps that build on the same are told once. */
+const onceEach = (rows: readonly StepRow[]) =>
+  rows.filter(
+    ({ step }, place) => rows.findIndex((other) => other.step.needs === step.needs) === place,
+  );

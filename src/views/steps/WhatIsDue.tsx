@@ -15,12 +15,14 @@ interface WhatIsDueProps {
   readonly walk: Walk;
   readonly row: StepRow;
   readonly barrier: Step | Moment | null;
+  /** A list is walked, and not the phases. */
+  readonly inList: boolean;
   /** The small keys in the corner. */
   readonly children: ComponentChildren;
 }
 
 /** The block in reverse. */
-export function WhatIsDue({ walk, row, barrier, children }: WhatIsDueProps): JSX.Element {
+export function WhatIsDue({ walk, row, barrier, inList, children }: WhatIsDueProps): JSX.Element {
   const { step } = row;
   return (
     <div class={styles.due}>
@@ -34,7 +36,8 @@ export function WhatIsDue({ walk, row, barrier, children }: WhatIsDueProps): JSX
       {step.call !== undefined && <p class={styles.call}>{words.quoted(callText(step.call))}</p>}
       {step.note !== undefined && <p class={styles.note}>{liveText(step.note)}</p>}
       {step.kind === 'wait' && <Waiting expectS={step.expectS} />}
-      <Timers walk={walk} withStep={step.kind !== 'wait'} />
+      {/* The climb has its own clock: the speeds over it, with the seconds left. */}
+      {(inList || walk.phase !== 'climb') && <Timers walk={walk} withStep={step.kind !== 'wait'} />}
       <div class={styles.corner}>{children}</div>
     </div>
   );
