@@ -153,6 +153,8 @@ export async function openLogged(sortie: Id): Promise<void> {
   await openLog();
   const read = await entriesOf(record, [sortie]);
   await readProcedures([...read.values()].flat());
+  // What is written into it counts over what was written elsewhere.
+  for (const entries of read.values()) record.numberAfter(entries);
   stored.value = new Map([...stored.peek(), ...read]);
 }
 

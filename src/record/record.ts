@@ -61,6 +61,11 @@ export class Record {
     this.#write();
   }
 
+  /** What is added from now on comes after these entries, which may have been numbered elsewhere. */
+  numberAfter(entries: readonly Entry[]): void {
+    for (const { seq } of entries) this.#seq = Math.max(this.#seq, seq);
+  }
+
   /** Adds what happened, in one go: all of it is kept, or none. */
   add(sortie: Id, at: Entry['at'], ...events: readonly Event[]): readonly Entry[] {
     // What was kept is not known yet, and holds fewer entries than milliseconds have gone by.
@@ -108,10 +113,8 @@ export class Record {
   #merge(entries: readonly Entry[]): void {
     const fresh = entries.filter((entry) => isEntry(entry) && !this.#known.has(entry.id));
     if (fresh.length === 0) return;
-    for (const entry of fresh) {
-      this.#known.add(entry.id);
-      this.#seq = Math.max(this.#seq, entry.seq);
-    }
+    for (const { id } of fresh) this.#known.add(id);
+    this.numberAfter(fresh);
     this.#entries = [...this.#entries, ...fresh].sort(compareEntries);
     this.#changed();
   }

@@ -258,7 +258,7 @@ function Sealed({ seal, title }: { seal: Seal; title: string }) {
             name={words.figures[name] ?? name}
             value={
               typeof value === 'number'
-                ? `${decimal(value, 1)}${NO_BREAK_SPACE}${unit === 'deg' ? '°' : unit}`
+                ? [figureText(value, unit), words.units[unit] ?? unit].join(NO_BREAK_SPACE)
                 : value
             }
           />
@@ -267,4 +267,10 @@ function Sealed({ seal, title }: { seal: Seal; title: string }) {
       </dl>
     </details>
   );
+}
+
+/** Speeds and angles to a tenth, as they were judged by; what is counted in hundreds, whole. */
+function figureText(value: number, unit: string): string {
+  if (unit === 'hPa') return String(Math.round(value));
+  return unit === 'kg' || unit === 'm' ? whole(value) : decimal(value, 1);
 }

@@ -13,12 +13,23 @@ export interface Told {
 }
 
 const MOMENTS: readonly LogMoment[] = ['off chocks', 'airborne', 'landed', 'on chocks'];
-const AT_TAKEOFF = ['runway', 'wind', 'headwindKt', 'crosswindWorstKt', 'rotateKt', 'liftOffKt'];
-const AT_LANDING = ['runway', 'wind', 'headwindKt', 'crosswindWorstKt', 'approachKt'];
+const AIR = ['runway', 'wind', 'headwindKt', 'crosswindWorstKt', 'qnhHpa', 'temperatureC'];
+const AT_TAKEOFF = [...AIR, 'massKg', 'rotateKt', 'liftOffKt', 'runM', 'lastStopKt'];
+const AT_LANDING = [...AIR, 'landingMassKg', 'approachKt', 'landingM'];
+
+/** The unit of a figure by the end of its name, longest first. */
+const UNITS = [
+  ['Hpa', 'hPa'],
+  ['Kt', 'kt'],
+  ['Kg', 'kg'],
+  ['C', '°C'],
+  ['M', 'm'],
+] as const;
 
 const figureName = (name: string): string => {
   const known = words.figures[name] ?? name;
-  return name.endsWith('Kt') ? words.csv.withUnit(known, 'kt') : known;
+  const [, unit] = UNITS.find(([end]) => name.endsWith(end)) ?? [];
+  return unit === undefined ? known : words.csv.withUnit(known, unit);
 };
 
 /** The heading of the table. */

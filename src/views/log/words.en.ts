@@ -29,10 +29,21 @@ const figures: Readonly<Record<string, string>> = {
   crosswindWorstKt: 'Crosswind at worst',
   tailwindWorstKt: 'Tailwind at worst',
   variationDeg: 'Variation',
+  qnhHpa: 'QNH',
+  temperatureC: 'Temperature',
+  massKg: 'Take-off mass',
+  landingMassKg: 'Landing mass',
   rotateKt: 'Rotate',
   liftOffKt: 'Lift-off',
+  runM: 'Take-off run',
+  lastStopKt: 'Last speed to stop from',
+  referenceKt: 'Reference speed',
   approachKt: 'Approach',
+  landingM: 'Landing distance',
 };
+
+/** How the units of sealed figures are written. */
+const units: Readonly<Record<string, string>> = { deg: '°', degC: '°C' };
 
 export const words = {
   place: 'Log',
@@ -67,6 +78,7 @@ export const words = {
   moments,
   phases,
   figures,
+  units,
   sheet: {
     close: 'Close',
     gone: 'Nothing of this sortie is kept here.',

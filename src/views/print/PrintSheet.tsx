@@ -6,6 +6,7 @@ import { enteredWind, settled, sortieMinute, wind } from '../../board/board';
 import { all } from '../../board/documents';
 import { steps } from '../../board/flight';
 import type { Hash, Procedure } from '../../core';
+import { theme } from '../../device/preferences';
 import { Choice } from '../../parts/choice/Choice';
 import { direction, utcDate, whole } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
@@ -56,9 +57,10 @@ export function PrintSheet({ hash, onClose }: { hash: Hash; onClose: () => void 
         </Key>
       </div>
       {procedure === 'failed' && <p>{words.failed}</p>}
-      <section class={styles.paper} aria-label={words.preview}>
-        {cards}
-      </section>
+      <details class={styles.preview} open={theme.value !== 'night'}>
+        <summary>{words.preview}</summary>
+        <div class={styles.paper}>{cards}</div>
+      </details>
     </Sheet>
   );
 }

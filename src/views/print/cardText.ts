@@ -1,6 +1,6 @@
 /** The text of a step on a printed card: live numbers as they are today, or room to write them. */
 
-import { type Facts, isLiveName, LIVE, piecesOf, type Step } from '../../core';
+import { type Facts, isLiveName, LIVE, piecesOf, roundedLive, type Step } from '../../core';
 import { direction, whole } from '../../parts/format';
 import { words } from './words.en';
 
@@ -20,7 +20,10 @@ function liveText(name: string, facts: Facts | null): string | null {
   const value = isLiveName(name) ? (facts?.[name] ?? null) : null;
   if (value === null || !isLiveName(name)) return null;
   if (typeof value !== 'number') return String(value);
-  return LIVE[name].form === 'heading' ? direction(value) : whole(value);
+  if (LIVE[name].form === 'heading') return direction(value);
+  const rounded = roundedLive(name, value);
+  // A pressure is read digit by digit, and has no thousands.
+  return name === 'qnh' ? String(rounded) : whole(rounded);
 }
 
 /** When a step applies, in words; empty where it always does. */

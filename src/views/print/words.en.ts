@@ -11,7 +11,7 @@ export const words = {
   blank: 'Left blank',
   print: 'Print',
   failed: 'It could not be had just now.',
-  preview: 'The cards',
+  preview: 'The cards as they will be',
   phases: {
     ramp: 'Ramp',
     taxi: 'Taxi',

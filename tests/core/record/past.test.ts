@@ -80,6 +80,17 @@ test('a log that came home is not counted twice', async () => {
   expect(await allOf(record)).toHaveLength(2);
 });
 
+test('what is written into a sortie from elsewhere comes after what was written there', async () => {
+  const { record } = await openWindow();
+  await mergeBrought(record, brought([W('there', 900)]));
+  record.numberAfter((await entriesOf(record, ['sortie-there'])).get('sortie-there') ?? []);
+  const [added] = record.add('sortie-there', AT, wind('28014KT'));
+  await record.settled();
+  const { record: again } = await openWindow();
+  const entries = [...((await entriesOf(again, ['sortie-there'])).get('sortie-there') ?? [])];
+  expect(entries.sort(compareEntries).map(({ id }) => id)).toEqual(['there', added?.id]);
+});
+
 describe('where the device fails amid a merge', () => {
   const DOCUMENT = { hash: 'hash-f', kind: 'field', content: {}, own: true };
   const file = {

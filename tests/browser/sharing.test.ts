@@ -1,0 +1,273 @@
+/** A document given away by file, link and code, looked at before it is kept, and printed. */
+
+import { readFile } from 'node:fs/promises';
+import type { Locator, Page } from 'playwright-core';
+import { objections } from './accessible';
+import { misfits } from './fitting';
+import { describe, expect, test } from './harness';
+import { AIRCRAFT, beginSortie, EVENING, key, read, setWind } from './pilot';
+
+const dialog = (page: Page) => page.getByRole('dialog').last();
+const openSortie = (page: Page) =>
+  key(page, /^Field/)
+    .or(key(page, /\d{4}Z/))
+    .last()
+    .click();
+
+/** Opens Share for a document of Sortie. */
+async function toShare(page: Page, what: string): Promise<void> {
+  await openSortie(page);
+  await key(page, `Share ${what}`).click();
+  await key(page, 'Copy the link').waitFor();
+}
+
+/** The link as it is copied. */
+async function linkOf(page: Page, what: string): Promise<string> {
+  await toShare(page, what);
+  await key(page, 'Copy the link').click();
+  await page.getByText('The link is copied.').waitFor();
+  return page.evaluate(() => navigator.clipboard.readText());
+}
+
+const CLIPBOARD = { context: { permissions: ['clipboard-read', 'clipboard-write'] } };
+
+/** The procedure file with one step said otherwise, one more and one less, under the name it had. */
+async function ownProcedure(): Promise<string> {
+  const file = new URL('../../airfields-demo/procedures/sleet-usual.json', import.meta.url);
+  const procedure = JSON.parse(await readFile(file, 'utf8'));
+  procedure.name = 'Sleet, my own way';
+  const [ramp] = procedure.phases;
+  ramp.steps[1].response = 'parked, <img src=x onerror=alert(1)>';
+  const [taken] = ramp.steps.splice(4, 1);
+  ramp.steps.push({ id: 'my-pencil', kind: 'do', item: 'Pencil', response: 'sharp' });
+  return JSON.stringify({
+    ...procedure,
+    taken: undefined,
+    phases: procedure.phases,
+    about: `Without ${taken.item}.`,
+  });
+}
+
+async function lookAtFile(page: Page, text: string): Promise<void> {
+  await openSortie(page);
+  await page
+    .getByLabel('Look at a file')
+    .setInputFiles({ name: 'own.json', mimeType: 'application/json', buffer: Buffer.from(text) });
+}
+
+/** Opens a link in a window of its own, as a browser does. */
+async function follow(page: Page, link: string): Promise<void> {
+  await page.goto('about:blank');
+  await page.goto(link);
+}
+
+const DECODER = new URL('../../node_modules/jsqr/dist/jsQR.js', import.meta.url).pathname;
+
+/** What the decoder, run in a page without a content policy, reads from a picture of the screen. */
+async function seen(page: Page, code: Locator): Promise<string | null> {
+  await code.scrollIntoViewIfNeeded();
+  const picture = (await code.screenshot()).toString('base64');
+  const blank = await page.context().newPage();
+  await blank.addScriptTag({ path: DECODER });
+  const read = await blank.evaluate(async (png) => {
+    const image = new Image();
+    image.src = `data:image/png;base64,${png}`;
+    await image.decode();
+    const canvas = new OffscreenCanvas(image.width, image.height);
+    const context = canvas.getContext('2d');
+    context?.drawImage(image, 0, 0);
+    const pixels = context?.getImageData(0, 0, image.width, image.height);
+    const { jsQR } = window as unknown as { jsQR: typeof import('jsqr').default };
+    return jsQR(pixels?.data ?? new Uint8ClampedArray(), image.width, image.height)?.data ?? null;
+  }, picture);
+  await blank.close();
+  return read;
+}
+
+test('an own version by file: what it would change is said, and only then it is kept', async ({
+  open,
+}) => {
+  const page = await open('tablet', { at: EVENING });
+  await beginSortie(page);
+  await setWind(page, '27012KT');
+  await lookAtFile(page, await ownProcedure());
+  await expect.poll(() => read(dialog(page))).toContain('A procedure: Sleet, my own way');
+  const said = await read(dialog(page));
+  expect(said).toContain('You have Sleet, usual sortie under the same name.');
+  expect(said).toContain('one step more:Pencil – sharp');
+  expect(said).toContain('one step left out:');
+  expect(said).toContain('one step said otherwise:');
+  // Script in a text is text.
+  expect(said).toContain('<img src=x onerror=alert(1)>');
+  expect(await page.locator('img').count()).toBe(0);
+  await dialog(page).getByRole('button', { name: 'Close' }).click();
+  expect(await page.getByText('Sleet, my own way').count()).toBe(0);
+  await dialog(page).getByRole('button', { name: 'Close' }).click();
+  await lookAtFile(page, await ownProcedure());
+  await key(page, 'Add it').click();
+  await expect.poll(() => read(dialog(page))).toContain('was added.');
+  await dialog(page).getByRole('button', { name: 'Close' }).click();
+  await key(page, 'Sleet, my own way').click();
+  await page.reload();
+  await lookAtFile(page, await ownProcedure());
+  await expect.poll(() => read(dialog(page))).toContain('You have the very same already.');
+  expect(await key(page, 'Add it').count()).toBe(0);
+});
+
+test('an own version goes to a second profile by link, is looked at, added and flown', async ({
+  open,
+}) => {
+  const page = await open('tablet', { at: EVENING, ...CLIPBOARD });
+  await beginSortie(page);
+  await lookAtFile(page, await ownProcedure());
+  await key(page, 'Add it').click();
+  await page.getByText('was added.').waitFor();
+  await dialog(page).getByRole('button', { name: 'Close' }).click();
+  await key(page, 'Sleet, my own way').click();
+  await dialog(page).getByRole('button', { name: 'Close' }).click();
+  const link = await linkOf(page, 'procedure');
+  expect(link).toMatch(/#\/add\?d=[\w-]+$/);
+
+  const other = await open('phone', { at: EVENING, path: link.slice(link.indexOf('#')) });
+  await expect.poll(() => dialog(other).count()).toBe(1);
+  // On a first start the caution comes with it; whichever lies on top is closed first.
+  await other.getByText('What came').waitFor();
+  expect(new URL(other.url()).hash).toBe('#/wind');
+  await expect
+    .poll(() => read(other.getByRole('dialog', { name: 'What came' })))
+    .toContain('A procedure: Sleet, my own way');
+  await key(other, 'Add it').click();
+  await other.getByText('was added.').waitFor();
+  await other
+    .getByRole('dialog', { name: 'What came' })
+    .getByRole('button', { name: 'Close' })
+    .click();
+  await key(other, 'Understood').click();
+  await other.getByRole('button', { name: AIRCRAFT }).click();
+  await other.getByRole('button', { name: /^XHAR/ }).click();
+  await setWind(other, '27012KT');
+  await openSortie(other);
+  await expect.poll(() => key(other, 'Sleet, my own way').count()).toBe(1);
+});
+
+test('a link opened in a window that is open already is taken too, and one cut short is refused', async ({
+  open,
+}) => {
+  const page = await open('tablet', { at: EVENING, ...CLIPBOARD });
+  await beginSortie(page);
+  const link = await linkOf(page, 'field');
+  await page.evaluate(
+    (hash) => {
+      location.hash = hash;
+    },
+    link.slice(link.indexOf('#')),
+  );
+  await expect.poll(() => read(dialog(page))).toContain('A field: Harrow Sound');
+  await expect.poll(() => read(dialog(page))).toContain('You have the very same already.');
+  await follow(page, link.slice(0, -40));
+  await expect.poll(() => read(dialog(page))).toContain('The link is cut short or damaged.');
+  expect(await key(page, 'Add it').count()).toBe(0);
+});
+
+test('the codes of a procedure, read from the screen one by one, put it together on another device', async ({
+  open,
+}) => {
+  const page = await open('tablet', { at: EVENING });
+  await beginSortie(page);
+  await toShare(page, 'procedure');
+  await key(page, 'Show the code').click();
+  const code = page.getByRole('img', { name: /^QR code/ });
+  await code.waitFor();
+  const keys = page.getByRole('button', { name: /^\d of \d$/ });
+  const links: string[] = [];
+  for (let part = 0; part < (await keys.count()); part++) {
+    await keys.nth(part).click();
+    links.push((await seen(page, code)) ?? '');
+  }
+  expect(links.length).toBeGreaterThan(1);
+  expect(new Set(links).size).toBe(links.length);
+  const { origin } = new URL(page.url());
+  for (const link of links) expect(link.startsWith(`${origin}/`)).toBe(true);
+
+  const other = await open('phone', { at: EVENING });
+  // In any order, and one of them twice.
+  for (const link of [...links.slice(1), ...links.slice(1, 2)]) {
+    await follow(other, link);
+    await expect
+      .poll(() => read(other.getByRole('dialog', { name: 'What came' })))
+      .toContain('was read.');
+  }
+  await expect
+    .poll(() => read(other.getByRole('dialog', { name: 'What came' })))
+    .toContain('Still to be read: 1.');
+  await follow(other, links[0] ?? '');
+  await expect
+    .poll(() => read(other.getByRole('dialog', { name: 'What came' })))
+    .toContain('A procedure: Sleet, usual sortie');
+});
+
+describe('printed', () => {
+  /** The pages of a PDF and their size in points. A5 is 148 by 210 mm (ISO 216), a point 1/72 inch. */
+  const pagesOf = (pdf: Buffer) => {
+    const text = pdf.toString('latin1');
+    return [...text.matchAll(/\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/g)].map(([, w, h]) => [
+      Math.round((Number(w) / 72) * 25.4),
+      Math.round((Number(h) / 72) * 25.4),
+    ]);
+  };
+
+  test('a procedure is a set of A5 cards, and nothing else of the app', async ({ open }) => {
+    const page = await open('tablet', { at: EVENING });
+    await beginSortie(page);
+    await setWind(page, '27012G20KT');
+    await openSortie(page);
+    await key(page, 'Print').click();
+    await page.getByText('The cards as they will be').waitFor();
+    const pages = pagesOf(await page.pdf({ preferCSSPageSize: true }));
+    expect(pages.length).toBeGreaterThan(3);
+    expect(pages.length).toBeLessThan(16);
+    for (const size of pages) expect(size).toEqual([148, 210]);
+    await page.emulateMedia({ media: 'print' });
+    expect(await page.locator('#app').isVisible()).toBe(false);
+    const paper = page.locator('body > div').last();
+    const today = await read(paper);
+    expect(today).toContain('XHAR Harrow Sound');
+    expect(today).toContain('270° 12 gusts 20');
+    expect(
+      await paper.evaluate((one) => {
+        const { backgroundColor, color } = getComputedStyle(one);
+        return [backgroundColor, color];
+      }),
+    ).toEqual(['rgb(255, 255, 255)', 'rgb(0, 0, 0)']);
+    await page.emulateMedia({ media: 'screen' });
+    await key(page, 'Left blank').click();
+    await expect.poll(() => read(paper)).not.toContain('270° 12');
+    await dialog(page).getByRole('button', { name: 'Close' }).click();
+    expect(await page.locator('body > div').count()).toBe(1);
+  });
+});
+
+test('sharing and printing fit every screen, in every theme, and can be read by everyone', async ({
+  open,
+}) => {
+  for (const [screen, theme] of [
+    ['phone', 'day'],
+    ['tablet', 'night'],
+    ['phone', 'dusk'],
+  ] as const) {
+    const page = await open(screen, { at: EVENING });
+    await page.evaluate((name) => localStorage.setItem('lapstrip.theme', name), theme);
+    await page.reload();
+    await beginSortie(page);
+    await toShare(page, 'procedure');
+    await key(page, 'Show the code').click();
+    await page.getByRole('img', { name: /^QR code/ }).waitFor();
+    expect(await misfits(page)).toEqual([]);
+    expect(await objections(page)).toEqual([]);
+    await dialog(page).getByRole('button', { name: 'Close' }).click();
+    await key(page, 'Print').click();
+    await page.getByText('The cards as they will be').waitFor();
+    expect(await misfits(page)).toEqual([]);
+    expect(await objections(page)).toEqual([]);
+  }
+});
