@@ -15,16 +15,19 @@ const MOST_OFFERED = 2;
 /** How many are looked at: on a grid thousands are of one length, and read alike. */
 const MOST_TRIED = 60;
 
-/** What is said of a way: two that read alike are one to the pilot. */
+/**
+ * What tells a way from another to the pilot: its taxiways and where each is joined, and the runways
+ * it crosses. How one rolls over the apron makes no difference.
+ */
 export const routeKey = (route: Route): string =>
   [
-    ...route.legs.filter(({ on }) => on !== 'apron').map(({ name }) => name),
+    ...route.legs.filter(({ on }) => on !== 'apron').map(({ name, from }) => `${name}@${from}`),
     ...route.crossings.map(({ runway }) => `x${runway}`),
   ].join(' ');
 
 /**
  * Ways to a node that are at most a tenth longer than the shortest, that use no more runway, and that
- * read otherwise; the shortest of them first. Each goes the shortest way to some stretch and from it
+ * are told otherwise; the shortest of them first. Each goes the shortest way to some stretch and from it
  * the shortest way on, as the second shortest path always does: D. Eppstein, Finding the k shortest
  * paths, SIAM J. Comput. 28 (1998).
  */

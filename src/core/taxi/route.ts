@@ -21,6 +21,8 @@ export interface Leg {
   /** The taxiway's letter, `apron`, or the runway's name. */
   readonly name: string;
   readonly on: TaxiEdge['on'];
+  /** Where one comes on to it. */
+  readonly from: NodeId;
   readonly lengthM: number;
 }
 
@@ -120,11 +122,11 @@ function stretchesOf(graph: TaxiGraph, arcs: readonly Arc[]): readonly Stretch[]
 
 function legsOf(stretches: readonly Stretch[]): readonly Leg[] {
   const legs: Leg[] = [];
-  for (const { edge, lengthM } of stretches) {
+  for (const { edge, from, lengthM } of stretches) {
     const before = legs.at(-1);
     if (before?.name === edge.name && before.on === edge.on) {
       legs[legs.length - 1] = { ...before, lengthM: before.lengthM + lengthM };
-    } else legs.push({ name: edge.name, on: edge.on, lengthM });
+    } else legs.push({ name: edge.name, on: edge.on, from: from.id, lengthM });
   }
   return legs;
 }

@@ -4,7 +4,7 @@ import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Crossing, NodeId, Strip, TaxiEdge, TaxiNode } from '../../core';
 import { Corner } from './Corner';
-import { busyPixels, freeCorner, keysOn } from './corners';
+import { busyPixels, freeCorner, keysOn, solidPixels } from './corners';
 import { useGestures } from './gestures';
 import { type Box, boxAround, placeWords } from './labels';
 import styles from './plan.module.css';
@@ -179,11 +179,12 @@ function Drawing(props: PlanProps & { readonly view: View }) {
     return node && toPixel(groundOf(node), sight, size);
   };
   const corner = freeCorner(busyPixels(props, view), size);
+  const lines = solidPixels(props, view).map((pixel) => boxAround(pixel, 14, 14));
   const scale: Box = { x: 0, y: size.height - 34, width: 130, height: 34 };
   const spots = nodes
     .filter(({ kind }) => kind === 'stand')
     .map((node) => toPixel(groundOf(node), sight, size));
-  const placed = placeWords(wordsOf(props, view), size, [
+  const taken = [
     corner,
     scale,
     ...keysOn(size),
@@ -193,7 +194,8 @@ function Drawing(props: PlanProps & { readonly view: View }) {
       const end = dot(id);
       return end ? [boxAround(end, 22, 22)] : [];
     }),
-  ]);
+  ];
+  const placed = placeWords(wordsOf(props, view), size, taken, lines);
   const hatched = crossingShapes(crossings, view);
   const [start, finish, picked] = [
     dot(props.from),

@@ -18,21 +18,34 @@ export const keysOn = (size: Size): readonly Box[] => [
 ];
 
 /** Points along everything that should not be covered: the way, and the runways. */
-export function busyPixels({ route, strips }: PlanProps, { sight, size }: View): readonly Pixel[] {
-  const lines: readonly (readonly Ground[])[] = [
+export const busyPixels = ({ route, strips }: PlanProps, view: View): readonly Pixel[] =>
+  [route, ...strips.map(centreline)].flatMap((line) => alongLine(line, view));
+
+/** Points along what is drawn so heavily that no word can be read on it: the way, and the runway in use. */
+export const solidPixels = ({ route, strips, using }: PlanProps, view: View): readonly Pixel[] =>
+  [
     route,
-    ...strips.map(({ ends }) => ends.map(({ at }) => at)),
-  ];
-  return lines.flatMap((line) =>
-    line.slice(1).flatMap((to, index) => {
-      const from = line[index] ?? to;
-      const [a, b] = [toPixel(from, sight, size), toPixel(to, sight, size)];
-      return Array.from({ length: 25 }, (_, i) => ({
-        x: a.x + ((b.x - a.x) * i) / 24,
-        y: a.y + ((b.y - a.y) * i) / 24,
-      }));
-    }),
-  );
+    ...strips
+      .filter(({ ends }) => ends.some(({ designator }) => designator === using))
+      .map(centreline),
+  ].flatMap((line) => alongLine(line, view));
+
+const centreline = ({ ends }: PlanProps['strips'][number]): readonly Ground[] =>
+  ends.map(({ at }) => at);
+
+/** How closely the points along a line lie, px. */
+const STEP_PX = 12;
+
+function alongLine(line: readonly Ground[], { sight, size }: View): readonly Pixel[] {
+  return line.slice(1).flatMap((to, index) => {
+    const from = line[index] ?? to;
+    const [a, b] = [toPixel(from, sight, size), toPixel(to, sight, size)];
+    const steps = Math.min(400, Math.ceil(Math.hypot(b.x - a.x, b.y - a.y) / STEP_PX)) || 1;
+    return Array.from({ length: steps + 1 }, (_, i) => ({
+      x: a.x + ((b.x - a.x) * i) / steps,
+      y: a.y + ((b.y - a.y) * i) / steps,
+    }));
+  });
 }
 
 /** The corner with the least in it; the upper right before the others. */

@@ -31,11 +31,16 @@ export const LABEL_PX: Readonly<Record<Wanted['kind'], number>> = {
   warning: 19,
 };
 
-/** Places what has room; what has none is left out. `taken` are boxes already used, such as the compass. */
+/**
+ * Places what has room; what has none is left out. `taken` are boxes already used, such as the
+ * compass. Words keep off `lines` too, such as the way itself; what matters most may lie on them
+ * rather than be missing, and a sign belongs on its taxiway.
+ */
 export function placeWords(
   wanted: readonly Wanted[],
   size: Size,
   taken: readonly Box[],
+  lines: readonly Box[],
 ): readonly Placed[] {
   const boxes = [...taken];
   const placed: Placed[] = [];
@@ -43,15 +48,17 @@ export function placeWords(
     const px = LABEL_PX[kind];
     const width = Math.max(text.length * LETTER_EM * px + (kind === 'sign' ? 14 : 6), px + 6);
     const height = px * 1.3;
-    const spot = at.find((middle) => {
+    const isFree = (middle: Pixel, used: readonly Box[]) => {
       const box = boxAround(middle, width, height);
       const isInside =
         box.x >= 2 &&
         box.y >= 2 &&
         box.x + width <= size.width - 2 &&
         box.y + height <= size.height - 2;
-      return isInside && !boxes.some((other) => overlap(box, other));
-    });
+      return isInside && !used.some((other) => overlap(box, other));
+    };
+    const off = kind === 'sign' ? undefined : at.find((one) => isFree(one, [...boxes, ...lines]));
+    const spot = kind === 'stand' ? off : (off ?? at.find((one) => isFree(one, boxes)));
     if (spot === undefined) continue;
     boxes.push(boxAround(spot, width, height));
     placed.push({ key, text, kind, width, height, ...spot });

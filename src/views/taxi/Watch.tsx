@@ -91,7 +91,7 @@ function Measured({ stretch }: { stretch: Stretch }) {
         <span class={`${styles.speed} ${isOver ? styles.over : ''}`}>
           {words.speed(whole(groundKt))}
         </span>{' '}
-        <span class={isOver ? styles.over : ''}>
+        <span class={`${styles.ahead} ${isOver ? styles.over : ''}`}>
           {mostKt === null
             ? words.giveNone
             : words.give(whole(Math.floor(leastKt)), whole(Math.ceil(mostKt)))}

@@ -1,0 +1,136 @@
+/** Calls, against the forms of ICAO Doc 9432 and Doc 4444, ch. 12, and FAA AIM 4-1-9 (values from memory). */
+
+import { expect, test } from 'vitest';
+import { CALLS, type CallFacts, callFor, type Station } from '../../../src/core/radio/call';
+import { sayCall, sayReadback } from '../../../src/views/taxi/calls.en';
+
+const FACTS: CallFacts = {
+  callsign: 'Tallow 12',
+  field: 'Harrow Sound',
+  stand: 'Stand 6',
+  hold: 'K2',
+  end: '28',
+  via: ['B', 'K'],
+  crossing: { runway: '01/19', on: 'B', hold: 'B1' },
+  crossed: ['01/19'],
+  backtrack: false,
+  intersection: false,
+  departTo: 'w',
+};
+
+const TRAFFIC: Station = { name: 'Harrow traffic', mhz: '118.7', service: 'traffic' };
+const GROUND: Station = { name: 'Harrow ground', mhz: '121.9', service: 'ground' };
+const TOWER: Station = { name: 'Harrow tower', mhz: '118.3', service: 'tower' };
+const INFORMATION: Station = { name: 'Harrow information', mhz: '122.4', service: 'information' };
+
+const say = (
+  kind: (typeof CALLS)[number],
+  radio: readonly Station[],
+  more: Partial<CallFacts> = {},
+) => sayCall(callFor(kind, radio, { ...FACTS, ...more }));
+
+test.each([
+  // AIM 4-1-9 g: "<field> traffic", who, where, what, the field again.
+  [
+    'taxi',
+    'Harrow traffic, Tallow one two, stand six, taxiing to runway two eight via Bravo, Kilo, Harrow.',
+  ],
+  [
+    'crossing',
+    'Harrow traffic, Tallow one two, crossing runway zero one one nine on Bravo, Harrow.',
+  ],
+  [
+    'line-up',
+    'Harrow traffic, Tallow one two, lining up runway two eight, departing to the west, Harrow.',
+  ],
+  ['departure', 'Harrow traffic, Tallow one two, departing runway two eight to the west, Harrow.'],
+  [
+    'inbound',
+    'Harrow traffic, Tallow one two, … your position and level …, inbound to land, runway two eight, Harrow.',
+  ],
+  [
+    'vacated',
+    'Harrow traffic, Tallow one two, runway two eight vacated, taxiing to stand six, Harrow.',
+  ],
+] as const)('to traffic: %s', (kind, said) => {
+  expect(say(kind, [TRAFFIC])).toBe(said);
+});
+
+test.each([
+  // Doc 9432, 4.4: "… STAND 8 REQUEST TAXI TO HOLDING POINT …", "APPROACHING HOLDING POINT …, REQUEST CROSS
+  // RUNWAY …"; Doc 4444, 12.3.4: "READY FOR DEPARTURE", "FOR LANDING", "RUNWAY VACATED".
+  [
+    'taxi',
+    'Harrow ground, Tallow one two, stand six, request taxi to holding point Kilo two, runway two eight.',
+  ],
+  [
+    'crossing',
+    'Harrow ground, Tallow one two, approaching holding point Bravo one, request cross runway zero one one nine.',
+  ],
+  [
+    'line-up',
+    'Harrow tower, Tallow one two, holding point Kilo two, runway two eight, ready for departure.',
+  ],
+  ['departure', 'Harrow tower, Tallow one two, airborne, turning to the west.'],
+  ['inbound', 'Harrow tower, Tallow one two, … your position and level …, for landing.'],
+  ['vacated', 'Harrow tower, Tallow one two, runway two eight vacated, request taxi to stand six.'],
+] as const)('to a controller: %s', (kind, said) => {
+  expect(say(kind, [TOWER, GROUND])).toBe(said);
+});
+
+test('an information officer is told, not asked, and the field is not said again', () => {
+  expect(say('taxi', [INFORMATION])).toBe(
+    'Harrow information, Tallow one two, stand six, taxiing to runway two eight via Bravo, Kilo.',
+  );
+});
+
+test('who is called: ground on the ground and tower at the runway, where both are', () => {
+  const called = (radio: readonly Station[]) =>
+    CALLS.map((kind) => callFor(kind, radio, FACTS).station?.service);
+  expect(called([TOWER, GROUND])).toEqual(['ground', 'ground', 'tower', 'tower', 'tower', 'tower']);
+  expect(new Set(called([TRAFFIC]))).toEqual(new Set(['traffic']));
+  expect(new Set(called([]))).toEqual(new Set([undefined]));
+});
+
+test('rolling back and beginning at an intersection are said', () => {
+  expect(say('line-up', [TRAFFIC], { backtrack: true })).toContain(
+    'runway two eight after backtrack',
+  );
+  expect(say('line-up', [TOWER], { backtrack: true })).toContain('request backtrack');
+  expect(say('line-up', [TRAFFIC], { intersection: true })).toContain('from Kilo two, departing');
+});
+
+test('what is not known is left unsaid, or asked of the pilot', () => {
+  const said = say('taxi', [TRAFFIC], { callsign: null, stand: null, via: [] });
+  expect(said).toBe('Harrow traffic, … your callsign …, taxiing to runway two eight, Harrow.');
+});
+
+test('runway, holding point, holding short and crossing are read back to a controller, and to nobody else', () => {
+  // ICAO Annex 11, 3.7.3.1: to enter, land on, take off from, hold short of, cross, taxi and backtrack on any runway.
+  const back = (kind: (typeof CALLS)[number]) =>
+    callFor(kind, [TOWER, GROUND], { ...FACTS, backtrack: true })
+      .readback.map(sayReadback)
+      .join('; ');
+  expect(back('taxi')).toBe(
+    'holding point Kilo two; runway two eight; hold short runway zero one one nine, if told to',
+  );
+  expect(back('crossing')).toContain('cross runway zero one one nine');
+  expect(back('line-up')).toContain('backtrack runway two eight');
+  expect(CALLS.flatMap((kind) => callFor(kind, [TRAFFIC], FACTS).readback)).toEqual([]);
+});
+
+test('the app never says that something is cleared or safe', () => {
+  for (const radio of [[TRAFFIC], [TOWER, GROUND], [INFORMATION], []]) {
+    for (const kind of CALLS) {
+      expect(say(kind, radio)).not.toMatch(/clear|safe|any traffic/i);
+    }
+  }
+});
+
+test('the pilot’s own words are said as written, with today’s runway in them', () => {
+  const call = callFor('taxi', [TRAFFIC], FACTS);
+  expect(sayCall(call, '{station}, {callsign} rolling to {runway} by {route}, {unknown}')).toBe(
+    'Harrow traffic, Tallow one two rolling to runway two eight by Bravo, Kilo, {unknown}',
+  );
+  expect(sayCall(call, '   ')).toBe(sayCall(call));
+});
