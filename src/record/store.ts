@@ -30,8 +30,8 @@ export type Writing = Readonly<Partial<Record<Part, readonly unknown[]>>>;
 const DB_NAME = 'lapstrip';
 const DB_VERSION = 2;
 
-/** So many of the entries made last are read at the start, and the sorties they belong to in whole. */
-const RECENT = 3000;
+/** So many of the entries made last are read at the start: fifteen sorties or more. */
+const RECENT = 1500;
 
 /** Keeps entries and documents; every call may reject, and a rejection means "not kept". */
 export interface Store {
@@ -75,7 +75,7 @@ export async function openStore(): Promise<Store> {
   };
 }
 
-/** The entries numbered last, and all others of the sorties they belong to. */
+/** The entries numbered last, and the rest of the sorties that would be cut. */
 async function recentIn(store: IDBObjectStore): Promise<readonly Entry[]> {
   const from = await new Promise<IDBValidKey | null>((resolve, reject) => {
     const search = store.index('seq').openKeyCursor(null, 'prev');
@@ -92,10 +92,10 @@ async function recentIn(store: IDBObjectStore): Promise<readonly Entry[]> {
   const last: readonly Entry[] = await answerTo(
     store.index('seq').getAll(IDBKeyRange.lowerBound(from)),
   );
-  const whole = [...new Set(last.map(({ sortie }) => sortie))].map((sortie) =>
-    answerTo<Entry[]>(store.index('sortie').getAll(sortie)),
-  );
-  return (await Promise.all(whole)).flat();
+  // The sortie that the reading begins amid, and the one that is flown, are wanted whole.
+  const cut = new Set([last[0], last.at(-1)].flatMap((entry) => entry?.sortie ?? []));
+  const whole = [...cut].map((sortie) => answerTo<Entry[]>(store.index('sortie').getAll(sortie)));
+  return [...(await Promise.all(whole)).flat(), ...last.filter(({ sortie }) => !cut.has(sortie))];
 }
 
 /** What the device answers to a request. */

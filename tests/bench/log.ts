@@ -113,7 +113,7 @@ async function openLog(page: Page): Promise<number> {
     );
     const start = performance.now();
     (log as HTMLElement).click();
-    while (document.querySelector('main li button') === null) {
+    while (document.querySelector('[aria-label="All sorties together"] ~ ol button') === null) {
       await new Promise((resolve) => requestAnimationFrame(resolve));
     }
     return performance.now() - start;
