@@ -12,6 +12,7 @@ import {
   type Moment,
   PHASES,
   type Phase,
+  passedBefore,
   passesAgain,
   rowsOf,
   type StepOutcome,
@@ -52,20 +53,15 @@ export function tick(row: StepRow, outcome: StepOutcome, why?: string): void {
   if (run === null) return;
   const event = tickEvent(run.id, row, outcome, why);
   undoable.value = null;
-  if (event !== null) add(...run.events, ...passedBefore(run.id, row), event);
+  if (event !== null) add(...run.events, ...passing(run.id, row), event);
 }
 
-/** The steps before this one that are not needed, for the record: under which facts they were passed. */
-function passedBefore(run: Id, row: StepRow | null): readonly Event[] {
+/** What is passed by going on to a row of what is walked, or to its end. */
+function passing(run: Id, row: StepRow | null): readonly Event[] {
   const brief = steps.value;
   if (brief === null) return [];
   const rows = rowsOf(brief.abnormal?.walk ?? brief.walk);
-  const at = row === null ? rows.length : rows.findIndex(({ step }) => step.id === row.step.id);
-  return rows.slice(0, Math.max(0, at)).flatMap(({ step, pass, state }): Event[] => {
-    if (state.kind !== 'not-needed' || state.passed || state.decided !== null) return [];
-    const saw = Object.fromEntries(state.facts.map((name) => [name, brief.facts[name]]));
-    return [{ kind: 'passed', run, pass, step: step.id, saw }];
-  });
+  return passedBefore(rows, row, brief.facts).map((one) => ({ kind: 'passed', run, ...one }));
 }
 
 /** The first step of the phases after one; null where there is none. */
@@ -84,7 +80,7 @@ export function stamp(what: Moment, tied: readonly StepRow[] = []): void {
   // What Wind judged for by hand was for this part of the sortie.
   const judged: Event[] =
     inputs.value.purpose === null ? [] : [{ kind: 'set', inputs: { purpose: null } }];
-  const passed = what === 'brakes released' ? passedBefore(run.id, firstAfter('roll')) : [];
+  const passed = what === 'brakes released' ? passing(run.id, firstAfter('roll')) : [];
   add(...run.events, ...passed, ...ticks, { kind: 'stamp', what }, ...sealed, ...judged);
 }
 

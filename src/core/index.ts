@@ -69,6 +69,7 @@ export {
   procedureFlown,
   type SortieHabits,
 } from './procedure/memory';
+export { passedBefore } from './procedure/passed';
 export { PHASES } from './procedure/phases';
 export { type PhaseTimes, phaseTimes } from './procedure/phaseTimes';
 export {

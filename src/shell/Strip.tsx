@@ -71,10 +71,11 @@ export function Strip(): JSX.Element {
         <button
           type="button"
           class={`${styles.cell} ${styles.lists}`}
+          aria-label={`${words.strip.something} ${words.strip.wrong}`}
           aria-description={words.strip.open.lists}
           onClick={() => openSheet({ kind: 'wrong' })}
         >
-          <span class={styles.label}>{words.strip.something}</span>{' '}
+          <span class={styles.label}>{words.strip.something}</span>
           <span class={styles.value}>{words.strip.wrong}</span>
         </button>
       )}
@@ -82,7 +83,7 @@ export function Strip(): JSX.Element {
   );
 }
 
-/** A narrow screen leaves the little word to be read out. */
+/** A narrow screen leaves the little word out. */
 function Landing() {
   return (
     <>

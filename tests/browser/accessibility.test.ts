@@ -15,7 +15,11 @@ import {
   typeAnything,
 } from './pilot';
 
-const sortieKey = (page: Page) => page.locator('header').first().getByRole('button').last();
+const sortieKey = (page: Page) =>
+  page
+    .locator('header')
+    .first()
+    .getByRole('button', { name: /\d{4}Z$/ });
 
 /** What is looked at, in this order; each brings the page to it. */
 const SCENES: readonly (readonly [string, (page: Page) => Promise<unknown>])[] = [

@@ -103,7 +103,15 @@ const SCENES: readonly (readonly [string, (page: Page) => Promise<unknown>])[] =
       await openPlace(page, 'Log');
     },
   ],
-  ['Sortie', (page) => page.locator('header').first().getByRole('button').last().click()],
+  [
+    'Sortie',
+    (page) =>
+      page
+        .locator('header')
+        .first()
+        .getByRole('button', { name: /\d{4}Z$/ })
+        .click(),
+  ],
   ['About', (page) => key(page, 'About and cautions').click()],
   [
     'interrupted',

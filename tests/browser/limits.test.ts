@@ -8,7 +8,11 @@ const sheet = (page: Page) => page.getByRole('dialog', { name: 'Sortie' });
 
 /** Opens Sortie, does something there and closes it. */
 async function inSortie(page: Page, work: () => Promise<unknown>): Promise<void> {
-  await page.locator('header').first().getByRole('button').last().click();
+  await page
+    .locator('header')
+    .first()
+    .getByRole('button', { name: /\d{4}Z$/ })
+    .click();
   await sheet(page).waitFor();
   await work();
   await sheet(page).getByRole('button', { name: 'Close' }).click();

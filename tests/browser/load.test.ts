@@ -21,7 +21,11 @@ const verdict = (page: Page) => read(sheet(page).getByRole('status'));
 const fuel = (page: Page) => sheet(page).getByRole('slider', { name: 'Fuel' });
 
 const openSortie = (page: Page) =>
-  page.locator('header').first().getByRole('button').last().click();
+  page
+    .locator('header')
+    .first()
+    .getByRole('button', { name: /\d{4}Z$/ })
+    .click();
 
 async function openLoad(page: Page): Promise<void> {
   await openSortie(page);

@@ -45,7 +45,11 @@ export const endRow = (page: Page, end: string): Locator =>
 
 /** Opens Sortie, does something there and closes it. */
 export async function inSortie(page: Page, work: (sheet: Locator) => Promise<unknown>) {
-  await page.locator('header').first().getByRole('button').last().click();
+  await page
+    .locator('header')
+    .first()
+    .getByRole('button', { name: /\d{4}Z$/ })
+    .click();
   const sheet = page.getByRole('dialog', { name: 'Sortie' });
   await sheet.waitFor();
   await work(sheet);

@@ -167,6 +167,8 @@ export function LadderView(): JSX.Element {
   const released = sortie.value.stamps.findLast(({ what }) => what === 'brakes released');
   const aircraft = documents.value.aircraft;
   const brief = steps.value;
+  const notThere = brief === null ? [] : notThereIn(brief, 'rejected-takeoff');
+  const missing = [...new Set(notThere.map(({ step }) => liveText(step.item).toLowerCase()))];
   return (
     <div class={styles.ladder}>
       <dl class={styles.head}>
@@ -179,10 +181,7 @@ export function LadderView(): JSX.Element {
       <Rungs />
       <p class={styles.stop}>
         <b class={styles.stopLabel}>{words.toStop}</b> <b>{aircraft?.stop.join(', ')}</b>
-        {brief !== null &&
-          notThereIn(brief, 'rejected-takeoff').map(({ step }) => (
-            <b key={step.id}>{words.without(liveText(step.item).toLowerCase())}</b>
-          ))}
+        {missing.length > 0 && <b>{words.without(missing.join(', '))}</b>}
         <Key className={styles.back} onPress={goBack}>
           {words.back}
         </Key>

@@ -12,7 +12,7 @@ import { liveText } from './liveText';
 import { words } from './words.en';
 
 /** How many of its first steps stand under a list's title. */
-const BEGINS_WITH = 3;
+const BEGINS_WITH = 2;
 
 /** The sheet with all lists, those of the present phase first. */
 export function Lists({ onClose }: { onClose: () => void }): JSX.Element {

@@ -1,13 +1,19 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { loadSheet } from '../../../src/core/aircraft/loadSheet';
+import { airOf } from '../../../src/core/brief/air';
 import { brief } from '../../../src/core/brief/brief';
 import { factStage, purposeOf } from '../../../src/core/brief/facts';
 import { numbersStage } from '../../../src/core/brief/numbers';
-import { stepFacts, stepsStage } from '../../../src/core/brief/steps';
+import { stepFacts } from '../../../src/core/brief/stepFacts';
+import { stepsStage } from '../../../src/core/brief/steps';
 import { taxiStage } from '../../../src/core/brief/taxi';
+import { todayStage } from '../../../src/core/brief/today';
+import { weatherStage } from '../../../src/core/brief/weather';
 import { windStage } from '../../../src/core/brief/wind';
-import type { Moment } from '../../../src/core/sortie/entry';
+import { FRESH_INPUTS, type Moment } from '../../../src/core/sortie/entry';
 import { foldSortie } from '../../../src/core/sortie/fold';
+import { readReport } from '../../../src/core/weather/readReport';
 import { demoFields } from '../documents/demo';
 import { OPEN, OPEN_LIST, written } from '../sortie/recorder';
 import {
@@ -28,18 +34,39 @@ test('the brief is its stages, one after another, whatever the moment', () => {
   fc.assert(
     fc.property(anyMoment, anyDocuments, anyTables, (asked, documents, tables) => {
       const { inputs, at, wind: entered, run, list, stamps } = asked;
+      const { field, aircraft, procedure } = documents;
       const settled = factStage(inputs, at, documents, tables);
       const wind = windStage(settled, entered, purposeOf(inputs, stamps), inputs.chosen, at);
-      const numbers = numbersStage(documents.aircraft);
-      const facts = stepFacts(settled, wind, entered, numbers, inputs);
+      const report = readReport(entered?.text ?? '');
+      const weather = report.kind === 'report' ? weatherStage(report, settled) : null;
+      const air = field && airOf(field.place.elevationFt, inputs, weather);
+      const load = aircraft && loadSheet(aircraft, inputs.load);
+      const numbers = numbersStage(aircraft);
+      const end = wind.inUse ?? wind.ranked?.best ?? null;
+      const { speedKt = null, gustKt = null } = wind.wind ?? {};
+      const today =
+        field && aircraft && air && load
+          ? todayStage(
+              { field, aircraft, air, load, inputs },
+              end?.designator ?? wind.using,
+              end?.headwindLeastKt ?? null,
+              speedKt === null || gustKt === null ? 0 : gustKt - speedKt,
+            )
+          : null;
+      const given = { settled, wind, entered, numbers, today, air, load, procedure, inputs };
+      const facts = stepFacts({ ...given, awaited: false, crossesRunway: null });
       expect(brief(asked, documents, tables)).toEqual({
         settled,
         wind,
+        weather,
+        air,
         numbers,
-        taxi: taxiStage(documents.aircraft, documents.field),
-        steps: stepsStage(documents.procedure, run, list, stamps, facts),
+        today,
+        taxi: taxiStage(aircraft, field),
+        steps: stepsStage(procedure, inputs.ties, run, list, stamps, facts),
       });
     }),
+    { numRuns: 40 },
   );
 });
 
@@ -147,23 +174,44 @@ test('an end chosen to take off from is not in use for landing', () => {
   expect(steps?.facts.runway).toBeNull();
 });
 
+/** The Sleet as its document gives it, without what physics needs. */
+const BOOK = {
+  ...HARROW,
+  aircraft: HARROW.aircraft && { ...HARROW.aircraft, performance: undefined },
+};
+const CHOSEN = { end: '28', purpose: 'take-off' } as const;
+
 test('the steps are told what they ask for', () => {
-  const chosen = { end: '28', purpose: 'take-off' } as const;
-  const inputs = { chosen, callsign: 'Gannet 1', surface: 'wet', variationDeg: -14 } as const;
-  const { steps, wind } = brief(moment('27012', inputs), HARROW, TABLES);
-  const heading = wind.figures.get('28')?.headingMagnetic.value;
+  const inputs = {
+    chosen: CHOSEN,
+    callsign: 'Gannet 1',
+    surface: 'wet',
+    variationDeg: -14,
+  } as const;
+  const { steps, wind } = brief(moment('27012G20KT', inputs), BOOK, TABLES);
   // The Sleet's document, and an evening in April at 63 N.
-  expect(steps?.facts).toEqual({
+  expect(steps?.facts).toMatchObject({
     night: false,
     lights: false,
     wet: true,
     controlled: false,
     lightWind: false,
+    crossesRunway: null,
+    supersonic: false,
+    // Its usual load hangs a pod under each wing; there is no seat but the pilot's.
+    stores: true,
+    passengers: false,
+    options: 'chute',
     runway: '28',
-    runwayMagnetic: heading,
-    wind: '27012',
+    runwayMagnetic: wind.figures.get('28')?.headingMagnetic.value,
+    wind: '27012G20KT',
+    windKt: 20,
+    headwindKt: wind.figures.get('28')?.headwind.value,
     field: HARROW.field?.name,
     callsign: 'Gannet 1',
+    massKg: 9200,
+    landingMassKg: 7300,
+    fuelKg: 2420,
     taxiKt: 18,
     turnKt: 11,
     breakaway: 66,
@@ -179,16 +227,69 @@ test('the steps are told what they ask for', () => {
   });
 });
 
+test('where physics gives numbers for today, the steps are told those', () => {
+  const load = { fuelKg: 3200, stations: { 'wing-left': 260, 'wing-right': 260, belly: 220 } };
+  const { steps, today } = brief(moment('27012KT', { chosen: CHOSEN, load }), HARROW, TABLES);
+  // 6 350 kg empty, a pilot of 110, and the load: 10 400 kg, and speeds go with the root of mass.
+  expect(steps?.facts.massKg).toBe(10_400);
+  expect(steps?.facts.rotateKt).toBeCloseTo(138 * Math.sqrt(10_400 / 9200), 6);
+  expect(steps?.facts.liftOffKt).toBeCloseTo(165 * Math.sqrt(10_400 / 9200), 6);
+  const planned = today?.takeoff.planned;
+  expect(planned?.because).toBeNull();
+  if (planned?.because !== null) return;
+  expect(steps?.facts.lastStopKt).toBe(planned.figures.lastStopKt.value);
+  expect(steps?.facts.runM).toBe(planned.figures.runM.value);
+});
+
+test('QNH and density altitude are told only where someone gave them', () => {
+  const air = (text: string, inputs = {}) => {
+    const { steps } = brief(moment(text, inputs), HARROW, TABLES);
+    return [steps?.facts.qnh, steps?.facts.temperatureC, steps?.facts.densityAltitudeFt];
+  };
+  expect(air('27012KT')).toEqual([null, null, null]);
+  expect(air('27012KT', { ownQnhHpa: 1009 })).toEqual([1009, null, null]);
+  expect(air('XHAR 051850Z 27012KT 9999 FEW030 14/06 Q1009')).toEqual([
+    1009,
+    14,
+    expect.any(Number),
+  ]);
+});
+
+test('while today’s numbers are on their way, what they would change is not known', () => {
+  const { settled, wind, numbers } = brief(moment('27012KT', { chosen: CHOSEN }), HARROW, TABLES);
+  const { procedure } = HARROW;
+  const none = { entered: null, today: null, air: null, load: null, crossesRunway: null };
+  const facts = (awaited: boolean) =>
+    stepFacts({ settled, wind, numbers, procedure, inputs: FRESH_INPUTS, awaited, ...none });
+  expect(facts(true)).toMatchObject({
+    rotateKt: null,
+    approachKt: null,
+    climbKt: null,
+    gearKt: 240,
+  });
+  expect(facts(false)).toMatchObject({ rotateKt: 138, approachKt: 161, climbKt: '345–375' });
+});
+
+test('an option is fitted as the pilot says, or else as the procedure does', () => {
+  const options = (chosen: Record<string, boolean>) =>
+    brief(moment(null, { options: chosen }), HARROW, TABLES).steps?.facts.options;
+  expect([options({}), options({ chute: false }), options({ chute: true, hook: true })]).toEqual([
+    'chute',
+    '',
+    'chute',
+  ]);
+});
+
 test('what is not known yet is not known to the steps, and keeps them all', () => {
   const nothing = { field: null, aircraft: null, procedure: HARROW.procedure };
   const { steps } = brief(moment(null), nothing, NO_TABLES);
-  const { wet, ...others } = steps?.facts ?? {};
-  expect(wet).toBe(false);
+  const { wet, supersonic, options, markM, ...others } = steps?.facts ?? {};
+  expect([wet, supersonic, options, markM]).toEqual([false, false, 'chute', 300]);
   expect(new Set(Object.values(others))).toEqual(new Set([null]));
   const dropped = steps?.walk.phases
     .flatMap(({ rows }) => rows)
     .flatMap(({ state }) => (state.kind === 'not-needed' ? state.facts : []));
-  expect(new Set(dropped)).toEqual(new Set(['wet']));
+  expect(new Set(dropped)).toEqual(new Set(['wet', 'supersonic']));
 });
 
 test('4 kt is a light wind and 5 kt is not, by gust as well', () => {

@@ -4,9 +4,11 @@ import {
   type FactName,
   type FactValue,
   hasMoved,
+  isLiveName,
   LIVE,
   liveNamesIn,
   piecesOf,
+  roundedLive,
 } from '../../../src/core/procedure/facts';
 import { CONDITION_FACTS } from '../../../src/core/procedure/phases';
 
@@ -64,6 +66,41 @@ test('between two known values a move there is a move back', () => {
       fc.double({ min: 0, max: 360, noNaN: true }),
       (name, one, other) => {
         expect(hasMoved(name, one, other)).toBe(hasMoved(name, other, one));
+      },
+    ),
+  );
+});
+
+// Common practice, no published source: what must not be exceeded is rounded down, what is needed up.
+test.each([
+  ['lastStopKt', 121.9, 121],
+  ['referenceKt', 155.1, 156],
+  ['goOnKt', 118.01, 119],
+  ['runM', 1231, 1240],
+  ['landingM', 1240, 1240],
+  ['massKg', 9204, 9200],
+  ['fuelKg', 2425, 2430],
+  ['densityAltitudeFt', 1749, 1700],
+  ['qnh', 1009.4, 1009],
+  ['rotateKt', 138.5, 139],
+] as const)('%s of %d is shown as %d', (name, value, shown) => {
+  expect(roundedLive(name, value)).toBe(shown);
+});
+
+test('what is rounded lies within a step of what it was, on the side that promises less', () => {
+  const numbers = NAMES.filter(isLiveName).filter((name) => LIVE[name].form === 'whole');
+  fc.assert(
+    fc.property(
+      fc.constantFrom(...numbers),
+      fc.double({ min: -100, max: 100_000, noNaN: true }),
+      (name, value) => {
+        const kind = LIVE[name];
+        const off = roundedLive(name, value) - value;
+        expect(Math.abs(off)).toBeLessThanOrEqual('to' in kind ? kind.to : 1);
+        const NEARLY = 1e-3;
+        const way = 'way' in kind ? kind.way : null;
+        if (way === 'up') expect(off).toBeGreaterThanOrEqual(-NEARLY);
+        if (way === 'down') expect(off).toBeLessThanOrEqual(NEARLY);
       },
     ),
   );

@@ -1,6 +1,9 @@
 /** A small invented procedure, facts to walk it under, and a pilot who walks it. */
 
+import { rowsOf } from '../../../src/core/brief/steps';
+import { type FlownAgain, passesAgain } from '../../../src/core/procedure/again';
 import type { Facts } from '../../../src/core/procedure/facts';
+import { passedBefore } from '../../../src/core/procedure/passed';
 import type { Phase, Procedure, Step } from '../../../src/core/procedure/procedure';
 import { sawOf } from '../../../src/core/procedure/stepState';
 import { type Position, type Walk, walk } from '../../../src/core/procedure/walk';
@@ -118,6 +121,8 @@ export class Pilot {
   readonly entries: Entry[] = [entry(OPEN, 1)];
   now: Facts = BY_DAY;
   readonly #procedure: Procedure;
+  /** The last walk, for as long as nothing was recorded since and the facts are the same. */
+  #walked: { readonly key: readonly [number, Facts]; readonly walk: Walk } | null = null;
 
   constructor(procedure: Procedure = SMALL) {
     this.#procedure = procedure;
@@ -130,10 +135,14 @@ export class Pilot {
     return added;
   }
 
-  /** Ticks a step by its name, in the present pass. */
+  /** Ticks a step by its name, in the present pass; what is passed on the way is recorded with it. */
   tick(outcome: StepOutcome, id: string): Entry {
-    const row = rowOf(this.walk(), id);
+    const walked = this.walk();
+    const row = rowOf(walked, id);
     const saw = sawOf(row.step, this.now);
+    for (const one of passedBefore(rowsOf(walked), row, this.now)) {
+      this.record({ kind: 'passed', run: RUN, ...one });
+    }
     return this.record({ kind: outcome, run: RUN, pass: row.pass, step: id, saw });
   }
 
@@ -166,13 +175,26 @@ export class Pilot {
     return this.record({ kind: 'stamp', what });
   }
 
+  /** Flies phases again. */
+  flyAgain(what: FlownAgain): Entry {
+    const { run } = foldSortie(this.entries);
+    if (run === null) throw new Error('nothing was flown');
+    const reopen = { kind: 'reopen', run: RUN, passes: passesAgain(this.#procedure, run, what) };
+    return this.record(reopen as Event);
+  }
+
   undo(undone: Entry): Entry {
     return this.record({ kind: 'undo', target: undone.id });
   }
 
   walk(): Walk {
+    const key = [this.entries.length, this.now] as const;
+    if (this.#walked?.key[0] === key[0] && this.#walked.key[1] === key[1]) {
+      return this.#walked.walk;
+    }
     const { run, stamps } = foldSortie(this.entries);
-    return walk(this.#procedure, run, stamps, this.now);
+    this.#walked = { key, walk: walk(this.#procedure, run, stamps, this.now) };
+    return this.#walked.walk;
   }
 
   /** The name of what is due. */

@@ -1,8 +1,7 @@
 import { expect, test } from 'vitest';
-import { rowsOf } from '../../../src/core/brief/steps';
 import { sawOf } from '../../../src/core/procedure/stepState';
 import { walk } from '../../../src/core/procedure/walk';
-import { notThere, walkList } from '../../../src/core/procedure/walkList';
+import { walkList } from '../../../src/core/procedure/walkList';
 import type { Event } from '../../../src/core/sortie/entry';
 import { foldSortie } from '../../../src/core/sortie/fold';
 import { LIST, OPEN_LIST } from '../sortie/recorder';

@@ -1,9 +1,13 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { rowsOf } from '../../../src/core/brief/steps';
+import type { FlownAgain } from '../../../src/core/procedure/again';
 import type { Facts } from '../../../src/core/procedure/facts';
+import { passedBefore } from '../../../src/core/procedure/passed';
 import { PHASES } from '../../../src/core/procedure/phases';
 import type { Procedure } from '../../../src/core/procedure/procedure';
 import type { Moment } from '../../../src/core/sortie/entry';
+import { foldSortie } from '../../../src/core/sortie/fold';
 import { demoProcedures } from '../documents/demo';
 import { LIST, OPEN_LIST } from '../sortie/recorder';
 import { facts, Pilot, SMALL } from './invented';
@@ -17,6 +21,7 @@ type Act =
   | { readonly kind: 'undo'; readonly back: number }
   | { readonly kind: 'stamp'; readonly moment: Moment }
   | { readonly kind: 'stopped' }
+  | { readonly kind: 'again'; readonly what: FlownAgain }
   | { readonly kind: 'facts'; readonly now: Facts };
 
 const anyOutcome = fc.constantFrom('done', 'done', 'done', 'held', 'cannot');
@@ -51,6 +56,13 @@ const anyAct: fc.Arbitrary<Act> = fc.oneof(
     }),
   },
   { weight: 1, arbitrary: fc.constant({ kind: 'stopped' } as const) },
+  {
+    weight: 1,
+    arbitrary: fc.record({
+      kind: fc.constant('again'),
+      what: fc.constantFrom<FlownAgain>('touch-and-go', 'take-off', 'approach'),
+    }),
+  },
   { weight: 1, arbitrary: fc.record({ kind: fc.constant('facts'), now: anyFacts }) },
 );
 
@@ -95,6 +107,12 @@ function perform(pilot: Pilot, act: Act): void {
       pilot.record({ kind: 'close', run, leadsTo });
       break;
     }
+    case 'again':
+      if (foldSortie(pilot.entries).run === null) break;
+      if (act.what === 'touch-and-go') pilot.stamp('landed');
+      pilot.flyAgain(act.what);
+      if (act.what === 'touch-and-go') pilot.stamp('airborne');
+      break;
     case 'facts':
       pilot.now = act.now;
       break;
@@ -182,6 +200,20 @@ test('the counts of a phase are those of its rows', () => {
         expect(total).toBe(kinds.filter((kind) => kind !== 'not-needed').length);
         expect(handled).toBe(kinds.filter((kind) => kind === 'done' || kind === 'cannot').length);
       }
+    }),
+  );
+});
+
+test('what is passed is passed once, and asking under the same facts finds no more', () => {
+  fc.assert(
+    fc.property(anyFlight, ({ pilot }) => {
+      const { position, phases } = pilot.walk();
+      fc.pre(position.kind === 'step');
+      const rows = phases.flatMap((part) => part.rows);
+      pilot.tick('done', position.kind === 'step' ? position.row.step.id : '');
+      const row = position.kind === 'step' ? position.row : null;
+      expect(passedBefore(rowsOf(pilot.walk()), row, pilot.now)).toEqual([]);
+      expect(rowsOf(pilot.walk())).toHaveLength(rows.length);
     }),
   );
 });

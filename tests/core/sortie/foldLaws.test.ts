@@ -98,9 +98,10 @@ test('a kind that only a later version knows changes nothing', () => {
 });
 
 test('an entry of a known kind that carries something else is skipped, and never throws', () => {
-  const kinds = 'set wind clock done held cannot open close stamp interrupted resumed undo sealed';
+  const kinds =
+    'set wind clock done held cannot open close passed reopen stamp interrupted resumed undo sealed';
   const parts =
-    'inputs text north sortieMs rate run pass step saw procedure list leadsTo what target documents figures';
+    'inputs text north sortieMs rate run pass passes step saw procedure list leadsTo what target documents figures';
   const damaged = fc
     .record({
       kind: fc.constantFrom(...kinds.split(' ')),
@@ -139,6 +140,45 @@ test('the list is cut into sorties without losing or doubling an entry', () => {
       }
       const begins = [...sorties.values()].map(([first]) => first);
       expect(begins).toEqual([...begins].sort((a, b) => (a && b ? compareEntries(a, b) : 0)));
+    }),
+  );
+});
+
+test('the list above is the last of those open, and each is open once', () => {
+  fc.assert(
+    fc.property(anyRecord, (list) => {
+      const sortie = foldSortie(list);
+      expect(sortie.list).toBe(sortie.lists.at(-1) ?? null);
+      expect(new Set(sortie.lists.map(({ list: id }) => id)).size).toBe(sortie.lists.length);
+    }),
+  );
+});
+
+test('a pass never goes back, whatever comes after', () => {
+  fc.assert(
+    fc.property(anyRecord, anyEvent, (list, event) => {
+      const before = foldSortie(list);
+      const after = foldSortie([...list, entry(event, highest(list) + 1, 'last')]);
+      fc.pre(before.run?.id === after.run?.id);
+      for (const [phase, pass] of Object.entries(before.run?.passes ?? {})) {
+        expect(Object.entries(after.run?.passes ?? {})).toContainEqual([
+          phase,
+          expect.toSatisfy((now: number) => now >= pass),
+        ]);
+      }
+    }),
+  );
+});
+
+test('stopped between any two entries and taken up again, it says what it had said by then', () => {
+  fc.assert(
+    fc.property(anyRecord, fc.nat(), (list, at) => {
+      const ordered = [...list].sort(compareEntries);
+      const cut = at % (ordered.length + 1);
+      const kept: readonly Entry[] = JSON.parse(JSON.stringify(ordered.slice(0, cut)));
+      // What was written is all there is: read back, it says the same, and the rest adds to it.
+      expect(foldSortie(kept)).toEqual(foldSortie(ordered.slice(0, cut)));
+      expect(foldSortie([...kept, ...ordered.slice(cut)])).toEqual(foldSortie(list));
     }),
   );
 });

@@ -27,6 +27,15 @@ export const OPEN_LIST = {
   list: 'rejected-takeoff',
 } as const satisfies Event;
 
+/** Opens another list, over the run or over the list that is open. */
+export const OTHER_LIST = 'run-of-other-list';
+export const OPEN_OTHER_LIST = {
+  kind: 'open',
+  run: OTHER_LIST,
+  procedure: 'hash-p',
+  list: 'engine-fire-ground',
+} as const satisfies Event;
+
 /** A tick of a step in the run. */
 export const tick = (
   kind: 'done' | 'held' | 'cannot',
@@ -86,7 +95,15 @@ export const anyEvent: fc.Arbitrary<Event> = fc.oneof(
     { kind: 'resumed', run: RUN },
     { kind: 'sealed', documents: { field: 'hash-f' }, figures: {} },
     OPEN_LIST,
+    OPEN_OTHER_LIST,
     { kind: 'close', run: LIST, leadsTo: 'return' },
+    { kind: 'close', run: OTHER_LIST, leadsTo: 'return' },
+    { kind: 'close', run: OTHER_LIST, leadsTo: 'end' },
+    { kind: 'passed', run: RUN, pass: 1, step: 'trim', saw: { wet: false } },
+    { kind: 'passed', run: LIST, pass: 1, step: 'trim', saw: { wet: true } },
+    { kind: 'reopen', run: RUN, passes: { roll: 2, climb: 2, recovery: 2 } },
+    { kind: 'reopen', run: RUN, passes: { taxi: 3 } },
+    { kind: 'stamp', what: 'landed' },
     { kind: 'close', run: LIST, leadsTo: { phase: 'taxi', reopen: ['taxi', 'line-up', 'roll'] } },
     { kind: 'close', run: RUN, leadsTo: 'return' },
     { kind: 'close', run: RUN, leadsTo: 'end' },

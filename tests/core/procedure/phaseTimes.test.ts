@@ -1,0 +1,54 @@
+/** How long each phase took. */
+
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { phaseTimes } from '../../../src/core/procedure/phaseTimes';
+import { foldSortie } from '../../../src/core/sortie/fold';
+import { anyRecord, RUN, WALL_MS } from '../sortie/recorder';
+import { Pilot, SMALL } from './invented';
+
+const timesOf = (pilot: Pilot) => {
+  const { run, stamps } = foldSortie(pilot.entries);
+  return phaseTimes(SMALL, run, stamps);
+};
+
+test('the time up to a thing done belongs to its phase', () => {
+  // The recorder's clock moves on by one second with each entry; the run is opened with the first.
+  const pilot = new Pilot();
+  pilot.tick('done', 'pins');
+  pilot.tick('done', 'flaps');
+  pilot.tick('done', 'course');
+  const { ms, lastMs } = timesOf(pilot);
+  // Passing the lamps, which are not needed by day, is an entry of its own before the flaps.
+  expect([ms.get('ramp'), ms.get('taxi'), ms.get('climb')]).toEqual([1000, 3000, undefined]);
+  expect(lastMs).toBe(WALL_MS + 5000);
+});
+
+test('waiting for the brakes belongs to the line-up, the roll to the roll', () => {
+  const pilot = new Pilot();
+  pilot.goTo('brakes released');
+  const before = timesOf(pilot).ms.get('line-up') ?? 0;
+  pilot.stamp('brakes released');
+  pilot.stamp('airborne');
+  const { ms } = timesOf(pilot);
+  expect((ms.get('line-up') ?? 0) - before).toBe(1000);
+  expect(ms.get('roll')).toBe(1000);
+});
+
+test('before anything is done no time has gone by', () => {
+  expect(timesOf(new Pilot())).toEqual({ ms: new Map(), lastMs: null });
+});
+
+test('no phase takes less than no time, and together they take no longer than the sortie', () => {
+  fc.assert(
+    fc.property(anyRecord, (entries) => {
+      const { run, stamps, lastAt } = foldSortie(entries);
+      fc.pre(run !== null && run.id === RUN);
+      const { ms } = phaseTimes(SMALL, run, stamps);
+      const all = [...ms.values()];
+      expect(Math.min(0, ...all)).toBe(0);
+      const sum = all.reduce((total, one) => total + one, 0);
+      expect(sum).toBeLessThanOrEqual((lastAt?.wallMs ?? 0) - WALL_MS);
+    }),
+  );
+});
