@@ -63,6 +63,7 @@ function Line({ step, facts }: { step: Step; facts: Facts | null }) {
   const condition = conditionText(step.when);
   const small = [
     step.note ?? '',
+    step.call ?? '',
     step.expectS === undefined ? '' : words.seconds(String(step.expectS)),
   ].filter(Boolean);
   return (

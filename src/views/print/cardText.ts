@@ -39,6 +39,8 @@ function wordsOf(condition: object): string {
       return words.facts[String(value)]?.[0] ?? String(value);
     case 'windAboveKt':
       return words.windAbove(String(value));
+    case 'option':
+      return words.fitted(String(value));
     case 'all':
       return parts().join(words.and);
     case 'any':

@@ -35,6 +35,7 @@ export const words = {
     passengers: ['passengers are aboard', 'no passengers are aboard'],
   } as Readonly<Record<string, readonly [string, string]>>,
   windAbove: (kt: string) => `the wind is above ${kt} kt`,
+  fitted: (option: string) => `fitted: ${option}`,
   and: ' and ',
   or: ' or ',
   not: (condition: string) => `not (${condition})`,
