@@ -35,12 +35,15 @@ const classesOf = new Map<string, string[]>();
 
 /** A class in the built page: a letter for its file and a number in it, since both script and style carry it. */
 function shortClass(local: string, file: string): string {
-  const letter = FILE_LETTERS[styleFiles.findIndex((known) => file.endsWith(`src/${known}`))];
-  if (letter === undefined) throw new Error(`more style files than letters, at ${file}`);
+  const index = styleFiles.findIndex((known) => file.endsWith(`src/${known}`));
+  if (index < 0) throw new Error(`not a style file: ${file}`);
+  const letter = FILE_LETTERS.charAt(index % FILE_LETTERS.length);
   const classes = classesOf.get(file) ?? [];
   classesOf.set(file, classes);
   if (!classes.includes(local)) classes.push(local);
-  return `${letter}${classes.indexOf(local).toString(36)}`;
+  // More files than letters: the next round of letters is underlined.
+  const round = '_'.repeat(Math.floor(index / FILE_LETTERS.length));
+  return `${round}${letter}${classes.indexOf(local).toString(36)}`;
 }
 
 export default defineConfig(({ command }) => ({
