@@ -18,6 +18,10 @@ const AROUND: readonly (readonly [number, number])[] = [
   [-1, -22],
   [0, 44],
   [0, -44],
+  [-1, 46],
+  [1, 46],
+  [-1, -62],
+  [1, -62],
 ];
 
 /** Half a word of so many letters and the gap beside it, px. */

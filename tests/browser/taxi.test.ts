@@ -1,0 +1,173 @@
+/** The way on the ground, in the app: it follows the end, a closure and the pilot; the stopwatch; the calls. */
+
+import type { Page } from 'playwright-core';
+import { expect, test } from './harness';
+import { beginSortie, EVENING, key, openPlace, read, setWind } from './pilot';
+
+/** From the first start to Taxi at Harrow Sound, with an end in use, on Stand 6. */
+async function toTaxi(page: Page, wind: string, end: string): Promise<void> {
+  await beginSortie(page);
+  await setWind(page, wind);
+  await key(page, `Use ${end}`).first().click();
+  await openPlace(page, 'Taxi');
+  await key(page, 'Route').click();
+  await key(page, 'Stand 6').click();
+  await page.keyboard.press('Escape');
+}
+
+const plan = (page: Page) => page.getByRole('region', { name: /^Plan of Harrow Sound/ });
+
+test('the way follows the end in use, and says so in words', async ({ open }) => {
+  const page = await open('tablet', { at: EVENING, path: '#/wind' });
+  await toTaxi(page, '27012', '28');
+  await expect
+    .poll(() => plan(page).getAttribute('aria-label'))
+    .toContain(
+      'Bravo, runway zero one one nine ahead, hold, look both ways, say that you cross, then Kilo, at Kilo two hold short runway two eight',
+    );
+  await openPlace(page, 'Wind');
+  await setWind(page, '09012');
+  await key(page, 'Use 10').first().click();
+  await openPlace(page, 'Taxi');
+  await expect
+    .poll(() => plan(page).getAttribute('aria-label'))
+    .toContain('Alfa, at Alfa one hold short runway one zero');
+});
+
+test('without a stand the plan asks for one, and the reminder numbers stand', async ({ open }) => {
+  const page = await open('phone', { at: EVENING, path: '#/wind' });
+  await beginSortie(page);
+  await setWind(page, '27012');
+  await key(page, 'Use 28').first().click();
+  await openPlace(page, 'Taxi');
+  await page.getByText('Where are you? Tap your stand, or any point.').waitFor();
+  expect(await read(page.locator('dl'))).toMatch(/Do not exceed ?18 ?kt/);
+});
+
+test('where a closed taxiway leaves only the runway, that is said plainly, and opened again the way is as before', async ({
+  open,
+}) => {
+  const page = await open('tablet', { at: EVENING, path: '#/wind' });
+  await toTaxi(page, '27012', '28');
+  const box = await plan(page).boundingBox();
+  if (box === null) throw new Error('no plan');
+  // The sign K stands on the taxiway that leads to the holding point; a tap on it picks the stretch.
+  const sign = await plan(page).locator('text', { hasText: /^K$/ }).boundingBox();
+  if (sign === null) throw new Error('no sign');
+  await page.mouse.click(sign.x + sign.width / 2, sign.y + sign.height / 2);
+  await page.getByText('K, K1 to k').waitFor();
+  await key(page, 'Close today').click();
+  await page.getByText(/There is no other way: .* m of it along a runway/).waitFor();
+  await expect
+    .poll(() => plan(page).getAttribute('aria-label'))
+    .toContain('along runway one zero two eight');
+  expect(await read(page.locator('dl'))).toMatch(/18 ?kt/);
+  await key(page, 'Route').click();
+  await key(page, 'Open again').click();
+  await page.keyboard.press('Escape');
+  await expect.poll(() => plan(page).getAttribute('aria-label')).not.toContain('along runway');
+});
+
+test('a tap on a junction puts the aircraft there', async ({ open }) => {
+  const page = await open('tablet', { at: EVENING, path: '#/wind' });
+  await toTaxi(page, '27012', '28');
+  const hold = await plan(page).locator('text', { hasText: /^K1$/ }).boundingBox();
+  if (hold === null) throw new Error('no holding point');
+  // The word stands beside the point; above or below it.
+  for (const dy of [0, 26, -26, 44]) {
+    await page.mouse.click(hold.x + hold.width / 2, hold.y + hold.height / 2 + dy);
+    if (await key(page, 'I am here').isVisible()) break;
+  }
+  await key(page, 'I am here').click();
+  await key(page, 'Leaving K1').waitFor();
+  await expect.poll(() => plan(page).getAttribute('aria-label')).not.toContain('ahead');
+});
+
+test('the stopwatch gives ground speed with what a thumb allows, and takes a passing back', async ({
+  open,
+}) => {
+  const page = await open('tablet', { at: EVENING, path: '#/wind' });
+  await toTaxi(page, '27012', '28');
+  await page.clock.pauseAt(new Date(EVENING.getTime() + 3_600_000));
+  await key(page, 'Leaving Stand 6').click();
+  await page.clock.runFor(20_000);
+  await key(page, 'Passing the apron and B').click();
+  await page.clock.runFor(60_000);
+  await key(page, 'Passing B1').click();
+  // B is 500 m from A's corner to the holding point, by the demo's generator (495 on its plan): 16 kt in a minute.
+  await page.getByText('16 kt', { exact: true }).waitFor();
+  await page.getByText('the apron and B to B1, 495 m in 1 min 00 s').waitFor();
+  await page.getByText(/15 to 17 by thumb/).waitFor();
+  await page.getByText('crossing runway zero one one nine on Bravo').waitFor();
+  await key(page, 'Not yet').click();
+  await key(page, 'Passing B1').waitFor();
+});
+
+test('a passing outlives a reload', async ({ device }) => {
+  const page = await device.start('tablet', { path: '#/wind' });
+  await toTaxi(page, '27012', '28');
+  await key(page, 'Leaving Stand 6').click();
+  await key(page, 'Passing the apron and B').waitFor();
+  await page.reload();
+  await key(page, 'Passing the apron and B').waitFor();
+});
+
+test('the pilot’s own words for a call are kept, with today’s runway in them', async ({ open }) => {
+  const page = await open('tablet', { at: EVENING, path: '#/wind' });
+  await toTaxi(page, '27012', '28');
+  await page.getByRole('button', { name: /^Say on 118.7/ }).click();
+  await key(page, 'In my own words').first().click();
+  await page.getByRole('textbox').fill('{station}, off to {runway} with you');
+  await page.getByRole('textbox').blur();
+  await page.keyboard.press('Escape');
+  await page.getByText('Harrow traffic, off to runway two eight with you').waitFor();
+});
+
+test('a device that refuses its position is said once, and nothing is asked before the pilot does', async ({
+  open,
+}) => {
+  const page = await open('tablet', {
+    at: EVENING,
+    path: '#/wind',
+    before: () => {
+      const asked = { count: 0 };
+      Object.assign(window, { asked });
+      navigator.geolocation.watchPosition = (_found, failed) => {
+        asked.count += 1;
+        const PERMISSION_DENIED = 1;
+        const code = PERMISSION_DENIED;
+        const denied = {
+          code,
+          PERMISSION_DENIED,
+          POSITION_UNAVAILABLE: 2,
+          TIMEOUT: 3,
+          message: '',
+        };
+        setTimeout(() => failed?.(denied as GeolocationPositionError));
+        return 1;
+      };
+    },
+  });
+  const asked = () =>
+    page.evaluate(() => (window as unknown as { asked: { count: number } }).asked.count);
+  await toTaxi(page, '27012', '28');
+  expect(await asked()).toBe(0);
+  await key(page, 'Route').click();
+  await key(page, 'Use the device’s position').click();
+  await page.getByRole('dialog').getByText('The device’s position was refused').waitFor();
+  expect(await asked()).toBe(1);
+});
+
+test('way-ahead up turns the plan, is kept on the device, and the plan moves by keyboard', async ({
+  open,
+}) => {
+  const page = await open('tablet', { at: EVENING, path: '#/wind' });
+  await toTaxi(page, '27012', '28');
+  await key(page, 'North up').click();
+  await key(page, 'Way up').waitFor();
+  await plan(page).focus();
+  await page.keyboard.press('+');
+  await key(page, 'Fit').click();
+  await page.reload();
+  await key(page, 'Way up').waitFor();
+});
