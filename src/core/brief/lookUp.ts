@@ -24,7 +24,10 @@ export function crosswindTable(offDeg: number | null, speedKt: number | null): L
   const off = offDeg === null ? null : offDeg > 90 ? 180 - offDeg : offDeg;
   return {
     columns: SPEEDS_KT,
-    rows: ANGLES_DEG.map((of) => ({ of, cells: SPEEDS_KT.map((kt) => withoutNoise(kt * sinDeg(of))) })),
+    rows: ANGLES_DEG.map((of) => ({
+      of,
+      cells: SPEEDS_KT.map((kt) => withoutNoise(kt * sinDeg(of))),
+    })),
     today: nearestCell(ANGLES_DEG, off, SPEEDS_KT, speedKt),
   };
 }
