@@ -84,6 +84,11 @@ function Marks({ strip, solid, view }: { strip: Strip; solid: boolean; view: Vie
       {strip.ends.map((end) => {
         const { x, y } = toPixel(along(end, end.displacedM + NUMBER_PX * pxM), sight, size);
         const turn = end.headingTrueDeg - sight.upDeg;
+        const isWhole =
+          x > NUMBER_PX &&
+          y > NUMBER_PX &&
+          x < size.width - NUMBER_PX &&
+          y < size.height - NUMBER_PX;
         const isDisplaced = end.displacedM * sight.pxPerM > 3;
         const threshold = pathOf(
           [along(end, end.displacedM, -half), along(end, end.displacedM, half)],
@@ -97,13 +102,15 @@ function Marks({ strip, solid, view }: { strip: Strip; solid: boolean; view: Vie
                 <path class={styles.threshold} d={arrowOf(end, half, view)} />
               </>
             )}
-            <text
-              class={styles.number}
-              transform={`translate(${x.toFixed(1)} ${y.toFixed(1)}) rotate(${turn.toFixed(1)})`}
-              y={6}
-            >
-              {end.designator}
-            </text>
+            {isWhole && (
+              <text
+                class={styles.number}
+                transform={`translate(${x.toFixed(1)} ${y.toFixed(1)}) rotate(${turn.toFixed(1)})`}
+                y={6}
+              >
+                {end.designator}
+              </text>
+            )}
           </g>
         );
       })}
