@@ -3,6 +3,7 @@
 import type { JSX } from 'preact';
 import { type Sheet, sheet } from '../board/places';
 import { About } from '../views/about/About';
+import { KeysSheet } from '../views/keys/KeysSheet';
 import { LoadSheet } from '../views/load/LoadSheet';
 import { LoggedSheet } from '../views/log/LoggedSheet';
 import { PrintSheet } from '../views/print/PrintSheet';
@@ -38,6 +39,8 @@ function Opened({ open }: { open: Sheet }) {
       return <About onClose={close} />;
     case 'wrong':
       return <Lists onClose={close} />;
+    case 'keys':
+      return <KeysSheet onClose={close} />;
     case 'load':
       return <LoadSheet onClose={close} />;
     case 'logged':
