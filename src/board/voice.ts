@@ -9,7 +9,8 @@ import { asksToRepeat } from './actions';
 import { sortie } from './board';
 import { dueName, isAway, walked } from './due';
 import { stepsShown } from './leavingSteps';
-import { bigCard } from './places';
+import { bigCard, place } from './places';
+import { dueCall } from './taxi';
 import { wallNowMs } from './time';
 import { ladder } from './today';
 
@@ -49,6 +50,8 @@ export function setVoicing(changed: Partial<Voicing>): void {
 export interface Sayings {
   /** What is due; empty where nothing is. */
   readonly due: () => string;
+  /** The radio call that is due on Taxi; empty where none is. */
+  readonly call: () => string;
   readonly gate: (rung: Rung) => string;
   /** That the gates are times. */
   readonly warning: string;
@@ -74,6 +77,8 @@ const moment = computed(() => {
   return position?.kind === 'moment' ? position.moment : null;
 });
 
+const isTaxi = computed(() => place.value === 'taxi');
+
 /** The sortie in which it was last said that gates are times. */
 const warnedIn = signal<Id | null>(null);
 
@@ -94,8 +99,15 @@ export function startVoice(sayings: Sayings): void {
     if (isAway.value || due === '' || moment.value === 'airborne') return;
     untracked(() => sayNow(`${sayings.due()} ${warning(sayings)}`.trim()));
   });
+  // On Taxi, where no step is shown, the call that comes next is.
+  const callHeard = computed(() =>
+    voicing.value.on && isForemost.value && !isHeard.value && isTaxi.value
+      ? (dueCall.value?.kind ?? null)
+      : null,
+  );
   effect(() => {
-    if (!isHeard.value) fallSilent();
+    fallSilent();
+    if (callHeard.value !== null) untracked(() => sayNow(sayings.call()));
   });
   followRepeats(sayings);
   followRoll(sayings);
@@ -117,7 +129,8 @@ function followRepeats(sayings: Sayings): void {
     heard = asksToRepeat.value;
     untracked(() => {
       const rungs = moment.value === 'airborne' ? (ladder.value?.rungs ?? []) : [];
-      sayNow(rungs.length > 0 ? rungs.map(sayings.gate).join(' ') : sayings.due());
+      if (rungs.length > 0) sayNow(rungs.map(sayings.gate).join(' '));
+      else sayNow((isTaxi.value && !stepsShown.value && sayings.call()) || sayings.due());
     });
   });
 }

@@ -54,12 +54,16 @@ export function syntheticPads(): void {
   });
 }
 
-/** Plugs a stick in. */
-export const plugIn = (page: Page, id = STICK) =>
-  page.evaluate((name) => {
-    window.pads.push({ id: name, buttons: [0, 0, 0, 0, 0, 0, 0, 0], axes: [0.02, -0.03] });
-    dispatchEvent(new Event('gamepadconnected'));
-  }, id);
+/** Plugs a stick in, perhaps with a button held down. */
+export const plugIn = (page: Page, { id = STICK, held }: { id?: string; held?: number } = {}) =>
+  page.evaluate(
+    ([name, down]) => {
+      const buttons = Array.from({ length: 8 }, (_, index) => (index === down ? 1 : 0));
+      window.pads.push({ id: name, buttons, axes: [0.02, -0.03] });
+      dispatchEvent(new Event('gamepadconnected'));
+    },
+    [id, held] as const,
+  );
 
 /** Pulls every pad out. */
 export const pullOut = (page: Page) =>

@@ -3,6 +3,7 @@
 import { inputs, wind } from '../../board/board';
 import { walked } from '../../board/due';
 import { steps } from '../../board/flight';
+import { dueCall } from '../../board/taxi';
 import {
   isLiveName,
   LIVE,
@@ -13,6 +14,7 @@ import {
   roundedLive,
   type StepRow,
 } from '../../core';
+import { sayCall } from '../../parts/calls.en';
 import {
   saidCallsign,
   saidDigits,
@@ -94,6 +96,12 @@ function saidPosition(position: Position): string {
     case 'end':
       return words.end;
   }
+}
+
+/** The radio call that is due on Taxi, in the pilot's own words where there are any; empty where none is. */
+export function saidCall(): string {
+  const call = dueCall.value;
+  return call === null ? '' : sayCall(call, inputs.value.ownCalls[call.kind]);
 }
 
 /** A gate of the roll; what must not be exceeded is rounded down. */

@@ -4,7 +4,7 @@ import { startFeedback } from '../../board/feedback';
 import { startHands } from '../../board/hands';
 import { startVoice } from '../../board/voice';
 import { takeTurns } from '../../device/foremost';
-import { saidDue, saidGate } from './said';
+import { saidCall, saidDue, saidGate } from './said';
 import { words } from './words.en';
 
 /** To be called once, when the first answer stands. */
@@ -12,5 +12,5 @@ export function startHandsAndVoice(): void {
   takeTurns();
   startHands();
   startFeedback();
-  startVoice({ due: saidDue, gate: saidGate, warning: words.warning });
+  startVoice({ due: saidDue, call: saidCall, gate: saidGate, warning: words.warning });
 }
