@@ -170,7 +170,8 @@ describe('keys and sticks', () => {
     await expect.poll(() => due(page)).toBe(PLAIN);
     await press(page, 'h');
     await expect.poll(() => due(page)).toBe(AFTER_PLAIN);
-    await key(page, 'Done now: Gear lever').waitFor();
+    const told = await page.getByRole('status').allTextContents();
+    expect(told.join(' ')).toContain('Gear lever, held back.');
     await press(page, 'n');
     await page.getByRole('heading', { name: 'Numbers', level: 1 }).waitFor({ state: 'attached' });
     // Out of sight nothing is ticked, and it is said where.

@@ -25,7 +25,7 @@ export const words = {
   sample: 'Runway two eight. Wind two seven zero degrees one two knots gusting two zero.',
   refused: 'The browser reads aloud only after a first touch or key: try it once more.',
   sounds: 'Sounds',
-  hear: { done: 'Done', held: 'Held back', barrier: 'Barrier' },
+  hear: { done: 'Hear done', held: 'Hear held back', barrier: 'Hear barrier' },
   soundsHint: 'One high tone: done. Two falling: held back. Three low: barrier.',
   noSound: 'This browser makes no sounds.',
   vibrates: 'The device vibrates with them, where it has a motor.',

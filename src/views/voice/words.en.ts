@@ -12,11 +12,12 @@ const moment: Record<Moment, string> = {
   'on chocks': 'the end of the sortie',
 };
 
+/** What counts comes first: gates may follow each other within a second, and each cuts the one before short. */
 const gate: Record<Rung['what'], (kt: number) => string> = {
-  mark: (kt) => `Mark. Expect ${saidDigits(kt)}.`,
-  'last-stop': (kt) => `Expect ${saidDigits(kt)}: last speed to stop from.`,
-  rotate: (kt) => `Expect ${saidDigits(kt)}: rotate.`,
-  'lift-off': (kt) => `Expect ${saidDigits(kt)}: lifts off.`,
+  mark: (kt) => `Mark, expect ${saidDigits(kt)}.`,
+  'last-stop': (kt) => `Last stop, expect ${saidDigits(kt)}.`,
+  rotate: (kt) => `Rotate, expect ${saidDigits(kt)}.`,
+  'lift-off': (kt) => `Lifts off, expect ${saidDigits(kt)}.`,
 };
 
 /** Signs that stand in steps, as they are said. */
