@@ -120,5 +120,5 @@ export const words = {
     again: (name: string) => `${name}: critical, press it again`,
   } satisfies Record<Exclude<Outcome, 'done'>, (name: string) => string>,
 
-  gates: 'Gates will be spoken at expected times from brake release. They are times, not airspeed.',
+  gates: 'Spoken gates are times, not airspeed.',
 } as const;
