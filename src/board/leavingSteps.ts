@@ -1,20 +1,26 @@
 /** Leaving the steps for another place, and coming back to them. */
 
+import { signal } from '@preact/signals';
 import { interrupt } from './interruption';
 import { elapsedNowMs, wallNowMs } from './time';
 
 /** Another place that was open for longer than this was more than a look. */
 const LOOK_MS = 60_000;
 
+/** Whether the steps are on the screen, with their keys. */
+export const stepsShown = signal(false);
+
 let leftSteps: { readonly elapsedMs: number; readonly wallMs: number } | null = null;
 
 /** The steps are no longer shown, because another place is. */
 export function leaveSteps(): void {
+  stepsShown.value = false;
   leftSteps = { elapsedMs: elapsedNowMs(), wallMs: wallNowMs() };
 }
 
 /** The steps are shown again: after more than a minute that is an interruption. */
 export function comeBackToSteps(): void {
+  stepsShown.value = true;
   if (leftSteps !== null && elapsedNowMs() - leftSteps.elapsedMs > LOOK_MS) {
     interrupt(leftSteps.wallMs);
   }

@@ -34,6 +34,8 @@ export type Sheet =
   | { readonly kind: 'load'; readonly over: Sheet | null }
   /** One's own version of a procedure, to be written. */
   | { readonly kind: 'editor'; readonly hash: Hash; readonly over: Sheet | null }
+  /** Which keys, sticks and pedals do what. */
+  | { readonly kind: 'keys'; readonly over: Sheet | null }
   /** A sortie of the log. */
   | { readonly kind: 'logged'; readonly sortie: Id }
   /** A document to be given away, or printed. */
@@ -62,6 +64,9 @@ export const sheet = signal<Sheet | null>(null);
 
 /** The keypad is open, over any place. */
 export const typing = signal(false);
+
+/** One step fills the screen, and the whole screen is the key. */
+export const bigCard = signal(false);
 
 /** A place wants the whole height, as the roll does: the places' keys are hidden. */
 export const onRoll = signal(false);

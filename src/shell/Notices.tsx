@@ -7,6 +7,7 @@ import { keeping, wind } from '../board/board';
 import { useEnd } from '../board/choices';
 import { place, typing } from '../board/places';
 import { Key } from '../parts/key/Key';
+import { Told } from '../views/keys/Told';
 import styles from './Notices.module.css';
 import { words } from './noticeWords.en';
 import { takeUpdate } from './update';
@@ -28,22 +29,25 @@ export function Notices(): JSX.Element {
   const best = ranked?.best?.designator ?? null;
   const onWind = place.value === 'wind' || typing.value;
   return (
-    <div class={styles.notices} role="status">
-      {keeping.value === 'forgotten' && <p class={styles.notice}>{words.forgets}</p>}
-      {using !== null && best !== null && using !== best && !onWind && (
-        <Notice
-          text={words.usingOther(using, best)}
-          action={words.use(best)}
-          onPress={() => useEnd(best)}
-        />
-      )}
-      {change !== null && (
-        <Notice text={words.undoable[change.what]} action={words.undo} onPress={undoChange} />
-      )}
-      {takeUpdate.value !== null && (
-        <Notice text={words.update} action={words.takeUpdate} onPress={takeUpdate.value} />
-      )}
-    </div>
+    <>
+      <Told />
+      <div class={styles.notices} role="status">
+        {keeping.value === 'forgotten' && <p class={styles.notice}>{words.forgets}</p>}
+        {using !== null && best !== null && using !== best && !onWind && (
+          <Notice
+            text={words.usingOther(using, best)}
+            action={words.use(best)}
+            onPress={() => useEnd(best)}
+          />
+        )}
+        {change !== null && (
+          <Notice text={words.undoable[change.what]} action={words.undo} onPress={undoChange} />
+        )}
+        {takeUpdate.value !== null && (
+          <Notice text={words.update} action={words.takeUpdate} onPress={takeUpdate.value} />
+        )}
+      </div>
+    </>
   );
 }
 

@@ -4,6 +4,7 @@ import type { JSX } from 'preact';
 import { type Sheet, sheet } from '../board/places';
 import { later } from '../parts/later/Later';
 import { About } from '../views/about/About';
+import { KeysSheet } from '../views/keys/KeysSheet';
 import { LoadSheet } from '../views/load/LoadSheet';
 import { LoggedSheet } from '../views/log/LoggedSheet';
 import { PrintSheet } from '../views/print/PrintSheet';
@@ -46,6 +47,8 @@ function Opened({ open }: { open: Sheet }) {
       return <About onClose={close} />;
     case 'wrong':
       return <Lists onClose={close} />;
+    case 'keys':
+      return <KeysSheet onClose={close} />;
     case 'load':
       return <LoadSheet onClose={close} />;
     case 'logged':

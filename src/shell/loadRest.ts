@@ -23,6 +23,10 @@ export function loadRest(): void {
       void startDay().catch(() => undefined);
       void startToday().catch(() => undefined);
       void startTaxi().catch(() => undefined);
+      void import('../views/voice/start').then(
+        ({ startHandsAndVoice }) => startHandsAndVoice(),
+        () => undefined,
+      );
       void startUpdates({
         onReady: () => {
           takeUpdate.value = () => void applyUpdate();

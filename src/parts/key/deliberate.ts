@@ -3,13 +3,14 @@
  * tap of a bounce, and the touch that woke the screen do not count.
  */
 
+import { HOLD_MS } from '../../device/presses';
+
+export { HOLD_MS };
+
 /** A tap is one pointer, down for 80 to 800 ms, moving less than 12 px. */
 const LEAST_MS = 80;
 const MOST_MS = 800;
 const MOST_PX = 12;
-
-/** A key that wants to be held is held this long. */
-export const HOLD_MS = 700;
 
 /** After the step changed, taps meant for the one before are ignored this long. */
 export const SETTLE_MS = 500;

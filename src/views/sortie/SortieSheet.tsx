@@ -21,6 +21,8 @@ import { ClockSetting } from './ClockSetting';
 import { words as documentWords } from './documentWords.en';
 import { Planned } from './Planned';
 import styles from './SortieSheet.module.css';
+import { KeysPart, SoundPart, VoicePart } from './VoicePart';
+import { words as voiceWords } from './voiceWords.en';
 import { words } from './words.en';
 
 const choices = <T extends string>(names: Record<T, string>) =>
@@ -127,6 +129,13 @@ export function SortieSheet({ onClose }: { onClose: () => void }): JSX.Element {
               {words.brightNight}
             </Key>
           )}
+        </Part>
+        <Part title={voiceWords.title}>
+          <VoicePart />
+          <SoundPart />
+        </Part>
+        <Part title={voiceWords.keys}>
+          <KeysPart />
         </Part>
         <Part title={documentWords.title}>
           <Bring />

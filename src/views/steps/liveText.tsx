@@ -4,7 +4,7 @@ import { enteredWind, wind } from '../../board/board';
 import { steps } from '../../board/flight';
 import { isLiveName, LIVE, type LiveName, piecesOf, roundedLive } from '../../core';
 import { direction, whole } from '../../parts/format';
-import { spokenDigits, spokenHeading } from './spoken.en';
+import { saidDigits, saidDirection, saidRunway } from '../../parts/spoken.en';
 import { words } from './words.en';
 
 /** The text as it is read today; what is not known yet is a dash. */
@@ -33,10 +33,10 @@ export function liveNumber(name: LiveName): string {
 
 function spoken(name: LiveName): string {
   const value = factOf(name);
-  if (name === 'runway' && value !== null) return spokenDigits(String(value));
+  if (name === 'runway' && value !== null) return saidRunway(String(value));
   if (typeof value !== 'number') return liveNumber(name);
-  if (LIVE[name].form === 'heading') return spokenHeading(value);
-  return spokenDigits(String(roundedLive(name, value)));
+  if (LIVE[name].form === 'heading') return saidDirection(value);
+  return saidDigits(roundedLive(name, value));
 }
 
 function windWords(): string {

@@ -5,9 +5,9 @@ import { useState } from 'preact/hooks';
 import { inputs } from '../../board/board';
 import { calls, departTowards, taxiParts, wordCall } from '../../board/taxi';
 import type { Call } from '../../core';
+import { callTitles, compass, PLACEHOLDERS, sayCall, sayReadback } from '../../parts/calls.en';
 import { Key } from '../../parts/key/Key';
 import { Sheet } from '../../parts/sheet/Sheet';
-import { callTitles, compass, PLACEHOLDERS, sayCall, sayReadback } from './calls.en';
 import styles from './Sheets.module.css';
 import { words } from './words.en';
 

@@ -1,7 +1,7 @@
 /** A way in words, for reading aloud and for who cannot see the plan. Never worded like a clearance. */
 
 import type { TaxiFault, Told } from '../../core';
-import { saidHundreds, saidPoint, saidRunway, saidStand } from './spoken.en';
+import { saidHundreds, saidPoint, saidRunway, saidStand } from '../../parts/spoken.en';
 
 /** One thing told of a way. At a field that someone controls one holds unless told to cross. */
 function tell(told: Told, controlled: boolean): string {

@@ -2,7 +2,7 @@
 
 import { expect, test } from 'vitest';
 import { CALLS, type CallFacts, callFor, type Station } from '../../../src/core/radio/call';
-import { sayCall, sayReadback } from '../../../src/views/taxi/calls.en';
+import { sayCall, sayReadback } from '../../../src/parts/calls.en';
 
 const FACTS: CallFacts = {
   callsign: 'Tallow 12',

@@ -12,7 +12,7 @@ import {
   saidPoint,
   saidRunway,
   saidStand,
-} from '../../../src/views/taxi/spoken.en';
+} from '../../../src/parts/spoken.en';
 
 test.each([
   // Doc 9432, 2.4: call signs, headings, runways and frequencies digit by digit.

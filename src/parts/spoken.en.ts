@@ -37,10 +37,19 @@ export const saidRunway = (name: string): string =>
     })
     .join(' ');
 
+/** A direction in three digits, one by one; north is three six zero. */
+export function saidDirection(deg: number): string {
+  const whole = ((Math.round(deg) + 359) % 360) + 1;
+  return saidEach(String(whole).padStart(3, '0'));
+}
+
+/** A whole number, digit by digit. */
+export const saidDigits = (value: number): string =>
+  `${value < 0 ? 'minus ' : ''}${saidEach(String(Math.abs(Math.round(value))))}`;
+
 /** A taxiway or holding point: `B` is "Bravo", `K2` "Kilo two". A word stays a word. */
 export const saidPoint = (name: string): string =>
   name
-    .trim()
     .split(/\s+/)
     .map((word) => (/^[A-Z]{1,2}\d*$/.test(word) || /^\d+$/.test(word) ? saidEach(word) : word))
     .join(' ');

@@ -4,7 +4,7 @@
  * something is allowed.
  */
 
-import type { Call, CallFacts, CallKind, Compass, Manner, Readback } from '../../core';
+import type { Call, CallFacts, CallKind, Compass, Manner, Readback } from '../core';
 import { saidCallsign, saidEach, saidPoint, saidRunway, saidStand } from './spoken.en';
 
 export const compass: Record<Compass, string> = {

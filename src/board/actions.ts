@@ -1,0 +1,173 @@
+/**
+ * What can be done without touching the screen: only what could be done on the screen now, and with
+ * the same care. A false tick is the worst failure.
+ */
+
+import { computed, signal } from '@preact/signals';
+import type { Position } from '../core';
+import type { Action } from '../device/bindings';
+import { dueName, dueSinceMs, isAway, walked } from './due';
+import { steps } from './flight';
+import { resume } from './interruption';
+import { stepsShown } from './leavingSteps';
+import { bigCard, onRoll, openPlace, PLACES, place } from './places';
+import { canGoBack, closeList, endSortie, goBack, stamp, stopRoll, tick } from './stepping';
+import { passNext, progress } from './taxi';
+
+/** How a control was pressed for an action. */
+export interface Pressed {
+  /** When it went down, by the time since the app started, ms. */
+  readonly downMs: number;
+  /** It has been held. */
+  readonly held: boolean;
+  /** What pressed it cannot hold: its presses are too brief for a finger, or have no length. */
+  readonly brief: boolean;
+}
+
+/**
+ * What came of it. `not-here`: what it acts on is not on the screen. `not-now`: it is, and there is
+ * nothing to do. `too-soon`: what is due has only just changed. `hold`, `again`: a critical step wants
+ * the control held, or, where it cannot be, pressed once more.
+ */
+export type Outcome = 'done' | 'not-here' | 'not-now' | 'too-soon' | 'hold' | 'again';
+
+/** After what is due has changed, what was meant for before is ignored this long, ms. */
+export const SETTLE_MS = 500;
+
+/** A second press that stands for a hold comes no later than this after the first, ms. */
+const AGAIN_MS = 4000;
+
+/** What was done last, or was not, and how often there was anything. */
+export const lastAct = signal<{
+  readonly action: Action;
+  readonly outcome: Outcome;
+  readonly count: number;
+} | null>(null);
+
+/** How often the pilot asked to hear it again. */
+export const asksToRepeat = signal(0);
+
+const isShown = computed(() => stepsShown.value || bigCard.value);
+
+/** Which press of a critical step is to be confirmed by another. */
+let asked: { readonly due: string; readonly ms: number } | null = null;
+
+/** Does it, or says why not. */
+export function act(action: Action, pressed: Pressed): Outcome {
+  const outcome = outcomeOf(action, pressed);
+  if (outcome === 'done') asked = null;
+  lastAct.value = { action, outcome, count: (lastAct.peek()?.count ?? 0) + 1 };
+  return outcome;
+}
+
+function outcomeOf(action: Action, pressed: Pressed): Outcome {
+  switch (action) {
+    case 'repeat':
+      asksToRepeat.value += 1;
+      return 'done';
+    case 'next-place':
+      // The roll hides the places' keys.
+      if (onRoll.value) return 'not-now';
+      openPlace(PLACES[(PLACES.indexOf(place.value) + 1) % PLACES.length] ?? 'wind');
+      return 'done';
+    case 'big-card':
+      bigCard.value = !bigCard.value;
+      return 'done';
+    case 'stopwatch':
+      if (place.value !== 'taxi' && !bigCard.value) return 'not-here';
+      if (!progress.value?.next) return 'not-now';
+      passNext();
+      return 'done';
+    default:
+      return inSteps(action, pressed);
+  }
+}
+
+type StepAction = Exclude<Action, 'repeat' | 'next-place' | 'big-card' | 'stopwatch'>;
+
+function inSteps(action: StepAction, pressed: Pressed): Outcome {
+  const position = walked.value?.position;
+  if (!isShown.value || position === undefined) return 'not-here';
+  if (pressed.downMs < dueSinceMs() + SETTLE_MS) return 'too-soon';
+  if (isAway.value) return whileAway(action);
+  switch (action) {
+    case 'done':
+      return doDue(position, pressed);
+    case 'back':
+      if (!canGoBack()) return 'not-now';
+      goBack();
+      return 'done';
+    case 'hold-back':
+      return holdBack(position);
+    default:
+      return atMoment(action, position);
+  }
+}
+
+/** Called away, the pilot goes on, or goes one back. */
+function whileAway(action: StepAction): Outcome {
+  if (action !== 'done' && action !== 'back') return 'not-now';
+  resume();
+  if (action === 'back') goBack();
+  return 'done';
+}
+
+/** What the largest key does. Releasing the brakes and being airborne are said by their own names. */
+function doDue(position: Position, pressed: Pressed): Outcome {
+  switch (position.kind) {
+    case 'step': {
+      const { row } = position;
+      return withCare(row.step.critical === true, pressed, () => tick(row, 'done'));
+    }
+    case 'moment':
+      if (position.moment !== 'landed') return 'not-now';
+      return withCare(false, pressed, () => stamp('landed'));
+    case 'list-end':
+      return withCare(false, pressed, () => {
+        const list = steps.value?.abnormal?.list;
+        if (list !== undefined) closeList(list.then);
+      });
+    case 'end':
+      return withCare(true, pressed, endSortie);
+  }
+}
+
+/** What matters much wants to be held. What cannot hold asks to be pressed once more, and not at once. */
+function withCare(matters: boolean, { downMs, held, brief }: Pressed, go: () => void): Outcome {
+  if (matters && !held) {
+    const due = dueName.value;
+    const sinceMs = asked?.due === due ? downMs - asked.ms : Number.POSITIVE_INFINITY;
+    const isConfirmed = brief && sinceMs >= SETTLE_MS && sinceMs <= AGAIN_MS;
+    if (!isConfirmed) {
+      // A second press that bounced does not put the first one off.
+      if (!(sinceMs < SETTLE_MS)) asked = { due, ms: downMs };
+      return brief ? 'again' : 'hold';
+    }
+  }
+  go();
+  return 'done';
+}
+
+function holdBack(position: Position): Outcome {
+  if (position.kind !== 'step' || position.barrier !== null) return 'not-now';
+  const { kind } = position.row.step;
+  if (kind === 'barrier' || kind === 'note') return 'not-now';
+  tick(position.row, 'held');
+  return 'done';
+}
+
+function atMoment(
+  action: 'brakes-released' | 'stopping' | 'airborne',
+  position: Position,
+): Outcome {
+  if (position.kind !== 'moment') return 'not-now';
+  if (action === 'brakes-released') {
+    if (position.moment !== 'brakes released') return 'not-now';
+    stamp('brakes released', position.tied);
+    return 'done';
+  }
+  if (position.moment !== 'airborne') return 'not-now';
+  if (action === 'stopping') stopRoll();
+  else stamp('airborne');
+  return 'done';
+}

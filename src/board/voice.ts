@@ -1,0 +1,160 @@
+/** When something is said: what is due as it becomes due, the gates of the roll by the clock, and again when asked. */
+
+import { computed, effect, signal, untracked } from '@preact/signals';
+import type { Id, Rung } from '../core';
+import { isForemost } from '../device/foremost';
+import { kept } from '../device/kept';
+import { fallSilent, followVoices, say, voiceFor, voices } from '../device/speech';
+import { asksToRepeat } from './actions';
+import { sortie } from './board';
+import { dueName, isAway, walked } from './due';
+import { stepsShown } from './leavingSteps';
+import { bigCard, place } from './places';
+import { dueCall } from './taxi';
+import { wallNowMs } from './time';
+import { ladder } from './today';
+
+/** How this device reads aloud. */
+export interface Voicing {
+  readonly on: boolean;
+  /** The gates of the roll as well. */
+  readonly gates: boolean;
+  /** One is the voice's own pace. */
+  readonly rate: number;
+  /** The voice chosen; null: the first that needs no network. */
+  readonly voice: string | null;
+}
+
+/** The paces that are offered. */
+export const RATES = [0.8, 1, 1.25, 1.5] as const;
+
+function readVoicing(stored: unknown): Voicing {
+  const { on, gates, rate, voice } = (stored ?? {}) as Partial<Record<keyof Voicing, unknown>>;
+  return {
+    on: on === true,
+    gates: gates !== false,
+    rate: RATES.find((known) => known === rate) ?? 1,
+    voice: typeof voice === 'string' ? voice.slice(0, 300) : null,
+  };
+}
+
+/** How this device reads aloud, as it is kept. */
+export const voicing = kept('voice', readVoicing);
+
+/** Changes how it reads aloud. */
+export function setVoicing(changed: Partial<Voicing>): void {
+  voicing.value = { ...voicing.value, ...changed };
+}
+
+/** What is said, in the words of the page's language. */
+export interface Sayings {
+  /** What is due; empty where nothing is. */
+  readonly due: () => string;
+  /** The radio call that is due on Taxi; empty where none is. */
+  readonly call: () => string;
+  readonly gate: (rung: Rung) => string;
+  /** That the gates are times. */
+  readonly warning: string;
+}
+
+/** A gate that is late by more than this is not said: it would be wrong by then, ms. */
+const LATE_MS = 700;
+
+const language = () => document.documentElement.lang || 'en';
+
+/** Says something now, by the voice and pace that are chosen. */
+export function sayNow(text: string): void {
+  const { voice, rate } = voicing.peek();
+  say(text, voiceFor(voice, voices.peek()), rate, language());
+}
+
+const hasGates = computed(
+  () => voicing.value.on && voicing.value.gates && (ladder.value?.rungs.length ?? 0) > 0,
+);
+
+const moment = computed(() => {
+  const position = walked.value?.position;
+  return position?.kind === 'moment' ? position.moment : null;
+});
+
+const isTaxi = computed(() => place.value === 'taxi');
+
+/** The sortie in which it was last said that gates are times. */
+const warnedIn = signal<Id | null>(null);
+
+/** The brakes are about to be released, and the gates will be spoken: it is to be shown that they are times. */
+export const warnsOfGates = computed(() => hasGates.value && moment.value === 'brakes released');
+
+/** Begins to read aloud, where that is wanted. */
+export function startVoice(sayings: Sayings): void {
+  followVoices(language().slice(0, 2));
+  const isHeard = computed(
+    () => voicing.value.on && isForemost.value && (stepsShown.value || bigCard.value),
+  );
+  effect(() => {
+    const due = dueName.value;
+    if (!isHeard.value) return;
+    // What was being said was for what was due before.
+    fallSilent();
+    if (isAway.value || due === '' || moment.value === 'airborne') return;
+    untracked(() => sayNow(`${sayings.due()} ${warning(sayings)}`.trim()));
+  });
+  // On Taxi, where no step is shown, the call that comes next is.
+  const callHeard = computed(() =>
+    voicing.value.on && isForemost.value && !isHeard.value && isTaxi.value
+      ? (dueCall.value?.kind ?? null)
+      : null,
+  );
+  effect(() => {
+    fallSilent();
+    if (callHeard.value !== null) untracked(() => sayNow(sayings.call()));
+  });
+  followRepeats(sayings);
+  followRoll(sayings);
+}
+
+/** Said once a sortie, before the roll. */
+function warning(sayings: Sayings): string {
+  const { id } = sortie.peek();
+  if (!warnsOfGates.peek() || warnedIn.peek() === id) return '';
+  warnedIn.value = id;
+  return sayings.warning;
+}
+
+/** What was asked for is said even where nothing is read aloud by itself. */
+function followRepeats(sayings: Sayings): void {
+  let heard = asksToRepeat.peek();
+  effect(() => {
+    if (asksToRepeat.value === heard) return;
+    heard = asksToRepeat.value;
+    untracked(() => {
+      const rungs = moment.value === 'airborne' ? (ladder.value?.rungs ?? []) : [];
+      if (rungs.length > 0) sayNow(rungs.map(sayings.gate).join(' '));
+      else sayNow((isTaxi.value && !stepsShown.value && sayings.call()) || sayings.due());
+    });
+  });
+}
+
+/** Each gate at the time at which it is expected after the brakes were released. */
+function followRoll(sayings: Sayings): void {
+  const rungs = computed(() => (hasGates.value ? (ladder.value?.rungs ?? []) : []));
+  effect(() => {
+    if (moment.value !== 'airborne' || !isForemost.value) return;
+    const released = sortie.value.stamps.findLast(({ what }) => what === 'brakes released');
+    if (released === undefined) return;
+    const timers = rungs.value.flatMap((rung) => {
+      const atMs = released.at.wallMs + 1000 * rung.s;
+      const waitMs = atMs - wallNowMs();
+      if (waitMs < 0) return [];
+      return [
+        setTimeout(() => {
+          if (wallNowMs() - atMs < LATE_MS) sayNow(sayings.gate(rung));
+        }, waitMs),
+      ];
+    });
+    return () => {
+      for (const timer of timers) clearTimeout(timer);
+      fallSilent();
+    };
+  });
+}

@@ -1,0 +1,142 @@
+/**
+ * Presses, holds and double presses, out of a control that goes down and up. Pure: times come in, and
+ * {@link dueAt} says when the next one is wanted.
+ *
+ * What is wanted of a control decides how soon it can be told. Where only presses are, a press is told
+ * as the control goes down; where a hold or a double press means something else, it is waited for.
+ */
+
+/** A key, a button or an axis that is held this long is held, ms. */
+export const HOLD_MS = 700;
+
+/** Of a double press, the second begins this long after the first at the most, ms. */
+export const DOUBLE_MS = 350;
+
+/** Nobody presses twice within this: it is the same press, bouncing, ms. */
+export const BOUNCE_MS = 80;
+
+/** A control that is up for less than this was not let go, ms. */
+export const CHATTER_MS = 30;
+
+/** No finger is this quick: the device sends a press whole, and cannot send a hold, ms. */
+export const BRIEF_MS = 40;
+
+/** How a control is pressed. */
+export const MANNERS = ['press', 'hold', 'double'] as const;
+
+/** How a control is pressed. */
+export type Manner = (typeof MANNERS)[number];
+
+/** What was recognised. */
+export interface Told {
+  readonly manner: Manner;
+  /** When the control went down for it, ms. */
+  readonly downMs: number;
+  /**
+   * It has been down for {@link HOLD_MS}. A press or a double press that was told when it went down is
+   * told once more when it turns out to be held.
+   */
+  readonly held: boolean;
+  /** The press before this one was too brief for a finger. */
+  readonly brief: boolean;
+}
+
+/** What happens to a control. `time`: nothing, but it is later. `lost`: nobody knows any more. */
+export interface Happening {
+  readonly kind: 'down' | 'up' | 'time' | 'lost';
+  readonly ms: number;
+}
+
+interface Pressing {
+  readonly downMs: number;
+  /** Null while it is down. */
+  readonly upMs: number | null;
+  readonly second: boolean;
+  readonly told: boolean;
+  readonly toldHeld: boolean;
+}
+
+/** What is remembered of a control. */
+export interface Pressed {
+  readonly pressing: Pressing | null;
+  readonly brief: boolean;
+}
+
+/** A control that was never pressed. */
+export const AT_REST: Pressed = { pressing: null, brief: false };
+
+/** What a happening makes of a control, and what is told of it. */
+export interface Recognised {
+  readonly pressed: Pressed;
+  readonly told: readonly Told[];
+}
+
+type Wanted = ReadonlySet<Manner>;
+
+/** When something is decided even if nothing happens, ms; null: never. */
+export function dueAt({ pressing }: Pressed, wanted: Wanted): number | null {
+  if (pressing === null) return null;
+  const { downMs, upMs, told, toldHeld } = pressing;
+  if (upMs === null) return toldHeld ? null : downMs + HOLD_MS;
+  const letGoMs = Math.max(downMs + BOUNCE_MS, upMs + CHATTER_MS);
+  return told || !wanted.has('double') ? letGoMs : Math.max(letGoMs, downMs + DOUBLE_MS);
+}
+
+/** Takes a happening; times never go back. */
+export function recognise(before: Pressed, happening: Happening, wanted: Wanted): Recognised {
+  if (happening.kind === 'lost') return { pressed: AT_REST, told: [] };
+  const told: Told[] = [];
+  let pressed = before;
+  for (
+    let due = dueAt(pressed, wanted);
+    due !== null && due <= happening.ms;
+    due = dueAt(pressed, wanted)
+  ) {
+    const decided = decide(pressed, wanted);
+    pressed = decided.pressed;
+    told.push(...decided.told);
+  }
+  const taken = happening.kind === 'time' ? null : take(pressed, happening, wanted);
+  return taken === null ? { pressed, told } : { ...taken, told: [...told, ...taken.told] };
+}
+
+/** What is decided at the moment that {@link dueAt} named. */
+function decide({ pressing, brief }: Pressed, wanted: Wanted): Recognised {
+  if (pressing === null) return { pressed: AT_REST, told: [] };
+  const { downMs, upMs, second, told } = pressing;
+  if (upMs === null) {
+    const manner = second ? 'double' : wanted.has('hold') ? 'hold' : 'press';
+    return {
+      pressed: { pressing: { ...pressing, told: true, toldHeld: true }, brief },
+      told: [{ manner, downMs, held: true, brief }],
+    };
+  }
+  return {
+    pressed: { pressing: null, brief: upMs - downMs < BRIEF_MS },
+    told: told ? [] : [{ manner: 'press', downMs, held: false, brief }],
+  };
+}
+
+function take({ pressing, brief }: Pressed, { kind, ms }: Happening, wanted: Wanted): Recognised {
+  const still = { pressed: { pressing, brief }, told: [] };
+  if (kind === 'up') {
+    if (pressing === null || pressing.upMs !== null) return still;
+    return { pressed: { pressing: { ...pressing, upMs: ms }, brief }, told: [] };
+  }
+  // A key that is held down repeats.
+  if (pressing !== null && pressing.upMs === null) return still;
+  if (pressing !== null && isSamePress(pressing, ms)) {
+    return { pressed: { pressing: { ...pressing, upMs: null }, brief }, told: [] };
+  }
+  const second = pressing !== null;
+  const atOnce = second || !(wanted.has('hold') || wanted.has('double'));
+  const begun = { downMs: ms, upMs: null, second, told: atOnce, toldHeld: false };
+  const manner = second ? 'double' : 'press';
+  return {
+    pressed: { pressing: begun, brief },
+    told: atOnce ? [{ manner, downMs: ms, held: false, brief }] : [],
+  };
+}
+
+const isSamePress = ({ downMs, upMs }: Pressing, ms: number) =>
+  ms < Math.max(downMs + BOUNCE_MS, (upMs ?? ms) + CHATTER_MS);

@@ -1,0 +1,59 @@
+/** Short tones, made on the spot. Each kind has its own rhythm and pitch, so that none needs the other to be told. */
+
+/** A tone: when it begins and how long it lasts, ms, and its pitch, Hz. */
+interface Tone {
+  readonly atMs: number;
+  readonly ms: number;
+  readonly hz: number;
+}
+
+/** What can be heard. */
+export type Sound = 'done' | 'held' | 'barrier';
+
+/** Done: one, high. Held back: two, falling. Barrier: three low ones, alike. */
+export const SOUNDS: Readonly<Record<Sound, readonly Tone[]>> = {
+  done: [{ atMs: 0, ms: 70, hz: 1047 }],
+  held: [
+    { atMs: 0, ms: 90, hz: 659 },
+    { atMs: 120, ms: 90, hz: 440 },
+  ],
+  barrier: [0, 160, 320].map((atMs) => ({ atMs, ms: 110, hz: 294 })),
+};
+
+const LOUDNESS = 0.2;
+const EDGE_S = 0.008;
+
+let context: AudioContext | null = null;
+
+/** Whether this browser makes sounds at all. */
+export const canSound = (): boolean => typeof AudioContext === 'function';
+
+/** Plays a sound. Where the browser waits for a first touch, or has no sound, it is silent. */
+export function play(sound: Sound): void {
+  if (!canSound()) return;
+  try {
+    context ??= new AudioContext({ latencyHint: 'interactive' });
+    if (context.state === 'suspended') void context.resume().catch(() => undefined);
+    for (const tone of SOUNDS[sound]) playTone(context, tone);
+  } catch {
+    // No sound device: what was done is seen and felt.
+    context = null;
+  }
+}
+
+function playTone(audio: AudioContext, { atMs, ms, hz }: Tone): void {
+  const from = audio.currentTime + atMs / 1000;
+  const until = from + ms / 1000;
+  const loudness = audio.createGain();
+  // Without slopes a tone begins and ends with a click.
+  loudness.gain.setValueAtTime(0, from);
+  loudness.gain.linearRampToValueAtTime(LOUDNESS, from + EDGE_S);
+  loudness.gain.setValueAtTime(LOUDNESS, until - EDGE_S);
+  loudness.gain.linearRampToValueAtTime(0, until);
+  const tone = audio.createOscillator();
+  tone.type = 'triangle';
+  tone.frequency.value = hz;
+  tone.connect(loudness).connect(audio.destination);
+  tone.start(from);
+  tone.stop(until);
+}

@@ -1,0 +1,34 @@
+/** Why a key or a stick did nothing, for a moment; and, before a roll whose gates are spoken, what they are. */
+
+import type { JSX } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import { lastAct } from '../../board/actions';
+import { stepsShown } from '../../board/leavingSteps';
+import { warnsOfGates } from '../../board/voice';
+import styles from './Told.module.css';
+import { words } from './words.en';
+
+/** How long it says why nothing was done, ms. */
+const SHOWN_MS = 2000;
+
+/** Lies over the place, so that nothing moves under a finger. */
+export function Told(): JSX.Element {
+  const last = lastAct.value;
+  const [over, setOver] = useState(0);
+  useEffect(() => {
+    if (last === null) return;
+    const timer = setTimeout(() => setOver(last.count), SHOWN_MS);
+    return () => clearTimeout(timer);
+  }, [last]);
+  const isShown = last !== null && last.outcome !== 'done' && last.count > over;
+  return (
+    <>
+      <div role="status" class={styles.place}>
+        {isShown && (
+          <p class={styles.told}>{words.outcome[last.outcome](words.action[last.action])}</p>
+        )}
+      </div>
+      {warnsOfGates.value && stepsShown.value && <p class={styles.gates}>{words.gates}</p>}
+    </>
+  );
+}

@@ -1,0 +1,26 @@
+/** The name of a control, as it is read. */
+
+import { type Control, partsOf } from '../../device/bindings';
+import { words } from './words.en';
+
+/** Browsers add numbers of the maker and the model to a pad's name. */
+const withoutNumbers = (name: string) =>
+  name
+    .replace(/\(.*?(vendor|standard gamepad).*?\)/gi, '')
+    .replace(/^[0-9a-f]{4}-[0-9a-f]{4}-/i, '')
+    .trim() || name;
+
+/** A pad as it is read. */
+export const padName = (name: string, copy: number): string =>
+  words.pad(withoutNumbers(name), copy);
+
+/** A control as it is read. */
+export function controlName(control: Control): string {
+  const parts = partsOf(control);
+  if (parts.kind !== 'pad') {
+    return parts.kind === 'key' ? words.key(parts.name) : words.media(parts.name);
+  }
+  const part =
+    parts.way === null ? words.button(parts.number) : words.axisWay(parts.number, parts.way);
+  return words.onPad(part, padName(parts.pad, parts.copy));
+}
