@@ -36,6 +36,8 @@ export type Sheet =
   | { readonly kind: 'editor'; readonly hash: Hash; readonly over: Sheet | null }
   /** Which keys, sticks and pedals do what. */
   | { readonly kind: 'keys'; readonly over: Sheet | null }
+  /** A field being drawn: a new one, or one that is mended. */
+  | { readonly kind: 'drawing'; readonly of: Hash | null; readonly over: Sheet | null }
   /** A sortie of the log. */
   | { readonly kind: 'logged'; readonly sortie: Id }
   /** A document to be given away, or printed. */

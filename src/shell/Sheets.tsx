@@ -21,6 +21,12 @@ const editor = later(
   words.later,
 );
 
+/** Few draw a field: the code comes when it is asked for. */
+const fieldEditor = later(
+  () => import('../views/fieldEditor/FieldEditor').then(({ FieldEditor }) => FieldEditor),
+  words.later,
+);
+
 const under = (open: Sheet): Sheet | null => ('over' in open ? open.over : null);
 
 /** The sheet that is open, and those it lies over: they stay as they are, and get the keyboard back. */
@@ -49,6 +55,8 @@ function Opened({ open }: { open: Sheet }) {
       return <Lists onClose={close} />;
     case 'keys':
       return <KeysSheet onClose={close} />;
+    case 'drawing':
+      return <fieldEditor.Later of={open.of} onClose={close} />;
     case 'load':
       return <LoadSheet onClose={close} />;
     case 'logged':

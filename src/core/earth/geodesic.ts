@@ -20,11 +20,11 @@ export interface Line {
 /** Semi-major axis, metres. NIMA TR8350.2, table 3.1. */
 const A = 6378137;
 /** Flattening. NIMA TR8350.2, table 3.1. */
-const F = 1 / 298.257223563;
+export const F = 1 / 298.257223563;
 /** Semi-minor axis, metres: a (1 − f). */
 const B = A * (1 - F);
 
-const RADIANS_PER_DEGREE = Math.PI / 180;
+export const RADIANS_PER_DEGREE = Math.PI / 180;
 
 /** A change of longitude below this, radians, no longer moves the answer by a micrometre. */
 const SETTLED = 1e-13;
@@ -56,7 +56,7 @@ export function lineBetween(from: Place, to: Place): Line | null {
     const cosSqAlpha = 1 - sinAlpha ** 2;
     // (18); a line along the equator has no vertex to measure from, and the term vanishes.
     const cos2SigmaM = cosSqAlpha === 0 ? 0 : cosSigma - (2 * sinU1 * sinU2) / cosSqAlpha;
-    const C = (F / 16) * cosSqAlpha * (4 + F * (4 - 3 * cosSqAlpha)); // (10)
+    const C = longitudeSeries(cosSqAlpha); // (10)
     const before = lambda;
     lambda =
       L +
@@ -67,8 +67,10 @@ export function lineBetween(from: Place, to: Place): Line | null {
     // Past the opposite meridian it would settle on a line that is not the shortest.
     if (Math.abs(lambda) > Math.PI + SETTLED) return null;
     if (Math.abs(lambda - before) < SETTLED) {
+      const [metresPerRadian, k] = arcSeries(cosSqAlpha); // (3), (4)
+      const deltaSigma = arcCorrection(k, sinSigma, cosSigma, cos2SigmaM); // (6)
       return {
-        distanceM: arcLengthM(sigma, sinSigma, cosSigma, cos2SigmaM, cosSqAlpha),
+        distanceM: metresPerRadian * (sigma - deltaSigma), // (19)
         azimuth: trueDeg(Math.atan2(across, along) / RADIANS_PER_DEGREE),
       };
     }
@@ -77,28 +79,33 @@ export function lineBetween(from: Place, to: Place): Line | null {
 }
 
 /** Sine and cosine of the latitude on the auxiliary sphere: tan U = (1 − f) tan φ. */
-function reducedLatitude(latDeg: number): readonly [sin: number, cos: number] {
+export function reducedLatitude(latDeg: number): readonly [sin: number, cos: number] {
   const U = Math.atan((1 - F) * Math.tan(latDeg * RADIANS_PER_DEGREE));
   return [Math.sin(U), Math.cos(U)];
 }
 
-/** Length of the line, metres: s = b A (σ − Δσ). Vincenty (3), (4), (6) and (19). */
-function arcLengthM(
-  sigma: number,
-  sinSigma: number,
-  cosSigma: number,
-  cos2SigmaM: number,
-  cosSqAlpha: number,
-): number {
+/** How an arc on the auxiliary sphere is scaled to metres along the line, b A, and B: Vincenty (3) and (4). */
+export function arcSeries(cosSqAlpha: number): readonly [metresPerRadian: number, k: number] {
   const uSq = (cosSqAlpha * (A ** 2 - B ** 2)) / B ** 2;
   const scale = 1 + (uSq / 16384) * (4096 + uSq * (-768 + uSq * (320 - 175 * uSq))); // (3)
   const k = (uSq / 1024) * (256 + uSq * (-128 + uSq * (74 - 47 * uSq))); // (4)
-  const deltaSigma =
-    k *
-    sinSigma *
-    (cos2SigmaM +
-      (k / 4) *
-        (cosSigma * (2 * cos2SigmaM ** 2 - 1) -
-          (k / 6) * cos2SigmaM * (4 * sinSigma ** 2 - 3) * (4 * cos2SigmaM ** 2 - 3))); // (6)
-  return B * scale * (sigma - deltaSigma); // (19)
+  return [B * scale, k];
 }
+
+/** Δσ, what the arc differs by from its first guess: Vincenty (6). */
+export const arcCorrection = (
+  k: number,
+  sinSigma: number,
+  cosSigma: number,
+  cos2SigmaM: number,
+): number =>
+  k *
+  sinSigma *
+  (cos2SigmaM +
+    (k / 4) *
+      (cosSigma * (2 * cos2SigmaM ** 2 - 1) -
+        (k / 6) * cos2SigmaM * (4 * sinSigma ** 2 - 3) * (4 * cos2SigmaM ** 2 - 3)));
+
+/** How longitude on the sphere and on the ellipsoid differ, C: Vincenty (10). */
+export const longitudeSeries = (cosSqAlpha: number): number =>
+  (F / 16) * cosSqAlpha * (4 + F * (4 - 3 * cosSqAlpha));
