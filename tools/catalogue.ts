@@ -16,6 +16,7 @@ import { aircraftSchema } from '../src/core/aircraft/aircraft.schema';
 import { fieldSchema } from '../src/core/airfield/field.schema';
 import { procedureSchema } from '../src/core/procedure/procedure.schema';
 import { HASH_LENGTH, hashedBytes } from '../src/exchange/hash';
+import { faults } from '../src/views/sortie/documentWords.en';
 
 const KINDS = [
   { kind: 'field', folder: 'fields', schema: fieldSchema },
@@ -39,10 +40,13 @@ export function hashAtBuild(document: object): Hash {
   return createHash('sha256').update(hashedBytes(document)).digest('hex').slice(0, HASH_LENGTH);
 }
 
-/** Everything wrong with a document: one line each, with the file and the place in it. */
+/** Everything wrong with a document: one line each, with the file, the place in it and a sentence. */
 function complaints(file: string, issues: readonly v.BaseIssue<unknown>[]): string {
   return issues
-    .map((issue) => `${file}: at ${v.getDotPath(issue) ?? 'the top'}: ${issue.message}`)
+    .map(
+      (issue) =>
+        `${file}: at ${v.getDotPath(issue) ?? 'the top'}: ${faults[issue.message] ?? issue.message}`,
+    )
     .join('\n');
 }
 
