@@ -85,15 +85,15 @@ export function readCatalogue(folder: string): Entry[] {
 }
 
 const LIST = 'virtual:lapstrip-catalogue';
-const DOCUMENT = 'virtual:lapstrip-document/';
+/** All documents whole, in one file: they come after the first answer, and are stored together. */
+const WHOLE = 'virtual:lapstrip-documents';
+/** Before the name of a document without what the first answer can do without: each a file of its own. */
+const PLAIN = 'virtual:lapstrip-plain/';
 
 /** A document's module is named for its kind and code, and so is its chunk: `field-xhar`. */
 const nameOf = ({ kind, document }: Entry) => `${kind}-${document.code.toLowerCase()}`;
 
-/** Before the name of a module: an aircraft without its physics and its loading, a field without its taxi plan. */
-const PLAIN = 'plain-';
-
-/** What the first answer needs of a document. */
+/** What the first answer needs of a document: an aircraft without its physics and its loading, a field without its taxi plan. */
 function plainOf(document: Checked): object {
   if ('taxi' in document && 'runways' in document)
     return { ...document, taxi: { nodes: [], edges: [] } };
@@ -114,13 +114,14 @@ function listModule(entries: readonly Entry[]): string {
       ...(entry.kind === 'field' ? { about } : {}),
       ...('aircraft' in entry.document ? { aircraft: entry.document.aircraft } : {}),
     };
-    const loader = (name: string) =>
-      `() => import(${JSON.stringify(DOCUMENT + name)}).then((m) => m.default)`;
+    const file = nameOf(entry);
+    const plain = `() => import(${JSON.stringify(PLAIN + file)}).then((m) => m.default)`;
     // A procedure is not asked for before the first answer.
-    const plain = entry.kind === 'procedure' ? '' : `, loadPlain: ${loader(PLAIN + nameOf(entry))}`;
-    return `{ ...${JSON.stringify(shown)}, load: ${loader(nameOf(entry))}${plain} },`;
+    const loaders = `load: whole('${file}')${entry.kind === 'procedure' ? '' : `, loadPlain: ${plain}`}`;
+    return `{ ...${JSON.stringify(shown)}, ${loaders} },`;
   });
-  return `export const catalogue = [\n${lines.join('\n')}\n];`;
+  return `const whole = (name) => () => import('${WHOLE}').then((m) => m.default[name]);
+export const catalogue = [\n${lines.join('\n')}\n];`;
 }
 
 /** The plugin; `folder` holds `fields/`, `aircraft/` and `procedures/`. */
@@ -133,21 +134,19 @@ export function catalogue(folder: string): Plugin {
   return {
     name: 'lapstrip-catalogue',
     resolveId(id) {
-      return id === LIST || id.startsWith(DOCUMENT) ? `\0${id}` : undefined;
+      return id === LIST || id === WHOLE || id.startsWith(PLAIN) ? `\0${id}` : undefined;
     },
     load(id) {
       if (id === `\0${LIST}`) {
         for (const { file } of read()) this.addWatchFile(file);
         return listModule(read());
       }
-      if (!id.startsWith(`\0${DOCUMENT}`)) return undefined;
-      const name = id.slice(DOCUMENT.length + 1);
-      const found = read().find(
-        (entry) => name === nameOf(entry) || name === PLAIN + nameOf(entry),
-      );
-      if (found === undefined) return undefined;
-      const content = name.startsWith(PLAIN) ? plainOf(found.document) : found.document;
-      return `export default ${JSON.stringify(content)};`;
+      if (id === `\0${WHOLE}`) {
+        const whole = Object.fromEntries(read().map((entry) => [nameOf(entry), entry.document]));
+        return `export default ${JSON.stringify(whole)};`;
+      }
+      const found = read().find((entry) => id === `\0${PLAIN}${nameOf(entry)}`);
+      return found && `export default ${JSON.stringify(plainOf(found.document))};`;
     },
     // A document edited while the app is being worked on: read everything again, show it anew.
     handleHotUpdate({ file, server }) {

@@ -76,7 +76,15 @@ export const sortieMinute = computed(
 );
 
 const field = computed(() => documentOf<Field>(record, inputs.value.field));
-const aircraft = computed(() => documentOf<Aircraft>(record, inputs.value.aircraft));
+/** The first answer stands, or was waited for long enough: from now on everything may be loaded. */
+const answerStands = signal(false);
+
+// Without a field nothing is asked of an aircraft, and the pilot may yet take another one.
+const aircraft = computed(() =>
+  field.value === null && !answerStands.value
+    ? null
+    : documentOf<Aircraft>(record, inputs.value.aircraft),
+);
 
 /** The field and the aircraft in use, as far as they are in hand; the same while both are. */
 export const documents: ReadonlySignal<Pick<Documents, 'field' | 'aircraft'>> = computed(() => ({
@@ -112,13 +120,10 @@ const tables = computed((): Tables => {
   };
 });
 
-/** Something asked for variation: a wind given to magnetic north, or the first answer that stands. */
-const variationWanted = signal(false);
-
 /** Loads the magnetic model, once it is wanted, and whenever the sortie's date asks for another one. */
 export function followDate(): void {
   effect(() => {
-    if (!variationWanted.value && inputs.value.typedNorth === 'true') return;
+    if (!answerStands.value && inputs.value.typedNorth === 'true') return;
     const at = new Date(sortieMinute.value);
     const inHand = magnetic.peek();
     if (inHand !== null && at >= inHand.from && at <= inHand.until) return;
@@ -136,7 +141,7 @@ export function followDate(): void {
 
 /** Loads what can wait until the first answer stands. */
 export async function loadTheRest(): Promise<void> {
-  variationWanted.value = true;
+  answerStands.value = true;
   const loaded = await loadSun();
   sun.value = loaded;
 }

@@ -156,58 +156,8 @@ export type { ReadSpan, Remarks, Report, Trend, Weather } from './weather/whole/
 export const loadVariation = (at: Date) =>
   import('./earth/variationTable').then(({ variationTableFor }) => variationTableFor(at));
 
-/** Loads the reader of whole reports; the first answer reads their wind alone. */
-export const loadReportReader = () =>
-  import('./weather/readReport').then(({ readReport }) => readReport);
-
 /** Loads what works out the sun, when a step or a screen first asks for it. */
 export const loadSun = () => import('./earth/sun').then(({ sunFacts }) => sunFacts);
-
-export type { OutlookBrief } from './brief/outlook';
-export { sunFigure } from './brief/sunFigure';
-export type { WeatherBrief } from './brief/weather';
-export type { LowSun } from './earth/lowSun';
-export type { Spell, SunDay } from './earth/sun';
-export type { DocumentProblem, ReadDocument } from './readDocument.schema';
-export type { EndsCompared, RuleApplied } from './runway/compare';
-export type { WeatherQuestion } from './weather/questions';
-export type { WindOutlook } from './weather/windOutlook';
-export type { ThinBasis, WindTrend } from './weather/windTrend';
-
-/** Loads what a whole report, the sun and the winds so far mean for the day. */
-export const loadDay = () => import('./brief/day');
-
-export type { ClimbRung, Ladder, Rung } from './brief/ladder';
-export type { LookUp } from './brief/lookUp';
-export type { LandingLimit, TodayBrief } from './brief/today';
-
-/** Loads what works out today's numbers from mass, air, wind and slope. */
-export const loadPerformance = () => import('./brief/performance');
-
-export type {
-  Call,
-  CallFacts,
-  CallKind,
-  Compass,
-  Manner,
-  Readback,
-} from './radio/call';
-export type { TaxiFault } from './taxi/fault';
-export type { NodeId, TaxiEdge, TaxiNode } from './taxi/graph';
-export type { Progress, Stretch, Turn } from './taxi/pace';
-export type { Crossing, Mark, Route } from './taxi/route';
-export type { StretchId } from './taxi/rules';
-export type { Strip, StripEnd } from './taxi/runwayStrip';
-export type { Told } from './taxi/told';
-export type { Exit, WayIn } from './taxi/wayIn';
-export type { ChosenEntry, OfferedEntry, WayOut } from './taxi/wayOut';
-
-/** Loads what finds the way on the ground, its pace and its calls. */
-export const loadTaxi = () => import('./taxi/taxi');
-
-/** Loads what reads a document from outside, with its schemas. */
-export const loadDocumentReader = () =>
-  import('./readDocument.schema').then(({ readDocument }) => readDocument);
 
 export type { FieldEdit } from './airfield/edit';
 export type { FieldDraft, StoredDraft } from './airfield/editHistory';
@@ -217,19 +167,24 @@ export type { FieldFault } from './airfield/faults';
 export type { HotSpot, Radio } from './airfield/field';
 export type { RouteGap } from './airfield/routeGaps';
 export type { RunwayLine } from './airfield/runwayLine';
+export type { ClimbRung, Ladder, Rung } from './brief/ladder';
+export type { LookUp } from './brief/lookUp';
+export type { OutlookBrief } from './brief/outlook';
+export { sunFigure } from './brief/sunFigure';
+export type { LandingLimit, TodayBrief } from './brief/today';
+export type { WeatherBrief } from './brief/weather';
+export type { LowSun } from './earth/lowSun';
+export type { Spell, SunDay } from './earth/sun';
 export type { Fault } from './fault';
-
-/** Loads what draws and mends fields. */
-export const loadFieldEditor = () => import('./airfield/editor');
-
-export type { LoggedSortie, Note, PhaseTime, StepLeft } from './sortie/log';
-export type { LogSummary, LogTotals } from './sortie/logSummary';
-export type { LoggedTime, LogMoment, LogTimes } from './sortie/logTimes';
-export type { Written } from './sortie/understood';
-
-/** Loads what works out the log. */
-export const loadLogbook = () => import('./sortie/logbook');
-
+export {
+  loadDay,
+  loadDocumentReader,
+  loadFieldEditor,
+  loadLogbook,
+  loadPerformance,
+  loadReportReader,
+  loadTaxi,
+} from './loaders';
 export { holds } from './procedure/condition';
 export { applyEdit, type Edit, type StepChange } from './procedure/edit';
 export { type EditFault, type EditFaultCode, editFaults } from './procedure/editFaults';
@@ -267,3 +222,29 @@ export {
   type SimpleCondition,
   simpleCondition,
 } from './procedure/simpleCondition';
+export type {
+  Call,
+  CallFacts,
+  CallKind,
+  Compass,
+  Manner,
+  Readback,
+} from './radio/call';
+export type { DocumentProblem, ReadDocument } from './readDocument.schema';
+export type { EndsCompared, RuleApplied } from './runway/compare';
+export type { LoggedSortie, Note, PhaseTime, StepLeft } from './sortie/log';
+export type { LogSummary, LogTotals } from './sortie/logSummary';
+export type { LoggedTime, LogMoment, LogTimes } from './sortie/logTimes';
+export type { Written } from './sortie/understood';
+export type { TaxiFault } from './taxi/fault';
+export type { NodeId, TaxiEdge, TaxiNode } from './taxi/graph';
+export type { Progress, Stretch, Turn } from './taxi/pace';
+export type { Crossing, Mark, Route } from './taxi/route';
+export type { StretchId } from './taxi/rules';
+export type { Strip, StripEnd } from './taxi/runwayStrip';
+export type { Told } from './taxi/told';
+export type { Exit, WayIn } from './taxi/wayIn';
+export type { ChosenEntry, OfferedEntry, WayOut } from './taxi/wayOut';
+export type { WeatherQuestion } from './weather/questions';
+export type { WindOutlook } from './weather/windOutlook';
+export type { ThinBasis, WindTrend } from './weather/windTrend';

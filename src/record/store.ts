@@ -66,7 +66,12 @@ export async function openStore(): Promise<Store> {
   db.onversionchange = () => db.close();
   return {
     db,
-    recent: () => recentIn(db.transaction('entries').objectStore('entries')),
+    recent: async () => {
+      const few = await answerTo(entriesIn(db).getAll(null, RECENT));
+      if (few.length < RECENT) return few;
+      const { recentIn } = await import('./recent');
+      return recentIn(entriesIn(db), RECENT);
+    },
     read: async (part, sortie) => {
       const store = db.transaction(part).objectStore(part);
       return answerTo(sortie === undefined ? store.getAll() : store.index('sortie').getAll(sortie));
@@ -75,28 +80,7 @@ export async function openStore(): Promise<Store> {
   };
 }
 
-/** The entries numbered last, and the rest of the sorties that would be cut. */
-async function recentIn(store: IDBObjectStore): Promise<readonly Entry[]> {
-  const from = await new Promise<IDBValidKey | null>((resolve, reject) => {
-    const search = store.index('seq').openKeyCursor(null, 'prev');
-    let skipped = false;
-    search.onerror = () => reject(search.error);
-    search.onsuccess = () => {
-      const reached = search.result;
-      if (reached === null || skipped) return resolve(reached?.key ?? null);
-      skipped = true;
-      reached.advance(RECENT);
-    };
-  });
-  if (from === null) return answerTo(store.getAll());
-  const last: readonly Entry[] = await answerTo(
-    store.index('seq').getAll(IDBKeyRange.lowerBound(from)),
-  );
-  // The sortie that the reading begins amid, and the one that is flown, are wanted whole.
-  const cut = new Set([last[0], last.at(-1)].flatMap((entry) => entry?.sortie ?? []));
-  const whole = [...cut].map((sortie) => answerTo<Entry[]>(store.index('sortie').getAll(sortie)));
-  return [...(await Promise.all(whole)).flat(), ...last.filter(({ sortie }) => !cut.has(sortie))];
-}
+const entriesIn = (db: IDBDatabase) => db.transaction('entries').objectStore('entries');
 
 /** What the device answers to a request. */
 export function answerTo<T>(request: IDBRequest<T>): Promise<T> {

@@ -4,7 +4,6 @@ import type { ComponentChildren, JSX } from 'preact';
 import {
   enteredRead,
   enteredWind,
-  inputs,
   issuedMs,
   purpose,
   settled,
@@ -12,12 +11,13 @@ import {
   sortieMinute,
   wind,
 } from '../board/board';
-import { onRoll, openPlace, openSheet, openTyping } from '../board/places';
+import { openPlace, openSheet, openTyping } from '../board/places';
 import { wallMs } from '../board/time';
 import type { EnteredWind } from '../core';
 import { old } from '../parts/age';
 import { direction, utcDate, whole, zulu } from '../parts/format';
 import styles from './Strip.module.css';
+import { wrongKey } from './views';
 import { words } from './words.en';
 
 /** The strip. Each cell opens what changes it. */
@@ -25,7 +25,6 @@ export function Strip(): JSX.Element {
   const { using } = wind.value;
   const { field } = settled.value;
   const entered = enteredWind.value;
-  const { procedure } = inputs.value;
   const openSortie = () => openSheet({ kind: 'sortie' });
   return (
     <header class={styles.strip}>
@@ -67,18 +66,7 @@ export function Strip(): JSX.Element {
       >
         {zulu(sortieMinute.value)}
       </Cell>
-      {procedure !== null && !onRoll.value && (
-        <button
-          type="button"
-          class={`${styles.cell} ${styles.lists}`}
-          aria-label={`${words.strip.something} ${words.strip.wrong}`}
-          aria-description={words.strip.open.lists}
-          onClick={() => openSheet({ kind: 'wrong' })}
-        >
-          <span class={styles.label}>{words.strip.something}</span>
-          <span class={styles.value}>{words.strip.wrong}</span>
-        </button>
-      )}
+      <wrongKey.Later />
     </header>
   );
 }

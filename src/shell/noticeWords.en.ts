@@ -18,6 +18,9 @@ export const words = {
     'This device keeps nothing just now: what you enter is forgotten when the window closes.',
   update: 'A new version is ready. The sortie stays as it is.',
   takeUpdate: 'Take it now',
+  something: 'Something',
+  wrong: 'wrong',
+  openLists: 'opens the lists for it',
   undoable,
   undo: 'Undo',
 } as const;

@@ -14,6 +14,12 @@ const notices = laterPart(
   words.later,
   'asked',
 );
+/** The strip's key to the lists; no one has a procedure before the first answer. */
+export const wrongKey = laterPart(
+  () => import('./WrongKey').then(({ WrongKey }) => WrongKey),
+  words.later,
+  'asked',
+);
 const taxi = later(() => import('../views/taxi/Taxi').then(({ Taxi }) => Taxi));
 const steps = later(() => import('../views/steps/Steps').then(({ Steps }) => Steps));
 const numbers = later(() => import('../views/numbers/Numbers').then(({ Numbers }) => Numbers));
@@ -35,5 +41,5 @@ export const Sheets = sheets.Later;
 /** Loads the views that were not needed yet. */
 export function loadViews(): void {
   loadWindDetail();
-  for (const view of [notices, steps, taxi, numbers, log, sheets]) view.preload();
+  for (const view of [notices, wrongKey, steps, taxi, numbers, log, sheets]) view.preload();
 }

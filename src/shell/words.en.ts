@@ -22,13 +22,10 @@ export const words = {
     field: 'Field',
     noField: 'choose one',
     paused: 'paused',
-    something: 'Something',
-    wrong: 'wrong',
     open: {
       end: 'opens Wind',
       wind: 'opens the keypad',
       sortie: 'opens Sortie',
-      lists: 'opens the lists for it',
     },
     gust: 'gust',
     above: 'over',
