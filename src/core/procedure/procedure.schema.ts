@@ -109,15 +109,35 @@ const option = v.strictObject({
   fitted: described(v.boolean(), 'Whether it is, unless the pilot says otherwise.'),
 });
 
+const code = v.pipe(v.string(), v.regex(/^[a-z0-9-]{2,24}$/));
+
+const basedOn = v.strictObject({
+  code: described(code, 'The code of the original.'),
+  hash: described(v.pipe(v.string(), v.regex(/^[0-9a-f]{16}$/)), 'The content of the original.'),
+});
+
+const edition = v.strictObject({
+  number: described(v.pipe(v.number(), v.integer(), v.minValue(1)), 'Counts from 1.'),
+  keptAt: described(v.pipe(v.string(), v.isoTimestamp()), 'When it was kept, UTC.'),
+});
+
 const procedureShape = v.strictObject({
   ...document('procedure'),
-  code: described(v.pipe(v.string(), v.regex(/^[a-z0-9-]{2,24}$/)), 'Short name of the procedure.'),
+  code: described(
+    code,
+    'Short name of the procedure. A version of one’s own has that of its original.',
+  ),
   name: shortText,
   aircraft: described(
     v.pipe(v.string(), v.regex(/^[a-z0-9-]{2,24}$/)),
     'The code of the aircraft it is for.',
   ),
   about: text,
+  basedOn: described(
+    v.optional(basedOn),
+    'For a version of one’s own: what it was made from, so that it can follow when that changes.',
+  ),
+  edition: described(v.optional(edition), 'For a version of one’s own: which one it is.'),
   options: described(
     v.optional(v.pipe(v.array(option), v.maxLength(12))),
     'What one aircraft of the type has and another has not. The pilot says which is fitted.',

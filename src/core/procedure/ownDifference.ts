@@ -1,0 +1,78 @@
+/** What a pilot's own version has other than what it is based on. */
+
+import { type PartId, type PlacedStep, partsOf, placesOf } from './parts';
+import type { Procedure, Step, StepId } from './procedure';
+import { isSame } from './same';
+
+/** What is other in one part. A step that was moved and reworded is told as both. */
+export interface PartDifference {
+  readonly part: PartId;
+  readonly added: readonly Step[];
+  readonly removed: readonly Step[];
+  /** Steps that stand here now, and where they stood. */
+  readonly moved: readonly { readonly step: Step; readonly from: PartId }[];
+  readonly reworded: readonly { readonly before: Step; readonly after: Step }[];
+}
+
+/** The parts that differ, in the order of the own version; empty where nothing does. */
+export function ownDifference(base: Procedure, own: Procedure): readonly PartDifference[] {
+  const before = placesOf(base);
+  const after = placesOf(own);
+  const moved = movedSteps(base, own);
+  const parts = new Set([...partsOf(own), ...partsOf(base)].map(({ part }) => part));
+  return [...parts]
+    .map((part): PartDifference => {
+      const stood = [...before.values()].filter((one) => one.part === part);
+      const stand = [...after.values()].filter((one) => one.part === part);
+      return {
+        part,
+        added: stand.filter(({ step }) => !before.has(step.id)).map(({ step }) => step),
+        removed: stood.filter(({ step }) => !after.has(step.id)).map(({ step }) => step),
+        moved: stand
+          .filter(({ step }) => moved.has(step.id))
+          .map(({ step }) => ({ step, from: before.get(step.id)?.part ?? part })),
+        reworded: stand.flatMap(({ step }) => {
+          const was = before.get(step.id)?.step;
+          return was === undefined || isSame(was, step) ? [] : [{ before: was, after: step }];
+        }),
+      };
+    })
+    .filter(
+      ({ added, removed, moved, reworded }) =>
+        added.length + removed.length + moved.length + reworded.length > 0,
+    );
+}
+
+/**
+ * The steps that stand elsewhere: in another part, or among those of their part that must be taken
+ * out, as few as will do, for the others to stand in the order they had.
+ */
+export function movedSteps(before: Procedure, after: Procedure): ReadonlySet<StepId> {
+  const were = placesOf(before);
+  const are = [...placesOf(after).values()].filter(({ step }) => were.has(step.id));
+  const stayedIn = (one: PlacedStep) => were.get(one.step.id)?.part === one.part;
+  const moved = new Set(are.filter((one) => !stayedIn(one)).map(({ step }) => step.id));
+  for (const part of new Set(are.map((one) => one.part))) {
+    const stayed = are.filter((one) => one.part === part && stayedIn(one));
+    const inOrder = longestRise(stayed.map(({ step }) => were.get(step.id)?.index ?? 0));
+    for (const [index, { step }] of stayed.entries()) if (!inOrder.has(index)) moved.add(step.id);
+  }
+  return moved;
+}
+
+/** The places of as many numbers as rise from left to right when the others are left out. */
+function longestRise(numbers: readonly number[]): ReadonlySet<number> {
+  /** At each length: the place of the least number that such a row can end with. */
+  const ends: number[] = [];
+  /** For each number, the place of the one before it in its row. */
+  const before: (number | undefined)[] = [];
+  for (const [place, number] of numbers.entries()) {
+    const at = ends.findIndex((end) => (numbers[end] ?? 0) >= number);
+    const length = at === -1 ? ends.length : at;
+    before.push(ends[length - 1]);
+    ends[length] = place;
+  }
+  const row = new Set<number>();
+  for (let place = ends.at(-1); place !== undefined; place = before[place]) row.add(place);
+  return row;
+}

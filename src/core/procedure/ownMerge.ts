@@ -1,0 +1,138 @@
+/** An own version follows its original: what the original changed since, and what is the pilot's own, together. */
+
+import { movedSteps } from './ownDifference';
+import { listIn, type PartId, type PlacedStep, partsOf, placesOf } from './parts';
+import { PHASES } from './phases';
+import type { AbnormalList, Procedure, Step, StepId } from './procedure';
+import { isSame } from './same';
+
+/** Whose step is taken. */
+export type Side = 'mine' | 'theirs';
+
+/** A step that both changed, each otherwise; null where one has it no longer. */
+export interface Conflict {
+  readonly id: StepId;
+  readonly base: PlacedStep | null;
+  readonly mine: PlacedStep | null;
+  readonly theirs: PlacedStep | null;
+}
+
+/** Both together, and what both changed. */
+export interface Merged {
+  readonly document: Procedure;
+  readonly conflicts: readonly Conflict[];
+}
+
+interface Three {
+  readonly base: Procedure;
+  readonly theirs: Procedure;
+  readonly mine: Procedure;
+}
+
+/**
+ * Merges by the names of the steps. What one side alone changed is as that side has it; where both
+ * changed a step otherwise it is as `chosen` says, and the pilot's own unless it says so. In what
+ * order the steps of a part stand is never a conflict: the pilot's own order counts.
+ */
+export function mergeOwn(three: Three, chosen: ReadonlyMap<StepId, Side> = new Map()): Merged {
+  const { base, theirs, mine } = three;
+  const places = { base: placesOf(base), theirs: placesOf(theirs), mine: placesOf(mine) };
+  const moved = { theirs: movedSteps(base, theirs), mine: movedSteps(base, mine) };
+  const ids = new Set([...places.mine.keys(), ...places.theirs.keys()]);
+  const conflicts: Conflict[] = [];
+  const taken = new Map<StepId, { readonly step: Step; readonly placedBy: Side }>();
+  for (const id of ids) {
+    const conflict: Conflict = {
+      id,
+      base: places.base.get(id) ?? null,
+      mine: places.mine.get(id) ?? null,
+      theirs: places.theirs.get(id) ?? null,
+    };
+    const isConflict = inConflict(conflict);
+    if (isConflict) conflicts.push(conflict);
+    const side = isConflict ? (chosen.get(id) ?? 'mine') : sideOf(conflict);
+    const from = conflict[side];
+    if (from === null) continue;
+    const isFollowed = moved.theirs.has(id) && !moved.mine.has(id);
+    const placedBy =
+      isConflict || conflict.mine?.part !== conflict.theirs?.part
+        ? side
+        : isFollowed
+          ? 'theirs'
+          : 'mine';
+    taken.set(id, { step: from.step, placedBy });
+  }
+  const order = (part: PartId) => merged(part, three, taken, moved.mine);
+  return { document: documentOf(three, order), conflicts };
+}
+
+/** Whether the step is another one than it was, or elsewhere than in its part. */
+const isChanged = (was: PlacedStep | null, is: PlacedStep | null): boolean =>
+  was?.part !== is?.part || !isSame(was?.step, is?.step);
+
+const inConflict = ({ base, mine, theirs }: Conflict): boolean =>
+  isChanged(base, mine) && isChanged(base, theirs) && isChanged(mine, theirs);
+
+/** Whose it is where only one changed it; where both did the same it is the same. */
+const sideOf = ({ base, mine }: Conflict): Side => (isChanged(base, mine) ? 'mine' : 'theirs');
+
+/** The steps of a part: in the pilot's order, and what the original placed behind what it placed it behind. */
+function merged(
+  part: PartId,
+  { theirs, mine }: Three,
+  taken: ReadonlyMap<StepId, { readonly step: Step; readonly placedBy: Side }>,
+  movedByMine: ReadonlySet<StepId>,
+): Step[] {
+  const idsIn = (procedure: Procedure) =>
+    partsOf(procedure)
+      .filter((one) => one.part === part)
+      .flatMap(({ steps }) => steps.map(({ id }) => id));
+  const ids = idsIn(mine).filter((id) => taken.get(id)?.placedBy === 'mine');
+  let behind: StepId | null = null;
+  for (const id of idsIn(theirs)) {
+    if (taken.get(id)?.placedBy === 'theirs') {
+      ids.splice(behind === null ? 0 : ids.indexOf(behind) + 1, 0, id);
+      behind = id;
+    } else if (ids.includes(id) && !movedByMine.has(id)) {
+      behind = id;
+    }
+  }
+  return ids.flatMap((id) => taken.get(id)?.step ?? []);
+}
+
+/** What the pilot left as it was is as the original has it now. */
+const pick = <T>(base: T, theirs: T, mine: T): T => (isSame(base, mine) ? theirs : mine);
+
+function documentOf({ base, theirs, mine }: Three, order: (part: PartId) => Step[]): Procedure {
+  const has = ({ phases }: Procedure, phase: string) => phases.some((one) => one.phase === phase);
+  const phases = PHASES.map((phase) => ({ phase, steps: order(phase) })).filter(
+    ({ phase, steps }) =>
+      steps.length > 0 || pick(has(base, phase), has(theirs, phase), has(mine, phase)),
+  );
+  return {
+    ...pick(base, theirs, mine),
+    name: pick(base.name, theirs.name, mine.name),
+    about: pick(base.about, theirs.about, mine.about),
+    options: pick(base.options, theirs.options, mine.options),
+    phases,
+    lists: listsOf({ base, theirs, mine }, order),
+  };
+}
+
+/** The lists of both. One that the original dropped stays for as long as the pilot has steps in it. */
+function listsOf({ base, theirs, mine }: Three, order: (part: PartId) => Step[]): AbnormalList[] {
+  const find = ({ lists }: Procedure, id: string) => lists.find((list) => list.id === id);
+  const head = (list: AbnormalList | undefined) => list && { ...list, steps: [] };
+  const ids = new Set([...theirs.lists, ...mine.lists].map(({ id }) => id));
+  return [...ids].flatMap((id) => {
+    const steps = order(`list/${id}`);
+    const heads = [base, theirs, mine].map((one) => head(find(one, id)));
+    const [was, fresh, own] = heads;
+    const kept = pick(was, fresh, own) ?? (steps.length > 0 ? (own ?? fresh) : undefined);
+    return kept === undefined ? [] : [{ ...kept, steps }];
+  });
+}
+
+/** The name of a list in a merged document, for a part that a conflict names. */
+export const titleOf = ({ lists }: Procedure, part: PartId): string | null =>
+  lists.find(({ id }) => id === listIn(part))?.title ?? null;

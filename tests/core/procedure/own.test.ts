@@ -1,0 +1,198 @@
+/** An own version beside its original: what differs, and how the two come together. */
+
+import * as fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Edit } from '../../../src/core/procedure/edit';
+import { beginEditing, type Editing, edited } from '../../../src/core/procedure/editing';
+import { movedSteps, ownDifference } from '../../../src/core/procedure/ownDifference';
+import { mergeOwn } from '../../../src/core/procedure/ownMerge';
+import { findStep, partsOf, withAllPhases } from '../../../src/core/procedure/parts';
+import type { Procedure } from '../../../src/core/procedure/procedure';
+import { anyEdit, stepChange, WRITTEN } from './edits';
+
+const BASE = withAllPhases(WRITTEN);
+
+const versionWith = (edits: readonly Edit[], from: Procedure = BASE): Procedure =>
+  edits.reduce<Editing>((editing, edit) => edited(editing, edit), beginEditing(from)).document;
+
+const versions = fc.array(anyEdit(BASE), { maxLength: 20 }).map((edits) => versionWith(edits));
+
+const idsIn = (procedure: Procedure, part: string) =>
+  partsOf(procedure)
+    .find((one) => one.part === part)
+    ?.steps.map(({ id }) => id);
+
+describe('what is one’s own', () => {
+  test('a version has nothing other than itself, and any other has something', () => {
+    fc.assert(
+      fc.property(versions, (own) => {
+        expect(ownDifference(own, own)).toEqual([]);
+        const isOther = JSON.stringify(partsOf(own)) !== JSON.stringify(partsOf(BASE));
+        expect(ownDifference(BASE, own).length > 0).toBe(isOther);
+      }),
+    );
+  });
+
+  test('each kind of change is told in the part it was made in', () => {
+    const own = versionWith([
+      { kind: 'change', id: 'pins', to: { response: 'four, in the rack' } },
+      { kind: 'remove', id: 'lamps' },
+      { kind: 'duplicate', id: 'oil', as: 'own-1' },
+      { kind: 'move', id: 'brief', to: { part: 'taxi', index: 0 } },
+    ]);
+    const told = ownDifference(BASE, own).map((one) => ({
+      part: one.part,
+      added: one.added.map(({ id }) => id),
+      removed: one.removed.map(({ id }) => id),
+      moved: one.moved.map(({ step, from }) => `${step.id} from ${from}`),
+      reworded: one.reworded.map(({ before, after }) => `${before.response} → ${after.response}`),
+    }));
+    expect(told).toEqual([
+      {
+        part: 'ramp',
+        added: [],
+        removed: ['lamps'],
+        moved: [],
+        reworded: ['set → four, in the rack'],
+      },
+      { part: 'taxi', added: ['own-1'], removed: [], moved: ['brief from ramp'], reworded: [] },
+    ]);
+  });
+
+  test('of steps in another order as few as will do are told as moved', () => {
+    const own = versionWith([{ kind: 'move', id: 'pins', to: { part: 'ramp', index: 3 } }]);
+    expect([...movedSteps(BASE, own)]).toEqual(['pins']);
+  });
+});
+
+describe('following the original', () => {
+  test('an original that did not change leaves the own version as it is', () => {
+    fc.assert(
+      fc.property(versions, (mine) => {
+        const merged = mergeOwn({ base: BASE, theirs: BASE, mine });
+        expect(merged.conflicts).toEqual([]);
+        expect(merged.document).toEqual(mine);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test('an own version without a change becomes the new original', () => {
+    fc.assert(
+      fc.property(versions, (theirs) => {
+        const merged = mergeOwn({ base: BASE, theirs, mine: BASE });
+        expect(merged.conflicts).toEqual([]);
+        expect(merged.document).toEqual(theirs);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test('the same changes on both sides are no conflict', () => {
+    fc.assert(
+      fc.property(versions, (both) => {
+        const merged = mergeOwn({ base: BASE, theirs: both, mine: both });
+        expect(merged.conflicts).toEqual([]);
+        expect(merged.document).toEqual(both);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  /** The names of the steps, each given to one side or to none. */
+  const shared = fc.tuple(
+    ...partsOf(BASE)
+      .flatMap(({ steps }) => steps)
+      .map(({ id }) => fc.constantFrom('mine', 'theirs').map((side) => [id, side] as const)),
+  );
+
+  test('changes of different steps are never in conflict, and each is there', () => {
+    const changes = fc.array(
+      fc.record({
+        step: fc.nat(100),
+        what: fc.oneof(
+          stepChange.map((to) => ({ kind: 'change' as const, to })),
+          fc.constant({ kind: 'remove' as const }),
+          fc.record({
+            kind: fc.constant('move' as const),
+            to: fc.record({
+              part: fc.constantFrom(...partsOf(BASE).map(({ part }) => part)),
+              index: fc.nat(4),
+            }),
+          }),
+        ),
+      }),
+      { maxLength: 12 },
+    );
+    fc.assert(
+      fc.property(shared, changes, changes, (sides, myChanges, theirChanges) => {
+        const edits = (side: string, all: typeof myChanges): Edit[] => {
+          const ids = sides.filter(([, whose]) => whose === side).map(([id]) => id);
+          return ids.length === 0
+            ? []
+            : all.map(({ step, what }) => ({ ...what, id: ids[step % ids.length] ?? '' }));
+        };
+        const mine = versionWith(edits('mine', myChanges));
+        const theirs = versionWith(edits('theirs', theirChanges));
+        const { document, conflicts } = mergeOwn({ base: BASE, theirs, mine });
+        expect(conflicts).toEqual([]);
+        for (const [id, whose] of sides) {
+          const here = findStep(document, id);
+          const there = findStep(whose === 'mine' ? mine : theirs, id);
+          expect(here?.step).toEqual(there?.step);
+          expect(here?.part).toEqual(there?.part);
+        }
+      }),
+      { numRuns: 500 },
+    );
+  });
+
+  test('no step is lost or doubled, whatever both did', () => {
+    fc.assert(
+      fc.property(versions, versions, fc.constantFrom('mine', 'theirs'), (mine, theirs, side) => {
+        const { conflicts } = mergeOwn({ base: BASE, theirs, mine });
+        const chosen = new Map(conflicts.map(({ id }) => [id, side] as const));
+        const { document } = mergeOwn({ base: BASE, theirs, mine }, chosen);
+        const ids = partsOf(document).flatMap(({ steps }) => steps.map(({ id }) => id));
+        expect(new Set(ids).size).toBe(ids.length);
+        for (const { id } of partsOf(mine).flatMap(({ steps }) => steps)) {
+          const isDropped = findStep(theirs, id) === null && findStep(BASE, id) !== null;
+          if (!isDropped) expect(ids).toContain(id);
+        }
+        for (const conflict of conflicts) {
+          expect(findStep(document, conflict.id)?.step).toEqual(conflict[side]?.step);
+          expect(findStep(document, conflict.id)?.part).toEqual(conflict[side]?.part);
+        }
+      }),
+      { numRuns: 500 },
+    );
+  });
+
+  test('a step that both reworded is a conflict, and is as the pilot says', () => {
+    const reword = (response: string) =>
+      versionWith([{ kind: 'change', id: 'flaps', to: { response } }]);
+    const three = { base: BASE, mine: reword('15°'), theirs: reword('20°') };
+    const { document, conflicts } = mergeOwn(three);
+    expect(conflicts.map(({ id }) => id)).toEqual(['flaps']);
+    expect(findStep(document, 'flaps')?.step.response).toBe('15°');
+    const taken = mergeOwn(three, new Map([['flaps', 'theirs']]));
+    expect(findStep(taken.document, 'flaps')?.step.response).toBe('20°');
+  });
+
+  test('a step that one reworded and the other removed is a conflict', () => {
+    const mine = versionWith([{ kind: 'remove', id: 'flaps' }]);
+    const theirs = versionWith([{ kind: 'change', id: 'flaps', to: { response: '20°' } }]);
+    const three = { base: BASE, mine, theirs };
+    expect(mergeOwn(three).conflicts.map(({ id }) => id)).toEqual(['flaps']);
+    expect(findStep(mergeOwn(three).document, 'flaps')).toBeNull();
+    const taken = mergeOwn(three, new Map([['flaps', 'theirs']]));
+    expect(findStep(taken.document, 'flaps')?.step.response).toBe('20°');
+  });
+
+  test('a step that the original added comes behind the one it was added behind', () => {
+    const mine = versionWith([{ kind: 'move', id: 'oil', to: { part: 'taxi', index: 0 } }]);
+    const theirs = versionWith([{ kind: 'duplicate', id: 'flaps', as: 'slats' }]);
+    const { document } = mergeOwn({ base: BASE, mine, theirs });
+    expect(idsIn(document, 'taxi')).toEqual(['oil', 'flaps', 'slats', 'stop-bar']);
+  });
+});
