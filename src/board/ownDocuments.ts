@@ -1,11 +1,23 @@
-/** The documents that the pilot brought. */
+/** The documents that the pilot brought or wrote. */
 
 import type { ListedField, ListedProcedure } from 'virtual:lapstrip-catalogue';
+import { signal } from '@preact/signals';
+import type { Hash, Procedure } from '../core';
 import type { KeptDocument } from '../record/store';
 import { record } from './board';
 import { all, hold, type Listed, own } from './documents';
 
-/** Lists the documents that the pilot brought before. */
+/** A version of a procedure that the pilot wrote. */
+export interface OwnVersion {
+  readonly hash: Hash;
+  readonly content: Procedure;
+  readonly edition: NonNullable<Procedure['edition']>;
+}
+
+/** Every version that the pilot wrote, oldest first. Of each procedure the newest alone is listed to be flown. */
+export const ownVersions = signal<readonly OwnVersion[]>([]);
+
+/** Lists the documents that the pilot brought or wrote before. */
 export async function listOwnDocuments(): Promise<void> {
   for (const kept of await record.documents()) if (kept.own) list(kept);
 }
@@ -17,10 +29,41 @@ export async function addOwnDocument(kept: KeptDocument): Promise<void> {
   await record.keepDocument(kept);
 }
 
-function list({ hash, kind, content }: KeptDocument): void {
-  if (all.value.some((listed) => listed.hash === hash)) return;
-  // What it is listed with stands in it under the same names.
+const isVersion = (hash: Hash) => ownVersions.value.some((version) => version.hash === hash);
+
+function list(kept: KeptDocument): void {
+  if (isVersion(kept.hash) || all.value.some(({ hash }) => hash === kept.hash)) return;
+  const version = versionIn(kept);
+  if (version !== null) {
+    ownVersions.value = [...ownVersions.value, version].sort((a, b) =>
+      a.edition.keptAt < b.edition.keptAt ? -1 : 1,
+    );
+  }
+  const brought = own.value.filter(({ hash }) => !isVersion(hash));
+  own.value = [...brought, ...(version === null ? [listed(kept)] : []), ...newest()];
+}
+
+/** The newest version of each procedure; they come last, since they are what is flown. */
+const newest = (): readonly Listed[] =>
+  ownVersions.value
+    .filter(
+      (version, place, versions) =>
+        versions.findLastIndex(({ content }) => content.code === version.content.code) === place,
+    )
+    .map(({ hash, content }) => listed({ hash, kind: 'procedure', content }));
+
+/** What a document is listed with stands in it under the same names. */
+function listed({ hash, kind, content }: Omit<KeptDocument, 'own'>): Listed {
   const { code, name, about, aircraft } = content as ListedField & ListedProcedure;
   const load = async () => content;
-  own.value = [...own.value, { kind, hash, code, name, about, aircraft, load } as Listed];
+  return { kind, hash, code, name, about, aircraft, load } as Listed;
+}
+
+function versionIn({ hash, kind, content }: KeptDocument): OwnVersion | null {
+  if (kind !== 'procedure') return null;
+  const procedure = content as Procedure;
+  const { edition, basedOn } = procedure;
+  return edition === undefined || basedOn === undefined
+    ? null
+    : { hash, content: procedure, edition };
 }

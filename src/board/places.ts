@@ -32,6 +32,8 @@ export type Sheet =
   /** The lists for when something is wrong. */
   | { readonly kind: 'wrong' }
   | { readonly kind: 'load'; readonly over: Sheet | null }
+  /** One's own version of a procedure, to be written. */
+  | { readonly kind: 'editor'; readonly hash: Hash; readonly over: Sheet | null }
   /** A sortie of the log. */
   | { readonly kind: 'logged'; readonly sortie: Id }
   /** A document to be given away, or printed. */

@@ -216,3 +216,41 @@ export type { Written } from './sortie/understood';
 
 /** Loads what works out the log. */
 export const loadLogbook = () => import('./sortie/logbook');
+
+export { holds } from './procedure/condition';
+export { applyEdit, type Edit, type StepChange } from './procedure/edit';
+export { type EditFault, type EditFaultCode, editFaults } from './procedure/editFaults';
+export {
+  beginEditing,
+  type Editing,
+  edited,
+  editsOf,
+  redone,
+  replayed,
+  settled,
+  undone,
+} from './procedure/editing';
+export type { ConditionFact } from './procedure/facts';
+export { ownDifference, type PartDifference } from './procedure/ownDifference';
+export { type Conflict, type Merged, mergeOwn, type Side } from './procedure/ownMerge';
+export {
+  findStep,
+  listIn,
+  type PartId,
+  type Place as StepPlace,
+  type PlacedStep,
+  partsOf,
+  withAllPhases,
+  withoutEmptyPhases,
+} from './procedure/parts';
+export { CONDITION_FACTS } from './procedure/phases';
+export type { Condition } from './procedure/procedure.schema';
+export { isSame } from './procedure/same';
+export {
+  type Asked as AskedFact,
+  type AskedPart,
+  MOST_ASKED,
+  pickedCondition,
+  type SimpleCondition,
+  simpleCondition,
+} from './procedure/simpleCondition';

@@ -2,6 +2,7 @@
 
 import type { JSX } from 'preact';
 import { type Sheet, sheet } from '../board/places';
+import { later } from '../parts/later/Later';
 import { About } from '../views/about/About';
 import { LoadSheet } from '../views/load/LoadSheet';
 import { LoggedSheet } from '../views/log/LoggedSheet';
@@ -11,6 +12,13 @@ import { IncomingSheet } from '../views/sortie/IncomingSheet';
 import { SortieSheet } from '../views/sortie/SortieSheet';
 import { Lists } from '../views/steps/Lists';
 import { WhySheet } from '../views/why/WhySheet';
+import { words } from './words.en';
+
+/** Written rarely, and larger than the others: it comes when it is first opened. */
+const editor = later(
+  () => import('../views/editor/Editor').then(({ Editor }) => Editor),
+  words.later,
+);
 
 const under = (open: Sheet): Sheet | null => ('over' in open ? open.over : null);
 
@@ -48,6 +56,8 @@ function Opened({ open }: { open: Sheet }) {
       return <PrintSheet hash={open.hash} onClose={close} />;
     case 'incoming':
       return <IncomingSheet from={open.from} onClose={close} />;
+    case 'editor':
+      return <editor.Later hash={open.hash} onClose={close} />;
     case 'why':
       return <WhySheet title={open.title} figure={open.figure} onClose={close} />;
   }

@@ -1,7 +1,7 @@
 /** An own version follows its original: what the original changed since, and what is the pilot's own, together. */
 
 import { movedSteps } from './ownDifference';
-import { listIn, type PartId, type PlacedStep, partsOf, placesOf } from './parts';
+import { type PartId, type PlacedStep, partsOf, placesOf } from './parts';
 import { PHASES } from './phases';
 import type { AbnormalList, Procedure, Step, StepId } from './procedure';
 import { isSame } from './same';
@@ -132,7 +132,3 @@ function listsOf({ base, theirs, mine }: Three, order: (part: PartId) => Step[])
     return kept === undefined ? [] : [{ ...kept, steps }];
   });
 }
-
-/** The name of a list in a merged document, for a part that a conflict names. */
-export const titleOf = ({ lists }: Procedure, part: PartId): string | null =>
-  lists.find(({ id }) => id === listIn(part))?.title ?? null;

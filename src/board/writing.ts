@@ -1,0 +1,278 @@
+/** Writing one's own version of a procedure: the edit, its undo, and what is kept of it. */
+
+import { computed, signal } from '@preact/signals';
+import {
+  beginEditing,
+  type DocumentProblem,
+  type Edit,
+  type Editing,
+  edited,
+  editFaults,
+  editsOf,
+  type Hash,
+  isSame,
+  loadDocumentReader,
+  type Merged,
+  mergeOwn,
+  type Procedure,
+  redone,
+  replayed,
+  type Side,
+  type StepId,
+  settled,
+  undone,
+  withAllPhases,
+  withoutEmptyPhases,
+} from '../core';
+import { documentHash } from '../exchange/hash';
+import { newId } from '../record/record';
+import { forgetUnkept, readUnkept, writeUnkept } from '../record/unkept';
+import { inputs, record, sortie } from './board';
+import { setInputs } from './choices';
+import { all } from './documents';
+import { addOwnDocument, listOwnDocuments, type OwnVersion, ownVersions } from './ownDocuments';
+import { wallNowMs } from './time';
+
+/** A procedure by its name and its content. */
+interface Named {
+  readonly hash: Hash;
+  readonly content: Procedure;
+}
+
+/** What is being written. */
+export interface Writing {
+  readonly code: string;
+  /** The original as it is now. */
+  readonly original: Named;
+  /** What versions were made from, as far as it is kept here. */
+  readonly bases: ReadonlyMap<Hash, Procedure>;
+  /** As it was kept last, or the original under its own name: nothing is to be kept while it is that. */
+  readonly kept: Procedure;
+  readonly editing: Editing;
+}
+
+/** What is being written; null while it is opened, `failed` where it cannot be had. */
+export const writing = signal<Writing | 'failed' | null>(null);
+
+const open = () => (writing.value === 'failed' ? null : writing.value);
+
+/** The procedure as it stands in the edit. */
+export const written = computed(() => open()?.editing.document ?? null);
+
+/** What keeps it from being kept. */
+export const faults = computed(() => (written.value === null ? [] : editFaults(written.value)));
+
+/** Whether something was written that is not kept. */
+export const isUnkept = computed(() => {
+  const now = open();
+  return now !== null && !isSame(now.kept, now.editing.document);
+});
+
+/** The versions kept of what is being written, newest first. */
+export const versions = computed((): readonly OwnVersion[] => {
+  const code = open()?.code;
+  return ownVersions.value.filter(({ content }) => content.code === code).toReversed();
+});
+
+/** A version as it is edited: without its number, and with all phases. */
+function editable({ edition: _, ...content }: Procedure): Procedure {
+  return withAllPhases(content);
+}
+
+/** Opens a procedure to be written, where it was left; `ownName` names a version from the original's name. */
+export async function openWriting(
+  hash: Hash,
+  ownName: (original: string) => string,
+): Promise<void> {
+  writing.value = null;
+  try {
+    writing.value = await opened(hash, ownName);
+  } catch {
+    writing.value = 'failed';
+  }
+}
+
+async function opened(hash: Hash, ownName: (original: string) => string): Promise<Writing> {
+  await listOwnDocuments();
+  const documents = await record.documents();
+  // What the record holds has passed its schema where it entered.
+  const bases = new Map(
+    documents
+      .filter(({ kind }) => kind === 'procedure')
+      .map((kept) => [kept.hash, kept.content as Procedure]),
+  );
+  const asked = all.value.find((one) => one.kind === 'procedure' && one.hash === hash);
+  const content = asked?.kind === 'procedure' ? await asked.load() : bases.get(hash);
+  if (content === undefined) throw new Error('there is no such procedure');
+  const { code } = content;
+  const original = (await originalOf(code)) ?? { hash, content };
+  bases.set(original.hash, original.content);
+  const newest = ownVersions.value.findLast((version) => version.content.code === code);
+  const fresh: Procedure = {
+    ...original.content,
+    name: ownName(original.content.name),
+    basedOn: { code, hash: original.hash },
+  };
+  const kept = editable(newest?.content ?? fresh);
+  const left = await readUnkept(code);
+  const editing = left === null ? beginEditing(kept) : replayed(left.start, left.edits, left.made);
+  return { code, original, bases, kept, editing };
+}
+
+/** The original of a code: what came with the app, or was brought in its place since. */
+async function originalOf(code: string): Promise<Named | null> {
+  const isOwn = (hash: Hash) => ownVersions.value.some((version) => version.hash === hash);
+  const listed = all.value.findLast(
+    (one) => one.kind === 'procedure' && one.code === code && !isOwn(one.hash),
+  );
+  return listed?.kind === 'procedure' ? { hash: listed.hash, content: await listed.load() } : null;
+}
+
+function set(change: (editing: Editing) => Editing): void {
+  const now = open();
+  if (now === null) return;
+  const editing = change(now.editing);
+  if (editing === now.editing) return;
+  writing.value = { ...now, editing };
+  // The end of typing changes nothing that is kept.
+  if (editing.document !== now.editing.document) keepUnkept();
+}
+
+function keepUnkept(): void {
+  const now = open();
+  if (now === null) return;
+  const { code, editing } = now;
+  const { start, made } = editing;
+  void (isUnkept.value
+    ? writeUnkept({ code, start, edits: editsOf(editing), made: made.length })
+    : forgetUnkept(code));
+}
+
+/** Makes a change; while `typing`, it is one with the last where that is of the same text. */
+export const edit = (made: Edit, typing = false): void => set((now) => edited(now, made, typing));
+
+/** What is typed next is a change of its own. */
+export const settle = (): void => set(settled);
+
+/** Takes the last change back. */
+export const undo = (): void => set(undone);
+
+/** Makes again what was taken back last. */
+export const redo = (): void => set(redone);
+
+/** A name for a new step: no other step has had it, here or in the original. */
+export const newStepId = (): StepId => `own-${newId().slice(0, 12)}`;
+
+/** What came of keeping. */
+export type Kept =
+  | { readonly kind: 'kept'; readonly number: number; readonly flown: 'now' | 'next' | 'not' }
+  | { readonly kind: 'refused'; readonly problems: readonly DocumentProblem[] }
+  /** The page may not name documents, as where it was not served over https. */
+  | { readonly kind: 'failed' };
+
+/** Keeps what is written as the next version. Those before it stay. Never rejects. */
+export async function keepOwn(): Promise<Kept> {
+  const now = open();
+  if (now === null) return { kind: 'failed' };
+  const { document } = now.editing;
+  const number = (versions.value[0]?.edition.number ?? 0) + 1;
+  const edition = { number, keptAt: new Date(wallNowMs()).toISOString() };
+  try {
+    const readDocument = await loadDocumentReader();
+    const read = readDocument(JSON.stringify({ ...withoutEmptyPhases(document), edition }));
+    if (read.document?.kind !== 'procedure') {
+      return { kind: 'refused', problems: read.problems ?? [] };
+    }
+    const { content } = read.document;
+    const hash = await documentHash(content);
+    await keepOriginal(now.original);
+    await addOwnDocument({ hash, kind: 'procedure', content, own: true });
+    writing.value = { ...now, kept: document, editing: settled(now.editing) };
+    keepUnkept();
+    return { kind: 'kept', number, flown: fly(hash, now.code) };
+  } catch {
+    return { kind: 'failed' };
+  }
+}
+
+/** What the version was made from is kept with it, so that it can follow when the app brings another. */
+async function keepOriginal({ hash, content }: Named): Promise<void> {
+  const isKept = (await record.documents()).some((kept) => kept.hash === hash);
+  if (!isKept) await record.keepDocument({ hash, kind: 'procedure', content, own: false });
+}
+
+/** Takes the version for the next run, where the procedure is the one in use. A run that is begun keeps its own. */
+function fly(hash: Hash, code: string): 'now' | 'next' | 'not' {
+  const chosen = inputs.value.procedure;
+  const isInUse =
+    versions.value.some((version) => version.hash === chosen) ||
+    all.value.some((one) => one.kind === 'procedure' && one.hash === chosen && one.code === code) ||
+    open()?.bases.get(chosen ?? '')?.code === code;
+  if (!isInUse) return 'not';
+  setInputs({ procedure: hash });
+  return sortie.value.run === null ? 'now' : 'next';
+}
+
+/** Takes a version up again, or the original: a change like any other, which undo takes back. */
+export function takeUp(content: Procedure): void {
+  const now = open();
+  if (now === null) return;
+  const { name, basedOn } = now.editing.document;
+  const by = editable(content);
+  edit({
+    kind: 'replace',
+    // The original taken up again is a version of one's own still.
+    by: by.basedOn === undefined ? { ...by, name, basedOn: basedOnOf(now, basedOn) } : by,
+  });
+}
+
+const basedOnOf = ({ code, original }: Writing, before: Procedure['basedOn']) => ({
+  ...before,
+  code,
+  hash: original.hash,
+});
+
+/** The original changed since the version was made from it. */
+export interface News {
+  readonly theirs: Procedure;
+  /** Null where what it was made from is not kept here, and so cannot be told apart. */
+  readonly base: Procedure | null;
+}
+
+/** What the original brought since; null where it is as it was. */
+export const news = computed((): News | null => {
+  const now = open();
+  const hash = now?.editing.document.basedOn?.hash;
+  if (now === null || hash === undefined || hash === now.original.hash) return null;
+  const base = now.bases.get(hash);
+  return {
+    theirs: withAllPhases(now.original.content),
+    base: base === undefined ? null : withAllPhases(base),
+  };
+});
+
+/** What the version was made from, to see what is one's own; the original where that is not kept here. */
+export const comparedWith = computed((): Procedure | null => {
+  const now = open();
+  if (now === null) return null;
+  const base = now.bases.get(now.editing.document.basedOn?.hash ?? '');
+  return withAllPhases(base ?? now.original.content);
+});
+
+/** The version with what the original brought; null where there is nothing to follow. */
+export function following(chosen: ReadonlyMap<StepId, Side>): Merged | null {
+  const brought = news.value;
+  const mine = written.value;
+  return brought === null || brought.base === null || mine === null
+    ? null
+    : mergeOwn({ base: brought.base, theirs: brought.theirs, mine }, chosen);
+}
+
+/** Follows the original, as `chosen` says where both changed a step: one change, which undo takes back. */
+export function follow(chosen: ReadonlyMap<StepId, Side>): void {
+  const now = open();
+  const merged = following(chosen);
+  if (now === null || merged === null) return;
+  const basedOn = { code: now.code, hash: now.original.hash };
+  edit({ kind: 'replace', by: { ...withAllPhases(merged.document), basedOn } });
+}

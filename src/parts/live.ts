@@ -1,0 +1,28 @@
+/** Live numbers in a step's text, as they are read. */
+
+import { isLiveName, LIVE, type LiveName, piecesOf, roundedLive } from '../core';
+import { direction, whole } from './format';
+
+/** A piece of a text that is filled in: words as they stand, or what stands for a live number. */
+export interface FilledPiece {
+  readonly text: string;
+  readonly live: boolean;
+}
+
+/** A text in pieces, each name filled by `fill`; a name that is no live number stays as it is written. */
+export const filledPieces = (
+  text: string,
+  fill: (name: LiveName) => string,
+): readonly FilledPiece[] =>
+  piecesOf(text).map((piece) => {
+    if (typeof piece === 'string') return { text: piece, live: false };
+    return isLiveName(piece.live)
+      ? { text: fill(piece.live), live: true }
+      : { text: `{${piece.live}}`, live: false };
+  });
+
+/** A live number's value as it is written. */
+export function liveValue(name: LiveName, value: number | string): string {
+  if (typeof value === 'string') return value;
+  return LIVE[name].form === 'heading' ? direction(value) : whole(roundedLive(name, value));
+}

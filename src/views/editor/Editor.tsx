@@ -1,0 +1,173 @@
+/** Write: one's own version of a procedure, made from the original, which stays. */
+
+import type { JSX } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import {
+  faults,
+  isUnkept,
+  type Kept,
+  keepOwn,
+  openWriting,
+  settle,
+  writing,
+  written,
+} from '../../board/writing';
+import type { Hash } from '../../core';
+import { Choice } from '../../parts/choice/Choice';
+import { Key } from '../../parts/key/Key';
+import { Sheet } from '../../parts/sheet/Sheet';
+import { Differences } from './Differences';
+import styles from './Editor.module.css';
+import { Follow, News } from './Follow';
+import { StepForm } from './StepForm';
+import { StepList } from './StepList';
+import { makeAgain, open, openStep, said, takeBack } from './state';
+import { Versions } from './Versions';
+import { words } from './words.en';
+
+type View = keyof typeof words.views | 'follow';
+
+interface EditorProps {
+  /** The procedure, or one of its versions. */
+  readonly hash: Hash;
+  readonly onClose: () => void;
+}
+
+/** The sheet in which a procedure is written. */
+export function Editor({ hash, onClose }: EditorProps): JSX.Element {
+  useEffect(() => {
+    openStep.value = null;
+    said.value = '';
+    void openWriting(hash, words.ownName);
+    return settle;
+  }, [hash]);
+  return (
+    <Sheet
+      title={words.title(written.value?.name ?? '')}
+      close={words.close}
+      size="page"
+      onClose={onClose}
+    >
+      {writing.value === 'failed' && <p>{words.failed}</p>}
+      {writing.value === null && <p>{words.loading}</p>}
+      {written.value !== null && <Open />}
+    </Sheet>
+  );
+}
+
+function Open() {
+  const [view, setView] = useState<View>('steps');
+  useEffect(() => {
+    addEventListener('keydown', undoKeys);
+    return () => removeEventListener('keydown', undoKeys);
+  }, []);
+  return (
+    <div class={styles.editor}>
+      <Bar />
+      <Choice
+        label={words.viewsLabel}
+        options={(['steps', 'mine', 'versions'] as const).map((value) => ({
+          value,
+          name: words.views[value],
+        }))}
+        chosen={view === 'follow' ? null : view}
+        onChoose={setView}
+      />
+      {view !== 'follow' && <News onLook={() => setView('follow')} />}
+      {view === 'steps' && <Steps />}
+      {view === 'mine' && <Differences />}
+      {view === 'versions' && <Versions />}
+      {view === 'follow' && <Follow onDone={() => setView('steps')} />}
+    </div>
+  );
+}
+
+/** The list, and the step that is open: beside it where there is room, in its place where there is not. */
+function Steps() {
+  const id = openStep.value;
+  return (
+    <div class={styles.pair}>
+      <div class={`${styles.list} ${id === null ? '' : styles.away}`}>
+        <StepList />
+      </div>
+      <div class={`${styles.form} ${id === null ? styles.away : ''}`}>
+        {id === null ? (
+          <p class={styles.hint}>{words.chooseStep}</p>
+        ) : (
+          <StepForm key={id} id={id} />
+        )}
+      </div>
+    </div>
+  );
+}
+
+/** Undo and redo as everywhere, also while a text has the keyboard: its letters are changes too. */
+function undoKeys(event: KeyboardEvent): void {
+  if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
+  const key = event.key.toLowerCase();
+  if (key !== 'z' && key !== 'y') return;
+  event.preventDefault();
+  if (key === 'y' || event.shiftKey) makeAgain();
+  else takeBack();
+}
+
+/** Undo, redo and keep, and what stands between the edit and being kept. */
+function Bar() {
+  const now = writing.value;
+  const [kept, setKept] = useState<Kept | null>(null);
+  if (now === null || now === 'failed') return null;
+  const { made, undone } = now.editing;
+  const first = faults.value[0];
+  const keep = () =>
+    void keepOwn().then((result) => {
+      setKept(result);
+      said.value = '';
+    });
+  return (
+    <div class={styles.bar}>
+      <div class={styles.keys}>
+        <Key disabled={made.length === 0} onPress={takeBack}>
+          {words.undo}
+        </Key>
+        <Key disabled={undone.length === 0} onPress={makeAgain}>
+          {words.redo}
+        </Key>
+        <Key
+          look="pick"
+          className={styles.keep}
+          disabled={!isUnkept.value || first !== undefined}
+          onPress={keep}
+        >
+          {words.keep}
+        </Key>
+      </div>
+      <div class={styles.state} role="status">
+        {said.value !== '' && <p>{said.value}</p>}
+        {said.value === '' && first === undefined && <Outcome kept={kept} />}
+        {first !== undefined && <p class={styles.bad}>{words.faulty(faults.value.length)}</p>}
+      </div>
+      {first?.step != null && first.step !== openStep.value && (
+        <Key onPress={() => first.step !== null && open(first.step)}>{words.showFault}</Key>
+      )}
+    </div>
+  );
+}
+
+function Outcome({ kept }: { kept: Kept | null }) {
+  if (isUnkept.value && kept?.kind !== 'refused' && kept?.kind !== 'failed')
+    return <p>{words.unkept}</p>;
+  switch (kept?.kind) {
+    case 'kept':
+      return <p>{`${words.keptAs(kept.number)} ${words.flown[kept.flown]}`}</p>;
+    case 'refused':
+      return (
+        <p class={styles.bad}>
+          {words.refused} {kept.problems.map(({ at, what }) => `${at}: ${what}`).join('; ')}
+        </p>
+      );
+    case 'failed':
+      return <p class={styles.bad}>{words.keepFailed}</p>;
+    default:
+      return <p>{words.nothingToKeep}</p>;
+  }
+}

@@ -1,0 +1,31 @@
+/** One of many: the device's own list to pick from. */
+
+import type { JSX } from 'preact';
+import styles from './Editor.module.css';
+
+interface PickProps {
+  readonly name: string;
+  readonly options: readonly { readonly value: string; readonly name: string }[];
+  readonly chosen: string;
+  readonly onChoose: (value: string) => void;
+}
+
+/** A labelled list of which one is chosen. */
+export function Pick({ name, options, chosen, onChoose }: PickProps): JSX.Element {
+  return (
+    <label class={styles.name}>
+      {name}
+      <select
+        class={styles.input}
+        value={chosen}
+        onChange={(event) => onChoose(event.currentTarget.value)}
+      >
+        {options.map((option) => (
+          <option key={option.value} value={option.value} selected={option.value === chosen}>
+            {option.name}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}

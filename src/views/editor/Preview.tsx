@@ -1,0 +1,46 @@
+/** The step as Steps would show it under today's facts. */
+
+import type { JSX } from 'preact';
+import { steps } from '../../board/flight';
+import { holds, type Procedure, type Step } from '../../core';
+import styles from './Editor.module.css';
+import { Filled } from './StepList';
+import { conditionSaid } from './said';
+import { words } from './words.en';
+
+interface PreviewProps {
+  readonly step: Step;
+  readonly options: Procedure['options'];
+}
+
+/** What would be read, and whether it would be asked for. */
+export function Preview({ step, options }: PreviewProps): JSX.Element {
+  const { when } = step;
+  const applies = when === undefined ? true : holds(when, steps.value?.facts ?? {});
+  const said = applies === null ? words.notKnown : applies ? words.applies : words.notToday;
+  return (
+    <section class={styles.preview} aria-label={words.today}>
+      <p class={styles.small}>{words.today}</p>
+      <p class={styles.due}>
+        <b>
+          <Filled text={step.item} />
+        </b>{' '}
+        <Filled text={step.response} />
+      </p>
+      {step.note !== undefined && (
+        <p>
+          <Filled text={step.note} />
+        </p>
+      )}
+      {step.call !== undefined && (
+        <p>
+          <Filled text={step.call} />
+        </p>
+      )}
+      <p class={styles.small}>
+        {said}
+        {when !== undefined && ` (${words.when(conditionSaid(when, options))})`}
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,221 @@
+/** One step, to be changed: its words, its kind and what belongs to it, when it applies. */
+
+import type { JSX } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+import { edit, faults, settle, written } from '../../board/writing';
+import {
+  findStep,
+  type LIVE,
+  type LiveName,
+  listIn,
+  PHASES,
+  type PlacedStep,
+  type Procedure,
+  partsOf,
+  type Step,
+  type StepChange,
+  type StepId,
+} from '../../core';
+import { Choice } from '../../parts/choice/Choice';
+import { NumberField } from '../../parts/field/NumberField';
+import { Key } from '../../parts/key/Key';
+import styles from './Editor.module.css';
+import { Pick } from './Pick';
+import { Preview } from './Preview';
+import { partName } from './said';
+import { backToList, duplicateStep, moveBy, moveTo, placeBeside, removeStep } from './state';
+import { Texts } from './Texts';
+import { When } from './When';
+import { words } from './words.en';
+
+/** The form of a step; nothing where the step is gone. */
+export function StepForm({ id }: { id: StepId }): JSX.Element | null {
+  const head = useRef<HTMLHeadingElement>(null);
+  useEffect(() => head.current?.focus(), []);
+  const procedure = written.value;
+  const placed = procedure && findStep(procedure, id);
+  if (!placed) return null;
+  const { step } = placed;
+  const wrong = faults.value.filter((fault) => fault.step === id);
+  return (
+    <>
+      <div class={styles.keys}>
+        <Key className={styles.toList} onPress={backToList}>
+          {words.back}
+        </Key>
+        <Key disabled={placeBeside(id, -1) === null} onPress={() => moveBy(id, -1)}>
+          {words.up}
+        </Key>
+        <Key disabled={placeBeside(id, 1) === null} onPress={() => moveBy(id, 1)}>
+          {words.down}
+        </Key>
+        <Key onPress={() => duplicateStep(id)}>{words.duplicate}</Key>
+        <Key onPress={() => removeStep(id)}>{words.remove}</Key>
+      </div>
+      <h3 ref={head} tabIndex={-1} class="spoken">
+        {words.openStep(step.item)}
+      </h3>
+      <Preview step={step} options={procedure.options} />
+      {wrong.map(({ name, code }) => (
+        <p key={name + code} class={styles.bad}>
+          {words.faults[code]}
+        </p>
+      ))}
+      <Texts step={step} />
+      <Part title={words.kind}>
+        <Choice
+          label={words.kind}
+          options={KINDS.map((value) => ({ value, name: words.kinds[value] }))}
+          chosen={step.kind}
+          onChoose={(kind) => change(step, { kind, ...withoutOthers(kind) })}
+        />
+        <p class={styles.hint}>{words.kindHints[step.kind]}</p>
+        <OfKind step={step} />
+      </Part>
+      <When step={step} options={procedure.options} />
+      <Where placed={placed} procedure={procedure} />
+    </>
+  );
+}
+
+const KINDS = ['do', 'check', 'wait', 'say', 'gate', 'note', 'barrier'] as const;
+
+function Part({
+  title,
+  children,
+}: {
+  title: string;
+  children: JSX.Element | (JSX.Element | null)[];
+}) {
+  return (
+    <section class={styles.formPart}>
+      <h4 class={styles.partName}>{title}</h4>
+      {children}
+    </section>
+  );
+}
+
+const change = ({ id }: Step, to: StepChange): void => edit({ kind: 'change', id, to });
+
+/** What only steps of other kinds have goes with the kind; undo brings it back with it. */
+function withoutOthers(kind: Step['kind']): StepChange {
+  return {
+    ...(kind === 'wait' ? {} : { expectS: undefined }),
+    ...(kind === 'gate' ? {} : { gate: undefined, gateFt: undefined }),
+    ...(kind === 'say' ? {} : { call: undefined }),
+  };
+}
+
+/** The live numbers that a gate can be passed by. */
+const GATES = [
+  'markKt',
+  'lastStopKt',
+  'rotateKt',
+  'liftOffKt',
+  'gearKt',
+  'flapsKt',
+  'reheatOffKt',
+  'climbKt',
+  'referenceKt',
+  'approachKt',
+] as const satisfies readonly (keyof typeof LIVE & NonNullable<Step['gate']>)[];
+
+/** What belongs to the kind, and whether the step is critical. */
+function OfKind({ step }: { step: Step }) {
+  const { id } = step;
+  return (
+    <div class={styles.ofKind}>
+      {step.kind === 'wait' && (
+        <NumberField
+          name={words.expectS}
+          value={step.expectS ?? null}
+          least={0}
+          most={3600}
+          bad={words.expectBad}
+          hint={words.expectHint}
+          onChange={(value) =>
+            edit({ kind: 'change', id, to: { expectS: value ?? undefined } }, true)
+          }
+        />
+      )}
+      {step.kind === 'gate' && (
+        <>
+          <Pick
+            name={words.gate}
+            options={[
+              { value: '', name: words.none },
+              ...GATES.map((value) => ({ value, name: liveName(value) })),
+            ]}
+            chosen={step.gate ?? ''}
+            onChoose={(value) => change(step, { gate: GATES.find((one) => one === value) })}
+          />
+          <NumberField
+            name={words.gateFt}
+            value={step.gateFt ?? null}
+            least={0}
+            most={60_000}
+            bad={words.gateFtBad}
+            hint={words.gateFtHint}
+            onChange={(value) =>
+              edit({ kind: 'change', id, to: { gateFt: value ?? undefined } }, true)
+            }
+          />
+        </>
+      )}
+      <Key
+        pressed={step.critical === true}
+        onPress={() => change(step, { critical: step.critical ? undefined : true })}
+      >
+        {words.isCritical}
+      </Key>
+    </div>
+  );
+}
+
+const liveName = (name: LiveName): string => words.live[name];
+
+/** In which part it stands, how long it counts, and what it is tied to. */
+function Where({ placed, procedure }: { placed: PlacedStep; procedure: Procedure }) {
+  const { step, part } = placed;
+  const needed = step.needs === undefined ? null : findStep(procedure, step.needs);
+  return (
+    <section class={styles.formPart}>
+      <Pick
+        name={words.standsIn}
+        options={partsOf(procedure).map((one) => ({ value: one.part, name: partName(one.part) }))}
+        chosen={part}
+        onChoose={(value) => {
+          const to = partsOf(procedure).find((one) => one.part === value);
+          if (to !== undefined) moveTo(step.id, { part: to.part, index: to.steps.length });
+        }}
+      />
+      {listIn(part) === null && (
+        <Pick
+          name={words.until}
+          options={[
+            { value: '', name: words.ownPhase },
+            ...PHASES.map((value) => ({ value, name: words.phases[value] })),
+          ]}
+          chosen={step.until ?? ''}
+          onChoose={(value) => change(step, { until: PHASES.find((one) => one === value) })}
+        />
+      )}
+      {(part === 'roll' || step.tiedTo !== undefined) && (
+        <Key
+          pressed={step.tiedTo !== undefined}
+          onPress={() => {
+            change(step, { tiedTo: step.tiedTo === undefined ? 'brakes released' : undefined });
+            settle();
+          }}
+        >
+          {words.withBrakes}
+        </Key>
+      )}
+      {step.needs !== undefined && (
+        <Key onPress={() => change(step, { needs: undefined })}>
+          {words.buildsOn(needed?.step.item ?? step.needs)}
+        </Key>
+      )}
+    </section>
+  );
+}

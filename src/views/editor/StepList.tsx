@@ -1,0 +1,172 @@
+/** All steps of the procedure, part by part: to be opened, moved and added to. */
+
+import type { JSX } from 'preact';
+import { useEffect, useMemo, useRef } from 'preact/hooks';
+import { edit, faults, settle, written } from '../../board/writing';
+import { type PartId, type Procedure, partsOf, type Step } from '../../core';
+import { Key } from '../../parts/key/Key';
+import { filledPieces } from '../../parts/live';
+import { beginDrag, dragged } from './drag';
+import styles from './Editor.module.css';
+import { conditionSaid, liveNow, partName, textNow } from './said';
+import { addStep, moveBy, open, openStep, returnTo } from './state';
+import { words } from './words.en';
+
+/** The list. A part is drawn anew only when it changes: a key press in one step costs no other part. */
+export function StepList(): JSX.Element {
+  const root = useRef<HTMLDivElement>(null);
+  const procedure = written.value;
+  const back = returnTo.value;
+  useEffect(() => {
+    if (back === null) return;
+    returnTo.value = null;
+    const row = root.current?.querySelector(`[data-step="${back.id}"]`);
+    const target = row?.querySelector<HTMLElement>(`[data-at="${back.to}"]`);
+    target?.focus({ preventScroll: true });
+    row?.scrollIntoView({ block: 'nearest' });
+  }, [back]);
+  return (
+    <div ref={root}>
+      <label class={styles.name}>
+        {words.name}
+        <input
+          class={styles.input}
+          maxLength={80}
+          value={procedure?.name ?? ''}
+          onInput={(event) => edit({ kind: 'rename', name: event.currentTarget.value }, true)}
+          onBlur={settle}
+        />
+      </label>
+      {procedure !== null &&
+        partsOf(procedure).map(({ part, steps }) => (
+          <Part key={part} part={part} steps={steps} options={procedure.options} />
+        ))}
+    </div>
+  );
+}
+
+interface PartProps {
+  readonly part: PartId;
+  readonly steps: readonly Step[];
+  readonly options: Procedure['options'];
+}
+
+function Part({ part, steps, options }: PartProps) {
+  return useMemo(
+    () => (
+      <section class={styles.part}>
+        <h3 class={styles.partName}>{words.part(partName(part), steps.length)}</h3>
+        <ol data-part={part} class={styles.rows}>
+          {steps.map((step, index) => (
+            <Row key={step.id} step={step} part={part} index={index} options={options} />
+          ))}
+          <End part={part} count={steps.length} />
+        </ol>
+        <Key label={words.addTo(partName(part))} onPress={() => addStep(part)}>
+          {words.addStep}
+        </Key>
+      </section>
+    ),
+    [part, steps, options],
+  );
+}
+
+/** Whether a dragged step would come down before the step at that place of the part. */
+function isBefore(part: PartId, index: number, steps: number): boolean {
+  const drag = dragged.value;
+  if (drag?.to == null || drag.to.part !== part) return false;
+  const places = written.value && partsOf(written.value).find((one) => one.part === part)?.steps;
+  const from = places?.findIndex(({ id }) => id === drag.id) ?? -1;
+  // The place counts the other steps alone.
+  const at = from !== -1 && from <= drag.to.index ? drag.to.index + 1 : drag.to.index;
+  return at === index && index <= steps;
+}
+
+/** Below the last step: where a step can come down too. */
+function End({ part, count }: { part: PartId; count: number }) {
+  const isHere = isBefore(part, count, count);
+  if (count === 0)
+    return <li class={`${styles.end} ${isHere ? styles.here : ''}`}>{words.noSteps}</li>;
+  return isHere ? <li class={`${styles.last} ${styles.here}`} aria-hidden="true" /> : null;
+}
+
+interface RowProps {
+  readonly step: Step;
+  readonly part: PartId;
+  readonly index: number;
+  readonly options: Procedure['options'];
+}
+
+const STEP_BY: Readonly<Record<string, -1 | 1>> = { ArrowUp: -1, ArrowDown: 1 };
+
+function Row({ step, part, index, options }: RowProps) {
+  const { id } = step;
+  const item = textNow(step.item);
+  const fault = faults.value.find((one) => one.step === id);
+  const move = (event: KeyboardEvent, at: 'handle' | 'row') => {
+    const by = STEP_BY[event.key];
+    // The handle moves with the arrows alone; elsewhere they scroll, and move with Alt.
+    if (by === undefined || (at === 'row' && !event.altKey)) return;
+    event.preventDefault();
+    moveBy(id, by);
+    returnTo.value = { id, to: at };
+  };
+  const classes = [
+    styles.row,
+    openStep.value === id ? styles.opened : '',
+    dragged.value?.id === id ? styles.lifted : '',
+    isBefore(part, index, index) ? styles.here : '',
+  ];
+  return (
+    <li data-step={id} class={classes.filter(Boolean).join(' ')}>
+      <button
+        type="button"
+        class={styles.handle}
+        data-at="handle"
+        aria-label={words.drag(item)}
+        onPointerDown={(event) => beginDrag(event, id)}
+        onKeyDown={(event) => move(event, 'handle')}
+      >
+        <svg viewBox="0 0 16 24" class={styles.grip} aria-hidden="true">
+          <path d="M2 7H14M2 12H14M2 17H14" />
+        </svg>
+      </button>
+      <button
+        type="button"
+        class={styles.open}
+        data-at="row"
+        aria-pressed={openStep.value === id}
+        aria-keyshortcuts="Alt+ArrowUp Alt+ArrowDown"
+        onClick={() => open(id)}
+        onKeyDown={(event) => move(event, 'row')}
+      >
+        <span class={styles.line}>
+          <b>{item}</b> <Filled text={step.response} />
+        </span>
+        <span class={styles.about}>{aboutStep(step, options)}</span>
+        {fault !== undefined && <span class={styles.bad}>{words.faults[fault.code]}</span>}
+      </button>
+    </li>
+  );
+}
+
+/** A text with its live numbers underlined: they are today's. */
+export function Filled({ text }: { text: string }): JSX.Element {
+  return (
+    <span>
+      {filledPieces(text, liveNow).map((piece) =>
+        piece.live ? <span class={styles.live}>{piece.text}</span> : piece.text,
+      )}
+    </span>
+  );
+}
+
+/** Its kind, and what else is to be known of it, on one line. */
+export function aboutStep(step: Step, options: Procedure['options']): string {
+  return [
+    words.kinds[step.kind],
+    ...(step.critical ? [words.critical] : []),
+    ...(step.expectS === undefined ? [] : [words.expect(String(step.expectS))]),
+    ...(step.when === undefined ? [] : [words.when(conditionSaid(step.when, options))]),
+  ].join(', ');
+}

@@ -1,0 +1,127 @@
+/** A step's words, and the picker that puts a live number where the caret is. */
+
+import type { JSX } from 'preact';
+import { useRef, useState } from 'preact/hooks';
+import { edit, faults, settle } from '../../board/writing';
+import { isLiveName, LIVE, type LiveName, type Step, type StepChange } from '../../core';
+import { NO_BREAK_SPACE } from '../../parts/format';
+import { Key } from '../../parts/key/Key';
+import styles from './Editor.module.css';
+import { Pick } from './Pick';
+import { liveNow } from './said';
+import { words } from './words.en';
+
+type TextName = 'item' | 'response' | 'note' | 'call';
+
+type TextElement = HTMLInputElement | HTMLTextAreaElement;
+
+/** Longest texts, as the schema has them, characters. */
+const LONGEST_SHORT = 80;
+const LONGEST_TEXT = 600;
+
+const UNITS: Readonly<Record<string, string>> = { deg: '°', degC: '°C' };
+
+const NAMES = Object.keys(LIVE).filter(isLiveName);
+
+/** The texts of a step. */
+export function Texts({ step }: { step: Step }): JSX.Element {
+  /** The text that had the keyboard last, and where its caret was. */
+  const last = useRef<{ name: TextName; element: TextElement } | null>(null);
+  const [picked, setPicked] = useState<LiveName>('rotateKt');
+  const insert = () => {
+    const element = last.current?.element;
+    const name = last.current?.name ?? 'response';
+    const text = step[name] ?? '';
+    const from = element?.selectionStart ?? text.length;
+    const to = element?.selectionEnd ?? from;
+    const after = `${text.slice(0, from)}{${picked}}`;
+    settle();
+    change(step, name, after + text.slice(to), false);
+    // When the new text stands in it.
+    setTimeout(() => {
+      element?.focus();
+      element?.setSelectionRange(after.length, after.length);
+    });
+  };
+  const text = (name: TextName, label: string) => (
+    <Text
+      key={name}
+      step={step}
+      name={name}
+      label={label}
+      onFocus={(element) => {
+        last.current = { name, element };
+      }}
+    />
+  );
+  return (
+    <section class={styles.formPart}>
+      {text('item', words.item)}
+      {text('response', words.response)}
+      {text('note', words.note)}
+      {step.kind === 'say' && text('call', words.call)}
+      <div class={styles.inserting}>
+        <Pick
+          name={words.insertLive}
+          options={NAMES.map((name) => ({
+            value: name,
+            name: words.liveNow(words.live[name], withUnit(name)),
+          }))}
+          chosen={picked}
+          onChoose={(name) => isLiveName(name) && setPicked(name)}
+        />
+        <Key onPress={insert}>{words.insert}</Key>
+      </div>
+    </section>
+  );
+}
+
+function withUnit(name: LiveName): string {
+  const kind = LIVE[name];
+  const value = liveNow(name);
+  if (!('unit' in kind) || value === words.unknown || kind.form === 'heading') return value;
+  return `${value}${NO_BREAK_SPACE}${UNITS[kind.unit] ?? kind.unit}`;
+}
+
+/** An item and a response must say something; a note and a call that say nothing are left out. */
+function change({ id }: Step, name: TextName, text: string, typing: boolean): void {
+  const isOptional = name === 'note' || name === 'call';
+  const to: StepChange = { [name]: isOptional && text === '' ? undefined : text };
+  edit({ kind: 'change', id, to }, typing);
+}
+
+interface TextProps {
+  readonly step: Step;
+  readonly name: TextName;
+  readonly label: string;
+  readonly onFocus: (element: TextElement) => void;
+}
+
+function Text({ step, name, label, onFocus }: TextProps) {
+  const isShort = name === 'item' || name === 'response';
+  const isWrong = faults.value.some((fault) => fault.step === step.id && fault.name === name);
+  const common = {
+    value: step[name] ?? '',
+    'aria-invalid': isWrong,
+    onFocus: (event: { readonly currentTarget: TextElement }) => onFocus(event.currentTarget),
+    onInput: (event: { readonly currentTarget: TextElement }) =>
+      change(step, name, event.currentTarget.value, true),
+    onBlur: settle,
+  };
+  return isShort ? (
+    <label class={styles.name}>
+      {label}
+      <input class={styles.input} maxLength={LONGEST_SHORT} {...common} />
+    </label>
+  ) : (
+    <label class={styles.name}>
+      {label}
+      <textarea
+        class={`${styles.input} ${styles.long}`}
+        rows={2}
+        maxLength={LONGEST_TEXT}
+        {...common}
+      />
+    </label>
+  );
+}

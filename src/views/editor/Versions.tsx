@@ -1,0 +1,73 @@
+/** The versions that were kept: any of them, and the original, can be taken up again. */
+
+import type { JSX } from 'preact';
+import { takeUp, versions, writing, written } from '../../board/writing';
+import { isSame, type Procedure, withoutEmptyPhases } from '../../core';
+import { utcDate, zulu } from '../../parts/format';
+import { Key } from '../../parts/key/Key';
+import styles from './Editor.module.css';
+import { said } from './state';
+import { words } from './words.en';
+
+/** The list of versions, newest first, and the original. */
+export function Versions(): JSX.Element {
+  const now = writing.value;
+  if (now === null || now === 'failed') return <p>{words.loading}</p>;
+  return (
+    <>
+      {versions.value.length === 0 && <p>{words.noVersions}</p>}
+      <ol>
+        {versions.value.map(({ hash, content, edition }) => (
+          <Version
+            key={hash}
+            name={words.version(edition.number)}
+            about={keptOn(edition.keptAt)}
+            content={content}
+          />
+        ))}
+        <Version name={words.original} about={words.asOriginal} content={now.original.content} />
+      </ol>
+    </>
+  );
+}
+
+function keptOn(keptAt: string): string {
+  const ms = Date.parse(keptAt);
+  return words.keptOn(utcDate(ms), zulu(ms));
+}
+
+/** What counts when two versions are held together: neither their numbers nor, for the original, the name. */
+const stepsOf = (procedure: Procedure) => {
+  const { phases, lists } = withoutEmptyPhases(procedure);
+  return { phases, lists };
+};
+
+interface VersionProps {
+  readonly name: string;
+  readonly about: string;
+  readonly content: Procedure;
+}
+
+function Version({ name, about, content }: VersionProps) {
+  const isNow = written.value !== null && isSame(stepsOf(content), stepsOf(written.value));
+  return (
+    <li class={styles.version}>
+      <p>
+        <b>{name}</b>, {about}
+      </p>
+      {isNow ? (
+        <p>{words.isNow}</p>
+      ) : (
+        <Key
+          label={words.takeUpOf(name)}
+          onPress={() => {
+            takeUp(content);
+            said.value = words.takenUp;
+          }}
+        >
+          {words.takeUp}
+        </Key>
+      )}
+    </li>
+  );
+}

@@ -1,0 +1,72 @@
+/** A procedure in words: its parts, its conditions, its live numbers under the facts of the moment. */
+
+import { enteredWind, wind } from '../../board/board';
+import { steps } from '../../board/flight';
+import { written } from '../../board/writing';
+import {
+  type Condition,
+  type LiveName,
+  listIn,
+  type PartId,
+  PHASES,
+  type Procedure,
+} from '../../core';
+import { direction, whole } from '../../parts/format';
+import { filledPieces, liveValue } from '../../parts/live';
+import { words } from './words.en';
+
+/** A part by its name: that of its phase, or its list's title. */
+export function partName(part: PartId, procedure: Procedure | null = written.value): string {
+  const phase = PHASES.find((name) => name === part);
+  if (phase !== undefined) return words.phases[phase];
+  const list = listIn(part);
+  return procedure?.lists.find(({ id }) => id === list)?.title ?? list ?? '';
+}
+
+/** A live number as it is just now; a dash where it is not known. */
+export function liveNow(name: LiveName): string {
+  if (name === 'wind') return windNow();
+  const value = steps.value?.facts[name] ?? null;
+  if (value === null || typeof value === 'boolean')
+    return name === 'callsign' ? words.yourCallsign : words.unknown;
+  return liveValue(name, value);
+}
+
+function windNow(): string {
+  const read = wind.value.wind;
+  if (enteredWind.value === null || read === null) return words.unknown;
+  const from = read.fromDeg === null ? '' : `${direction(read.fromDeg)} `;
+  const gust = read.gustKt === null ? '' : ` ${words.gust} ${whole(read.gustKt)}`;
+  return `${from}${whole(read.speedKt ?? 0)}${gust}`;
+}
+
+/** A step's text as it is read just now. */
+export const textNow = (text: string): string =>
+  filledPieces(text, liveNow)
+    .map((piece) => piece.text)
+    .join('');
+
+/** What a leaf of a condition asks for, and what it asks for turned round. */
+export function leafSaid(
+  leaf: Exclude<Condition, { all: unknown } | { any: unknown } | { not: unknown }>,
+  options: Procedure['options'],
+): readonly [string, string] {
+  if ('fact' in leaf) return words.facts[leaf.fact];
+  const [yes = '', no = ''] =
+    'option' in leaf
+      ? words.option(options?.find(({ id }) => id === leaf.option)?.name ?? leaf.option)
+      : words.wind(String(leaf.windAboveKt));
+  return [yes, no];
+}
+
+/** A condition in words. */
+export function conditionSaid(condition: Condition, options: Procedure['options']): string {
+  const said = (part: Condition) => conditionSaid(part, options);
+  if ('all' in condition) return condition.all.map(said).join(words.and);
+  if ('any' in condition) return condition.any.map(said).join(words.or);
+  if (!('not' in condition)) return leafSaid(condition, options)[0];
+  const { not } = condition;
+  return 'all' in not || 'any' in not || 'not' in not
+    ? words.not(said(not))
+    : leafSaid(not, options)[1];
+}

@@ -1,0 +1,123 @@
+/** What of the procedure is looked at, and what is said of what was just done. */
+
+import { signal } from '@preact/signals';
+import { edit, newStepId, redo, undo, written } from '../../board/writing';
+import { findStep, type PartId, partsOf, type StepId, type StepPlace } from '../../core';
+import { partName, textNow } from './said';
+import { words } from './words.en';
+
+/** The step that is open to be changed; null: none. */
+export const openStep = signal<StepId | null>(null);
+
+/** What was just done, for a screen reader and for the eye. */
+export const said = signal('');
+
+/** Where the keyboard is to be when the list is drawn next: a step that moved, or was closed. */
+export const returnTo = signal<{ readonly id: StepId; readonly to: 'handle' | 'row' } | null>(null);
+
+/** Opens a step. */
+export function open(id: StepId): void {
+  openStep.value = id;
+}
+
+/** Goes back to the list, to the step that was open. */
+export function backToList(): void {
+  const id = openStep.value;
+  openStep.value = null;
+  if (id !== null) returnTo.value = { id, to: 'row' };
+}
+
+/** Moves a step to a place, and says where it is. */
+export function moveTo(id: StepId, to: StepPlace): void {
+  edit({ kind: 'move', id, to });
+  const document = written.value;
+  const found = document && findStep(document, id);
+  if (!found) return;
+  const count = partsOf(document).find(({ part }) => part === found.part)?.steps.length ?? 0;
+  said.value = words.movedTo(
+    textNow(found.step.item),
+    found.index + 1,
+    count,
+    partName(found.part),
+  );
+}
+
+/** The place one further up or down, in the next part where its own ends; null at either end of all. */
+export function placeBeside(id: StepId, by: -1 | 1): StepPlace | null {
+  const document = written.value;
+  const found = document && findStep(document, id);
+  if (!found) return null;
+  const parts = partsOf(document);
+  const at = parts.findIndex(({ part }) => part === found.part);
+  const steps = parts[at]?.steps ?? [];
+  const index = found.index + by;
+  if (index >= 0 && index < steps.length) return { part: found.part, index };
+  const next = parts[at + by];
+  return next === undefined ? null : { part: next.part, index: by === -1 ? next.steps.length : 0 };
+}
+
+/** Moves a step by one. */
+export function moveBy(id: StepId, by: -1 | 1): void {
+  const to = placeBeside(id, by);
+  if (to !== null) moveTo(id, to);
+}
+
+/** Adds a step at the end of a part, before the barrier that closes it, and opens it. */
+export function addStep(part: PartId): void {
+  const document = written.value;
+  const steps = document && partsOf(document).find((one) => one.part === part)?.steps;
+  if (!steps) return;
+  const index = steps.at(-1)?.kind === 'barrier' ? steps.length - 1 : steps.length;
+  const id = newStepId();
+  const step = { id, kind: 'do', item: words.newItem, response: words.newResponse } as const;
+  edit({ kind: 'insert', step, at: { part, index } });
+  open(id);
+}
+
+/** Puts the same step once more behind it, and opens that. */
+export function duplicateStep(id: StepId): void {
+  const as = newStepId();
+  edit({ kind: 'duplicate', id, as });
+  open(as);
+}
+
+/** Removes a step; undo brings it back. */
+export function removeStep(id: StepId): void {
+  const document = written.value;
+  const found = document && findStep(document, id);
+  if (!found) return;
+  const near = placeBeside(id, 1);
+  const beside = partsOf(document)
+    .find(({ part }) => part === near?.part)
+    ?.steps.find((step) => step.id !== id);
+  const next =
+    near?.part === found.part
+      ? partsOf(document).find(({ part }) => part === near.part)?.steps[near.index]
+      : beside;
+  edit({ kind: 'remove', id });
+  openStep.value = null;
+  if (next !== undefined) returnTo.value = { id: next.id, to: 'row' };
+  said.value = words.removed(textNow(found.step.item));
+}
+
+/** Takes the last change back, and says so. */
+export function takeBack(): void {
+  undo();
+  said.value = words.undone;
+  closeGone();
+}
+
+/** Makes again what was taken back, and says so. */
+export function makeAgain(): void {
+  redo();
+  said.value = words.redone;
+  closeGone();
+}
+
+/** A step that is there no longer cannot stay open. */
+export function closeGone(): void {
+  const id = openStep.value;
+  if (id !== null && written.value !== null && findStep(written.value, id) === null) {
+    openStep.value = null;
+  }
+}
