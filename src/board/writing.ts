@@ -27,7 +27,7 @@ import {
 import { documentHash } from '../exchange/hash';
 import { newId } from '../record/record';
 import { forgetUnkept, readUnkept, writeUnkept } from '../record/unkept';
-import { inputs, record, sortie } from './board';
+import { inputs, record, sortie, steady } from './board';
 import { setInputs } from './choices';
 import { all } from './documents';
 import { addOwnDocument, listOwnDocuments, type OwnVersion, ownVersions } from './ownDocuments';
@@ -59,8 +59,8 @@ const open = () => (writing.value === 'failed' ? null : writing.value);
 /** The procedure as it stands in the edit. */
 export const written = computed(() => open()?.editing.document ?? null);
 
-/** What keeps it from being kept. */
-export const faults = computed(() => (written.value === null ? [] : editFaults(written.value)));
+/** What keeps it from being kept; the same list for as long as the same is wrong, so that no key draws all rows. */
+export const faults = steady(() => (written.value === null ? [] : editFaults(written.value)));
 
 /** Whether something was written that is not kept. */
 export const isUnkept = computed(() => {
@@ -138,7 +138,23 @@ function set(change: (editing: Editing) => Editing): void {
   if (editing.document !== now.editing.document) keepUnkept();
 }
 
+/** So long after a key what was typed is stored, ms: out of the way of the frame that shows it. */
+const STORE_AFTER_MS = 50;
+
+let waiting: ReturnType<typeof setTimeout> | undefined;
+
 function keepUnkept(): void {
+  waiting ??= setTimeout(storeUnkept, STORE_AFTER_MS);
+}
+
+/** A page that is left may not come back: what waits to be stored is stored at once. */
+addEventListener('pagehide', () => {
+  if (waiting !== undefined) storeUnkept();
+});
+
+function storeUnkept(): void {
+  clearTimeout(waiting);
+  waiting = undefined;
   const now = open();
   if (now === null) return;
   const { code, editing } = now;

@@ -54,7 +54,11 @@ async function beginPlain(page: Page): Promise<void> {
 
 type Begin = (page: Page) => Promise<void>;
 
-async function measure(page: Page, begin: Begin): Promise<{ script: number[]; frames: number[] }> {
+async function measure(
+  page: Page,
+  begin: Begin,
+  typed: readonly string[],
+): Promise<{ script: number[]; frames: number[] }> {
   await begin(page);
   // All that loads after the first answer is to have loaded: it is not what a press costs.
   await page.waitForTimeout(3000);
@@ -65,7 +69,7 @@ async function measure(page: Page, begin: Begin): Promise<{ script: number[]; fr
   await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWED });
 
   const script: number[] = [];
-  for (const text of TYPED) {
+  for (const text of typed) {
     await page.keyboard.press('ControlOrMeta+a');
     await page.waitForTimeout(SETTLED_MS);
     for (const character of text) {
@@ -82,7 +86,11 @@ async function measure(page: Page, begin: Begin): Promise<{ script: number[]; fr
 }
 
 /** What a key press costs once the entry was come to, with whatever else is on the screen. */
-export async function keyRows(where: string, begin: Begin): Promise<readonly Row[]> {
+export async function keyRows(
+  where: string,
+  begin: Begin,
+  typed: readonly string[] = TYPED,
+): Promise<readonly Row[]> {
   const script = {
     what: `key press on ${where}, 4x slowed processor: script, 95th percentile`,
     unit: 'ms',
@@ -99,7 +107,7 @@ export async function keyRows(where: string, begin: Begin): Promise<readonly Row
     note: `${samples.length} presses, median ${quantile(samples, 0.5)?.toFixed(1)} ms`,
   });
   try {
-    const measured = await withFreshApp((page) => measure(page, begin));
+    const measured = await withFreshApp((page) => measure(page, begin, typed));
     return [row(script, measured.script), row(painted, measured.frames)];
   } catch (error) {
     const note = error instanceof Error ? (error.message.split('\n')[0] ?? '') : String(error);

@@ -42,12 +42,7 @@ export function Editor({ hash, onClose }: EditorProps): JSX.Element {
     return settle;
   }, [hash]);
   return (
-    <Sheet
-      title={words.title(written.value?.name ?? '')}
-      close={words.close}
-      size="page"
-      onClose={onClose}
-    >
+    <Sheet title={words.title} close={words.close} size="page" onClose={onClose}>
       {writing.value === 'failed' && <p>{words.failed}</p>}
       {writing.value === null && <p>{words.loading}</p>}
       {written.value !== null && <Open />}
@@ -118,6 +113,7 @@ function Bar() {
   if (now === null || now === 'failed') return null;
   const { made, undone } = now.editing;
   const first = faults.value[0];
+  const canKeep = isUnkept.value && first === undefined;
   const keep = () =>
     void keepOwn().then((result) => {
       setKept(result);
@@ -133,9 +129,9 @@ function Bar() {
           {words.redo}
         </Key>
         <Key
-          look="pick"
+          look={canKeep ? 'pick' : 'plain'}
           className={styles.keep}
-          disabled={!isUnkept.value || first !== undefined}
+          disabled={!canKeep}
           onPress={keep}
         >
           {words.keep}

@@ -31,7 +31,12 @@ import { words } from './words.en';
 /** The form of a step; nothing where the step is gone. */
 export function StepForm({ id }: { id: StepId }): JSX.Element | null {
   const head = useRef<HTMLHeadingElement>(null);
-  useEffect(() => head.current?.focus(), []);
+  useEffect(() => {
+    head.current?.focus({ preventScroll: true });
+    const form = head.current?.parentElement;
+    // Beside the list it stays in sight; in the list's place it begins at its top.
+    if (form && getComputedStyle(form).position !== 'sticky') form.scrollIntoView();
+  }, []);
   const procedure = written.value;
   const placed = procedure && findStep(procedure, id);
   if (!placed) return null;

@@ -3,7 +3,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { edit, faults, settle, written } from '../../board/writing';
-import { type PartId, type Procedure, partsOf, type Step } from '../../core';
+import { type PartId, type Procedure, partsOf, type Step, type StepId } from '../../core';
 import { Key } from '../../parts/key/Key';
 import { filledPieces } from '../../parts/live';
 import { beginDrag, dragged } from './drag';
@@ -58,7 +58,7 @@ function Part({ part, steps, options }: PartProps) {
         <h3 class={styles.partName}>{words.part(partName(part), steps.length)}</h3>
         <ol data-part={part} class={styles.rows}>
           {steps.map((step, index) => (
-            <Row key={step.id} step={step} part={part} index={index} options={options} />
+            <Slot key={step.id} step={step} part={part} index={index} options={options} />
           ))}
           <End part={part} count={steps.length} />
         </ol>
@@ -97,6 +97,14 @@ interface RowProps {
   readonly options: Procedure['options'];
 }
 
+/** A row is drawn anew only when its own step changes, or something it looks at. */
+function Slot({ step, part, index, options }: RowProps) {
+  return useMemo(
+    () => <Row step={step} part={part} index={index} options={options} />,
+    [step, part, index, options],
+  );
+}
+
 const STEP_BY: Readonly<Record<string, -1 | 1>> = { ArrowUp: -1, ArrowDown: 1 };
 
 function Row({ step, part, index, options }: RowProps) {
@@ -119,18 +127,7 @@ function Row({ step, part, index, options }: RowProps) {
   ];
   return (
     <li data-step={id} class={classes.filter(Boolean).join(' ')}>
-      <button
-        type="button"
-        class={styles.handle}
-        data-at="handle"
-        aria-label={words.drag(item)}
-        onPointerDown={(event) => beginDrag(event, id)}
-        onKeyDown={(event) => move(event, 'handle')}
-      >
-        <svg viewBox="0 0 16 24" class={styles.grip} aria-hidden="true">
-          <path d="M2 7H14M2 12H14M2 17H14" />
-        </svg>
-      </button>
+      <Handle id={id} item={item} onKeyDown={(event) => move(event, 'handle')} />
       <button
         type="button"
         class={styles.open}
@@ -141,12 +138,36 @@ function Row({ step, part, index, options }: RowProps) {
         onKeyDown={(event) => move(event, 'row')}
       >
         <span class={styles.line}>
-          <b>{item}</b> <Filled text={step.response} />
+          <b>{item}:</b> <Filled text={step.response} />
         </span>
         <span class={styles.about}>{aboutStep(step, options)}</span>
         {fault !== undefined && <span class={styles.bad}>{words.faults[fault.code]}</span>}
       </button>
     </li>
+  );
+}
+
+interface HandleProps {
+  readonly id: StepId;
+  readonly item: string;
+  readonly onKeyDown: (event: KeyboardEvent) => void;
+}
+
+/** What a step is moved by. */
+function Handle({ id, item, onKeyDown }: HandleProps) {
+  return (
+    <button
+      type="button"
+      class={styles.handle}
+      data-at="handle"
+      aria-label={words.drag(item)}
+      onPointerDown={(event) => beginDrag(event, id)}
+      onKeyDown={onKeyDown}
+    >
+      <svg viewBox="0 0 16 24" class={styles.grip} aria-hidden="true">
+        <path d="M2 7H14M2 12H14M2 17H14" />
+      </svg>
+    </button>
   );
 }
 

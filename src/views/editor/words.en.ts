@@ -111,7 +111,7 @@ const faults: Readonly<Record<EditFaultCode, string>> = {
 const steps = (count: number) => (count === 1 ? '1 step' : `${count} steps`);
 
 export const words = {
-  title: (name: string) => `Write: ${name}`,
+  title: 'Write my own',
   ownName: (original: string) => `${original.slice(0, 74)}, mine`,
   close: 'Close',
   loading: 'Opening the procedure.',

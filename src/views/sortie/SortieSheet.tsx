@@ -200,6 +200,13 @@ function Procedures() {
         />
       )}
       <Give hash={procedure} name={words.procedure} printed />
+      {procedure !== null && (
+        <div class={styles.keys}>
+          <Key onPress={() => openSheet({ kind: 'editor', hash: procedure, over: sheet.value })}>
+            {words.writeOwn}
+          </Key>
+        </div>
+      )}
     </Part>
   );
 }

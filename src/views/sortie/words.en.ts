@@ -12,6 +12,7 @@ export const words = {
   share: 'Share',
   shareOf: (what: string) => `Share ${what.toLowerCase()}`,
   print: 'Print',
+  writeOwn: 'Write my own',
   planned: 'Planned and fitted',
   supersonic: 'Faster than sound',
   load: 'Load',

@@ -5,6 +5,7 @@ import { useState } from 'preact/hooks';
 import { inputs } from '../../board/board';
 import { procedure } from '../../board/flight';
 import { tie } from '../../board/memory';
+import { openSheet } from '../../board/places';
 import { goOnFrom, tick } from '../../board/stepping';
 import { type Phase, type PhaseRows, type StepRow, tiesOf, type Walk } from '../../core';
 import { Key } from '../../parts/key/Key';
@@ -72,7 +73,25 @@ function AllSteps({ phase, onClose }: { phase: PhaseRows; onClose: () => void })
           <Row key={row.step.id} row={row} onClose={onClose} />
         ))}
       </ol>
+      <WriteOwn onClose={onClose} />
     </Sheet>
+  );
+}
+
+/** The way to one's own version of the steps. */
+function WriteOwn({ onClose }: { onClose: () => void }) {
+  const hash = inputs.value.procedure;
+  if (hash === null) return null;
+  return (
+    <Key
+      className={styles.writeOwn}
+      onPress={() => {
+        onClose();
+        openSheet({ kind: 'editor', hash, over: null });
+      }}
+    >
+      {words.writeOwn}
+    </Key>
   );
 }
 

@@ -93,6 +93,7 @@ export const words = {
   allSteps: (name: string) => `All steps: ${name}`,
   goOnFrom: 'Go on from here',
   doneNow: 'Done now',
+  writeOwn: 'Write my own',
   refused: {
     'too-short': 'Too short: tap firmly',
     'too-long': 'Too long: let go sooner',

@@ -1,0 +1,37 @@
+/** What a pilot does in Write, done as a pilot does it. */
+
+import type { Locator, Page } from 'playwright-core';
+import { key, read } from './pilot';
+
+/** The sheet in which a procedure is written. */
+export const sheet = (page: Page): Locator => page.getByRole('dialog', { name: 'Write my own' });
+
+/** Opens it from Sortie. */
+export async function openWriting(page: Page): Promise<void> {
+  await page.locator('header').first().getByRole('button', { name: /XHAR/ }).first().click();
+  await key(page, 'Write my own').click();
+  await key(page, 'Undo').waitFor();
+}
+
+/** Opens a step by the beginning of its row. */
+export const openStep = (page: Page, item: string): Promise<void> =>
+  sheet(page)
+    .getByRole('button', { name: new RegExp(`^${item}:`) })
+    .first()
+    .click();
+
+/** The text entries of the step that is open. */
+export const responseEntry = (page: Page): Locator =>
+  sheet(page).getByRole('textbox', { name: 'The state it must be in' });
+
+/** The rows of a part as they stand, each as it is read. */
+export async function rowsIn(page: Page, part: string): Promise<string[]> {
+  const section = sheet(page)
+    .locator('section')
+    .filter({ has: page.getByRole('heading', { name: new RegExp(`^${part}, \\d`) }) });
+  const rows = await section.getByRole('listitem').all();
+  return Promise.all(rows.map(async (row) => (await read(row)).replace(/:.*$/s, '')));
+}
+
+/** What is said at the top of the sheet. */
+export const saidIn = (page: Page): Locator => sheet(page).getByRole('status');
