@@ -1,7 +1,7 @@
 /** One step, to be changed: its words, its kind and what belongs to it, when it applies. */
 
 import type { JSX } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { edit, faults, settle, written } from '../../board/writing';
 import {
   findStep,
@@ -77,8 +77,7 @@ export function StepForm({ id }: { id: StepId }): JSX.Element | null {
         <p class={styles.hint}>{words.kindHints[step.kind]}</p>
         <OfKind step={step} />
       </Part>
-      <When step={step} options={procedure.options} />
-      <Where placed={placed} procedure={procedure} />
+      <Rest placed={placed} procedure={procedure} />
     </>
   );
 }
@@ -179,6 +178,24 @@ function OfKind({ step }: { step: Step }) {
 
 const liveName = (name: LiveName): string => words.live[name];
 
+/** What no letter of a text changes: drawn anew only when it changes itself. */
+function Rest({ placed, procedure }: { placed: PlacedStep; procedure: Procedure }) {
+  const { step, part } = placed;
+  const { options, lists } = procedure;
+  const { id, when, until, tiedTo, needs } = step;
+  const asked = useMemo(() => <When id={id} when={when} options={options} />, [id, when, options]);
+  const where = useMemo(
+    () => <Where placed={placed} procedure={procedure} />,
+    [id, part, until, tiedTo, needs, lists],
+  );
+  return (
+    <>
+      {asked}
+      {where}
+    </>
+  );
+}
+
 /** In which part it stands, how long it counts, and what it is tied to. */
 function Where({ placed, procedure }: { placed: PlacedStep; procedure: Procedure }) {
   const { step, part } = placed;
@@ -190,8 +207,8 @@ function Where({ placed, procedure }: { placed: PlacedStep; procedure: Procedure
         options={partsOf(procedure).map((one) => ({ value: one.part, name: partName(one.part) }))}
         chosen={part}
         onChoose={(value) => {
-          const to = partsOf(procedure).find((one) => one.part === value);
-          if (to !== undefined) moveTo(step.id, { part: to.part, index: to.steps.length });
+          const to = written.value && partsOf(written.value).find((one) => one.part === value);
+          if (to) moveTo(step.id, { part: to.part, index: to.steps.length });
         }}
       />
       {listIn(part) === null && (

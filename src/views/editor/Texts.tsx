@@ -1,7 +1,7 @@
 /** A step's words, and the picker that puts a live number where the caret is. */
 
 import type { JSX } from 'preact';
-import { useRef, useState } from 'preact/hooks';
+import { useMemo, useRef, useState } from 'preact/hooks';
 import { edit, faults, settle } from '../../board/writing';
 import { isLiveName, LIVE, type LiveName, type Step, type StepChange } from '../../core';
 import { NO_BREAK_SPACE } from '../../parts/format';
@@ -27,8 +27,10 @@ const NAMES = Object.keys(LIVE).filter(isLiveName);
 export function Texts({ step }: { step: Step }): JSX.Element {
   /** The text that had the keyboard last, and where its caret was. */
   const last = useRef<{ name: TextName; element: TextElement } | null>(null);
-  const [picked, setPicked] = useState<LiveName>('rotateKt');
-  const insert = () => {
+  const now = useRef(step);
+  now.current = step;
+  const insert = (picked: LiveName) => {
+    const { current: step } = now;
     const element = last.current?.element;
     const name = last.current?.name ?? 'response';
     const text = step[name] ?? '';
@@ -54,25 +56,35 @@ export function Texts({ step }: { step: Step }): JSX.Element {
       }}
     />
   );
+  // Many lines, and the same whatever is typed.
+  const picker = useMemo(() => <LivePicker onInsert={insert} />, []);
   return (
     <section class={styles.formPart}>
       {text('item', words.item)}
       {text('response', words.response)}
       {text('note', words.note)}
       {step.kind === 'say' && text('call', words.call)}
-      <div class={styles.inserting}>
-        <Pick
-          name={words.insertLive}
-          options={NAMES.map((name) => ({
-            value: name,
-            name: words.liveNow(words.live[name], withUnit(name)),
-          }))}
-          chosen={picked}
-          onChoose={(name) => isLiveName(name) && setPicked(name)}
-        />
-        <Key onPress={insert}>{words.insert}</Key>
-      </div>
+      {picker}
     </section>
+  );
+}
+
+/** All live numbers as they are today. Picking alone puts nothing in: the arrow keys pick on their way. */
+function LivePicker({ onInsert }: { onInsert: (name: LiveName) => void }) {
+  const [picked, setPicked] = useState<LiveName>('rotateKt');
+  return (
+    <div class={styles.inserting}>
+      <Pick
+        name={words.insertLive}
+        options={NAMES.map((name) => ({
+          value: name,
+          name: words.liveNow(words.live[name], withUnit(name)),
+        }))}
+        chosen={picked}
+        onChoose={(name) => isLiveName(name) && setPicked(name)}
+      />
+      <Key onPress={() => onInsert(picked)}>{words.insert}</Key>
+    </div>
   );
 }
 

@@ -23,7 +23,8 @@ import { conditionSaid, leafSaid } from './said';
 import { words } from './words.en';
 
 interface WhenProps {
-  readonly step: Step;
+  readonly id: Step['id'];
+  readonly when: Step['when'];
   readonly options: Procedure['options'];
 }
 
@@ -31,8 +32,7 @@ interface WhenProps {
 const FIRST_WIND_KT = 15;
 
 /** The condition picker. */
-export function When({ step, options = [] }: WhenProps): JSX.Element {
-  const { id, when } = step;
+export function When({ id, when, options = [] }: WhenProps): JSX.Element {
   const picked = simpleCondition(when);
   const set = (condition: SimpleCondition, typing = false) =>
     edit({ kind: 'change', id, to: { when: pickedCondition(condition) } }, typing);
