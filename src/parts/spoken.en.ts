@@ -50,6 +50,7 @@ export const saidDigits = (value: number): string =>
 /** A taxiway or holding point: `B` is "Bravo", `K2` "Kilo two". A word stays a word. */
 export const saidPoint = (name: string): string =>
   name
+    .trim()
     .split(/\s+/)
     .map((word) => (/^[A-Z]{1,2}\d*$/.test(word) || /^\d+$/.test(word) ? saidEach(word) : word))
     .join(' ');

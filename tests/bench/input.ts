@@ -87,8 +87,8 @@ async function measure(page: Page, press: PressOnce): Promise<number[]> {
   for (let i = 0; i < PRESSES; i++) {
     await page.waitForTimeout(SETTLED_MS);
     const critical = (await doneKey(page).textContent())?.includes('Hold') ?? false;
-    const from = await press(page, critical ? HOLD_MS + 150 : 100);
-    await page.waitForTimeout(200);
+    const from = await press(page, critical ? HOLD_MS + 400 : 100);
+    await page.waitForTimeout(500);
     const [painted] = await page.evaluate(() =>
       (window as unknown as { lapstripPainted: number[] }).lapstripPainted.splice(0),
     );
