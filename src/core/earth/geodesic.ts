@@ -8,6 +8,14 @@
  */
 
 import { type TrueDeg, trueDeg, wrapDeg } from '../angle';
+import {
+  arcCorrection,
+  arcSeries,
+  F,
+  longitudeSeries,
+  RADIANS_PER_DEGREE,
+  reducedLatitude,
+} from './ellipsoid';
 import type { Place } from './place';
 
 /** The shortest line from one place to another. */
@@ -16,15 +24,6 @@ export interface Line {
   /** The direction in which it sets out; null where both places are the same. */
   readonly azimuth: TrueDeg | null;
 }
-
-/** Semi-major axis, metres. NIMA TR8350.2, table 3.1. */
-const A = 6378137;
-/** Flattening. NIMA TR8350.2, table 3.1. */
-const F = 1 / 298.257223563;
-/** Semi-minor axis, metres: a (1 − f). */
-const B = A * (1 - F);
-
-const RADIANS_PER_DEGREE = Math.PI / 180;
 
 /** A change of longitude below this, radians, no longer moves the answer by a micrometre. */
 const SETTLED = 1e-13;
@@ -56,7 +55,7 @@ export function lineBetween(from: Place, to: Place): Line | null {
     const cosSqAlpha = 1 - sinAlpha ** 2;
     // (18); a line along the equator has no vertex to measure from, and the term vanishes.
     const cos2SigmaM = cosSqAlpha === 0 ? 0 : cosSigma - (2 * sinU1 * sinU2) / cosSqAlpha;
-    const C = (F / 16) * cosSqAlpha * (4 + F * (4 - 3 * cosSqAlpha)); // (10)
+    const C = longitudeSeries(cosSqAlpha); // (10)
     const before = lambda;
     lambda =
       L +
@@ -67,38 +66,13 @@ export function lineBetween(from: Place, to: Place): Line | null {
     // Past the opposite meridian it would settle on a line that is not the shortest.
     if (Math.abs(lambda) > Math.PI + SETTLED) return null;
     if (Math.abs(lambda - before) < SETTLED) {
+      const [metresPerRadian, k] = arcSeries(cosSqAlpha); // (3), (4)
+      const deltaSigma = arcCorrection(k, sinSigma, cosSigma, cos2SigmaM); // (6)
       return {
-        distanceM: arcLengthM(sigma, sinSigma, cosSigma, cos2SigmaM, cosSqAlpha),
+        distanceM: metresPerRadian * (sigma - deltaSigma), // (19)
         azimuth: trueDeg(Math.atan2(across, along) / RADIANS_PER_DEGREE),
       };
     }
   }
   return null;
-}
-
-/** Sine and cosine of the latitude on the auxiliary sphere: tan U = (1 − f) tan φ. */
-function reducedLatitude(latDeg: number): readonly [sin: number, cos: number] {
-  const U = Math.atan((1 - F) * Math.tan(latDeg * RADIANS_PER_DEGREE));
-  return [Math.sin(U), Math.cos(U)];
-}
-
-/** Length of the line, metres: s = b A (σ − Δσ). Vincenty (3), (4), (6) and (19). */
-function arcLengthM(
-  sigma: number,
-  sinSigma: number,
-  cosSigma: number,
-  cos2SigmaM: number,
-  cosSqAlpha: number,
-): number {
-  const uSq = (cosSqAlpha * (A ** 2 - B ** 2)) / B ** 2;
-  const scale = 1 + (uSq / 16384) * (4096 + uSq * (-768 + uSq * (320 - 175 * uSq))); // (3)
-  const k = (uSq / 1024) * (256 + uSq * (-128 + uSq * (74 - 47 * uSq))); // (4)
-  const deltaSigma =
-    k *
-    sinSigma *
-    (cos2SigmaM +
-      (k / 4) *
-        (cosSigma * (2 * cos2SigmaM ** 2 - 1) -
-          (k / 6) * cos2SigmaM * (4 * sinSigma ** 2 - 3) * (4 * cos2SigmaM ** 2 - 3))); // (6)
-  return B * scale * (sigma - deltaSigma); // (19)
 }

@@ -1,8 +1,10 @@
 import fc from 'fast-check';
 import geographiclib from 'geographiclib-geodesic';
 import { expect, test } from 'vitest';
-import { degreesOf } from '../../../src/core/angle';
+import { degreesOf, trueDeg } from '../../../src/core/angle';
+import { destination } from '../../../src/core/earth/destination';
 import { type Line, lineBetween } from '../../../src/core/earth/geodesic';
+import type { Place } from '../../../src/core/earth/place';
 import { planPoint } from '../../../src/core/earth/planPoint';
 
 // C. F. F. Karney, "Algorithms for geodesics", J. Geodesy 87 (2013), in the author's own library.
@@ -128,3 +130,41 @@ test('east is to the right of north on the plan', () => {
   expect(east?.eastM).toBeCloseTo(1000, 3);
   expect(east?.northM).toBeCloseTo(0, 3);
 });
+
+test('a line of a runway’s length ends where it ends, to a tenth of a millimetre', () => {
+  fc.assert(
+    fc.property(
+      place(89.9),
+      azimuth,
+      fc.double({ min: 1, max: 6000, noNaN: true }),
+      (from, azimuthDeg, metres) => {
+        expect(
+          apartM(destination(from, trueDeg(azimuthDeg), metres), from, azimuthDeg, metres),
+        ).toBeLessThan(1e-4);
+      },
+    ),
+    { numRuns: 2000 },
+  );
+});
+
+test('a line half round the globe ends within a millimetre of where it ends', () => {
+  fc.assert(
+    fc.property(
+      place(90),
+      azimuth,
+      fc.double({ min: 1, max: 20_000_000, noNaN: true }),
+      (from, azimuthDeg, metres) => {
+        expect(
+          apartM(destination(from, trueDeg(azimuthDeg), metres), from, azimuthDeg, metres),
+        ).toBeLessThan(1e-3);
+      },
+    ),
+    { numRuns: 2000 },
+  );
+});
+
+/** How far a place lies from where the author's own library has the line end, metres. */
+function apartM(found: Place, from: Place, azimuthDeg: number, metres: number): number {
+  const there = lineThere(from, azimuthDeg, metres);
+  return WGS84.Inverse(found.latDeg, found.lonDeg, there.latDeg, there.lonDeg).s12 ?? Number.NaN;
+}
