@@ -90,11 +90,13 @@ const DOCUMENT = 'virtual:lapstrip-document/';
 /** A document's module is named for its kind and code, and so is its chunk: `field-xhar`. */
 const nameOf = ({ kind, document }: Entry) => `${kind}-${document.code.toLowerCase()}`;
 
-/** Before the name of an aircraft's module: the one without its physics and its loading. */
+/** Before the name of a module: an aircraft without its physics and its loading, a field without its taxi plan. */
 const PLAIN = 'plain-';
 
 /** What the first answer needs of a document. */
 function plainOf(document: Checked): object {
+  if ('taxi' in document && 'runways' in document)
+    return { ...document, taxi: { nodes: [], edges: [] } };
   if (!('performance' in document || 'load' in document)) return document;
   const { performance: _p, load: _l, ...plain } = document;
   return plain;
@@ -114,7 +116,8 @@ function listModule(entries: readonly Entry[]): string {
     };
     const loader = (name: string) =>
       `() => import(${JSON.stringify(DOCUMENT + name)}).then((m) => m.default)`;
-    const plain = entry.kind === 'aircraft' ? `, loadPlain: ${loader(PLAIN + nameOf(entry))}` : '';
+    // A procedure is not asked for before the first answer.
+    const plain = entry.kind === 'procedure' ? '' : `, loadPlain: ${loader(PLAIN + nameOf(entry))}`;
     return `{ ...${JSON.stringify(shown)}, load: ${loader(nameOf(entry))}${plain} },`;
   });
   return `export const catalogue = [\n${lines.join('\n')}\n];`;

@@ -71,9 +71,11 @@ export async function loadWholeDocuments(): Promise<void> {
 async function load(record: Record, hash: Hash): Promise<void> {
   const listed = catalogue.find((candidate: Listed) => candidate.hash === hash);
   try {
-    if (!whole && listed?.kind === 'aircraft') {
+    if (!whole && listed !== undefined && 'loadPlain' in listed) {
       plainInHand.set(hash, record);
-      hold(hash, await listed.loadPlain());
+      const plain = await listed.loadPlain();
+      // The whole may have come first.
+      if (!inHand.peek().has(hash)) hold(hash, plain);
       return;
     }
     const content =

@@ -17,7 +17,11 @@ declare module 'virtual:lapstrip-catalogue' {
   }
 
   /** `about` says in a sentence or two what it is. */
-  export type ListedField = Listed<'field', Field> & { readonly about: string };
+  export type ListedField = Listed<'field', Field> & {
+    readonly about: string;
+    /** The same without what the first answer can do without: its taxi plan, which is empty here. */
+    readonly loadPlain: () => Promise<Field>;
+  };
   export type ListedAircraft = Listed<'aircraft', Aircraft> & {
     /** The same without what the first answer can do without: its physics and its loading. */
     readonly loadPlain: () => Promise<Aircraft>;

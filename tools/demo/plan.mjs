@@ -38,6 +38,7 @@ export function board({ latDeg, lonDeg, bearingDeg, middleM }) {
     place,
     junction: (id, s, t) => node(id, 'junction', s, t),
     stand: (id, s, t, name) => node(id, 'stand', s, t, { name }),
+    hotSpot: (name, s, t, about) => ({ ...xy(s, t), name, about }),
     hold: (id, s, t, ...ends) => node(id, 'hold', s, t, { name: id, ...(ends.length && { ends }) }),
     /** A point on a runway that is entered here; `ends` is left out where it is only left here. */
     runway: (id, s, t, ...ends) => node(id, 'runway', s, t, ends.length ? { ends } : {}),
@@ -70,9 +71,28 @@ export const taxiway = (name, ids, more = {}) => chain(name, 'taxiway', ids, mor
 /** A chain of edges on the apron. */
 export const apron = (...ids) => chain('apron', 'apron', ids, {});
 
-/** A stretch of runway; `crosses` names another runway on the way. */
-export const alongRunway = (name, from, to, crosses) =>
-  chain(name, 'runway', [from, to], crosses ? { crosses } : {});
+/** A row of stands behind a lane: each stand `s1` on its own point `p1` of it, the lane through all. */
+export function row(b, numbers, { s, step, lane, stand }) {
+  const places = numbers.map((number, index) => ({ number, s: s + step * index }));
+  return {
+    nodes: [
+      ...places.map(({ number, s: at }) => b.junction(`p${number}`, at, lane)),
+      ...places.map(({ number, s: at }) => b.stand(`s${number}`, at, stand, `Stand ${number}`)),
+    ],
+    edges: [
+      ...numbers.flatMap((number) => apron(`s${number}`, `p${number}`)),
+      ...apron(...numbers.map((number) => `p${number}`)),
+    ],
+  };
+}
+
+/** A runway through its points in order; `crosses` names another runway on the way from a point. */
+export const alongRunway = (name, ids, crosses = {}) =>
+  ids
+    .slice(1)
+    .flatMap((to, index) =>
+      chain(name, 'runway', [ids[index], to], crosses[to] ? { crosses: crosses[to] } : {}),
+    );
 
 function chain(name, on, ids, more) {
   return ids.slice(1).map((to, index) => ({ from: ids[index], to, name, on, ...more }));

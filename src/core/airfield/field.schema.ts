@@ -89,6 +89,13 @@ const edge = v.strictObject({
   ),
 });
 
+const hotSpot = v.strictObject({
+  xM: described(v.number(), 'Metres east of the reference point.'),
+  yM: described(v.number(), 'Metres north of the reference point.'),
+  name: described(shortText, 'As charted: "HS 1".'),
+  about: described(shortText, 'What goes wrong here, in a few words.'),
+});
+
 const radio = v.strictObject({
   name: described(shortText, 'As spoken: "Harrow traffic".'),
   mhz: described(v.pipe(v.string(), v.regex(/^\d{3}\.\d{1,3}$/)), 'Frequency, MHz, as written.'),
@@ -124,6 +131,10 @@ const fieldShape = v.strictObject({
   taxi: v.strictObject({
     nodes: v.pipe(v.array(node), v.maxLength(4000)),
     edges: v.pipe(v.array(edge), v.maxLength(10000)),
+    hotSpots: described(
+      v.optional(v.pipe(v.array(hotSpot), v.maxLength(40))),
+      'Where aircraft have met, or strayed on to a runway, and one looks twice. Called so by ICAO Annex 4, chapter 13.',
+    ),
   }),
 });
 

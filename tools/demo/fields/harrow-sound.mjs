@@ -1,6 +1,6 @@
 /** Crossing runways, nobody in a tower, and a taxiway that crosses one runway to reach the other. */
 
-import { alongRunway, apron, board, end, taxiway } from '../plan.mjs';
+import { alongRunway, apron, board, end, row, taxiway } from '../plan.mjs';
 
 const LAT_DEG = 62.95;
 const LON_DEG = -10.55;
@@ -8,11 +8,13 @@ const b = board({ latDeg: LAT_DEG, lonDeg: LON_DEG, bearingDeg: 86, middleM: 700
 
 /** Where 01/19 crosses 10/28, metres from the end of 10. */
 const CROSSING = 860;
-/** The parallel taxiway lies this far south of 10/28, metres. */
-const PARALLEL = 230;
+/** The parallel taxiway lies this far south of 10/28, metres, and its holding points this far. */
+const PARALLEL = 168;
+const HOLD = 90;
 
-const STANDS = [1, 2, 3, 4, 5, 6].map((number) => ({ number, s: 640 - 70 * number }));
-const lane = STANDS.map(({ number }) => `p${number}`);
+/** The mail apron, along the parallel taxiway; the tie-downs of the light aircraft, off C. */
+const mail = row(b, [1, 2, 3, 4, 5, 6], { s: 570, step: -70, lane: 250, stand: 305 });
+const light = row(b, [7, 8, 9, 10], { s: 590, step: -32, lane: 440, stand: 470 });
 
 export default {
   code: 'XHAR',
@@ -44,38 +46,50 @@ export default {
   taxi: {
     nodes: [
       b.runway('r10', 12, 0, '10'),
+      b.runway('rD', 290, 0),
       b.runway('rE', 560, 0),
+      b.runway('rF', 1130, 0),
       b.runway('r28', 1388, 0, '28'),
       b.runway('r01', CROSSING, 508, '01'),
       b.runway('r19', CROSSING, -808, '19'),
-      b.hold('A1', 12, 90, '10'),
-      b.hold('K2', 1388, 90, '28'),
+      b.hold('A1', 12, HOLD, '10'),
+      b.hold('D1', 290, HOLD, '10'),
+      b.hold('F1', 1130, HOLD, '28'),
+      b.hold('K2', 1388, HOLD, '28'),
       b.hold('C1', 785, 508, '01', '19'),
       b.hold('B1', 785, PARALLEL),
       b.hold('K1', 935, PARALLEL),
       b.junction('a', 12, PARALLEL),
       b.junction('ab', 290, PARALLEL),
       b.junction('e', 560, PARALLEL),
+      b.junction('f', 1130, PARALLEL),
       b.junction('k', 1388, PARALLEL),
+      b.junction('cg', 640, 440),
       b.junction('c', 640, 508),
-      ...STANDS.map(({ number, s }) => b.junction(`p${number}`, s, 320)),
-      ...STANDS.map(({ number, s }) => b.stand(`s${number}`, s, 380, `Stand ${number}`)),
+      ...mail.nodes,
+      ...light.nodes,
     ],
     edges: [
-      ...STANDS.flatMap(({ number }) => apron(`s${number}`, `p${number}`)),
-      ...apron(...lane),
+      ...mail.edges,
+      ...light.edges,
       ...apron('p1', 'e'),
       ...apron('p5', 'ab'),
       ...apron('p6', 'ab'),
+      ...apron('p7', 'cg'),
       ...taxiway('A', ['r10', 'A1', 'a', 'ab'], { widthM: 15 }),
       ...taxiway('B', ['ab', 'e', 'B1'], { widthM: 15 }),
       ...taxiway('B', ['B1', 'K1'], { widthM: 15, crosses: '01/19' }),
-      ...taxiway('K', ['K1', 'k', 'K2', 'r28'], { widthM: 15 }),
-      ...taxiway('C', ['p1', 'c', 'C1', 'r01'], { widthM: 10 }),
+      ...taxiway('K', ['K1', 'f', 'k', 'K2', 'r28'], { widthM: 15 }),
+      ...taxiway('C', ['p1', 'cg', 'c', 'C1', 'r01'], { widthM: 10.5 }),
+      ...taxiway('D', ['rD', 'D1', 'ab'], { widthM: 15 }),
       ...taxiway('E', ['rE', 'e'], { widthM: 15, oneWay: true }),
-      ...alongRunway('10/28', 'r10', 'rE'),
-      ...alongRunway('10/28', 'rE', 'r28', '01/19'),
-      ...alongRunway('01/19', 'r01', 'r19', '10/28'),
+      ...taxiway('F', ['rF', 'F1', 'f'], { widthM: 15 }),
+      ...alongRunway('10/28', ['r10', 'rD', 'rE', 'rF', 'r28'], { rF: '01/19' }),
+      ...alongRunway('01/19', ['r01', 'r19'], { r19: '10/28' }),
+    ],
+    hotSpots: [
+      b.hotSpot('HS 1', CROSSING, PARALLEL, 'B crosses 01/19, and nobody in a tower looks out.'),
+      b.hotSpot('HS 2', 290, PARALLEL, 'A, B, D and the apron meet: straight on is the runway.'),
     ],
   },
 };

@@ -1,10 +1,12 @@
 /** Far north, with the compass more than 20° off and no taxiway to either end. */
 
-import { alongRunway, apron, board, end, taxiway } from '../plan.mjs';
+import { alongRunway, apron, board, end, row, taxiway } from '../plan.mjs';
 
 const LAT_DEG = 71.4;
 const LON_DEG = -16.8;
 const b = board({ latDeg: LAT_DEG, lonDeg: LON_DEG, bearingDeg: 125, middleM: 825 });
+
+const stands = row(b, [1, 2, 3, 4, 5], { s: 790, step: 55, lane: 205, stand: 250 });
 
 export default {
   code: 'XKEL',
@@ -27,22 +29,26 @@ export default {
   taxi: {
     nodes: [
       b.runway('r15', 15, 0, '15'),
+      b.runway('rB', 700, 0),
       b.runway('rA', 900, 0),
       b.runway('r33', 1635, 0, '33'),
       b.hold('A1', 900, 90, '15', '33'),
-      b.junction('ap', 900, 170),
-      b.junction('p1', 860, 210),
-      b.junction('p3', 940, 210),
-      b.stand('s1', 820, 250, 'Stand 1'),
-      b.stand('s2', 900, 250, 'Stand 2'),
-      b.stand('s3', 980, 250, 'Stand 3'),
+      b.hold('B1', 700, 90, '15', '33'),
+      b.junction('ap', 900, 160),
+      b.junction('bp', 700, 160),
+      ...stands.nodes,
     ],
     edges: [
-      ...apron('s1', 'p1', 'ap', 'p3', 's3'),
-      ...apron('s2', 'ap'),
+      ...stands.edges,
+      ...apron('p1', 'bp'),
+      ...apron('p3', 'ap'),
+      ...apron('bp', 'ap'),
       ...taxiway('A', ['ap', 'A1', 'rA'], { widthM: 15 }),
-      ...alongRunway('15/33', 'r15', 'rA'),
-      ...alongRunway('15/33', 'rA', 'r33'),
+      ...taxiway('B', ['bp', 'B1', 'rB'], { widthM: 15 }),
+      ...alongRunway('15/33', ['r15', 'rB', 'rA', 'r33']),
+    ],
+    hotSpots: [
+      b.hotSpot('HS 1', 800, 0, 'Both ways back begin here: look up and down the runway first.'),
     ],
   },
 };

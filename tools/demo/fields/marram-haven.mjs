@@ -1,6 +1,6 @@
 /** Parallel runways with a tower and a ground controller; the far one is reached across the near. */
 
-import { alongRunway, apron, board, end, taxiway } from '../plan.mjs';
+import { alongRunway, board, end, row, taxiway } from '../plan.mjs';
 
 const LAT_DEG = 38.2;
 const LON_DEG = -19.4;
@@ -10,7 +10,18 @@ const b = board({ latDeg: LAT_DEG, lonDeg: LON_DEG, bearingDeg: 40.5, middleM: 1
 const RIGHT = { t: 420, from: 400, to: 1900 };
 const WIDE = { widthM: 23 };
 
-const STANDS = [1, 2, 3, 4, 5, 6].map((number) => ({ number, s: 850 + 100 * number }));
+/** Taxiways parallel to the runways, and the holding points beside these, metres to the right of 05L/23R. */
+const B = 183;
+const A = RIGHT.t + 168;
+const HOLD = 90;
+
+/** Exits taken fast leave the runway at 30° and meet B this far on, metres. */
+const FAST_M = Math.round(B / Math.tan(Math.PI / 6));
+
+const LANE = 640;
+const terminal = row(b, [1, 2, 3, 4, 5], { s: 1000, step: 100, lane: LANE, stand: 700 });
+const freight = row(b, [11, 12], { s: 1680, step: 90, lane: LANE, stand: 695 });
+const light = row(b, [21, 22, 23], { s: 545, step: 45, lane: LANE, stand: 675 });
 
 export default {
   code: 'XMAR',
@@ -53,51 +64,72 @@ export default {
   taxi: {
     nodes: [
       b.runway('r05L', 12, 0, '05L'),
-      b.runway('rF', 1000, 0),
-      b.runway('rG', 1400, 0),
+      b.runway('rC', 400, 0),
+      b.runway('rG', 900, 0),
+      b.runway('rF', 1450, 0),
+      b.runway('rH', 2000, 0),
       b.runway('r23R', 2388, 0, '23R'),
       b.runway('r05R', 412, RIGHT.t, '05R'),
       b.runway('r23L', 1888, RIGHT.t, '23L'),
-      b.hold('B1', 12, 100, '05L'),
-      b.hold('B2', 2388, 100, '23R'),
-      b.hold('A1', 412, 510, '05R'),
-      b.hold('A2', 1888, 510, '23L'),
-      b.hold('D1', 760, 510),
-      b.hold('D2', 760, 330),
-      b.hold('E1', 1540, 510),
-      b.hold('E2', 1540, 330),
-      b.junction('b1', 12, 190),
-      b.junction('bd', 760, 190),
-      b.junction('bm', 1200, 190),
-      b.junction('be', 1540, 190),
-      b.junction('b2', 2388, 190),
-      b.junction('a1', 412, 560),
-      b.junction('ad', 760, 560),
-      b.junction('ap', 1200, 560),
-      b.junction('ae', 1540, 560),
-      b.junction('a2', 1888, 560),
-      b.junction('p0', 1200, 620),
-      ...STANDS.map(({ number, s }) => b.junction(`p${number}`, s, 620)),
-      ...STANDS.map(({ number, s }) => b.stand(`s${number}`, s, 690, `Stand ${number}`)),
+      b.hold('B1', 12, HOLD, '05L'),
+      b.hold('B2', 2388, HOLD, '23R'),
+      b.hold('C1', 400, HOLD, '05L'),
+      b.hold('H1', 2000, HOLD, '23R'),
+      b.hold('A1', 412, RIGHT.t + HOLD, '05R'),
+      b.hold('A2', 1888, RIGHT.t + HOLD, '23L'),
+      b.hold('D1', 760, RIGHT.t + HOLD),
+      b.hold('D2', 760, RIGHT.t - HOLD),
+      b.hold('E1', 1540, RIGHT.t + HOLD),
+      b.hold('E2', 1540, RIGHT.t - HOLD),
+      b.junction('b1', 12, B),
+      b.junction('bc', 400, B),
+      b.junction('bg', 900 - FAST_M, B),
+      b.junction('bd', 760, B),
+      b.junction('be', 1540, B),
+      b.junction('bf', 1450 + FAST_M, B),
+      b.junction('bh', 2000, B),
+      b.junction('b2', 2388, B),
+      b.junction('a1', 412, A),
+      b.junction('an', 590, A),
+      b.junction('ad', 760, A),
+      b.junction('al', 1100, A),
+      b.junction('am', 1300, A),
+      b.junction('ae', 1540, A),
+      b.junction('aq', 1680, A),
+      b.junction('a2', 1888, A),
+      ...terminal.nodes,
+      ...freight.nodes,
+      ...light.nodes,
     ],
     edges: [
-      ...STANDS.flatMap(({ number }) => apron(`s${number}`, `p${number}`)),
-      ...apron('p1', 'p2', 'p3', 'p0', 'p4', 'p5', 'p6'),
-      ...apron('p0', 'ap'),
-      ...taxiway('A', ['r05R', 'A1', 'a1', 'ad', 'ap', 'ae', 'a2', 'A2', 'r23L'], WIDE),
+      ...terminal.edges,
+      ...freight.edges,
+      ...light.edges,
+      ...taxiway('L', ['p2', 'al']),
+      ...taxiway('M', ['p4', 'am']),
+      ...taxiway('N', ['p22', 'an']),
+      ...taxiway('Q', ['p11', 'aq']),
+      ...taxiway('A', ['r05R', 'A1', 'a1', 'an', 'ad', 'al', 'am', 'ae', 'aq', 'a2', 'A2'], WIDE),
+      ...taxiway('A', ['A2', 'r23L'], WIDE),
       ...taxiway('D', ['ad', 'D1'], WIDE),
       ...taxiway('D', ['D1', 'D2'], { ...WIDE, crosses: '05R/23L' }),
       ...taxiway('D', ['D2', 'bd'], WIDE),
       ...taxiway('E', ['ae', 'E1'], WIDE),
       ...taxiway('E', ['E1', 'E2'], { ...WIDE, crosses: '05R/23L' }),
       ...taxiway('E', ['E2', 'be'], WIDE),
-      ...taxiway('B', ['r05L', 'B1', 'b1', 'bd', 'bm', 'be', 'b2', 'B2', 'r23R'], WIDE),
-      ...taxiway('F', ['rF', 'bm'], { oneWay: true }),
-      ...taxiway('G', ['rG', 'bm'], { oneWay: true }),
-      ...alongRunway('05L/23R', 'r05L', 'rF'),
-      ...alongRunway('05L/23R', 'rF', 'rG'),
-      ...alongRunway('05L/23R', 'rG', 'r23R'),
-      ...alongRunway('05R/23L', 'r05R', 'r23L'),
+      ...taxiway('B', ['r05L', 'B1', 'b1', 'bg', 'bc', 'bd', 'be', 'bf', 'bh', 'b2', 'B2'], WIDE),
+      ...taxiway('B', ['B2', 'r23R'], WIDE),
+      ...taxiway('C', ['rC', 'C1', 'bc'], WIDE),
+      ...taxiway('H', ['rH', 'H1', 'bh'], WIDE),
+      ...taxiway('F', ['rF', 'bf'], { ...WIDE, oneWay: true }),
+      ...taxiway('G', ['rG', 'bg'], { ...WIDE, oneWay: true }),
+      ...alongRunway('05L/23R', ['r05L', 'rC', 'rG', 'rF', 'rH', 'r23R']),
+      ...alongRunway('05R/23L', ['r05R', 'r23L']),
+    ],
+    hotSpots: [
+      b.hotSpot('HS 1', 760, RIGHT.t, 'D crosses 05R/23L.'),
+      b.hotSpot('HS 2', 1540, RIGHT.t, 'E crosses 05R/23L.'),
+      b.hotSpot('HS 3', 900 - FAST_M, B, 'G joins B fast.'),
     ],
   },
 };

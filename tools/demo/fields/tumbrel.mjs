@@ -1,6 +1,6 @@
 /** Southern, high and hot: a long runway that the thin air makes short, and a closed one beside it. */
 
-import { alongRunway, apron, board, end, taxiway } from '../plan.mjs';
+import { alongRunway, apron, board, end, row, taxiway } from '../plan.mjs';
 
 const LAT_DEG = -19.3;
 const LON_DEG = -16.6;
@@ -16,7 +16,13 @@ const GRAVEL_END = {
 };
 const washedOut = { tora: GRAVEL_M, closed: 'Washed out by the rains' };
 
-const STANDS = [1, 2, 3, 4].map((number) => ({ number, s: 1220 + 80 * number }));
+/** The parallel taxiway lies this far from 14/32, metres, and its holding points this far. */
+const PARALLEL = 183;
+const HOLD = 90;
+const WIDE = { widthM: 23 };
+
+const large = row(b, [1, 2, 3, 4], { s: 1330, step: 85, lane: 245, stand: 305 });
+const light = row(b, [5, 6, 7, 8], { s: 1040, step: 45, lane: 245, stand: 285 });
 
 export default {
   code: 'XTUM',
@@ -49,29 +55,40 @@ export default {
   taxi: {
     nodes: [
       b.runway('r14', 12, 0, '14'),
+      b.runway('rC', 900, 0),
       b.runway('rB', 1900, 0),
       b.runway('r32', 2938, 0, '32'),
-      b.hold('A1', 12, 90, '14'),
-      b.hold('A2', 650, 230),
-      b.hold('A3', 770, 230),
-      b.hold('B1', 1900, 90, '32'),
-      b.junction('a', 12, 230),
-      b.junction('ap', 1420, 230),
-      b.junction('ab', 1900, 230),
-      ...STANDS.map(({ number, s }) => b.junction(`p${number}`, s, 290)),
-      ...STANDS.map(({ number, s }) => b.stand(`s${number}`, s, 350, `Stand ${number}`)),
+      b.hold('A1', 12, HOLD, '14'),
+      b.hold('C1', 900, HOLD, '14'),
+      b.hold('B1', 1900, HOLD, '32'),
+      b.hold('A2', 650, PARALLEL),
+      b.hold('A3', 790, PARALLEL),
+      b.junction('a', 12, PARALLEL),
+      b.junction('ac', 900, PARALLEL),
+      b.junction('al', 1107, PARALLEL),
+      b.junction('ap', 1457, PARALLEL),
+      b.junction('ab', 1900, PARALLEL),
+      ...large.nodes,
+      ...light.nodes,
     ],
     edges: [
-      ...STANDS.flatMap(({ number }) => apron(`s${number}`, `p${number}`)),
-      ...apron('p1', 'p2', 'p3', 'p4'),
+      ...large.edges,
+      ...light.edges,
+      ...apron('p8', 'p1'),
+      ...apron('p6', 'al'),
+      ...apron('p7', 'al'),
       ...apron('p2', 'ap'),
       ...apron('p3', 'ap'),
-      ...taxiway('A', ['r14', 'A1', 'a', 'A2'], { widthM: 18 }),
-      ...taxiway('A', ['A2', 'A3'], { widthM: 18, crosses: '06/24' }),
-      ...taxiway('A', ['A3', 'ap', 'ab'], { widthM: 18 }),
-      ...taxiway('B', ['ab', 'B1', 'rB'], { widthM: 18 }),
-      ...alongRunway('14/32', 'r14', 'rB'),
-      ...alongRunway('14/32', 'rB', 'r32'),
+      ...taxiway('A', ['r14', 'A1', 'a', 'A2'], WIDE),
+      ...taxiway('A', ['A2', 'A3'], { ...WIDE, crosses: '06/24' }),
+      ...taxiway('A', ['A3', 'ac', 'al', 'ap', 'ab'], WIDE),
+      ...taxiway('B', ['ab', 'B1', 'rB'], WIDE),
+      ...taxiway('C', ['ac', 'C1', 'rC'], WIDE),
+      ...alongRunway('14/32', ['r14', 'rC', 'rB', 'r32']),
+    ],
+    hotSpots: [
+      b.hotSpot('HS 1', 720, PARALLEL, 'A crosses the closed gravel runway; washouts at its edge.'),
+      b.hotSpot('HS 2', 1900, 0, 'For 32 one rolls back 1 050 m against whoever lands.'),
     ],
   },
 };
