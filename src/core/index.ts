@@ -209,6 +209,19 @@ export const loadTaxi = () => import('./taxi/taxi');
 export const loadDocumentReader = () =>
   import('./readDocument.schema').then(({ readDocument }) => readDocument);
 
+export type { FieldEdit } from './airfield/edit';
+export type { FieldDraft, StoredDraft } from './airfield/editHistory';
+export type { LaidAs } from './airfield/editPlan';
+export type { Snapped } from './airfield/editSnap';
+export type { FieldFault } from './airfield/faults';
+export type { HotSpot, Radio } from './airfield/field';
+export type { RouteGap } from './airfield/routeGaps';
+export type { RunwayLine } from './airfield/runwayLine';
+export type { Fault } from './fault';
+
+/** Loads what draws and mends fields. */
+export const loadFieldEditor = () => import('./airfield/editor');
+
 export type { LoggedSortie, Note, PhaseTime, StepLeft } from './sortie/log';
 export type { LogSummary, LogTotals } from './sortie/logSummary';
 export type { LoggedTime, LogMoment, LogTimes } from './sortie/logTimes';

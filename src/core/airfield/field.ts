@@ -17,3 +17,9 @@ export type Designator = RunwayEnd['designator'];
 
 /** State of the runway surface, as limits are given for it. */
 export type Surface = 'dry' | 'wet' | 'contaminated';
+
+/** A place where one looks twice, as charted. */
+export type HotSpot = NonNullable<Field['taxi']['hotSpots']>[number];
+
+/** A frequency with who answers on it. */
+export type Radio = Field['radio'][number];

@@ -1,0 +1,171 @@
+/** Changes to a field's runways. What names a runway or an end elsewhere in the field follows. */
+
+import { lineBetween } from '../earth/geodesic';
+import { isOn } from '../taxi/runwayStrip';
+import { oppositeOf } from './designator';
+import { draftStrips } from './editStrips';
+import type { Designator, Field, Runway, RunwayEnd } from './field';
+import { endPlaces, type RunwayLine } from './runwayLine';
+
+/** A runway to be added. Its second end has the opposite number. */
+export interface NewRunway {
+  readonly line: RunwayLine;
+  readonly designator: Designator;
+  readonly widthM: number;
+  readonly surface: Runway['surface'];
+  readonly edgeLights: boolean;
+}
+
+export type RunwaySetting = Partial<Pick<Runway, 'widthM' | 'surface' | 'edgeLights'>>;
+
+export type EndSetting = Partial<
+  Pick<RunwayEnd, 'elevationFt' | 'displacedM' | 'toraM' | 'todaM' | 'asdaM' | 'ldaM'>
+>;
+
+/** Adds a runway; each declared distance is its length until something else is declared. */
+export function runwayAdded(field: Field, { line, designator, ...given }: NewRunway): Field {
+  const [from, to] = endPlaces(line);
+  const lengthM = Math.round(lineBetween(from, to)?.distanceM ?? 0);
+  const end = (name: Designator, at: RunwayEnd['at']): RunwayEnd => ({
+    designator: name,
+    at,
+    elevationFt: field.place.elevationFt,
+    displacedM: 0,
+    toraM: lengthM,
+    todaM: lengthM,
+    asdaM: lengthM,
+    ldaM: lengthM,
+  });
+  const runway: Runway = {
+    ...given,
+    ends: [end(designator, from), end(oppositeOf(designator), to)],
+  };
+  return { ...field, runways: [...field.runways, runway] };
+}
+
+/** Sets what belongs to the whole runway. */
+export const runwaySet = (field: Field, index: number, set: RunwaySetting): Field =>
+  withRunway(field, index, (runway) => ({ ...runway, ...set }));
+
+function withRunway(field: Field, index: number, change: (runway: Runway) => Runway): Field {
+  const runway = field.runways[index];
+  if (runway === undefined) return field;
+  return { ...field, runways: field.runways.with(index, change(runway)) };
+}
+
+function withEnd(
+  field: Field,
+  index: number,
+  side: 0 | 1,
+  change: (end: RunwayEnd) => RunwayEnd,
+): Field {
+  return withRunway(field, index, (runway) => {
+    const [one, other] = runway.ends;
+    return { ...runway, ends: side === 0 ? [change(one), other] : [one, change(other)] };
+  });
+}
+
+/**
+ * Lays a runway elsewhere. What is declared of each end grows or shrinks with the pavement, so that
+ * clearways, stopways and displaced thresholds stay as long as they are.
+ */
+export const lineSet = (field: Field, index: number, line: RunwayLine): Field =>
+  withRunway(field, index, (runway) => {
+    const [one, other] = runway.ends;
+    const [from, to] = endPlaces(line);
+    const beforeM = lineBetween(one.at, other.at)?.distanceM ?? 0;
+    const afterM = lineBetween(from, to)?.distanceM ?? 0;
+    const grown = (metres: number) => Math.max(0, Math.round(metres + afterM - beforeM));
+    const end = (was: RunwayEnd, at: RunwayEnd['at']): RunwayEnd => ({
+      ...was,
+      at,
+      toraM: grown(was.toraM),
+      todaM: grown(was.todaM),
+      asdaM: grown(was.asdaM),
+      ldaM: grown(was.ldaM),
+    });
+    return { ...runway, ends: [end(one, from), end(other, to)] };
+  });
+
+/** Sets figures of an end. A threshold displaced further takes as much from what can be landed on. */
+export const endSet = (field: Field, index: number, side: 0 | 1, set: EndSetting): Field =>
+  withEnd(field, index, side, (end) => {
+    const movedM = (set.displacedM ?? end.displacedM) - end.displacedM;
+    return { ...end, ldaM: Math.max(0, end.ldaM - movedM), ...set };
+  });
+
+/** Closes an end, with the reason, or opens it. */
+export const endClosed = (field: Field, index: number, side: 0 | 1, why: string | null): Field =>
+  withEnd(field, index, side, ({ closed: _, ...end }) =>
+    why === null ? end : { ...end, closed: why },
+  );
+
+/** Gives an end another number, and its opposite the opposite one; all that names them follows. */
+export function numberSet(field: Field, index: number, side: 0 | 1, to: Designator): Field {
+  const runway = field.runways[index];
+  if (runway === undefined) return field;
+  const [one, other] = runway.ends;
+  const [first, second] = side === 0 ? [to, oppositeOf(to)] : [oppositeOf(to), to];
+  const names = new Map([
+    [one.designator, first],
+    [other.designator, second],
+  ]);
+  const renumbered = withRunway(field, index, (was) => ({
+    ...was,
+    ends: [
+      { ...one, designator: first },
+      { ...other, designator: second },
+    ],
+  }));
+  return renamed(renumbered, (end) => names.get(end) ?? end);
+}
+
+/** What names ends elsewhere in the field, with their names changed, or dropped where null. */
+function renamed(field: Field, to: (end: Designator) => Designator | null): Field {
+  const { calmWindEnd, preferredEnds, ...rest } = field;
+  const kept = (ends: readonly Designator[]) => ends.map(to).filter((end) => end !== null);
+  const calm = calmWindEnd === undefined ? null : to(calmWindEnd);
+  const runwayName = (name: string): string | null => {
+    const ends = name.split('/').map(to);
+    return ends.includes(null) ? null : ends.sort().join('/');
+  };
+  return {
+    ...rest,
+    ...(calm === null ? {} : { calmWindEnd: calm }),
+    ...(preferredEnds === undefined ? {} : { preferredEnds: kept(preferredEnds) }),
+    taxi: {
+      ...rest.taxi,
+      nodes: rest.taxi.nodes.map(({ ends, ...node }) => {
+        const left = kept(ends ?? []);
+        return left.length === 0 ? node : { ...node, ends: left };
+      }),
+      edges: rest.taxi.edges.flatMap(({ crosses, ...edge }) => {
+        const name = edge.on === 'runway' ? runwayName(edge.name) : edge.name;
+        const crossed = crosses === undefined ? null : runwayName(crosses);
+        if (name === null) return [];
+        return [{ ...edge, name, ...(crossed === null ? {} : { crosses: crossed }) }];
+      }),
+    },
+  };
+}
+
+/** Takes a runway away: stretches along it go, and points on it are junctions from then on. */
+export function runwayRemoved(field: Field, index: number): Field {
+  const runway = field.runways[index];
+  if (runway === undefined) return field;
+  const gone = runway.ends.map(({ designator }) => designator);
+  const strip = draftStrips(field).find(({ ends }) =>
+    ends.every(({ designator }) => gone.includes(designator)),
+  );
+  const without = renamed(
+    { ...field, runways: field.runways.filter((_, i) => i !== index) },
+    (end) => (gone.includes(end) ? null : end),
+  );
+  const nodes = without.taxi.nodes.map((node) => {
+    if (node.kind !== 'runway' || !strip) return node;
+    if (!isOn(strip, { eastM: node.xM, northM: node.yM })) return node;
+    const { ends: _, ...rest } = node;
+    return { ...rest, kind: 'junction' as const };
+  });
+  return { ...without, taxi: { ...without.taxi, nodes } };
+}

@@ -1,0 +1,106 @@
+/** What a plan lacks for a way, each found where it was broken on purpose. */
+
+import { describe, expect, test } from 'vitest';
+import { edited } from '../../../src/core/airfield/edit';
+import type { Field } from '../../../src/core/airfield/field';
+import { routeGaps } from '../../../src/core/airfield/routeGaps';
+import { stretchId } from '../../../src/core/taxi/rules';
+import { demoFields } from '../documents/demo';
+import { led, put, STRIP, small } from './drawing';
+
+const named = (field: Field, name: string) =>
+  field.taxi.nodes.find((node) => node.name === name)?.id ?? '';
+
+test.each(demoFields.map((field) => [field.code, field] as const))(
+  '%s lacks nothing',
+  (_, field) => {
+    expect(routeGaps(field)).toEqual([]);
+  },
+);
+
+test('a small field with one stand and two holding points lacks nothing', () => {
+  expect(routeGaps(small())).toEqual([]);
+});
+
+describe('lacks', () => {
+  test('a stand, holding points and a way off the runway, where nothing is drawn', () => {
+    expect(routeGaps(STRIP)).toEqual([
+      { code: 'no-stand' },
+      { code: 'end-without-hold', end: '09' },
+      { code: 'end-without-hold', end: '27' },
+      { code: 'runway-without-exit', runway: '09/27' },
+    ]);
+  });
+
+  test('the holding point of an end that was taken away, but not that of a closed one', () => {
+    const field = edited(small(), { kind: 'node-removed', id: named(small(), 'A2') });
+    expect(routeGaps(field)).toEqual([{ code: 'end-without-hold', end: '27' }]);
+    const closed = edited(field, { kind: 'closed', index: 0, side: 1, why: 'Works' });
+    expect(routeGaps(closed)).toEqual([]);
+  });
+
+  test('what joins a stand to the rest, and says which points are apart', () => {
+    const field = put(small(), 'stand', 100, -300);
+    expect(routeGaps(field)).toEqual([{ code: 'in-pieces', nodes: [named(field, 'Stand 2')] }]);
+  });
+
+  test('the word that a stretch crosses a runway, and has one too many', () => {
+    const across = led(small(), 'B', [
+      [200, -150],
+      [200, 150],
+    ]);
+    const edge = across.taxi.edges.find(({ crosses }) => crosses !== undefined);
+    if (!edge) throw new Error('a crossing expected');
+    const stretch = stretchId(edge);
+    const unsaid = edited(across, { kind: 'stretch', id: stretch, set: { crosses: null } });
+    expect(routeGaps(unsaid)).toEqual([{ code: 'crosses-unsaid', stretch, runway: '09/27' }]);
+    // The same runway by its other name is the same runway.
+    const other = edited(across, { kind: 'stretch', id: stretch, set: { crosses: '27/09' } });
+    expect(routeGaps(other)).toEqual([]);
+    const apron = small().taxi.edges.find(({ on }) => on === 'apron');
+    const vain = stretchId(apron ?? edge);
+    const said = edited(small(), { kind: 'stretch', id: vain, set: { crosses: '09/27' } });
+    expect(routeGaps(said)).toEqual([{ code: 'crosses-not', stretch: vain, runway: '09/27' }]);
+  });
+
+  test('a way out of a stand that can only be rolled on to', () => {
+    const stand = named(small(), 'Stand 1');
+    const apron = small().taxi.edges.find(({ from, to }) => from === stand || to === stand);
+    if (!apron) throw new Error('an apron expected');
+    const onlyFrom = apron.from === stand ? apron.to : apron.from;
+    const field = edited(small(), { kind: 'stretch', id: stretchId(apron), set: { onlyFrom } });
+    expect(routeGaps(field)).toEqual([
+      { code: 'no-way', stand, end: '09' },
+      { code: 'no-way', stand, end: '27' },
+    ]);
+  });
+});
+
+test('a plan of ten thousand stretches is gone through while one waits', () => {
+  const side = 70;
+  const id = (x: number, y: number) => `n${x}-${y}`;
+  const cells = Array.from(
+    { length: side * side },
+    (_, i) => [i % side, Math.floor(i / side)] as const,
+  );
+  const nodes = cells.map(([x, y]) => ({
+    id: id(x, y),
+    xM: -600 + 18 * x,
+    yM: -100 - 18 * y,
+    kind: y === side - 1 ? ('stand' as const) : ('junction' as const),
+  }));
+  const edge = (from: string, to: string) => ({ from, to, name: 'T', on: 'taxiway' as const });
+  const edges = cells.flatMap(([x, y]) => [
+    ...(x + 1 < side ? [edge(id(x, y), id(x + 1, y))] : []),
+    ...(y + 1 < side ? [edge(id(x, y), id(x, y + 1))] : []),
+  ]);
+  const field = { ...STRIP, taxi: { nodes, edges } };
+  const before = performance.now();
+  expect(routeGaps(field).map(({ code }) => code)).toEqual([
+    'end-without-hold',
+    'end-without-hold',
+    'runway-without-exit',
+  ]);
+  // Some 20 ms on a quiet machine; gone through again for each stretch it would be a minute.
+  expect(performance.now() - before).toBeLessThan(3000);
+});
