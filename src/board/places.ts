@@ -32,6 +32,8 @@ export type Sheet =
   /** The lists for when something is wrong. */
   | { readonly kind: 'wrong' }
   | { readonly kind: 'load'; readonly over: Sheet | null }
+  /** A field being drawn: a new one, or one that is mended. */
+  | { readonly kind: 'drawing'; readonly of: Hash | null; readonly over: Sheet | null }
   /** A sortie of the log. */
   | { readonly kind: 'logged'; readonly sortie: Id }
   /** A document to be given away, or printed. */

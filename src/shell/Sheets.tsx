@@ -2,6 +2,7 @@
 
 import type { JSX } from 'preact';
 import { type Sheet, sheet } from '../board/places';
+import { later } from '../parts/later/Later';
 import { About } from '../views/about/About';
 import { LoadSheet } from '../views/load/LoadSheet';
 import { LoggedSheet } from '../views/log/LoggedSheet';
@@ -11,6 +12,13 @@ import { IncomingSheet } from '../views/sortie/IncomingSheet';
 import { SortieSheet } from '../views/sortie/SortieSheet';
 import { Lists } from '../views/steps/Lists';
 import { WhySheet } from '../views/why/WhySheet';
+import { words } from './words.en';
+
+/** Few draw a field: the code comes when it is asked for. */
+const fieldEditor = later(
+  () => import('../views/fieldEditor/FieldEditor').then(({ FieldEditor }) => FieldEditor),
+  words.later,
+);
 
 const under = (open: Sheet): Sheet | null => ('over' in open ? open.over : null);
 
@@ -38,6 +46,8 @@ function Opened({ open }: { open: Sheet }) {
       return <About onClose={close} />;
     case 'wrong':
       return <Lists onClose={close} />;
+    case 'drawing':
+      return <fieldEditor.Later of={open.of} onClose={close} />;
     case 'load':
       return <LoadSheet onClose={close} />;
     case 'logged':

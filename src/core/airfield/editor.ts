@@ -3,7 +3,7 @@
 import type { Place } from '../earth/place';
 import type { Field } from './field';
 
-export { destination } from '../earth/destination';
+export { readCoordinate } from '../earth/readCoordinate';
 export { stretchId } from '../taxi/rules';
 export { oppositeOf, readDesignator, runwayNumbers } from './designator';
 export { draftOf, drawn, perform, redo, restored, stored, undo } from './editHistory';

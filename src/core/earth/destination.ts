@@ -13,7 +13,7 @@ import {
   longitudeSeries,
   RADIANS_PER_DEGREE,
   reducedLatitude,
-} from './ellipsoid';
+} from './geodesic';
 import type { Place } from './place';
 
 /** A change of the arc below this, radians, no longer moves the answer by a micrometre. */

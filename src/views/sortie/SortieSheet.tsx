@@ -49,6 +49,7 @@ export function SortieSheet({ onClose }: { onClose: () => void }): JSX.Element {
             ))}
           </ul>
           <Give hash={chosen.field} name={words.field} />
+          <Draw />
         </Part>
         <Part title={words.aircraft}>
           <Choice
@@ -201,6 +202,19 @@ function Procedures() {
       )}
       <Give hash={procedure} name={words.procedure} printed />
     </Part>
+  );
+}
+
+/** The keys that draw a field, and mend the one in use. */
+function Draw() {
+  const { field } = inputs.value;
+  const code = settled.value.field?.code;
+  const open = (of: Hash | null) => openSheet({ kind: 'drawing', of, over: sheet.value });
+  return (
+    <div class={styles.keys}>
+      <Key onPress={() => open(null)}>{words.drawField}</Key>
+      {code !== undefined && <Key onPress={() => open(field)}>{words.mendField(code)}</Key>}
+    </div>
   );
 }
 

@@ -7,6 +7,8 @@ export const words = {
   title: 'Sortie',
   close: 'Close',
   field: 'Field',
+  drawField: 'Draw a field',
+  mendField: (code: string) => `Mend ${code}`,
   aircraft: 'Aircraft',
   procedure: 'Procedure',
   share: 'Share',

@@ -1,0 +1,69 @@
+/** One end of a runway being drawn: its number, elevation and declared distances. */
+
+import type { JSX } from 'preact';
+import { change, editorParts } from '../../board/drawing';
+import type { RunwayEnd } from '../../core';
+import { anyText, Entry, numberWithin, plainNumber } from './Entry';
+import styles from './FieldEditor.module.css';
+import { words } from './words.en';
+
+const DISTANCES = ['displacedM', 'toraM', 'todaM', 'asdaM', 'ldaM'] as const;
+
+const NAMES = {
+  displacedM: words.displaced,
+  toraM: words.tora,
+  todaM: words.toda,
+  asdaM: words.asda,
+  ldaM: words.lda,
+} as const;
+
+interface EndEntryProps {
+  readonly end: RunwayEnd;
+  readonly index: number;
+  readonly side: 0 | 1;
+}
+
+/** The entries of an end. */
+export function EndEntry({ end, index, side }: EndEntryProps): JSX.Element {
+  const of = { index, side };
+  return (
+    <fieldset class={styles.end} aria-label={words.end(end.designator)}>
+      <p class={styles.label}>{words.end(end.designator)}</p>
+      <Entry
+        name={words.designator}
+        text={end.designator}
+        read={(text) => editorParts.value?.readDesignator(text) ?? null}
+        bad={words.numberBad}
+        most={4}
+        onChange={(designator) => change({ kind: 'number', ...of, designator })}
+      />
+      <Entry
+        name={words.elevation}
+        text={plainNumber(end.elevationFt)}
+        read={numberWithin(-1500, 20_000)}
+        bad={words.elevationBad}
+        most={8}
+        onChange={(elevationFt) => change({ kind: 'end', ...of, set: { elevationFt } })}
+      />
+      {DISTANCES.map((distance) => (
+        <Entry
+          key={distance}
+          name={NAMES[distance]}
+          text={plainNumber(end[distance])}
+          read={numberWithin(0, 10_000)}
+          bad={words.metresBad}
+          most={8}
+          onChange={(metres) => change({ kind: 'end', ...of, set: { [distance]: metres } })}
+        />
+      ))}
+      <Entry
+        name={words.closed}
+        text={end.closed ?? ''}
+        read={anyText(80)}
+        bad={words.closedBad}
+        hint={words.closedHint}
+        onChange={(why) => change({ kind: 'closed', ...of, why: why || null })}
+      />
+    </fieldset>
+  );
+}

@@ -1,0 +1,160 @@
+/** Drawing a field from nothing, or mending one: form, runways, plan, and what is missing. */
+
+import type { JSX } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import { chooseField } from '../../board/choices';
+import {
+  canDoAgain,
+  canTakeBack,
+  doAgain,
+  draftStays,
+  drawnField,
+  fieldFile,
+  type KeptField,
+  keepField,
+  openDraft,
+  startAnew,
+  takeBack,
+} from '../../board/drawing';
+import { sheet } from '../../board/places';
+import type { DocumentProblem, Field, Hash } from '../../core';
+import { saveFile } from '../../device/files';
+import { Choice } from '../../parts/choice/Choice';
+import { Key } from '../../parts/key/Key';
+import { Sheet } from '../../parts/sheet/Sheet';
+import { Checks, lacksOf } from './Checks';
+import styles from './FieldEditor.module.css';
+import { FieldPart } from './FieldPart';
+import { choose, dropWhatIsGone, looks, partShown } from './hand';
+import { PlanPart } from './PlanPart';
+import { RunwaysPart } from './RunwaysPart';
+import { words } from './words.en';
+
+const PARTS = ['field', 'runways', 'plan'] as const;
+const parts = PARTS.map((value) => ({ value, name: words.parts[value] }));
+
+interface FieldEditorProps {
+  /** The field that is mended; null to draw a new one. */
+  readonly of: Hash | null;
+  readonly onClose: () => void;
+}
+
+/** The sheet. */
+export function FieldEditor({ of, onClose }: FieldEditorProps): JSX.Element {
+  const [opened, setOpened] = useState<'no' | 'yes' | 'failed'>('no');
+  useEffect(() => {
+    partShown.value = of === null ? 'field' : 'plan';
+    choose(null);
+    looks.value = 0;
+    openDraft(of).then(
+      () => setOpened('yes'),
+      () => setOpened('failed'),
+    );
+  }, [of]);
+  const field = opened === 'yes' ? drawnField.value : null;
+  useEffect(() => {
+    if (field !== null) dropWhatIsGone(field);
+  }, [field]);
+  const title = of === null || field === null ? words.draw : words.mend(field.code);
+  return (
+    <Sheet title={title} close={words.close} size="page" onClose={onClose}>
+      {opened === 'failed' && <p>{words.failed}</p>}
+      {opened === 'no' && <p>{words.loading}</p>}
+      {field !== null && <Editor field={field} />}
+    </Sheet>
+  );
+}
+
+/** Undo and redo by the keys that do it everywhere; in an entry the letters' own undo comes first. */
+function onKeyDown(event: KeyboardEvent): void {
+  const { target } = event;
+  const isTyping = target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement;
+  if (isTyping || !(event.ctrlKey || event.metaKey)) return;
+  const key = event.key.toLowerCase();
+  if (key === 'z' && !event.shiftKey) takeBack();
+  else if (key === 'y' || key === 'z') doAgain();
+  else return;
+  event.preventDefault();
+}
+
+function Editor({ field }: { readonly field: Field }) {
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: the keys it listens for are pressed within it; each has a key on the screen.
+    <div class={styles.editor} onKeyDown={onKeyDown}>
+      <div class={styles.top}>
+        <Choice
+          label={words.whichPart}
+          options={parts}
+          chosen={partShown.value}
+          onChoose={(part) => {
+            partShown.value = part;
+          }}
+        />
+        <div class={styles.choice}>
+          <Key disabled={!canTakeBack.value} onPress={takeBack}>
+            {words.undo}
+          </Key>
+          <Key disabled={!canDoAgain.value} onPress={doAgain}>
+            {words.redo}
+          </Key>
+        </div>
+      </div>
+      {!draftStays.value && <p class={styles.bad}>{words.forgets}</p>}
+      {partShown.value === 'field' && <FieldPart field={field} />}
+      {partShown.value === 'runways' && <RunwaysPart field={field} />}
+      {partShown.value === 'plan' && <PlanPart field={field} />}
+      <Checks field={field} />
+      <Finish field={field} />
+    </div>
+  );
+}
+
+function Finish({ field }: { readonly field: Field }) {
+  const [kept, setKept] = useState<KeptField | null>(null);
+  const isDocument = lacksOf(field).length === 0;
+  // Drawn on, it is another field than the one that was kept.
+  useEffect(() => setKept(null), [field]);
+  const refuse = (problems: readonly DocumentProblem[]) => setKept({ listed: null, problems });
+  const save = async () => {
+    const file = await fieldFile().catch(() => [{ at: '', what: words.failed }]);
+    if (file instanceof File) saveFile(file);
+    else refuse(file);
+  };
+  return (
+    <div class={styles.finish}>
+      <div class={styles.choice}>
+        <Key look="pick" disabled={!isDocument} onPress={() => void keepField().then(setKept)}>
+          {words.keep}
+        </Key>
+        <Key disabled={!isDocument} onPress={() => void save()}>
+          {words.save}
+        </Key>
+        <Key onPress={startAnew}>{words.anew}</Key>
+      </div>
+      <div role="status">
+        {kept?.problems === null && <p>{words.kept(kept.listed.code)}</p>}
+        {kept?.problems && (
+          <>
+            <p class={styles.bad}>{words.refused}</p>
+            <ul>
+              {kept.problems.map(({ at, what }) => (
+                <li key={at + what}>{at === '' ? what : `${at}: ${what}`}</li>
+              ))}
+            </ul>
+          </>
+        )}
+      </div>
+      {kept?.problems === null && (
+        <Key
+          look="pick"
+          onPress={() => {
+            chooseField(kept.listed);
+            sheet.value = null;
+          }}
+        >
+          {words.use(kept.listed.code)}
+        </Key>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,140 @@
+/** Of a field being drawn: its code and name, where it lies, its frequencies. */
+
+import type { JSX } from 'preact';
+import { change } from '../../board/drawing';
+import type { Field, Radio } from '../../core';
+import { Choice } from '../../parts/choice/Choice';
+import { Key } from '../../parts/key/Key';
+import { anyText, Entry, numberWithin, plainNumber } from './Entry';
+import styles from './FieldEditor.module.css';
+import { PlaceEntry } from './PlaceEntry';
+import { words } from './words.en';
+
+const readCode = (text: string) =>
+  /^[A-Z][A-Z0-9]{2,3}$/.exec(text.trim().toUpperCase())?.[0] ?? null;
+
+const readMhz = (text: string) =>
+  /^\d{3}\.\d{1,3}$/.exec(text.trim().replace(',', '.'))?.[0] ?? null;
+
+/** A name that is there. */
+const readName = (text: string) => anyText(80)(text) || null;
+
+/** The part of the form that is about the field as a whole. */
+export function FieldPart({ field }: { readonly field: Field }): JSX.Element {
+  const ends = field.runways.flatMap((runway) => runway.ends.map(({ designator }) => designator));
+  return (
+    <div class={styles.form}>
+      <div class={styles.pair}>
+        <Entry
+          name={words.code}
+          text={field.code}
+          read={readCode}
+          bad={words.codeBad}
+          hint={words.codeHint}
+          most={4}
+          onChange={(code) => change({ kind: 'head', set: { code } })}
+        />
+        <Entry
+          name={words.name}
+          text={field.name}
+          read={readName}
+          bad={words.nameBad}
+          onChange={(name) => change({ kind: 'head', set: { name } })}
+        />
+      </div>
+      <Entry
+        name={words.about}
+        text={field.about}
+        read={anyText(600)}
+        bad={words.aboutBad}
+        most={600}
+        lines={3}
+        onChange={(about) => change({ kind: 'head', set: { about } })}
+      />
+      <h3 class={styles.title}>{words.placeTitle}</h3>
+      <p class={styles.hint}>{words.placeHint}</p>
+      <PlaceEntry
+        of={words.placeTitle}
+        place={field.place}
+        onChange={(at) => change({ kind: 'place', at })}
+      />
+      <div class={styles.pair}>
+        <Entry
+          name={words.elevation}
+          text={plainNumber(field.place.elevationFt)}
+          read={numberWithin(-1500, 20_000)}
+          bad={words.elevationBad}
+          most={8}
+          onChange={(elevationFt) => change({ kind: 'elevation', elevationFt })}
+        />
+      </div>
+      {ends.length > 0 && (
+        <>
+          <h3 class={styles.title}>{words.calmWind}</h3>
+          <Choice
+            label={words.calmWind}
+            options={[
+              { value: '', name: words.none },
+              ...ends.map((end) => ({ value: end, name: end })),
+            ]}
+            chosen={field.calmWindEnd ?? ''}
+            onChoose={(end) => change({ kind: 'calm-wind', end: end === '' ? null : end })}
+          />
+        </>
+      )}
+      <h3 class={styles.title}>{words.radio}</h3>
+      {field.radio.map((radio, index) => (
+        <RadioEntry key={index} radio={radio} index={index} />
+      ))}
+      <Key
+        onPress={() =>
+          change({
+            kind: 'radio',
+            index: field.radio.length,
+            to: { name: field.name || words.radio, mhz: '118.0', service: 'traffic' },
+          })
+        }
+      >
+        {words.addRadio}
+      </Key>
+    </div>
+  );
+}
+
+function RadioEntry({ radio, index }: { readonly radio: Radio; readonly index: number }) {
+  const set = (given: Partial<Radio>) =>
+    change({ kind: 'radio', index, to: { ...radio, ...given } });
+  return (
+    <fieldset class={styles.group} aria-label={`${words.radio} ${radio.mhz}`}>
+      <div class={styles.pair}>
+        <Entry
+          name={words.radioName}
+          text={radio.name}
+          read={readName}
+          bad={words.radioNameBad}
+          onChange={(name) => set({ name })}
+        />
+        <Entry
+          name={words.mhz}
+          text={radio.mhz}
+          read={readMhz}
+          bad={words.mhzBad}
+          most={7}
+          onChange={(mhz) => set({ mhz })}
+        />
+      </div>
+      <Choice
+        label={words.service}
+        options={services}
+        chosen={radio.service}
+        onChoose={(service) => set({ service })}
+      />
+      <Key onPress={() => change({ kind: 'radio', index, to: null })}>
+        {words.removeRadio(radio.mhz)}
+      </Key>
+    </fieldset>
+  );
+}
+
+const SERVICES = ['ground', 'tower', 'information', 'traffic'] as const;
+const services = SERVICES.map((value) => ({ value, name: words.services[value] }));

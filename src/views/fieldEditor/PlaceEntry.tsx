@@ -1,0 +1,44 @@
+/** A place by latitude and longitude, as people write them. */
+
+import type { JSX } from 'preact';
+import { editorParts } from '../../board/drawing';
+import type { Place } from '../../core';
+import { Entry, plainNumber } from './Entry';
+import styles from './FieldEditor.module.css';
+import { words } from './words.en';
+
+/** Degrees to about a decimetre. */
+const PLACES = 6;
+
+/** Two entries; `of` says whose place it is, for who hears it. */
+export function PlaceEntry({
+  of,
+  place,
+  onChange,
+}: {
+  readonly of: string;
+  readonly place: Place;
+  readonly onChange: (place: Place) => void;
+}): JSX.Element {
+  const read = editorParts.value?.readCoordinate;
+  return (
+    <fieldset class={styles.pair} aria-label={of}>
+      <Entry
+        name={words.latitude}
+        text={plainNumber(place.latDeg, PLACES)}
+        read={(text) => read?.(text, 'lat') ?? null}
+        bad={words.latitudeBad}
+        most={24}
+        onChange={(latDeg) => onChange({ ...place, latDeg })}
+      />
+      <Entry
+        name={words.longitude}
+        text={plainNumber(place.lonDeg, PLACES)}
+        read={(text) => read?.(text, 'lon') ?? null}
+        bad={words.longitudeBad}
+        most={24}
+        onChange={(lonDeg) => onChange({ ...place, lonDeg })}
+      />
+    </fieldset>
+  );
+}

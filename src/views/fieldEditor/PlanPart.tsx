@@ -1,0 +1,59 @@
+/** Of a field being drawn: its taxi plan. */
+
+import type { JSX } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+import type { Field } from '../../core';
+import { Choice } from '../../parts/choice/Choice';
+import { Board } from './Board';
+import { ChosenPanel } from './ChosenPanel';
+import { anyText, Entry } from './Entry';
+import styles from './FieldEditor.module.css';
+import { letter, looks, pen, takeTool, tool } from './hand';
+import { Things } from './Things';
+import { pointName, words } from './words.en';
+
+const TOOLS = ['choose', 'taxiway', 'apron', 'stand', 'hold', 'hot-spot'] as const;
+const tools = TOOLS.map((value) => ({ value, name: words.tools[value] }));
+
+/** The board, the tools under it, what is chosen, and everything as lists. */
+export function PlanPart({ field }: { readonly field: Field }): JSX.Element {
+  const drawing = useRef<HTMLDivElement>(null);
+  const panel = useRef<HTMLDivElement>(null);
+  const looked = looks.value;
+  useEffect(() => {
+    if (looked === 0) return;
+    panel.current?.focus({ preventScroll: true });
+    drawing.current?.scrollIntoView({ block: 'start' });
+  }, [looked]);
+  const penAt = field.taxi.nodes.find(({ id }) => id === pen.value);
+  return (
+    <div class={styles.planPart}>
+      <div class={styles.draw} ref={drawing}>
+        <Board field={field} />
+        <Choice label={words.tool} options={tools} chosen={tool.value} onChoose={takeTool} />
+        <div class={styles.toolRow}>
+          {tool.value === 'taxiway' && (
+            <Entry
+              name={words.letter}
+              text={letter.value}
+              read={(text) => anyText(80)(text) || null}
+              bad={words.letterBad}
+              onChange={(text) => {
+                letter.value = text;
+              }}
+            />
+          )}
+          <p class={styles.hint} role="status">
+            {penAt ? words.penAt(pointName(penAt)) : words.toolHints[tool.value]}
+          </p>
+        </div>
+      </div>
+      <div class={styles.beside}>
+        <div class={styles.panel} ref={panel} tabIndex={-1}>
+          <ChosenPanel field={field} />
+        </div>
+        <Things field={field} />
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,128 @@
+/** Of a field being drawn: its runways. */
+
+import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import { change, editorParts } from '../../board/drawing';
+import type { Field, Runway } from '../../core';
+import { Choice } from '../../parts/choice/Choice';
+import { Key } from '../../parts/key/Key';
+import { AddRunway } from './AddRunway';
+import { EndEntry } from './EndEntry';
+import { Entry, numberWithin, plainNumber } from './Entry';
+import styles from './FieldEditor.module.css';
+import { PlaceEntry } from './PlaceEntry';
+import { words } from './words.en';
+
+/** Each runway, and what adds one. */
+export function RunwaysPart({ field }: { readonly field: Field }): JSX.Element {
+  return (
+    <div class={styles.form}>
+      {field.runways.map((runway, index) => (
+        <RunwayEntry key={index} runway={runway} index={index} />
+      ))}
+      <AddRunway field={field} />
+    </div>
+  );
+}
+
+const SURFACES = ['asphalt', 'concrete', 'grass', 'gravel'] as const;
+const surfaces = SURFACES.map((value) => ({ value, name: words.surfaces[value] }));
+const ways = (['centre', 'ends'] as const).map((value) => ({ value, name: words.ways[value] }));
+const lit = (['yes', 'no'] as const).map((value) => ({ value, name: words.lit[value] }));
+
+function RunwayEntry({ runway, index }: { readonly runway: Runway; readonly index: number }) {
+  const [way, setWay] = useState<'centre' | 'ends'>('centre');
+  const name = runway.ends.map(({ designator }) => designator).join('/');
+  return (
+    <section class={styles.group}>
+      <h3 class={styles.title}>{words.runway(name)}</h3>
+      <Choice label={words.howLaid} options={ways} chosen={way} onChoose={setWay} />
+      {way === 'centre' ? (
+        <ByCentre runway={runway} index={index} />
+      ) : (
+        <ByEnds runway={runway} index={index} />
+      )}
+      <div class={styles.pair}>
+        <Entry
+          name={words.width}
+          text={plainNumber(runway.widthM, 1)}
+          read={numberWithin(0, 10_000)}
+          bad={words.widthBad}
+          most={6}
+          onChange={(widthM) => change({ kind: 'runway', index, set: { widthM } })}
+        />
+      </div>
+      <Choice
+        label={words.surface}
+        options={surfaces}
+        chosen={runway.surface}
+        onChoose={(surface) => change({ kind: 'runway', index, set: { surface } })}
+      />
+      <Choice
+        label={words.lights}
+        options={lit}
+        chosen={runway.edgeLights ? 'yes' : 'no'}
+        onChoose={(is) => change({ kind: 'runway', index, set: { edgeLights: is === 'yes' } })}
+      />
+      <div class={styles.ends}>
+        <EndEntry end={runway.ends[0]} index={index} side={0} />
+        <EndEntry end={runway.ends[1]} index={index} side={1} />
+      </div>
+      <Key onPress={() => change({ kind: 'runway-removed', index })}>
+        {words.removeRunway(name)}
+      </Key>
+    </section>
+  );
+}
+
+function ByCentre({ runway, index }: { readonly runway: Runway; readonly index: number }) {
+  const line = editorParts.value?.centreOf(runway);
+  if (!line) return <ByEnds runway={runway} index={index} />;
+  const set = (given: Partial<typeof line>) =>
+    change({ kind: 'line', index, line: { ...line, ...given } });
+  return (
+    <>
+      <PlaceEntry of={words.middle} place={line.centre} onChange={(centre) => set({ centre })} />
+      <div class={styles.pair}>
+        <Entry
+          name={words.bearing}
+          text={plainNumber(line.bearingTrueDeg, 2)}
+          read={numberWithin(0, 360)}
+          bad={words.bearingBad}
+          most={8}
+          onChange={(bearingTrueDeg) => set({ bearingTrueDeg })}
+        />
+        <Entry
+          name={words.length}
+          text={plainNumber(line.lengthM)}
+          read={numberWithin(1, 10_000)}
+          bad={words.lengthBad}
+          most={8}
+          onChange={(lengthM) => set({ lengthM })}
+        />
+      </div>
+    </>
+  );
+}
+
+function ByEnds({ runway, index }: { readonly runway: Runway; readonly index: number }) {
+  const [one, other] = runway.ends;
+  return (
+    <>
+      <p class={styles.label}>{words.end(one.designator)}</p>
+      <PlaceEntry
+        of={words.end(one.designator)}
+        place={one.at}
+        onChange={(at) =>
+          change({ kind: 'line', index, line: { by: 'ends', ends: [at, other.at] } })
+        }
+      />
+      <p class={styles.label}>{words.end(other.designator)}</p>
+      <PlaceEntry
+        of={words.end(other.designator)}
+        place={other.at}
+        onChange={(at) => change({ kind: 'line', index, line: { by: 'ends', ends: [one.at, at] } })}
+      />
+    </>
+  );
+}

@@ -1,0 +1,175 @@
+/** What the hand is at while a plan is drawn: the tool, what is chosen, where the pen is. None of it is stored. */
+
+import { signal } from '@preact/signals';
+import { change, drawnField, editorParts } from '../../board/drawing';
+import type { Field, NodeId, StretchId } from '../../core';
+import { words } from './words.en';
+
+/** What a tap does. */
+export type Tool = keyof typeof words.tools;
+
+/** What is chosen on the plan. */
+export type Chosen =
+  | { readonly kind: 'node'; readonly id: NodeId }
+  | { readonly kind: 'stretch'; readonly id: StretchId }
+  | { readonly kind: 'hot-spot'; readonly index: number };
+
+/** The parts of a field, one shown at a time. */
+export type PartName = keyof typeof words.parts;
+
+export const partShown = signal<PartName>('field');
+export const tool = signal<Tool>('choose');
+export const chosen = signal<Chosen | null>(null);
+
+/** The point that the next tap leads on from; null while the pen is lifted. */
+export const pen = signal<NodeId | null>(null);
+
+/** The letter that a taxiway is laid with. */
+export const letter = signal('A');
+
+/** Takes a tool in hand; the pen begins anew, at a point that is chosen. */
+export function takeTool(next: Tool): void {
+  const isLine = next === 'taxiway' || next === 'apron';
+  pen.value = isLine && chosen.value?.kind === 'node' ? chosen.value.id : null;
+  tool.value = next;
+}
+
+/** Chooses something, with nothing else in hand. */
+export function choose(what: Chosen | null): void {
+  chosen.value = what;
+  tool.value = 'choose';
+  pen.value = null;
+}
+
+/** Counts up whenever something is chosen by its name, so that it is brought into view and read out. */
+export const looks = signal(0);
+
+/** Chooses something by its name, from a list. */
+export function lookAt(what: Chosen): void {
+  choose(what);
+  looks.value += 1;
+}
+
+/** A spot of the plan, metres east and north of the reference point. */
+export interface Spot {
+  readonly xM: number;
+  readonly yM: number;
+}
+
+const lastNode = (): NodeId | null => drawnField.value?.taxi.nodes.at(-1)?.id ?? null;
+
+/** Does what the tool in hand does there. `reachM` is how far a finger reaches, metres. */
+export function tapAt(spot: Spot, reachM: number): void {
+  const field = drawnField.value;
+  const core = editorParts.value;
+  if (field === null || core === null) return;
+  switch (tool.value) {
+    case 'choose':
+      chosen.value = nearestTo(field, spot, reachM);
+      return;
+    case 'taxiway':
+    case 'apron': {
+      const at = core.snap(field, spot, { from: pen.value, reachM: Math.max(15, reachM / 2) });
+      if (at.on === 'node' && at.id === pen.value) {
+        pen.value = null;
+        return;
+      }
+      const on = tool.value;
+      const name = on === 'taxiway' ? letter.value : 'apron';
+      change({ kind: 'laid', from: pen.value, at, on, name });
+      pen.value = at.on === 'node' ? at.id : lastNode();
+      chosen.value = pen.value === null ? null : { kind: 'node', id: pen.value };
+      return;
+    }
+    case 'stand':
+    case 'hold': {
+      const isStand = tool.value === 'stand';
+      const near = core.snap(field, spot, { reachM: Math.max(15, reachM / 2) });
+      // A stand lies apart from what it is put beside: only a point that is there becomes one.
+      const at = isStand && near.on !== 'node' ? { ...rounded(spot), on: 'ground' as const } : near;
+      change({ kind: 'placed', what: isStand ? 'stand' : 'hold', at });
+      const id = at.on === 'node' ? at.id : lastNode();
+      if (id !== null) chosen.value = { kind: 'node', id };
+      return;
+    }
+    case 'hot-spot': {
+      const index = field.taxi.hotSpots?.length ?? 0;
+      const to = { ...rounded(spot), name: `HS ${index + 1}`, about: words.hotSpotDefault };
+      change({ kind: 'hot-spot', index, to });
+      chosen.value = { kind: 'hot-spot', index };
+    }
+  }
+}
+
+/** The plan is drawn to a tenth of a metre. */
+export const rounded = ({ xM, yM }: Spot): Spot => ({
+  xM: Math.round(xM * 10) / 10,
+  yM: Math.round(yM * 10) / 10,
+});
+
+/** What lies nearest to a spot: points and hot spots before stretches; null where nothing is within reach. */
+function nearestTo(field: Field, spot: Spot, reachM: number): Chosen | null {
+  const far = (one: Spot) => Math.hypot(one.xM - spot.xM, one.yM - spot.yM);
+  const things: readonly (readonly [number, Chosen])[] = [
+    ...field.taxi.nodes.map((node) => [far(node), { kind: 'node', id: node.id }] as const),
+    ...(field.taxi.hotSpots ?? []).map(
+      (hot, index) => [far(hot), { kind: 'hot-spot', index }] as const,
+    ),
+  ];
+  const [near] = things.filter(([metres]) => metres <= reachM).sort(([a], [b]) => a - b);
+  if (near !== undefined) return near[1];
+  const on = editorParts.value?.snap({ ...field, runways: [], taxi: { ...field.taxi } }, spot, {
+    reachM,
+  });
+  return on?.on === 'stretch' ? { kind: 'stretch', id: on.id } : null;
+}
+
+/** Takes what is chosen away. */
+export function removeChosen(): void {
+  const what = chosen.value;
+  if (what === null) return;
+  if (what.kind === 'node') change({ kind: 'node-removed', id: what.id });
+  if (what.kind === 'stretch') change({ kind: 'stretch-removed', id: what.id });
+  if (what.kind === 'hot-spot') change({ kind: 'hot-spot', index: what.index, to: null });
+  chosen.value = null;
+  pen.value = null;
+}
+
+/** Moves what is chosen to a spot: a point of a runway along its centreline. */
+export function moveChosen(spot: Spot): void {
+  const field = drawnField.value;
+  const what = chosen.value;
+  if (field === null || what === null) return;
+  if (what.kind === 'hot-spot') {
+    const hot = field.taxi.hotSpots?.[what.index];
+    if (hot) change({ kind: 'hot-spot', index: what.index, to: { ...hot, ...rounded(spot) } });
+  }
+  if (what.kind !== 'node') return;
+  const node = field.taxi.nodes.find(({ id }) => id === what.id);
+  const on = editorParts.value?.snap(field, spot, { except: what.id });
+  const at = node?.kind === 'runway' && on?.on === 'centreline' ? on : spot;
+  change({ kind: 'node', id: what.id, set: { at: rounded(at) } });
+}
+
+/** Where what is chosen lies; null for a stretch, and for nothing. */
+export function spotOfChosen(field: Field): Spot | null {
+  const what = chosen.value;
+  if (what?.kind === 'node') return field.taxi.nodes.find(({ id }) => id === what.id) ?? null;
+  if (what?.kind === 'hot-spot') return field.taxi.hotSpots?.[what.index] ?? null;
+  return null;
+}
+
+/** What was chosen or led on from may have been taken back. */
+export function dropWhatIsGone(field: Field): void {
+  const { nodes, edges, hotSpots = [] } = field.taxi;
+  const has = (id: NodeId) => nodes.some((node) => node.id === id);
+  const what = chosen.value;
+  const isThere =
+    what === null ||
+    (what.kind === 'node' && has(what.id)) ||
+    (what.kind === 'hot-spot' && what.index < hotSpots.length) ||
+    (what.kind === 'stretch' &&
+      edges.some((edge) => editorParts.value?.stretchId(edge) === what.id));
+  if (!isThere) chosen.value = null;
+  if (pen.value !== null && !has(pen.value)) pen.value = null;
+}

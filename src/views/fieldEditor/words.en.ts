@@ -1,0 +1,202 @@
+/** The words of drawing a field. */
+
+import type { Field, RouteGap } from '../../core';
+
+export const words = {
+  draw: 'Draw a field',
+  mend: (code: string) => `Mend ${code}`,
+  close: 'Close',
+  loading: 'One moment.',
+  failed: 'The field could not be loaded. Close this and try again.',
+  undo: 'Undo',
+  redo: 'Redo',
+  parts: { field: 'Field', runways: 'Runways', plan: 'Plan' },
+  whichPart: 'Part of the field',
+  forgets: 'This device stores nothing more: what is drawn now is lost when the window closes.',
+
+  code: 'Code',
+  codeHint: 'XHAR',
+  codeBad: 'A code is three or four letters and digits, and begins with a letter.',
+  name: 'Name',
+  nameBad: 'A name is up to 80 characters.',
+  about: 'What to know of it',
+  aboutBad: 'Up to 600 characters.',
+  latitude: 'Latitude',
+  longitude: 'Longitude',
+  latitudeBad: 'Write a latitude as 62.95, 62 57 00 N or 625700N.',
+  longitudeBad: 'Write a longitude as -10.55, 10 33 00 W or 0103300W.',
+  placeTitle: 'Reference point',
+  placeHint: 'The plan is drawn around it. The middle of the main runway is a good place.',
+  elevation: 'Elevation, ft',
+  elevationBad: 'An elevation is from −1 500 to 20 000 ft.',
+  calmWind: 'End used in light wind',
+  none: 'None',
+  radio: 'Radio',
+  radioName: 'Spoken as',
+  radioNameBad: 'Up to 80 characters.',
+  mhz: 'MHz',
+  mhzBad: 'A frequency is written as 118.7 or 121.850.',
+  service: 'Service',
+  services: {
+    ground: 'Ground',
+    tower: 'Tower',
+    information: 'Information',
+    traffic: 'Traffic: no one controls',
+  },
+  addRadio: 'Add a frequency',
+  removeRadio: (mhz: string) => `Remove ${mhz}`,
+
+  runway: (name: string) => `Runway ${name}`,
+  addRunway: 'Add a runway',
+  removeRunway: (name: string) => `Remove runway ${name}`,
+  howLaid: 'Where it lies',
+  ways: { centre: 'By its middle', ends: 'By its ends' },
+  middle: 'Middle',
+  bearing: 'True bearing, °',
+  bearingBad: 'A bearing is from 0 to 360.',
+  length: 'Length, m',
+  lengthBad: 'A length is from 1 to 10 000 m.',
+  number: (bearing: string) => `Number seen on ${bearing}°`,
+  numberHint: (magnetic: string, number: string) => `${magnetic}° magnetic: ${number}`,
+  numberBad: 'A number is 01 to 36, with L, C or R for parallels.',
+  width: 'Width, m',
+  widthBad: 'A width is from 0 to 10 000 m.',
+  surface: 'Surface',
+  surfaces: { asphalt: 'Asphalt', concrete: 'Concrete', grass: 'Grass', gravel: 'Gravel' },
+  lights: 'Edge lights',
+  lit: { yes: 'Lit', no: 'Not lit' },
+  end: (designator: string) => `End ${designator}`,
+  designator: 'Number',
+  displaced: 'Threshold displaced, m',
+  tora: 'TORA, m',
+  toda: 'TODA, m',
+  asda: 'ASDA, m',
+  lda: 'LDA, m',
+  metresBad: 'A distance is from 0 to 10 000 m.',
+  closed: 'Closed because',
+  closedHint: 'open',
+  closedBad: 'Up to 80 characters.',
+
+  plan: (name: string) =>
+    `Plan of ${name}. Arrow keys move it, or the point that is chosen; plus and minus make it larger and smaller; Enter is a tap at the cross in the middle; Delete removes what is chosen.`,
+  tool: 'What a tap does',
+  tools: {
+    choose: 'Choose',
+    taxiway: 'Taxiway',
+    apron: 'Apron',
+    stand: 'Stand',
+    hold: 'Holding point',
+    'hot-spot': 'Hot spot',
+  },
+  toolHints: {
+    choose: 'Tap a point or a stretch to change it. Drag a chosen point to move it.',
+    taxiway:
+      'Tap from point to point; on a runway it meets the centreline. Tap the last point again to lift the pen.',
+    apron: 'Tap from point to point, stands too. Tap the last point again to lift the pen.',
+    stand: 'Tap where an aircraft stands.',
+    hold: 'Tap a taxiway where one holds short.',
+    'hot-spot': 'Tap where one looks twice.',
+  },
+  letter: 'Letter',
+  letterBad: 'Up to 80 characters.',
+  whole: 'Whole field',
+  larger: 'Larger',
+  smaller: 'Smaller',
+  north: 'N',
+  metres: (m: number) => `${m} m`,
+  penAt: (name: string) => `The pen is at ${name}.`,
+
+  chosen: (what: string) => `Chosen: ${what}`,
+  nothingChosen: 'Nothing is chosen.',
+  kind: 'Kind',
+  kinds: { junction: 'Junction', stand: 'Stand', hold: 'Holding point', runway: 'On a runway' },
+  painted: 'As painted or spoken',
+  gives: 'Gives on to',
+  east: 'East of the reference, m',
+  northOf: 'North of the reference, m',
+  spotBad: 'A place is within 50 000 m.',
+  joinTo: 'Join to',
+  join: 'Join',
+  remove: 'Remove',
+  led: 'Rolled on as',
+  leds: { taxiway: 'Taxiway', apron: 'Apron', runway: 'Runway' },
+  stretchWidth: 'Width, m',
+  unknown: 'not known',
+  oneWay: 'Which way',
+  bothWays: 'Both ways',
+  onlyFrom: (name: string) => `Only from ${name}`,
+  crosses: 'Crosses',
+  hotSpotName: 'As charted',
+  hotSpotAbout: 'What goes wrong here',
+  hotSpotDefault: 'Look twice.',
+
+  list: 'All that is drawn',
+  lists: (title: string, count: number) => `${title}: ${count}`,
+  points: {
+    stand: 'Stands',
+    hold: 'Holding points',
+    runway: 'Points on runways',
+    junction: 'Junctions',
+  },
+  stretches: 'Stretches',
+  hotSpots: 'Hot spots',
+  andMore: (count: number) => `And ${count} more.`,
+
+  must: 'Before it can be kept',
+  gaps: 'Missing for a way on the ground',
+  nothingMissing: 'Nothing is missing: every stand reaches every open end.',
+  keep: 'Keep',
+  save: 'Save as a file',
+  anew: 'Start anew',
+  kept: (code: string) => `${code} is kept as one of your own fields.`,
+  use: (code: string) => `Use ${code}`,
+  refused: 'It was not kept:',
+} as const;
+
+/** What a document needs before it is one, as sentences. */
+export const needs = {
+  code: 'It has no code: three or four letters and digits, the first a letter.',
+  name: 'It has no name.',
+  place: 'It has no place: give the latitude and longitude of its reference point.',
+  runway: 'It has no runway.',
+} as const;
+
+/** What is missing for a way, as a sentence. `name` names a point or a stretch of the plan. */
+export function gapWords(gap: RouteGap, name: (id: string) => string): string {
+  switch (gap.code) {
+    case 'no-stand':
+      return 'There is no stand to begin from.';
+    case 'end-without-hold':
+      return `No holding point gives on to ${gap.end}.`;
+    case 'runway-without-exit':
+      return `No taxiway meets runway ${gap.runway}, so one who lands cannot leave it.`;
+    case 'in-pieces': {
+      const [first = '', ...more] = gap.nodes.map(name);
+      const others = more.length === 0 ? '' : ` and ${more.length} more`;
+      return `Nothing joins ${first}${others} to the rest.`;
+    }
+    case 'crosses-unsaid':
+      return `${name(gap.stretch)} crosses runway ${gap.runway} and does not say so.`;
+    case 'crosses-not':
+      return `${name(gap.stretch)} is said to cross runway ${gap.runway}, and does not.`;
+    case 'no-way':
+      return `One-way stretches keep ${name(gap.stand)} from every holding point for ${gap.end}.`;
+  }
+}
+
+/** A point of the plan as it is called here. */
+export function pointName(node: Field['taxi']['nodes'][number] | undefined): string {
+  if (node === undefined) return '';
+  return node.name ?? `${POINT[node.kind]} ${node.id}`;
+}
+
+const POINT = {
+  stand: 'stand',
+  hold: 'holding point',
+  junction: 'junction',
+  runway: 'runway point',
+} as const;
+
+/** A stretch as it is called here: its letter, and what it joins. */
+export const stretchName = (letter: string, from: string, to: string): string =>
+  `${letter}, ${from} to ${to}`;

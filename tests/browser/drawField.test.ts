@@ -1,0 +1,240 @@
+/** Drawing a field: from nothing until it is flown from, mending one, by touch and by keyboard. */
+
+import { readFile } from 'node:fs/promises';
+import type { Locator, Page } from 'playwright-core';
+import { readDocument } from '../../src/core/readDocument.schema';
+import { objections } from './accessible';
+import { controls, misfits } from './fitting';
+import { describe, expect, test } from './harness';
+import { beginSortie, EVENING, key, openPlace, read, setWind } from './pilot';
+import { EVERY_SCREEN } from './screens';
+
+const drawing = (page: Page) => page.getByRole('dialog', { name: /^(Draw a field|Mend )/ });
+
+async function openSortie(page: Page): Promise<void> {
+  await page
+    .locator('header')
+    .first()
+    .getByRole('button')
+    .filter({ hasText: 'XHAR' })
+    .first()
+    .click();
+}
+
+async function openDrawing(page: Page, by: 'Draw a field' | 'Mend XHAR'): Promise<Locator> {
+  await openSortie(page);
+  await key(page, by).click();
+  const sheet = drawing(page);
+  await sheet.getByRole('button', { name: 'Undo' }).waitFor();
+  return sheet;
+}
+
+const part = (sheet: Locator, name: 'Field' | 'Runways' | 'Plan') =>
+  sheet.getByRole('group', { name: 'Part of the field' }).getByRole('button', { name }).click();
+
+const board = (sheet: Locator) => sheet.getByRole('region', { name: /^Plan of/ });
+
+const tool = (sheet: Locator, name: string) =>
+  sheet
+    .getByRole('group', { name: 'What a tap does' })
+    .getByRole('button', { name, exact: true })
+    .click();
+
+const choose = async (sheet: Locator, list: string, name: string) => {
+  await sheet.locator('summary').filter({ hasText: list }).click();
+  await sheet.getByRole('button', { name, exact: true }).click();
+};
+
+/** A runway of 900 m at 86° true, whose middle is the reference point. */
+async function writeRunway(sheet: Locator): Promise<void> {
+  await sheet.getByLabel('Code').fill('XTSL');
+  await sheet.getByLabel('Name', { exact: true }).fill('Teasel Flat');
+  await sheet.getByLabel('Latitude').fill('62 30 00 N');
+  await sheet.getByLabel('Longitude').fill('0110000W');
+  await sheet.getByLabel('Elevation, ft').fill('20');
+  await part(sheet, 'Runways');
+  await sheet.getByLabel('True bearing, °').fill('86');
+  await sheet.getByLabel('Length, m').fill('900');
+  // The variation there was about −14° on that day (IGRF-12): 86 + 14 is 100, which is painted 10.
+  await sheet.getByPlaceholder('° magnetic: 10').waitFor();
+  await sheet.getByRole('button', { name: 'Add a runway' }).click();
+  await sheet.getByRole('heading', { name: 'Runway 10/28' }).waitFor();
+}
+
+/** Taps where a spot of the plan is drawn, metres east and north of the reference point. */
+async function tapper(sheet: Locator) {
+  const surface = board(sheet);
+  await surface.scrollIntoViewIfNeeded();
+  const box = await surface.boundingBox();
+  if (box === null) throw new Error('there is no board');
+  // The runway is fitted into the board, 40 px from its edges; it reaches 449 m east and west.
+  const pxPerM = Math.min((box.width - 80) / 897.8, 2);
+  return async (eastM: number, northM: number) => {
+    await surface.click({
+      position: { x: box.width / 2 + eastM * pxPerM, y: box.height / 2 - northM * pxPerM },
+    });
+  };
+}
+
+async function drawPlan(sheet: Locator): Promise<void> {
+  await part(sheet, 'Plan');
+  const tap = await tapper(sheet);
+  await tool(sheet, 'Taxiway');
+  // The runway climbs to the north by tan 4° towards the east.
+  await tap(-420, -29);
+  for (const [east, north] of [
+    [-420, -150],
+    [0, -150],
+    [420, -150],
+    [420, 29],
+  ] as const)
+    await tap(east, north);
+  await tool(sheet, 'Holding point');
+  await tap(-420, -95);
+  await tap(420, -60);
+  await tool(sheet, 'Apron');
+  await tap(0, -150);
+  await tap(0, -220);
+  await tool(sheet, 'Stand');
+  await tap(0, -220);
+}
+
+describe('a field drawn from nothing', () => {
+  test('is kept, chosen, ranked and taxied on', async ({ open }) => {
+    const page = await open('tablet', { at: EVENING });
+    await beginSortie(page);
+    const sheet = await openDrawing(page, 'Draw a field');
+    const missing = sheet.getByRole('button', { name: 'It has no runway.' });
+    await missing.waitFor();
+    expect(await sheet.getByRole('button', { name: 'Keep' }).isDisabled()).toBe(true);
+    await writeRunway(sheet);
+    expect(await missing.count()).toBe(0);
+    await sheet.getByText('No holding point gives on to 28.').waitFor();
+    await drawPlan(sheet);
+    await sheet.getByText('Nothing is missing: every stand reaches every open end.').waitFor();
+    await sheet.getByRole('button', { name: 'Keep' }).click();
+    await sheet.getByText('XTSL is kept as one of your own fields.').waitFor();
+    await sheet.getByRole('button', { name: 'Use XTSL' }).click();
+    // 270° at 12 knots is four degrees off 28, as drawn.
+    await setWind(page, '27012KT');
+    await key(page, /^Use 28/)
+      .first()
+      .click();
+    await openPlace(page, 'Taxi');
+    await expect.poll(async () => read(page.locator('main'))).toContain('A2');
+  });
+
+  test('is there again after a reload, half drawn, and can still be taken back', async ({
+    open,
+  }) => {
+    const page = await open('tablet', { at: EVENING });
+    await beginSortie(page);
+    await writeRunway(await openDrawing(page, 'Draw a field'));
+    await page.reload();
+    const sheet = await openDrawing(page, 'Draw a field');
+    expect(await sheet.getByLabel('Name', { exact: true }).inputValue()).toBe('Teasel Flat');
+    expect(await sheet.getByLabel('Latitude').inputValue()).toBe('62.5');
+    await part(sheet, 'Runways');
+    await sheet.getByRole('heading', { name: 'Runway 10/28' }).waitFor();
+    await sheet.getByRole('button', { name: 'Undo' }).click();
+    await sheet.getByRole('heading', { name: 'Runway 10/28' }).waitFor({ state: 'detached' });
+    await sheet.getByRole('button', { name: 'Redo' }).click();
+    await sheet.getByRole('heading', { name: 'Runway 10/28' }).waitFor();
+  });
+
+  test('is saved as a file that holds together', async ({ open }) => {
+    const page = await open('tablet', { at: EVENING });
+    await beginSortie(page);
+    const sheet = await openDrawing(page, 'Draw a field');
+    await writeRunway(sheet);
+    const download = page.waitForEvent('download');
+    await sheet.getByRole('button', { name: 'Save as a file' }).click();
+    const file = await download;
+    expect(file.suggestedFilename()).toBe('xtsl.json');
+    const { document } = readDocument(await readFile(await file.path(), 'utf8'));
+    if (document?.kind !== 'field') throw new Error('no field');
+    expect(document.content.runways[0]?.ends.map(({ toraM }) => toraM)).toEqual([900, 900]);
+  });
+});
+
+describe('a field mended', () => {
+  test('by keyboard alone: chosen in the list, moved with the arrows, taken back', async ({
+    open,
+  }) => {
+    const page = await open('tablet', { at: EVENING });
+    await beginSortie(page);
+    const sheet = await openDrawing(page, 'Mend XHAR');
+    await choose(sheet, 'Stands', 'Stand 6');
+    const east = sheet.getByLabel('East of the reference, m');
+    const before = Number(await east.inputValue());
+    await board(sheet).focus();
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('Shift+ArrowLeft');
+    // Two steps of 5 m, and one of 1 m back.
+    await expect.poll(async () => Number(await east.inputValue())).toBe(before + 9);
+    await page.keyboard.press('Control+z');
+    await expect.poll(async () => Number(await east.inputValue())).toBe(before);
+    await page.keyboard.press('Delete');
+    await sheet.getByText('Stands: 9').waitFor();
+    await page.keyboard.press('Control+z');
+    await sheet.getByText('Stands: 10').waitFor();
+    // The sheet is still open: Escape first lets go of what is chosen.
+    await choose(sheet, 'Holding points', 'K2');
+    await board(sheet).focus();
+    await page.keyboard.press('Escape');
+    await sheet.getByText('Nothing is chosen.').waitFor();
+  });
+
+  test('a point is dragged where the finger lets it go', async ({ open }) => {
+    const page = await open('tablet', { at: EVENING });
+    await beginSortie(page);
+    const sheet = await openDrawing(page, 'Mend XHAR');
+    await choose(sheet, 'Junctions', 'junction k');
+    const east = sheet.getByLabel('East of the reference, m');
+    const before = Number(await east.inputValue());
+    const ring = await board(sheet).locator('circle[r="17"]').boundingBox();
+    if (ring === null) throw new Error('nothing is ringed');
+    const [x, y] = [ring.x + ring.width / 2, ring.y + ring.height / 2];
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    await page.mouse.move(x + 15, y);
+    await page.mouse.move(x + 30, y);
+    await page.mouse.up();
+    await expect.poll(async () => Number(await east.inputValue())).toBeGreaterThan(before + 20);
+    await sheet.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(async () => Number(await east.inputValue())).toBe(before);
+  });
+
+  test('what is missing is said, and leads to its place', async ({ open }) => {
+    const page = await open('tablet', { at: EVENING });
+    await beginSortie(page);
+    const sheet = await openDrawing(page, 'Mend XHAR');
+    await choose(sheet, 'Stretches', 'apron, Stand 6 to junction p6');
+    await sheet.getByRole('button', { name: 'Remove', exact: true }).click();
+    await part(sheet, 'Field');
+    await sheet.getByRole('button', { name: 'Nothing joins Stand 6 to the rest.' }).click();
+    await sheet.getByRole('heading', { name: 'Chosen: Stand 6' }).waitFor();
+    await sheet.getByLabel('Join to').selectOption({ label: 'junction p6' });
+    await sheet.getByRole('button', { name: 'Join', exact: true }).click();
+    await sheet.getByText('Nothing is missing: every stand reaches every open end.').waitFor();
+  });
+});
+
+describe.each(EVERY_SCREEN)('on a %s', (screen) => {
+  test('everything fits, can be hit, and is read out', async ({ open }) => {
+    const page = await open(screen, { at: EVENING });
+    await beginSortie(page);
+    const sheet = await openDrawing(page, 'Mend XHAR');
+    for (const name of ['Field', 'Runways', 'Plan'] as const) {
+      await part(sheet, name);
+      if (name === 'Plan') await choose(sheet, 'Stretches', 'B, B1 to K1');
+      expect(await misfits(page), name).toEqual([]);
+      expect(await objections(page), name).toEqual([]);
+      const small = (await controls(page)).filter(
+        ({ width, height }) => Math.min(width, height) < 44,
+      );
+      expect(small, name).toEqual([]);
+    }
+  });
+});
