@@ -153,5 +153,5 @@ function placeSet(field: Field, at: Place): Field {
   };
 }
 
-/** The plan is drawn to a tenth of a metre. */
-const decimetre = (metres: number): number => Math.round(metres * 10) / 10;
+/** The plan is drawn to a tenth of a metre; nothing is minus zero, which a file would not keep. */
+const decimetre = (metres: number): number => Math.round(metres * 10) / 10 + 0;

@@ -41,10 +41,10 @@ const DIRECTION_REACH_DEG = 4;
 const distanceM = (one: PlanSpot, other: PlanSpot): number =>
   Math.hypot(one.xM - other.xM, one.yM - other.yM);
 
-/** The plan is drawn to a tenth of a metre. */
+/** The plan is drawn to a tenth of a metre; nothing is minus zero, which a file would not keep. */
 const rounded = ({ xM, yM }: PlanSpot): PlanSpot => ({
-  xM: Math.round(xM * 10) / 10,
-  yM: Math.round(yM * 10) / 10,
+  xM: Math.round(xM * 10) / 10 + 0,
+  yM: Math.round(yM * 10) / 10 + 0,
 });
 
 /** The point meant by one put down: a point of the plan before a centreline, that before a stretch, that before a direction. */

@@ -153,7 +153,7 @@ function Names({ nodes, edges, hotSpots, byId, view }: NamesProps) {
   const dots = nodes.map((node) => boxAround(at(node), 8, 8));
   return (
     <>
-      {placeWords(wanted, view.size, dots).map(({ key, kind, text, x, y, width, height }) => (
+      {placeWords(wanted, view.size, dots, []).map(({ key, kind, text, x, y, width, height }) => (
         <g key={key} class={styles[kind === 'sign' ? 'sign' : 'word']}>
           {kind === 'sign' && (
             <rect x={x - width / 2} y={y - height / 2} width={width} height={height} />

@@ -103,8 +103,8 @@ export function tapAt(spot: Spot, reachM: number): void {
 
 /** The plan is drawn to a tenth of a metre. */
 export const rounded = ({ xM, yM }: Spot): Spot => ({
-  xM: Math.round(xM * 10) / 10,
-  yM: Math.round(yM * 10) / 10,
+  xM: Math.round(xM * 10) / 10 + 0,
+  yM: Math.round(yM * 10) / 10 + 0,
 });
 
 /** What lies nearest to a spot: points and hot spots before stretches; null where nothing is within reach. */

@@ -85,17 +85,21 @@ test('points have names where something is named, or one taxiway goes over into 
 });
 
 test('after landing the first exit beyond the landing is likely, and without one the last is rolled back to', () => {
-  // Harrow Sound, 28: E lies 840 m from the end of 28, A 1388 m, by its generator; no displaced threshold.
+  // Harrow Sound, 28: F lies 200 m from the end of 28, E 840 m, D 1110 m, A 1388 m, by its generator;
+  // no displaced threshold.
   const exits = exitsOf(HARROW, '28', FREE);
   expect(exits.map(({ name, fromThresholdM }) => [name, Math.round(fromThresholdM)])).toEqual([
     ['K', 12],
+    ['F', 200],
     ['E', 840],
+    ['D', 1110],
     ['A', 1388],
   ]);
   const landing = (landingM: number | null) =>
     wayIn({ field: HARROW, end: '28', landingM, to: 's6', from: null, rules: FREE });
   expect(landing(800).exit).toMatchObject({ name: 'E', backtrackM: 0 });
-  expect(landing(841).exit).toMatchObject({ name: 'A', backtrackM: 0 });
+  expect(landing(841).exit).toMatchObject({ name: 'D', backtrackM: 0 });
+  expect(landing(1111).exit).toMatchObject({ name: 'A', backtrackM: 0 });
   const past = landing(1395);
   expect(past.exit?.name).toBe('A');
   expect(past.exit?.backtrackM).toBeCloseTo(7, 0);

@@ -11,6 +11,9 @@ const CROSSING = 860;
 /** The parallel taxiway lies this far south of 10/28, metres, and its holding points this far. */
 const PARALLEL = 168;
 const HOLD = 90;
+/** F leaves the runway here at an angle, and meets K at its corner, metres from the end of 10. */
+const F_FROM = 1200;
+const K_AT = 1388;
 
 /** The mail apron, along the parallel taxiway; the tie-downs of the light aircraft, off C. */
 const mail = row(b, [1, 2, 3, 4, 5, 6], { s: 570, step: -70, lane: 250, stand: 305 });
@@ -48,13 +51,13 @@ export default {
       b.runway('r10', 12, 0, '10'),
       b.runway('rD', 290, 0),
       b.runway('rE', 560, 0),
-      b.runway('rF', 1130, 0),
+      b.runway('rF', F_FROM, 0),
       b.runway('r28', 1388, 0, '28'),
       b.runway('r01', CROSSING, 508, '01'),
       b.runway('r19', CROSSING, -808, '19'),
       b.hold('A1', 12, HOLD, '10'),
       b.hold('D1', 290, HOLD, '10'),
-      b.hold('F1', 1130, HOLD, '28'),
+      b.hold('F1', F_FROM + ((K_AT - F_FROM) * HOLD) / PARALLEL, HOLD, '28'),
       b.hold('K2', 1388, HOLD, '28'),
       b.hold('C1', 785, 508, '01', '19'),
       b.hold('B1', 785, PARALLEL),
@@ -62,8 +65,7 @@ export default {
       b.junction('a', 12, PARALLEL),
       b.junction('ab', 290, PARALLEL),
       b.junction('e', 560, PARALLEL),
-      b.junction('f', 1130, PARALLEL),
-      b.junction('k', 1388, PARALLEL),
+      b.junction('k', K_AT, PARALLEL),
       b.junction('cg', 640, 440),
       b.junction('c', 640, 508),
       ...mail.nodes,
@@ -79,11 +81,11 @@ export default {
       ...taxiway('A', ['r10', 'A1', 'a', 'ab'], { widthM: 15 }),
       ...taxiway('B', ['ab', 'e', 'B1'], { widthM: 15 }),
       ...taxiway('B', ['B1', 'K1'], { widthM: 15, crosses: '01/19' }),
-      ...taxiway('K', ['K1', 'f', 'k', 'K2', 'r28'], { widthM: 15 }),
+      ...taxiway('K', ['K1', 'k', 'K2', 'r28'], { widthM: 15 }),
       ...taxiway('C', ['p1', 'cg', 'c', 'C1', 'r01'], { widthM: 10.5 }),
       ...taxiway('D', ['rD', 'D1', 'ab'], { widthM: 15 }),
       ...taxiway('E', ['rE', 'e'], { widthM: 15, oneWay: true }),
-      ...taxiway('F', ['rF', 'F1', 'f'], { widthM: 15 }),
+      ...taxiway('F', ['rF', 'F1', 'k'], { widthM: 15 }),
       ...alongRunway('10/28', ['r10', 'rD', 'rE', 'rF', 'r28'], { rF: '01/19' }),
       ...alongRunway('01/19', ['r01', 'r19'], { r19: '10/28' }),
     ],
