@@ -8,7 +8,7 @@ import { render } from 'preact';
 import { begin } from './board/begin';
 import { draft, typedWind } from './board/board';
 import { interruptWhenLeft } from './board/interruption';
-import { followAddress } from './board/places';
+import { followAddress, watching } from './board/places';
 import { startClock } from './board/time';
 import { applyPreferences } from './device/preferences';
 import { watchPointers } from './parts/key/pointers';
@@ -23,7 +23,7 @@ interruptWhenLeft();
 const page = document.getElementById('app');
 if (page !== null) {
   // Nothing is shown before the record is read: a wrong place for a moment would be worse than none.
-  begin().finally(() => render(<App />, page));
+  begin().finally(() => watching || render(<App />, page));
 }
 
 /** After this long without a key a wind is taken as typed, ms. */
@@ -31,7 +31,7 @@ const KEYS_REST_MS = 500;
 
 // What can wait is loaded when the first answer stands and no key is on its way, or when the pilot
 // takes the time to read.
-let timer = setTimeout(start, 6000);
+let timer = setTimeout(start, watching ? 0 : 6000);
 const stop = effect(() => {
   const isAnswered = typedWind.value.ranked !== null;
   const isTyping = draft.value !== '';

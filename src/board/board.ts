@@ -28,6 +28,7 @@ import {
 } from '../core';
 import { type Keeping, Record } from '../record/record';
 import { documentOf } from './documents';
+import { watching } from './places';
 import { wallMs } from './time';
 
 const entries = signal<readonly Entry[]>([]);
@@ -39,7 +40,7 @@ export const keeping = signal<Keeping>('opening');
 export const record = new Record(() => {
   entries.value = record.entries;
   keeping.value = record.keeping;
-});
+}, watching);
 
 /** Keeps a signal's last value for as long as the new one says the same. */
 export function steady<T>(work: () => T): ReadonlySignal<T> {

@@ -1,6 +1,7 @@
 /** Which place is open, which sheet lies over it, and whether a wind is being typed. */
 
 import { signal } from '@preact/signals';
+import type { ComponentType } from 'preact';
 import type { EndFigures, Figure, Hash, Id, LowSun, RankedEnd, Unit, WindAnswer } from '../core';
 
 /** The five places, in the order of the keys at the bottom edge. */
@@ -53,6 +54,9 @@ export type Sheet =
 
 const isPlace = (name: string): name is Place => PLACES.some((known) => known === name);
 
+/** This window only shows what the others do: it has no keys, and adds nothing to the record. */
+export const watching = location.hash === '#/watch';
+
 function placeInAddress(): Place {
   const name = location.hash.replace(/^#\/?/, '').split('?')[0] ?? '';
   return isPlace(name) ? name : 'wind';
@@ -72,6 +76,18 @@ export const bigCard = signal(false);
 
 /** A place wants the whole height, as the roll does: the places' keys are hidden. */
 export const onRoll = signal(false);
+
+/** What stands beside a place where there is room for two. */
+export const beside = signal<Readonly<Record<Place, Place>>>({
+  wind: 'steps',
+  steps: 'wind',
+  taxi: 'steps',
+  numbers: 'wind',
+  log: 'wind',
+});
+
+/** What is drawn in place of everything else, as the Big card is; its code comes later. */
+export const whole = signal<ComponentType | null>(null);
 
 /** Opens a place, and closes what lies over it. The address follows, so that a shortcut or a reload lands there. */
 export function openPlace(name: Place): void {

@@ -7,6 +7,7 @@ import { kept } from '../device/kept';
 import { fallSilent, followVoices, say, voiceFor, voices } from '../device/speech';
 import { asksToRepeat } from './actions';
 import { sortie } from './board';
+import { sayAgain } from './card';
 import { dueName, isAway, walked } from './due';
 import { stepsShown } from './leavingSteps';
 import { bigCard, place } from './places';
@@ -123,6 +124,10 @@ function warning(sayings: Sayings): string {
 
 /** What was asked for is said even where nothing is read aloud by itself. */
 function followRepeats(sayings: Sayings): void {
+  // Two fingers on the Big card.
+  sayAgain.value = () => {
+    asksToRepeat.value += 1;
+  };
   let heard = asksToRepeat.peek();
   effect(() => {
     if (asksToRepeat.value === heard) return;

@@ -26,10 +26,15 @@ export class Record {
   #store: Store | null = null;
   #followers: Followers | null = null;
   #seq = 0;
+  readonly #readOnly: boolean;
 
-  /** `changed` is called whenever `entries` or `keeping` says something new. */
-  constructor(changed: () => void) {
+  /**
+   * `changed` is called whenever `entries` or `keeping` says something new. One that is `readOnly`
+   * follows what is kept and what other windows add, and never adds to it, whatever it is asked.
+   */
+  constructor(changed: () => void, readOnly = false) {
     this.#changed = changed;
+    this.#readOnly = readOnly;
   }
 
   /** The entries of the sorties flown last, in the order of the list; a new array with every change. */
@@ -53,7 +58,7 @@ export class Record {
       const store = await openStore();
       this.#merge(await store.recent());
       // Only now: into a store that cannot be read nothing is written, out of its order.
-      this.#store = store;
+      this.#store = this.#readOnly ? { ...store, write: async () => undefined } : store;
       this.#keep('kept');
     } catch {
       this.#keep('forgotten');
@@ -68,6 +73,7 @@ export class Record {
 
   /** Adds what happened, in one go: all of it is kept, or none. */
   add(sortie: Id, at: Entry['at'], ...events: readonly Event[]): readonly Entry[] {
+    if (this.#readOnly) return [];
     // What was kept is not known yet, and holds fewer entries than milliseconds have gone by.
     if (this.#keeping === 'opening') this.#seq = Math.max(this.#seq, at.wallMs);
     const added = events.map((event): Entry => {

@@ -2,7 +2,7 @@
 
 import { signal } from '@preact/signals';
 import type { JSX } from 'preact';
-import { onRoll, type Place, place, sheet, typing } from '../board/places';
+import { beside, onRoll, place, sheet, typing, whole } from '../board/places';
 import { cautionRead } from '../device/preferences';
 import styles from './App.module.css';
 import { Caution } from './Caution';
@@ -10,15 +10,6 @@ import { Places } from './Places';
 import { Strip } from './Strip';
 import { Notices, Sheets, views } from './views';
 import { words } from './words.en';
-
-/** What stands beside a place where there is room for two. */
-const BESIDE: Record<Place, Place> = {
-  wind: 'steps',
-  steps: 'wind',
-  taxi: 'steps',
-  numbers: 'wind',
-  log: 'wind',
-};
 
 const wideQuery = matchMedia('(min-width: 60rem) and (min-height: 36rem)');
 const wide = signal(wideQuery.matches);
@@ -28,11 +19,13 @@ wideQuery.addEventListener('change', (change) => {
 
 /** The app. */
 export function App(): JSX.Element {
+  const Whole = whole.value;
+  if (Whole !== null) return <Whole />;
   // A wind is typed over any place; on a wide screen beside it, where Wind stands.
   const main = typing.value && !wide.value ? 'wind' : place.value;
-  const beside = typing.value && place.value !== 'wind' ? 'wind' : BESIDE[place.value];
+  const other = typing.value && place.value !== 'wind' ? 'wind' : beside.value[place.value];
   const Main = views[main];
-  const Beside = views[beside];
+  const Beside = views[other];
   return (
     <div class={styles.frame}>
       <Strip />
@@ -44,7 +37,7 @@ export function App(): JSX.Element {
         </main>
         {wide.value && (
           // Steps keep their side, so that Done stays under the same thumb.
-          <aside class={`${styles.place} ${beside === 'steps' ? styles.left : ''}`}>
+          <aside class={`${styles.place} ${other === 'steps' ? styles.left : ''}`}>
             <Beside />
           </aside>
         )}

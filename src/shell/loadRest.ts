@@ -1,15 +1,19 @@
 /** What the first answer does not need, loaded once it stands. */
 
+import { keepAwake } from '../board/awake';
 import { loadTheRest } from '../board/board';
+import { startCard } from '../board/card';
 import { startDay } from '../board/day';
 import { loadWholeDocuments } from '../board/documents';
 import { listOwnDocuments } from '../board/ownDocuments';
 import { startTaxi } from '../board/taxi';
 import { startToday } from '../board/today';
+import { startSides } from '../device/sides';
 import { askToKeepStorage } from '../device/storage';
 import { applyUpdate, startUpdates } from '../device/update';
 import { takeUpdate } from './update';
 import { loadViews } from './views';
+import { startWhole } from './whole';
 
 /** Loads the sun, the other views and the worker, and asks the browser to keep what is stored. */
 export function loadRest(): void {
@@ -17,6 +21,10 @@ export function loadRest(): void {
   requestAnimationFrame(() =>
     setTimeout(() => {
       loadViews();
+      startSides();
+      startCard();
+      void startWhole().catch(() => undefined);
+      keepAwake();
       void loadWholeDocuments();
       void listOwnDocuments();
       void loadTheRest().catch(() => undefined);

@@ -10,6 +10,8 @@ interface Touch {
   readonly ms?: number;
   /** How far it slides to the right before it leaves, CSS px. */
   readonly slidePx?: number;
+  /** How far it slides down, CSS px. */
+  readonly downPx?: number;
   /** How many fingers come down together, 10 px apart. */
   readonly fingers?: number;
   /** How time is let pass while the finger stays. */
@@ -27,14 +29,15 @@ async function middleOf(target: Locator) {
 
 /** Touches the middle of what `target` finds, as a finger would. */
 export async function touch(page: Page, target: Locator, how: Touch = {}): Promise<void> {
-  const { ms = TAP_MS, slidePx = 0, fingers = 1, wait = sleep } = how;
+  const { ms = TAP_MS, slidePx = 0, downPx = 0, fingers = 1, wait = sleep } = how;
   const { x, y } = await middleOf(target);
-  const at = (slid: number) =>
-    Array.from({ length: fingers }, (_, id) => ({ x: x + slid + 10 * id, y, id }));
+  const at = (slid: number, down: number) =>
+    Array.from({ length: fingers }, (_, id) => ({ x: x + slid + 10 * id, y: y + down, id }));
   const screen = await page.context().newCDPSession(page);
-  await screen.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: at(0) });
-  if (slidePx > 0) {
-    await screen.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: at(slidePx) });
+  await screen.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: at(0, 0) });
+  if (slidePx !== 0 || downPx !== 0) {
+    const touchPoints = at(slidePx, downPx);
+    await screen.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints });
   }
   await wait(ms);
   await screen.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
@@ -58,5 +61,21 @@ export async function touchWithPalm(
   await wait(TAP_MS);
   await send('touchEnd', [hand]);
   await send('touchEnd', []);
+  await screen.detach();
+}
+
+/** Brings two fingers together on what `target` finds, from 200 px apart to 60. */
+export async function pinch(page: Page, target: Locator, wait = sleep): Promise<void> {
+  const { x, y } = await middleOf(target);
+  const apart = (px: number) => [
+    { x: x - px / 2, y, id: 0 },
+    { x: x + px / 2, y, id: 1 },
+  ];
+  const screen = await page.context().newCDPSession(page);
+  await screen.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: apart(200) });
+  await wait(100);
+  await screen.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: apart(60) });
+  await wait(100);
+  await screen.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
   await screen.detach();
 }

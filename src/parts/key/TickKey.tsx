@@ -2,10 +2,11 @@
 
 import type { JSX } from 'preact';
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
-import { HOLD_MS, type PointerAt, type Refusal, refusalOf, SETTLE_MS } from './deliberate';
+import { type PointerAt, type Refusal, refusalOf } from './deliberate';
 import { type KeyProps, keyClass } from './Key';
 import { isWaking, pointersSeen } from './pointers';
 import styles from './TickKey.module.css';
+import { usePresses } from './withoutPointer';
 
 interface TickKeyProps extends KeyProps {
   /** Names what is ticked: when it changes, taps are ignored for a moment. */
@@ -27,16 +28,16 @@ export function TickKey(props: TickKeyProps): JSX.Element {
   const [refused, setRefused] = useState<string | null>(null);
   const [holding, setHolding] = useState(false);
   const down = useRef<PointerAt | null>(null);
-  const keyDownMs = useRef<number | null>(null);
-  const changedMs = useRef(Number.NEGATIVE_INFINITY);
-  const asked = useRef(false);
+  const { changedMs, on } = usePresses({
+    step,
+    hold,
+    disabled: disabled ?? false,
+    onHolding: setHolding,
+    onPress,
+  });
 
-  // A key that was just drawn counts as changed: it may stand where another was tapped.
   useLayoutEffect(() => {
-    changedMs.current = performance.now();
-    asked.current = false;
     down.current = null;
-    setHolding(false);
   }, [step]);
 
   useEffect(() => {
@@ -45,7 +46,6 @@ export function TickKey(props: TickKeyProps): JSX.Element {
     return () => clearTimeout(timer);
   }, [refused]);
 
-  const settled = (ms: number) => ms >= changedMs.current + SETTLE_MS;
   const at = (event: PointerEvent): PointerAt => ({
     id: event.pointerId,
     x: event.clientX,
@@ -80,38 +80,6 @@ export function TickKey(props: TickKeyProps): JSX.Element {
     setHolding(false);
   };
 
-  const keyDown = (event: KeyboardEvent) => {
-    if (event.key !== 'Enter' && event.key !== ' ') return;
-    // The browser would make a click of it, also for a key that was held by accident.
-    event.preventDefault();
-    if (event.repeat || disabled) return;
-    const now = performance.now();
-    if (hold) {
-      keyDownMs.current = now;
-      setHolding(true);
-    } else if (settled(now)) onPress();
-  };
-  const keyUp = (event: KeyboardEvent) => {
-    if (event.key !== 'Enter' && event.key !== ' ') return;
-    event.preventDefault();
-    const began = keyDownMs.current;
-    keyDownMs.current = null;
-    setHolding(false);
-    if (began === null || disabled || !settled(began)) return;
-    if (performance.now() - began >= HOLD_MS) onPress();
-  };
-
-  /** A click without a pointer comes from a screen reader or a switch, which cannot hold: it is asked twice. */
-  const click = (event: MouseEvent) => {
-    const fromPointer = event.detail > 0 || (event as PointerEvent).pointerType !== '';
-    if (fromPointer || disabled || !settled(performance.now())) return;
-    if (hold && !asked.current) {
-      asked.current = true;
-      return;
-    }
-    onPress();
-  };
-
   return (
     <button
       type="button"
@@ -124,10 +92,8 @@ export function TickKey(props: TickKeyProps): JSX.Element {
       onPointerLeave={cancel}
       onPointerCancel={cancel}
       // The tap is dealt with: a click made of it would press what stands here next.
-      onTouchEnd={(event) => event.preventDefault()}
-      onKeyDown={keyDown}
-      onKeyUp={keyUp}
-      onClick={click}
+      onTouchEnd={(event) => event.cancelable && event.preventDefault()}
+      {...on}
       onContextMenu={(event) => event.preventDefault()}
     >
       <span class={styles.face}>{refused ?? children}</span>

@@ -10,7 +10,6 @@ import { sheetOfToday } from '../../board/load';
 import { openSheet, sheet } from '../../board/places';
 import { endSortie } from '../../board/stepping';
 import type { Hash } from '../../core';
-import { brightNight, theme } from '../../device/preferences';
 import { Choice } from '../../parts/choice/Choice';
 import { NumberField } from '../../parts/field/NumberField';
 import { decimal, whole } from '../../parts/format';
@@ -18,6 +17,8 @@ import { Key } from '../../parts/key/Key';
 import { Sheet } from '../../parts/sheet/Sheet';
 import { Bring } from './Bring';
 import { ClockSetting } from './ClockSetting';
+import { DevicePart } from './DevicePart';
+import { words as deviceWords } from './deviceWords.en';
 import { words as documentWords } from './documentWords.en';
 import { Planned } from './Planned';
 import styles from './SortieSheet.module.css';
@@ -111,25 +112,8 @@ export function SortieSheet({ onClose }: { onClose: () => void }): JSX.Element {
             onChange={(event) => setInputs({ callsign: event.currentTarget.value.trim() })}
           />
         </Part>
-        <Part title={words.theme}>
-          <Choice
-            label={words.theme}
-            options={choices(words.themes)}
-            chosen={theme.value}
-            onChoose={(name) => {
-              theme.value = name;
-            }}
-          />
-          {theme.value === 'night' && (
-            <Key
-              pressed={brightNight.value}
-              onPress={() => {
-                brightNight.value = !brightNight.value;
-              }}
-            >
-              {words.brightNight}
-            </Key>
-          )}
+        <Part title={deviceWords.title}>
+          <DevicePart />
         </Part>
         <Part title={voiceWords.title}>
           <VoicePart />

@@ -1,7 +1,6 @@
 /** The words of Sortie. */
 
 import type { Surface } from '../../core';
-import type { Theme } from '../../device/preferences';
 
 export const words = {
   title: 'Sortie',
@@ -59,12 +58,6 @@ export const words = {
   variationHint: (model: string) => `from the model: ${model}`,
   variationUnknown: 'no model for this date',
   variationBad: 'Variation is a number from −180 to 180.',
-  theme: 'Screen',
-  themes: { device: 'As the device', day: 'Day', dusk: 'Dusk', night: 'Night' } satisfies Record<
-    Theme,
-    string
-  >,
-  brightNight: 'Brighter night',
   about: 'About and cautions',
   end: 'End the sortie',
   endHint:

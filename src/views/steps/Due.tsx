@@ -2,9 +2,11 @@
 
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
+import { openCard, wasJustClosed } from '../../board/card';
 import { interrupt } from '../../board/interruption';
 import { canGoBack, flyAgain, goAround, goBack, tick } from '../../board/stepping';
 import type { Moment, Step, StepRow, Walk } from '../../core';
+import { CardOpener } from '../../parts/card/CardOpener';
 import { Key } from '../../parts/key/Key';
 import { TickKey } from '../../parts/key/TickKey';
 import { Before } from './Before';
@@ -40,6 +42,12 @@ export function Due({ walk, row, barrier, inList }: DueProps): JSX.Element {
         {walk.heldBack.length > 0 && (
           <span class={styles.heldCount}>{words.heldCount(walk.heldBack.length)}</span>
         )}
+        <CardOpener
+          name={words.bigCard}
+          className={styles.small}
+          wasJustClosed={wasJustClosed}
+          onOpen={() => openCard('steps')}
+        />
         {!inList && <PhaseKey walk={walk} />}
         <Key className={styles.small} onPress={() => setAsking(true)}>
           {words.cannot}

@@ -3,6 +3,7 @@
 import type { JSX } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { documents, inputs, sortie } from '../../board/board';
+import { openCard, wasJustClosed } from '../../board/card';
 import { numbers, steps } from '../../board/flight';
 import { ask, onRoll } from '../../board/places';
 import { goBack, stamp, stopRoll } from '../../board/stepping';
@@ -10,6 +11,7 @@ import { wallMs } from '../../board/time';
 import { ladder, today } from '../../board/today';
 import { type Figure, type Ladder, notThereIn, type Rung } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
+import { CardOpener } from '../../parts/card/CardOpener';
 import { NO_BREAK_SPACE, stopwatch, whole } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { TickKey } from '../../parts/key/TickKey';
@@ -46,18 +48,8 @@ function TodaysRungs({ ladder: { rungs } }: { ladder: Ladder }): JSX.Element {
   );
 }
 
-const nameOf = (rung: Rung): string => {
-  switch (rung.what) {
-    case 'mark':
-      return words.atMark(whole(inputs.value.checkMarkM ?? rung.distanceM));
-    case 'last-stop':
-      return words.lastStop;
-    case 'rotate':
-      return words.rotate;
-    case 'lift-off':
-      return words.liftsOff;
-  }
-};
+const nameOf = ({ what, distanceM }: Rung): string =>
+  words.rung[what](inputs.value.checkMarkM ?? distanceM);
 
 function noteOf(rung: Rung): string {
   const aircraft = documents.value.aircraft;
@@ -101,11 +93,11 @@ function BookRungs(): JSX.Element | null {
   const gear = brief.climb.gearUpByKt.value ?? brief.limits.gearKt.value;
   const rungs = [
     {
-      name: words.liftsOff,
+      name: words.rung['lift-off'](0),
       figure: liftOffKt,
       note: gear === null ? '' : words.gearUp(whole(gear)),
     },
-    { name: words.rotate, figure: rotateKt, note: brief.aircraft.takeoff.rotateTo },
+    { name: words.rung.rotate(0), figure: rotateKt, note: brief.aircraft.takeoff.rotateTo },
   ];
   return (
     <ol class={styles.rungs}>
@@ -182,9 +174,16 @@ export function LadderView(): JSX.Element {
       <p class={styles.stop}>
         <b class={styles.stopLabel}>{words.toStop}</b> <b>{aircraft?.stop.join(', ')}</b>
         {missing.length > 0 && <b>{words.without(missing.join(', '))}</b>}
-        <Key className={styles.back} onPress={goBack}>
-          {words.back}
-        </Key>
+        <span class={styles.aside}>
+          <CardOpener
+            name={words.bigCard}
+            wasJustClosed={wasJustClosed}
+            onOpen={() => openCard('steps')}
+          />
+          <Key className={styles.back} onPress={goBack}>
+            {words.back}
+          </Key>
+        </span>
       </p>
       <div class={styles.keys}>
         <TickKey refusals={words.refused} look="stop" moving step="rolling" onPress={stopRoll}>

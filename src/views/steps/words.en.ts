@@ -1,25 +1,7 @@
 /** The words of Steps. */
 
-import type { FactName, Moment, Phase } from '../../core';
-
-const phase: Record<Phase, string> = {
-  ramp: 'Ramp',
-  taxi: 'Taxi',
-  'line-up': 'Line-up',
-  roll: 'Roll',
-  climb: 'Climb',
-  recovery: 'Recovery',
-  after: 'After',
-};
-
-const moment: Record<Moment, string> = {
-  'off chocks': 'Off chocks',
-  'brakes released': 'Brakes released',
-  stopping: 'Stopping',
-  airborne: 'Airborne',
-  landed: 'Landed',
-  'on chocks': 'On chocks',
-};
+import type { FactName } from '../../core';
+import { climbRungWords, momentWords, phaseWords, rungWords } from '../../parts/procedure.en';
 
 /** A fact that decided a step away, as the words behind "not needed:". */
 const fact: Partial<Record<FactName, { yes: string; no: string }>> = {
@@ -47,8 +29,9 @@ const moved: Partial<Record<FactName, string>> = {
 
 export const words = {
   place: 'Steps',
-  phase,
-  moment,
+  phase: phaseWords,
+  moment: momentWords,
+  rung: rungWords,
   fact,
   moved,
   movedOther: 'the numbers changed',
@@ -59,6 +42,7 @@ export const words = {
   gateKt: (kt: string) => `by ${kt} kt`,
   gateFt: (ft: string) => `at ${ft} ft above the field`,
   thisStep: 'Step',
+  bigCard: 'Big card',
   back: 'Back',
   hold: 'Hold back',
   cannot: 'Cannot',
@@ -143,11 +127,7 @@ export const words = {
   earlierHint: 'From now on it comes before the step you tap. The list of its phase puts it back.',
   beforeStep: (item: string, phase: string) => `before ${item} (${phase})`,
   putBack: 'Put it back',
-  rotate: 'Rotate',
-  liftsOff: 'Lifts off',
-  atMark: (m: string) => `At the ${m} m mark`,
   stopUnder: (kt: string) => `below ${kt}: stop`,
-  lastStop: 'Last speed to stop from',
   bound: {
     field: (surface: string) => `the field binds, ${surface}`,
     'brake-energy': () => 'brake energy binds',
@@ -158,12 +138,7 @@ export const words = {
   surface: { dry: 'dry', wet: 'wet', contaminated: 'contaminated' },
   lightUp: (s: string) => `Reheat lights about ${s} s after release.`,
   climbRungs: 'Cleaning up',
-  climbRung: {
-    'gear-up': 'Gear up',
-    'flaps-up': 'Flaps in',
-    'reheat-off': 'Reheat off',
-    climb: 'Climb',
-  },
+  climbRung: climbRungWords,
   limitIn: (kt: string, s: string | null) =>
     s === null ? `limit ${kt}: now` : `limit ${kt} in ${s} s`,
   limitOnly: (kt: string) => `limit ${kt}`,
@@ -188,8 +163,6 @@ export const words = {
   noEnd: 'No end in use: choose one in Wind.',
   toWind: 'Open Wind',
   unknownLive: '—',
-  yourCallsign: '(callsign)',
-  gust: 'gust',
   spokenDone: (item: string) => `${item}, done.`,
   spokenCannot: (item: string) => `${item}, cannot.`,
   spokenHeld: (item: string) => `${item}, held back.`,

@@ -6,6 +6,7 @@ import { nextTurn } from '../../board/taxi';
 import type { Figure, TaxiBrief, Unit } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
 import { whole } from '../../parts/format';
+import { turnWords } from '../../parts/pace.en';
 import styles from './Taxi.module.css';
 import { words } from './words.en';
 
@@ -25,7 +26,7 @@ export function Numbers({ brief }: { brief: TaxiBrief }): JSX.Element {
           {number(words.doNotExceed, brief.doNotExceedKt)}
           <small>{words.kt}</small>
         </dd>
-        <dd class={styles.aside}>{turnWords(brief)}</dd>
+        <dd class={styles.aside}>{nextWords(brief)}</dd>
       </div>
       <div>
         <dt>{words.getRolling}</dt>
@@ -49,12 +50,8 @@ export function Numbers({ brief }: { brief: TaxiBrief }): JSX.Element {
 }
 
 /** The speed for the next turn of the way; without one, the aircraft's for sharp turns. */
-function turnWords({ inTurnsKt }: TaxiBrief): string {
+function nextWords({ inTurnsKt }: TaxiBrief): string {
   const turn = nextTurn.value;
-  // Rounded down: a speed for a turn is not to be exceeded either.
-  if (turn !== null) {
-    const kt = whole(Math.floor(turn.maxKt));
-    return turn.onto === 'apron' ? words.nextBend(kt) : words.nextTurn(kt, turn.onto);
-  }
+  if (turn !== null) return turnWords(turn);
   return inTurnsKt.value === null ? '' : words.inTurns(whole(inTurnsKt.value));
 }

@@ -5,10 +5,11 @@ import { documents, wind } from '../../board/board';
 import { openPlace } from '../../board/places';
 import { fault, passNext, progress, takeBackPassing, times } from '../../board/taxi';
 import { wallMs } from '../../board/time';
-import type { Mark, Stretch } from '../../core';
+import type { Stretch } from '../../core';
 import { position } from '../../device/position';
 import { decimal, whole } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
+import { markWords, passingWords } from '../../parts/pace.en';
 import styles from './Taxi.module.css';
 import { words } from './words.en';
 
@@ -32,9 +33,7 @@ export function Watch({ onRoute }: { onRoute: () => void }): JSX.Element | null 
         <p class={styles.arrived}>{words.arrived}</p>
       ) : (
         <Key look="pick" moving className={styles.passing ?? ''} onPress={passNext}>
-          {at.last === null && at.next.atM === 0
-            ? words.leaving(markWords(at.next))
-            : words.passing(markWords(at.next))}
+          {passingWords(at.next, at.last === null && at.next.atM === 0)}
         </Key>
       )}
     </section>
@@ -57,13 +56,6 @@ function NoWay({ onRoute }: { onRoute: () => void }) {
       )}
     </section>
   );
-}
-
-/** A point by its name, or by the taxiways that meet in it. */
-export function markWords({ name, between: [one, other] }: Mark): string {
-  if (name !== null) return name;
-  const said = (part: string) => (part === 'apron' ? words.toApron : part);
-  return one === other ? words.thePoint : words.corner(said(one), said(other));
 }
 
 /** How far it is and how long it takes, before anything is measured. */

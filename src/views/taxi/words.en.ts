@@ -1,16 +1,6 @@
 /** The words of Taxi. */
 
-import { NO_BREAK_SPACE } from '../../parts/format';
-
-/** Minutes and seconds: `2 min 05 s`, `40 s`. */
-const time = (seconds: number): string => {
-  const whole = Math.round(seconds);
-  const minutes = Math.floor(whole / 60);
-  const rest = whole % 60;
-  return minutes === 0
-    ? `${rest}${NO_BREAK_SPACE}s`
-    : `${minutes}${NO_BREAK_SPACE}min${NO_BREAK_SPACE}${String(rest).padStart(2, '0')}${NO_BREAK_SPACE}s`;
-};
+import { durationWords } from '../../parts/pace.en';
 
 const hand = (deg: number) => (deg > 0 ? 'right' : 'left');
 
@@ -21,8 +11,6 @@ export const words = {
   chooseStand: 'Where I am',
   doNotExceed: 'Do not exceed',
   inTurns: (kt: string) => `${kt} kt in sharp turns`,
-  nextTurn: (kt: string, onto: string) => `${kt} kt turning onto ${onto}`,
-  nextBend: (kt: string) => `${kt} kt in the next turn`,
   getRolling: 'Get rolling',
   afterwards: (what: string) => `then ${what}`,
   keepRolling: 'Keep rolling',
@@ -34,8 +22,9 @@ export const words = {
   noRadio: 'No radio here. Say to yourself:',
   allCalls: 'All calls',
 
-  time,
+  time: durationWords,
   plan: (field: string) => `Plan of ${field}`,
+  bigCard: 'Big card',
   northUp: 'North up',
   wayUp: 'Way up',
   route: 'Route',
@@ -47,14 +36,9 @@ export const words = {
     whole: 'Fit',
   },
 
-  passing: (point: string) => `Passing ${point}`,
-  leaving: (point: string) => `Leaving ${point}`,
   at: (point: string) => `At ${point}`,
   notYet: 'Not yet',
   arrived: 'There',
-  corner: (one: string, other: string) => `${one} and ${other}`,
-  toApron: 'the apron',
-  thePoint: 'here',
   mark: (kind: string) => (kind === 'hold' ? 'the hold' : kind === 'stand' ? 'the stand' : 'here'),
   speed: (kt: string) => `${kt} kt`,
   speedBetween: (least: string, most: string) => `${least} to ${most} kt`,

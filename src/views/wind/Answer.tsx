@@ -1,6 +1,7 @@
 /** The answer: the best end, huge, with how firm it is, its reasons, and the key that uses it. */
 
 import type { JSX } from 'preact';
+import { old, answered as shown } from '../../board/answered';
 import { lowSunOn, settled } from '../../board/board';
 import { setInputs, useEnd } from '../../board/choices';
 import { ask, typing } from '../../board/places';
@@ -10,7 +11,6 @@ import { againstLimit, direction, whole } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import styles from './Answer.module.css';
 import { lowSunRow, noBest } from './afterAnswer';
-import { old, answered as shown } from './answered';
 import { Row } from './Row';
 import { words } from './words.en';
 

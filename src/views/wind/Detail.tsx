@@ -1,7 +1,7 @@
 /** What comes after the first answer: the dial, the weather, every end, the winds entered, what is rare. */
 
 import type { JSX } from 'preact';
-import { answered } from './answered';
+import { answered } from '../../board/answered';
 import { Ends } from './Ends';
 import { History } from './History';
 import { ReportCard } from './ReportCard';

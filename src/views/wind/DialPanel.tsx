@@ -2,7 +2,10 @@
 
 import type { JSX } from 'preact';
 import { settled } from '../../board/board';
+import { openCard, wasJustClosed } from '../../board/card';
+import { typing } from '../../board/places';
 import { degreesOf, type RunwayRing, runwayPlan, runwayRing, type WindAnswer } from '../../core';
+import { CardOpener } from '../../parts/card/CardOpener';
 import { Dial, type DialEnd, type DialWind } from '../../parts/dial/Dial';
 import { direction } from '../../parts/format';
 import { once } from '../../parts/once';
@@ -37,6 +40,14 @@ export function DialPanel(): JSX.Element | null {
         label={inWords(answered, ring)}
         northLetters={words.dial.letters}
       />
+      {!typing.value && (
+        <CardOpener
+          name={words.bigCard}
+          className={styles.card}
+          wasJustClosed={wasJustClosed}
+          onOpen={() => openCard('wind')}
+        />
+      )}
     </div>
   );
 }

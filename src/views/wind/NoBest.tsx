@@ -1,7 +1,7 @@
 /** Why no end is best, and which fails by least. */
 
 import type { JSX } from 'preact';
-import { answered } from './answered';
+import { answered } from '../../board/answered';
 import { words } from './detailWords.en';
 
 /** In words; nothing while there is a best end. */

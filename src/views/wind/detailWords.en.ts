@@ -69,6 +69,7 @@ function problem({ code, values = {} }: Problem): string | null {
 }
 
 export const words = {
+  bigCard: 'Big card',
   problem,
   noBest,
   leastFailing,

@@ -1,8 +1,8 @@
 /** The answer as the dial shows it. */
 
 import { effect, type ReadonlySignal, signal } from '@preact/signals';
+import { answered, old } from '../../board/answered';
 import type { WindAnswer } from '../../core';
-import { answered, old } from './answered';
 
 interface Pictured {
   readonly answered: WindAnswer;

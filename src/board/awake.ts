@@ -1,0 +1,33 @@
+/** Keeps the screen lit while a sortie is flown. */
+
+import { computed, effect, signal, untracked } from '@preact/signals';
+import { type Awake, WakeLock } from '../device/wakeLock';
+import { sortie } from './board';
+import { wallMs } from './time';
+
+/** A sortie in which nothing was done for so long was left lying: the screen may dim, ms. */
+const LEFT_LYING_MS = 4 * 3_600_000;
+
+/** Whether the screen is kept lit. */
+export const awake = signal<Awake>('not-wanted');
+
+/** Something was done in the steps or on the way, the sortie is not at its end, and the pilot is about. */
+const isFlown = computed(() => {
+  const { run, taxied, endedAt, lastAt } = sortie.value;
+  const begun = (run !== null && run.last !== null) || taxied.length > 0;
+  const since = lastAt === null ? 0 : wallMs.value - lastAt.wallMs;
+  return begun && endedAt === null && since < LEFT_LYING_MS;
+});
+
+/** Begins to keep the screen lit; call once. */
+export function keepAwake(): void {
+  const lock = new WakeLock((now) => {
+    awake.value = now;
+  });
+  effect(() => {
+    // Every entry asks anew, so that a lock that was taken away comes back with the next tick.
+    void sortie.value;
+    if (isFlown.value) untracked(() => void lock.hold());
+    else untracked(() => void lock.release());
+  });
+}

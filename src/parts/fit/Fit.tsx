@@ -1,0 +1,66 @@
+/** Letters as large as their box allows, measured: nothing is cut, and no word broken if that can be helped. */
+
+import type { ComponentChildren, JSX } from 'preact';
+import { useLayoutEffect, useRef } from 'preact/hooks';
+import { largestThatFits } from './largestThatFits';
+
+/** Below this, rem, words are broken rather than written smaller; and below that, nothing is legible. */
+const READABLE_REM = 1.5;
+const LEAST_REM = 0.75;
+
+interface FitProps {
+  /** Changes with everything that may change how much room the text needs. */
+  readonly of: string;
+  /** The box that is to be filled; its size must not come from the text. */
+  readonly className: string | undefined;
+  /** The largest the letters may become, px; left out: as high as the box. */
+  readonly mostPx?: number;
+  /** Where it stands in a key, which holds no blocks. */
+  readonly inKey?: boolean;
+  readonly children: ComponentChildren;
+}
+
+/** A box filled with text; sizes in it are given in em. */
+export function Fit({ of, className, mostPx, inKey, children }: FitProps): JSX.Element {
+  const Tag = inKey === true ? 'span' : 'div';
+  const box = useRef<HTMLDivElement & HTMLSpanElement>(null);
+  const text = useRef<HTMLDivElement & HTMLSpanElement>(null);
+  const fit = () => {
+    const [holder, written] = [box.current, text.current];
+    if (holder !== null && written !== null) fill(holder, written, mostPx);
+  };
+  useLayoutEffect(fit, [of, mostPx]);
+  useLayoutEffect(() => {
+    const sizes = new ResizeObserver(fit);
+    if (box.current !== null) sizes.observe(box.current);
+    document.fonts.addEventListener('loadingdone', fit);
+    return () => {
+      sizes.disconnect();
+      document.fonts.removeEventListener('loadingdone', fit);
+    };
+  }, []);
+  return (
+    <Tag ref={box} class={className} data-fit>
+      <Tag ref={text} data-fitted>
+        {children}
+      </Tag>
+    </Tag>
+  );
+}
+
+function fill(box: HTMLElement, text: HTMLElement, mostPx = box.clientHeight): void {
+  const remPx = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
+  const style = getComputedStyle(box);
+  const pad = (...sides: readonly string[]) =>
+    sides.reduce((sum, side) => sum + Number.parseFloat(side), 0);
+  const width = box.clientWidth - pad(style.paddingLeft, style.paddingRight);
+  const height = box.clientHeight - pad(style.paddingTop, style.paddingBottom);
+  const fits = (px: number) => {
+    text.style.fontSize = `${px}px`;
+    return text.scrollWidth <= Math.ceil(width) && text.offsetHeight <= height;
+  };
+  text.style.display = 'block';
+  text.style.overflowWrap = 'normal';
+  if (!fits(READABLE_REM * remPx)) text.style.overflowWrap = 'anywhere';
+  text.style.fontSize = `${largestThatFits(fits, LEAST_REM * remPx, Math.max(mostPx, remPx))}px`;
+}

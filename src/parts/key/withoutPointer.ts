@@ -1,0 +1,64 @@
+/** Pressing a key that ticks without a pointer: by the keyboard, or by a click that a screen reader makes. */
+
+import { useLayoutEffect, useRef } from 'preact/hooks';
+import { HOLD_MS, SETTLE_MS } from './deliberate';
+
+interface Ticking {
+  /** Names what is ticked: when it changes, presses are ignored for a moment. */
+  readonly step: string;
+  /** The key must be held. */
+  readonly hold: boolean;
+  readonly disabled: boolean;
+  readonly onHolding: (holding: boolean) => void;
+  readonly onPress: () => void;
+}
+
+/** The handlers of such a key, and when what it ticks last changed, ms since the app started. */
+export function usePresses({ step, hold, disabled, onHolding, onPress }: Ticking) {
+  const changedMs = useRef(Number.NEGATIVE_INFINITY);
+  const keyDownMs = useRef<number | null>(null);
+  const asked = useRef(false);
+
+  // A key that was just drawn counts as changed: it may stand where another was tapped.
+  useLayoutEffect(() => {
+    changedMs.current = performance.now();
+    asked.current = false;
+    onHolding(false);
+  }, [step]);
+
+  const settled = (ms: number) => ms >= changedMs.current + SETTLE_MS;
+
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key !== 'Enter' && event.key !== ' ') return;
+    // The browser would make a click of it, also for a key that was held by accident.
+    event.preventDefault();
+    if (event.repeat || disabled) return;
+    const now = performance.now();
+    if (hold) {
+      keyDownMs.current = now;
+      onHolding(true);
+    } else if (settled(now)) onPress();
+  };
+  const onKeyUp = (event: KeyboardEvent) => {
+    if (event.key !== 'Enter' && event.key !== ' ') return;
+    event.preventDefault();
+    const began = keyDownMs.current;
+    keyDownMs.current = null;
+    onHolding(false);
+    if (began === null || disabled || !settled(began)) return;
+    if (performance.now() - began >= HOLD_MS) onPress();
+  };
+
+  /** A click without a pointer comes from a screen reader or a switch, which cannot hold: it is asked twice. */
+  const onClick = (event: MouseEvent) => {
+    const fromPointer = event.detail > 0 || (event as PointerEvent).pointerType !== '';
+    if (fromPointer || disabled || !settled(performance.now())) return;
+    if (hold && !asked.current) {
+      asked.current = true;
+      return;
+    }
+    onPress();
+  };
+
+  return { changedMs, on: { onKeyDown, onKeyUp, onClick } };
+}

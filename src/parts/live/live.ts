@@ -1,0 +1,60 @@
+/** A step's text with its live numbers filled in, as words to read or as words to say. */
+
+import {
+  type Facts,
+  isLiveName,
+  LIVE,
+  type LiveName,
+  piecesOf,
+  roundedLive,
+  type Wind,
+} from '../../core';
+import { direction, whole } from '../format';
+import { saidDigits, saidDirection, saidRunway } from '../spoken.en';
+import { words } from './words.en';
+
+/** What live numbers are taken from; null before it is known. */
+export interface LiveFrom {
+  readonly facts: Facts | null;
+  readonly wind: Wind | null;
+}
+
+/** The text as it is read; what is not known yet is a dash. */
+export const readText = (text: string, from: LiveFrom): string =>
+  filled(text, (name) => readNumber(name, from));
+
+/** The text as it is said on the radio. */
+export const saidText = (text: string, from: LiveFrom): string =>
+  filled(text, (name) => said(name, from));
+
+const filled = (text: string, fill: (name: LiveName) => string) =>
+  piecesOf(text)
+    .map((piece) =>
+      typeof piece === 'string' ? piece : isLiveName(piece.live) ? fill(piece.live) : '',
+    )
+    .join('');
+
+/** A live number as it is read; a dash where it is not known. */
+export function readNumber(name: LiveName, from: LiveFrom): string {
+  if (name === 'wind') return readWindShort(from.wind);
+  const value = from.facts?.[name] ?? null;
+  if (value === null) return name === 'callsign' ? words.yourCallsign : words.unknown;
+  if (typeof value !== 'number') return String(value);
+  return LIVE[name].form === 'heading' ? direction(value) : whole(roundedLive(name, value));
+}
+
+function said(name: LiveName, from: LiveFrom): string {
+  const value = from.facts?.[name] ?? null;
+  if (name === 'runway' && value !== null) return saidRunway(String(value));
+  if (typeof value !== 'number') return readNumber(name, from);
+  if (LIVE[name].form === 'heading') return saidDirection(value);
+  return saidDigits(roundedLive(name, value));
+}
+
+/** A wind in a few characters: `270° 12 gust 20`; a dash where there is none. */
+export function readWindShort(read: Wind | null): string {
+  if (read === null) return words.unknown;
+  const from = read.fromDeg === null ? '' : `${direction(read.fromDeg)} `;
+  const gust = read.gustKt === null ? '' : ` ${words.gust} ${whole(read.gustKt)}`;
+  return `${from}${whole(read.speedKt ?? 0)}${gust}`;
+}

@@ -1,0 +1,31 @@
+/** The words of the way on the ground that stand in several places. */
+
+import type { Mark, Turn } from '../core';
+import { NO_BREAK_SPACE, whole } from './format';
+
+/** Minutes and seconds: `2 min 05 s`, `40 s`. */
+export function durationWords(seconds: number): string {
+  const all = Math.round(seconds);
+  const minutes = Math.floor(all / 60);
+  const rest = all % 60;
+  return minutes === 0
+    ? `${rest}${NO_BREAK_SPACE}s`
+    : `${minutes}${NO_BREAK_SPACE}min${NO_BREAK_SPACE}${String(rest).padStart(2, '0')}${NO_BREAK_SPACE}s`;
+}
+
+/** A point by its name, or by the taxiways that meet in it. */
+export function markWords({ name, between: [one, other] }: Mark): string {
+  if (name !== null) return name;
+  const said = (part: string) => (part === 'apron' ? 'the apron' : part);
+  return one === other ? 'here' : `${said(one)} and ${said(other)}`;
+}
+
+/** The key for the point that comes next. */
+export const passingWords = (mark: Mark, first: boolean): string =>
+  `${first ? 'Leaving' : 'Passing'} ${markWords(mark)}`;
+
+/** The speed for a turn. Rounded down: it is not to be exceeded either. */
+export function turnWords({ maxKt, onto }: Turn): string {
+  const kt = whole(Math.floor(maxKt));
+  return onto === 'apron' ? `${kt} kt in the next turn` : `${kt} kt turning onto ${onto}`;
+}

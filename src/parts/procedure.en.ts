@@ -1,0 +1,41 @@
+/** The words for phases, moments and the speeds of the roll and the climb, the same wherever they stand. */
+
+import type { ClimbRung, Moment, Phase, Rung } from '../core';
+import { whole } from './format';
+
+/** The phases of a sortie. */
+export const phaseWords: Record<Phase, string> = {
+  ramp: 'Ramp',
+  taxi: 'Taxi',
+  'line-up': 'Line-up',
+  roll: 'Roll',
+  climb: 'Climb',
+  recovery: 'Recovery',
+  after: 'After',
+};
+
+/** The moments that are stamped. */
+export const momentWords: Record<Moment, string> = {
+  'off chocks': 'Off chocks',
+  'brakes released': 'Brakes released',
+  stopping: 'Stopping',
+  airborne: 'Airborne',
+  landed: 'Landed',
+  'on chocks': 'On chocks',
+};
+
+/** A speed of the roll; the mark by how far along it stands, m. */
+export const rungWords: Record<Rung['what'], (markM: number) => string> = {
+  mark: (m) => `At the ${whole(m)} m mark`,
+  'last-stop': () => 'Last speed to stop from',
+  rotate: () => 'Rotate',
+  'lift-off': () => 'Lifts off',
+};
+
+/** A speed of the climb. */
+export const climbRungWords: Record<ClimbRung['what'], string> = {
+  'gear-up': 'Gear up',
+  'flaps-up': 'Flaps in',
+  'reheat-off': 'Reheat off',
+  climb: 'Climb',
+};

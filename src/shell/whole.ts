@@ -1,0 +1,25 @@
+/** What is drawn in place of everything else: the Big card, or the page that only watches. */
+
+import { effect } from '@preact/signals';
+import { createElement, render } from 'preact';
+import { bigCard, watching, whole } from '../board/places';
+
+/** Begins to draw it; call once. */
+export async function startWhole(): Promise<void> {
+  addEventListener('hashchange', ({ newURL }) => {
+    // Whether a window writes is settled when it is opened.
+    if (newURL.endsWith('#/watch') === watching) return;
+    location.href = newURL;
+    location.reload();
+  });
+  if (watching) {
+    const { Watch } = await import('../views/card/Watch');
+    const page = document.getElementById('app');
+    if (page !== null) render(createElement(Watch, null), page);
+    return;
+  }
+  const { Card } = await import('../views/card/Card');
+  effect(() => {
+    whole.value = bigCard.value ? Card : null;
+  });
+}

@@ -1,0 +1,104 @@
+/** The Big card: one thing fills the screen, and the screen is its key. */
+
+import type { JSX } from 'preact';
+import { useEffect } from 'preact/hooks';
+import { closeCard, sayAgain } from '../../board/card';
+import { steps } from '../../board/flight';
+import { comeBackToSteps, leaveSteps } from '../../board/leavingSteps';
+import { place } from '../../board/places';
+import { goBack } from '../../board/stepping';
+import { Fit } from '../../parts/fit/Fit';
+import { Key } from '../../parts/key/Key';
+import styles from './Card.module.css';
+import { CardKey } from './CardKey';
+import type { Face, SmallKey } from './face';
+import { Head } from './Head';
+import { Roll } from './Roll';
+import { isRolling, noFace, stepFace } from './stepFace';
+import { taxiFace } from './taxiFace';
+import { windFace } from './windFace';
+import { words } from './words.en';
+
+/** The card, over whichever place is open: Taxi and Wind have faces of their own, all others show the steps. */
+export function Card(): JSX.Element {
+  useEffect(() => {
+    const leave = (event: KeyboardEvent) => {
+      if (event.key === 'Escape') closeCard();
+    };
+    addEventListener('keydown', leave);
+    return () => removeEventListener('keydown', leave);
+  }, []);
+  const inSteps = place.value !== 'taxi' && place.value !== 'wind';
+  const rolling = inSteps && isRolling();
+  return (
+    <main class={styles.card}>
+      <h1 class="spoken">{words.card}</h1>
+      {inSteps && <StepsShown />}
+      {rolling ? <Roll /> : <Shown face={faceOf()} />}
+      {rolling && <SmallKeys keys={[{ name: words.back, onPress: goBack }]} />}
+    </main>
+  );
+}
+
+/** The steps are before the pilot's eyes, as in their own place. */
+function StepsShown() {
+  useEffect(() => {
+    comeBackToSteps();
+    return leaveSteps;
+  }, []);
+  return null;
+}
+
+function faceOf(): Face {
+  if (place.value === 'taxi') return taxiFace();
+  if (place.value === 'wind') return windFace();
+  return steps.value === null ? noFace() : stepFace(steps.value);
+}
+
+function Shown({ face }: { face: Face }) {
+  const again = sayAgain.value;
+  const [next, held] = face.foot;
+  return (
+    <>
+      <p class="spoken" role="status">
+        {face.spoken}
+      </p>
+      <CardKey
+        step={face.name}
+        critical={face.critical}
+        label={face.label}
+        held={face.held}
+        does={{ ...face.does, pinch: closeCard, ...(again && { two: again }) }}
+      >
+        <Head cells={face.head} share={face.share} />
+        <Fit inKey className={styles.middle} of={face.text}>
+          {face.drawn}
+        </Fit>
+        <span class={styles.foot}>
+          <span>{next}</span>
+          <span>{held}</span>
+        </span>
+        <span class={styles.hint}>{face.hint}</span>
+      </CardKey>
+      <SmallKeys
+        keys={[...face.keys, ...(again === null ? [] : [{ name: words.again, onPress: again }])]}
+      />
+    </>
+  );
+}
+
+/** What the gestures do, as keys; and the way out. */
+function SmallKeys({ keys }: { keys: readonly SmallKey[] }) {
+  return (
+    <div class={styles.keys}>
+      {keys.map(({ name, onPress }) => (
+        <Key key={name} disabled={onPress === undefined} onPress={() => onPress?.()}>
+          {name}
+        </Key>
+      ))}
+      <Key className={styles.close} onPress={closeCard}>
+        {words.close}
+      </Key>
+    </div>
+  );
+}

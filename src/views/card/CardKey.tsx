@@ -1,0 +1,142 @@
+/** The key that is as large as the screen: deliberate taps, holds, swipes and two fingers. */
+
+import type { ComponentChildren, JSX } from 'preact';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { HOLD_MS, type PointerAt, type Refusal } from '../../parts/key/deliberate';
+import { type Gesture, meantBy, type Stroke } from '../../parts/key/gesture';
+import { isWaking, pointersSeen } from '../../parts/key/pointers';
+import { usePresses } from '../../parts/key/withoutPointer';
+import styles from './Card.module.css';
+import { words } from './words.en';
+
+interface CardKeyProps {
+  /** Names what is ticked: when it changes, taps are ignored for a moment. */
+  readonly step: string;
+  /** What is due matters so much that it wants a hold. */
+  readonly critical: boolean;
+  /** What the key does, for those who do not see it. */
+  readonly label: string;
+  /** What each gesture does; those that are missing do nothing. */
+  readonly does: Readonly<Partial<Record<Gesture, () => void>>>;
+  /** What holding will have done, shown while it is held; empty where it does nothing. */
+  readonly held: string;
+  readonly children: ComponentChildren;
+}
+
+/** How long the key says why a touch did not count, ms. */
+const REFUSAL_SHOWN_MS = 1400;
+
+interface Finger {
+  readonly down: PointerAt;
+  widthPx: number;
+}
+
+const pointAt = (event: PointerEvent): PointerAt => ({
+  id: event.pointerId,
+  x: event.clientX,
+  y: event.clientY,
+  ms: performance.now(),
+});
+
+/** The key. What is drawn on it is its name as well. */
+export function CardKey({
+  step,
+  critical,
+  label,
+  does,
+  held,
+  children,
+}: CardKeyProps): JSX.Element {
+  const [said, setSaid] = useState<string | null>(null);
+  const [holding, setHolding] = useState<'no' | 'begun' | 'long'>('no');
+  const fingers = useRef(new Map<number, Finger>());
+  const strokes = useRef<Stroke[]>([]);
+  const press = critical ? does.hold : does.tap;
+  const key = useRef<HTMLButtonElement>(null);
+  const { changedMs, on } = usePresses({
+    step,
+    hold: critical,
+    disabled: press === undefined,
+    onHolding: (isHeld) => setHolding(isHeld ? 'begun' : 'no'),
+    onPress: () => press?.(),
+  });
+
+  useLayoutEffect(() => key.current?.focus({ preventScroll: true }), []);
+  useEffect(() => {
+    if (said === null) return;
+    const timer = setTimeout(() => setSaid(null), REFUSAL_SHOWN_MS);
+    return () => clearTimeout(timer);
+  }, [said]);
+  useEffect(() => setSaid(null), [step]);
+  useEffect(() => {
+    if (holding !== 'begun') return;
+    const timer = setTimeout(() => setHolding('long'), HOLD_MS);
+    return () => clearTimeout(timer);
+  }, [holding]);
+
+  const begin = (event: PointerEvent) => {
+    if (event.button !== 0) return;
+    if (fingers.current.size === 0) strokes.current = [];
+    // Let go beside the key, it is let go all the same.
+    key.current?.setPointerCapture(event.pointerId);
+    fingers.current.set(event.pointerId, { down: pointAt(event), widthPx: widthOf(event) });
+    setHolding(fingers.current.size === 1 && does.hold !== undefined ? 'begun' : 'no');
+  };
+  const move = (event: PointerEvent) => {
+    const finger = fingers.current.get(event.pointerId);
+    if (finger !== undefined) finger.widthPx = Math.max(finger.widthPx, widthOf(event));
+  };
+  const end = (event: PointerEvent) => {
+    const finger = fingers.current.get(event.pointerId);
+    fingers.current.delete(event.pointerId);
+    setHolding('no');
+    if (finger === undefined) return;
+    strokes.current.push({ down: finger.down, up: pointAt(event), widthPx: finger.widthPx });
+    if (fingers.current.size > 0) return;
+    const meant = meantBy({
+      strokes: strokes.current,
+      pointers: pointersSeen(),
+      changedMs: changedMs.current,
+      waking: isWaking(),
+    });
+    if ('refusal' in meant) setSaid(refusedWords(meant.refusal));
+    else perform(meant.gesture);
+  };
+  const perform = (gesture: Gesture) => {
+    const act = does[gesture];
+    if (act !== undefined) act();
+    else if (gesture === 'tap' && critical) setSaid(words.refused.hold);
+    else if (gesture === 'hold') setSaid(words.refused['too-long']);
+  };
+  const cancel = (event: PointerEvent) => {
+    fingers.current.delete(event.pointerId);
+    setHolding('no');
+  };
+
+  const shown = said ?? (holding === 'long' && held !== '' ? held : null);
+  return (
+    <button
+      ref={key}
+      type="button"
+      class={`${styles.key} ${holding === 'no' ? '' : styles.holding}`}
+      aria-label={label}
+      aria-description={critical ? words.holdHint : undefined}
+      onPointerDown={begin}
+      onPointerMove={move}
+      onPointerUp={end}
+      onPointerCancel={cancel}
+      // The touch is dealt with: a click made of it would press what stands here next.
+      onTouchEnd={(event) => event.cancelable && event.preventDefault()}
+      onContextMenu={(event) => event.preventDefault()}
+      {...on}
+    >
+      {children}
+      {shown !== null && <span class={styles.said}>{shown}</span>}
+    </button>
+  );
+}
+
+/** How wide a finger lies on the glass, px. */
+const widthOf = ({ width, height }: PointerEvent) => Math.max(width, height);
+
+const refusedWords = (refusal: Refusal) => words.refused[refusal];

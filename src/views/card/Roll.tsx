@@ -1,0 +1,54 @@
+/** The card on the roll: the ladder, and two keys, each half of what is left. */
+
+import type { JSX } from 'preact';
+import { documents, sortie } from '../../board/board';
+import { stamp, stopRoll } from '../../board/stepping';
+import { wallMs } from '../../board/time';
+import { Fit } from '../../parts/fit/Fit';
+import { stopwatch } from '../../parts/format';
+import { TickKey } from '../../parts/key/TickKey';
+import styles from './Card.module.css';
+import { endWords, windWords } from './edges';
+import { Head } from './Head';
+import { Rungs, rungsNow } from './Rungs';
+import { words } from './words.en';
+
+/** How long ago the brakes were released. */
+export function sinceReleased(): string {
+  const released = sortie.value.stamps.findLast(({ what }) => what === 'brakes released');
+  return released === undefined ? '' : stopwatch(wallMs.value - released.at.wallMs);
+}
+
+/** What to do to stop. */
+export const stopWords = (): string => {
+  const how = documents.value.aircraft?.stop ?? [];
+  return how.length === 0 ? '' : words.toStop(how.join(', '));
+};
+
+/** The ladder and its keys. */
+export function Roll(): JSX.Element {
+  const rungs = rungsNow();
+  return (
+    <>
+      <Head cells={[sinceReleased(), endWords(), windWords()]} share={null} />
+      <Fit className={styles.ladder} of={JSON.stringify(rungs)}>
+        <Rungs rungs={rungs} />
+      </Fit>
+      <p class={styles.toStop}>{stopWords()}</p>
+      <div class={styles.halves}>
+        <TickKey refusals={words.refused} look="stop" moving step="rolling" onPress={stopRoll}>
+          {words.stopping}
+        </TickKey>
+        <TickKey
+          refusals={words.refused}
+          look="pick"
+          moving
+          step="rolling"
+          onPress={() => stamp('airborne')}
+        >
+          {words.airborne}
+        </TickKey>
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,59 @@
+/** The speeds of the roll, as large as they fit: read from the bottom up. */
+
+import type { JSX } from 'preact';
+import { inputs } from '../../board/board';
+import { numbers } from '../../board/flight';
+import { ladder } from '../../board/today';
+import { whole } from '../../parts/format';
+import { rungWords } from '../../parts/procedure.en';
+import styles from './Card.module.css';
+import { words } from './words.en';
+
+interface Read {
+  readonly name: string;
+  readonly kt: string;
+  readonly note: string;
+  readonly isLastStop: boolean;
+}
+
+/** The rungs in the order they come; today's, or the book's where there is no more. */
+export function rungsNow(): readonly Read[] {
+  const todays = ladder.value;
+  if (todays !== null) {
+    return todays.rungs.map(({ what, speed, distanceM, least }) => ({
+      name: rungWords[what](inputs.value.checkMarkM ?? distanceM),
+      // What is not to be exceeded is rounded down.
+      kt: ktWords(speed.value, what === 'last-stop' ? Math.floor : Math.round),
+      note: least?.value == null ? '' : words.stopUnder(whole(Math.ceil(least.value))),
+      isLastStop: what === 'last-stop',
+    }));
+  }
+  const book = numbers.value?.takeoff;
+  if (book === undefined) return [];
+  return (['rotate', 'lift-off'] as const).map((what) => ({
+    name: rungWords[what](0),
+    kt: ktWords((what === 'rotate' ? book.rotateKt : book.liftOffKt).value, Math.round),
+    note: '',
+    isLastStop: false,
+  }));
+}
+
+const ktWords = (kt: number | null, round: (kt: number) => number) =>
+  kt === null ? words.unknown : whole(round(kt));
+
+/** The rungs; sizes are in em, so that what holds them says how large they are. */
+export function Rungs({ rungs }: { rungs: readonly Read[] }): JSX.Element {
+  return (
+    <ol class={styles.rungs}>
+      {[...rungs].reverse().map(({ name, kt, note, isLastStop }) => (
+        <li key={name} class={`${styles.rung} ${isLastStop ? styles.lastStop : ''}`}>
+          <b class={styles.speed}>{kt}</b>
+          <span class={styles.rungName}>
+            {name}
+            {note !== '' && <small>{note}</small>}
+          </span>
+        </li>
+      ))}
+    </ol>
+  );
+}

@@ -1,0 +1,55 @@
+/** What stands along the edges of the card, and of the page that watches. */
+
+import { enteredWind, sortie, wind } from '../../board/board';
+import { live } from '../../board/live';
+import { wallMs } from '../../board/time';
+import { ladder } from '../../board/today';
+import type { Walk } from '../../core';
+import { whole } from '../../parts/format';
+import { readNumber, readText, readWindShort, saidText } from '../../parts/live/live';
+import { climbRungWords } from '../../parts/procedure.en';
+import { words } from './words.en';
+
+/** A text of the steps as it is read today, and as it is said on the radio. */
+export const read = (text: string): string => readText(text, live.value);
+export const said = (text: string): string => saidText(text, live.value);
+export const number = (name: Parameters<typeof readNumber>[0]): string =>
+  readNumber(name, live.value);
+
+/** The end in use; with the best one where that is another. */
+export function endWords(): string {
+  const { using, ranked } = wind.value;
+  const best = ranked?.best?.designator ?? using;
+  if (using === null) return best === null ? words.noEnd : words.best(best);
+  return best === using || best === null ? using : words.usingOther(using, best);
+}
+
+/** The wind in use, in a few characters. */
+export function windWords(): string {
+  const { wind: now } = wind.value;
+  if (enteredWind.value === null || now === null) return words.noWind;
+  return now.speedKt === 0 && now.gustKt === null ? words.calm : readWindShort(now);
+}
+
+/** The one number that matters in a phase: what is to be flown next, and until then the wind. */
+export function liveWords({ phase }: Walk): string {
+  if (phase === 'climb') return climbWords() ?? windWords();
+  if (phase !== 'recovery') return windWords();
+  const approach = number('approachKt');
+  return approach === words.unknown ? windWords() : words.approach(approach);
+}
+
+/** The limit or the speed of the climb that comes next; null after the last. */
+function climbWords(): string | null {
+  const airborne = sortie.value.stamps.findLast(({ what }) => what === 'airborne');
+  if (airborne === undefined) return null;
+  const goneS = (wallMs.value - airborne.at.wallMs) / 1000;
+  const next = ladder.value?.climb.find(
+    ({ fromLiftOffS, limitS }) => (limitS ?? fromLiftOffS) > goneS,
+  );
+  if (next === undefined) return null;
+  const name = climbRungWords[next.what];
+  return next.limitKt === null
+    ? words.climbAt(name, whole(next.speedKt))
+    : words.climbLimit(name, whole(next.limitKt));
+}

@@ -1,0 +1,38 @@
+/** What the card shows of one thing, and what it does with it. */
+
+import type { ComponentChildren } from 'preact';
+import type { Gesture } from '../../parts/key/gesture';
+
+/** One thing over the whole screen. */
+export interface Face {
+  /** Names it: when it changes, touches meant for what was there before do not count. */
+  readonly name: string;
+  /** How far the phase is, from 0 to 1; null where there is nothing to count. */
+  readonly share: number | null;
+  /** Along the top edge: where one is, the end in use, and the one number that matters. */
+  readonly head: readonly [string, string, string];
+  /** What is written as large as it fits, and the same as text. */
+  readonly drawn: ComponentChildren;
+  readonly text: string;
+  /** Along the bottom edge: what follows, and what is held back. */
+  readonly foot: readonly [string, string];
+  /** How it is done, in words. */
+  readonly hint: string;
+  /** What pressing it does, for those who do not see it. */
+  readonly label: string;
+  /** Said to those who do not see it, when it comes up. */
+  readonly spoken: string;
+  readonly critical: boolean;
+  /** What a hold will have done, shown while it is held. */
+  readonly held: string;
+  readonly does: Readonly<Partial<Record<Gesture, () => void>>>;
+  /** The small keys, which do what the gestures do. */
+  readonly keys: readonly SmallKey[];
+}
+
+/** A key along the bottom edge. */
+export interface SmallKey {
+  readonly name: string;
+  /** Missing: it can do nothing just now. */
+  readonly onPress: (() => void) | undefined;
+}

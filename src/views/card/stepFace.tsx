@@ -1,0 +1,268 @@
+/** The face of the card in the steps: the step or the moment that is due. */
+
+import type { ComponentChildren } from 'preact';
+import { sortie, wind } from '../../board/board';
+import { steps } from '../../board/flight';
+import { resume } from '../../board/interruption';
+import {
+  canGoBack,
+  closeList,
+  endSortie,
+  flyAgain,
+  goAround,
+  goBack,
+  stamp,
+  tick,
+} from '../../board/stepping';
+import { wallMs } from '../../board/time';
+import type {
+  AbnormalList,
+  Moment,
+  Position,
+  Step,
+  StepRow,
+  StepsBrief,
+  Upcoming,
+  Walk,
+} from '../../core';
+import { ago } from '../../parts/age';
+import { stopwatch } from '../../parts/format';
+import { momentWords, phaseWords } from '../../parts/procedure.en';
+import styles from './Card.module.css';
+import { endWords, liveWords, number, read, said } from './edges';
+import type { Face } from './face';
+import { words } from './words.en';
+
+/** What every face in the steps has in common. */
+type Frame = Pick<Face, 'share' | 'head' | 'foot'>;
+
+/** What is due over the whole screen; null before there is a procedure. */
+export function stepFace(brief: StepsBrief): Face {
+  const walk = brief.abnormal?.walk ?? brief.walk;
+  const frame = frameOf(brief, walk);
+  const run = sortie.value.list ?? sortie.value.run;
+  if (run?.interruptedAt)
+    return awayFace(frame, walk, ago(wallMs.value - run.interruptedAt.wallMs));
+  const { position } = walk;
+  switch (position.kind) {
+    case 'step':
+      return dueFace(frame, walk, position);
+    case 'moment':
+      return momentFace(frame, position);
+    case 'list-end':
+      return listFace(frame, brief.abnormal?.list.then ?? 'return');
+    case 'end':
+      return moment(frame, words.end, '', words.endIt, endSortie, true);
+  }
+}
+
+function frameOf({ abnormal }: StepsBrief, walk: Walk): Frame {
+  const inPhase = walk.phases.filter(({ phase }) => abnormal !== null || phase === walk.phase);
+  const count = (what: 'handled' | 'total') => inPhase.reduce((sum, one) => sum + one[what], 0);
+  const [handled, total] = [count('handled'), count('total')];
+  const name = abnormal?.list.title ?? phaseWords[walk.phase];
+  return {
+    share: total === 0 ? null : handled / total,
+    head: [words.progress(name, handled, total), endWords(), liveWords(walk)],
+    foot: [
+      nextWords(walk.next[0]),
+      walk.heldBack.length === 0 ? '' : words.held(walk.heldBack.length),
+    ],
+  };
+}
+
+function nextWords(next: Upcoming | undefined): string {
+  if (next === undefined) return '';
+  if (next.kind === 'moment') return words.followsMoment(momentWords[next.moment]);
+  return words.follows(read(next.row.step.item), read(next.row.step.response));
+}
+
+const back = () => (canGoBack() ? goBack : undefined);
+
+function dueFace(frame: Frame, walk: Walk, position: Extract<Position, { kind: 'step' }>): Face {
+  const { row, barrier } = position;
+  const { step, state } = row;
+  const critical = step.critical === true;
+  const done = () => tick(row, 'done');
+  // Before a barrier, and for what was held back already, there is no later; a note asks for nothing.
+  const isHeld = barrier === null && step.kind !== 'barrier' && step.kind !== 'note';
+  const hold = isHeld ? () => tick(row, 'held') : undefined;
+  const across = back();
+  const [item, response] = [read(step.item), read(step.response)];
+  const lines = linesOf(walk, row, barrier);
+  const what = step.kind === 'say' ? words.said : step.kind === 'note' ? words.seen : words.done;
+  return {
+    ...frame,
+    name: `${sortie.value.list?.id ?? ''}/${row.pass}/${step.id}/${state.kind}`,
+    drawn: (
+      <>
+        {lines.before !== '' && <span class={styles.flag}>{lines.before}</span>}
+        <strong class={styles.item}>{item}</strong> <span class={styles.response}>{response}</span>
+        {lines.after.map((line) => (
+          <span key={line} class={styles.aside}>
+            {line}
+          </span>
+        ))}
+      </>
+    ),
+    // The seconds of a wait are counted without being measured anew.
+    text: `${lines.before} ${item} ${response} ${lines.after.join(' ').replace(/\d:\d\d/, '')}`,
+    hint: critical
+      ? words.hints[isHeld ? 'critical' : 'criticalBarrier']
+      : words.hints[isHeld ? 'step' : 'barrier'],
+    label: words.does(what, `${item}, ${response}`),
+    spoken: `${lastSpoken(walk.lastHandled)} ${words.due(item, response)}`,
+    critical,
+    held: critical ? words.doneNow : isHeld ? words.heldNow : '',
+    does: {
+      ...(critical ? { hold: done } : { tap: done, ...(hold && { hold }) }),
+      ...(hold && { down: hold }),
+      ...(across && { across }),
+    },
+    keys: [
+      { name: words.back, onPress: across },
+      { name: words.holdBack, onPress: hold },
+    ],
+  };
+}
+
+function linesOf(walk: Walk, { step, state }: StepRow, barrier: Step | Moment | null) {
+  const next = typeof barrier === 'string' ? momentWords[barrier] : barrier?.item;
+  const before = [
+    ...(next === undefined ? [] : [words.heldBefore(next.toLowerCase())]),
+    ...(state.kind !== 'again' ? [] : ['outcome' in state.tick ? words.doAgain : words.neededNow]),
+  ];
+  const after = [
+    ...(step.gateFt !== undefined ? [words.atFt(String(step.gateFt))] : []),
+    ...(step.gate !== undefined ? [words.byKt(number(step.gate))] : []),
+    ...(step.call === undefined ? [] : [words.quoted(said(step.call))]),
+    ...(step.kind === 'wait' ? [waitWords(walk, step)] : []),
+  ];
+  return { before: before.join('. '), after };
+}
+
+/** How long it has been waited. */
+function waitWords(_walk: Walk, { expectS }: Step): string {
+  const { run, list } = sortie.value;
+  const at = list === null ? run?.last?.at : (list.last?.at ?? list.openedAt);
+  const waited = words.waited(stopwatch(wallMs.value - (at?.wallMs ?? wallMs.value)));
+  return expectS === undefined ? waited : `${waited}, ${words.expect(expectS)}`;
+}
+
+/** What was just done, for those who do not see it. */
+function lastSpoken(row: StepRow | null): string {
+  if (row === null) return '';
+  const item = read(row.step.item);
+  if (row.state.kind === 'held') return words.spokenHeld(item);
+  return row.state.kind === 'cannot' ? words.spokenCannot(item) : words.spokenDone(item);
+}
+
+/** Something that is pressed once, with a line under it. */
+function moment(
+  frame: Frame,
+  title: string,
+  line: string,
+  what: string,
+  go: () => void,
+  critical = false,
+  more: Face['keys'] = [],
+): Face {
+  const across = back();
+  const drawn: ComponentChildren = (
+    <>
+      <strong class={styles.item}>{title}</strong>
+      {line !== '' && <span class={styles.aside}>{line}</span>}
+    </>
+  );
+  return {
+    ...frame,
+    name: `${title}/${what}/${sortie.value.run?.passes.roll ?? 1}`,
+    drawn,
+    text: `${title} ${line}`,
+    hint: words.hints[critical ? 'hold' : 'tap'](what.toLowerCase()),
+    label: what,
+    spoken: `${title}. ${line}`,
+    critical,
+    held: critical ? words.doneNow : '',
+    does: { [critical ? 'hold' : 'tap']: go, ...(across && { across }) },
+    keys: [{ name: words.back, onPress: across }, ...more],
+  };
+}
+
+/** Releasing the brakes, and having landed; the ladder between them is no face. */
+function momentFace(frame: Frame, position: Extract<Position, { kind: 'moment' }>): Face {
+  if (position.moment === 'landed') {
+    return moment(frame, words.landed, '', words.landed, () => stamp('landed'), false, [
+      { name: words.goAround, onPress: goAround },
+      { name: words.touchAndGo, onPress: () => flyAgain('touch-and-go') },
+    ]);
+  }
+  const tied = position.tied.map(({ step }) => `${read(step.item)}, ${read(step.response)}`);
+  const line = [
+    ...(wind.value.using === null ? [words.noEnd] : []),
+    ...(tied.length === 0 ? [] : [words.withIt(tied.join('; '))]),
+  ].join('. ');
+  const release = () => stamp('brakes released', position.tied);
+  return moment(frame, words.released, line, words.released, release);
+}
+
+function listFace(frame: Frame, then: AbnormalList['then']): Face {
+  return moment(frame, words.listEnd, leadsWords(then), leadsWords(then), () => closeList(then));
+}
+
+function leadsWords(then: AbnormalList['then']): string {
+  if (then === 'return') return words.returns;
+  if (then === 'end') return words.endIt;
+  const name = phaseWords[then.phase];
+  return then.reopen.includes(then.phase) ? words.leads(name) : words.leadsOn(name);
+}
+
+/** The pilot was called away: what was done last, and what is due. */
+function awayFace(frame: Frame, { lastHandled, position }: Walk, age: string): Face {
+  const last = lastHandled === null ? '' : words.doneLast(read(lastHandled.step.item));
+  const due =
+    position.kind === 'step'
+      ? words.due(read(position.row.step.item), read(position.row.step.response))
+      : '';
+  const face = moment(frame, words.left(age), `${last} ${due}`, words.goOn, resume);
+  const oneBack =
+    back() &&
+    (() => {
+      resume();
+      goBack();
+    });
+  const { across: _across, ...does } = face.does;
+  return {
+    ...face,
+    name: 'away',
+    does: { ...does, ...(oneBack && { across: oneBack }) },
+    keys: [{ name: words.back, onPress: oneBack }],
+  };
+}
+
+/** Before there is a procedure. */
+export function noFace(): Face {
+  const line = sortie.value.inputs.aircraft === null ? words.nothing : words.loading;
+  return {
+    name: 'none',
+    share: null,
+    head: ['', endWords(), ''],
+    drawn: line,
+    text: line,
+    foot: ['', ''],
+    hint: '',
+    label: line,
+    spoken: line,
+    critical: false,
+    held: '',
+    does: {},
+    keys: [],
+  };
+}
+
+/** Whether the ladder is to be seen. */
+export const isRolling = (): boolean => {
+  const brief = steps.value;
+  const position = (brief?.abnormal?.walk ?? brief?.walk)?.position;
+  return position?.kind === 'moment' && position.moment === 'airborne';
+};

@@ -1,0 +1,71 @@
+/** The face of the card in Taxi: the next turn, what not to exceed, and the point to pass. */
+
+import { documents } from '../../board/board';
+import { nextTurn, passNext, progress, takeBackPassing, times } from '../../board/taxi';
+import { whole } from '../../parts/format';
+import { durationWords, passingWords, turnWords } from '../../parts/pace.en';
+import styles from './Card.module.css';
+import { endWords, windWords } from './edges';
+import type { Face } from './face';
+import { words } from './words.en';
+
+/** What the way asks for now. */
+export function paceLines(): readonly string[] {
+  const at = progress.value;
+  const takes = times.value;
+  const turn = nextTurn.value;
+  const measured = at?.stretches.at(-1);
+  const maxKt = documents.value.aircraft?.taxi.maxKt;
+  const isOver = measured !== undefined && maxKt !== undefined && measured.groundKt > maxKt;
+  return [
+    ...(turn === null ? [] : [turnWords(turn)]),
+    ...(maxKt === undefined ? [] : [words.notExceed(whole(maxKt))]),
+    ...(measured === undefined
+      ? []
+      : [
+          isOver
+            ? `${words.measured(whole(measured.groundKt))}, ${words.over(whole(maxKt))}`
+            : words.measured(whole(measured.groundKt)),
+        ]),
+    ...(takes?.elapsedS != null && takes.expectedS !== null
+      ? [words.soFar(durationWords(takes.elapsedS), durationWords(takes.expectedS))]
+      : at !== null && takes?.leftS != null
+        ? [words.takes(whole(at.leftM), durationWords(takes.leftS))]
+        : []),
+  ];
+}
+
+/** The pace over the whole screen. */
+export function taxiFace(): Face {
+  const at = progress.value;
+  const [first = '', ...lines] = at === null ? [words.noWay, ...paceLines()] : paceLines();
+  const next = at?.next ?? null;
+  const passing =
+    next === null || at === null ? null : passingWords(next, at.last === null && next.atM === 0);
+  const across = at?.last == null ? undefined : takeBackPassing;
+  const said = passing ?? (at === null ? '' : words.thereWords);
+  return {
+    name: `taxi/${next?.node ?? ''}`,
+    share: at === null || at.leftM + at.goneM === 0 ? null : at.goneM / (at.leftM + at.goneM),
+    head: [words.taxi, endWords(), windWords()],
+    drawn: (
+      <>
+        <strong class={styles.item}>{first}</strong>
+        {lines.map((line, index) => (
+          <span key={index} class={styles.line}>
+            {line}
+          </span>
+        ))}
+      </>
+    ),
+    text: [first, ...lines].join(' ').replace(/\d/g, '0'),
+    foot: [said, ''],
+    hint: passing === null ? '' : words.hints.tap(passing.toLowerCase()),
+    label: said === '' ? first : said,
+    spoken: first,
+    critical: false,
+    held: '',
+    does: { ...(passing !== null && { tap: passNext }), ...(across && { across }) },
+    keys: [{ name: words.back, onPress: across }],
+  };
+}

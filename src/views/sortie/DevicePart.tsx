@@ -1,0 +1,86 @@
+/** What belongs to the device: the screen's look and light, which hand presses, what stands beside the steps, other windows. */
+
+import type { JSX } from 'preact';
+import { awake } from '../../board/awake';
+import { cardAtLineUp, keptBeside } from '../../board/card';
+import {
+  fullScreenRefused,
+  hasFullScreen,
+  isFullScreen,
+  toggleFullScreen,
+} from '../../device/fullScreen';
+import { brightNight, theme } from '../../device/preferences';
+import { hand } from '../../device/sides';
+import { Choice } from '../../parts/choice/Choice';
+import { Key, keyClass } from '../../parts/key/Key';
+import { words } from './deviceWords.en';
+import styles from './SortieSheet.module.css';
+
+const choices = <T extends string>(names: Record<T, string>) =>
+  (Object.keys(names) as T[]).map((value) => ({ value, name: names[value] }));
+
+/** The keys, each with what is to be known of it. */
+export function DevicePart(): JSX.Element {
+  return (
+    <>
+      <Choice
+        label={words.theme}
+        options={choices(words.themes)}
+        chosen={theme.value}
+        onChoose={(name) => {
+          theme.value = name;
+        }}
+      />
+      {theme.value === 'night' && (
+        <>
+          <Key
+            pressed={brightNight.value}
+            onPress={() => {
+              brightNight.value = !brightNight.value;
+            }}
+          >
+            {words.brightNight}
+          </Key>
+          <p class={styles.hint}>{words.dimIt}</p>
+        </>
+      )}
+      <p class={styles.hint}>{words.awake[awake.value]}</p>
+      {hasFullScreen() && (
+        <Key pressed={isFullScreen.value} onPress={() => void toggleFullScreen()}>
+          {words.fullScreen}
+        </Key>
+      )}
+      {fullScreenRefused.value && <p class={styles.hint}>{words.fullScreenRefused}</p>}
+      <p class={styles.said}>{words.hand}</p>
+      <Choice
+        label={words.hand}
+        options={choices(words.hands)}
+        chosen={hand.value}
+        onChoose={(chosen) => {
+          hand.value = chosen;
+        }}
+      />
+      <p class={styles.said}>{words.beside}</p>
+      <Choice
+        label={words.beside}
+        options={choices(words.besides)}
+        chosen={keptBeside.value}
+        onChoose={(chosen) => {
+          keptBeside.value = chosen;
+        }}
+      />
+      <Key
+        pressed={cardAtLineUp.value}
+        onPress={() => {
+          cardAtLineUp.value = !cardAtLineUp.value;
+        }}
+      >
+        {words.cardAtLineUp}
+      </Key>
+      <p class={styles.hint}>{words.watchHint}</p>
+      <a class={keyClass({})} href="#/watch" target="_blank" rel="noopener">
+        {words.watch}
+      </a>
+    </>
+  );
+}

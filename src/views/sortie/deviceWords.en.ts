@@ -1,0 +1,32 @@
+/** The words for what belongs to the device. */
+
+import type { Theme } from '../../device/preferences';
+import type { Hand } from '../../device/sides';
+import type { Awake } from '../../device/wakeLock';
+
+export const words = {
+  title: 'This device',
+  theme: 'Screen',
+  themes: { device: 'As the device', day: 'Day', dusk: 'Dusk', night: 'Night' } satisfies Record<
+    Theme,
+    string
+  >,
+  brightNight: 'Brighter night',
+  dimIt: 'Turn the device’s brightness down as far as you can still read, and its night tint off.',
+  awake: {
+    'not-wanted': 'The screen is kept lit from the first step to the end of the sortie.',
+    held: 'The screen is kept lit until the sortie ends.',
+    refused:
+      'The device refuses to keep the screen lit, as it does to save its battery: its own setting decides when it dims.',
+    none: 'This browser cannot keep the screen lit: the device’s own setting decides when it dims.',
+  } satisfies Record<Awake, string>,
+  fullScreen: 'Full screen',
+  fullScreenRefused: 'The browser refused full screen.',
+  hand: 'Keys at the',
+  hands: { right: 'Right hand', left: 'Left hand' } satisfies Record<Hand, string>,
+  beside: 'Beside Steps on a wide screen',
+  besides: { wind: 'Wind', taxi: 'Taxi', numbers: 'Numbers' },
+  cardAtLineUp: 'Big card at line-up',
+  watchHint: 'A page for others to watch, in another window of this browser. It changes nothing.',
+  watch: 'Open it to watch',
+} as const;

@@ -1,0 +1,319 @@
+/**
+ * The Big card: the whole screen is the key, and what a hand does by accident ticks nothing.
+ *
+ * Swipes of at least 80 px within 0.6 s, holds of 0.7 s: common practice, no published source.
+ */
+
+import { readFileSync } from 'node:fs';
+import type { Page } from 'playwright-core';
+import { objections } from './accessible';
+import { cardKey, cardText, doOnCard, fitOf, openCard, toCard, wantsHold } from './cards';
+import { misfits } from './fitting';
+import { describe, expect, test } from './harness';
+import {
+  clockOf,
+  due,
+  EVENING,
+  goOnFrom,
+  key,
+  openPlace,
+  pressDeliberately,
+  read,
+  SETTLED_MS,
+  setWind,
+  standStill,
+  tickAll,
+  toSteps,
+  type Wait,
+} from './pilot';
+import { pinch, touch, touchWithPalm } from './touch';
+
+const FIRST = 'Seat pins three out, in the rack';
+const SECOND = 'Brake lever parked, needle white';
+/** The first step that is not critical. */
+const PLAIN = 'Gear lever down, three green';
+const AFTER_PLAIN = 'Oxygen flowing, hose clipped';
+
+const SEEN_MS = 150;
+
+/** Comes to the first step that a tap ticks, with the card over it. Those before it are held back. */
+async function toPlainCard(page: Page): Promise<Wait> {
+  await toSteps(page);
+  await goOnFrom(page, 'Ramp', 'Gear lever');
+  await openCard(page);
+  await expect.poll(() => cardText(page)).toBe(PLAIN);
+  const wait = await standStill(page);
+  await wait(SETTLED_MS);
+  return wait;
+}
+
+describe('a step that a tap ticks', () => {
+  test('is not ticked by a brush, a slip, a resting hand, two fingers or a palm', async ({
+    open,
+  }) => {
+    const page = await open('phone', { at: EVENING });
+    const wait = await toPlainCard(page);
+    for (const clumsy of [
+      { ms: 70 },
+      { slidePx: 14 },
+      { slidePx: 70, ms: 300 },
+      { ms: 2600 },
+      { fingers: 2 },
+      { fingers: 3 },
+    ]) {
+      await touch(page, cardKey(page), { ...clumsy, wait });
+      await wait(2000);
+      expect(await cardText(page), JSON.stringify(clumsy)).toBe(PLAIN);
+      expect(await page.getByText(/6 held back/).count()).toBe(0);
+    }
+    await touchWithPalm(page, cardKey(page), key(page, 'Close'), wait);
+    await wait(2000);
+    expect(await cardText(page)).toBe(PLAIN);
+    await touch(page, cardKey(page), { wait });
+    await expect.poll(() => cardText(page)).toBe(AFTER_PLAIN);
+  });
+
+  test('is ticked once by two taps 80 ms apart, and by a key held down until it repeats', async ({
+    open,
+  }) => {
+    const page = await open('phone', { at: EVENING });
+    const wait = await toPlainCard(page);
+    await touch(page, cardKey(page), { ms: 85, wait });
+    await wait(80);
+    await touch(page, cardKey(page), { ms: 85, wait });
+    await wait(SEEN_MS);
+    expect(await cardText(page)).toBe(AFTER_PLAIN);
+    await touch(page, cardKey(page), { slidePx: 120, ms: 200, wait });
+    await wait(SETTLED_MS);
+    await touch(page, cardKey(page), { slidePx: -120, ms: 200, wait });
+    await expect.poll(() => cardText(page)).toBe(PLAIN);
+    await wait(SETTLED_MS);
+    await cardKey(page).focus();
+    for (let i = 0; i < 30; i++) {
+      await page.keyboard.down('Enter');
+      await wait(33);
+    }
+    await page.keyboard.up('Enter');
+    expect(await cardText(page)).toBe(AFTER_PLAIN);
+  });
+
+  test('is held back by a hold, and taken back by a swipe', async ({ open }) => {
+    const page = await open('phone', { at: EVENING });
+    const wait = await toPlainCard(page);
+    const before = Number(/(\d+) held back/.exec(await read(cardKey(page)))?.[1]);
+    await touch(page, cardKey(page), { ms: 800, wait });
+    await expect.poll(() => cardText(page)).toBe(AFTER_PLAIN);
+    expect(await read(cardKey(page))).toContain(`${before + 1} held back`);
+    await wait(SETTLED_MS);
+    await touch(page, cardKey(page), { slidePx: 120, ms: 200, wait });
+    await expect.poll(() => cardText(page)).toBe(PLAIN);
+    expect(await read(cardKey(page))).toContain(`${before} held back`);
+  });
+});
+
+describe('a critical step', () => {
+  test('wants a hold to be done, and a swipe down to be held back', async ({ open }) => {
+    const page = await open('phone', { at: EVENING });
+    await toCard(page);
+    const wait = await standStill(page);
+    await wait(SETTLED_MS);
+    await expect.poll(() => read(cardKey(page))).toContain('Hold: done. Swipe down: held back.');
+    await touch(page, cardKey(page), { wait });
+    await wait(2000);
+    expect(await cardText(page)).toBe(FIRST);
+    await touch(page, cardKey(page), { ms: 710, wait });
+    await expect.poll(() => cardText(page)).toBe(SECOND);
+    await wait(SETTLED_MS);
+    await touch(page, cardKey(page), { downPx: 120, ms: 300, wait });
+    await expect.poll(() => read(cardKey(page))).toContain('1 held back');
+  });
+});
+
+describe('the way out', () => {
+  test('a pinch, Escape or the corner’s key; nothing is ticked, and the keyboard comes back', async ({
+    open,
+  }) => {
+    const page = await open('phone', { at: EVENING });
+    const wait = await toPlainCard(page);
+    await pinch(page, cardKey(page), wait);
+    await expect.poll(() => due(page)).toBe(PLAIN);
+    await openCard(page);
+    await page.keyboard.press('Escape');
+    await expect.poll(() => due(page)).toBe(PLAIN);
+    expect(await page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toBe(
+      'Big card',
+    );
+    await openCard(page);
+    await key(page, 'Close').tap();
+    await expect.poll(() => due(page)).toBe(PLAIN);
+  });
+});
+
+test('it comes by itself at line-up where the pilot wants it, and not otherwise', async ({
+  open,
+}) => {
+  const page = await open('phone', { at: EVENING });
+  await toSteps(page);
+  await page.locator('header').first().getByRole('button', { name: /Z/ }).click();
+  await key(page, 'Big card at line-up').click();
+  await page.keyboard.press('Escape');
+  await goOnFrom(page, 'Line-up', 'Nozzle lamp');
+  // What is held back comes first, before the barrier; the card comes behind it.
+  await tickAll(page);
+  await key(page, 'Close').waitFor();
+  expect(await read(page.getByRole('main'))).toContain('Line-up');
+});
+
+describe('other faces', () => {
+  test('in Wind the best end, and a tap uses it', async ({ open }) => {
+    const page = await open('phone', { at: EVENING });
+    await toSteps(page);
+    await openPlace(page, 'Wind');
+    await setWind(page, '01015KT');
+    await openCard(page);
+    await expect.poll(() => cardText(page)).toMatch(/^01/);
+    expect(await read(page.getByRole('main'))).toContain('28, best 01');
+    await page.clock.runFor(SETTLED_MS);
+    await touch(page, cardKey(page), { wait: clockOf(page) });
+    await expect.poll(() => read(page.getByRole('main'))).toContain('Using 01');
+  });
+
+  test('in Taxi the pace, and a tap passes the next point', async ({ open }) => {
+    const page = await open('phone', { at: EVENING });
+    await toSteps(page);
+    await openPlace(page, 'Taxi');
+    await key(page, 'Route').click();
+    await page.getByRole('dialog').getByRole('button', { name: 'Stand 3' }).click();
+    await page.keyboard.press('Escape');
+    const leaving = await read(key(page, /^Leaving/));
+    await openCard(page);
+    expect(await read(cardKey(page))).toContain(leaving);
+    expect(await cardText(page)).toMatch(/kt turning onto|kt in the next turn/);
+    await page.clock.runFor(SETTLED_MS);
+    await touch(page, cardKey(page), { wait: clockOf(page) });
+    await expect.poll(() => read(cardKey(page))).toMatch(/Passing/);
+    await expect.poll(() => cardText(page)).toMatch(/gone, .* expected/);
+  });
+
+  test('on the roll the ladder, and its two keys as halves', async ({ open }) => {
+    const page = await open('phone', { at: EVENING });
+    await toSteps(page);
+    await goOnFrom(page, 'Line-up', 'Nozzle lamp');
+    await tickAll(page);
+    await key(page, 'Brakes released').waitFor();
+    await pressDeliberately(page, key(page, 'Brakes released'), clockOf(page));
+    await key(page, 'Airborne').waitFor();
+    await openCard(page);
+    // Figures of the aircraft's document, airfields-demo/aircraft/sleet.json.
+    expect(await cardText(page)).toMatch(/165 ?Lifts off.*138 ?Rotate/);
+    const [stop, go] = await Promise.all(
+      ['Stopping', 'Airborne'].map((name) => key(page, name).boundingBox()),
+    );
+    for (const half of [stop, go]) expect(half?.width).toBeGreaterThan(170);
+    await pressDeliberately(page, key(page, 'Airborne'), clockOf(page));
+    await expect.poll(() => cardText(page)).toMatch(/^Gear up/);
+  });
+});
+
+const SIZES = [
+  [360, 640],
+  [390, 844],
+  [820, 1180],
+  [1180, 820],
+  [1366, 1024],
+] as const;
+
+/** The longest texts of a procedure: as the card would write them without the numbers of today. */
+function longestOf(file: string): string {
+  interface Step {
+    readonly item: string;
+    readonly response: string;
+    readonly call?: string;
+  }
+  const { phases } = JSON.parse(readFileSync(`airfields-demo/procedures/${file}`, 'utf8')) as {
+    phases: readonly { readonly steps: readonly Step[] }[];
+  };
+  const lengthOf = ({ item, response, call = '' }: Step) => `${item}${response}${call}`.length;
+  const steps = phases.flatMap((phase) => phase.steps);
+  return steps.sort((a, b) => lengthOf(b) - lengthOf(a))[0]?.item ?? '';
+}
+
+describe.each([
+  ['Ondrell Sleet 3', 'sleet-usual.json'],
+  ['Skerry', 'skerry-usual.json'],
+  ['Tussock', 'tussock-usual.json'],
+])('the steps of %s', (aircraft, file) => {
+  test('are as large as they fit and never cut, by night, where letters are widest', async ({
+    open,
+  }) => {
+    const page = await open('small phone', { at: EVENING });
+    await page.evaluate(() => localStorage.setItem('lapstrip.theme', 'night'));
+    await page.reload();
+    await page.getByRole('button', { name: 'Understood' }).click();
+    await page.getByRole('button', { name: new RegExp(aircraft) }).click();
+    await page.getByRole('button', { name: /^XHAR/ }).click();
+    await setWind(page, '27012G20KT');
+    await key(page, /^Use \d\d/)
+      .first()
+      .click();
+    await openPlace(page, 'Steps');
+    await openCard(page);
+    const wait = await standStill(page);
+    const longest = longestOf(file);
+    const found: string[] = [];
+    const seen: string[] = [];
+    const look = async (where: string) => {
+      const text = await cardText(page);
+      for (const { over, couldBeLarger, px } of await fitOf(page)) {
+        if (over > 0) found.push(`${where}: ${text}: over by ${over} px`);
+        if (couldBeLarger) found.push(`${where}: ${text}: ${px} px could be larger`);
+      }
+      found.push(...(await misfits(page)).map((misfit) => `${where}: ${misfit}`));
+    };
+    let sawLongest = false;
+    for (let i = 0; i < 90; i++) {
+      if (await key(page, 'Airborne').isVisible()) break;
+      const text = await cardText(page);
+      seen.push(text);
+      await look('360 x 640');
+      if (text.startsWith(longest) && !sawLongest) {
+        sawLongest = true;
+        for (const [width, height] of SIZES) {
+          await page.setViewportSize({ width, height });
+          await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(drawn)));
+          await wait(100);
+          await look(`${width} x ${height}`);
+        }
+        await page.setViewportSize({ width: 360, height: 640 });
+        await wait(100);
+      }
+      await doOnCard(page, wait);
+      await expect.poll(async () => (await cardText(page)) !== text).toBe(true);
+    }
+    expect(seen.length).toBeGreaterThan(15);
+    for (const [width, height] of SIZES) {
+      await page.setViewportSize({ width, height });
+      await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(drawn)));
+      await wait(100);
+      await look(`roll at ${width} x ${height}`);
+    }
+    expect(found).toEqual([]);
+    expect(sawLongest, longest).toBe(true);
+  }, 120_000);
+});
+
+describe.each(['day', 'dusk', 'night'])('by %s', (theme) => {
+  test('axe has nothing to say about the card', async ({ open }) => {
+    const page = await open('phone', { at: EVENING });
+    await page.evaluate((name) => localStorage.setItem('lapstrip.theme', name), theme);
+    await page.reload();
+    await toCard(page);
+    const found = await objections(page);
+    expect(await wantsHold(page)).toBe(true);
+    await page.keyboard.press('Escape');
+    await openPlace(page, 'Wind');
+    await openCard(page);
+    found.push(...(await objections(page)));
+    expect(found).toEqual([]);
+  });
+});

@@ -1,0 +1,64 @@
+/** The Big card, as a pilot uses it. */
+
+import type { Locator, Page } from 'playwright-core';
+import { key, read, SETTLED_MS, toSteps, type Wait } from './pilot';
+import { touch } from './touch';
+
+/** The key that is as large as the screen. */
+export const cardKey = (page: Page): Locator => page.getByRole('main').getByRole('button').first();
+
+/** What stands on the card as large as it fits. */
+export const cardText = (page: Page): Promise<string> =>
+  read(page.locator('[data-fitted]').first());
+
+/** Opens the card over the place that is open. */
+export async function openCard(page: Page): Promise<void> {
+  await page.getByRole('main').getByRole('button', { name: 'Big card' }).click();
+  await key(page, 'Close').waitFor();
+}
+
+/** From the first start to the card over the first step. */
+export async function toCard(page: Page): Promise<void> {
+  await toSteps(page);
+  await openCard(page);
+}
+
+/** Whether what is due wants a hold, as the card says. */
+export const wantsHold = async (page: Page): Promise<boolean> =>
+  (await read(cardKey(page))).includes('Hold: ');
+
+/** Does what is due by touch, with a tap or a hold as the card asks for. */
+export async function doOnCard(page: Page, wait: Wait): Promise<void> {
+  await wait(SETTLED_MS);
+  await touch(page, cardKey(page), { ms: (await wantsHold(page)) ? 750 : 120, wait });
+}
+
+/** How the measured text stands in its box, CSS px: by how much it is over, and whether it could be larger. */
+export const fitOf = (page: Page) =>
+  page.evaluate(() =>
+    [...document.querySelectorAll<HTMLElement>('[data-fit]')].map((box) => {
+      const text = box.firstElementChild as HTMLElement;
+      const style = getComputedStyle(box);
+      const room = {
+        width:
+          box.clientWidth -
+          Number.parseFloat(style.paddingLeft) -
+          Number.parseFloat(style.paddingRight),
+        height: box.clientHeight,
+      };
+      const over = () => ({
+        x: text.scrollWidth - Math.ceil(room.width),
+        y: text.offsetHeight - room.height,
+      });
+      const now = over();
+      const px = Number.parseFloat(text.style.fontSize);
+      text.style.fontSize = `${px + 2}px`;
+      const larger = over();
+      text.style.fontSize = `${px}px`;
+      return {
+        px,
+        over: Math.max(now.x, now.y),
+        couldBeLarger: larger.x <= 0 && larger.y <= 0 && px < room.height,
+      };
+    }),
+  );

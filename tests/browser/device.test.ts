@@ -1,0 +1,246 @@
+/** What the device gives and refuses: a lit screen, full screen, large text, high contrast, either hand. */
+
+import type { Page } from 'playwright-core';
+import { openCard } from './cards';
+import { misfits } from './fitting';
+import { describe, expect, test } from './harness';
+import {
+  clockOf,
+  doneKey,
+  EVENING,
+  goOnFrom,
+  key,
+  openPlace,
+  pressDeliberately,
+  read,
+  tick,
+  tickAll,
+  toSteps,
+} from './pilot';
+
+interface Lit {
+  asked: number;
+  held: number;
+  refuse: boolean;
+  /** The browser takes the lock away. */
+  takeAway: () => void;
+}
+
+/** A wake lock in place of the browser's. */
+function fakeWakeLock(): void {
+  const lit: Lit = { asked: 0, held: 0, refuse: false, takeAway: () => undefined };
+  Object.assign(window, { lapstripLit: lit });
+  const request = async () => {
+    lit.asked += 1;
+    if (lit.refuse) throw new DOMException('battery saver', 'NotAllowedError');
+    const sentinel = new EventTarget() as EventTarget & { released: boolean; release(): void };
+    sentinel.released = false;
+    sentinel.release = async () => {
+      if (sentinel.released) return;
+      sentinel.released = true;
+      lit.held -= 1;
+      sentinel.dispatchEvent(new Event('release'));
+    };
+    lit.held += 1;
+    lit.takeAway = () => void sentinel.release();
+    return sentinel;
+  };
+  Object.defineProperty(navigator, 'wakeLock', { value: { request }, configurable: true });
+}
+
+const lit = (page: Page) =>
+  page.evaluate(() => {
+    const { asked, held } = (window as unknown as { lapstripLit: Lit }).lapstripLit;
+    return { asked, held };
+  });
+
+const change = (page: Page, how: 'refuse' | 'takeAway') =>
+  page.evaluate((what) => {
+    const of = (window as unknown as { lapstripLit: Lit }).lapstripLit;
+    if (what === 'refuse') of.refuse = true;
+    else of.takeAway();
+  }, how);
+
+const openSortie = (page: Page) =>
+  page.locator('header').first().getByRole('button', { name: /Z/ }).click();
+
+/** The screen goes dark and lights up again. */
+const hideAndShow = (page: Page) =>
+  page.evaluate(() => {
+    for (const hidden of [true, false]) {
+      Object.defineProperty(document, 'hidden', { value: hidden, configurable: true });
+      Object.defineProperty(document, 'visibilityState', {
+        value: hidden ? 'hidden' : 'visible',
+        configurable: true,
+      });
+      document.dispatchEvent(new Event('visibilitychange'));
+    }
+  });
+
+describe('the screen', () => {
+  test('is kept lit from the first step to the end of the sortie, also after it was dark', async ({
+    open,
+  }) => {
+    const page = await open('phone', { at: EVENING, before: fakeWakeLock });
+    await toSteps(page);
+    await page.clock.runFor(1000);
+    expect((await lit(page)).held).toBe(0);
+    await tick(page);
+    await expect.poll(async () => (await lit(page)).held).toBe(1);
+    await change(page, 'takeAway');
+    expect((await lit(page)).held).toBe(0);
+    await hideAndShow(page);
+    await expect.poll(async () => (await lit(page)).held).toBe(1);
+    await openSortie(page);
+    await expect.poll(() => page.getByText('kept lit until the sortie ends').count()).toBe(1);
+    await key(page, 'End the sortie').click();
+    await expect.poll(async () => (await lit(page)).held).toBe(0);
+  });
+
+  test('may be refused, and taken back in mid-sortie: it is said once, in its place', async ({
+    open,
+  }) => {
+    const page = await open('phone', { at: EVENING, before: fakeWakeLock });
+    await toSteps(page);
+    await tick(page);
+    await expect.poll(async () => (await lit(page)).held).toBe(1);
+    await change(page, 'refuse');
+    await change(page, 'takeAway');
+    const said = page.getByText('refuses to keep the screen lit');
+    expect(await said.count()).toBe(0);
+    await openSortie(page);
+    await expect.poll(() => said.count()).toBe(1);
+    await page.keyboard.press('Escape');
+    // The next tick asks again, and nothing else comes of it.
+    const { asked } = await lit(page);
+    await tick(page);
+    await expect.poll(async () => (await lit(page)).asked).toBeGreaterThan(asked);
+    expect(await said.count()).toBe(0);
+  });
+
+  test('cannot be kept lit everywhere, which is said there too', async ({ open }) => {
+    const page = await open('phone', {
+      at: EVENING,
+      before: () => {
+        Reflect.deleteProperty(Navigator.prototype, 'wakeLock');
+      },
+    });
+    await toSteps(page);
+    await tick(page);
+    await openSortie(page);
+    await expect
+      .poll(() => page.getByText('This browser cannot keep the screen lit').count())
+      .toBe(1);
+  });
+
+  test('by night the sheet advises how dark to make it; full screen that is refused says so', async ({
+    open,
+  }) => {
+    const page = await open('phone', {
+      at: EVENING,
+      before: () => {
+        Element.prototype.requestFullscreen = async () => {
+          throw new TypeError('not now');
+        };
+      },
+    });
+    await toSteps(page);
+    await openSortie(page);
+    const advice = page.getByText('Turn the device’s brightness down');
+    expect(await advice.count()).toBe(0);
+    await key(page, 'Night').click();
+    await expect.poll(() => advice.count()).toBe(1);
+    await key(page, 'Full screen').click();
+    await expect.poll(() => page.getByText('The browser refused full screen.').count()).toBe(1);
+  });
+});
+
+test('for the left hand the rows of keys are mirrored, and read in the same order', async ({
+  open,
+}) => {
+  const page = await open('phone', { at: EVENING });
+  await toSteps(page);
+  const left = async (name: string) => (await key(page, name).boundingBox())?.x ?? Number.NaN;
+  const done = async () => (await doneKey(page).boundingBox())?.x ?? Number.NaN;
+  expect(await done()).toBeGreaterThan(await left('Hold back'));
+  await openSortie(page);
+  await key(page, 'Left hand').click();
+  await page.keyboard.press('Escape');
+  expect(await done()).toBeLessThan(await left('Hold back'));
+  expect(await left('Hold back')).toBeLessThan(await left('Back'));
+  await page.reload();
+  await doneKey(page).waitFor();
+  await expect.poll(async () => (await done()) < (await left('Hold back'))).toBe(true);
+});
+
+test('beside the steps stands what the pilot chose', async ({ open }) => {
+  const page = await open('tablet on its side', { at: EVENING });
+  await toSteps(page);
+  expect(await page.locator('aside').getByRole('img', { name: /^Dial/ }).count()).toBe(1);
+  await openSortie(page);
+  await page
+    .getByRole('group', { name: 'Beside Steps' })
+    .getByRole('button', { name: 'Taxi' })
+    .click();
+  await page.keyboard.press('Escape');
+  await expect.poll(() => read(page.locator('aside'))).toContain('Do not exceed');
+});
+
+/** Places and sheets that a pilot sees on the way, in this order. */
+const SCENES: readonly (readonly [string, (page: Page) => Promise<unknown>])[] = [
+  ['Steps', () => Promise.resolve()],
+  ['the card', (page) => openCard(page)],
+  [
+    'Taxi',
+    (page) =>
+      key(page, 'Close')
+        .click()
+        .then(() => openPlace(page, 'Taxi')),
+  ],
+  ['Numbers', (page) => openPlace(page, 'Numbers')],
+  ['Log', (page) => openPlace(page, 'Log')],
+  ['Wind', (page) => openPlace(page, 'Wind')],
+  ['Sortie', (page) => openSortie(page)],
+];
+
+test.for([
+  ['small phone', 200],
+  ['phone', 200],
+  ['tablet', 200],
+  ['tablet on its side', 200],
+  ['large tablet on its side', 200],
+] as const)('on a %s text of %d per cent is nowhere cut', async ([screen, percent], { open }) => {
+  const page = await open(screen, { at: EVENING });
+  await toSteps(page);
+  await page.evaluate((size) => {
+    document.documentElement.style.fontSize = `${size}%`;
+  }, percent);
+  const found: string[] = [];
+  for (const [scene, come] of SCENES) {
+    await come(page);
+    await page.waitForTimeout(100);
+    found.push(...(await misfits(page)).map((misfit) => `${scene}: ${misfit}`));
+  }
+  expect(found).toEqual([]);
+});
+
+test('in high contrast what is due, what is chosen and what stops keep edges that can be seen', async ({
+  open,
+}) => {
+  const page = await open('phone', { at: EVENING, context: { forcedColors: 'active' } });
+  await toSteps(page);
+  const edge = (target: ReturnType<Page['locator']>) =>
+    target.evaluate((of) => {
+      const { borderTopWidth, borderTopStyle, borderTopColor } = getComputedStyle(of);
+      const paper = getComputedStyle(document.documentElement).backgroundColor;
+      const isSeen = borderTopStyle !== 'none' && borderTopColor !== paper;
+      return isSeen ? Number.parseFloat(borderTopWidth) : 0;
+    });
+  expect(await edge(page.locator('strong').locator('../..'))).toBeGreaterThanOrEqual(3);
+  expect(await edge(key(page, 'Steps'))).toBeGreaterThanOrEqual(3);
+  expect(await edge(doneKey(page))).toBeGreaterThan(await edge(key(page, 'Hold back')));
+  await goOnFrom(page, 'Line-up', 'Nozzle lamp');
+  await tickAll(page);
+  await pressDeliberately(page, key(page, 'Brakes released'), clockOf(page));
+  expect(await edge(key(page, 'Stopping'))).toBeGreaterThanOrEqual(6);
+});
