@@ -157,7 +157,8 @@ test('from the first wind to the log, with a take-off rejected and another flown
   expect(await read(figures(/Brakes released, \d+Z/).last())).toContain('Wind27012G20KT');
   expect(await read(figures(/Brakes released, \d+Z/).last())).toContain('Rotate138.0 kt');
   expect(await read(figures(/Landed, \d+Z/))).toContain('Wind28014KT');
-  expect(await read(figures(/Landed, \d+Z/))).toContain('Approach161.0 kt');
+  // 161 kt, 1.3 times the stall at its usual mass, and half of the wind along the runway: under 14 kt.
+  expect(await read(figures(/Landed, \d+Z/))).toMatch(/Approach16[5-8]\.\d kt/);
   expect(await read(figures(/Sortie ended, \d+Z/))).toContain('Runway28');
 });
 

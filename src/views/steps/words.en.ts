@@ -21,6 +21,7 @@ const moved: Partial<Record<FactName, string>> = {
   runway: 'the runway changed',
   runwayMagnetic: 'the heading changed',
   field: 'the field changed',
+  lastStopKt: 'the last speed to stop from changed',
   qnh: 'QNH changed',
   massKg: 'the mass changed',
   landingMassKg: 'the mass changed',
