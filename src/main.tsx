@@ -8,7 +8,7 @@ import { render } from 'preact';
 import { begin } from './board/begin';
 import { draft, typedWind } from './board/board';
 import { interruptWhenLeft } from './board/interruption';
-import { followAddress, watching } from './board/places';
+import { followAddress, place, sheet, watching } from './board/places';
 import { startClock } from './board/time';
 import { applyPreferences } from './device/preferences';
 import { watchPointers } from './parts/key/pointers';
@@ -35,7 +35,9 @@ let timer = setTimeout(start, watching ? 0 : 6000);
 const stop = effect(() => {
   const isAnswered = typedWind.value.ranked !== null;
   const isTyping = draft.value !== '';
-  if (!isAnswered) return;
+  // What lies beside Wind may need anything.
+  const isElsewhere = place.value !== 'wind' || sheet.value !== null;
+  if (!isAnswered && !isElsewhere) return;
   clearTimeout(timer);
   timer = setTimeout(start, isTyping ? KEYS_REST_MS : 0);
 });

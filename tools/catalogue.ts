@@ -102,6 +102,8 @@ function plainOf(document: Checked): object {
   return plain;
 }
 
+const firstSentence = (text: string): string => text.replace(/\. .*/s, '.');
+
 function listModule(entries: readonly Entry[]): string {
   const lines = entries.map((entry) => {
     const { code, name, about } = entry.document;
@@ -110,8 +112,8 @@ function listModule(entries: readonly Entry[]): string {
       code,
       name,
       hash: entry.hash,
-      // Fields are chosen from a list that says what they are.
-      ...(entry.kind === 'field' ? { about } : {}),
+      // Fields are chosen from a list that says in a sentence what they are.
+      ...(entry.kind === 'field' ? { about: firstSentence(about) } : {}),
       ...('aircraft' in entry.document ? { aircraft: entry.document.aircraft } : {}),
     };
     const file = nameOf(entry);

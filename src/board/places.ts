@@ -55,10 +55,10 @@ export type Sheet =
 const isPlace = (name: string): name is Place => PLACES.some((known) => known === name);
 
 /** This window only shows what the others do: it has no keys, and adds nothing to the record. */
-export const watching = location.hash === '#/watch';
+export const watching = globalThis.location?.hash === '#/watch';
 
 function placeInAddress(): Place {
-  const name = location.hash.replace(/^#\/?/, '').split('?')[0] ?? '';
+  const name = (globalThis.location?.hash ?? '').replace(/^#\/?/, '').split('?')[0] ?? '';
   return isPlace(name) ? name : 'wind';
 }
 

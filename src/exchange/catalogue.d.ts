@@ -16,7 +16,7 @@ declare module 'virtual:lapstrip-catalogue' {
     readonly load: () => Promise<Document>;
   }
 
-  /** `about` says in a sentence or two what it is. */
+  /** `about` says in a sentence what it is. */
   export type ListedField = Listed<'field', Field> & {
     readonly about: string;
     /** The same without what the first answer can do without: its taxi plan, which is empty here. */

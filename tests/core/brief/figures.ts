@@ -8,7 +8,8 @@ import type { AnyFigure, Why } from '../../../src/core/figure';
 /** Whether a value is a figure: known with its why, or unknown with its cause. */
 export function isFigure(value: unknown): value is AnyFigure {
   if (typeof value !== 'object' || value === null || !('value' in value)) return false;
-  return 'why' in value || 'because' in value;
+  // Physics says null where there is no cause against a number.
+  return 'why' in value || ('because' in value && value.because !== null);
 }
 
 /** Every figure in something, with the way to it; also those that others were worked out from. */
