@@ -4,7 +4,8 @@ import type { JSX } from 'preact';
 import { inputs } from '../board/board';
 import { onRoll, openSheet } from '../board/places';
 import { words } from './noticeWords.en';
-import styles from './Strip.module.css';
+import strip from './Strip.module.css';
+import styles from './WrongKey.module.css';
 
 /** The key, once there is a procedure to have lists. */
 export function WrongKey(): JSX.Element | null {
@@ -12,13 +13,13 @@ export function WrongKey(): JSX.Element | null {
   return (
     <button
       type="button"
-      class={`${styles.cell} ${styles.lists}`}
+      class={`${strip.cell} ${styles.lists}`}
       aria-label={`${words.something} ${words.wrong}`}
       aria-description={words.openLists}
       onClick={() => openSheet({ kind: 'wrong' })}
     >
-      <span class={styles.label}>{words.something}</span>
-      <span class={styles.value}>{words.wrong}</span>
+      <span class={strip.label}>{words.something}</span>
+      <span class={strip.value}>{words.wrong}</span>
     </button>
   );
 }
