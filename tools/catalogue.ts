@@ -96,7 +96,7 @@ const nameOf = ({ kind, document }: Entry) => `${kind}-${document.code.toLowerCa
 /** What the first answer needs of a document: an aircraft without its physics and its loading, a field without its taxi plan. */
 function plainOf(document: Checked): object {
   if ('taxi' in document && 'runways' in document)
-    return { ...document, taxi: { nodes: [], edges: [] } };
+    return { ...document, about: firstSentence(document.about), taxi: { nodes: [], edges: [] } };
   if (!('performance' in document || 'load' in document)) return document;
   const { performance: _p, load: _l, ...plain } = document;
   return plain;

@@ -9,7 +9,7 @@ const noRanking: Record<NoRanking, string> = {
   'no-limits': 'Choose an aircraft, for its wind limits.',
   'no-wind': 'Type the wind, or paste a report.',
   'no-variation':
-    'No magnetic model covers the sortie’s date, so a magnetic wind cannot be turned to true. Set the variation in Sortie, or give the wind to true north.',
+    'No magnetic model covers the sortie’s date. Set the variation in Sortie, or give the wind to true north.',
 };
 
 const kt = (value: number) => `${whole(value)} kt`;
