@@ -223,6 +223,9 @@ const SIZES = [
   [1366, 1024],
 ] as const;
 
+/** A frame or two of the real clock, in which a changed screen is measured anew. */
+const DRAWN_MS = 100;
+
 /** The longest texts of a procedure: as the card would write them without the numbers of today. */
 function longestOf(file: string): string {
   interface Step {
@@ -280,12 +283,11 @@ describe.each([
         sawLongest = true;
         for (const [width, height] of SIZES) {
           await page.setViewportSize({ width, height });
-          await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(drawn)));
-          await wait(100);
+          await page.waitForTimeout(DRAWN_MS);
           await look(`${width} x ${height}`);
         }
         await page.setViewportSize({ width: 360, height: 640 });
-        await wait(100);
+        await page.waitForTimeout(DRAWN_MS);
       }
       await doOnCard(page, wait);
       await expect.poll(async () => (await cardText(page)) !== text).toBe(true);
@@ -293,8 +295,7 @@ describe.each([
     expect(seen.length).toBeGreaterThan(15);
     for (const [width, height] of SIZES) {
       await page.setViewportSize({ width, height });
-      await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(drawn)));
-      await wait(100);
+      await page.waitForTimeout(DRAWN_MS);
       await look(`roll at ${width} x ${height}`);
     }
     expect(found).toEqual([]);

@@ -1,7 +1,7 @@
 /** What the device gives and refuses: a lit screen, full screen, large text, high contrast, either hand. */
 
 import type { Page } from 'playwright-core';
-import { openCard } from './cards';
+import { fitOf, openCard } from './cards';
 import { misfits } from './fitting';
 import { describe, expect, test } from './harness';
 import {
@@ -17,6 +17,7 @@ import {
   tickAll,
   toSteps,
 } from './pilot';
+import { EVERY_SCREEN } from './screens';
 
 interface Lit {
   asked: number;
@@ -186,43 +187,31 @@ test('beside the steps stands what the pilot chose', async ({ open }) => {
   await expect.poll(() => read(page.locator('aside'))).toContain('Do not exceed');
 });
 
-/** Places and sheets that a pilot sees on the way, in this order. */
-const SCENES: readonly (readonly [string, (page: Page) => Promise<unknown>])[] = [
-  ['Steps', () => Promise.resolve()],
-  ['the card', (page) => openCard(page)],
-  [
-    'Taxi',
-    (page) =>
-      key(page, 'Close')
-        .click()
-        .then(() => openPlace(page, 'Taxi')),
-  ],
-  ['Numbers', (page) => openPlace(page, 'Numbers')],
-  ['Log', (page) => openPlace(page, 'Log')],
-  ['Wind', (page) => openPlace(page, 'Wind')],
-  ['Sortie', (page) => openSortie(page)],
-];
-
-test.for([
-  ['small phone', 200],
-  ['phone', 200],
-  ['tablet', 200],
-  ['tablet on its side', 200],
-  ['large tablet on its side', 200],
-] as const)('on a %s text of %d per cent is nowhere cut', async ([screen, percent], { open }) => {
-  const page = await open(screen, { at: EVENING });
-  await toSteps(page);
-  await page.evaluate((size) => {
-    document.documentElement.style.fontSize = `${size}%`;
-  }, percent);
-  const found: string[] = [];
-  for (const [scene, come] of SCENES) {
-    await come(page);
-    await page.waitForTimeout(100);
-    found.push(...(await misfits(page)).map((misfit) => `${scene}: ${misfit}`));
-  }
-  expect(found).toEqual([]);
-});
+test.for(EVERY_SCREEN)(
+  'on a %s text of twice the size is nowhere cut on the card, which takes what room there is',
+  async (screen, { open }) => {
+    const page = await open(screen, { at: EVENING });
+    await toSteps(page);
+    const found: string[] = [];
+    for (const place of ['Steps', 'Wind']) {
+      await openPlace(page, place);
+      await openCard(page);
+      await page.evaluate(() => {
+        document.documentElement.style.fontSize = '200%';
+      });
+      await page.waitForTimeout(100);
+      found.push(...(await misfits(page)).map((misfit) => `${place}: ${misfit}`));
+      for (const { over, px } of await fitOf(page)) {
+        if (over > 0) found.push(`${place}: over by ${over} px at ${px} px`);
+      }
+      await page.evaluate(() => {
+        document.documentElement.style.fontSize = '';
+      });
+      await page.keyboard.press('Escape');
+    }
+    expect(found).toEqual([]);
+  },
+);
 
 test('in high contrast what is due, what is chosen and what stops keep edges that can be seen', async ({
   open,

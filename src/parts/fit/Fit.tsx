@@ -4,9 +4,9 @@ import type { ComponentChildren, JSX } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import { largestThatFits } from './largestThatFits';
 
-/** Below this, rem, words are broken rather than written smaller; and below that, nothing is legible. */
+/** Below this, rem, words are broken rather than written smaller; and below that, px, nothing is legible. */
 const READABLE_REM = 1.5;
-const LEAST_REM = 0.75;
+const LEAST_PX = 12;
 
 interface FitProps {
   /** Changes with everything that may change how much room the text needs. */
@@ -62,5 +62,5 @@ function fill(box: HTMLElement, text: HTMLElement, mostPx = box.clientHeight): v
   text.style.display = 'block';
   text.style.overflowWrap = 'normal';
   if (!fits(READABLE_REM * remPx)) text.style.overflowWrap = 'anywhere';
-  text.style.fontSize = `${largestThatFits(fits, LEAST_REM * remPx, Math.max(mostPx, remPx))}px`;
+  text.style.fontSize = `${largestThatFits(fits, LEAST_PX, Math.max(mostPx, remPx))}px`;
 }
