@@ -3,7 +3,6 @@
 import type { JSX } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
 import { documents, inputs, settled, wind } from '../../board/board';
-import { openCard, wasJustClosed } from '../../board/card';
 import {
   back,
   closeStretch,
@@ -18,7 +17,6 @@ import {
 } from '../../board/taxi';
 import type { Field, Route, TaxiEdge, TaxiNode } from '../../core';
 import { planUp } from '../../device/preferences';
-import { CardOpener } from '../../parts/card/CardOpener';
 import { whole } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { type Picked, Plan } from '../../parts/plan/Plan';
@@ -59,12 +57,6 @@ export function PlanPanel({ onRoute }: { onRoute: () => void }): JSX.Element | n
         />
         <div class={styles.tools}>
           <Key onPress={onRoute}>{words.route}</Key>
-          <CardOpener
-            name={words.bigCard}
-            className={styles.card}
-            wasJustClosed={wasJustClosed}
-            onOpen={() => openCard('taxi')}
-          />
           <Key
             className={styles.turn ?? ''}
             onPress={() => {

@@ -2,11 +2,13 @@
 
 import type { JSX } from 'preact';
 import { documents, wind } from '../../board/board';
+import { openCard, wasJustClosed } from '../../board/card';
 import { openPlace } from '../../board/places';
 import { fault, passNext, progress, takeBackPassing, times } from '../../board/taxi';
 import { wallMs } from '../../board/time';
 import type { Stretch } from '../../core';
 import { position } from '../../device/position';
+import { CardOpener } from '../../parts/card/CardOpener';
 import { decimal, whole } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { markWords, passingWords } from '../../parts/pace.en';
@@ -24,6 +26,7 @@ export function Watch({ onRoute }: { onRoute: () => void }): JSX.Element | null 
         {stretch === null ? <Ahead /> : <Measured stretch={stretch} />}
         <Device />
       </div>
+      <Opener />
       {at.last !== null && (
         <Key className={styles.notYet ?? ''} onPress={takeBackPassing}>
           {words.notYet}
@@ -40,11 +43,23 @@ export function Watch({ onRoute }: { onRoute: () => void }): JSX.Element | null 
   );
 }
 
+function Opener() {
+  return (
+    <CardOpener
+      name={words.bigCard}
+      className={styles.card}
+      wasJustClosed={wasJustClosed}
+      onOpen={() => openCard('taxi')}
+    />
+  );
+}
+
 /** Without a way: the key that helps to one. */
 function NoWay({ onRoute }: { onRoute: () => void }) {
   if (fault.value === null) return null;
   return (
     <section class={styles.watch}>
+      <Opener />
       {wind.value.using === null ? (
         <Key look="pick" moving className={styles.passing ?? ''} onPress={() => openPlace('wind')}>
           {words.openWind}
