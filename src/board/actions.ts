@@ -3,9 +3,10 @@
  * the same care. A false tick is the worst failure.
  */
 
-import { computed, signal } from '@preact/signals';
+import { signal } from '@preact/signals';
 import type { Position } from '../core';
 import type { Action } from '../device/bindings';
+import { closeCard, openCard } from './card';
 import { dueName, dueSinceMs, isAway, walked } from './due';
 import { steps } from './flight';
 import { resume } from './interruption';
@@ -47,7 +48,7 @@ export const lastAct = signal<{
 /** How often the pilot asked to hear it again. */
 export const asksToRepeat = signal(0);
 
-const isShown = computed(() => stepsShown.value || bigCard.value);
+const isShown = stepsShown;
 
 /** Which press of a critical step is to be confirmed by another. */
 let asked: { readonly due: string; readonly ms: number } | null = null;
@@ -71,7 +72,8 @@ function outcomeOf(action: Action, pressed: Pressed): Outcome {
       openPlace(PLACES[(PLACES.indexOf(place.value) + 1) % PLACES.length] ?? 'wind');
       return 'done';
     case 'big-card':
-      bigCard.value = !bigCard.value;
+      if (bigCard.value) closeCard();
+      else openCard();
       return 'done';
     case 'stopwatch':
       if (place.value !== 'taxi' && !bigCard.value) return 'not-here';

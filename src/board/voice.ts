@@ -10,7 +10,7 @@ import { sortie } from './board';
 import { sayAgain } from './card';
 import { dueName, isAway, walked } from './due';
 import { stepsShown } from './leavingSteps';
-import { bigCard, place } from './places';
+import { place } from './places';
 import { dueCall } from './taxi';
 import { wallNowMs } from './time';
 import { ladder } from './today';
@@ -89,9 +89,7 @@ export const warnsOfGates = computed(() => hasGates.value && moment.value === 'b
 /** Begins to read aloud, where that is wanted. */
 export function startVoice(sayings: Sayings): void {
   followVoices(language().slice(0, 2));
-  const isHeard = computed(
-    () => voicing.value.on && isForemost.value && (stepsShown.value || bigCard.value),
-  );
+  const isHeard = computed(() => voicing.value.on && isForemost.value && stepsShown.value);
   effect(() => {
     const due = dueName.value;
     if (!isHeard.value) return;

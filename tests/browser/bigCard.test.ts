@@ -243,7 +243,7 @@ function longestOf(file: string): string {
 
 describe.each([
   ['Ondrell Sleet 3', 'sleet-usual.json'],
-  ['Skerry', 'skerry-usual.json'],
+  ['Turnstone', 'turnstone-usual.json'],
   ['Tussock', 'tussock-usual.json'],
 ])('the steps of %s', (aircraft, file) => {
   test('are as large as they fit and never cut, by night, where letters are widest', async ({

@@ -64,7 +64,7 @@ function Foot({ end, answered }: { end: RankedEnd; answered: WindAnswer }) {
       >
         {words.metres(whole(end.availableM))}
       </Asked>
-      {end.leftM !== null && (
+      {end.leftM !== null && !typing.value && (
         <Asked hint={words.ask} onAsk={() => ask(words.left, { name: 'left', ...of })}>
           {words.leftOver(whole(end.leftM))}
         </Asked>
