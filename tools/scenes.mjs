@@ -69,9 +69,34 @@ async function rolling(page) {
   await page.clock.runFor(11_000);
 }
 
+/** Today's numbers, a report having given the air. */
+async function numbers(page) {
+  await begin(page);
+  await page.getByRole('textbox', { name: 'Wind or report' }).click();
+  await page.keyboard.type('METAR XHAR 051850Z 27012G20KT 9999 FEW030 14/06 Q1009');
+  await page.keyboard.press('Enter');
+  await page
+    .getByRole('button', { name: /^Use \d\d/ })
+    .first()
+    .click();
+  await page.getByRole('button', { name: 'Numbers', exact: true }).click();
+  await page.getByRole('heading', { name: 'Take-off on 28' }).waitFor();
+}
+
+/** The way from Stand 6 to the end in use. */
+async function taxiing(page) {
+  await useBest(page);
+  await page.getByRole('button', { name: 'Taxi', exact: true }).click();
+  await page.getByRole('button', { name: 'Route', exact: true }).click();
+  await page.getByRole('button', { name: 'Stand 6', exact: true }).click();
+  await page.keyboard.press('Escape');
+}
+
 const wind = { scene: 'wind', at: EVENING, place: '#/wind', play: typeWind };
 const steps = { scene: 'steps', at: EVENING, place: '#/wind', play: midTaxi };
 const roll = { scene: 'roll', at: EVENING, place: '#/wind', play: rolling };
+const taxi = { scene: 'taxi', at: EVENING, place: '#/wind', play: taxiing };
+const worked = { scene: 'numbers', at: EVENING, place: '#/wind', play: numbers };
 
 /** Every picture that is taken: `wind-phone-day`, and so on. */
 export const SCENES = [
@@ -82,4 +107,6 @@ export const SCENES = [
   { ...steps, screen: 'phone', theme: 'day' },
   { ...steps, screen: 'tablet', theme: 'day' },
   { ...roll, screen: 'tablet', theme: 'day' },
+  { ...taxi, screen: 'tablet', theme: 'day' },
+  { ...worked, screen: 'tablet', theme: 'day' },
 ];
