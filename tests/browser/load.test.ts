@@ -53,11 +53,21 @@ describe('the load of the jet', () => {
     expect(await takeoff(page)).toBe('9 200 kg');
     expect(await mass(page, 'Landing')).toContain('7 300 kg of 8 200 kg');
     expect(await verdict(page)).toBe('Within the limits given: masses, tanks, stations.');
-    await expect.poll(() => key(page, 'Usual').getAttribute('aria-pressed')).toBe('true');
+    await expect
+      .poll(() =>
+        sheet(page)
+          .getByRole('button', { name: 'Usual', exact: true })
+          .getAttribute('aria-pressed'),
+      )
+      .toBe('true');
     // 6 350 + 110 + 2 × 260 + 220 + 2 900.
     await key(page, 'All the mail').click();
     await expect.poll(() => takeoff(page)).toBe('10 100 kg');
-    expect(await key(page, 'Usual').getAttribute('aria-pressed')).toBe('false');
+    expect(
+      await sheet(page)
+        .getByRole('button', { name: 'Usual', exact: true })
+        .getAttribute('aria-pressed'),
+    ).toBe('false');
     await choice(page, 'Belly', 'None').click();
     await expect.poll(() => takeoff(page)).toBe('9 880 kg');
     expect(await read(sheet(page))).toContain('gives no arms');
@@ -209,7 +219,7 @@ describe.each(['day', 'dusk', 'night'])('by %s', (theme) => {
     await withTourer(page);
     const found: string[] = [];
     for (const load of ['Usual', 'Four up']) {
-      await key(page, load).click();
+      await sheet(page).getByRole('button', { name: load, exact: true }).click();
       if (load === 'Four up') await sheet(page).getByLabel('Baggage, kg').fill('80');
       for (const [width, height] of [
         [360, 640],
