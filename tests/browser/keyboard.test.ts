@@ -13,7 +13,7 @@ const focused = (page: Page) =>
   });
 
 /** More stops than there are controls on any screen. */
-const MOST_STOPS = 60;
+const MOST_STOPS = 140;
 
 /** Goes on with Tab until a control has the focus. */
 async function tabTo(page: Page, name: RegExp): Promise<void> {

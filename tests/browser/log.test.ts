@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { misfits } from './fitting';
 import { describe, expect, test } from './harness';
-import { clockOf, EVENING, key, openPlace, read, setWind, tick, toSteps } from './pilot';
+import { clockOf, due, EVENING, key, openPlace, read, setWind, tick, toSteps } from './pilot';
 
 const lines = (page: Page) => page.getByRole('main').getByRole('listitem');
 const dialog = (page: Page) => page.getByRole('dialog').last();
@@ -105,7 +105,7 @@ test('the table and the record are saved, and the record makes another device kn
   const other = await open('phone', { at: EVENING });
   await toSteps(other);
   await tick(other, clockOf(other));
-  const due = await read(other.getByRole('main'));
+  const flown = await due(other);
   await openPlace(other, 'Log');
   await expect.poll(() => lines(other).count()).toBe(1);
   await look(other, record.text);
@@ -124,7 +124,7 @@ test('the table and the record are saved, and the record makes another device kn
   await dialog(other).getByRole('button', { name: 'Close' }).click();
   // What was being flown is flown on, and what was brought can be opened and written into.
   await openPlace(other, 'Steps');
-  expect(await read(other.getByRole('main'))).toBe(due);
+  expect(await due(other)).toBe(flown);
   await other.reload();
   await openPlace(other, 'Log');
   await expect.poll(() => lines(other).count()).toBe(2);
