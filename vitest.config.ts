@@ -20,9 +20,9 @@ export default defineConfig({
         test: {
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
-          // One browser at a time: two cores drawing two apps would make the timings mean nothing.
-          fileParallelism: false,
           testTimeout: 60_000,
+          // What is waited for comes late on a machine that is busy; what fails is waited for in vain.
+          expect: { poll: { timeout: 10_000 } },
           hookTimeout: 60_000,
         },
       },

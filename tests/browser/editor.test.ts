@@ -327,47 +327,43 @@ describe('an original that changed', () => {
   });
 });
 
-describe.each(['day', 'dusk', 'night'])('by %s', (theme) => {
-  test('every text fits, every key is large enough, and axe has nothing to say', {
-    timeout: 150_000,
-  }, async ({ open }) => {
-    const page = await open('tablet', { at: EVENING });
-    await page.evaluate((name) => localStorage.setItem('lapstrip.theme', name), theme);
-    await page.reload();
-    await beginWriting(page);
-    const found: string[] = [];
-    const look = async (scene: string) => {
-      for (const [width, height] of [
-        [360, 640],
-        [640, 360],
-        [390, 844],
-        [1180, 820],
-        [820, 1180],
-      ] as const) {
-        await page.setViewportSize({ width, height });
-        const where = `${scene} at ${width} x ${height}`;
-        found.push(...(await misfits(page)).map((misfit) => `${where}: ${misfit}`));
-        // The narrowest is where keys are smallest.
-        if (width !== 360) continue;
-        for (const { name, width: wide, height: high } of await controls(page))
-          if (Math.min(wide, high) + 1 < 44) found.push(`${where}: ${name} ${wide} x ${high}`);
-      }
-      found.push(...(await objections(page)).map((objection) => `${scene}: ${objection}`));
-    };
-    await look('the list');
-    await openStep(page, 'Trim');
-    await sheet(page)
-      .getByRole('combobox', { name: 'Condition' })
-      .selectOption({ label: 'the wind is above' });
-    await key(page, 'Add').click();
-    await key(page, 'Gate').click();
-    await look('a step');
-    await sheet(page).getByRole('combobox', { name: 'Passed by the speed' }).selectOption('gearKt');
-    await key(page, 'What is mine').click();
-    await look('what is mine');
-    await key(page, 'Keep it').click();
-    await key(page, 'Versions').click();
-    await look('the versions');
-    expect(found).toEqual([]);
-  });
+test('every text fits, every key is large enough, and axe has nothing to say', {
+  timeout: 90_000,
+}, async ({ open }) => {
+  const page = await open('tablet', { at: EVENING });
+  await beginWriting(page);
+  const found: string[] = [];
+  const look = async (scene: string) => {
+    for (const [width, height] of [
+      [360, 640],
+      [640, 360],
+      [390, 844],
+      [1180, 820],
+      [820, 1180],
+    ] as const) {
+      await page.setViewportSize({ width, height });
+      const where = `${scene} at ${width} x ${height}`;
+      found.push(...(await misfits(page)).map((misfit) => `${where}: ${misfit}`));
+      // The narrowest is where keys are smallest.
+      if (width !== 360) continue;
+      for (const { name, width: wide, height: high } of await controls(page))
+        if (Math.min(wide, high) + 1 < 44) found.push(`${where}: ${name} ${wide} x ${high}`);
+    }
+    found.push(...(await objections(page)).map((objection) => `${scene}, ${objection}`));
+  };
+  await look('the list');
+  await openStep(page, 'Trim');
+  await sheet(page)
+    .getByRole('combobox', { name: 'Condition' })
+    .selectOption({ label: 'the wind is above' });
+  await key(page, 'Add').click();
+  await key(page, 'Gate').click();
+  await look('a step');
+  await sheet(page).getByRole('combobox', { name: 'Passed by the speed' }).selectOption('gearKt');
+  await key(page, 'What is mine').click();
+  await look('what is mine');
+  await key(page, 'Keep it').click();
+  await key(page, 'Versions').click();
+  await look('the versions');
+  expect(found).toEqual([]);
 });

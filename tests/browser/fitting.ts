@@ -70,6 +70,8 @@ export function controls(page: Page): Promise<Control[]> {
     const SELECTOR = 'button, a[href], input, textarea, select, summary';
     const modal = [...document.querySelectorAll('dialog[open]')].at(-1);
     const REACH_PX = 40;
+    // No two controls lie closer together than this.
+    const STRIDE_PX = 4;
     return [...(modal ?? document).querySelectorAll(SELECTOR)]
       .filter((control) => control.checkVisibility({ visibilityProperty: true }))
       .map((control) => {
@@ -85,8 +87,10 @@ export function controls(page: Page): Promise<Control[]> {
           );
         };
         const reach = (stepX: number, stepY: number) => {
+          const isIn = (far: number) => far <= REACH_PX && hits(x + stepX * far, y + stepY * far);
           let far = 0;
-          while (far < REACH_PX && hits(x + stepX * (far + 1), y + stepY * (far + 1))) far += 1;
+          while (isIn(far + STRIDE_PX)) far += STRIDE_PX;
+          while (isIn(far + 1)) far += 1;
           return far;
         };
         const name = control.getAttribute('aria-label') ?? control.textContent ?? '';

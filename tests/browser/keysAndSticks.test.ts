@@ -63,6 +63,8 @@ const AFTER_PLAIN = 'Oxygen flowing, hose clipped';
 async function toStepsWith(page: Page, bound: readonly Bound[]): Promise<void> {
   await toSteps(page);
   await learned(page, ...bound);
+  // What listens to keys and sticks comes after the first answer.
+  await page.waitForLoadState('networkidle');
   await doneKey(page).or(key(page, 'Go on')).first().waitFor();
   await clockOf(page)(3000);
   if (await key(page, 'Go on').isVisible()) await key(page, 'Go on').tap();

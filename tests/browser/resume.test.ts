@@ -12,6 +12,7 @@ import {
   key,
   openPlace,
   read,
+  sortieKey,
   tick,
   toSteps,
   typeAnything,
@@ -128,7 +129,7 @@ test('before anything was done there is nothing to come back to', async ({ open 
   await page.reload();
   await expect.poll(() => due(page)).toBe('Seat pins three out, in the rack');
   expect(await page.getByRole('alert').count()).toBe(0);
-  await page.getByRole('button', { name: /1850Z/ }).tap();
+  await sortieKey(page).tap();
   const aircraft = page.getByRole('dialog').getByRole('button', { name: AIRCRAFT });
   await expect.poll(() => aircraft.getAttribute('aria-pressed')).toBe('true');
 });
