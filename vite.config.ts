@@ -5,6 +5,7 @@ import { VitePWA } from 'vite-plugin-pwa';
 import { catalogue } from './tools/catalogue';
 import { chunks } from './tools/chunks';
 import { contentPolicy } from './tools/contentPolicy';
+import { languages } from './tools/languages';
 import { laterStyles } from './tools/laterStyles';
 import { manifest } from './tools/manifest';
 
@@ -102,6 +103,7 @@ export default defineConfig(({ command }) => ({
   plugins: [
     catalogue(`${here}airfields-demo`),
     contentPolicy(),
+    languages(`${here}src/`),
     chunks(here),
     laterStyles(),
     VitePWA({

@@ -46,7 +46,6 @@ export const words = {
   windWords,
   incomplete: 'Go on typing: the wind is not complete yet.',
   forPurpose,
-  later: { loading: '', failed: 'This part could not be loaded.', retry: 'Try again' },
   entry: 'Wind or report',
   entryHint: 'Wind, or a report',
   paste: 'Paste',

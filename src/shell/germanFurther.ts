@@ -1,0 +1,11 @@
+/** Every German catalogue that the first answer did without. */
+
+/** By the name of the file, from here. */
+export const further = import.meta.glob<object>(
+  [
+    '../**/*.de.ts',
+    '!../{shell,views/wind,parts/cautions,parts/later}/words.de.ts',
+    '!../parts/format.de.ts',
+  ],
+  { eager: true },
+);
