@@ -2,9 +2,10 @@
 
 import type { ComponentChildren, JSX } from 'preact';
 import { useState } from 'preact/hooks';
+import { proceduresFor } from '../../board/allDocuments';
 import { inputs, settled, sortie } from '../../board/board';
 import { chooseAircraft, chooseField, chooseProcedure, setInputs } from '../../board/choices';
-import { aircraft, fields, proceduresFor } from '../../board/documents';
+import { aircraft, fields } from '../../board/documents';
 import { flownLast, offeredFields } from '../../board/flownLast';
 import { sheetOfToday } from '../../board/load';
 import { openSheet, sheet } from '../../board/places';
