@@ -29,7 +29,7 @@ export function chooseAircraft(aircraft: ListedAircraft): void {
   if (aircraft.hash === inputs.value.aircraft) return;
   takeUp({
     aircraft: aircraft.hash,
-    procedure: procedureFor(aircraft.code)?.hash ?? null,
+    procedure: procedureFor(aircraft),
     load: null,
   });
 }

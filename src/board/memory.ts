@@ -14,8 +14,8 @@ import {
   tieKey,
 } from '../core';
 import { add } from './adding';
+import { all } from './allDocuments';
 import { inputs, sortie, sorties } from './board';
-import { all } from './documents';
 import { procedure } from './flight';
 
 /** So many sorties are spoken of, and so many are looked through for them: some fly several aircraft by turns. */

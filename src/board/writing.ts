@@ -27,9 +27,9 @@ import {
 import { documentHash } from '../exchange/hash';
 import { newId } from '../record/record';
 import { forgetUnkept, readUnkept, writeUnkept } from '../record/unkept';
+import { all } from './allDocuments';
 import { inputs, record, sortie, steady } from './board';
 import { setInputs } from './choices';
-import { all } from './documents';
 import { addOwnDocument, listOwnDocuments, type OwnVersion, ownVersions } from './ownDocuments';
 import { wallNowMs } from './time';
 

@@ -69,6 +69,7 @@ describe('a version of one’s own', () => {
     const chosen = page.getByRole('group', { name: 'Procedure' }).getByRole('button');
     expect(await chosen.allTextContents()).toEqual([
       'Sleet, usual sortie',
+      'Sleet, üblicher Flug (German)',
       'Sleet, usual sortie, mine',
     ]);
     expect(await chosen.last().getAttribute('aria-pressed')).toBe('true');

@@ -4,6 +4,7 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { inputs } from '../../board/board';
 import { procedure } from '../../board/flight';
+import { stepsLang } from '../../board/language';
 import { tie } from '../../board/memory';
 import { openSheet } from '../../board/places';
 import { goOnFrom, tick } from '../../board/stepping';
@@ -12,7 +13,7 @@ import { Key } from '../../parts/key/Key';
 import { Sheet } from '../../parts/sheet/Sheet';
 import { liveText } from './liveText';
 import styles from './PhaseTabs.module.css';
-import { Mark, stateWords } from './StepMark';
+import { Mark, stateLang, stateWords } from './StepMark';
 import { words } from './words.en';
 
 /** The row of phases. */
@@ -105,9 +106,15 @@ function Row({ row, onClose }: { row: StepRow; onClose: () => void }) {
     <li class={styles.row}>
       <Mark row={row} />
       <span class={styles.item}>
-        <b>{liveText(row.step.item)}</b>
-        {(kind === 'open' || kind === 'done') && <span> {liveText(row.step.response)}</span>}
-        {kind !== 'open' && kind !== 'done' && <span class={styles.state}>{stateWords(row)}</span>}
+        <b lang={stepsLang()}>{liveText(row.step.item)}</b>
+        {(kind === 'open' || kind === 'done') && (
+          <span lang={stepsLang()}> {liveText(row.step.response)}</span>
+        )}
+        {kind !== 'open' && kind !== 'done' && (
+          <span class={styles.state} lang={stateLang(row)}>
+            {stateWords(row)}
+          </span>
+        )}
       </span>
       {isTied(row) && <Key onPress={() => tie(row.step.id, null)}>{words.putBack}</Key>}
       {kind === 'held' && <Key onPress={() => tick(row, 'done')}>{words.doneNow}</Key>}

@@ -3,6 +3,7 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { inputs } from '../../board/board';
+import { callLang } from '../../board/language';
 import { calls, departTowards, taxiParts, wordCall } from '../../board/taxi';
 import type { Call } from '../../core';
 import { callTitles, compass, PLACEHOLDERS, sayCall, sayReadback } from '../../parts/calls.en';
@@ -47,7 +48,9 @@ function One({ call }: { call: Call }) {
       {call.station !== null && (
         <p class={styles.station}>{words.to(call.station.name, call.station.mhz)}</p>
       )}
-      <p class={styles.text}>{sayCall(call, own)}</p>
+      <p class={styles.text} lang={callLang()}>
+        {sayCall(call, own)}
+      </p>
       {call.readback.length > 0 && (
         <p>
           <b>{words.readBack}: </b>
@@ -59,6 +62,7 @@ function One({ call }: { call: Call }) {
           <span>{words.ownFor(callTitles[call.kind])}</span>
           <textarea
             rows={3}
+            lang={callLang()}
             maxLength={400}
             value={own ?? sayCall(call)}
             onChange={(event) => wordCall(call.kind, event.currentTarget.value.trim() || null)}
