@@ -14,7 +14,7 @@ const undoable: Record<Undoable['what'], string> = {
 };
 
 export const words: Translated<typeof english> = {
-  usingOther: (using, best) => `Piste ${using}, beste ${best}`,
+  usingOther: (using, best) => `Benutzt: ${using}, beste: ${best}`,
   use: (end) => `${end} nehmen`,
   forgets:
     'Dieses Gerät speichert gerade nichts: Eingaben sind vergessen, sobald das Fenster geschlossen wird.',

@@ -13,7 +13,7 @@ export const words: Translated<typeof english> = {
   },
   placesLabel: 'Ansichten',
   strip: {
-    using: 'Piste',
+    using: 'Benutzt',
     landing: 'Landung',
     on: 'auf',
     none: 'keine',
@@ -36,8 +36,8 @@ export const words: Translated<typeof english> = {
   },
   later: {
     loading: 'Lädt',
-    failed: 'Dieser Teil konnte nicht geladen werden.',
-    retry: 'Noch einmal',
+    failed: 'Dieser Teil ließ sich nicht laden.',
+    retry: 'Noch einmal versuchen',
   },
   caution: {
     title: 'Lapstrip',

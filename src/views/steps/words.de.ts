@@ -90,7 +90,7 @@ export const words: Translated<typeof english> = {
     moved: 'Gewischt: nochmal',
     'several-pointers': 'Nur ein Finger',
     settling: 'Zu früh: nochmal',
-    waking: 'Wach: nochmal',
+    waking: 'Geweckt: nochmal',
     hold: 'Länger halten',
   },
   close: 'Schließen',
