@@ -36,11 +36,11 @@ const kindHints: Readonly<Record<Step['kind'], string>> = {
 
 /** Without a verb, so that they fit behind “falls” as well as alone. */
 const facts: Readonly<Record<ConditionFact, readonly [yes: string, no: string]>> = {
-  night: ['Nacht', 'nicht Nacht'],
+  night: ['Nacht', 'keine Nacht'],
   lights: ['Sonne untergegangen', 'Sonne am Himmel'],
-  wet: ['Oberfläche nicht trocken', 'Oberfläche trocken'],
+  wet: ['Piste nicht trocken', 'Piste trocken'],
   controlled: ['Platz kontrolliert', 'Platz unkontrolliert'],
-  lightWind: ['Wind schwach', 'Wind ab 5 kt'],
+  lightWind: ['Wind schwach', 'Wind 5 kt oder mehr'],
   crossesRunway: ['Rollweg über eine Piste', 'Rollweg über keine Piste'],
   supersonic: ['Überschallflug geplant', 'kein Überschallflug geplant'],
   stores: ['Außenlasten angehängt', 'keine Außenlasten angehängt'],

@@ -47,8 +47,8 @@ export const words: Translated<typeof englishWords> = {
   mhzBad: 'Eine Frequenz schreibt sich 118.7 oder 121.850.',
   service: 'Dienst',
   services: {
-    ground: 'Rollkontrolle',
-    tower: 'Turm',
+    ground: 'Ground',
+    tower: 'Tower',
     information: 'Information',
     traffic: 'Traffic: niemand kontrolliert',
   },

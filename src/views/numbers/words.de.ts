@@ -64,6 +64,7 @@ export const words: Translated<typeof english> = {
   goOnAboveStop:
     'Fällt zwischen „Abbruch möglich bis“ und „Weiterstart möglich ab“ ein Triebwerk aus, ist keines von beiden innerhalb der angegebenen Grenzen.',
   safety: 'In 50 ft',
+  // With a soft hyphen here and below: a phone has no room for the word in one line.
   climbSpeed: 'Steigflug\u00adgeschwindigkeit',
   pitch: 'Längsneigung',
   gradient: 'Steiggradient',
@@ -151,10 +152,10 @@ export const words: Translated<typeof english> = {
   feet: (ft) => `${ft} ft`,
   east: (deg) => `${deg}° E`,
   west: (deg) => `${deg}° W`,
-  ends: 'Pistenrichtungen',
+  ends: 'Pisten',
   endsHead: ['Piste', 'TORA', 'TODA', 'ASDA', 'LDA', 'mw.'],
   because: {
-    'not-in-aircraft': 'entfällt',
+    'not-in-aircraft': 'nicht angegeben',
     'no-field': 'kein Platz',
     'no-aircraft': 'kein Flugzeug',
     'no-magnetic-model': 'kein Modell für dieses Datum',

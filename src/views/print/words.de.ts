@@ -25,7 +25,7 @@ export const words: Translated<typeof english> = {
   when: (condition) => `Falls ${condition}: `,
   /** A fact of a condition, as it holds and as it does not: without a verb, so that it fits behind “falls”. */
   facts: {
-    night: ['Nacht', 'nicht Nacht'],
+    night: ['Nacht', 'keine Nacht'],
     lights: ['Sonne untergegangen', 'Sonne am Himmel'],
     wet: ['Piste nicht trocken', 'Piste trocken'],
     controlled: ['Platz kontrolliert', 'Platz unkontrolliert'],
