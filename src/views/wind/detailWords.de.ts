@@ -10,7 +10,7 @@ import type { words as english } from './detailWords.en';
 
 function shortfall(fall: Shortfall): string {
   const worst = (what: string, gust: boolean, worstKt: number, limitKt: number) =>
-    `${what}${gust ? ' in Böen' : ''} ${againstLimit(worstKt, limitKt)}, Grenze ${whole(limitKt)}`;
+    `${what}${gust ? 'bö' : ''} ${againstLimit(worstKt, limitKt)}, Grenze ${whole(limitKt)}`;
   switch (fall.code) {
     case 'closed':
       return `Gesperrt: ${fall.why}`;

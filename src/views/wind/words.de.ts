@@ -78,7 +78,7 @@ export const words: Translated<typeof english> = {
   knots: kt,
   ofLimit: (worst, limit) => `${worst} von ${limit} kt`,
   across: (side, gust) => {
-    const from = { none: '', right: ' von rechts', left: ' von links' }[side];
+    const from = { none: '', right: ' rechts', left: ' links' }[side];
     return `Seitenwind${from}${gust ? ', Bö' : ''}`;
   },
   acrossWorst: (gust) => (gust ? 'Größter Seitenwind, Bö' : 'Größter Seitenwind'),
@@ -91,14 +91,14 @@ export const words: Translated<typeof english> = {
   close: (deg) => `knapp: ${deg}°`,
   firmAlways: 'Aus jeder Richtung, bei dieser Stärke',
   firmAlwaysValue: 'dieselbe Piste',
-  lightWind: 'Schwacher Wind: Grenzen gelten, der Wind entscheidet nicht',
-  anywhere: 'Keine Richtung: Die längste Strecke entscheidet',
+  lightWind: 'Wenig Wind: Grenzen gelten, er wählt nicht',
+  anywhere: 'Keine Richtung: Die längste Strecke zählt',
   upTo: {
     crosswind: 'Seitenwind\u00adgrenze erreicht bei',
     tailwind: 'Rückenwind\u00adgrenze erreicht bei',
     'gust-spread': 'Böengrenze erreicht bei',
   },
-  reachedAt: (speed, gust) => (gust === null ? `${speed} kt` : `${speed}, Böen ${gust} kt`),
+  reachedAt: (speed, gust) => (gust === null ? `${speed} kt` : `${speed} Bö ${gust} kt`),
   reason: {
     'only-one-within-limits': 'Als einzige innerhalb der angegebenen Grenzen',
     'within-limits': 'Innerhalb der angegebenen Grenzen, die nächste nicht',
@@ -131,10 +131,10 @@ export const words: Translated<typeof english> = {
   leftOver: (m) => `${m} m übrig`,
   metres: (value) => `${value} m`,
   pad: {
-    erase: 'Lö\u00adschen',
-    clear: 'Alles weg',
-    calm: 'Wind\u00adstill',
-    space: 'Leer\u00adtaste',
+    erase: 'Rück',
+    clear: 'Neu',
+    calm: 'Stille',
+    space: 'Lücke',
     unit: 'KT',
     spoken: {
       G: 'G, Bö',
