@@ -15,7 +15,7 @@ import type { Plugin } from 'vite';
 import type { Hash } from '../src/core';
 import { aircraftSchema } from '../src/core/aircraft/aircraft.schema';
 import { fieldSchema } from '../src/core/airfield/field.schema';
-import { languageOf, primarySubtag } from '../src/core/procedure/language';
+import { languageOf } from '../src/core/procedure/language';
 import { procedureSchema } from '../src/core/procedure/procedure.schema';
 import { HASH_LENGTH, hashedBytes } from '../src/exchange/hash';
 import { faults } from '../src/views/sortie/documentWords.en';
@@ -107,40 +107,32 @@ function plainOf(document: Checked): object {
 
 const firstSentence = (text: string): string => text.replace(/\. .*/s, '.');
 
-/** The procedure of an aircraft by the language it is in: what it is flown with unless another is chosen. */
-const proceduresOf = (aircraft: string, entries: readonly Entry[]): Record<string, Hash> =>
-  Object.fromEntries(
-    entries.flatMap(({ document, hash }) =>
-      'phases' in document && document.aircraft === aircraft
-        ? [[primarySubtag(languageOf(document)), hash]]
-        : [],
-    ),
-  );
-
 /** What a list says of a document beside its code and its name. */
-function saidOf({ kind, document }: Entry, entries: readonly Entry[]): object {
+function saidOf({ kind, document }: Entry): object {
   // Fields are chosen from a list that says in a sentence what they are.
   if (kind === 'field') return { about: firstSentence(document.about) };
   return 'phases' in document
     ? { aircraft: document.aircraft, language: languageOf(document) }
-    : { procedures: proceduresOf(document.code, entries) };
+    : {};
 }
 
-function listModule(name: string, entries: readonly Entry[], among: readonly Entry[]): string {
+function listModule(name: string, entries: readonly Entry[]): string {
   const lines = entries.map((entry) => {
     const { kind, hash, document } = entry;
     const shown = {
       ...{ kind, code: document.code, name: document.name, hash },
-      ...saidOf(entry, among),
+      ...saidOf(entry),
     };
-    const file = nameOf(entry);
-    const plain = `() => import(${JSON.stringify(PLAIN + file)}).then((m) => m.default)`;
+    const plain = `() => import(${JSON.stringify(PLAIN + nameOf(entry))}).then((m) => m.default)`;
     // A procedure is not asked for before the first answer.
-    const loaders = `load: whole('${file}')${kind === 'procedure' ? '' : `, loadPlain: ${plain}`}`;
-    return `{ ...${JSON.stringify(shown)}, ${loaders} },`;
+    const loadPlain = kind === 'procedure' ? '' : `, loadPlain: ${plain}`;
+    return `{ ...${JSON.stringify(shown)}${loadPlain} },`;
   });
-  return `const whole = (name) => () => import('${WHOLE}').then((m) => m.default[name]);
-export const ${name} = [\n${lines.join('\n')}\n];`;
+  return `const whole = (listed) => ({
+  ...listed,
+  load: () => import('${WHOLE}').then((m) => m.default[listed.hash]),
+});
+export const ${name} = [\n${lines.join('\n')}\n].map(whole);`;
 }
 
 /** The plugin; `folder` holds `fields/`, `aircraft/` and `procedures/`. */
@@ -160,14 +152,14 @@ export function catalogue(folder: string): Plugin {
       if (id === `\0${LIST}`) {
         for (const { file } of read()) this.addWatchFile(file);
         const first = read().filter(({ kind }) => kind !== 'procedure');
-        return listModule('catalogue', first, read());
+        return listModule('catalogue', first);
       }
       if (id === `\0${PROCEDURES}`) {
         const procedures = read().filter(({ kind }) => kind === 'procedure');
-        return listModule('procedures', procedures, read());
+        return listModule('procedures', procedures);
       }
       if (id === `\0${WHOLE}`) {
-        const whole = Object.fromEntries(read().map((entry) => [nameOf(entry), entry.document]));
+        const whole = Object.fromEntries(read().map(({ hash, document }) => [hash, document]));
         return `export default ${JSON.stringify(whole)};`;
       }
       const found = read().find((entry) => id === `\0${PLAIN}${nameOf(entry)}`);

@@ -1,9 +1,11 @@
 /** All documents there are, with the procedures, which come after the first answer. */
 
-import { catalogue, type ListedAircraft, type ListedProcedure } from 'virtual:lapstrip-catalogue';
+import { catalogue, type ListedProcedure } from 'virtual:lapstrip-catalogue';
 import { procedures } from 'virtual:lapstrip-procedures';
 import { computed } from '@preact/signals';
-import { primarySubtag } from '../core';
+import { type Hash, primarySubtag } from '../core';
+import { pageLanguage } from '../device/pageLanguage';
+import { documents, inputs } from './board';
 import { type Listed, own } from './documents';
 
 /** The procedures that come with the app. */
@@ -18,6 +20,19 @@ export const proceduresFor = (aircraftCode: string): readonly ListedProcedure[] 
     .filter((listed) => listed.kind === 'procedure')
     .filter((procedure) => procedure.aircraft === aircraftCode);
 
-/** Names of procedures by the language they are in; where several are in one, the last. */
-export const byLanguage = (listed: readonly ListedProcedure[]): ListedAircraft['procedures'] =>
-  Object.fromEntries(listed.map(({ language, hash }) => [primarySubtag(language), hash]));
+/**
+ * The procedure an aircraft is flown with unless another is chosen: one in the language of the page,
+ * else in English, else any; and of a language the pilot's own before that of the app.
+ */
+function usualFor(aircraftCode: string): Hash | null {
+  const offered = proceduresFor(aircraftCode);
+  const inLanguage = (tag: string) =>
+    offered.findLast(({ language }) => primarySubtag(language) === tag);
+  return (inLanguage(pageLanguage()) ?? inLanguage('en') ?? offered.at(-1))?.hash ?? null;
+}
+
+/** The procedure that is flown next: the pilot's choice, or what the aircraft is usually flown with. */
+export const chosenProcedure = computed((): Hash | null => {
+  const { aircraft } = documents.value;
+  return inputs.value.procedure ?? (aircraft === null ? null : usualFor(aircraft.code));
+});

@@ -8,7 +8,6 @@ import {
 } from 'virtual:lapstrip-catalogue';
 import { computed, signal } from '@preact/signals';
 import type { Hash } from '../core';
-import { pageLanguage } from '../device/pageLanguage';
 import type { Record } from '../record/record';
 
 /** A document as it is listed, with what loads it. */
@@ -24,23 +23,6 @@ export const fields = computed(() => first.value.filter((listed) => listed.kind 
 
 /** The aircraft to choose from. */
 export const aircraft = computed(() => first.value.filter((listed) => listed.kind === 'aircraft'));
-
-/**
- * Procedures that the pilot brought or wrote, by the code of their aircraft and by their language.
- * Where an aircraft has none in English, one in another language stands for it.
- */
-export const ownProcedures = signal<{ readonly [aircraft: string]: ListedAircraft['procedures'] }>(
-  {},
-);
-
-/**
- * The procedure an aircraft is flown with unless another is chosen: one in the language of the page,
- * else in English; and of a language the pilot's own before that of the app.
- */
-export function procedureFor({ code, procedures }: ListedAircraft): Hash | null {
-  const offered = { ...procedures, ...ownProcedures.value[code] };
-  return offered[pageLanguage()] ?? offered.en ?? null;
-}
 
 /** Documents in hand, by hash. They never change, so they are loaded once. */
 const inHand = signal<ReadonlyMap<Hash, unknown>>(new Map());

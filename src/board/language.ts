@@ -25,6 +25,8 @@ export const callLang = (): string | undefined => langOf(CALL_LANGUAGE);
 export const languageName = (language: string): string =>
   new Intl.DisplayNames([pageLanguage()], { type: 'language' }).of(language) ?? language;
 
-/** A text as it stands within a sentence. Only English begins nouns small there. */
+/** A text as it stands within a sentence. Only English begins nouns small there, names and codes aside. */
 export const withinSentence = (text: string, language: string): string =>
-  language.startsWith('en') ? text.toLowerCase() : text;
+  language.startsWith('en')
+    ? text.replace(/^\p{Lu}(?=[\p{Ll} ])/u, (first) => first.toLowerCase())
+    : text;

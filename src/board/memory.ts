@@ -14,7 +14,7 @@ import {
   tieKey,
 } from '../core';
 import { add } from './adding';
-import { all } from './allDocuments';
+import { all, chosenProcedure } from './allDocuments';
 import { inputs, sortie, sorties } from './board';
 import { procedure } from './flight';
 
@@ -38,7 +38,7 @@ export const habits = computed((): readonly Habit[] => {
   if (by === null) return [];
   const codes = new Map(all.value.map(({ hash, code }) => [hash, code]));
   const isSame = (hash: Hash | null) =>
-    hash !== null && (hash === inputs.value.procedure || codes.get(hash) === by.code);
+    hash !== null && (hash === chosenProcedure.value || codes.get(hash) === by.code);
   const said: SortieHabits[] = [];
   const names = [...sorties.value.keys()].filter((id) => id !== sortie.value.id);
   for (const id of names.slice(-LOOKED_THROUGH).reverse()) {

@@ -1,12 +1,12 @@
 /** The documents that the pilot brought or wrote. */
 
-import type { ListedAircraft, ListedField, ListedProcedure } from 'virtual:lapstrip-catalogue';
+import type { ListedField, ListedProcedure } from 'virtual:lapstrip-catalogue';
 import { signal } from '@preact/signals';
-import { type Hash, languageOf, type Procedure, primarySubtag } from '../core';
+import { type Hash, languageOf, type Procedure } from '../core';
 import type { KeptDocument } from '../record/store';
-import { all, byLanguage, procedures } from './allDocuments';
+import { all } from './allDocuments';
 import { record } from './board';
-import { hold, type Listed, own, ownProcedures } from './documents';
+import { hold, type Listed, own } from './documents';
 
 /** A version of a procedure that the pilot wrote. */
 export interface OwnVersion {
@@ -42,20 +42,6 @@ function list(kept: KeptDocument): void {
   }
   const brought = own.value.filter(({ hash }) => !isVersion(hash));
   own.value = [...brought, ...(version === null ? [listed(kept)] : []), ...newest()];
-  const flown = own.value.filter((one) => one.kind === 'procedure');
-  ownProcedures.value = Object.fromEntries(
-    flown.map(({ aircraft }) => [aircraft, ofAircraft(aircraft, flown)]),
-  );
-}
-
-/** The pilot's own procedures of an aircraft by their language; one stands for English where there is none in it. */
-function ofAircraft(code: string, flown: readonly ListedProcedure[]): ListedAircraft['procedures'] {
-  const its = flown.filter(({ aircraft }) => aircraft === code);
-  const isInEnglish = [...procedures, ...its].some(
-    ({ aircraft, language }) => aircraft === code && primarySubtag(language) === 'en',
-  );
-  const last = its.at(-1);
-  return { ...(last && !isInEnglish && { en: last.hash }), ...byLanguage(its) };
 }
 
 /** The newest version of each procedure; they come last, since they are what is flown. */
@@ -72,9 +58,7 @@ function listed({ hash, kind, content }: Omit<KeptDocument, 'own'>): Listed {
   const { code, name, about, aircraft } = content as ListedField & ListedProcedure;
   const load = async () => content;
   const ofKind =
-    kind === 'procedure'
-      ? { aircraft, language: languageOf(content as Procedure) }
-      : { about, procedures: byLanguage(procedures.filter((one) => one.aircraft === code)) };
+    kind === 'procedure' ? { aircraft, language: languageOf(content as Procedure) } : { about };
   return { kind, hash, code, name, load, ...ofKind } as Listed;
 }
 

@@ -22,6 +22,7 @@ import {
 } from '../core';
 import { newId } from '../record/record';
 import { add, addTo, undoable } from './adding';
+import { chosenProcedure } from './allDocuments';
 import { inputs, record, sortie } from './board';
 import { procedure, steps } from './flight';
 import { openPlace } from './places';
@@ -104,7 +105,7 @@ const hasList = (list: ListId) => procedure.value?.lists.some(({ id }) => id ===
 export function openList(list: ListId): void {
   const { run, lists } = sortie.value;
   const begun = openRun();
-  const flown = run?.procedure ?? inputs.value.procedure;
+  const flown = run?.procedure ?? chosenProcedure.value;
   if (begun === null || flown === null || !hasList(list)) return;
   undoable.value = null;
   openPlace('steps');

@@ -25,8 +25,6 @@ declare module 'virtual:lapstrip-catalogue' {
   export type ListedAircraft = Listed<'aircraft', Aircraft> & {
     /** The same without what the first answer can do without: its physics and its loading. */
     readonly loadPlain: () => Promise<Aircraft>;
-    /** The procedures that come with the app for it, by their language, a tag without a region. */
-    readonly procedures: Readonly<Record<string, Hash>>;
   };
   export type ListedProcedure = Listed<'procedure', Procedure> & {
     /** The code of the aircraft that it is for. */

@@ -1,12 +1,7 @@
-/**
- * The calls, for a German page. Radiotelephony is spoken in English, so what is said is taken from
- * there; what is only read on the screen is German.
- */
+/** What is read of a radio call, in German; what is said is English. */
 
 import type * as english from './calls.en';
-import { saidPoint, saidRunway } from './spoken.en';
-
-export { PLACEHOLDERS, saidFrequency, sayCall } from './calls.en';
+import { saidPoint, saidRunway } from './radio/spelling';
 
 /** Where a departure turns to, as it is chosen on the screen; the call says it in English. */
 export const compass: typeof english.compass = {

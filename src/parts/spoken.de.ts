@@ -1,10 +1,10 @@
 /**
  * How things are said when they are read aloud in German: digit by digit, letters by the spelling
- * alphabet. What is said on the radio stays English: `spoken.en.ts`.
+ * alphabet. What is said on the radio stays English.
  */
 
+import { saidEach as saidInEnglish } from './radio/spelling';
 import type * as english from './spoken.en';
-import { saidEach as saidInEnglish } from './spoken.en';
 
 /** Zwo, so that it is not taken for drei. */
 const DIGITS = ['null', 'eins', 'zwo', 'drei', 'vier', 'fünf', 'sechs', 'sieben', 'acht', 'neun'];

@@ -3,7 +3,7 @@
 import { catalogues, setFurtherWords } from '../parts/catalogues';
 
 const first = import.meta.glob<object>(
-  ['../{shell,views/wind,parts/cautions,parts/later}/words.de.ts', '../parts/format.de.ts'],
+  ['../{shell,views/wind,parts/cautions,parts/later}/words.de.ts', '../parts/{age,format}.de.ts'],
   { eager: true },
 );
 

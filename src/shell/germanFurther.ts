@@ -5,7 +5,7 @@ export const further = import.meta.glob<object>(
   [
     '../**/*.de.ts',
     '!../{shell,views/wind,parts/cautions,parts/later}/words.de.ts',
-    '!../parts/format.de.ts',
+    '!../parts/{age,format}.de.ts',
   ],
   { eager: true },
 );

@@ -34,11 +34,6 @@ export const words: Translated<typeof english> = {
     calm: 'windstill',
     variable: 'umlaufend',
   },
-  later: {
-    loading: 'Lädt',
-    failed: 'Dieser Teil ließ sich nicht laden.',
-    retry: 'Noch einmal versuchen',
-  },
   caution: {
     title: 'Lapstrip',
     what: 'Ein Kniebrett für alle, die im Simulator fliegen: Wind eingeben, die genannte Piste nehmen, die Schritte abhaken. Geht ohne Netz.',

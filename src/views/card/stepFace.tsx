@@ -27,7 +27,7 @@ import type {
   Walk,
 } from '../../core';
 import { pageLanguage } from '../../device/pageLanguage';
-import { ago } from '../../parts/age';
+import { ago } from '../../parts/ago';
 import { stopwatch } from '../../parts/format';
 import { joined, marked, type Worded, worded } from '../../parts/marked';
 import { momentWords, phaseWords } from '../../parts/procedure.en';
@@ -218,7 +218,7 @@ function moment(
     name: `${title}/${what}/${sortie.value.run?.passes.roll ?? 1}`,
     drawn,
     text: `${title} ${line.text}`,
-    hint: words.hints[critical ? 'hold' : 'tap'](what.toLowerCase()),
+    hint: words.hints[critical ? 'hold' : 'tap'](withinSentence(what, pageLanguage())),
     label: what,
     spoken: (
       <>

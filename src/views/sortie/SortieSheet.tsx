@@ -3,9 +3,9 @@
 import type { ListedProcedure } from 'virtual:lapstrip-catalogue';
 import type { ComponentChildren, JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { proceduresFor } from '../../board/allDocuments';
+import { chosenProcedure, proceduresFor } from '../../board/allDocuments';
 import { inputs, settled, sortie } from '../../board/board';
-import { chooseAircraft, chooseField, chooseProcedure, setInputs } from '../../board/choices';
+import { chooseAircraft, chooseField, setInputs, takeUp } from '../../board/choices';
 import { aircraft, fields } from '../../board/documents';
 import { flownLast, offeredFields } from '../../board/flownLast';
 import { langOf, languageName } from '../../board/language';
@@ -180,7 +180,7 @@ function LoadPart() {
 function Procedures() {
   const flown = settled.value.aircraft;
   const offered = flown === null ? [] : proceduresFor(flown.code);
-  const { procedure } = inputs.value;
+  const procedure = chosenProcedure.value;
   if (offered.length === 0) return null;
   return (
     <Part title={words.procedure}>
@@ -193,7 +193,7 @@ function Procedures() {
           chosen={procedure}
           onChoose={(hash) => {
             const taken = offered.find((listed) => listed.hash === hash);
-            if (taken) chooseProcedure(taken);
+            if (taken && taken.hash !== procedure) takeUp({ procedure: taken.hash });
           }}
         />
       )}

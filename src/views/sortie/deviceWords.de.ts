@@ -5,6 +5,8 @@ import type { words as english } from './deviceWords.en';
 
 export const words: Translated<typeof english> = {
   title: 'Dieses Gerät',
+  language: 'Sprache',
+  languages: { en: 'English', de: 'Deutsch' },
   theme: 'Bildschirm',
   themes: { device: 'Wie das Gerät', day: 'Tag', dusk: 'Dämmerung', night: 'Nacht' },
   brightNight: 'Hellere Nacht',

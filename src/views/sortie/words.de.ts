@@ -12,6 +12,7 @@ export const words: Translated<typeof english> = {
   aircraft: 'Flugzeug',
   procedure: 'Verfahren',
   share: 'Teilen',
+  inLanguage: (name, language) => `${name} (${language})`,
   shareOf: (what) => `${what} teilen`,
   print: 'Drucken',
   writeOwn: 'Eigene Fassung',

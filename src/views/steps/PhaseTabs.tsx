@@ -2,6 +2,7 @@
 
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
+import { chosenProcedure } from '../../board/allDocuments';
 import { inputs } from '../../board/board';
 import { procedure } from '../../board/flight';
 import { stepsLang } from '../../board/language';
@@ -81,7 +82,7 @@ function AllSteps({ phase, onClose }: { phase: PhaseRows; onClose: () => void })
 
 /** The way to one's own version of the steps. */
 function WriteOwn({ onClose }: { onClose: () => void }) {
-  const hash = inputs.value.procedure;
+  const hash = chosenProcedure.value;
   if (hash === null) return null;
   return (
     <Key

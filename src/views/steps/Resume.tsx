@@ -7,7 +7,7 @@ import { stepsLang } from '../../board/language';
 import { goBack } from '../../board/stepping';
 import { wallMs } from '../../board/time';
 import type { StepRow, Walk } from '../../core';
-import { ago } from '../../parts/age';
+import { ago } from '../../parts/ago';
 import { Key } from '../../parts/key/Key';
 import { marked } from '../../parts/marked';
 import { liveText } from './liveText';

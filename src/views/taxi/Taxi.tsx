@@ -6,7 +6,7 @@ import { documents, inputs } from '../../board/board';
 import { taxi } from '../../board/flight';
 import { callLang } from '../../board/language';
 import { dueCall } from '../../board/taxi';
-import { sayCall } from '../../parts/calls.en';
+import { sayCall } from '../../parts/radio/calls';
 import { CallSheet } from './CallSheet';
 import { Numbers } from './Numbers';
 import { PlanPanel } from './PlanPanel';

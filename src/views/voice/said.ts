@@ -18,7 +18,7 @@ import {
 } from '../../core';
 import { pageLanguage } from '../../device/pageLanguage';
 import type { Said } from '../../device/speech';
-import { sayCall } from '../../parts/calls.en';
+import { sayCall } from '../../parts/radio/calls';
 import { saying } from '../../parts/sentence';
 import {
   saidCallsign,
@@ -31,18 +31,18 @@ import { type StepSpeech, speechIn } from './otherLanguage';
 import { words } from './words.en';
 
 /** As the page says them. */
-const PAGE: StepSpeech = {
+const pageSpeech = (): StepSpeech => ({
   ...words,
   digits: saidDigits,
   hundreds: saidHundreds,
   direction: saidDirection,
   runway: saidRunway,
   callsign: saidCallsign,
-};
+});
 
 /** How a text of a language is said: as the page says it where that is its own. */
 const speechOf = (language: string): StepSpeech =>
-  primarySubtag(language) === pageLanguage() ? PAGE : speechIn(language);
+  primarySubtag(language) === pageLanguage() ? pageSpeech() : speechIn(language);
 
 /** A text as it is said now. */
 function saidText(text: string, language: string): Said {

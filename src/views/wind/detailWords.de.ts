@@ -65,6 +65,8 @@ function problem({ code, values = {} }: Problem): string | null {
 }
 
 export const words: Translated<typeof english> = {
+  useShort: 'Nehmen',
+  usingShort: 'Benutzt',
   bigCard: 'Großbild',
   problem,
   noBest: {

@@ -57,8 +57,6 @@ export const words = {
   set: 'Set wind',
   setAndClose: 'Close',
   drop: 'Undo typing',
-  useShort: 'Use',
-  usingShort: 'Using',
   use: (end: string) => `Use ${end}`,
   inUse: (end: string) => `Using ${end}`,
   usingOther: (using: string, best: string) => `Using ${using}, best ${best}`,

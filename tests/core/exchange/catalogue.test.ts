@@ -21,14 +21,12 @@ describe('the documents that come with the app', () => {
     },
   );
 
-  test('name for every aircraft the procedure it is flown with in English, and that in German', () => {
+  test('have a procedure in English and one in German for every aircraft', () => {
     const aircraft = catalogue.filter((listed) => listed.kind === 'aircraft');
     expect(aircraft.length).toBeGreaterThan(0);
-    for (const { code, procedures: named } of aircraft) {
+    for (const { code } of aircraft) {
       const ofIt = procedures.filter((procedure) => procedure.aircraft === code);
-      const inLanguage = (language: string) =>
-        ofIt.find((procedure) => procedure.language === language)?.hash ?? 'none';
-      expect(named).toEqual({ en: inLanguage('en'), de: inLanguage('de') });
+      expect(ofIt.map(({ language }) => language).sort()).toEqual(['de', 'en']);
     }
   });
 });
