@@ -29,7 +29,7 @@ export interface WindShape {
 }
 
 /** An end, with what else about it does not depend on the wind. */
-export interface Candidate extends End {
+export interface Candidate extends Pick<End, 'designator' | 'given' | 'heading'> {
   /** Its heading, as cosine and sine. */
   readonly bearing: Bearing;
   /** TORA, or LDA unless a landing must hold short of its end, metres. */
@@ -65,15 +65,16 @@ export function situationOf(question: EndsQuestion): Situation {
   const from = fromOf(question);
   const unbounded = wind.speedIsMinimum || wind.gustIsMinimum;
   return {
-    candidates: endsOf(field).map((end) => {
-      const { designator, given } = end;
+    candidates: endsOf(field).map(({ designator, given, heading }) => {
       const holdM = question.holdShortM?.[designator] ?? given.ldaM;
       const availableM =
         question.purpose === 'take-off' ? given.toraM : Math.min(given.ldaM, holdM);
       const closedToday = question.closedToday?.includes(designator) === true;
       return {
-        ...end,
-        bearing: bearingOf(end.heading),
+        designator,
+        given,
+        heading,
+        bearing: bearingOf(heading),
         availableM,
         closedToday,
         taxiM: question.taxiDistanceM?.(designator) ?? null,

@@ -1,48 +1,70 @@
 /** Which entries of the record count: undo is an entry too, and nothing is ever taken out. */
 
+import type { StepId } from '../procedure/procedure';
 import { compareEntries, type Entry, type Id, type StepOutcome } from './entry';
 import { isUnderstood } from './understood';
 
 /**
- * The entries that count, in the order of the list: those undone are left out, and so is what this
- * version does not know. An undo that was itself undone does nothing. Undoing a tick takes back the
- * same tick given twice, as two windows can.
+ * The entries that count, in the order of the list; they may come in any, and twice. Those undone are
+ * left out, and so is what this version does not know. An undo that was itself undone does nothing.
+ * Undoing a tick takes back the same tick given twice, as two windows can.
  */
 export function entriesThatCount(entries: readonly Entry[]): readonly Entry[] {
-  const ordered = entries.filter(isUnderstood).sort(compareEntries);
-  const sayings = sayingsOf(ordered);
-  const undone = new Set<Id>();
-  /** By what was said: the number of the last undo that takes it back. */
-  const unsaidAt = new Map<string, number>();
+  const byId = new Map<Id, Entry>();
+  for (const entry of entries) byId.set(entry.id, entry);
+  const ordered = [...byId.values()].filter(isUnderstood).sort(compareEntries);
+  /** By what is undone: the number of the last undo that does it. */
+  const undoneAt = new Map<Id, number>();
   for (const entry of ordered.toReversed()) {
-    if (entry.kind !== 'undo' || undone.has(entry.id)) continue;
-    undone.add(entry.target);
-    const said = sayings.get(entry.target);
-    if (said !== undefined && !unsaidAt.has(said)) unsaidAt.set(said, entry.seq);
+    if (entry.kind !== 'undo' || undoneAt.has(entry.id) || undoneAt.has(entry.target)) continue;
+    undoneAt.set(entry.target, entry.seq);
+  }
+  if (undoneAt.size === 0) return ordered;
+
+  const steps = new Set<StepId>();
+  for (const id of undoneAt.keys()) {
+    const entry = byId.get(id);
+    if (entry && isTick(entry)) steps.add(entry.step);
+  }
+  const sayings = sayingsOf(ordered, steps);
+  for (const [id, at] of undoneAt) {
+    const saying = sayings.get(id);
+    if (saying) saying.unsaidAt = Math.max(saying.unsaidAt, at);
   }
   return ordered.filter((entry) => {
-    if (entry.kind === 'undo' || undone.has(entry.id)) return false;
-    const unsaid = unsaidAt.get(sayings.get(entry.id) ?? '');
-    return unsaid === undefined || entry.seq > unsaid;
+    const { id } = entry;
+    if (entry.kind === 'undo' || undoneAt.has(id)) return false;
+    const saying = sayings.get(id);
+    return !saying || entry.seq > saying.unsaidAt;
   });
 }
 
+/** What one or several ticks say of a step. */
+interface Saying {
+  readonly content: string;
+  /** The number of the last undo that takes it back; −Infinity where none does. */
+  unsaidAt: number;
+}
+
 /**
- * What each tick says of its step. Ticks that follow one another with the same outcome, under the
- * same facts, say the same; a step done again, because its facts had moved, is another saying.
+ * What each tick of some steps says of its step. Ticks that follow one another with the same outcome,
+ * under the same facts, say the same; a step done again, because its facts had moved, is another
+ * saying.
  */
-function sayingsOf(ordered: readonly Entry[]): ReadonlyMap<Id, string> {
-  const sayings = new Map<Id, string>();
+function sayingsOf(ordered: readonly Entry[], steps: ReadonlySet<StepId>): ReadonlyMap<Id, Saying> {
+  const sayings = new Map<Id, Saying>();
   const names = namesOfRuns(ordered);
-  const lastOf = new Map<string, { readonly content: string; readonly turn: number }>();
+  const lastOf = new Map<string, Saying>();
   for (const entry of ordered) {
-    if (!isTick(entry)) continue;
-    const step = [names.get(entry.run), entry.pass, entry.step].join('/');
-    const content = `${entry.kind} ${JSON.stringify(entry.saw)}`;
-    const last = lastOf.get(step) ?? { content, turn: 0 };
-    const turn = last.content === content ? last.turn : last.turn + 1;
-    lastOf.set(step, { content, turn });
-    sayings.set(entry.id, `${step}/${turn}`);
+    if (!isTick(entry) || !steps.has(entry.step)) continue;
+    const step = `${names.get(entry.run)}/${entry.pass}/${entry.step}`;
+    const content = entry.kind + JSON.stringify(entry.saw);
+    let saying = lastOf.get(step);
+    if (saying?.content !== content) {
+      saying = { content, unsaidAt: Number.NEGATIVE_INFINITY };
+      lastOf.set(step, saying);
+    }
+    sayings.set(entry.id, saying);
   }
   return sayings;
 }
@@ -52,14 +74,18 @@ function namesOfRuns(ordered: readonly Entry[]): ReadonlyMap<Id, Id> {
   const names = new Map<Id, Id>();
   const standing = new Map<string, Id>();
   for (const entry of ordered) {
-    if (entry.kind === 'open') {
-      const steps = JSON.stringify([entry.procedure, entry.list]);
-      const name = standing.get(steps) ?? entry.run;
-      standing.set(steps, name);
-      names.set(entry.run, name);
-    } else if (entry.kind === 'close') {
-      const closed = names.get(entry.run);
-      for (const [steps, name] of standing) if (name === closed) standing.delete(steps);
+    switch (entry.kind) {
+      case 'open': {
+        const steps = JSON.stringify([entry.procedure, entry.list]);
+        const name = standing.get(steps) ?? entry.run;
+        standing.set(steps, name);
+        names.set(entry.run, name);
+        break;
+      }
+      case 'close': {
+        const closed = names.get(entry.run);
+        for (const [steps, name] of standing) if (name === closed) standing.delete(steps);
+      }
     }
   }
   return names;
@@ -68,10 +94,6 @@ function namesOfRuns(ordered: readonly Entry[]): ReadonlyMap<Id, Id> {
 type Tick = Extract<Entry, { kind: StepOutcome | 'passed' }>;
 
 function isTick(entry: Entry): entry is Tick {
-  return (
-    entry.kind === 'done' ||
-    entry.kind === 'held' ||
-    entry.kind === 'cannot' ||
-    entry.kind === 'passed'
-  );
+  const { kind } = entry;
+  return kind === 'done' || kind === 'held' || kind === 'cannot' || kind === 'passed';
 }

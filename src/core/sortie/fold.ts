@@ -118,7 +118,7 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
   const stamps: Stamp[] = [];
   const seals: Seal[] = [];
   let taxied: TaxiedPoint[] = [];
-  const counted = entriesThatCount([...new Map(entries.map((e) => [e.id, e])).values()]);
+  const counted = entriesThatCount(entries);
 
   for (const entry of counted) {
     const { at, id } = entry;

@@ -81,11 +81,9 @@ export function logOf(
   entries: readonly Entry[],
   procedureOf: (hash: Hash) => Procedure | null,
 ): LoggedSortie | null {
-  const sortie = foldSortie(entries);
+  const counted = entriesThatCount(entries);
+  const sortie = foldSortie(counted);
   if (sortie.id === null || sortie.startedAt === null) return null;
-  const counted = entriesThatCount([
-    ...new Map(entries.map((entry) => [entry.id, entry])).values(),
-  ]);
   const opened = counted.findLast((entry) => entry.kind === 'open' && entry.list === null);
   const procedure = opened?.kind === 'open' ? opened.procedure : textOf(sortie.inputs.procedure);
   const flown = procedure === null ? null : procedureOf(procedure);

@@ -59,5 +59,6 @@ const isKind = (kind: string): kind is Event['kind'] => Object.hasOwn(CARRIES, k
 
 /** Whether this version of the app knows what the entry means. */
 export function isUnderstood(entry: Written): entry is Entry {
-  return isKind(entry.kind) && CARRIES[entry.kind]({ ...entry });
+  const { kind } = entry;
+  return isKind(kind) && CARRIES[kind](entry as unknown as Carried);
 }

@@ -13,14 +13,18 @@ const REMARKS = /^(?:RMKS?|REMARKS?)$/;
 const TREND_OR_REMARKS =
   /^(?:NOSIG|TEMPO|BECMG|INTER|PROB\d\d|FM(?:\d{4}|\d{6})?|(?:TL|AT)\d{4}|RMKS?|REMARKS?)$/;
 
-/** Most groups begin with none of these and need not be tried. */
+/** Most groups begin with none of these, or none of these comes second, and need not be tried. */
 const FIRST_OF_TREND_OR_REMARKS = 'ABFINPRT';
+const SECOND_OF_TREND_OR_REMARKS = 'ELMNORT';
 const LETTER_A = 0x41;
 
 const isTrendOrRemarks = (text: string): boolean =>
-  text.charCodeAt(0) >= LETTER_A &&
+  text.charCodeAt(1) >= LETTER_A &&
   FIRST_OF_TREND_OR_REMARKS.includes(text.charAt(0)) &&
+  SECOND_OF_TREND_OR_REMARKS.includes(text.charAt(1)) &&
   TREND_OR_REMARKS.test(text);
+
+const isRemarks = (text: string): boolean => text.startsWith('R') && REMARKS.test(text);
 
 /** The period a forecast is for, `ddhh/ddhh`; six digits before November 2008. FM 51, 51.1. */
 const VALIDITY = /^\d{4}\/\d{4}$/;
@@ -106,7 +110,7 @@ function partsOf(tokens: readonly Token[], body: number, end: number): Parts {
   let trend = body;
   while (trend < close && !isTrendOrRemarks(textAt(tokens, trend))) trend++;
   let remarks = trend;
-  while (remarks < close && !REMARKS.test(textAt(tokens, remarks))) remarks++;
+  while (remarks < close && !isRemarks(textAt(tokens, remarks))) remarks++;
   return { body, trend, remarks, close };
 }
 

@@ -33,17 +33,14 @@ const isReportType = (text: string): boolean =>
 const isForecastType = (text: string): boolean => text.length === 3 && text === 'TAF';
 
 /** What a report is besides: corrected, amended, late, automatic, missing. FM 15, 15.4; WMO-No. 386, Part II, 2.3.2. */
-const MODIFIER = /^(?:AUTO|CORR?|AMD|NIL|RTD|(?:CC|RR|AA)[A-Z])$/;
-const LONGEST_MODIFIER = 4;
+const MODIFIER = /^(?:COR|AMD|NIL|RTD|(?:CC|RR|AA)[A-Z])$/;
 
 /** Whether a word says what a report is besides; most groups are too long to be asked. */
 export const isModifier = (text: string): boolean =>
-  text.length <= LONGEST_MODIFIER && MODIFIER.test(text);
+  text.length === 4 ? text === 'AUTO' || text === 'CORR' : text.length === 3 && MODIFIER.test(text);
 
-const STATION = /^[A-Z][A-Z0-9]{3}$/;
-
-/** Words of four letters that stand where a station might, and are none. Common practice. */
-const NO_STATION = /^(?:WIND|CALM|FROM|NEXT|LAST|VRB\d|GUST|RMKS|WITH)$/;
+/** But for words of four letters that stand where a station might, and are none. Common practice. */
+const STATION = /^(?!WIND|CALM|FROM|NEXT|LAST|VRB\d|GUST|RMKS|WITH)[A-Z][A-Z0-9]{3}$/;
 
 /** What a word must stand before to be a station: a time, a wind, a modifier, or their first signs. */
 const AFTER_STATION = /^(?:[\d/]|VRB|VR?$|AUTO$|CORR?$|NIL$)/;
@@ -65,8 +62,7 @@ const isStationAndTime = (tokens: readonly Token[], at: number): boolean =>
   figuresAt(textAt(tokens, at + 1), 0, 6) >= 0 &&
   isStation(textAt(tokens, at));
 
-const isStation = (text: string): boolean =>
-  text.length === 4 && STATION.test(text) && !NO_STATION.test(text);
+const isStation = (text: string): boolean => text.length === 4 && STATION.test(text);
 
 /** Whether a token is the `=` that ends a report. */
 export const isEnd = (tokens: readonly Token[], at: number): boolean => textAt(tokens, at) === '=';

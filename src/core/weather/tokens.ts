@@ -27,9 +27,6 @@ const PUNCTUATION = ',.;:!?()[]<>"\'*“”';
  */
 const UNSEEN = /[\s\p{Cc}\p{Cf}]/u;
 
-/** Small letters, and full-width forms as typed with an East Asian keyboard. */
-const TO_MAKE_PLAIN = /[a-z\uFF01-\uFF5E]/;
-
 /** How far a full-width form stands from its ASCII character. */
 const FULL_WIDTH_OFFSET = 0xfee0;
 const FULL_WIDTH = /[\uFF01-\uFF5E]/g;
@@ -40,10 +37,14 @@ const plain = (text: string): string =>
     .replace(FULL_WIDTH, (wide) => String.fromCharCode(wide.charCodeAt(0) - FULL_WIDTH_OFFSET))
     .replace(/[a-z]+/g, (small) => small.toUpperCase());
 
+/** Small letters, and full-width forms as typed with an East Asian keyboard. */
+const TO_MAKE_PLAIN = /[a-z\uFF01-\uFF5E]/;
+
 const SPACE = 0x20;
 const SLASH = 0x2f;
 const DIGIT_NINE = 0x39;
 const EQUALS = 0x3d;
+const SMALL_A = 0x61;
 const DELETE = 0x7f;
 
 /**
@@ -51,19 +52,26 @@ const DELETE = 0x7f;
  * blank before it. Takes time in proportion to the length.
  */
 export function tokensOf(text: string): Token[] {
-  const characters = TO_MAKE_PLAIN.test(text) ? plain(text) : text;
   const tokens: Token[] = [];
   let from = 0;
-  for (let at = 0; at <= characters.length; at++) {
-    const code = at < characters.length ? characters.charCodeAt(at) : SPACE;
-    if (code > SPACE && code !== EQUALS && (code < DELETE || !UNSEEN.test(characters.charAt(at))))
-      continue;
-    if (at > from) tokens.push(tokenOf(characters, from, at));
+  for (let at = 0; at <= text.length; at++) {
+    let code = codeAt(text, at);
+    while (code > SPACE && code < SMALL_A && code !== EQUALS) code = codeAt(text, ++at);
+    if (code >= SMALL_A) {
+      // Nearly all is in capitals, of which not one need be looked at twice.
+      if (TO_MAKE_PLAIN.test(text.charAt(at))) return tokensOf(plain(text));
+      if (code < DELETE || !UNSEEN.test(text.charAt(at))) continue;
+    }
+    if (at > from) tokens.push(tokenOf(text, from, at));
     from = at + 1;
     if (code === EQUALS) tokens.push({ text: '=', textFrom: at, from: at, to: from });
   }
   return tokens;
 }
+
+/** The code of a character; a blank past the end. */
+const codeAt = (text: string, at: number): number =>
+  at < text.length ? text.charCodeAt(at) : SPACE;
 
 function tokenOf(characters: string, from: number, to: number): Token {
   let textFrom = from;
