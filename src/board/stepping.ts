@@ -32,8 +32,11 @@ import { wallNowMs } from './time';
 /** The run to tick in: the procedure's, begun with its first tick. */
 function openRun(): { readonly id: Id; readonly events: readonly Event[] } | null {
   const { run } = sortie.value;
-  if (run !== null && run.procedure === inputs.value.procedure) return { id: run.id, events: [] };
-  const { procedure } = inputs.value;
+  const { procedure: chosen } = inputs.value;
+  // What is usual may change under way, as with the language of the page; only a choice begins anew.
+  if (run !== null && (chosen === null || run.procedure === chosen))
+    return { id: run.id, events: [] };
+  const procedure = chosenProcedure.value;
   if (procedure === null) return null;
   const id = newId();
   return { id, events: [{ kind: 'open', run: id, procedure, list: null }] };

@@ -3,14 +3,14 @@
 import { catalogues, setFurtherWords } from '../parts/catalogues';
 
 const first = import.meta.glob<object>(
-  ['../{shell,views/wind,parts/cautions,parts/later}/words.de.ts', '../parts/{age,format}.de.ts'],
+  ['/{shell,views/wind,parts/cautions,parts/later}/words.de.ts', '/parts/{age,format}.de.ts'],
   { eager: true },
 );
 
 /** Lays twins of catalogues over those that have arrived, and over those that will. */
 export function layOver(twins: Readonly<Record<string, object>>): void {
   const layOn: (catalogue: (typeof catalogues)[number]) => void = ([name, take]) => {
-    const twin = twins[`../${name}.de.ts`];
+    const twin = twins[`/${name}.de.ts`];
     if (twin !== undefined) take(twin);
   };
   catalogues.forEach(layOn);

@@ -1,7 +1,7 @@
 /** When it goes wrong, and when it goes on otherwise than planned: lists, a go-around, another take-off. */
 
 import type { Page } from 'playwright-core';
-import { misfits } from './fitting';
+import { misfits, resize } from './fitting';
 import { describe, expect, test } from './harness';
 import {
   clockOf,
@@ -225,14 +225,14 @@ test('lists and landings fit every screen', async ({ open: window }) => {
       [820, 1180],
       [1180, 820],
     ] as const) {
-      await page.setViewportSize({ width, height });
+      await resize(page, { width, height });
       const where = `${scene} at ${width} x ${height}`;
       for (const theme of ['day', 'night'] as const) {
         await wear(page, theme);
         found.push(...(await misfits(page)).map((misfit) => `${where} by ${theme}: ${misfit}`));
       }
     }
-    await page.setViewportSize({ width: 820, height: 1180 });
+    await resize(page, { width: 820, height: 1180 });
     await wear(page, 'day');
   };
   await look('climb');

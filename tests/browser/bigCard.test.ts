@@ -8,7 +8,7 @@ import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { objections } from './accessible';
 import { cardKey, cardText, doOnCard, fitOf, openCard, toCard, wantsHold } from './cards';
-import { misfits } from './fitting';
+import { misfits, resize } from './fitting';
 import { describe, expect, test } from './harness';
 import {
   clockOf,
@@ -224,9 +224,6 @@ const SIZES = [
   [1366, 1024],
 ] as const;
 
-/** A frame or two of the real clock, in which a changed screen is measured anew. */
-const DRAWN_MS = 100;
-
 /** The longest texts of a procedure: as the card would write them without the numbers of today. */
 function longestOf(file: string): string {
   interface Step {
@@ -282,20 +279,17 @@ describe.each([
       if (text.startsWith(longest) && !sawLongest) {
         sawLongest = true;
         for (const [width, height] of SIZES) {
-          await page.setViewportSize({ width, height });
-          await page.waitForTimeout(DRAWN_MS);
+          await resize(page, { width, height });
           await look(`${width} x ${height}`);
         }
-        await page.setViewportSize({ width: 360, height: 640 });
-        await page.waitForTimeout(DRAWN_MS);
+        await resize(page, { width: 360, height: 640 });
       }
       await doOnCard(page, wait);
       await expect.poll(async () => (await cardText(page)) !== text).toBe(true);
     }
     expect(seen.length).toBeGreaterThan(15);
     for (const [width, height] of SIZES) {
-      await page.setViewportSize({ width, height });
-      await page.waitForTimeout(DRAWN_MS);
+      await resize(page, { width, height });
       await look(`roll at ${width} x ${height}`);
     }
     expect(found).toEqual([]);

@@ -4,7 +4,7 @@ import { readFile } from 'node:fs/promises';
 import type { Locator, Page } from 'playwright-core';
 import { readDocument } from '../../src/core/readDocument.schema';
 import { objections } from './accessible';
-import { controls, misfits } from './fitting';
+import { controls, misfits, resize } from './fitting';
 import { describe, expect, test } from './harness';
 import { beginSortie, EVENING, key, openPlace, read, setWind } from './pilot';
 import { EVERY_SCREEN, SCREENS } from './screens';
@@ -230,7 +230,7 @@ test('everything fits every screen, can be hit, and is read out', async ({ open 
     if (name === 'Plan') await choose(sheet, 'Stretches', 'B, B1 to K1');
     expect(await objections(page), name).toEqual([]);
     for (const screen of EVERY_SCREEN) {
-      await page.setViewportSize(SCREENS[screen].viewport);
+      await resize(page, SCREENS[screen].viewport);
       expect(await misfits(page), `${name}, ${screen}`).toEqual([]);
       const small = (await controls(page)).filter(
         ({ width, height }) => Math.min(width, height) < 44,

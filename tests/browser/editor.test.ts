@@ -3,7 +3,7 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { objections } from './accessible';
-import { controls, misfits } from './fitting';
+import { controls, misfits, resize } from './fitting';
 import { describe, expect, test } from './harness';
 import { beginSortie, due, EVENING, key, openPlace, read, setWind, tick, toSteps } from './pilot';
 import { openStep, openWriting, responseEntry, rowsIn, saidIn, sheet } from './writing';
@@ -342,7 +342,7 @@ test('every text fits, every key is large enough, and axe has nothing to say', {
       [1180, 820],
       [820, 1180],
     ] as const) {
-      await page.setViewportSize({ width, height });
+      await resize(page, { width, height });
       const where = `${scene} at ${width} x ${height}`;
       found.push(...(await misfits(page)).map((misfit) => `${where}: ${misfit}`));
       // The narrowest is where keys are smallest.

@@ -11,6 +11,18 @@ export interface Control {
   readonly height: number;
 }
 
+/** A frame or two of the real clock, in which what stands on a changed screen is laid out anew. */
+const LAID_OUT_MS = 60;
+
+/** Turns the screen into one of another size, CSS px. */
+export async function resize(
+  page: Page,
+  size: { readonly width: number; readonly height: number },
+): Promise<void> {
+  await page.setViewportSize(size);
+  await page.waitForTimeout(LAID_OUT_MS);
+}
+
 /**
  * Texts that do not fit: wider than the page, cut off by what holds them, or running out of their
  * own control. Texts that can be scrolled to up and down fit; sideways nothing is to be scrolled.

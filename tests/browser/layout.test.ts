@@ -1,7 +1,7 @@
 /** Everything fits on every screen, and a finger finds every key. */
 
 import type { Page } from 'playwright-core';
-import { type Control, controls, misfits, scrolls } from './fitting';
+import { type Control, controls, misfits, resize, scrolls } from './fitting';
 import { expect, test } from './harness';
 import {
   AIRCRAFT,
@@ -174,10 +174,10 @@ test('every text fits and every key is large enough, from 360 x 640 to 1366 x 10
   const page = await open('large tablet on its side', { at: EVENING, path: '#/wind' });
   const found: string[] = [];
   for (const [scene, come] of SCENES) {
-    await page.setViewportSize({ width: 820, height: 1180 });
+    await resize(page, { width: 820, height: 1180 });
     await come(page);
     for (const [width, height] of SIZES) {
-      await page.setViewportSize({ width, height });
+      await resize(page, { width, height });
       const places = width >= WIDE.width && height >= WIDE.height ? 1 : 0;
       await expect.poll(() => page.locator('aside').count()).toBe(places);
       const where = `${scene} at ${width} x ${height}`;

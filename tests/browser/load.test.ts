@@ -2,7 +2,7 @@
 
 import type { Page } from 'playwright-core';
 import { objections } from './accessible';
-import { controls, misfits } from './fitting';
+import { controls, misfits, resize } from './fitting';
 import { describe, expect, test } from './harness';
 import { AIRCRAFT, beginSortie, EVENING, FIELD, key, read, sortieKey } from './pilot';
 
@@ -220,7 +220,7 @@ test('the load sheet fits, a finger finds its keys, and axe has nothing to say',
       [820, 1180],
       [1180, 820],
     ] as const) {
-      await page.setViewportSize({ width, height });
+      await resize(page, { width, height });
       const where = `${load} at ${width} x ${height}`;
       found.push(...(await misfits(page)).map((misfit) => `${where}: ${misfit}`));
       found.push(

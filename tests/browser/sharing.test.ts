@@ -3,7 +3,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Locator, Page } from 'playwright-core';
 import { objections } from './accessible';
-import { misfits } from './fitting';
+import { misfits, resize } from './fitting';
 import { describe, expect, test } from './harness';
 import { AIRCRAFT, beginSortie, EVENING, key, read, setWind } from './pilot';
 import { EVERY_SCREEN, SCREENS } from './screens';
@@ -257,7 +257,7 @@ test('sharing and printing fit every screen, in every theme, and can be read by 
   const look = async () => {
     found.push(...(await objections(page)));
     for (const screen of EVERY_SCREEN) {
-      await page.setViewportSize(SCREENS[screen].viewport);
+      await resize(page, SCREENS[screen].viewport);
       for (const theme of THEMES) {
         await wear(page, theme);
         found.push(...(await misfits(page)).map((misfit) => `${screen} by ${theme}: ${misfit}`));

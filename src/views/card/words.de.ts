@@ -8,7 +8,7 @@ export const words: Translated<typeof english> = {
   close: 'Schließen',
   back: 'Zurück',
   // With a soft hyphen: a phone has no room for the word in one line.
-  holdBack: 'Zurück\u00adstellen',
+  holdBack: 'Später',
   again: 'Nochmal hören',
   progress: (phase, handled, total) => `${phase} ${handled} von ${total}`,
   noEnd: 'keine Piste',

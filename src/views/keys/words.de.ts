@@ -8,7 +8,7 @@ import type { words as english } from './words.en';
 const action: Record<Action, string> = {
   done: 'Erledigt',
   back: 'Zurück',
-  'hold-back': 'Zurückstellen',
+  'hold-back': 'Später',
   repeat: 'Wiederholen',
   'next-place': 'Nächste Ansicht',
   'big-card': 'Großbild',

@@ -48,7 +48,7 @@ export const words: Translated<typeof english> = {
   bigCard: 'Großbild',
   back: 'Zurück',
   // With a soft hyphen: a phone has no room for the word in one line.
-  hold: 'Zurück\u00adstellen',
+  hold: 'Später',
   cannot: 'Geht nicht',
   holdTheKey: 'Taste halten',
   holdHint: 'Kritisch: Taste gedrückt halten oder, wo das nicht geht, zweimal drücken.',
