@@ -28,6 +28,7 @@ import {
   openPlace,
   read,
   SETTLED_MS,
+  sortieKey,
   standStill,
   toSteps,
 } from './pilot';
@@ -367,7 +368,7 @@ describe('by accident', () => {
 
 describe('the page of keys and sticks', () => {
   async function openKeys(page: Page): Promise<void> {
-    await page.getByRole('button', { name: /XHAR/ }).first().click();
+    await sortieKey(page).click();
     await page.getByRole('button', { name: 'Keys and sticks' }).click();
     await page.getByRole('dialog', { name: 'Keys and sticks' }).waitFor();
   }
@@ -409,7 +410,7 @@ describe('the page of keys and sticks', () => {
     expect(await read(row(page, 'Done'))).not.toContain('Does nothing');
     expect(await objections(page)).toEqual([]);
     await page.reload();
-    await clockOf(page)(3000);
+    await page.waitForLoadState('networkidle');
     await openKeys(page);
     expect(await read(row(page, 'Done'))).toContain('Page down, pressed');
   });

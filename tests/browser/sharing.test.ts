@@ -245,7 +245,7 @@ describe('printed', () => {
     await key(page, 'Left blank').click();
     await expect.poll(() => read(paper)).not.toContain('270° 12');
     await dialog(page).getByRole('button', { name: 'Close' }).click();
-    expect(await page.locator('body > div').count()).toBe(1);
+    await expect.poll(() => page.locator('body > div').count()).toBe(1);
   });
 });
 
