@@ -7,7 +7,10 @@ const plugins = [catalogue(fileURLToPath(new URL('./airfields-demo', import.meta
 export default defineConfig({
   test: {
     projects: [
-      { plugins, test: { name: 'core', isolate: false, include: ['tests/core/**/*.test.{ts,tsx}'] } },
+      {
+        plugins,
+        test: { name: 'core', isolate: false, include: ['tests/core/**/*.test.{ts,tsx}'] },
+      },
       {
         plugins,
         test: {

@@ -10,10 +10,10 @@ type Catalogue = readonly [name: string, take: (twin: object) => void];
 /** The catalogues of the files that have arrived. */
 export const catalogues: Catalogue[] = [];
 
-let further: (() => Promise<unknown>) | undefined;
+let further = (): Promise<unknown> => Promise.resolve();
 
 /** Fetches the words that the first answer did without; in English they are there with what says them. */
-export const fetchFurtherWords = (): Promise<unknown> | undefined => further?.();
+export const fetchFurtherWords = (): Promise<unknown> => further();
 
 /** Says where the words come from that the first answer does without. */
 export function setFurtherWords(fetch: () => Promise<unknown>): void {

@@ -18,7 +18,7 @@ import { startWhole } from './whole';
 
 /** Loads the sun, the other views and the worker, and asks the browser to keep what is stored. */
 export async function loadRest(): Promise<void> {
-  await fetchFurtherWords()?.catch(() => undefined);
+  await fetchFurtherWords().catch(() => undefined);
   // One frame later, so that the answer is painted first.
   requestAnimationFrame(() =>
     setTimeout(() => {

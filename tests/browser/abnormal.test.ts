@@ -148,7 +148,7 @@ describe('something wrong', () => {
     await tickAll(page);
     await press(page, 'Brakes released');
     await key(page, 'Stopping').waitFor();
-    expect(await key(page, /^Something wrong/).count()).toBe(0);
+    await expect.poll(() => key(page, /^Something wrong/).count()).toBe(0);
   });
 
   test('what could not be done on the ramp is not there to stop with', async ({ open: window }) => {

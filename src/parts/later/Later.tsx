@@ -32,14 +32,16 @@ export function later<P = object>(
   const loaded: Signal<ComponentType<P> | 'loading' | 'failed' | null> = signal(null);
   const start = () => {
     loaded.value = 'loading';
-    Promise.all([load(), fetchFurtherWords()]).then(
-      ([component]) => {
-        loaded.value = component;
-      },
-      () => {
-        loaded.value = 'failed';
-      },
-    );
+    fetchFurtherWords()
+      .then(load)
+      .then(
+        (component) => {
+          loaded.value = component;
+        },
+        () => {
+          loaded.value = 'failed';
+        },
+      );
   };
   const preload = () => {
     if (loaded.peek() === null) start();

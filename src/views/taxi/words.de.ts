@@ -33,6 +33,7 @@ export const words: Translated<typeof english> = {
   northUp: 'Nord oben',
   wayUp: 'Weg oben',
   route: 'Route',
+  hotSpots: 'Gefahrenstellen (Hot Spots)',
   planWords: {
     north: 'N',
     ahead: (runway) => `Piste ${runway} voraus`,
