@@ -96,13 +96,17 @@ const PLAIN = 'virtual:lapstrip-plain/';
 /** A document's module is named for its kind and code, and so is its chunk: `field-xhar`. */
 const nameOf = ({ kind, document }: Entry) => `${kind}-${document.code.toLowerCase()}`;
 
-/** What the first answer needs of a document: an aircraft without its physics and its loading, a field without its taxi plan. */
+/**
+ * What the first answer needs of a document: an aircraft without its physics and its loading, a field
+ * without its taxi plan, and of neither what it is about.
+ */
 function plainOf(document: Checked): object {
+  const about = '';
   if ('taxi' in document && 'runways' in document)
-    return { ...document, about: firstSentence(document.about), taxi: { nodes: [], edges: [] } };
+    return { ...document, about, taxi: { nodes: [], edges: [] } };
   if (!('performance' in document || 'load' in document)) return document;
   const { performance: _p, load: _l, ...plain } = document;
-  return plain;
+  return { ...plain, about };
 }
 
 const firstSentence = (text: string): string => text.replace(/\. .*/s, '.');
