@@ -1,19 +1,11 @@
 /** What is read of a radio call, beside what is said: that is English on every page, in radio/calls.ts. */
 
 import type { CallKind, Compass, Readback } from '../core';
+import { COMPASS } from './radio/calls';
 import { saidPoint, saidRunway } from './radio/spelling';
 
 /** Where a departure turns to, as it is chosen on the screen. */
-export const compass: Record<Compass, string> = {
-  n: 'north',
-  ne: 'north-east',
-  e: 'east',
-  se: 'south-east',
-  s: 'south',
-  sw: 'south-west',
-  w: 'west',
-  nw: 'north-west',
-};
+export const compass: Record<Compass, string> = COMPASS;
 
 /** What is called at which moment. */
 export const callTitles: Record<CallKind, string> = {

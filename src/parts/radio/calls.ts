@@ -8,7 +8,7 @@ import type { Call, CallFacts, CallKind, Compass, Manner } from '../../core';
 import { saidCallsign, saidPoint, saidRunway, saidStand } from './spelling';
 
 /** Where a departure turns to, as it is said. */
-const COMPASS: Record<Compass, string> = {
+export const COMPASS: Record<Compass, string> = {
   n: 'north',
   ne: 'north-east',
   e: 'east',

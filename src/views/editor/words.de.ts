@@ -1,18 +1,9 @@
 /** The words of Write, in German: a procedure in one's own version. */
 
-import type { ConditionFact, EditFaultCode, LiveName, Phase, Step } from '../../core';
+import type { ConditionFact, EditFaultCode, LiveName, Step } from '../../core';
+import { phaseWords } from '../../parts/procedure.de';
 import type { Translated } from '../../parts/translated';
 import type { words as english } from './words.en';
-
-const phases: Readonly<Record<Phase, string>> = {
-  ramp: 'Vorfeld',
-  taxi: 'Rollen',
-  'line-up': 'Aufrollen',
-  roll: 'Start',
-  climb: 'Steigflug',
-  recovery: 'Anflug',
-  after: 'Danach',
-};
 
 const kinds: Readonly<Record<Step['kind'], string>> = {
   do: 'Tun',
@@ -143,7 +134,7 @@ export const words: Translated<typeof english> = {
   refused: 'Nicht gesichert:',
   keepFailed: 'Das ließ sich hier nicht sichern. Es bleibt in diesem Fenster.',
   name: 'Name',
-  phases,
+  phases: phaseWords,
   kinds,
   kindHints,
   part: (name, count) => `${name}, ${steps(count)}`,

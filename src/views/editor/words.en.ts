@@ -1,16 +1,7 @@
 /** The words of Write: a procedure in one's own version. */
 
-import type { ConditionFact, EditFaultCode, LiveName, Phase, Step } from '../../core';
-
-const phases: Readonly<Record<Phase, string>> = {
-  ramp: 'Ramp',
-  taxi: 'Taxi',
-  'line-up': 'Line-up',
-  roll: 'Roll',
-  climb: 'Climb',
-  recovery: 'Recovery',
-  after: 'After',
-};
+import type { ConditionFact, EditFaultCode, LiveName, Step } from '../../core';
+import { phaseWords } from '../../parts/procedure.en';
 
 const kinds: Readonly<Record<Step['kind'], string>> = {
   do: 'Do',
@@ -137,7 +128,7 @@ export const words = {
   refused: 'It was not kept:',
   keepFailed: 'It could not be kept here. It stays in this window.',
   name: 'Name',
-  phases,
+  phases: phaseWords,
   kinds,
   kindHints,
   part: (name: string, count: number) => `${name}, ${steps(count)}`,

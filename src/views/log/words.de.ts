@@ -1,27 +1,8 @@
 /** The words of Log, in German. */
 
-import type { Moment, Phase } from '../../core';
+import { momentWords, phaseWords } from '../../parts/procedure.de';
 import type { Translated } from '../../parts/translated';
 import type { words as english } from './words.en';
-
-const moments: Readonly<Record<Moment, string>> = {
-  'off chocks': 'Off-Block',
-  'brakes released': 'Bremsen los',
-  stopping: 'Abbruch',
-  airborne: 'In der Luft',
-  landed: 'Gelandet',
-  'on chocks': 'On-Block',
-};
-
-const phases: Readonly<Record<Phase, string>> = {
-  ramp: 'Vorfeld',
-  taxi: 'Rollen',
-  'line-up': 'Aufrollen',
-  roll: 'Start',
-  climb: 'Steigflug',
-  recovery: 'Anflug',
-  after: 'Danach',
-};
 
 /** The sealed figures that have a name here; another stands under its own. */
 const figures: Readonly<Record<string, string>> = {
@@ -64,7 +45,7 @@ export const words: Translated<typeof english> = {
     flight: 'In der Luft',
     landings: 'Landungen',
   },
-  stampNow: (moment) => `Jetzt ${moments[moment]}`,
+  stampNow: (moment) => `Jetzt ${momentWords[moment]}`,
   saveCsv: 'Als CSV speichern',
   saveJson: 'Als JSON speichern',
   bring: 'Flugbuch einlesen',
@@ -79,8 +60,8 @@ export const words: Translated<typeof english> = {
   held: (held) => `${held} zurückgestellt`,
   cannot: (count) => (count === 1 ? '1 ging nicht' : `${count} gingen nicht`),
   noted: (count) => (count === 1 ? 'eine Notiz' : `${count} Notizen`),
-  moments,
-  phases,
+  moments: momentWords,
+  phases: phaseWords,
   figures,
   units,
   sheet: {

@@ -1,25 +1,7 @@
 /** The words of Log. */
 
-import type { LogMoment, Moment, Phase } from '../../core';
-
-const moments: Readonly<Record<Moment, string>> = {
-  'off chocks': 'Off chocks',
-  'brakes released': 'Brakes released',
-  stopping: 'Stopping',
-  airborne: 'Airborne',
-  landed: 'Landed',
-  'on chocks': 'On chocks',
-};
-
-const phases: Readonly<Record<Phase, string>> = {
-  ramp: 'Ramp',
-  taxi: 'Taxi',
-  'line-up': 'Line-up',
-  roll: 'Roll',
-  climb: 'Climb',
-  recovery: 'Recovery',
-  after: 'After',
-};
+import type { LogMoment } from '../../core';
+import { momentWords, phaseWords } from '../../parts/procedure.en';
 
 /** The sealed figures that have a name here; another stands under its own. */
 const figures: Readonly<Record<string, string>> = {
@@ -60,7 +42,7 @@ export const words = {
     flight: 'In the air',
     landings: 'Landings',
   },
-  stampNow: (moment: LogMoment) => `${moments[moment]} now`,
+  stampNow: (moment: LogMoment) => `${momentWords[moment]} now`,
   saveCsv: 'Save as CSV',
   saveJson: 'Save as JSON',
   bring: 'Bring a log',
@@ -75,8 +57,8 @@ export const words = {
   held: (held: number) => `${held} held back`,
   cannot: (count: number) => `${count} could not be done`,
   noted: (count: number) => (count === 1 ? 'a note' : `${count} notes`),
-  moments,
-  phases,
+  moments: momentWords,
+  phases: phaseWords,
   figures,
   units,
   sheet: {

@@ -1,5 +1,6 @@
 /** The words of Print, and of the printed cards, in German. */
 
+import { phaseWords } from '../../parts/procedure.de';
 import type { Translated } from '../../parts/translated';
 import type { words as english } from './words.en';
 
@@ -13,15 +14,7 @@ export const words: Translated<typeof english> = {
   print: 'Drucken',
   failed: 'Das ist gerade nicht zu bekommen.',
   preview: 'So werden die Karten',
-  phases: {
-    ramp: 'Vorfeld',
-    taxi: 'Rollen',
-    'line-up': 'Aufrollen',
-    roll: 'Start',
-    climb: 'Steigflug',
-    recovery: 'Anflug',
-    after: 'Danach',
-  },
+  phases: phaseWords,
   when: (condition) => `Falls ${condition}: `,
   /** A fact of a condition, as it holds and as it does not: without a verb, so that it fits behind “falls”. */
   facts: {

@@ -1,6 +1,6 @@
 /** The words of Print, and of the printed cards. */
 
-import type { Phase } from '../../core';
+import { phaseWords } from '../../parts/procedure.en';
 
 export const words = {
   title: (name: string) => `Print ${name}`,
@@ -12,15 +12,7 @@ export const words = {
   print: 'Print',
   failed: 'It could not be had just now.',
   preview: 'The cards as they will be',
-  phases: {
-    ramp: 'Ramp',
-    taxi: 'Taxi',
-    'line-up': 'Line-up',
-    roll: 'Roll',
-    climb: 'Climb',
-    recovery: 'Recovery',
-    after: 'After',
-  } as Readonly<Record<Phase, string>>,
+  phases: phaseWords,
   when: (condition: string) => `If ${condition}: `,
   /** A fact of a condition, as it holds and as it does not. */
   facts: {
