@@ -1,7 +1,7 @@
 /** When it goes wrong, and when it goes on otherwise than planned: lists, a go-around, another take-off. */
 
 import type { Page } from 'playwright-core';
-import { misfits, resize } from './fitting';
+import { misfits, resize, SIZES } from './fitting';
 import { describe, expect, test } from './harness';
 import {
   clockOf,
@@ -218,13 +218,7 @@ test('lists and landings fit every screen', async ({ open: window }) => {
   await toAirborne(page);
   const found: string[] = [];
   const look = async (scene: string) => {
-    for (const [width, height] of [
-      [360, 640],
-      [390, 844],
-      [640, 360],
-      [820, 1180],
-      [1180, 820],
-    ] as const) {
+    for (const [width, height] of SIZES) {
       await resize(page, { width, height });
       const where = `${scene} at ${width} x ${height}`;
       for (const theme of ['day', 'night'] as const) {

@@ -2,7 +2,7 @@
 
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
-import { THEMES, wear } from './themes';
+import { THEMES, type Theme, wear } from './themes';
 
 const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 
@@ -12,27 +12,30 @@ const EVERYTHING = {
   rules: { 'color-contrast-enhanced': { enabled: true } },
 };
 
-/** A theme changes colours and nothing else. */
-const COLOURS = {
-  runOnly: { type: 'rule' as const, values: ['color-contrast', 'color-contrast-enhanced'] },
+/** What another theme changes: colours, and by night the size of letters and so of keys. */
+const LOOKS = {
+  runOnly: {
+    type: 'rule' as const,
+    values: ['color-contrast', 'color-contrast-enhanced', 'target-size'],
+  },
 };
 
 /**
- * What axe objects to in the page as it stands, in every theme; one line each: the theme, the rule,
- * where, and why. An empty list is what tests want.
+ * What axe objects to in the page as it stands, in the themes asked for; one line each: the theme, the
+ * rule, where, and why. An empty list is what tests want.
  */
-export async function objections(page: Page): Promise<string[]> {
+export async function objections(page: Page, themes: readonly Theme[] = THEMES): Promise<string[]> {
   const found: string[] = [];
-  for (const theme of THEMES) {
+  for (const theme of themes) {
     await wear(page, theme);
-    const objected = await ask(page, theme === 'day' ? EVERYTHING : COLOURS);
+    const objected = await ask(page, theme === 'day' ? EVERYTHING : LOOKS);
     found.push(...objected.map((objection) => `by ${theme}: ${objection}`));
   }
   await wear(page, 'day');
   return found;
 }
 
-async function ask(page: Page, about: typeof EVERYTHING | typeof COLOURS): Promise<string[]> {
+async function ask(page: Page, about: typeof EVERYTHING | typeof LOOKS): Promise<string[]> {
   const axe = new AxeBuilder({ page })
     .options(about)
     // One page without frames from elsewhere: no second window is needed to add the results up.

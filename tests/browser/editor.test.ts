@@ -3,9 +3,10 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { objections } from './accessible';
-import { controls, misfits, resize } from './fitting';
+import { controls, misfits, resize, SIZES } from './fitting';
 import { describe, expect, test } from './harness';
 import { beginSortie, due, EVENING, key, openPlace, read, setWind, tick, toSteps } from './pilot';
+import { THEMES, wear } from './themes';
 import { openStep, openWriting, responseEntry, rowsIn, saidIn, sheet } from './writing';
 
 /** From the first start to the sheet. */
@@ -335,20 +336,17 @@ test('every text fits, every key is large enough, and axe has nothing to say', {
   await beginWriting(page);
   const found: string[] = [];
   const look = async (scene: string) => {
-    for (const [width, height] of [
-      [360, 640],
-      [640, 360],
-      [390, 844],
-      [1180, 820],
-      [820, 1180],
-    ] as const) {
+    for (const [width, height] of SIZES) {
       await resize(page, { width, height });
       const where = `${scene} at ${width} x ${height}`;
-      found.push(...(await misfits(page)).map((misfit) => `${where}: ${misfit}`));
-      // The narrowest is where keys are smallest.
-      if (width !== 360) continue;
-      for (const { name, width: wide, height: high } of await controls(page))
-        if (Math.min(wide, high) + 1 < 44) found.push(`${where}: ${name} ${wide} x ${high}`);
+      for (const theme of THEMES) {
+        await wear(page, theme);
+        found.push(...(await misfits(page)).map((misfit) => `${where} by ${theme}: ${misfit}`));
+        // The narrowest is where keys are smallest.
+        if (width !== 360) continue;
+        for (const { name, width: wide, height: high } of await controls(page))
+          if (Math.min(wide, high) + 1 < 44) found.push(`${where}: ${name} ${wide} x ${high}`);
+      }
     }
     found.push(...(await objections(page)).map((objection) => `${scene}, ${objection}`));
   };

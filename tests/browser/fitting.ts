@@ -11,6 +11,15 @@ export interface Control {
   readonly height: number;
 }
 
+/** What a part of the app is looked at in, from the smallest phone on, upright and on its side, CSS px. */
+export const SIZES = [
+  [360, 640],
+  [390, 844],
+  [640, 360],
+  [820, 1180],
+  [1180, 820],
+] as const;
+
 /** A frame or two of the real clock, in which what stands on a changed screen is laid out anew. */
 const LAID_OUT_MS = 60;
 

@@ -2,9 +2,10 @@
 
 import type { Page } from 'playwright-core';
 import { objections } from './accessible';
-import { controls, misfits, resize } from './fitting';
+import { controls, misfits, resize, SIZES } from './fitting';
 import { describe, expect, test } from './harness';
 import { AIRCRAFT, beginSortie, EVENING, FIELD, key, read, sortieKey } from './pilot';
+import { THEMES, wear } from './themes';
 
 const TOURER = 'Pask Tussock';
 
@@ -213,21 +214,18 @@ test('the load sheet fits, a finger finds its keys, and axe has nothing to say',
   for (const load of ['Usual', 'Four up']) {
     await sheet(page).getByRole('button', { name: load, exact: true }).click();
     if (load === 'Four up') await sheet(page).getByLabel('Baggage, kg').fill('80');
-    for (const [width, height] of [
-      [360, 640],
-      [390, 844],
-      [640, 360],
-      [820, 1180],
-      [1180, 820],
-    ] as const) {
+    for (const [width, height] of SIZES) {
       await resize(page, { width, height });
       const where = `${load} at ${width} x ${height}`;
-      found.push(...(await misfits(page)).map((misfit) => `${where}: ${misfit}`));
-      found.push(
-        ...(await controls(page))
-          .filter((control) => Math.min(control.width, control.height) + 1 < 44)
-          .map((control) => `${where}: ${control.name} ${control.width} x ${control.height}`),
-      );
+      for (const theme of THEMES) {
+        await wear(page, theme);
+        found.push(...(await misfits(page)).map((misfit) => `${where} by ${theme}: ${misfit}`));
+        found.push(
+          ...(await controls(page))
+            .filter((control) => Math.min(control.width, control.height) + 1 < 44)
+            .map((control) => `${where}: ${control.name} ${control.width} x ${control.height}`),
+        );
+      }
     }
     found.push(...(await objections(page)).map((objection) => `${load}, ${objection}`));
   }

@@ -15,9 +15,9 @@ export const key = (page: Page, name: string | RegExp): Locator =>
   page.getByRole('button', { name, exact: typeof name === 'string' });
 
 /** Goes from the first start to the entry where winds are typed. */
-export async function beginSortie(page: Page): Promise<void> {
+export async function beginSortie(page: Page, aircraft = AIRCRAFT): Promise<void> {
   await page.getByRole('button', { name: 'Understood' }).click();
-  await page.getByRole('button', { name: AIRCRAFT }).click();
+  await page.getByRole('button', { name: aircraft }).click();
   await page.getByRole('button', { name: new RegExp(`^${FIELD}`) }).click();
 }
 
@@ -53,8 +53,8 @@ export async function openPlace(page: Page, name: string): Promise<void> {
 }
 
 /** From the first start to the first step, with runway 28 in use in a wind that is good for it. */
-export async function toSteps(page: Page, wind = '27012G20KT'): Promise<void> {
-  await beginSortie(page);
+export async function toSteps(page: Page, wind = '27012G20KT', aircraft = AIRCRAFT): Promise<void> {
+  await beginSortie(page, aircraft);
   await setWind(page, wind);
   await page
     .getByRole('button', { name: /^Use \d\d/ })
