@@ -212,9 +212,11 @@ function Procedures() {
 /** A procedure by its name, with its language where that is not the page's. */
 function nameOf({ name, language }: ListedProcedure): ComponentChildren {
   const lang = langOf(language);
-  return lang === undefined
-    ? name
-    : marked(lang, (itself) => words.inLanguage(itself, languageName(lang)), name);
+  if (lang === undefined) return name;
+  // One piece to the key it stands on, which would leave out the blank between two.
+  return (
+    <span>{marked(lang, (itself) => words.inLanguage(itself, languageName(lang)), name)}</span>
+  );
 }
 
 /** The keys that draw a field, and mend the one in use. */
