@@ -177,7 +177,10 @@ test('for the left hand the rows of keys are mirrored, and read in the same orde
 test('beside the steps stands what the pilot chose', async ({ open }) => {
   const page = await open('tablet on its side', { at: EVENING });
   await toSteps(page);
-  expect(await page.locator('aside').getByRole('img', { name: /^Dial/ }).count()).toBe(1);
+  // The dial comes after the first answer.
+  await expect
+    .poll(() => page.locator('aside').getByRole('img', { name: /^Dial/ }).count())
+    .toBe(1);
   await openSortie(page);
   await page
     .getByRole('group', { name: 'Beside Steps' })
