@@ -76,14 +76,14 @@ export function isEnd(tokens: readonly Token[], at: number): boolean {
   return text.length === 1 && text === '=';
 }
 
-/** Where each statement begins and ends, `=` included, as indexes of tokens. */
-export function statementsOf(tokens: readonly Token[]): (readonly [start: number, end: number])[] {
-  const statements: (readonly [number, number])[] = [];
+/** Where each statement ends, `=` included, and the next begins: indexes of tokens, plus one. */
+export function endsOf(tokens: readonly Token[]): number[] {
+  const ends: number[] = [];
   let start = 0;
   // Types and modifiers alone do not make a statement: `METAR COR XHAR` is one.
   let begun = false;
   const close = (end: number) => {
-    if (end > start) statements.push([start, end]);
+    if (end > start) ends.push(end);
     start = end;
     begun = false;
   };
@@ -100,9 +100,9 @@ export function statementsOf(tokens: readonly Token[]): (readonly [start: number
       begun ||= !isType(text) && !isModifier(text);
     }
   }
-  if (start === 0 && tokens.length > 0) return [[0, tokens.length]];
+  if (start === 0 && tokens.length > 0) return [tokens.length];
   close(tokens.length);
-  return statements;
+  return ends;
 }
 
 /** What stands before the first group of the statement from `start` to `end`; tells `addWord` of each token. */

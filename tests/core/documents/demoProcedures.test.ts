@@ -2,7 +2,8 @@
 
 import { describe, expect, test } from 'vitest';
 import { factsIn } from '../../../src/core/procedure/condition';
-import { CONDITION_FACTS, PHASES } from '../../../src/core/procedure/phases';
+import { CONDITION_FACTS } from '../../../src/core/procedure/conditionFacts';
+import { PHASES } from '../../../src/core/procedure/phases';
 import type { Procedure, Step } from '../../../src/core/procedure/procedure';
 import { allSteps, demoAircraft, demoProcedures, stepsOf } from './demo';
 
