@@ -71,7 +71,7 @@ export function readStatement(
 
   const { written, wind, problems, unfinished } = observation;
   if (!written) {
-    const isMissing = hasWord(tokens, start, trend, 'NIL');
+    const isMissing = tokens.slice(start, trend).some(({ text }) => text === 'NIL');
     const mayGrow = mayGoOn(observation, parts, tokens.length);
     const code = isMissing ? 'wind-not-reported' : mayGrow ? 'incomplete' : 'no-wind';
     problems.push({ code, at: unfinished ?? whole });
@@ -81,11 +81,6 @@ export function readStatement(
   const kind = kindOf(heading, observation, parts);
   const north = kind === 'report' ? 'true' : 'unstated';
   return { kind, station, issued, wind, north, others: 0, spans, problems };
-}
-
-function hasWord(tokens: readonly Token[], start: number, end: number, word: string): boolean {
-  for (let i = start; i < end; i++) if (textAt(tokens, i) === word) return true;
-  return false;
 }
 
 /** Where the parts of a statement begin, as indexes of tokens. */
