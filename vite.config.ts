@@ -5,6 +5,7 @@ import { VitePWA } from 'vite-plugin-pwa';
 import { catalogue } from './tools/catalogue';
 import { chunks } from './tools/chunks';
 import { contentPolicy } from './tools/contentPolicy';
+import { languages } from './tools/languages';
 import { laterStyles } from './tools/laterStyles';
 import { manifest } from './tools/manifest';
 
@@ -69,9 +70,18 @@ export default defineConfig(({ command }) => ({
       output: {
         minify: true,
         codeSplitting: {
-          // All that the first answer needs is one file: it compresses better than eight, and none of
-          // them has to be read before the next is asked for.
-          groups: [{ name: 'first', tags: ['$initial'], test: (id) => !isLaterCore.test(id) }],
+          groups: [
+            // All that the first answer needs is one file: it compresses better than eight, and none
+            // of them has to be read before the next is asked for.
+            {
+              name: 'first',
+              tags: ['$initial'],
+              test: (id) => !isLaterCore.test(id),
+              priority: 1,
+            },
+            // So is what several of the later parts need: thirty small files are slow to ask for.
+            { name: 'shared', minShareCount: 2, test: /\/src\// },
+          ],
           // Or the door would take all that it names with it.
           includeDependenciesRecursively: false,
         },
@@ -93,6 +103,7 @@ export default defineConfig(({ command }) => ({
   plugins: [
     catalogue(`${here}airfields-demo`),
     contentPolicy(),
+    languages(`${here}src/`),
     chunks(here),
     laterStyles(),
     VitePWA({

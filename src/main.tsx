@@ -10,6 +10,7 @@ import { draft, typedWind } from './board/board';
 import { interruptWhenLeft } from './board/interruption';
 import { followAddress, place, sheet, watching } from './board/places';
 import { startClock } from './board/time';
+import { language } from './device/language';
 import { applyPreferences } from './device/preferences';
 import { watchPointers } from './parts/key/pointers';
 import { App } from './shell/App';
@@ -22,8 +23,11 @@ interruptWhenLeft();
 
 const page = document.getElementById('app');
 if (page !== null) {
-  // Nothing is shown before the record is read: a wrong place for a moment would be worse than none.
-  begin().finally(() => watching || render(<App />, page));
+  // Nothing is shown before the record is read, and the words are those of the page's language: a
+  // wrong place for a moment would be worse than none.
+  const words =
+    language === 'de' && import('./shell/german').then((german) => german.speakGerman());
+  Promise.allSettled([begin(), words]).then(() => watching || render(<App />, page));
 }
 
 /** After this long without a key a wind is taken as typed, ms. */

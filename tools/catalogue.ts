@@ -1,6 +1,7 @@
 /**
- * Makes `virtual:lapstrip-catalogue`: the list of the documents that come with the app, and a
- * loader for each, so that what is not flown today is not downloaded today.
+ * Makes `virtual:lapstrip-catalogue` and `virtual:lapstrip-procedures`: the lists of the documents
+ * that come with the app, and a loader for each, so that what is not flown today is not downloaded
+ * today. The procedures are a list of their own, which the first answer can do without.
  *
  * Every document passes its schema here, once, when the app is built. A document that does not
  * stops the build with its file, the place in it and what is wrong there; the app never meets one.
@@ -14,6 +15,7 @@ import type { Plugin } from 'vite';
 import type { Hash } from '../src/core';
 import { aircraftSchema } from '../src/core/aircraft/aircraft.schema';
 import { fieldSchema } from '../src/core/airfield/field.schema';
+import { languageOf } from '../src/core/procedure/language';
 import { procedureSchema } from '../src/core/procedure/procedure.schema';
 import { HASH_LENGTH, hashedBytes } from '../src/exchange/hash';
 import { faults } from '../src/views/sortie/documentWords.en';
@@ -85,6 +87,7 @@ export function readCatalogue(folder: string): Entry[] {
 }
 
 const LIST = 'virtual:lapstrip-catalogue';
+const PROCEDURES = 'virtual:lapstrip-procedures';
 /** All documents whole, in one file: they come after the first answer, and are stored together. */
 const WHOLE = 'virtual:lapstrip-documents';
 /** Before the name of a document without what the first answer can do without: each a file of its own. */
@@ -93,37 +96,47 @@ const PLAIN = 'virtual:lapstrip-plain/';
 /** A document's module is named for its kind and code, and so is its chunk: `field-xhar`. */
 const nameOf = ({ kind, document }: Entry) => `${kind}-${document.code.toLowerCase()}`;
 
-/** What the first answer needs of a document: an aircraft without its physics and its loading, a field without its taxi plan. */
+/**
+ * What the first answer needs of a document: an aircraft without its physics and its loading, a field
+ * without its taxi plan, and of neither what it is about.
+ */
 function plainOf(document: Checked): object {
+  const about = '';
   if ('taxi' in document && 'runways' in document)
-    return { ...document, about: firstSentence(document.about), taxi: { nodes: [], edges: [] } };
+    return { ...document, about, taxi: { nodes: [], edges: [] } };
   if (!('performance' in document || 'load' in document)) return document;
   const { performance: _p, load: _l, ...plain } = document;
-  return plain;
+  return { ...plain, about };
 }
 
 const firstSentence = (text: string): string => text.replace(/\. .*/s, '.');
 
-function listModule(entries: readonly Entry[]): string {
+/** What a list says of a document beside its code and its name. */
+function saidOf({ kind, document }: Entry): object {
+  // Fields are chosen from a list that says in a sentence what they are.
+  if (kind === 'field') return { about: firstSentence(document.about) };
+  return 'phases' in document
+    ? { aircraft: document.aircraft, language: languageOf(document) }
+    : {};
+}
+
+function listModule(name: string, entries: readonly Entry[]): string {
   const lines = entries.map((entry) => {
-    const { code, name, about } = entry.document;
+    const { kind, hash, document } = entry;
     const shown = {
-      kind: entry.kind,
-      code,
-      name,
-      hash: entry.hash,
-      // Fields are chosen from a list that says in a sentence what they are.
-      ...(entry.kind === 'field' ? { about: firstSentence(about) } : {}),
-      ...('aircraft' in entry.document ? { aircraft: entry.document.aircraft } : {}),
+      ...{ kind, code: document.code, name: document.name, hash },
+      ...saidOf(entry),
     };
-    const file = nameOf(entry);
-    const plain = `() => import(${JSON.stringify(PLAIN + file)}).then((m) => m.default)`;
+    const plain = `() => import(${JSON.stringify(PLAIN + nameOf(entry))}).then((m) => m.default)`;
     // A procedure is not asked for before the first answer.
-    const loaders = `load: whole('${file}')${entry.kind === 'procedure' ? '' : `, loadPlain: ${plain}`}`;
-    return `{ ...${JSON.stringify(shown)}, ${loaders} },`;
+    const loadPlain = kind === 'procedure' ? '' : `, loadPlain: ${plain}`;
+    return `{ ...${JSON.stringify(shown)}${loadPlain} },`;
   });
-  return `const whole = (name) => () => import('${WHOLE}').then((m) => m.default[name]);
-export const catalogue = [\n${lines.join('\n')}\n];`;
+  return `const whole = (listed) => ({
+  ...listed,
+  load: () => import('${WHOLE}').then((m) => m.default[listed.hash]),
+});
+export const ${name} = [\n${lines.join('\n')}\n].map(whole);`;
 }
 
 /** The plugin; `folder` holds `fields/`, `aircraft/` and `procedures/`. */
@@ -136,15 +149,21 @@ export function catalogue(folder: string): Plugin {
   return {
     name: 'lapstrip-catalogue',
     resolveId(id) {
-      return id === LIST || id === WHOLE || id.startsWith(PLAIN) ? `\0${id}` : undefined;
+      const isOurs = id === LIST || id === PROCEDURES || id === WHOLE || id.startsWith(PLAIN);
+      return isOurs ? `\0${id}` : undefined;
     },
     load(id) {
       if (id === `\0${LIST}`) {
         for (const { file } of read()) this.addWatchFile(file);
-        return listModule(read());
+        const first = read().filter(({ kind }) => kind !== 'procedure');
+        return listModule('catalogue', first);
+      }
+      if (id === `\0${PROCEDURES}`) {
+        const procedures = read().filter(({ kind }) => kind === 'procedure');
+        return listModule('procedures', procedures);
       }
       if (id === `\0${WHOLE}`) {
-        const whole = Object.fromEntries(read().map((entry) => [nameOf(entry), entry.document]));
+        const whole = Object.fromEntries(read().map(({ hash, document }) => [hash, document]));
         return `export default ${JSON.stringify(whole)};`;
       }
       const found = read().find((entry) => id === `\0${PLAIN}${nameOf(entry)}`);

@@ -19,7 +19,7 @@ const range = (first, last) =>
   Array.from({ length: last - first + 1 }, (_, i) => String.fromCodePoint(first + i)).join('');
 
 /** ASCII, the letters and signs of Latin-1, and the marks of good typesetting that the faces hold. */
-const CHARACTERS = `${range(0x20, 0x7e)}${range(0xa0, 0xff)}ŒœŸ–—…’‘“”•−\u2009`;
+const CHARACTERS = `${range(0x20, 0x7e)}${range(0xa0, 0xff)}ŒœŸ–—…’‘“”„•−\u2009`;
 
 /** Kerning, figures of one width, and accents put where they belong. Neither face has `zero`. */
 const FEATURES = ['kern', 'tnum', 'ccmp', 'mark', 'mkmk'];

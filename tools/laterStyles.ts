@@ -10,6 +10,7 @@ const HELPER = '\0vite/preload-helper.js';
 
 const CODE = `
 const styles = {};
+for (const { href } of document.styleSheets) styles[href] = 0;
 const style = (href) => (styles[href] ??= new Promise((loaded, failed) => {
   const link = document.createElement('link');
   link.rel = 'stylesheet';

@@ -42,7 +42,11 @@ function check(title, tool, ...args) {
 /** Adds up what vitest reports. A file that could not even be read counts as one failure. */
 function tests(project) {
   const report = join(reports, `${project}.json`);
-  const options = ['--reporter=dot', '--reporter=json', `--outputFile.json=${report}`];
+  const options = [
+    ...['--reporter=dot', '--reporter=json', `--outputFile.json=${report}`],
+    // Every core: by itself it leaves one free.
+    '--maxWorkers=100%',
+  ];
   const content = run(`${project} tests`, VITEST, 'run', '--project', project, ...options);
   let failed = 0;
   try {

@@ -1,10 +1,9 @@
 /** What the pilot chooses: field, aircraft, runway end, clock, limits. */
 
-import type { ListedAircraft, ListedField, ListedProcedure } from 'virtual:lapstrip-catalogue';
+import type { ListedAircraft, ListedField } from 'virtual:lapstrip-catalogue';
 import type { Chosen, Event, Inputs } from '../core';
 import { add, undoable } from './adding';
 import { inputs, purpose, sortie, wind } from './board';
-import { procedureFor } from './documents';
 import { typing } from './places';
 import { setWind } from './windEntry';
 
@@ -24,23 +23,18 @@ export function chooseField(field: ListedField): void {
   if (!first) undoable.value = { what: 'field', entries };
 }
 
-/** Takes another aircraft, with the procedure it is flown with, and its usual load. */
+/** Takes another aircraft, with the procedure it is usually flown with, and its usual load. */
 export function chooseAircraft(aircraft: ListedAircraft): void {
   if (aircraft.hash === inputs.value.aircraft) return;
   takeUp({
     aircraft: aircraft.hash,
-    procedure: procedureFor(aircraft.code)?.hash ?? null,
+    procedure: null,
     load: null,
   });
 }
 
-/** Takes another procedure for the aircraft. */
-export function chooseProcedure(procedure: ListedProcedure): void {
-  if (procedure.hash !== inputs.value.procedure) takeUp({ procedure: procedure.hash });
-}
-
 /** The steps begun so far are left where they are; those of what is taken up begin anew. */
-function takeUp(chosen: Partial<Inputs>): void {
+export function takeUp(chosen: Partial<Inputs>): void {
   const { run } = sortie.value;
   // Before there is a field, nothing was chosen that could be missed.
   const first = inputs.value.aircraft === null || inputs.value.field === null;

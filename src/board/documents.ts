@@ -16,24 +16,13 @@ export type Listed = ListedField | ListedAircraft | ListedProcedure;
 /** Documents that the pilot brought, as they are listed beside those that come with the app. */
 export const own = signal<readonly Listed[]>([]);
 
-/** All there are to choose from. */
-export const all = computed((): readonly Listed[] => [...catalogue, ...own.value]);
+const first = computed((): readonly Listed[] => [...catalogue, ...own.value]);
 
 /** The fields to choose from. */
-export const fields = computed(() => all.value.filter((listed) => listed.kind === 'field'));
+export const fields = computed(() => first.value.filter((listed) => listed.kind === 'field'));
 
 /** The aircraft to choose from. */
-export const aircraft = computed(() => all.value.filter((listed) => listed.kind === 'aircraft'));
-
-/** The procedures an aircraft can be flown with; the pilot's own come last. */
-export const proceduresFor = (aircraftCode: string): readonly ListedProcedure[] =>
-  all.value
-    .filter((listed) => listed.kind === 'procedure')
-    .filter((procedure) => procedure.aircraft === aircraftCode);
-
-/** The procedure an aircraft is flown with unless another is chosen: the pilot's own before that of the app. */
-export const procedureFor = (aircraftCode: string): ListedProcedure | undefined =>
-  proceduresFor(aircraftCode).at(-1);
+export const aircraft = computed(() => first.value.filter((listed) => listed.kind === 'aircraft'));
 
 /** Documents in hand, by hash. They never change, so they are loaded once. */
 const inHand = signal<ReadonlyMap<Hash, unknown>>(new Map());
@@ -46,14 +35,19 @@ export function hold(hash: Hash, content: unknown): void {
 
 /**
  * A document by its name, or null while it is loading, which the first question begins. What the
- * catalogue and the record hold has passed its schema where it entered.
+ * catalogue and the record hold has passed its schema where it entered. `listed` is what comes with
+ * the app of its kind.
  */
-export function documentOf<T>(record: Record, hash: Hash | null): T | null {
+export function documentOf<T>(
+  record: Record,
+  hash: Hash | null,
+  listed: readonly Listed[] = catalogue,
+): T | null {
   if (hash === null) return null;
   const content = inHand.value.get(hash);
   if (content === undefined && !asked.has(hash)) {
     asked.add(hash);
-    void load(record, hash);
+    void load(record, hash, listed);
   }
   return (content as T | undefined) ?? null;
 }
@@ -65,11 +59,11 @@ const plainInHand = new Map<Hash, Record>();
 /** Takes in hand whole what the first answer could do with a part of. */
 export async function loadWholeDocuments(): Promise<void> {
   whole = true;
-  for (const [hash, record] of plainInHand) await load(record, hash);
+  for (const [hash, record] of plainInHand) await load(record, hash, catalogue);
 }
 
-async function load(record: Record, hash: Hash): Promise<void> {
-  const listed = catalogue.find((candidate: Listed) => candidate.hash === hash);
+async function load(record: Record, hash: Hash, among: readonly Listed[]): Promise<void> {
+  const listed = among.find((candidate) => candidate.hash === hash);
   try {
     if (!whole && listed !== undefined && 'loadPlain' in listed) {
       plainInHand.set(hash, record);

@@ -9,6 +9,7 @@ import {
   stepsStage,
   taxiStage,
 } from '../core';
+import { chosenProcedure, procedures } from './allDocuments';
 import { documents, enteredText, inputs, record, settled, sortie, steady, wind } from './board';
 import { documentOf } from './documents';
 import { sheetOfToday } from './load';
@@ -17,7 +18,7 @@ import { air, lookUps, today } from './today';
 
 /** The procedure: a sortie that is being flown keeps to the one it was begun with. */
 export const procedure = computed(() =>
-  documentOf<Procedure>(record, sortie.value.run?.procedure ?? inputs.value.procedure),
+  documentOf<Procedure>(record, sortie.value.run?.procedure ?? chosenProcedure.value, procedures),
 );
 
 export const numbers = computed(() => numbersStage(documents.value.aircraft));

@@ -14,8 +14,8 @@ import {
   tieKey,
 } from '../core';
 import { add } from './adding';
+import { all, chosenProcedure } from './allDocuments';
 import { inputs, sortie, sorties } from './board';
-import { all } from './documents';
 import { procedure } from './flight';
 
 /** So many sorties are spoken of, and so many are looked through for them: some fly several aircraft by turns. */
@@ -38,7 +38,7 @@ export const habits = computed((): readonly Habit[] => {
   if (by === null) return [];
   const codes = new Map(all.value.map(({ hash, code }) => [hash, code]));
   const isSame = (hash: Hash | null) =>
-    hash !== null && (hash === inputs.value.procedure || codes.get(hash) === by.code);
+    hash !== null && (hash === chosenProcedure.value || codes.get(hash) === by.code);
   const said: SortieHabits[] = [];
   const names = [...sorties.value.keys()].filter((id) => id !== sortie.value.id);
   for (const id of names.slice(-LOOKED_THROUGH).reverse()) {

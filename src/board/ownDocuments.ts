@@ -2,10 +2,11 @@
 
 import type { ListedField, ListedProcedure } from 'virtual:lapstrip-catalogue';
 import { signal } from '@preact/signals';
-import type { Hash, Procedure } from '../core';
+import { type Hash, languageOf, type Procedure } from '../core';
 import type { KeptDocument } from '../record/store';
+import { all } from './allDocuments';
 import { record } from './board';
-import { all, hold, type Listed, own } from './documents';
+import { hold, type Listed, own } from './documents';
 
 /** A version of a procedure that the pilot wrote. */
 export interface OwnVersion {
@@ -56,7 +57,9 @@ const newest = (): readonly Listed[] =>
 function listed({ hash, kind, content }: Omit<KeptDocument, 'own'>): Listed {
   const { code, name, about, aircraft } = content as ListedField & ListedProcedure;
   const load = async () => content;
-  return { kind, hash, code, name, about, aircraft, load } as Listed;
+  const ofKind =
+    kind === 'procedure' ? { aircraft, language: languageOf(content as Procedure) } : { about };
+  return { kind, hash, code, name, load, ...ofKind } as Listed;
 }
 
 function versionIn({ hash, kind, content }: KeptDocument): OwnVersion | null {

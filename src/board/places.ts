@@ -54,8 +54,10 @@ export type Sheet =
 
 const isPlace = (name: string): name is Place => PLACES.some((known) => known === name);
 
+const isWatch = () => globalThis.location?.hash === '#/watch';
+
 /** This window only shows what the others do: it has no keys, and adds nothing to the record. */
-export const watching = globalThis.location?.hash === '#/watch';
+export const watching = isWatch();
 
 function placeInAddress(): Place {
   const name = (globalThis.location?.hash ?? '').replace(/^#\/?/, '').split('?')[0] ?? '';
@@ -107,7 +109,9 @@ export async function takeFromAddress(): Promise<void> {
 /** Opens what the address names when it is changed by hand, by a shortcut or by a link. */
 export function followAddress(): void {
   addEventListener('hashchange', () => {
-    if (location.hash.includes('?')) void takeFromAddress();
+    // Whether a window writes is settled when it is opened.
+    if (isWatch() !== watching) location.reload();
+    else if (location.hash.includes('?')) void takeFromAddress();
     else openPlace(placeInAddress());
   });
 }

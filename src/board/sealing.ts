@@ -1,6 +1,7 @@
 /** Sealing what the pilot was told: figures as they are shown at a moment that counts. */
 
 import type { Event, Figure, SealedFigure, Unit } from '../core';
+import { chosenProcedure } from './allDocuments';
 import { enteredWind, inputs, settled, sortie, wind } from './board';
 import { numbers } from './flight';
 import { sheetOfToday } from './load';
@@ -9,7 +10,7 @@ import { air, today } from './today';
 /** The figures as they are shown now, and the documents they come from. */
 export function seal(): Event {
   const { field, aircraft } = inputs.value;
-  const procedure = sortie.value.run?.procedure ?? inputs.value.procedure;
+  const procedure = sortie.value.run?.procedure ?? chosenProcedure.value;
   const documents = Object.fromEntries(
     Object.entries({ field, aircraft, procedure }).flatMap(([kind, hash]) =>
       hash === null ? [] : [[kind, hash]],

@@ -24,9 +24,10 @@ import {
 } from '../exchange/recordFile';
 import { type Merged, mergeBrought, wholeRecord } from '../record/past';
 import type { KeptDocument } from '../record/store';
+import { all } from './allDocuments';
 import { record } from './board';
 import { gather } from './codes';
-import { all, type Listed } from './documents';
+import type { Listed } from './documents';
 import { addOwnDocument, listOwnDocuments } from './ownDocuments';
 
 /** A document to be given away. */

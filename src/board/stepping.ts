@@ -22,6 +22,7 @@ import {
 } from '../core';
 import { newId } from '../record/record';
 import { add, addTo, undoable } from './adding';
+import { chosenProcedure } from './allDocuments';
 import { inputs, record, sortie } from './board';
 import { procedure, steps } from './flight';
 import { openPlace } from './places';
@@ -31,8 +32,11 @@ import { wallNowMs } from './time';
 /** The run to tick in: the procedure's, begun with its first tick. */
 function openRun(): { readonly id: Id; readonly events: readonly Event[] } | null {
   const { run } = sortie.value;
-  if (run !== null && run.procedure === inputs.value.procedure) return { id: run.id, events: [] };
-  const { procedure } = inputs.value;
+  const { procedure: chosen } = inputs.value;
+  // What is usual may change under way, as with the language of the page; only a choice begins anew.
+  if (run !== null && (chosen === null || run.procedure === chosen))
+    return { id: run.id, events: [] };
+  const procedure = chosenProcedure.value;
   if (procedure === null) return null;
   const id = newId();
   return { id, events: [{ kind: 'open', run: id, procedure, list: null }] };
@@ -104,7 +108,7 @@ const hasList = (list: ListId) => procedure.value?.lists.some(({ id }) => id ===
 export function openList(list: ListId): void {
   const { run, lists } = sortie.value;
   const begun = openRun();
-  const flown = run?.procedure ?? inputs.value.procedure;
+  const flown = run?.procedure ?? chosenProcedure.value;
   if (begun === null || flown === null || !hasList(list)) return;
   undoable.value = null;
   openPlace('steps');

@@ -4,7 +4,8 @@ import { computed, effect, signal, untracked } from '@preact/signals';
 import type { Id, Rung } from '../core';
 import { isForemost } from '../device/foremost';
 import { kept } from '../device/kept';
-import { fallSilent, followVoices, say, voiceFor, voices } from '../device/speech';
+import { pageLanguage } from '../device/pageLanguage';
+import { fallSilent, followVoices, type Said, say } from '../device/speech';
 import { asksToRepeat } from './actions';
 import { sortie } from './board';
 import { sayAgain } from './card';
@@ -49,10 +50,10 @@ export function setVoicing(changed: Partial<Voicing>): void {
 
 /** What is said, in the words of the page's language. */
 export interface Sayings {
-  /** What is due; empty where nothing is. */
-  readonly due: () => string;
+  /** What is due, each part in its own language; empty where nothing is. */
+  readonly due: () => Said;
   /** The radio call that is due on Taxi; empty where none is. */
-  readonly call: () => string;
+  readonly call: () => Said;
   readonly gate: (rung: Rung) => string;
   /** That the gates are times. */
   readonly warning: string;
@@ -61,12 +62,13 @@ export interface Sayings {
 /** A gate that is late by more than this is not said: it would be wrong by then, ms. */
 const LATE_MS = 700;
 
-const language = () => document.documentElement.lang || 'en';
+/** Something in the language of the page. */
+const inPage = (text: string): Said => [{ text, language: pageLanguage() }];
 
-/** Says something now, by the voice and pace that are chosen. */
-export function sayNow(text: string): void {
+/** Says something now, by the voice and pace that are chosen; a text is in the language of the page. */
+export function sayNow(what: string | Said): void {
   const { voice, rate } = voicing.peek();
-  say(text, voiceFor(voice, voices.peek()), rate, language());
+  say(typeof what === 'string' ? inPage(what) : what, voice, rate);
 }
 
 const hasGates = computed(
@@ -88,7 +90,7 @@ export const warnsOfGates = computed(() => hasGates.value && moment.value === 'b
 
 /** Begins to read aloud, where that is wanted. */
 export function startVoice(sayings: Sayings): void {
-  followVoices(language().slice(0, 2));
+  followVoices();
   const isHeard = computed(() => voicing.value.on && isForemost.value && stepsShown.value);
   effect(() => {
     const due = dueName.value;
@@ -96,7 +98,7 @@ export function startVoice(sayings: Sayings): void {
     // What was being said was for what was due before.
     fallSilent();
     if (isAway.value || due === '' || moment.value === 'airborne') return;
-    untracked(() => sayNow(`${sayings.due()} ${warning(sayings)}`.trim()));
+    untracked(() => sayNow([...sayings.due(), ...inPage(warning(sayings))]));
   });
   // On Taxi, where no step is shown, the call that comes next is.
   const callHeard = computed(() =>
@@ -133,7 +135,10 @@ function followRepeats(sayings: Sayings): void {
     untracked(() => {
       const rungs = moment.value === 'airborne' ? (ladder.value?.rungs ?? []) : [];
       if (rungs.length > 0) sayNow(rungs.map(sayings.gate).join(' '));
-      else sayNow((isTaxi.value && !stepsShown.value && sayings.call()) || sayings.due());
+      else {
+        const call = isTaxi.value && !stepsShown.value ? sayings.call() : [];
+        sayNow(call.length > 0 ? call : sayings.due());
+      }
     });
   });
 }

@@ -27,9 +27,9 @@ import {
 import { documentHash } from '../exchange/hash';
 import { newId } from '../record/record';
 import { forgetUnkept, readUnkept, writeUnkept } from '../record/unkept';
-import { inputs, record, sortie, steady } from './board';
+import { all, chosenProcedure } from './allDocuments';
+import { record, sortie, steady } from './board';
 import { setInputs } from './choices';
-import { all } from './documents';
 import { addOwnDocument, listOwnDocuments, type OwnVersion, ownVersions } from './ownDocuments';
 import { wallNowMs } from './time';
 
@@ -219,7 +219,7 @@ async function keepOriginal({ hash, content }: Named): Promise<void> {
 
 /** Takes the version for the next run, where the procedure is the one in use. A run that is begun keeps its own. */
 function fly(hash: Hash, code: string): 'now' | 'next' | 'not' {
-  const chosen = inputs.value.procedure;
+  const chosen = chosenProcedure.value;
   const isInUse =
     versions.value.some((version) => version.hash === chosen) ||
     all.value.some((one) => one.kind === 'procedure' && one.hash === chosen && one.code === code) ||

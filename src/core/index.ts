@@ -61,6 +61,7 @@ export {
   piecesOf,
   roundedLive,
 } from './procedure/facts';
+export { languageOf, primarySubtag } from './procedure/language';
 export {
   type Habit,
   type HabitKind,

@@ -1,4 +1,4 @@
-/** The documents that come with the app; tools/catalogue.ts makes this module when it is built. */
+/** The documents that come with the app; tools/catalogue.ts makes these modules when it is built. */
 declare module 'virtual:lapstrip-catalogue' {
   type Field = import('../core').Field;
   type Aircraft = import('../core').Aircraft;
@@ -26,9 +26,19 @@ declare module 'virtual:lapstrip-catalogue' {
     /** The same without what the first answer can do without: its physics and its loading. */
     readonly loadPlain: () => Promise<Aircraft>;
   };
-  /** `aircraft` is the code of the aircraft that the procedure is for. */
-  export type ListedProcedure = Listed<'procedure', Procedure> & { readonly aircraft: string };
+  export type ListedProcedure = Listed<'procedure', Procedure> & {
+    /** The code of the aircraft that it is for. */
+    readonly aircraft: string;
+    /** A BCP 47 tag. */
+    readonly language: string;
+  };
 
-  /** Fields, then aircraft, then procedures, each in the order of their codes. */
-  export const catalogue: readonly (ListedField | ListedAircraft | ListedProcedure)[];
+  /** Fields, then aircraft, each in the order of their codes. */
+  export const catalogue: readonly (ListedField | ListedAircraft)[];
+}
+
+/** The procedures, which the first answer can do without. */
+declare module 'virtual:lapstrip-procedures' {
+  /** In the order of their codes. */
+  export const procedures: readonly import('virtual:lapstrip-catalogue').ListedProcedure[];
 }

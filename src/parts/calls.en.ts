@@ -1,12 +1,9 @@
-/**
- * The calls, in words. Asking a controller: ICAO Doc 9432 and Doc 4444, ch. 12. Telling traffic: FAA
- * AIM 4-1-9, the field's name first and last. A call asks, tells or reports; it never says that
- * something is allowed.
- */
+/** What is read of a radio call, beside what is said: that is English on every page, in radio/calls.ts. */
 
-import type { Call, CallFacts, CallKind, Compass, Manner, Readback } from '../core';
-import { saidCallsign, saidEach, saidPoint, saidRunway, saidStand } from './spoken.en';
+import type { CallKind, Compass, Readback } from '../core';
+import { saidPoint, saidRunway } from './radio/spelling';
 
+/** Where a departure turns to, as it is chosen on the screen. */
 export const compass: Record<Compass, string> = {
   n: 'north',
   ne: 'north-east',
@@ -27,140 +24,6 @@ export const callTitles: Record<CallKind, string> = {
   inbound: 'Inbound',
   vacated: 'Runway vacated',
 };
-
-/** Where the pilot says what only the pilot knows. */
-const YOUR_CALLSIGN = '… your callsign …';
-const YOUR_POSITION = '… your position and level …';
-
-const runway = ({ end }: CallFacts) => (end === null ? 'the runway' : `runway ${saidRunway(end)}`);
-
-const holding = ({ hold }: CallFacts) =>
-  hold === null ? null : `holding point ${saidPoint(hold)}`;
-
-const stand = ({ stand: name }: CallFacts) => (name === null ? null : saidStand(name));
-
-const via = ({ via: names }: CallFacts) =>
-  names.length === 0
-    ? ''
-    : ` via ${names.map((name) => (/\d\d/.test(name) ? `runway ${saidRunway(name)}` : saidPoint(name))).join(', ')}`;
-
-const towards = ({ departTo }: CallFacts) =>
-  departTo === null ? '' : ` to the ${compass[departTo]}`;
-
-const crossed = ({ crossing }: CallFacts) =>
-  crossing === null ? 'the runway' : `runway ${saidRunway(crossing.runway)}`;
-
-const crossingPoint = ({ crossing }: CallFacts) => {
-  if (crossing?.hold) return `holding point ${saidPoint(crossing.hold)}`;
-  return crossing?.on ? saidPoint(crossing.on) : null;
-};
-
-type Message = (facts: CallFacts) => readonly (string | null)[];
-
-const departing: Message = (facts) => [
-  `${facts.intersection && facts.hold !== null ? `from ${saidPoint(facts.hold)}, ` : ''}departing${towards(facts)}`,
-];
-
-/** What is said between who is called, who calls, and, to traffic, the field again. */
-const MESSAGES: Record<CallKind, Record<Manner, Message>> = {
-  taxi: {
-    ask: (facts) => [
-      stand(facts),
-      facts.hold === null
-        ? `request taxi for ${runway(facts)}`
-        : `request taxi to ${holding(facts)}, ${runway(facts)}`,
-    ],
-    inform: (facts) => [stand(facts), `taxiing to ${runway(facts)}${via(facts)}`],
-    tell: (facts) => [stand(facts), `taxiing to ${runway(facts)}${via(facts)}`],
-  },
-  crossing: {
-    ask: (facts) => [
-      crossingPoint(facts) && `approaching ${crossingPoint(facts)}`,
-      `request cross ${crossed(facts)}`,
-    ],
-    inform: (facts) => [crossingPoint(facts), `about to cross ${crossed(facts)}`],
-    tell: (facts) => [
-      `crossing ${crossed(facts)}${facts.crossing?.on ? ` on ${saidPoint(facts.crossing.on)}` : ''}`,
-    ],
-  },
-  'line-up': {
-    ask: (facts) => [
-      holding(facts),
-      `${runway(facts)}${facts.backtrack ? ', request backtrack' : ''}`,
-      'ready for departure',
-    ],
-    inform: (facts) => [
-      `lining up ${runway(facts)}${facts.backtrack ? ' after backtrack' : ''}`,
-      ...departing(facts),
-    ],
-    tell: (facts) => [
-      `lining up ${runway(facts)}${facts.backtrack ? ' after backtrack' : ''}`,
-      ...departing(facts),
-    ],
-  },
-  departure: {
-    ask: (facts) => [`airborne${facts.departTo === null ? '' : `, turning${towards(facts)}`}`],
-    inform: (facts) => [`airborne ${runway(facts)}`, ...departing(facts)],
-    tell: (facts) => [`departing ${runway(facts)}${towards(facts)}`],
-  },
-  inbound: {
-    ask: () => [YOUR_POSITION, 'for landing'],
-    inform: (facts) => [YOUR_POSITION, `inbound to land, ${runway(facts)}`],
-    tell: (facts) => [YOUR_POSITION, `inbound to land, ${runway(facts)}`],
-  },
-  vacated: {
-    ask: (facts) => [`${runway(facts)} vacated`, stand(facts) && `request taxi to ${stand(facts)}`],
-    inform: (facts) => [`${runway(facts)} vacated`, stand(facts) && `taxiing to ${stand(facts)}`],
-    tell: (facts) => [`${runway(facts)} vacated`, stand(facts) && `taxiing to ${stand(facts)}`],
-  },
-};
-
-/** What may stand in the pilot's own wording, in braces, and is filled in. */
-export const PLACEHOLDERS = [
-  'station',
-  'callsign',
-  'stand',
-  'runway',
-  'route',
-  'hold',
-  'crossing',
-  'direction',
-  'field',
-] as const;
-
-function filledIn(text: string, { station, facts }: Call): string {
-  const known: Record<(typeof PLACEHOLDERS)[number], string> = {
-    station: station?.name ?? facts.field,
-    callsign: facts.callsign === null ? YOUR_CALLSIGN : saidCallsign(facts.callsign),
-    stand: stand(facts) ?? 'the stand',
-    runway: runway(facts),
-    route: via(facts).replace(/^ via /, ''),
-    hold: holding(facts) ?? 'the holding point',
-    crossing: crossed(facts),
-    direction: towards(facts).trim(),
-    field: facts.field,
-  };
-  return text.replace(/\{(\w+)\}/g, (whole, name: string) =>
-    PLACEHOLDERS.some((one) => one === name) ? known[name as keyof typeof known] : whole,
-  );
-}
-
-/** A call as it is said; `own` is the pilot's own wording of it. */
-export function sayCall(call: Call, own?: string): string {
-  if (own !== undefined && own.trim() !== '') return filledIn(own, call);
-  const { station, facts, manner, kind } = call;
-  const called = station?.name ?? `${facts.field} traffic`;
-  const said = [
-    called,
-    facts.callsign === null ? YOUR_CALLSIGN : saidCallsign(facts.callsign),
-    ...MESSAGES[kind][manner](facts),
-    manner === 'tell' ? called.replace(/ traffic$/i, '') : null,
-  ];
-  return `${said.filter((part) => part !== null && part !== '').join(', ')}.`;
-}
-
-/** A frequency as it is said: "one one eight decimal seven". */
-export const saidFrequency = saidEach;
 
 /** What of the answer has to be said back. */
 export function sayReadback(back: Readback): string {

@@ -1,5 +1,7 @@
 /** How numbers are written, the same on every screen. */
 
+import { dateWords, point } from './format.en';
+
 /** Between thousands, and between a number and its unit: it never breaks. */
 export const NO_BREAK_SPACE = '\u00a0';
 
@@ -19,8 +21,11 @@ export function whole(value: number): string {
 /** A number with so many decimals, and a true minus sign. */
 export function decimal(value: number, places: number): string {
   const digits = value.toFixed(places);
-  return Number(digits) === 0 ? digits.replace('-', '') : digits.replace('-', '−');
+  return asWritten(Number(digits) === 0 ? digits.replace('-', '') : digits);
 }
+
+/** The digits of a number as they are written here. */
+export const asWritten = (digits: string): string => digits.replace('-', '−').replace('.', point);
 
 /** As in the judgement itself, a value that only reaches its limit is not over it. */
 const ROUNDING = 1e-9;
@@ -38,14 +43,10 @@ export function zulu(ms: number): string {
   return `${new Date(ms).toISOString().slice(11, 16).replace(':', '')}Z`;
 }
 
-const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
-
 /** UTC date: `5 Apr 1987`. */
 export function utcDate(ms: number): string {
   const date = new Date(ms);
-  return [date.getUTCDate(), MONTHS[date.getUTCMonth()], date.getUTCFullYear()].join(
-    NO_BREAK_SPACE,
-  );
+  return dateWords(date.getUTCDate(), date.getUTCMonth(), date.getUTCFullYear(), NO_BREAK_SPACE);
 }
 
 /** Minutes and seconds gone by: `0:11`. */

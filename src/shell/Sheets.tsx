@@ -13,18 +13,13 @@ import { IncomingSheet } from '../views/sortie/IncomingSheet';
 import { SortieSheet } from '../views/sortie/SortieSheet';
 import { Lists } from '../views/steps/Lists';
 import { WhySheet } from '../views/why/WhySheet';
-import { words } from './words.en';
 
 /** Written rarely, and larger than the others: it comes when it is first opened. */
-const editor = later(
-  () => import('../views/editor/Editor').then(({ Editor }) => Editor),
-  words.later,
-);
+const editor = later(() => import('../views/editor/Editor').then(({ Editor }) => Editor));
 
 /** Few draw a field: the code comes when it is asked for. */
-const fieldEditor = later(
-  () => import('../views/fieldEditor/FieldEditor').then(({ FieldEditor }) => FieldEditor),
-  words.later,
+const fieldEditor = later(() =>
+  import('../views/fieldEditor/FieldEditor').then(({ FieldEditor }) => FieldEditor),
 );
 
 const under = (open: Sheet): Sheet | null => ('over' in open ? open.over : null);

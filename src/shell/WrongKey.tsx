@@ -1,7 +1,7 @@
 /** The strip's key to the lists for when something is wrong; the roll has its own. */
 
 import type { JSX } from 'preact';
-import { inputs } from '../board/board';
+import { chosenProcedure } from '../board/allDocuments';
 import { onRoll, openSheet } from '../board/places';
 import { words } from './noticeWords.en';
 import strip from './Strip.module.css';
@@ -9,7 +9,7 @@ import styles from './WrongKey.module.css';
 
 /** The key, once there is a procedure to have lists. */
 export function WrongKey(): JSX.Element | null {
-  if (inputs.value.procedure === null || onRoll.value) return null;
+  if (chosenProcedure.value === null || onRoll.value) return null;
   return (
     <button
       type="button"

@@ -11,12 +11,14 @@ import { startToday } from '../board/today';
 import { startSides } from '../device/sides';
 import { askToKeepStorage } from '../device/storage';
 import { applyUpdate, startUpdates } from '../device/update';
+import { fetchFurtherWords } from '../parts/catalogues';
 import { takeUpdate } from './update';
 import { loadViews } from './views';
 import { startWhole } from './whole';
 
 /** Loads the sun, the other views and the worker, and asks the browser to keep what is stored. */
-export function loadRest(): void {
+export async function loadRest(): Promise<void> {
+  await fetchFurtherWords().catch(() => undefined);
   // One frame later, so that the answer is painted first.
   requestAnimationFrame(() =>
     setTimeout(() => {

@@ -2,24 +2,13 @@
 
 import type { ComponentType } from 'preact';
 import type { Place } from '../board/places';
-import { later as laterPart } from '../parts/later/Later';
+import { later } from '../parts/later/Later';
 import { loadWindDetail } from '../views/wind/afterAnswer';
 import { Wind } from '../views/wind/Wind';
-import { words } from './words.en';
 
-const later = <P = object>(load: () => Promise<ComponentType<P>>) => laterPart(load, words.later);
-
-const notices = laterPart(
-  () => import('./Notices').then(({ Notices }) => Notices),
-  words.later,
-  'asked',
-);
+const notices = later(() => import('./Notices').then(({ Notices }) => Notices), 'asked');
 /** The strip's key to the lists; no one has a procedure before the first answer. */
-export const wrongKey = laterPart(
-  () => import('./WrongKey').then(({ WrongKey }) => WrongKey),
-  words.later,
-  'asked',
-);
+export const wrongKey = later(() => import('./WrongKey').then(({ WrongKey }) => WrongKey), 'asked');
 const taxi = later(() => import('../views/taxi/Taxi').then(({ Taxi }) => Taxi));
 const steps = later(() => import('../views/steps/Steps').then(({ Steps }) => Steps));
 const numbers = later(() => import('../views/numbers/Numbers').then(({ Numbers }) => Numbers));

@@ -6,12 +6,6 @@ import { bigCard, watching, whole } from '../board/places';
 
 /** Begins to draw it; call once. */
 export async function startWhole(): Promise<void> {
-  addEventListener('hashchange', ({ newURL }) => {
-    // Whether a window writes is settled when it is opened.
-    if (newURL.endsWith('#/watch') === watching) return;
-    location.href = newURL;
-    location.reload();
-  });
   if (watching) {
     const { Watch } = await import('../views/card/Watch');
     const page = document.getElementById('app');

@@ -33,11 +33,6 @@ export const words = {
     calm: 'calm',
     variable: 'variable',
   },
-  later: {
-    loading: 'Loading',
-    failed: 'This part could not be loaded.',
-    retry: 'Try again',
-  },
   caution: {
     title: 'Lapstrip',
     what: 'A kneeboard for pilots who fly simulators: type the wind, use the runway end it names, tick the steps off. Works without a network.',

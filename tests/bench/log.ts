@@ -142,10 +142,15 @@ async function opening(): Promise<readonly Row[]> {
   try {
     return await withFreshApp(async (page) => {
       const started = () =>
-        page.evaluate(() => {
-          const [paint] = performance.getEntriesByName('first-contentful-paint');
-          return paint?.startTime ?? Number.NaN;
-        });
+        page.evaluate(
+          () =>
+            new Promise<number>((resolve) => {
+              new PerformanceObserver((list) => {
+                const [paint] = list.getEntriesByName('first-contentful-paint');
+                if (paint !== undefined) resolve(paint.startTime);
+              }).observe({ type: 'paint', buffered: true });
+            }),
+        );
       await beginSortie(page);
       await setWind(page, '27012KT');
       await page.reload();

@@ -4,10 +4,10 @@ import { readFile } from 'node:fs/promises';
 import type { Locator, Page } from 'playwright-core';
 import { readDocument } from '../../src/core/readDocument.schema';
 import { objections } from './accessible';
-import { controls, misfits } from './fitting';
+import { controls, misfits, resize } from './fitting';
 import { describe, expect, test } from './harness';
 import { beginSortie, EVENING, key, openPlace, read, setWind } from './pilot';
-import { EVERY_SCREEN } from './screens';
+import { EVERY_SCREEN, SCREENS } from './screens';
 
 const drawing = (page: Page) => page.getByRole('dialog', { name: /^(Draw a field|Mend )/ });
 
@@ -221,20 +221,21 @@ describe('a field mended', () => {
   });
 });
 
-describe.each(EVERY_SCREEN)('on a %s', (screen) => {
-  test('everything fits, can be hit, and is read out', async ({ open }) => {
-    const page = await open(screen, { at: EVENING });
-    await beginSortie(page);
-    const sheet = await openDrawing(page, 'Mend XHAR');
-    for (const name of ['Field', 'Runways', 'Plan'] as const) {
-      await part(sheet, name);
-      if (name === 'Plan') await choose(sheet, 'Stretches', 'B, B1 to K1');
-      expect(await misfits(page), name).toEqual([]);
-      expect(await objections(page), name).toEqual([]);
+test('everything fits every screen, can be hit, and is read out', async ({ open }) => {
+  const page = await open('phone', { at: EVENING });
+  await beginSortie(page);
+  const sheet = await openDrawing(page, 'Mend XHAR');
+  for (const name of ['Field', 'Runways', 'Plan'] as const) {
+    await part(sheet, name);
+    if (name === 'Plan') await choose(sheet, 'Stretches', 'B, B1 to K1');
+    expect(await objections(page), name).toEqual([]);
+    for (const screen of EVERY_SCREEN) {
+      await resize(page, SCREENS[screen].viewport);
+      expect(await misfits(page), `${name}, ${screen}`).toEqual([]);
       const small = (await controls(page)).filter(
         ({ width, height }) => Math.min(width, height) < 44,
       );
-      expect(small, name).toEqual([]);
+      expect(small, `${name}, ${screen}`).toEqual([]);
     }
-  });
+  }
 });

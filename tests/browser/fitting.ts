@@ -11,6 +11,18 @@ export interface Control {
   readonly height: number;
 }
 
+/** A frame or two of the real clock, in which what stands on a changed screen is laid out anew. */
+const LAID_OUT_MS = 60;
+
+/** Turns the screen into one of another size, CSS px. */
+export async function resize(
+  page: Page,
+  size: { readonly width: number; readonly height: number },
+): Promise<void> {
+  await page.setViewportSize(size);
+  await page.waitForTimeout(LAID_OUT_MS);
+}
+
 /**
  * Texts that do not fit: wider than the page, cut off by what holds them, or running out of their
  * own control. Texts that can be scrolled to up and down fit; sideways nothing is to be scrolled.
@@ -70,6 +82,8 @@ export function controls(page: Page): Promise<Control[]> {
     const SELECTOR = 'button, a[href], input, textarea, select, summary';
     const modal = [...document.querySelectorAll('dialog[open]')].at(-1);
     const REACH_PX = 40;
+    // No two controls lie closer together than this.
+    const STRIDE_PX = 4;
     return [...(modal ?? document).querySelectorAll(SELECTOR)]
       .filter((control) => control.checkVisibility({ visibilityProperty: true }))
       .map((control) => {
@@ -85,8 +99,10 @@ export function controls(page: Page): Promise<Control[]> {
           );
         };
         const reach = (stepX: number, stepY: number) => {
+          const isIn = (far: number) => far <= REACH_PX && hits(x + stepX * far, y + stepY * far);
           let far = 0;
-          while (far < REACH_PX && hits(x + stepX * (far + 1), y + stepY * (far + 1))) far += 1;
+          while (isIn(far + STRIDE_PX)) far += STRIDE_PX;
+          while (isIn(far + 1)) far += 1;
           return far;
         };
         const name = control.getAttribute('aria-label') ?? control.textContent ?? '';

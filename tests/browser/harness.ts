@@ -140,7 +140,12 @@ export const test = base
       for (const context of contexts) await context.close();
     });
     return async (screen: Screen, opened: Opened = {}): Promise<Page> => {
-      const context = await browser.newContext({ ...SCREENS[screen], ...opened.context });
+      const context = await browser.newContext({
+        // Storing the whole app takes longer than most tests; where it matters a Device is used.
+        serviceWorkers: 'block',
+        ...SCREENS[screen],
+        ...opened.context,
+      });
       contexts.push(context);
       await watch(context, host.url, problems);
       return openPage(context, host.url, opened);

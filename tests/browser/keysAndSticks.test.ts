@@ -28,6 +28,7 @@ import {
   openPlace,
   read,
   SETTLED_MS,
+  sortieKey,
   standStill,
   toSteps,
 } from './pilot';
@@ -63,6 +64,8 @@ const AFTER_PLAIN = 'Oxygen flowing, hose clipped';
 async function toStepsWith(page: Page, bound: readonly Bound[]): Promise<void> {
   await toSteps(page);
   await learned(page, ...bound);
+  // What listens to keys and sticks comes after the first answer.
+  await page.waitForLoadState('networkidle');
   await doneKey(page).or(key(page, 'Go on')).first().waitFor();
   await clockOf(page)(3000);
   if (await key(page, 'Go on').isVisible()) await key(page, 'Go on').tap();
@@ -365,7 +368,7 @@ describe('by accident', () => {
 
 describe('the page of keys and sticks', () => {
   async function openKeys(page: Page): Promise<void> {
-    await page.getByRole('button', { name: /XHAR/ }).first().click();
+    await sortieKey(page).click();
     await page.getByRole('button', { name: 'Keys and sticks' }).click();
     await page.getByRole('dialog', { name: 'Keys and sticks' }).waitFor();
   }
@@ -407,7 +410,7 @@ describe('the page of keys and sticks', () => {
     expect(await read(row(page, 'Done'))).not.toContain('Does nothing');
     expect(await objections(page)).toEqual([]);
     await page.reload();
-    await clockOf(page)(3000);
+    await page.waitForLoadState('networkidle');
     await openKeys(page);
     expect(await read(row(page, 'Done'))).toContain('Page down, pressed');
   });

@@ -2,17 +2,13 @@
 
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from './harness';
-import { beginSortie, EVENING, key, openPlace, read, setWind } from './pilot';
+import { beginSortie, EVENING, key, openPlace, read, setWind, sortieKey } from './pilot';
 
 const sheet = (page: Page) => page.getByRole('dialog', { name: 'Sortie' });
 
 /** Opens Sortie, does something there and closes it. */
 async function inSortie(page: Page, work: () => Promise<unknown>): Promise<void> {
-  await page
-    .locator('header')
-    .first()
-    .getByRole('button', { name: /\d{4}Z$/ })
-    .click();
+  await sortieKey(page).click();
   await sheet(page).waitFor();
   await work();
   await sheet(page).getByRole('button', { name: 'Close' }).click();

@@ -2,7 +2,17 @@
 
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from './harness';
-import { clockOf, due, EVENING, key, pressDeliberately, read, tick, toSteps } from './pilot';
+import {
+  clockOf,
+  due,
+  EVENING,
+  key,
+  pressDeliberately,
+  read,
+  sortieKey,
+  tick,
+  toSteps,
+} from './pilot';
 
 const OXYGEN = 'Oxygen flowing, hose clipped';
 
@@ -13,7 +23,7 @@ async function fly(page: Page, hold: boolean): Promise<void> {
   else await tick(page);
   await expect.poll(() => due(page)).not.toBe(OXYGEN);
   await tick(page);
-  await key(page, /\d{4}Z$/).tap();
+  await sortieKey(page).tap();
   await page.getByRole('dialog').getByRole('button', { name: 'End the sortie' }).tap();
   await expect.poll(() => due(page)).toBe('Seat pins three out, in the rack');
 }

@@ -12,6 +12,7 @@ import {
   pressDeliberately,
   read,
   setWind,
+  sortieKey,
   tick,
   tickAll,
   typeWind,
@@ -53,7 +54,7 @@ test('a sortie is flown to the end of the take-off after a cold start without a 
     await expect.poll(() => page.getByText('could not be loaded').count()).toBe(0);
     await expect.poll(() => read(page.getByRole('main'))).not.toBe('Loading');
   }
-  await key(page, /1850Z|1851Z/).tap();
+  await sortieKey(page).tap();
   await page.getByRole('dialog').getByText('Your own limits').waitFor();
   expect(host.asked.length).toBe(asked);
 });

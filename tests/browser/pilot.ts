@@ -64,6 +64,13 @@ export async function toSteps(page: Page, wind = '27012G20KT'): Promise<void> {
   await doneKey(page).waitFor();
 }
 
+/** The time on the strip, which opens Sortie. */
+export const sortieKey = (page: Page): Locator =>
+  page
+    .locator('header')
+    .first()
+    .getByRole('button', { name: /\d{4}Z$/ });
+
 /** Makes a step the one that is due, by the list of all steps of its phase; those before it are held back. */
 export async function goOnFrom(page: Page, phase: string, item: string): Promise<void> {
   await page.getByRole('button', { name: new RegExp(`^${phase}, \\d`) }).click();

@@ -12,6 +12,7 @@ import {
   pressDeliberately,
   read,
   setWind,
+  sortieKey,
   tick,
   tickAll,
   toSteps,
@@ -175,7 +176,7 @@ test('an ended sortie is taken up again with one key', async ({ open }) => {
   const first = await tick(page);
   await expect.poll(() => due(page)).not.toBe(first);
   const second = await due(page);
-  await key(page, /1850Z/).tap();
+  await sortieKey(page).tap();
   await key(page, 'End the sortie').tap();
   await expect.poll(() => due(page)).toBe(first);
   await key(page, 'Undo').tap();

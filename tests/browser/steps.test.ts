@@ -82,6 +82,96 @@ describe('the step that is due', () => {
   });
 });
 
+describe('the steps in another language than the page', () => {
+  /** The language that each of these is marked with, itself or by what it stands in. */
+  const marks = (page: Page, selector: string) =>
+    page
+      .locator(selector)
+      .evaluateAll((all) =>
+        all.map((one) => one.closest('[lang]')?.getAttribute('lang') ?? 'none'),
+      );
+
+  const openSortie = (page: Page) =>
+    page.getByRole('banner').getByRole('button').filter({ hasText: 'XHAR' }).first().click();
+
+  const chooseProcedure = async (page: Page, name: string) => {
+    await openSortie(page);
+    await page.getByRole('group', { name: 'Procedure' }).getByRole('button', { name }).click();
+    await page.keyboard.press('Escape');
+  };
+
+  test('are those of the procedure that was chosen, and marked as what they are', async ({
+    open,
+  }) => {
+    const page = await open('phone', { at: EVENING });
+    await toSteps(page);
+    expect(await marks(page, 'main strong')).toEqual(['en']);
+    await chooseProcedure(page, 'Sleet, üblicher Flug (German)');
+    await expect.poll(() => due(page)).toBe('Sitzstifte drei gezogen, im Halter');
+    expect(await marks(page, 'main strong')).toEqual(['de']);
+    const following = page.getByRole('list', { name: 'Next' });
+    expect(await upcoming(page)).toContain('Bremshebelauf Parken, Nadel weiß');
+    expect(await following.locator('[lang="de"]').first().textContent()).toBe('Bremshebel');
+
+    await tick(page);
+    await expect.poll(() => due(page)).toBe('Bremshebel auf Parken, Nadel weiß');
+    // The sentence is the page's, and what stands in it the procedure's.
+    const said = page.getByRole('status').filter({ hasText: 'Sitzstifte, done. Due: Bremshebel' });
+    expect(await said.locator('[lang]').allTextContents()).toEqual([
+      'Sitzstifte',
+      'Bremshebel',
+      'auf Parken, Nadel weiß',
+    ]);
+    expect(await said.evaluate((one) => one.closest('[lang]') === document.documentElement)).toBe(
+      true,
+    );
+
+    await page.getByRole('button', { name: /^Ramp, / }).tap();
+    const row = page.getByRole('dialog').getByRole('listitem').filter({ hasText: 'Höhenmesser' });
+    expect(await row.locator('b').getAttribute('lang')).toBe('de');
+    await page.keyboard.press('Escape');
+
+    await key(page, 'Big card').click();
+    await expect.poll(() => marks(page, 'main strong')).toEqual(['de']);
+  });
+
+  test('begin anew when the procedure is changed in between, and undo brings back where they were', async ({
+    open,
+  }) => {
+    const page = await open('phone', { at: EVENING });
+    await toSteps(page);
+    await tick(page);
+    await expect.poll(() => due(page)).toBe('Brake lever parked, needle white');
+    await chooseProcedure(page, 'Sleet, üblicher Flug (German)');
+    await expect.poll(() => due(page)).toBe('Sitzstifte drei gezogen, im Halter');
+    await key(page, 'Undo').tap();
+    await expect.poll(() => due(page)).toBe('Brake lever parked, needle white');
+  });
+
+  test('are in the language of the page where an aircraft is chosen on it; only calls are marked English', async ({
+    open,
+  }) => {
+    const page = await open('phone', { at: EVENING });
+    await page.evaluate(() => {
+      document.documentElement.lang = 'de';
+    });
+    await toSteps(page);
+    await openSortie(page);
+    const offered = page.getByRole('group', { name: 'Aircraft' });
+    await offered.getByRole('button', { name: /Tussock/ }).click();
+    const procedures = page.getByRole('group', { name: 'Procedure' }).getByRole('button');
+    await expect
+      .poll(() => procedures.allTextContents())
+      .toEqual(['Tussock, usual flight (Englisch)', 'Tussock, üblicher Flug']);
+    await page.keyboard.press('Escape');
+    await expect.poll(() => due(page)).toBe('Steuerschloss ab, in der Türtasche');
+    expect(await page.locator('main [lang]').count()).toBe(0);
+    await goOnFrom(page, 'Taxi', 'an Verkehr');
+    const call = page.getByText(/Harrow Sound traffic/);
+    expect(await call.getAttribute('lang')).toBe('en');
+  });
+});
+
 describe('what is held back', () => {
   test('must be done before the runway, and the barrier says so', async ({ open }) => {
     const page = await open('phone', { at: EVENING });

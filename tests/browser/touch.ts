@@ -1,6 +1,6 @@
 /** Fingers: touches with a place and a length, as the app judges them. */
 
-import type { Locator, Page } from 'playwright-core';
+import type { CDPSession, Locator, Page } from 'playwright-core';
 
 /** How long a finger stays on the glass in an ordinary tap, ms. */
 const TAP_MS = 120;
@@ -18,6 +18,15 @@ interface Touch {
   readonly wait?: (ms: number) => Promise<void>;
 }
 
+const screens = new WeakMap<Page, Promise<CDPSession>>();
+
+/** What stands for the glass of a page: touches are sent through it. */
+function screenOf(page: Page): Promise<CDPSession> {
+  const screen = screens.get(page) ?? page.context().newCDPSession(page);
+  screens.set(page, screen);
+  return screen;
+}
+
 const sleep = (ms: number) => new Promise<void>((resolve) => setTimeout(resolve, ms));
 
 async function middleOf(target: Locator) {
@@ -33,7 +42,7 @@ export async function touch(page: Page, target: Locator, how: Touch = {}): Promi
   const { x, y } = await middleOf(target);
   const at = (slid: number, down: number) =>
     Array.from({ length: fingers }, (_, id) => ({ x: x + slid + 10 * id, y: y + down, id }));
-  const screen = await page.context().newCDPSession(page);
+  const screen = await screenOf(page);
   await screen.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: at(0, 0) });
   if (slidePx !== 0 || downPx !== 0) {
     const touchPoints = at(slidePx, downPx);
@@ -41,7 +50,6 @@ export async function touch(page: Page, target: Locator, how: Touch = {}): Promi
   }
   await wait(ms);
   await screen.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
-  await screen.detach();
 }
 
 /** Touches what `target` finds while a palm comes down on `palm` and leaves first. */
@@ -53,7 +61,7 @@ export async function touchWithPalm(
 ): Promise<void> {
   const finger = { ...(await middleOf(target)), id: 0 };
   const hand = { ...(await middleOf(palm)), id: 1 };
-  const screen = await page.context().newCDPSession(page);
+  const screen = await screenOf(page);
   const send = (type: 'touchStart' | 'touchEnd', touchPoints: (typeof finger)[]) =>
     screen.send('Input.dispatchTouchEvent', { type, touchPoints });
   await send('touchStart', [finger]);
@@ -61,7 +69,6 @@ export async function touchWithPalm(
   await wait(TAP_MS);
   await send('touchEnd', [hand]);
   await send('touchEnd', []);
-  await screen.detach();
 }
 
 /** Brings two fingers together on what `target` finds, from 200 px apart to 60. */
@@ -71,11 +78,10 @@ export async function pinch(page: Page, target: Locator, wait = sleep): Promise<
     { x: x - px / 2, y, id: 0 },
     { x: x + px / 2, y, id: 1 },
   ];
-  const screen = await page.context().newCDPSession(page);
+  const screen = await screenOf(page);
   await screen.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: apart(200) });
   await wait(100);
   await screen.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: apart(60) });
   await wait(100);
   await screen.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
-  await screen.detach();
 }

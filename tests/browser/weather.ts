@@ -2,7 +2,7 @@
 
 import type { Locator, Page } from 'playwright-core';
 import type { Opened } from './harness';
-import { AIRCRAFT, entry, key, read } from './pilot';
+import { AIRCRAFT, entry, key, read, sortieKey } from './pilot';
 
 /** A window whose clipboard the app may read. */
 export const WITH_CLIPBOARD: Opened = {
@@ -45,11 +45,7 @@ export const endRow = (page: Page, end: string): Locator =>
 
 /** Opens Sortie, does something there and closes it. */
 export async function inSortie(page: Page, work: (sheet: Locator) => Promise<unknown>) {
-  await page
-    .locator('header')
-    .first()
-    .getByRole('button', { name: /\d{4}Z$/ })
-    .click();
+  await sortieKey(page).click();
   const sheet = page.getByRole('dialog', { name: 'Sortie' });
   await sheet.waitFor();
   await work(sheet);

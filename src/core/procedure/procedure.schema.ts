@@ -111,6 +111,9 @@ const option = v.strictObject({
 
 const code = v.pipe(v.string(), v.regex(/^[a-z0-9-]{2,24}$/));
 
+/** A language, with a region where that matters: of BCP 47 (RFC 5646, 2.1) what a text for a cockpit needs. */
+const languageTag = v.pipe(v.string(), v.regex(/^[a-z]{2,3}(-([A-Z]{2}|\d{3}))?$/));
+
 const basedOn = v.strictObject({
   code: described(code, 'The code of the original.'),
   hash: described(v.pipe(v.string(), v.regex(/^[0-9a-f]{16}$/)), 'The content of the original.'),
@@ -128,6 +131,10 @@ const procedureShape = v.strictObject({
     'Short name of the procedure. A version of one’s own has that of its original.',
   ),
   name: shortText,
+  language: described(
+    v.optional(languageTag),
+    'The language of its texts, as a BCP 47 tag: de, pt-BR. English where left out. Calls are English in every language.',
+  ),
   aircraft: described(
     v.pipe(v.string(), v.regex(/^[a-z0-9-]{2,24}$/)),
     'The code of the aircraft it is for.',

@@ -1,5 +1,6 @@
 /** A sortie as the log tells it, folded from its entries when it is opened. */
 
+import { languageOf } from '../procedure/language';
 import { PHASES } from '../procedure/phases';
 import type { Phase, Procedure, StepId } from '../procedure/procedure';
 import { entriesThatCount } from './counting';
@@ -36,6 +37,8 @@ export interface LoggedSortie {
   readonly field: Hash | null;
   readonly aircraft: Hash | null;
   readonly procedure: Hash | null;
+  /** The language of the procedure, as a BCP 47 tag; null where it is not at hand. */
+  readonly language: string | null;
   readonly callsign: string;
   readonly beganAt: Entry['at'];
   readonly endedAt: Entry['at'] | null;
@@ -83,7 +86,8 @@ export function logOf(
   if (sortie.id === null || sortie.startedAt === null) return null;
   const opened = counted.findLast((entry) => entry.kind === 'open' && entry.list === null);
   const procedure = opened?.kind === 'open' ? opened.procedure : textOf(sortie.inputs.procedure);
-  const steps = stepsOf(procedure === null ? null : procedureOf(procedure));
+  const flown = procedure === null ? null : procedureOf(procedure);
+  const steps = stepsOf(flown);
   const { stamps, winds, seals, endedAt } = sortie;
   const left = [...lastSaid(counted).values()];
   const leftAs = (outcome: StepOutcome): readonly StepLeft[] =>
@@ -96,6 +100,7 @@ export function logOf(
     field: textOf(sortie.inputs.field),
     aircraft: textOf(sortie.inputs.aircraft),
     procedure,
+    language: flown === null ? null : languageOf(flown),
     callsign: textOf(sortie.inputs.callsign) ?? '',
     beganAt: sortie.startedAt,
     endedAt,

@@ -1,11 +1,11 @@
 /** One of a few: keys side by side, the chosen one down. */
 
-import type { JSX } from 'preact';
+import type { ComponentChildren, JSX } from 'preact';
 import { Key } from '../key/Key';
 import styles from './Choice.module.css';
 
 interface ChoiceProps<T extends string> {
-  readonly options: readonly { readonly value: T; readonly name: string }[];
+  readonly options: readonly { readonly value: T; readonly name: ComponentChildren }[];
   readonly chosen: T | null;
   /** What is chosen here, where no heading says it. */
   readonly label?: string;

@@ -8,14 +8,11 @@ import {
   type FunctionComponent,
   type JSX,
 } from 'preact';
+import { fetchFurtherWords } from '../catalogues';
 import { Key } from '../key/Key';
+import { words } from './words.en';
 
-/** What is said while it comes, and when it cannot be had. */
-export interface LaterWords {
-  readonly loading: string;
-  readonly failed: string;
-  readonly retry: string;
-}
+type When = 'drawn' | 'drawn silently' | 'asked';
 
 /** A component that comes later, and the way to have it sooner. */
 export interface LaterComponent<P> {
@@ -24,35 +21,36 @@ export interface LaterComponent<P> {
 }
 
 /**
- * Makes a component of one whose code is loaded apart. `when` says when drawing it begins to load
- * it: at once, or only once it was asked for with `preload`, until when nothing is drawn. Without a
- * network it says so and tries again.
+ * Makes a component of one whose code is loaded apart. `when` says when it begins to come: when it
+ * is drawn, which is said or not, or only once it was asked for with `preload`, until when nothing
+ * is drawn. Without a network it says so and tries again.
  */
 export function later<P = object>(
   load: () => Promise<ComponentType<P>>,
-  words: LaterWords,
-  when: 'drawn' | 'asked' = 'drawn',
+  when: When = 'drawn',
 ): LaterComponent<P> {
   const loaded: Signal<ComponentType<P> | 'loading' | 'failed' | null> = signal(null);
   const start = () => {
     loaded.value = 'loading';
-    load().then(
-      (component) => {
-        loaded.value = component;
-      },
-      () => {
-        loaded.value = 'failed';
-      },
-    );
+    fetchFurtherWords()
+      .then(load)
+      .then(
+        (component) => {
+          loaded.value = component;
+        },
+        () => {
+          loaded.value = 'failed';
+        },
+      );
   };
   const preload = () => {
     if (loaded.peek() === null) start();
   };
   const Later = (props: P): JSX.Element | null => {
     const component = loaded.value;
-    if (component === null && when === 'drawn') queueMicrotask(preload);
+    if (component === null && when !== 'asked') queueMicrotask(preload);
     if (component === null || component === 'loading') {
-      return when === 'asked' ? null : <p>{words.loading}</p>;
+      return when === 'drawn' ? <p>{words.loading}</p> : null;
     }
     if (component === 'failed') {
       return (

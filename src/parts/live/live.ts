@@ -10,7 +10,7 @@ import {
   type Wind,
 } from '../../core';
 import { direction, whole } from '../format';
-import { saidDigits, saidDirection, saidRunway } from '../spoken.en';
+import { saidDigits, saidDirection, saidRunway } from '../radio/spelling';
 import { words } from './words.en';
 
 /** What live numbers are taken from; null before it is known. */
@@ -23,7 +23,7 @@ export interface LiveFrom {
 export const readText = (text: string, from: LiveFrom): string =>
   filled(text, (name) => readNumber(name, from));
 
-/** The text as it is said on the radio. */
+/** The text as it is said on the radio, in English on any page. */
 export const saidText = (text: string, from: LiveFrom): string =>
   filled(text, (name) => said(name, from));
 
@@ -46,15 +46,19 @@ export function readNumber(name: LiveName, from: LiveFrom): string {
 function said(name: LiveName, from: LiveFrom): string {
   const value = from.facts?.[name] ?? null;
   if (name === 'runway' && value !== null) return saidRunway(String(value));
+  if (name === 'callsign' && value === null) return '(callsign)';
+  if (name === 'wind') return windShort(from.wind, 'gust');
   if (typeof value !== 'number') return readNumber(name, from);
   if (LIVE[name].form === 'heading') return saidDirection(value);
   return saidDigits(roundedLive(name, value));
 }
 
 /** A wind in a few characters: `270° 12 gust 20`; a dash where there is none. */
-export function readWindShort(read: Wind | null): string {
+export const readWindShort = (read: Wind | null): string => windShort(read, words.gust);
+
+function windShort(read: Wind | null, gustWord: string): string {
   if (read === null) return words.unknown;
   const from = read.fromDeg === null ? '' : `${direction(read.fromDeg)} `;
-  const gust = read.gustKt === null ? '' : ` ${words.gust} ${whole(read.gustKt)}`;
+  const gust = read.gustKt === null ? '' : ` ${gustWord} ${whole(read.gustKt)}`;
   return `${from}${whole(read.speedKt ?? 0)}${gust}`;
 }

@@ -2,7 +2,7 @@
 
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { Crossing, NodeId, Strip, TaxiEdge, TaxiNode } from '../../core';
+import type { Crossing, Field, NodeId, Strip, TaxiEdge, TaxiNode } from '../../core';
 import { Corner } from './Corner';
 import { busyPixels, freeCorner, keysOn, solidPixels } from './corners';
 import { useGestures } from './gestures';
@@ -18,6 +18,9 @@ export type Picked =
   | { readonly kind: 'node'; readonly node: TaxiNode }
   | { readonly kind: 'edge'; readonly edge: TaxiEdge };
 
+/** A place to look out at, as a field's document names it. */
+type HotSpot = NonNullable<Field['taxi']['hotSpots']>[number];
+
 /** What the plan draws. */
 export interface PlanProps {
   readonly strips: readonly Strip[];
@@ -30,6 +33,8 @@ export interface PlanProps {
   /** Of it, metres that lie behind the aircraft. */
   readonly goneM: number;
   readonly crossings: readonly Crossing[];
+  /** Where others have gone wrong before. */
+  readonly hotSpots: readonly HotSpot[];
   /** Where the way begins, and where it ends. */
   readonly from: NodeId | null;
   readonly to: NodeId | null;
@@ -133,7 +138,10 @@ function toBeSeen({ route, strips, nodes, using }: PlanProps): readonly Ground[]
   return [...ends.map(({ at }) => at), ...nodes.map(groundOf)];
 }
 
-export const groundOf = ({ xM, yM }: TaxiNode): Ground => ({ eastM: xM, northM: yM });
+export const groundOf = ({ xM, yM }: Pick<TaxiNode, 'xM' | 'yM'>): Ground => ({
+  eastM: xM,
+  northM: yM,
+});
 
 /** The point nearest to a tap, else the stretch; null where neither is within a finger. */
 function nearest({ nodes, edges }: PlanProps, at: Ground, pxPerM: number): Picked | null {
@@ -195,6 +203,7 @@ function Drawing(props: PlanProps & { readonly view: View }) {
       return end ? [boxAround(end, 22, 22)] : [];
     }),
   ];
+  const hot = props.hotSpots.map((one) => toPixel(groundOf(one), sight, size));
   const placed = placeWords(wordsOf(props, view), size, taken, lines);
   const hatched = crossingShapes(crossings, view);
   const [start, finish, picked] = [
@@ -243,6 +252,9 @@ function Drawing(props: PlanProps & { readonly view: View }) {
           <path class={styles.crossing} d={outline} />
           <path class={styles.hatch} d={lines} />
         </g>
+      ))}
+      {hot.map(({ x, y }) => (
+        <circle key={`${x} ${y}`} class={styles.hot} cx={x} cy={y} r={15} />
       ))}
       {spots.map(({ x, y }) => (
         <circle key={`${x} ${y}`} class={styles.spot} cx={x} cy={y} r={4} />

@@ -53,9 +53,14 @@ export function wordsOf(props: PlanProps, { sight, size }: View): readonly Wante
     const sides = [40, -40, 62, -62].map((down) => ({ x, y: y + down }));
     return { key: `x${index}`, text, kind: 'warning', at: [...sides, ...around({ x, y }, text)] };
   });
+  const hot = props.hotSpots.map((one, index): Wanted => {
+    const { name } = one;
+    return { key: `h${index}`, text: name, kind: 'warning', at: around(at(groundOf(one)), name) };
+  });
   return [
     ...warnings,
     ...named.filter(({ kind }) => kind === 'place'),
+    ...hot,
     ...signsOf(props, at),
     ...named.filter(({ kind }) => kind === 'stand'),
   ];

@@ -1,10 +1,10 @@
 /** The top edge: how far the phase is, and three short words. */
 
-import type { JSX } from 'preact';
+import type { ComponentChildren, JSX } from 'preact';
 import styles from './Card.module.css';
 
 interface HeadProps {
-  readonly cells: readonly [string, string, string];
+  readonly cells: readonly [ComponentChildren, string, string];
   /** From 0 to 1; null where there is nothing to count. */
   readonly share: number | null;
 }

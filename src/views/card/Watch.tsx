@@ -3,8 +3,10 @@
 import type { JSX } from 'preact';
 import { settled, wind } from '../../board/board';
 import { steps } from '../../board/flight';
+import { stepsLang } from '../../board/language';
 import type { Upcoming, Walk } from '../../core';
 import { Fit } from '../../parts/fit/Fit';
+import { markedText } from '../../parts/marked';
 import { momentWords } from '../../parts/procedure.en';
 import styles from './Card.module.css';
 import { endWords, read, windWords } from './edges';
@@ -76,7 +78,8 @@ function DueNow({ face, walk }: { face: Face; walk: Walk | null }) {
               momentWords[next.moment]
             ) : (
               <>
-                {read(next.row.step.item)} <b>{read(next.row.step.response)}</b>
+                {markedText(stepsLang(), read(next.row.step.item))}{' '}
+                <b lang={stepsLang()}>{read(next.row.step.response)}</b>
               </>
             )}
           </li>

@@ -10,18 +10,18 @@ export interface Face {
   /** How far the phase is, from 0 to 1; null where there is nothing to count. */
   readonly share: number | null;
   /** Along the top edge: where one is, the end in use, and the one number that matters. */
-  readonly head: readonly [string, string, string];
+  readonly head: readonly [ComponentChildren, string, string];
   /** What is written as large as it fits, and the same as text. */
   readonly drawn: ComponentChildren;
   readonly text: string;
   /** Along the bottom edge: what follows, and what is held back. */
-  readonly foot: readonly [string, string];
+  readonly foot: readonly [ComponentChildren, string];
   /** How it is done, in words. */
   readonly hint: string;
   /** What pressing it does, for those who do not see it. */
   readonly label: string;
   /** Said to those who do not see it, when it comes up. */
-  readonly spoken: string;
+  readonly spoken: ComponentChildren;
   readonly critical: boolean;
   /** What a hold will have done, shown while it is held. */
   readonly held: string;

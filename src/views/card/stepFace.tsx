@@ -4,6 +4,7 @@ import type { ComponentChildren } from 'preact';
 import { sortie, wind } from '../../board/board';
 import { steps } from '../../board/flight';
 import { resume } from '../../board/interruption';
+import { callLang, stepsLang, stepsLanguage, withinSentence } from '../../board/language';
 import {
   canGoBack,
   closeList,
@@ -25,13 +26,22 @@ import type {
   Upcoming,
   Walk,
 } from '../../core';
-import { ago } from '../../parts/age';
+import { pageLanguage } from '../../device/pageLanguage';
+import { ago } from '../../parts/ago';
 import { stopwatch } from '../../parts/format';
+import { joined, marked, type Worded, worded } from '../../parts/marked';
 import { momentWords, phaseWords } from '../../parts/procedure.en';
 import styles from './Card.module.css';
 import { endWords, liveWords, number, read, said } from './edges';
 import type { Face } from './face';
 import { words } from './words.en';
+
+/** A sentence of the page's words alone, and one in which texts of the procedure stand. */
+const ofPage = (text: string): Worded => ({ text, drawn: text });
+const ofSteps = (sentence: (...texts: string[]) => string, ...texts: string[]): Worded =>
+  worded(stepsLang(), sentence, ...texts);
+
+const NO_LINE = ofPage('');
 
 /** What every face in the steps has in common. */
 type Frame = Pick<Face, 'share' | 'head' | 'foot'>;
@@ -52,7 +62,7 @@ export function stepFace(brief: StepsBrief): Face {
     case 'list-end':
       return listFace(frame, brief.abnormal?.list.then ?? 'return');
     case 'end':
-      return moment(frame, words.end, '', words.endIt, endSortie, true);
+      return moment(frame, words.end, NO_LINE, words.endIt, endSortie, true);
   }
 }
 
@@ -60,10 +70,15 @@ function frameOf({ abnormal }: StepsBrief, walk: Walk): Frame {
   const inPhase = walk.phases.filter(({ phase }) => abnormal !== null || phase === walk.phase);
   const count = (what: 'handled' | 'total') => inPhase.reduce((sum, one) => sum + one[what], 0);
   const [handled, total] = [count('handled'), count('total')];
-  const name = abnormal?.list.title ?? phaseWords[walk.phase];
+  const title = abnormal?.list.title;
+  const progress = (name: string) => words.progress(name, handled, total);
   return {
     share: total === 0 ? null : handled / total,
-    head: [words.progress(name, handled, total), endWords(), liveWords(walk)],
+    head: [
+      title === undefined ? progress(phaseWords[walk.phase]) : marked(stepsLang(), progress, title),
+      endWords(),
+      liveWords(walk),
+    ],
     foot: [
       nextWords(walk.next[0]),
       walk.heldBack.length === 0 ? '' : words.held(walk.heldBack.length),
@@ -71,10 +86,11 @@ function frameOf({ abnormal }: StepsBrief, walk: Walk): Frame {
   };
 }
 
-function nextWords(next: Upcoming | undefined): string {
+function nextWords(next: Upcoming | undefined): ComponentChildren {
   if (next === undefined) return '';
   if (next.kind === 'moment') return words.followsMoment(momentWords[next.moment]);
-  return words.follows(read(next.row.step.item), read(next.row.step.response));
+  const { item, response } = next.row.step;
+  return marked(stepsLang(), words.follows, read(item), read(response));
 }
 
 const back = () => (canGoBack() ? goBack : undefined);
@@ -96,8 +112,18 @@ function dueFace(frame: Frame, walk: Walk, position: Extract<Position, { kind: '
     name: `${sortie.value.list?.id ?? ''}/${row.pass}/${step.id}/${state.kind}`,
     drawn: (
       <>
-        {lines.before !== '' && <span class={styles.flag}>{lines.before}</span>}
-        <strong class={styles.item}>{item}</strong> <span class={styles.response}>{response}</span>
+        {lines.before.text !== '' && <span class={styles.flag}>{lines.before.drawn}</span>}
+        <strong class={styles.item} lang={stepsLang()}>
+          {item}
+        </strong>{' '}
+        <span class={styles.response} lang={stepsLang()}>
+          {response}
+        </span>
+        {lines.call !== '' && (
+          <span class={styles.aside} lang={callLang()}>
+            {lines.call}
+          </span>
+        )}
         {lines.after.map((line) => (
           <span key={line} class={styles.aside}>
             {line}
@@ -106,12 +132,18 @@ function dueFace(frame: Frame, walk: Walk, position: Extract<Position, { kind: '
       </>
     ),
     // The seconds of a wait are counted without being measured anew.
-    text: `${lines.before} ${item} ${response} ${lines.after.join(' ').replace(/\d:\d\d/, '')}`,
+    text: [lines.before.text, item, response, lines.call, ...lines.after]
+      .join(' ')
+      .replace(/\d:\d\d/, ''),
     hint: critical
       ? words.hints[isHeld ? 'critical' : 'criticalBarrier']
       : words.hints[isHeld ? 'step' : 'barrier'],
     label: words.does(what, `${item}, ${response}`),
-    spoken: `${lastSpoken(walk.lastHandled)} ${words.due(item, response)}`,
+    spoken: (
+      <>
+        {lastSpoken(walk.lastHandled)} {marked(stepsLang(), words.due, item, response)}
+      </>
+    ),
     critical,
     held: critical ? words.doneNow : isHeld ? words.heldNow : '',
     does: {
@@ -127,19 +159,25 @@ function dueFace(frame: Frame, walk: Walk, position: Extract<Position, { kind: '
 }
 
 function linesOf(walk: Walk, { step, state }: StepRow, barrier: Step | Moment | null) {
-  const next = typeof barrier === 'string' ? momentWords[barrier] : barrier?.item;
   const before = [
-    ...(next === undefined ? [] : [words.heldBefore(next.toLowerCase())]),
-    ...(state.kind !== 'again' ? [] : ['outcome' in state.tick ? words.doAgain : words.neededNow]),
+    ...(barrier === null ? [] : [heldBefore(barrier)]),
+    ...(state.kind !== 'again'
+      ? []
+      : [ofPage('outcome' in state.tick ? words.doAgain : words.neededNow)]),
   ];
   const after = [
     ...(step.gateFt !== undefined ? [words.atFt(String(step.gateFt))] : []),
     ...(step.gate !== undefined ? [words.byKt(number(step.gate))] : []),
-    ...(step.call === undefined ? [] : [words.quoted(said(step.call))]),
     ...(step.kind === 'wait' ? [waitWords(walk, step)] : []),
   ];
-  return { before: before.join('. '), after };
+  const call = step.call === undefined ? '' : words.quoted(said(step.call));
+  return { before: joined('. ', before), call, after };
 }
+
+const heldBefore = (barrier: Step | Moment): Worded =>
+  typeof barrier === 'string'
+    ? ofPage(words.heldBefore(withinSentence(momentWords[barrier], pageLanguage())))
+    : ofSteps(words.heldBefore, withinSentence(barrier.item, stepsLanguage()));
 
 /** How long it has been waited. */
 function waitWords(_walk: Walk, { expectS }: Step): string {
@@ -150,18 +188,19 @@ function waitWords(_walk: Walk, { expectS }: Step): string {
 }
 
 /** What was just done, for those who do not see it. */
-function lastSpoken(row: StepRow | null): string {
+function lastSpoken(row: StepRow | null): ComponentChildren {
   if (row === null) return '';
-  const item = read(row.step.item);
-  if (row.state.kind === 'held') return words.spokenHeld(item);
-  return row.state.kind === 'cannot' ? words.spokenCannot(item) : words.spokenDone(item);
+  const { kind } = row.state;
+  const sentence =
+    kind === 'held' ? words.spokenHeld : kind === 'cannot' ? words.spokenCannot : words.spokenDone;
+  return marked(stepsLang(), sentence, read(row.step.item));
 }
 
 /** Something that is pressed once, with a line under it. */
 function moment(
   frame: Frame,
   title: string,
-  line: string,
+  line: Worded,
   what: string,
   go: () => void,
   critical = false,
@@ -171,17 +210,21 @@ function moment(
   const drawn: ComponentChildren = (
     <>
       <strong class={styles.item}>{title}</strong>
-      {line !== '' && <span class={styles.aside}>{line}</span>}
+      {line.text !== '' && <span class={styles.aside}>{line.drawn}</span>}
     </>
   );
   return {
     ...frame,
     name: `${title}/${what}/${sortie.value.run?.passes.roll ?? 1}`,
     drawn,
-    text: `${title} ${line}`,
-    hint: words.hints[critical ? 'hold' : 'tap'](what.toLowerCase()),
+    text: `${title} ${line.text}`,
+    hint: words.hints[critical ? 'hold' : 'tap'](withinSentence(what, pageLanguage())),
     label: what,
-    spoken: `${title}. ${line}`,
+    spoken: (
+      <>
+        {title}. {line.drawn}
+      </>
+    ),
     critical,
     held: critical ? words.doneNow : '',
     does: { [critical ? 'hold' : 'tap']: go, ...(across && { across }) },
@@ -192,22 +235,23 @@ function moment(
 /** Releasing the brakes, and having landed; the ladder between them is no face. */
 function momentFace(frame: Frame, position: Extract<Position, { kind: 'moment' }>): Face {
   if (position.moment === 'landed') {
-    return moment(frame, words.landed, '', words.landed, () => stamp('landed'), false, [
+    return moment(frame, words.landed, NO_LINE, words.landed, () => stamp('landed'), false, [
       { name: words.goAround, onPress: goAround },
       { name: words.touchAndGo, onPress: () => flyAgain('touch-and-go') },
     ]);
   }
   const tied = position.tied.map(({ step }) => `${read(step.item)}, ${read(step.response)}`);
-  const line = [
-    ...(wind.value.using === null ? [words.noEnd] : []),
-    ...(tied.length === 0 ? [] : [words.withIt(tied.join('; '))]),
-  ].join('. ');
+  const line = joined('. ', [
+    ...(wind.value.using === null ? [ofPage(words.noEnd)] : []),
+    ...(tied.length === 0 ? [] : [ofSteps(words.withIt, tied.join('; '))]),
+  ]);
   const release = () => stamp('brakes released', position.tied);
   return moment(frame, words.released, line, words.released, release);
 }
 
 function listFace(frame: Frame, then: AbnormalList['then']): Face {
-  return moment(frame, words.listEnd, leadsWords(then), leadsWords(then), () => closeList(then));
+  const leads = leadsWords(then);
+  return moment(frame, words.listEnd, ofPage(leads), leads, () => closeList(then));
 }
 
 function leadsWords(then: AbnormalList['then']): string {
@@ -219,12 +263,12 @@ function leadsWords(then: AbnormalList['then']): string {
 
 /** The pilot was called away: what was done last, and what is due. */
 function awayFace(frame: Frame, { lastHandled, position }: Walk, age: string): Face {
-  const last = lastHandled === null ? '' : words.doneLast(read(lastHandled.step.item));
-  const due =
-    position.kind === 'step'
-      ? words.due(read(position.row.step.item), read(position.row.step.response))
-      : '';
-  const face = moment(frame, words.left(age), `${last} ${due}`, words.goOn, resume);
+  const due = position.kind === 'step' ? position.row.step : null;
+  const line = joined(' ', [
+    ...(lastHandled === null ? [] : [ofSteps(words.doneLast, read(lastHandled.step.item))]),
+    ...(due === null ? [] : [ofSteps(words.due, read(due.item), read(due.response))]),
+  ]);
+  const face = moment(frame, words.left(age), line, words.goOn, resume);
   const oneBack =
     back() &&
     (() => {

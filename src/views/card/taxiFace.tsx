@@ -1,7 +1,9 @@
 /** The face of the card in Taxi: the next turn, what not to exceed, and the point to pass. */
 
 import { documents } from '../../board/board';
+import { withinSentence } from '../../board/language';
 import { nextTurn, passNext, progress, takeBackPassing, times } from '../../board/taxi';
+import { pageLanguage } from '../../device/pageLanguage';
 import { whole } from '../../parts/format';
 import { durationWords, passingWords, turnWords } from '../../parts/pace.en';
 import styles from './Card.module.css';
@@ -60,7 +62,7 @@ export function taxiFace(): Face {
     ),
     text: [first, ...lines].join(' ').replace(/\d/g, '0'),
     foot: [said, ''],
-    hint: passing === null ? '' : words.hints.tap(passing.toLowerCase()),
+    hint: passing === null ? '' : words.hints.tap(withinSentence(passing, pageLanguage())),
     label: said === '' ? first : said,
     spoken: first,
     critical: false,

@@ -2,10 +2,11 @@
 
 import type { JSX } from 'preact';
 import { steps } from '../../board/flight';
+import { callLang } from '../../board/language';
 import { holds, type Procedure, type Step } from '../../core';
 import styles from './Editor.module.css';
 import { Filled } from './StepList';
-import { conditionSaid } from './said';
+import { conditionSaid, writtenLang } from './said';
 import { words } from './words.en';
 
 interface PreviewProps {
@@ -21,19 +22,19 @@ export function Preview({ step, options }: PreviewProps): JSX.Element {
   return (
     <section class={styles.preview} aria-label={words.today}>
       <p class={styles.small}>{words.today}</p>
-      <p class={styles.due}>
+      <p class={styles.due} lang={writtenLang()}>
         <b>
           <Filled text={step.item} />
         </b>{' '}
         <Filled text={step.response} />
       </p>
       {step.note !== undefined && (
-        <p>
+        <p lang={writtenLang()}>
           <Filled text={step.note} />
         </p>
       )}
       {step.call !== undefined && (
-        <p>
+        <p lang={callLang()}>
           <Filled text={step.call} />
         </p>
       )}

@@ -8,7 +8,7 @@ import { Key } from '../../parts/key/Key';
 import { filledPieces } from '../../parts/live';
 import { beginDrag, dragged } from './drag';
 import styles from './Editor.module.css';
-import { conditionSaid, liveNow, partName, textNow } from './said';
+import { conditionSaid, liveNow, partName, textNow, writtenLang } from './said';
 import { addStep, moveBy, open, openStep, returnTo } from './state';
 import { words } from './words.en';
 
@@ -32,6 +32,7 @@ export function StepList(): JSX.Element {
         <input
           class={styles.input}
           maxLength={80}
+          lang={writtenLang()}
           value={procedure?.name ?? ''}
           onInput={(event) => edit({ kind: 'rename', name: event.currentTarget.value }, true)}
           onBlur={settle}
@@ -137,7 +138,7 @@ function Row({ step, part, index, options }: RowProps) {
         onClick={() => open(id)}
         onKeyDown={(event) => move(event, 'row')}
       >
-        <span class={styles.line}>
+        <span class={styles.line} lang={writtenLang()}>
           <b>{item}:</b> <Filled text={step.response} />
         </span>
         <span class={styles.about}>{aboutStep(step, options)}</span>

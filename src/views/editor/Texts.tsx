@@ -2,13 +2,14 @@
 
 import type { JSX } from 'preact';
 import { useMemo, useRef, useState } from 'preact/hooks';
+import { callLang } from '../../board/language';
 import { edit, faults, settle } from '../../board/writing';
 import { isLiveName, LIVE, type LiveName, type Step, type StepChange } from '../../core';
 import { NO_BREAK_SPACE } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import styles from './Editor.module.css';
 import { Pick } from './Pick';
-import { liveNow } from './said';
+import { liveNow, writtenLang } from './said';
 import { words } from './words.en';
 
 type TextName = 'item' | 'response' | 'note' | 'call';
@@ -114,6 +115,7 @@ function Text({ step, name, label, onFocus }: TextProps) {
   const isWrong = faults.value.some((fault) => fault.step === step.id && fault.name === name);
   const common = {
     value: step[name] ?? '',
+    lang: name === 'call' ? callLang() : writtenLang(),
     'aria-invalid': isWrong,
     onFocus: (event: { readonly currentTarget: TextElement }) => onFocus(event.currentTarget),
     onInput: (event: { readonly currentTarget: TextElement }) =>

@@ -2,10 +2,12 @@
 
 import { enteredWind, wind } from '../../board/board';
 import { steps } from '../../board/flight';
+import { langOf } from '../../board/language';
 import { written } from '../../board/writing';
 import {
   type Condition,
   type LiveName,
+  languageOf,
   listIn,
   type PartId,
   PHASES,
@@ -22,6 +24,10 @@ export function partName(part: PartId, procedure: Procedure | null = written.val
   const list = listIn(part);
   return procedure?.lists.find(({ id }) => id === list)?.title ?? list ?? '';
 }
+
+/** What `lang` has to say of the texts of the procedure that is written. */
+export const writtenLang = (): string | undefined =>
+  written.value === null ? undefined : langOf(languageOf(written.value));
 
 /** A live number as it is just now; a dash where it is not known. */
 export function liveNow(name: LiveName): string {

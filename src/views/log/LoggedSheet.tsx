@@ -2,10 +2,12 @@
 
 import type { ComponentChildren, JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
+import { langOf } from '../../board/language';
 import { loggedSortie, logTools, nameOf, note, openLogged, takeBack } from '../../board/log';
 import type { Id, LoggedSortie, Seal } from '../../core';
 import { decimal, NO_BREAK_SPACE, utcDate, whole, zulu } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
+import { marked, markedText } from '../../parts/marked';
 import { Sheet } from '../../parts/sheet/Sheet';
 import { hoursMinutes } from './hours';
 import styles from './Logged.module.css';
@@ -154,7 +156,8 @@ function Notes({ logged: { id, notes } }: Of) {
   );
 }
 
-function Left({ logged: { done, heldBack, cannot } }: Of) {
+function Left({ logged: { done, heldBack, cannot, language } }: Of) {
+  const lang = language === null ? undefined : langOf(language);
   return (
     <Part title={words.ticked(done)}>
       {heldBack.length > 0 && (
@@ -163,7 +166,7 @@ function Left({ logged: { done, heldBack, cannot } }: Of) {
           <ul>
             {heldBack.map(({ item, step }) => (
               <li key={step} class={styles.figure}>
-                {item ?? step}
+                {item === null ? step : markedText(lang, item)}
               </li>
             ))}
           </ul>
@@ -175,7 +178,11 @@ function Left({ logged: { done, heldBack, cannot } }: Of) {
           <ul>
             {cannot.map(({ item, step, why }) => (
               <li key={step} class={styles.figure}>
-                {why === null ? (item ?? step) : words.sheet.cannotWhy(item ?? step, why)}
+                {marked(
+                  item === null ? undefined : lang,
+                  (what) => (why === null ? what : words.sheet.cannotWhy(what, why)),
+                  item ?? step,
+                )}
               </li>
             ))}
           </ul>

@@ -1,7 +1,9 @@
 /** A procedure as printed cards: a table for each phase and list, its heading again on every page. */
 
-import type { JSX } from 'preact';
-import type { Facts, Procedure, Step } from '../../core';
+import type { ComponentChildren, JSX } from 'preact';
+import { callLang, langOf } from '../../board/language';
+import { type Facts, languageOf, type Procedure, type Step } from '../../core';
+import { marked } from '../../parts/marked';
 import { conditionText, printedLine } from './cardText';
 import styles from './Print.module.css';
 import { words } from './words.en';
@@ -16,16 +18,21 @@ interface CardsProps {
 
 /** All cards of a procedure. */
 export function Cards({ procedure, facts, today }: CardsProps): JSX.Element {
-  const head = [procedure.name, ...today].join(' · ');
+  const lang = langOf(languageOf(procedure));
+  const head = marked(lang, (name) => [name, ...today].join(' · '), procedure.name);
   return (
     <>
       {procedure.phases
         .filter(({ steps }) => steps.length > 0)
         .map(({ phase, steps }) => (
-          <Card key={phase} title={words.phases[phase] ?? phase} {...{ head, steps, facts }} />
+          <Card
+            key={phase}
+            title={words.phases[phase] ?? phase}
+            {...{ head, steps, facts, lang }}
+          />
         ))}
       {procedure.lists.map(({ id, title, steps }) => (
-        <Card key={id} title={title} wrong {...{ head, steps, facts }} />
+        <Card key={id} title={title} titleLang={lang} wrong {...{ head, steps, facts, lang }} />
       ))}
     </>
   );
@@ -33,39 +40,44 @@ export function Cards({ procedure, facts, today }: CardsProps): JSX.Element {
 
 interface CardProps {
   readonly title: string;
-  readonly head: string;
+  readonly titleLang?: string | undefined;
+  readonly head: ComponentChildren;
   readonly steps: readonly Step[];
   readonly facts: Facts | null;
+  /** What `lang` has to say of the steps. */
+  readonly lang: string | undefined;
   readonly wrong?: boolean;
 }
 
-function Card({ title, head, steps, facts, wrong = false }: CardProps) {
+function Card({ title, titleLang, head, steps, facts, lang, wrong = false }: CardProps) {
   return (
     <table class={`${styles.card} ${wrong ? styles.wrong : ''}`}>
       <thead>
         <tr>
           <th colSpan={3} scope="colgroup">
-            <span class={styles.title}>{title}</span>
+            <span class={styles.title} lang={titleLang}>
+              {title}
+            </span>
             <span class={styles.head}>{head}</span>
           </th>
         </tr>
       </thead>
       <tbody>
         {steps.map((step) => (
-          <Line key={step.id} step={step} facts={facts} />
+          <Line key={step.id} step={step} facts={facts} lang={lang} />
         ))}
       </tbody>
     </table>
   );
 }
 
-function Line({ step, facts }: { step: Step; facts: Facts | null }) {
+function Line({ step, facts, lang }: Pick<CardProps, 'facts' | 'lang'> & { step: Step }) {
   const condition = conditionText(step.when);
   const small = [
-    step.note ?? '',
-    step.call ?? '',
-    step.expectS === undefined ? '' : words.seconds(String(step.expectS)),
-  ].filter(Boolean);
+    { text: step.note, lang },
+    { text: step.call, lang: callLang() },
+    { text: step.expectS === undefined ? undefined : words.seconds(String(step.expectS)) },
+  ];
   return (
     <tr class={step.kind === 'barrier' ? styles.barrier : ''}>
       <td class={styles.box}>
@@ -73,14 +85,18 @@ function Line({ step, facts }: { step: Step; facts: Facts | null }) {
       </td>
       <td class={styles.item}>
         {condition !== '' && <i class={styles.when}>{words.when(condition)}</i>}
-        <Text text={step.item} facts={facts} />
-        {small.map((text) => (
-          <small key={text} class={styles.note}>
-            <Text text={text} facts={facts} />
-          </small>
-        ))}
+        <span lang={lang}>
+          <Text text={step.item} facts={facts} />
+        </span>
+        {small.map(({ text, lang: ofText }) =>
+          text ? (
+            <small key={text} class={styles.note} lang={ofText}>
+              <Text text={text} facts={facts} />
+            </small>
+          ) : null,
+        )}
       </td>
-      <td class={styles.response}>
+      <td class={styles.response} lang={lang}>
         <Text text={step.response} facts={facts} />
       </td>
     </tr>

@@ -2,7 +2,7 @@
 
 import type { ComponentChildren, JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { all } from '../../board/documents';
+import { all } from '../../board/allDocuments';
 import { type Shared, shared } from '../../board/sharing';
 import type { Hash } from '../../core';
 import { canShare, copyText, openShareSheet, saveFile } from '../../device/files';

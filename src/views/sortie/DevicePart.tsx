@@ -9,6 +9,8 @@ import {
   isFullScreen,
   toggleFullScreen,
 } from '../../device/fullScreen';
+import { language } from '../../device/language';
+import { chooseLanguage } from '../../device/languageChoice';
 import { brightNight, theme } from '../../device/preferences';
 import { hand } from '../../device/sides';
 import { Choice } from '../../parts/choice/Choice';
@@ -30,6 +32,13 @@ export function DevicePart(): JSX.Element {
         onChoose={(name) => {
           theme.value = name;
         }}
+      />
+      <p class={styles.said}>{words.language}</p>
+      <Choice
+        label={words.language}
+        options={choices(words.languages)}
+        chosen={language}
+        onChoose={chooseLanguage}
       />
       {theme.value === 'night' && (
         <>

@@ -3,6 +3,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { aircraft } from '../../board/documents';
+import { langOf } from '../../board/language';
 import { openLog } from '../../board/log';
 import {
   type AgainstOwn,
@@ -11,7 +12,9 @@ import {
   lookAt,
   mergeIncoming,
 } from '../../board/sharing';
+import { languageOf } from '../../core';
 import { Key } from '../../parts/key/Key';
+import { marked } from '../../parts/marked';
 import { Sheet } from '../../parts/sheet/Sheet';
 import styles from './Bring.module.css';
 import { words as documentWords } from './documentWords.en';
@@ -59,13 +62,15 @@ export function IncomingSheet({ from, onClose }: IncomingSheetProps): JSX.Elemen
 function IncomingDocument({ incoming }: { incoming: Extract<Incoming, { kind: 'document' }> }) {
   const [isAdded, setAdded] = useState(false);
   const { document, against, steps } = incoming;
-  const { name } = document.content;
+  const { name, about } = document.content;
+  const lang = 'phases' in document.content ? langOf(languageOf(document.content)) : undefined;
+  const kind = words.kinds[document.kind] ?? '';
   const flown = 'phases' in document.content ? document.content.aircraft : null;
   const isMissing = flown !== null && !aircraft.value.some(({ code }) => code === flown);
   return (
     <>
-      <h3 class={styles.name}>{words.document(words.kinds[document.kind] ?? '', name)}</h3>
-      <p>{document.content.about}</p>
+      <h3 class={styles.name}>{marked(lang, (itself) => words.document(kind, itself), name)}</h3>
+      <p lang={lang}>{about}</p>
       {steps !== null && <p>{words.steps(steps)}</p>}
       {isMissing && <p>{words.noAircraft(flown)}</p>}
       <Against against={against} />

@@ -4,8 +4,10 @@ import type { JSX } from 'preact';
 import { inputs } from '../../board/board';
 import { setInputs } from '../../board/choices';
 import { procedure } from '../../board/flight';
+import { stepsLang } from '../../board/language';
 import { allStepsOf, factsIn, fittedOptions } from '../../core';
 import { Key } from '../../parts/key/Key';
+import { markedText } from '../../parts/marked';
 import styles from './SortieSheet.module.css';
 import { words } from './words.en';
 
@@ -35,7 +37,7 @@ export function Planned(): JSX.Element | null {
             pressed={fitted.includes(id)}
             onPress={() => setInputs({ options: { ...chosen, [id]: !fitted.includes(id) } })}
           >
-            {name}
+            {markedText(stepsLang(), name)}
           </Key>
         ))}
       </div>

@@ -1,11 +1,14 @@
 /** Sortie: field, aircraft, clock, surface, own limits, norths, and what belongs to the device. */
 
+import type { ListedProcedure } from 'virtual:lapstrip-catalogue';
 import type { ComponentChildren, JSX } from 'preact';
 import { useState } from 'preact/hooks';
+import { chosenProcedure, proceduresFor } from '../../board/allDocuments';
 import { inputs, settled, sortie } from '../../board/board';
-import { chooseAircraft, chooseField, chooseProcedure, setInputs } from '../../board/choices';
-import { aircraft, fields, proceduresFor } from '../../board/documents';
+import { chooseAircraft, chooseField, setInputs, takeUp } from '../../board/choices';
+import { aircraft, fields } from '../../board/documents';
 import { flownLast, offeredFields } from '../../board/flownLast';
+import { langOf, languageName } from '../../board/language';
 import { sheetOfToday } from '../../board/load';
 import { openSheet, sheet } from '../../board/places';
 import { endSortie } from '../../board/stepping';
@@ -14,6 +17,7 @@ import { Choice } from '../../parts/choice/Choice';
 import { NumberField } from '../../parts/field/NumberField';
 import { decimal, whole } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
+import { marked } from '../../parts/marked';
 import { Sheet } from '../../parts/sheet/Sheet';
 import { Bring } from './Bring';
 import { ClockSetting } from './ClockSetting';
@@ -176,20 +180,20 @@ function LoadPart() {
 function Procedures() {
   const flown = settled.value.aircraft;
   const offered = flown === null ? [] : proceduresFor(flown.code);
-  const { procedure } = inputs.value;
+  const procedure = chosenProcedure.value;
   if (offered.length === 0) return null;
   return (
     <Part title={words.procedure}>
       {offered.length === 1 ? (
-        <p class={styles.said}>{offered[0]?.name}</p>
+        <p class={styles.said}>{offered.map(nameOf)}</p>
       ) : (
         <Choice
           label={words.procedure}
-          options={offered.map(({ hash, name }) => ({ value: hash, name }))}
+          options={offered.map((listed) => ({ value: listed.hash, name: nameOf(listed) }))}
           chosen={procedure}
           onChoose={(hash) => {
             const taken = offered.find((listed) => listed.hash === hash);
-            if (taken) chooseProcedure(taken);
+            if (taken && taken.hash !== procedure) takeUp({ procedure: taken.hash });
           }}
         />
       )}
@@ -203,6 +207,14 @@ function Procedures() {
       )}
     </Part>
   );
+}
+
+/** A procedure by its name, with its language where that is not the page's. */
+function nameOf({ name, language }: ListedProcedure): ComponentChildren {
+  const lang = langOf(language);
+  return lang === undefined
+    ? name
+    : marked(lang, (itself) => words.inLanguage(itself, languageName(lang)), name);
 }
 
 /** The keys that draw a field, and mend the one in use. */

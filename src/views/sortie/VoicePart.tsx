@@ -5,8 +5,9 @@ import { feedbackOn, tell } from '../../board/feedback';
 import { openSheet, sheet } from '../../board/places';
 import { RATES, sayNow, setVoicing, voicing } from '../../board/voice';
 import { bindings } from '../../device/bindings';
+import { pageLanguage } from '../../device/pageLanguage';
 import { canSound } from '../../device/sounds';
-import { canSpeak, speechRefused, voiceFor, voices } from '../../device/speech';
+import { canSpeak, speechRefused, voiceFor, voicesIn } from '../../device/speech';
 import { canVibrate } from '../../device/vibration';
 import { Choice } from '../../parts/choice/Choice';
 import { Key } from '../../parts/key/Key';
@@ -40,7 +41,8 @@ export function VoicePart(): JSX.Element {
 }
 
 function Voices() {
-  const chosen = voiceFor(voicing.value.voice, voices.value);
+  const voices = voicesIn(pageLanguage());
+  const chosen = voiceFor(voicing.value.voice, voices);
   if (chosen === null) return <p class={styles.hint}>{words.noVoice}</p>;
   return (
     <>
@@ -51,7 +53,7 @@ function Voices() {
           value={chosen.uri}
           onChange={(event) => setVoicing({ voice: event.currentTarget.value })}
         >
-          {voices.value.map(({ uri, name, lang, local }) => (
+          {voices.map(({ uri, name, lang, local }) => (
             <option key={uri} value={uri}>
               {words.voiceName(name, lang, local)}
             </option>
@@ -60,7 +62,7 @@ function Voices() {
       </label>
       {!chosen.local && (
         <p class={styles.hint}>
-          {voices.value.some(({ local }) => local) ? words.voiceNotLocal : words.noLocalVoice}
+          {voices.some(({ local }) => local) ? words.voiceNotLocal : words.noLocalVoice}
         </p>
       )}
       <div class={styles.keys}>

@@ -1,11 +1,15 @@
 /** The words for what belongs to the device. */
 
+import type { Language } from '../../device/language';
 import type { Theme } from '../../device/preferences';
 import type { Hand } from '../../device/sides';
 import type { Awake } from '../../device/wakeLock';
 
 export const words = {
   title: 'This device',
+  language: 'Language',
+  /** Each in itself, for who reads no other. */
+  languages: { en: 'English', de: 'Deutsch' } satisfies Record<Language, string>,
   theme: 'Screen',
   themes: { device: 'As the device', day: 'Day', dusk: 'Dusk', night: 'Night' } satisfies Record<
     Theme,

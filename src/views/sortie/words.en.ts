@@ -10,6 +10,7 @@ export const words = {
   mendField: (code: string) => `Mend ${code}`,
   aircraft: 'Aircraft',
   procedure: 'Procedure',
+  inLanguage: (name: string, language: string) => `${name} (${language})`,
   share: 'Share',
   shareOf: (what: string) => `Share ${what.toLowerCase()}`,
   print: 'Print',

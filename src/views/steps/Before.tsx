@@ -2,6 +2,7 @@
 
 import type { JSX } from 'preact';
 import { sortie } from '../../board/board';
+import { stepsLang } from '../../board/language';
 import { tick } from '../../board/stepping';
 import { rowsOf, type StepRow, type Walk } from '../../core';
 import { zulu } from '../../parts/format';
@@ -9,7 +10,7 @@ import { Key } from '../../parts/key/Key';
 import styles from './Due.module.css';
 import { Habits } from './Habits';
 import { liveText } from './liveText';
-import { Mark, stateWords } from './StepMark';
+import { Mark, stateLang, stateWords } from './StepMark';
 import { words } from './words.en';
 
 /** How many held-back steps are shown; the others are counted. */
@@ -47,7 +48,9 @@ function Handled({ row }: { row: StepRow }) {
   return (
     <li class={styles.beforeRow}>
       <Mark row={row} />
-      <span class={styles.beforeItem}>{liveText(row.step.item)}</span>
+      <span class={styles.beforeItem} lang={stepsLang()}>
+        {liveText(row.step.item)}
+      </span>
       {row.state.kind === 'held' ? (
         <span class={styles.heldState}>
           <span class={styles.held}>{words.heldBack}</span>
@@ -60,7 +63,9 @@ function Handled({ row }: { row: StepRow }) {
           </Key>
         </span>
       ) : (
-        <span class={styles.beforeState}>{stateWords(row)}</span>
+        <span class={styles.beforeState} lang={stateLang(row)}>
+          {stateWords(row)}
+        </span>
       )}
     </li>
   );

@@ -2,6 +2,8 @@
 
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
+import { withinSentence } from '../../board/language';
+import { pageLanguage } from '../../device/pageLanguage';
 import { Key } from '../../parts/key/Key';
 import { Sheet } from '../../parts/sheet/Sheet';
 import styles from './Cannot.module.css';
@@ -19,11 +21,15 @@ const LONGEST_REASON = 80;
 export function Cannot({ item, onReason, onClose }: CannotProps): JSX.Element {
   const [other, setOther] = useState('');
   return (
-    <Sheet title={`${item}: ${words.cannot.toLowerCase()}`} close={words.close} onClose={onClose}>
+    <Sheet
+      title={`${item}: ${withinSentence(words.cannot, pageLanguage())}`}
+      close={words.close}
+      onClose={onClose}
+    >
       <p class={styles.question}>{words.whyCannot}</p>
       <div class={styles.reasons}>
         {words.reasons.map((reason) => (
-          <Key key={reason} moving onPress={() => onReason(reason.toLowerCase())}>
+          <Key key={reason} moving onPress={() => onReason(withinSentence(reason, pageLanguage()))}>
             {reason}
           </Key>
         ))}

@@ -1,14 +1,16 @@
 /** The step that is due, in reverse, with what was done before it, what follows, and the keys. */
 
-import type { JSX } from 'preact';
+import type { ComponentChildren, JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { openCard, wasJustClosed } from '../../board/card';
 import { interrupt } from '../../board/interruption';
+import { stepsLang } from '../../board/language';
 import { canGoBack, flyAgain, goAround, goBack, tick } from '../../board/stepping';
 import type { Moment, Step, StepRow, Walk } from '../../core';
 import { CardOpener } from '../../parts/card/CardOpener';
 import { Key } from '../../parts/key/Key';
 import { TickKey } from '../../parts/key/TickKey';
+import { marked } from '../../parts/marked';
 import { Before } from './Before';
 import { Cannot } from './Cannot';
 import styles from './Due.module.css';
@@ -36,7 +38,8 @@ export function Due({ walk, row, barrier, inList }: DueProps): JSX.Element {
     <>
       <Before walk={walk} />
       <p class="spoken" role="status">
-        {lastSpoken(walk.lastHandled)} {words.spokenDue(item, liveText(step.response))}
+        {lastSpoken(walk.lastHandled)}{' '}
+        {marked(stepsLang(), words.spokenDue, item, liveText(step.response))}
       </p>
       <WhatIsDue walk={walk} row={row} barrier={barrier} inList={inList}>
         {walk.heldBack.length > 0 && (
@@ -120,15 +123,16 @@ function PhaseKey({ walk }: { walk: Walk }) {
 }
 
 /** What was just done, for those who do not see it. */
-function lastSpoken(row: StepRow | null): string {
+function lastSpoken(row: StepRow | null): ComponentChildren {
   if (row === null) return '';
-  const item = liveText(row.step.item);
+  const said = (sentence: (item: string) => string) =>
+    marked(stepsLang(), sentence, liveText(row.step.item));
   switch (row.state.kind) {
     case 'held':
-      return words.spokenHeld(item);
+      return said(words.spokenHeld);
     case 'cannot':
-      return words.spokenCannot(item);
+      return said(words.spokenCannot);
     default:
-      return words.spokenDone(item);
+      return said(words.spokenDone);
   }
 }

@@ -4,9 +4,11 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { inputs } from '../../board/board';
 import { procedure } from '../../board/flight';
+import { stepsLang } from '../../board/language';
 import { habits, tie } from '../../board/memory';
 import { canMove, type Habit, rowsOf, type StepRow, tiesOf, type Walk } from '../../core';
 import { Key } from '../../parts/key/Key';
+import { marked } from '../../parts/marked';
 import { Sheet } from '../../parts/sheet/Sheet';
 import dueStyles from './Due.module.css';
 import styles from './Habits.module.css';
@@ -46,7 +48,7 @@ function OneHabit({ said: { habit, row }, rows }: { said: Said; rows: readonly S
   return (
     <li class={`${dueStyles.beforeRow} ${styles.habit}`}>
       <span class={dueStyles.beforeItem}>
-        <b>{liveText(row.step.item)}</b>
+        <b lang={stepsLang()}>{liveText(row.step.item)}</b>
         {words.habit[habit.kind](habit.times, habit.of)}
       </span>
       {canMove(row.step) && rows.indexOf(row) > 0 && (
@@ -89,7 +91,11 @@ function Earlier({ row, rows, onClose }: EarlierProps) {
                 onClose();
               }}
             >
-              {words.beforeStep(liveText(step.item), words.phase[phase])}
+              {marked(
+                stepsLang(),
+                (item) => words.beforeStep(item, words.phase[phase]),
+                liveText(step.item),
+              )}
             </Key>
           </li>
         ))}

@@ -5,6 +5,7 @@ import { useEffect } from 'preact/hooks';
 import { documents, inputs, sortie } from '../../board/board';
 import { openCard, wasJustClosed } from '../../board/card';
 import { numbers, steps } from '../../board/flight';
+import { stepsLang, stepsLanguage, withinSentence } from '../../board/language';
 import { ask, onRoll } from '../../board/places';
 import { goBack, stamp, stopRoll } from '../../board/stepping';
 import { wallMs } from '../../board/time';
@@ -15,6 +16,7 @@ import { CardOpener } from '../../parts/card/CardOpener';
 import { NO_BREAK_SPACE, stopwatch, whole } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { TickKey } from '../../parts/key/TickKey';
+import { marked } from '../../parts/marked';
 import styles from './Ladder.module.css';
 import { liveText } from './liveText';
 import { words } from './words.en';
@@ -160,7 +162,9 @@ export function LadderView(): JSX.Element {
   const aircraft = documents.value.aircraft;
   const brief = steps.value;
   const notThere = brief === null ? [] : notThereIn(brief, 'rejected-takeoff');
-  const missing = [...new Set(notThere.map(({ step }) => liveText(step.item).toLowerCase()))];
+  const missing = [
+    ...new Set(notThere.map(({ step }) => withinSentence(liveText(step.item), stepsLanguage()))),
+  ];
   return (
     <div class={styles.ladder}>
       <dl class={styles.head}>
@@ -173,7 +177,7 @@ export function LadderView(): JSX.Element {
       <Rungs />
       <p class={styles.stop}>
         <b class={styles.stopLabel}>{words.toStop}</b> <b>{aircraft?.stop.join(', ')}</b>
-        {missing.length > 0 && <b>{words.without(missing.join(', '))}</b>}
+        {missing.length > 0 && <b>{marked(stepsLang(), words.without, missing.join(', '))}</b>}
         <span class={styles.aside}>
           <CardOpener
             name={words.bigCard}

@@ -3,9 +3,11 @@
 import type { JSX } from 'preact';
 import { sortie } from '../../board/board';
 import { steps } from '../../board/flight';
+import { stepsLang } from '../../board/language';
 import { closeList } from '../../board/stepping';
 import type { StepRow, StepsBrief } from '../../core';
 import { Key } from '../../parts/key/Key';
+import { marked } from '../../parts/marked';
 import styles from './ListHead.module.css';
 import { liveText } from './liveText';
 import { stateWords } from './StepMark';
@@ -22,11 +24,17 @@ export function ListHead({
   return (
     <div class={styles.head}>
       <div class={styles.names}>
-        <h2 class={styles.title}>{abnormal.list.title}</h2>
-        {over !== undefined && <p>{words.listOver(over)}</p>}
+        <h2 class={styles.title} lang={stepsLang()}>
+          {abnormal.list.title}
+        </h2>
+        {over !== undefined && <p>{marked(stepsLang(), words.listOver, over)}</p>}
         {onceEach(abnormal.notThere).map((row) => (
           <p key={row.step.id} class={styles.not}>
-            {words.notThere(liveText(row.step.item), stateWords(row))}
+            {marked(
+              stepsLang(),
+              (item) => words.notThere(item, stateWords(row)),
+              liveText(row.step.item),
+            )}
           </p>
         ))}
       </div>

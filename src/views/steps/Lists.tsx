@@ -3,9 +3,11 @@
 import type { JSX } from 'preact';
 import { sortie } from '../../board/board';
 import { steps } from '../../board/flight';
+import { stepsLang } from '../../board/language';
 import { openList } from '../../board/stepping';
 import { type AbnormalList, notThereIn, type StepsBrief } from '../../core';
 import { keyClass } from '../../parts/key/Key';
+import { markedText } from '../../parts/marked';
 import { Sheet } from '../../parts/sheet/Sheet';
 import styles from './Lists.module.css';
 import { liveText } from './liveText';
@@ -31,10 +33,12 @@ export function Lists({ onClose }: { onClose: () => void }): JSX.Element {
                 onClick={() => openList(list.id)}
               >
                 <b class={styles.title}>
-                  {list.title}
+                  {markedText(stepsLang(), list.title)}
                   {isOpen(list) && <span class={styles.open}>{words.listOpen}</span>}
                 </b>
-                <span class={styles.begins}>{beginning(brief, list)}</span>
+                <span class={styles.begins} lang={stepsLang()}>
+                  {beginning(brief, list)}
+                </span>
               </button>
             </li>
           ))}

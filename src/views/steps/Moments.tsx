@@ -2,6 +2,7 @@
 
 import type { JSX } from 'preact';
 import { wind } from '../../board/board';
+import { stepsLang } from '../../board/language';
 import { openPlace } from '../../board/places';
 import {
   canGoBack,
@@ -49,7 +50,7 @@ export function Release({ tied }: { tied: readonly StepRow[] }): JSX.Element {
         <p class={styles.tied}>
           {words.tied}:{' '}
           {tied.map(({ step }) => (
-            <b key={step.id}>
+            <b key={step.id} lang={stepsLang()}>
               {liveText(step.item)}, {liveText(step.response)}
             </b>
           ))}

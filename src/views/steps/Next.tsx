@@ -1,7 +1,9 @@
 /** The steps that follow the one that is due. */
 
 import type { JSX } from 'preact';
+import { stepsLang } from '../../board/language';
 import type { StepRow, Upcoming } from '../../core';
+import { marked, markedText } from '../../parts/marked';
 import styles from './Due.module.css';
 import { liveText } from './liveText';
 import { words } from './words.en';
@@ -32,11 +34,11 @@ export function Next({ upcoming, heldBack, blocked }: NextProps): JSX.Element {
         const barrier = step.kind === 'barrier';
         return (
           <li key={step.id} class={`${styles.nextRow} ${barrier ? styles.barrier : ''}`}>
-            <span>{liveText(step.item)}</span>
+            <span lang={stepsLang()}>{liveText(step.item)}</span>
             <b>
               {barrier && first !== undefined && !blocked
-                ? words.barrierFirst(liveText(first.step.item))
-                : liveText(step.response)}
+                ? marked(stepsLang(), words.barrierFirst, liveText(first.step.item))
+                : markedText(stepsLang(), liveText(step.response))}
             </b>
           </li>
         );

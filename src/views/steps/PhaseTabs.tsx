@@ -2,8 +2,10 @@
 
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
+import { chosenProcedure } from '../../board/allDocuments';
 import { inputs } from '../../board/board';
 import { procedure } from '../../board/flight';
+import { stepsLang } from '../../board/language';
 import { tie } from '../../board/memory';
 import { openSheet } from '../../board/places';
 import { goOnFrom, tick } from '../../board/stepping';
@@ -12,7 +14,7 @@ import { Key } from '../../parts/key/Key';
 import { Sheet } from '../../parts/sheet/Sheet';
 import { liveText } from './liveText';
 import styles from './PhaseTabs.module.css';
-import { Mark, stateWords } from './StepMark';
+import { Mark, stateLang, stateWords } from './StepMark';
 import { words } from './words.en';
 
 /** The row of phases. */
@@ -80,7 +82,7 @@ function AllSteps({ phase, onClose }: { phase: PhaseRows; onClose: () => void })
 
 /** The way to one's own version of the steps. */
 function WriteOwn({ onClose }: { onClose: () => void }) {
-  const hash = inputs.value.procedure;
+  const hash = chosenProcedure.value;
   if (hash === null) return null;
   return (
     <Key
@@ -105,9 +107,15 @@ function Row({ row, onClose }: { row: StepRow; onClose: () => void }) {
     <li class={styles.row}>
       <Mark row={row} />
       <span class={styles.item}>
-        <b>{liveText(row.step.item)}</b>
-        {(kind === 'open' || kind === 'done') && <span> {liveText(row.step.response)}</span>}
-        {kind !== 'open' && kind !== 'done' && <span class={styles.state}>{stateWords(row)}</span>}
+        <b lang={stepsLang()}>{liveText(row.step.item)}</b>
+        {(kind === 'open' || kind === 'done') && (
+          <span lang={stepsLang()}> {liveText(row.step.response)}</span>
+        )}
+        {kind !== 'open' && kind !== 'done' && (
+          <span class={styles.state} lang={stateLang(row)}>
+            {stateWords(row)}
+          </span>
+        )}
       </span>
       {isTied(row) && <Key onPress={() => tie(row.step.id, null)}>{words.putBack}</Key>}
       {kind === 'held' && <Key onPress={() => tick(row, 'done')}>{words.doneNow}</Key>}

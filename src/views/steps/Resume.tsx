@@ -3,11 +3,13 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { sortie } from '../../board/board';
 import { resume } from '../../board/interruption';
+import { stepsLang } from '../../board/language';
 import { goBack } from '../../board/stepping';
 import { wallMs } from '../../board/time';
 import type { StepRow, Walk } from '../../core';
-import { ago } from '../../parts/age';
+import { ago } from '../../parts/ago';
 import { Key } from '../../parts/key/Key';
+import { marked } from '../../parts/marked';
 import { liveText } from './liveText';
 import styles from './Resume.module.css';
 import { words } from './words.en';
@@ -34,14 +36,20 @@ export function Resume({
       <p class={styles.last}>
         {lastHandled === null
           ? words.nothingYet
-          : words.last(
+          : marked(
+              stepsLang(),
+              (item) => words.last(item, ago(wallMs.value - doneMs(lastHandled))),
               named(lastHandled.step.item, lastHandled.step.response),
-              ago(wallMs.value - doneMs(lastHandled)),
             )}
       </p>
       {position.kind === 'step' && (
         <p class={styles.due}>
-          {words.spokenDue(liveText(position.row.step.item), liveText(position.row.step.response))}
+          {marked(
+            stepsLang(),
+            words.spokenDue,
+            liveText(position.row.step.item),
+            liveText(position.row.step.response),
+          )}
         </p>
       )}
       <div class={styles.keys}>

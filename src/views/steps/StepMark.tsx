@@ -3,6 +3,7 @@
 import type { JSX } from 'preact';
 import { settled } from '../../board/board';
 import { steps } from '../../board/flight';
+import { stepsLang } from '../../board/language';
 import type { FactName, FactValue, StepRow } from '../../core';
 import { whole, zulu } from '../../parts/format';
 import { liveText } from './liveText';
@@ -41,6 +42,10 @@ export function stateWords(row: StepRow): string {
       return liveText(step.response);
   }
 }
+
+/** Its language: the response is the procedure's own text, all else is said by the page. */
+export const stateLang = ({ state: { kind } }: StepRow): string | undefined =>
+  kind === 'held' || kind === 'cannot' || kind === 'not-needed' ? undefined : stepsLang();
 
 /** Why a step is not needed, and when that was decided. */
 function notNeededWords({ facts, passed, decided }: NotNeeded): string {

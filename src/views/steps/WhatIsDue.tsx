@@ -3,9 +3,12 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { sortie } from '../../board/board';
 import { steps, times } from '../../board/flight';
+import { callLang, stepsLang, stepsLanguage, withinSentence } from '../../board/language';
 import { wallMs } from '../../board/time';
 import { type FactName, type Moment, rowsOf, type Step, type StepRow, type Walk } from '../../core';
+import { pageLanguage } from '../../device/pageLanguage';
 import { stopwatch, whole } from '../../parts/format';
+import { marked } from '../../parts/marked';
 import styles from './Due.module.css';
 import { callText, liveNumber, liveText } from './liveText';
 import { becameWords } from './StepMark';
@@ -26,15 +29,23 @@ export function WhatIsDue({ walk, row, barrier, inList, children }: WhatIsDuePro
   const { step } = row;
   return (
     <div class={styles.due}>
-      {barrier !== null && <p class={styles.flag}>{words.before(nameOf(barrier))}</p>}
+      {barrier !== null && <p class={styles.flag}>{beforeWords(barrier)}</p>}
       {row.state.kind === 'again' && <p class={styles.flag}>{whyAgain(walk, row)}</p>}
-      <p class={styles.step}>
+      <p class={styles.step} lang={stepsLang()}>
         <strong class={styles.item}>{liveText(step.item)}</strong>{' '}
         <span class={styles.response}>{liveText(step.response)}</span>
       </p>
       {step.kind === 'gate' && <p class={styles.gate}>{gateWords(step)}</p>}
-      {step.call !== undefined && <p class={styles.call}>{words.quoted(callText(step.call))}</p>}
-      {step.note !== undefined && <p class={styles.note}>{liveText(step.note)}</p>}
+      {step.call !== undefined && (
+        <p class={styles.call} lang={callLang()}>
+          {words.quoted(callText(step.call))}
+        </p>
+      )}
+      {step.note !== undefined && (
+        <p class={styles.note} lang={stepsLang()}>
+          {liveText(step.note)}
+        </p>
+      )}
       {step.kind === 'wait' && <Waiting expectS={step.expectS} />}
       {/* The climb has its own clock: the speeds over it, with the seconds left. */}
       {(inList || walk.phase !== 'climb') && <Timers walk={walk} withStep={step.kind !== 'wait'} />}
@@ -43,8 +54,10 @@ export function WhatIsDue({ walk, row, barrier, inList, children }: WhatIsDuePro
   );
 }
 
-const nameOf = (barrier: Step | Moment) =>
-  typeof barrier === 'string' ? words.moment[barrier].toLowerCase() : barrier.item.toLowerCase();
+const beforeWords = (barrier: Step | Moment) =>
+  typeof barrier === 'string'
+    ? words.before(withinSentence(words.moment[barrier], pageLanguage()))
+    : marked(stepsLang(), words.before, withinSentence(barrier.item, stepsLanguage()));
 
 /** Why a step is due that was done, or was not needed; and how many others are. */
 function whyAgain(walk: Walk, row: StepRow): string {

@@ -3,10 +3,12 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { inputs } from '../../board/board';
+import { callLang } from '../../board/language';
 import { calls, departTowards, taxiParts, wordCall } from '../../board/taxi';
 import type { Call } from '../../core';
-import { callTitles, compass, PLACEHOLDERS, sayCall, sayReadback } from '../../parts/calls.en';
+import { callTitles, compass, sayReadback } from '../../parts/calls.en';
 import { Key } from '../../parts/key/Key';
+import { PLACEHOLDERS, sayCall } from '../../parts/radio/calls';
 import { Sheet } from '../../parts/sheet/Sheet';
 import styles from './Sheets.module.css';
 import { words } from './words.en';
@@ -47,7 +49,9 @@ function One({ call }: { call: Call }) {
       {call.station !== null && (
         <p class={styles.station}>{words.to(call.station.name, call.station.mhz)}</p>
       )}
-      <p class={styles.text}>{sayCall(call, own)}</p>
+      <p class={styles.text} lang={callLang()}>
+        {sayCall(call, own)}
+      </p>
       {call.readback.length > 0 && (
         <p>
           <b>{words.readBack}: </b>
@@ -59,6 +63,7 @@ function One({ call }: { call: Call }) {
           <span>{words.ownFor(callTitles[call.kind])}</span>
           <textarea
             rows={3}
+            lang={callLang()}
             maxLength={400}
             value={own ?? sayCall(call)}
             onChange={(event) => wordCall(call.kind, event.currentTarget.value.trim() || null)}

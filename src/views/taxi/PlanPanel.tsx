@@ -47,6 +47,7 @@ export function PlanPanel({ onRoute }: { onRoute: () => void }): JSX.Element | n
           route={way?.points ?? []}
           goneM={progress.value?.goneM ?? 0}
           crossings={way?.crossings ?? []}
+          hotSpots={field.taxi.hotSpots ?? []}
           from={way?.nodes[0] ?? stand.value}
           to={way?.nodes.at(-1) ?? null}
           picked={picked}

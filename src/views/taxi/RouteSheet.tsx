@@ -37,6 +37,7 @@ export function RouteSheet({ onClose }: { onClose: () => void }): JSX.Element {
       <Entries />
       <Ways />
       <Turns />
+      <HotSpots />
       <Closed />
       <Own />
     </Sheet>
@@ -49,6 +50,23 @@ function InWords() {
     <section class={styles.part}>
       <h3>{words.inWords}</h3>
       <p class={styles.text}>{text}</p>
+    </section>
+  );
+}
+
+/** Where others have gone wrong before; ringed on the plan. */
+function HotSpots() {
+  const hotSpots = documents.value.field?.taxi.hotSpots ?? [];
+  return hotSpots.length === 0 ? null : (
+    <section class={styles.part}>
+      <h3>{words.hotSpots}</h3>
+      <ul class={styles.rows}>
+        {hotSpots.map(({ name, about }) => (
+          <li key={name}>
+            <b>{name}</b> {about}
+          </li>
+        ))}
+      </ul>
     </section>
   );
 }

@@ -4,8 +4,9 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { documents, inputs } from '../../board/board';
 import { taxi } from '../../board/flight';
+import { callLang } from '../../board/language';
 import { dueCall } from '../../board/taxi';
-import { sayCall } from '../../parts/calls.en';
+import { sayCall } from '../../parts/radio/calls';
 import { CallSheet } from './CallSheet';
 import { Numbers } from './Numbers';
 import { PlanPanel } from './PlanPanel';
@@ -46,7 +47,9 @@ function Say({ onOpen }: { onOpen: () => void }) {
         <span>{call.station === null ? words.noRadio : words.sayOn(call.station.mhz)}</span>
         <span class={styles.all}>{words.allCalls}</span>
       </span>
-      <span class={styles.said}>{sayCall(call, inputs.value.ownCalls[call.kind])}</span>
+      <span class={styles.said} lang={callLang()}>
+        {sayCall(call, inputs.value.ownCalls[call.kind])}
+      </span>
     </button>
   );
 }

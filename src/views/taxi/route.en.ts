@@ -1,6 +1,7 @@
 /** A way in words, for reading aloud and for who cannot see the plan. Never worded like a clearance. */
 
 import type { TaxiFault, Told } from '../../core';
+import { decimal } from '../../parts/format';
 import { saidHundreds, saidPoint, saidRunway, saidStand } from '../../parts/spoken.en';
 
 /** One thing told of a way. At a field that someone controls one holds unless told to cross. */
@@ -53,7 +54,7 @@ export function faultWords(fault: TaxiFault): string {
     case 'closed':
       return `What you closed cuts the field in two here: no way is left. Closed: ${fault.stretches.map((one) => one.replace('~', ' to ')).join(', ')}.`;
     case 'too-narrow':
-      return `Every way has a taxiway narrower than ${fault.neededWidthM.toFixed(1)} m, which this gear needs.`;
+      return `Every way has a taxiway narrower than ${decimal(fault.neededWidthM, 1)} m, which this gear needs.`;
     case 'one-way':
       return 'A one-way taxiway leads the other way: no way from here.';
     case 'in-pieces':

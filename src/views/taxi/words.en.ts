@@ -28,6 +28,7 @@ export const words = {
   northUp: 'North up',
   wayUp: 'Way up',
   route: 'Route',
+  hotSpots: 'Hot spots',
   planWords: {
     north: 'N',
     ahead: (runway: string) => `Runway ${runway} ahead`,

@@ -3,6 +3,7 @@
 import { inputs, wind } from '../../board/board';
 import { walked } from '../../board/due';
 import { steps } from '../../board/flight';
+import { CALL_LANGUAGE, stepsLanguage } from '../../board/language';
 import { dueCall } from '../../board/taxi';
 import {
   isLiveName,
@@ -10,11 +11,15 @@ import {
   type LiveName,
   type Position,
   piecesOf,
+  primarySubtag,
   type Rung,
   roundedLive,
   type StepRow,
 } from '../../core';
-import { sayCall } from '../../parts/calls.en';
+import { pageLanguage } from '../../device/pageLanguage';
+import type { Said } from '../../device/speech';
+import { sayCall } from '../../parts/radio/calls';
+import { saying } from '../../parts/sentence';
 import {
   saidCallsign,
   saidDigits,
@@ -22,86 +27,111 @@ import {
   saidHundreds,
   saidRunway,
 } from '../../parts/spoken.en';
+import { type StepSpeech, speechIn } from './otherLanguage';
 import { words } from './words.en';
 
-/** A text of the procedure as it is said now. */
-function saidText(text: string): string {
-  return piecesOf(text)
+/** As the page says them. */
+const pageSpeech = (): StepSpeech => ({
+  ...words,
+  digits: saidDigits,
+  hundreds: saidHundreds,
+  direction: saidDirection,
+  runway: saidRunway,
+  callsign: saidCallsign,
+});
+
+/** How a text of a language is said: as the page says it where that is its own. */
+const speechOf = (language: string): StepSpeech =>
+  primarySubtag(language) === pageLanguage() ? pageSpeech() : speechIn(language);
+
+/** A text as it is said now. */
+function saidText(text: string, language: string): Said {
+  const speech = speechOf(language);
+  const said = piecesOf(text)
     .map((piece) => {
-      if (typeof piece === 'string') return words.signs(piece);
-      return isLiveName(piece.live) ? saidLive(piece.live) : '';
+      if (typeof piece === 'string') return piece;
+      return isLiveName(piece.live) ? saidLive(piece.live, speech) : '';
     })
     .join('');
+  return [{ text: speech.signs(said), language }];
 }
 
-function saidLive(name: LiveName): string {
-  if (name === 'wind') return saidWind();
+function saidLive(name: LiveName, speech: StepSpeech): string {
+  if (name === 'wind') return saidWind(speech);
   const value = steps.value?.facts[name] ?? null;
-  if (value === null) return name === 'callsign' ? words.yourCallsign : words.unknown;
-  if (name === 'runway') return saidRunway(String(value));
-  if (name === 'callsign') return saidCallsign(inputs.value.callsign);
-  if (typeof value !== 'number') return words.signs(String(value));
-  if (LIVE[name].form === 'heading') return saidDirection(value);
-  return saidNumber(name, roundedLive(name, value));
+  if (value === null) return name === 'callsign' ? speech.yourCallsign : speech.unknown;
+  if (name === 'runway') return speech.runway(String(value));
+  if (name === 'callsign') return speech.callsign(inputs.value.callsign);
+  if (typeof value !== 'number') return String(value);
+  if (LIVE[name].form === 'heading') return speech.direction(value);
+  return saidNumber(name, roundedLive(name, value), speech);
 }
 
 /** Speeds and pressures digit by digit, whole hundreds as such: Annex 10, vol. II, 5.2.1.4.1. */
-function saidNumber(name: LiveName, value: number): string {
+function saidNumber(name: LiveName, value: number, speech: StepSpeech): string {
   const kind = LIVE[name];
   const unit = 'unit' in kind ? kind.unit : null;
-  if (unit === 'kt' || unit === 'hPa') return saidDigits(value);
+  if (unit === 'kt' || unit === 'hPa') return speech.digits(value);
   const isHeight = unit === 'ft' || unit === 'm';
-  return isHeight && value > 0 && value % 100 === 0 ? saidHundreds(value) : String(value);
+  return isHeight && value > 0 && value % 100 === 0 ? speech.hundreds(value) : String(value);
 }
 
-function saidWind(): string {
+function saidWind(speech: StepSpeech): string {
   const read = wind.value.wind;
-  if (read === null || read.speedKt === null) return words.unknown;
-  if (read.speedKt === 0 && read.gustKt === null) return words.calm;
-  return words.wind(
-    read.fromDeg === null ? null : saidDirection(read.fromDeg),
-    saidDigits(read.speedKt),
-    read.gustKt === null ? null : saidDigits(read.gustKt),
+  if (read === null || read.speedKt === null) return speech.unknown;
+  if (read.speedKt === 0 && read.gustKt === null) return speech.calm;
+  return speech.wind(
+    read.fromDeg === null ? null : speech.direction(read.fromDeg),
+    speech.digits(read.speedKt),
+    read.gustKt === null ? null : speech.digits(read.gustKt),
   );
 }
 
-function saidStep({ step, state }: StepRow): string {
-  const item = saidText(step.item);
+/** A sentence in the language of the page, with what is said in it in its own. */
+const inPage = (sentence: (...texts: string[]) => string, ...said: readonly Said[]): Said =>
+  saying(pageLanguage(), sentence, ...said);
+
+function saidStep({ step, state }: StepRow): Said {
+  const language = stepsLanguage();
+  const item = saidText(step.item, language);
   const said =
     step.call === undefined
-      ? words.step(item, saidText(step.response))
-      : words.call(item, saidText(step.call));
-  return state.kind === 'again' ? words.again(said) : said;
+      ? inPage(words.step, item, saidText(step.response, language))
+      : inPage(words.call, item, saidText(step.call, CALL_LANGUAGE));
+  return state.kind === 'again' ? inPage(words.again, said) : said;
 }
 
 /** What is due; empty where there is nothing. */
-export function saidDue(): string {
+export function saidDue(): Said {
   const position = walked.value?.position;
-  return position === undefined ? '' : saidPosition(position);
+  return position === undefined ? [] : saidPosition(position);
 }
 
-function saidPosition(position: Position): string {
+function saidPosition(position: Position): Said {
   switch (position.kind) {
     case 'step': {
       const said = saidStep(position.row);
-      if (position.barrier !== null) return words.heldBefore(said);
-      return position.row.step.kind === 'barrier' ? words.barrier(said) : said;
+      if (position.barrier !== null) return inPage(words.heldBefore, said);
+      return position.row.step.kind === 'barrier' ? inPage(words.barrier, said) : said;
     }
     case 'moment': {
-      const tied = position.tied.map(saidStep).join(' ');
-      return `${words.moment[position.moment]}. ${tied === '' ? '' : words.tied(tied)}`.trim();
+      const next = `${words.moment[position.moment]}.`;
+      const tied = position.tied.flatMap(saidStep);
+      return inPage((steps) => (tied.length === 0 ? next : `${next} ${words.tied(steps)}`), tied);
     }
     case 'list-end':
-      return words.listEnd;
+      return inPage(() => words.listEnd);
     case 'end':
-      return words.end;
+      return inPage(() => words.end);
   }
 }
 
 /** The radio call that is due on Taxi, in the pilot's own words where there are any; empty where none is. */
-export function saidCall(): string {
+export function saidCall(): Said {
   const call = dueCall.value;
-  return call === null ? '' : sayCall(call, inputs.value.ownCalls[call.kind]);
+  if (call === null) return [];
+  const text = sayCall(call, inputs.value.ownCalls[call.kind]);
+  return [{ text, language: CALL_LANGUAGE }];
 }
 
 /** A gate of the roll; what must not be exceeded is rounded down. */

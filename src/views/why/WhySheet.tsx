@@ -4,7 +4,7 @@ import type { JSX } from 'preact';
 import { settled } from '../../board/board';
 import type { Asked } from '../../board/places';
 import { endFigures, type Figure, sunFigure, type Unit } from '../../core';
-import { NO_BREAK_SPACE } from '../../parts/format';
+import { asWritten, NO_BREAK_SPACE } from '../../parts/format';
 import { Sheet } from '../../parts/sheet/Sheet';
 import styles from './WhySheet.module.css';
 import { words } from './words.en';
@@ -73,7 +73,5 @@ function written(figure: Figure<Unit>): string {
 
 /** As many decimals as count, and no more. */
 function plain(value: number | string): string {
-  return typeof value === 'string'
-    ? value
-    : String(Number(value.toFixed(DECIMALS))).replace('-', '−');
+  return typeof value === 'string' ? value : asWritten(String(Number(value.toFixed(DECIMALS))));
 }

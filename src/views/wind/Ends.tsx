@@ -63,7 +63,7 @@ function EndRow({ end, next, used, onOpen }: EndRowProps) {
         disabled={closed}
         onClick={() => useEnd(end.designator)}
       >
-        <span class={styles.useWord}>{used ? windWords.usingShort : windWords.useShort}</span>
+        <span class={styles.useWord}>{used ? words.usingShort : words.useShort}</span>
         {end.designator}
       </button>
       <button

@@ -2,14 +2,13 @@
 
 import type { ComponentType } from 'preact';
 import { later } from '../../parts/later/Later';
-import { words } from './words.en';
 
 type Parts = typeof import('./Detail');
 
 const part = <P = object>(
   choose: (parts: Parts) => ComponentType<P>,
-  when: 'drawn' | 'asked' = 'asked',
-) => later(() => import('./Detail').then(choose), words.later, when);
+  when: 'drawn silently' | 'asked' = 'asked',
+) => later(() => import('./Detail').then(choose), when);
 
 /** The picture. */
 export const dial = part(({ DialPanel }) => DialPanel);
@@ -21,13 +20,13 @@ export const list = part(({ Below }) => Below);
 export const meaning = part(({ MeaningAtCaret }) => MeaningAtCaret);
 
 /** Why no end is best: rare, and so loaded when it is first needed, or with the others. */
-export const noBest = part(({ NoBest }) => NoBest, 'drawn');
+export const noBest = part(({ NoBest }) => NoBest, 'drawn silently');
 
 /** What is wrong with a text: as rare. */
-export const problemText = part(({ ProblemText }) => ProblemText, 'drawn');
+export const problemText = part(({ ProblemText }) => ProblemText, 'drawn silently');
 
 /** The warning of a low sun, whose place in the sky comes later too. */
-export const lowSunRow = part(({ LowSunRow }) => LowSunRow, 'drawn');
+export const lowSunRow = part(({ LowSunRow }) => LowSunRow, 'drawn silently');
 
 /** Loads them. */
 export function loadWindDetail(): void {

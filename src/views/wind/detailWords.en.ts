@@ -69,6 +69,8 @@ function problem({ code, values = {} }: Problem): string | null {
 }
 
 export const words = {
+  useShort: 'Use',
+  usingShort: 'Using',
   bigCard: 'Big card',
   problem,
   noBest,

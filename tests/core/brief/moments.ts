@@ -17,10 +17,10 @@ export const TABLES: Tables = { magnetic: await variationTableFor(AT), sun: sunF
 /** No tables yet: they are on their way, or there is none for the date. */
 export const NO_TABLES: Tables = { magnetic: null, sun: null };
 
-/** A demo aircraft with the procedure it is flown with. */
+/** A demo aircraft with the procedure it is flown with, in English. */
 export function flown(code: string): Pick<Documents, 'aircraft' | 'procedure'> {
   const aircraft = demoAircraft.find((one) => one.code === code) ?? null;
-  const procedure = demoProcedures.find((one) => one.aircraft === code) ?? null;
+  const procedure = demoProcedures.find((one) => one.code === `${code}-usual`) ?? null;
   return { aircraft, procedure };
 }
 

@@ -3,11 +3,13 @@
 import { describe, expect, test } from 'vitest';
 import { factsIn } from '../../../src/core/procedure/condition';
 import { CONDITION_FACTS } from '../../../src/core/procedure/conditionFacts';
+import { languageOf } from '../../../src/core/procedure/language';
 import { PHASES } from '../../../src/core/procedure/phases';
 import type { Procedure, Step } from '../../../src/core/procedure/procedure';
 import { allSteps, demoAircraft, demoProcedures, stepsOf } from './demo';
 
 const each = demoProcedures.map((procedure) => [procedure.code, procedure] as const);
+const inEnglish = each.filter(([, procedure]) => languageOf(procedure) === 'en');
 
 /** The longest that live numbers get in the demo's story. */
 const LONGEST: Readonly<Record<string, string>> = {
@@ -95,15 +97,6 @@ describe.each(each)('%s', (_, procedure) => {
     expect(list?.then).toEqual({ phase: 'taxi', reopen: ['taxi', 'line-up', 'roll'] });
   });
 
-  test('begins the stopping list with what the aircraft says to do to stop, in that order', () => {
-    const { stop } = aircraftOf(procedure);
-    const list = procedure.lists[0]?.steps ?? [];
-    const firstWords = (text: string) => text.toLowerCase().split(' ')[0];
-    expect(list.slice(0, stop.length).map(({ item }) => firstWords(item))).toEqual(
-      stop.map(firstWords),
-    );
-  });
-
   // Common practice, no published source: nobody holds a key down while stopping on a runway.
   test('holds no key down while the aircraft is being stopped', () => {
     const { stop } = aircraftOf(procedure);
@@ -115,7 +108,9 @@ describe.each(each)('%s', (_, procedure) => {
   // state or value, and "set", "check" or "completed" say nothing.
   test('answers with a state, never with a bare "checked", "set" or "completed"', () => {
     const bare = steps.filter(({ response }) =>
-      /checked|completed|^(set|check|ok)$/i.test(response),
+      /checked|completed|^(set|check|ok|gesetzt|gestellt)$|geprüft|kontrolliert|erledigt/i.test(
+        response,
+      ),
     );
     expect(ids(bare)).toEqual([]);
   });
@@ -164,9 +159,10 @@ describe.each(each)('%s', (_, procedure) => {
   });
 
   // The app's own rule: nothing here may sound like a clearance or a promise.
-  test('never says "safe", "cleared" or "any traffic"', () => {
+  test('never says "safe", "cleared" or "any traffic", in either language', () => {
     const words = JSON.stringify(procedure).toLowerCase();
     expect(words).not.toMatch(/\bsafe|\bcleared|\bclearance|any traffic/);
+    expect(words).not.toMatch(/\bsicher|freigabe|freigegeben|piste frei/);
   });
 
   test('fits a phone in large type, live numbers filled in', () => {
@@ -180,10 +176,24 @@ describe.each(each)('%s', (_, procedure) => {
   });
 });
 
+// What the aircraft says to do to stop is English in every language.
+describe.each(inEnglish)('%s', (_, procedure) => {
+  test('begins the stopping list with what the aircraft says to do to stop, in that order', () => {
+    const { stop } = aircraftOf(procedure);
+    const list = procedure.lists[0]?.steps ?? [];
+    const firstWords = (text: string) => text.toLowerCase().split(' ')[0];
+    expect(list.slice(0, stop.length).map(({ item }) => firstWords(item))).toEqual(
+      stop.map(firstWords),
+    );
+  });
+});
+
 describe('the demo procedures together', () => {
-  test('are one for each aircraft', () => {
-    const flown = demoProcedures.map(({ aircraft }) => aircraft).sort();
-    expect(flown).toEqual(demoAircraft.map(({ code }) => code).sort());
+  test.each(['en', 'de'])('are one for each aircraft in the language %s', (language) => {
+    const flown = demoProcedures
+      .filter((procedure) => languageOf(procedure) === language)
+      .map(({ aircraft }) => aircraft);
+    expect(flown.sort()).toEqual(demoAircraft.map(({ code }) => code).sort());
   });
 
   test('ask for every fact that a condition can ask for', () => {

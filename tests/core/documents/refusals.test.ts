@@ -171,6 +171,20 @@ describe('a procedure', () => {
     expect(refused).toContain(`${place}: ${code}`);
   });
 
+  test.each(['de', 'gsw', 'pt-BR', 'es-419'])('may be in the language %s', (language) => {
+    expect(refusal(procedureSchema, changed(sound, 'language', language))).toBeNull();
+  });
+
+  // BCP 47 (RFC 5646), 2.1: a language is of two or three letters, a region of two letters or three
+  // digits; 2.1.1 gives the case they are written in.
+  test.each(['', 'd', 'deutsch', 'de-', 'de_AT', 'de-at', 'DE', 'de-Latn-AT', 'de-AT ', 7, null])(
+    'is refused in a language that no short tag names: %j',
+    (language) => {
+      const refused = refusal(procedureSchema, changed(sound, 'language', language));
+      expect(refused?.map((line) => line.split(':')[0])).toEqual(['language']);
+    },
+  );
+
   test('with two options of one name is refused', () => {
     const { options } = changed(sound, '$schema', undefined) as { options: unknown[] };
     const refused = refusal(procedureSchema, changed(sound, 'options.1', options[0]));

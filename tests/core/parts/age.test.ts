@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { ago, old } from '../../../src/parts/age';
+import { old } from '../../../src/parts/age';
+import { ago } from '../../../src/parts/ago';
 
 const MINUTE = 60_000;
 const HOUR = 60 * MINUTE;

@@ -2,7 +2,8 @@
 
 import { expect, test } from 'vitest';
 import { CALLS, type CallFacts, callFor, type Station } from '../../../src/core/radio/call';
-import { sayCall, sayReadback } from '../../../src/parts/calls.en';
+import { sayReadback } from '../../../src/parts/calls.en';
+import { sayCall } from '../../../src/parts/radio/calls';
 
 const FACTS: CallFacts = {
   callsign: 'Tallow 12',

@@ -86,6 +86,13 @@ test('without the procedure at hand the steps tell no times, and stamps do', () 
   expect(sortie?.heldBack).toEqual([{ step: 'flaps', item: null, why: null }]);
 });
 
+test('the language of its steps is that of the procedure, and not known without it', () => {
+  expect(told(FLOWN).language).toBe('en');
+  const inGerman = () => ({ ...PROCEDURE, language: 'de' });
+  expect(logOf(FLOWN, inGerman)?.language).toBe('de');
+  expect(logOf(FLOWN, () => null)?.language).toBeNull();
+});
+
 test('a time that is written over holds, what was stamped stays beside it, and comes back', () => {
   const correction: Event = {
     kind: 'corrected',

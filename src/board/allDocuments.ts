@@ -1,0 +1,38 @@
+/** All documents there are, with the procedures, which come after the first answer. */
+
+import { catalogue, type ListedProcedure } from 'virtual:lapstrip-catalogue';
+import { procedures } from 'virtual:lapstrip-procedures';
+import { computed } from '@preact/signals';
+import { type Hash, primarySubtag } from '../core';
+import { pageLanguage } from '../device/pageLanguage';
+import { documents, inputs } from './board';
+import { type Listed, own } from './documents';
+
+/** The procedures that come with the app. */
+export { procedures };
+
+/** All there are to choose from: what comes with the app, then what the pilot brought. */
+export const all = computed((): readonly Listed[] => [...catalogue, ...procedures, ...own.value]);
+
+/** The procedures an aircraft can be flown with; the pilot's own come last. */
+export const proceduresFor = (aircraftCode: string): readonly ListedProcedure[] =>
+  all.value
+    .filter((listed) => listed.kind === 'procedure')
+    .filter((procedure) => procedure.aircraft === aircraftCode);
+
+/**
+ * The procedure an aircraft is flown with unless another is chosen: one in the language of the page,
+ * else in English, else any; and of a language the pilot's own before that of the app.
+ */
+function usualFor(aircraftCode: string): Hash | null {
+  const offered = proceduresFor(aircraftCode);
+  const inLanguage = (tag: string) =>
+    offered.findLast(({ language }) => primarySubtag(language) === tag);
+  return (inLanguage(pageLanguage()) ?? inLanguage('en') ?? offered.at(-1))?.hash ?? null;
+}
+
+/** The procedure that is flown next: the pilot's choice, or what the aircraft is usually flown with. */
+export const chosenProcedure = computed((): Hash | null => {
+  const { aircraft } = documents.value;
+  return inputs.value.procedure ?? (aircraft === null ? null : usualFor(aircraft.code));
+});

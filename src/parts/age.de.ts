@@ -1,0 +1,10 @@
+/** The words for how old something is, in German. */
+
+import type { words as english } from './age.en';
+
+export const words: typeof english = {
+  now: 'gerade eben',
+  minutes: (minutes) => `${minutes} min alt`,
+  hours: (hours) => `${hours} h alt`,
+  days: (days) => `${days} Tage alt`,
+};

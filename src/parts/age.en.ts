@@ -1,0 +1,8 @@
+/** The words for how old something is. */
+
+export const words = {
+  now: 'just now',
+  minutes: (minutes: number): string => `${minutes} min old`,
+  hours: (hours: number): string => `${hours} h old`,
+  days: (days: number): string => `${days} days old`,
+};

@@ -1,0 +1,10 @@
+/** The words for how long ago something was, in German. */
+
+import type { words as english } from './ago.en';
+
+export const words: typeof english = {
+  now: 'gerade eben',
+  minutes: (minutes) => `vor ${minutes} min`,
+  hours: (hours) => `vor ${hours} h`,
+  days: (days) => `vor ${days} Tagen`,
+};

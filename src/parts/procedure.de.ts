@@ -1,0 +1,41 @@
+/** The words for phases, moments and the speeds of the roll and the climb, in German. */
+
+import { whole } from './format';
+import type * as english from './procedure.en';
+
+/** The phases of a sortie. */
+export const phaseWords: typeof english.phaseWords = {
+  ramp: 'Vorfeld',
+  taxi: 'Rollen',
+  'line-up': 'Aufrollen',
+  roll: 'Start',
+  climb: 'Steigflug',
+  recovery: 'Anflug',
+  after: 'Danach',
+};
+
+/** The moments that are stamped. */
+export const momentWords: typeof english.momentWords = {
+  'off chocks': 'Off-Block',
+  'brakes released': 'Bremsen los',
+  stopping: 'Abbruch',
+  airborne: 'In der Luft',
+  landed: 'Gelandet',
+  'on chocks': 'On-Block',
+};
+
+/** A speed of the roll; the mark by how far along it stands, m. */
+export const rungWords: typeof english.rungWords = {
+  mark: (m) => `An der ${whole(m)}-m-Marke`,
+  'last-stop': () => 'Abbruch möglich bis',
+  rotate: () => 'Rotieren',
+  'lift-off': () => 'Abheben',
+};
+
+/** A speed of the climb. */
+export const climbRungWords: typeof english.climbRungWords = {
+  'gear-up': 'Fahrwerk ein',
+  'flaps-up': 'Klappen ein',
+  'reheat-off': 'Nachbrenner aus',
+  climb: 'Steigflug',
+};

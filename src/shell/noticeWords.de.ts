@@ -1,0 +1,28 @@
+/** The words of the notices, in German. */
+
+import type { Undoable } from '../board/adding';
+import type { Translated } from '../parts/translated';
+import type { words as english } from './noticeWords.en';
+
+const undoable: Record<Undoable['what'], string> = {
+  end: 'Andere Piste in Gebrauch; Schritte, die davon abhängen, sind wieder fällig.',
+  field: 'Anderer Platz gewählt; keine Piste in Gebrauch.',
+  aircraft: 'Anderes Flugzeug gewählt; seine Schritte beginnen von vorn.',
+  load: 'Beladung geändert.',
+  sortie: 'Der Flug ist beendet und im Flugbuch.',
+  jump: 'Übersprungenes ist zurückgestellt.',
+};
+
+export const words: Translated<typeof english> = {
+  usingOther: (using, best) => `Benutzt: ${using}, beste: ${best}`,
+  use: (end) => `${end} nehmen`,
+  forgets:
+    'Dieses Gerät speichert gerade nichts: Eingaben sind vergessen, sobald das Fenster geschlossen wird.',
+  update: 'Eine neue Version ist bereit. Der Flug bleibt, wie er ist.',
+  takeUpdate: 'Übernehmen',
+  something: 'Bei',
+  wrong: 'Störung',
+  openLists: 'öffnet die Listen dafür',
+  undoable,
+  undo: 'Zurück',
+};

@@ -1,0 +1,42 @@
+/** The words of the frame, in German: strip, places, caution. */
+
+import type { Translated } from '../parts/translated';
+import type { words as english } from './words.en';
+
+export const words: Translated<typeof english> = {
+  places: {
+    wind: 'Wind',
+    taxi: 'Rollen',
+    steps: 'Schritte',
+    numbers: 'Werte',
+    log: 'Flugbuch',
+  },
+  placesLabel: 'Ansichten',
+  strip: {
+    using: 'Benutzt',
+    landing: 'Landung',
+    on: 'auf',
+    none: 'keine',
+    wind: 'Wind',
+    windAge: (age) => `Wind, ${age}`,
+    noWind: 'noch keiner',
+    field: 'Platz',
+    noField: 'wählen',
+    paused: 'Pause',
+    open: {
+      end: 'öffnet Wind',
+      wind: 'öffnet das Tastenfeld',
+      sortie: 'öffnet Flug',
+    },
+    gust: 'Bö',
+    above: 'über',
+    magnetic: ' mw.',
+    calm: 'windstill',
+    variable: 'umlaufend',
+  },
+  caution: {
+    title: 'Lapstrip',
+    what: 'Ein Kniebrett für alle, die im Simulator fliegen: Wind eingeben, die genannte Piste nehmen, die Schritte abhaken. Geht ohne Netz.',
+    understood: 'Verstanden',
+  },
+};

@@ -1,0 +1,217 @@
+/** The words of drawing a field, in German. */
+
+import type { Translated } from '../../parts/translated';
+import type {
+  gapWords as englishGapWords,
+  needs as englishNeeds,
+  pointName as englishPointName,
+  stretchName as englishStretchName,
+  words as englishWords,
+} from './words.en';
+
+export const words: Translated<typeof englishWords> = {
+  draw: 'Platz zeichnen',
+  mend: (code) => `${code} bearbeiten`,
+  close: 'Schließen',
+  loading: 'Einen Moment.',
+  failed: 'Der Platz ließ sich nicht laden. Schließen und noch einmal versuchen.',
+  undo: 'Zurück',
+  redo: 'Vor',
+  parts: { field: 'Platz', runways: 'Pisten', plan: 'Plan' },
+  whichPart: 'Teil des Platzes',
+  forgets:
+    'Dieses Gerät speichert nichts mehr: Was jetzt gezeichnet wird, geht mit dem Schließen des Fensters verloren.',
+
+  code: 'Kennung',
+  codeHint: 'XHAR',
+  codeBad:
+    'Eine Kennung hat drei oder vier Buchstaben und Ziffern und beginnt mit einem Buchstaben.',
+  name: 'Name',
+  nameBad: 'Höchstens 80 Zeichen.',
+  about: 'Was man über ihn wissen muss',
+  aboutBad: 'Höchstens 600 Zeichen.',
+  latitude: 'Geografische Breite',
+  longitude: 'Geografische Länge',
+  latitudeBad: 'Eine Breite als 62.95, 62 57 00 N oder 625700N schreiben.',
+  longitudeBad: 'Eine Länge als -10.55, 10 33 00 W oder 0103300W schreiben.',
+  placeTitle: 'Bezugspunkt',
+  placeHint: 'Um ihn herum wird der Plan gezeichnet. Gut geeignet ist die Mitte der Hauptpiste.',
+  elevation: 'Höhe über MSL, ft',
+  elevationBad: 'Eine Höhe liegt zwischen −1 500 und 20 000 ft.',
+  calmWind: 'Piste bei schwachem Wind',
+  none: 'Keine',
+  radio: 'Funk',
+  radioName: 'Gesprochen als',
+  radioNameBad: 'Höchstens 80 Zeichen.',
+  mhz: 'MHz',
+  mhzBad: 'Eine Frequenz schreibt sich 118.7 oder 121.850.',
+  service: 'Dienst',
+  services: {
+    ground: 'Ground',
+    tower: 'Tower',
+    information: 'Information',
+    traffic: 'Traffic: niemand kontrolliert',
+  },
+  addRadio: 'Frequenz hinzufügen',
+  removeRadio: (mhz) => `${mhz} entfernen`,
+
+  runway: (name) => `Piste ${name}`,
+  addRunway: 'Piste hinzufügen',
+  removeRunway: (name) => `Piste ${name} entfernen`,
+  howLaid: 'Lage',
+  ways: { centre: 'Über die Mitte', ends: 'Über die Enden' },
+  middle: 'Mitte',
+  bearing: 'Richtung rechtweisend, °',
+  bearingBad: 'Eine Richtung liegt zwischen 0 und 360.',
+  length: 'Länge, m',
+  lengthBad: 'Eine Länge liegt zwischen 1 und 10 000 m.',
+  number: (bearing) => `Nummer in Richtung ${bearing}°`,
+  numberHint: (magnetic, number) => `${magnetic}° missweisend: ${number}`,
+  numberBad: 'Eine Nummer ist 01 bis 36, bei parallelen Pisten mit L, C oder R.',
+  width: 'Breite, m',
+  widthBad: 'Eine Breite liegt zwischen 0 und 10 000 m.',
+  surface: 'Oberfläche',
+  surfaces: { asphalt: 'Asphalt', concrete: 'Beton', grass: 'Gras', gravel: 'Schotter' },
+  lights: 'Randfeuer',
+  lit: { yes: 'Befeuert', no: 'Unbefeuert' },
+  end: (designator) => `Ende ${designator}`,
+  designator: 'Nummer',
+  displaced: 'Schwelle versetzt um, m',
+  tora: 'TORA, m',
+  toda: 'TODA, m',
+  asda: 'ASDA, m',
+  lda: 'LDA, m',
+  metresBad: 'Eine Strecke liegt zwischen 0 und 10 000 m.',
+  closed: 'Grund der Schließung',
+  closedHint: 'offen',
+  closedBad: 'Höchstens 80 Zeichen.',
+
+  plan: (name) =>
+    `Plan von ${name}. Pfeiltasten verschieben ihn oder den gewählten Punkt; Plus und Minus machen ihn größer und kleiner; Enter tippt auf das Kreuz in der Mitte; Entf entfernt, was gewählt ist.`,
+  tool: 'Was ein Tippen tut',
+  tools: {
+    choose: 'Wählen',
+    taxiway: 'Rollbahn',
+    apron: 'Vorfeld',
+    stand: 'Standplatz',
+    hold: 'Rollhalt',
+    'hot-spot': 'Hot Spot',
+  },
+  toolHints: {
+    choose:
+      'Einen Punkt oder ein Wegstück antippen, um es zu ändern. Einen gewählten Punkt ziehen, um ihn zu verschieben.',
+    taxiway:
+      'Von Punkt zu Punkt tippen; auf einer Piste trifft die Rollbahn die Mittellinie. Den letzten Punkt noch einmal antippen, um den Stift abzusetzen.',
+    apron:
+      'Von Punkt zu Punkt tippen, auch zu Standplätzen. Den letzten Punkt noch einmal antippen, um den Stift abzusetzen.',
+    stand: 'Dorthin tippen, wo ein Flugzeug steht.',
+    hold: 'Auf die Rollbahn tippen, wo vor der Piste gehalten wird.',
+    'hot-spot': 'Dorthin tippen, wo zweimal hinzusehen ist.',
+  },
+  letter: 'Buchstabe',
+  letterBad: 'Höchstens 80 Zeichen.',
+  whole: 'Ganzer Platz',
+  larger: 'Größer',
+  smaller: 'Kleiner',
+  north: 'N',
+  metres: (m) => `${m} m`,
+  penAt: (name) => `Der Stift ist an: ${name}.`,
+
+  chosen: (what) => `Gewählt: ${what}`,
+  nothingChosen: 'Nichts ist gewählt.',
+  kind: 'Art',
+  kinds: {
+    junction: 'Kreuzung',
+    stand: 'Standplatz',
+    hold: 'Rollhalt',
+    runway: 'Auf einer Piste',
+  },
+  painted: 'Wie aufgemalt oder gesprochen',
+  gives: 'Führt zu',
+  east: 'Östlich vom Bezugspunkt, m',
+  northOf: 'Nördlich vom Bezugspunkt, m',
+  spotBad: 'Ein Ort liegt nicht weiter als 50 000 m entfernt.',
+  joinTo: 'Verbinden mit',
+  join: 'Verbinden',
+  remove: 'Entfernen',
+  led: 'Gerollt wird auf',
+  leds: { taxiway: 'Rollbahn', apron: 'Vorfeld', runway: 'Piste' },
+  stretchWidth: 'Breite, m',
+  unknown: 'unbekannt',
+  oneWay: 'In welche Richtung',
+  bothWays: 'Beide Richtungen',
+  onlyFrom: (name) => `Nur von ${name}`,
+  crosses: 'Kreuzt',
+  hotSpotName: 'Name auf der Karte',
+  hotSpotAbout: 'Was hier schiefgeht',
+  hotSpotDefault: 'Zweimal hinsehen.',
+
+  list: 'Alles Gezeichnete',
+  lists: (title, count) => `${title}: ${count}`,
+  points: {
+    stand: 'Standplätze',
+    hold: 'Rollhalte',
+    runway: 'Punkte auf Pisten',
+    junction: 'Kreuzungen',
+  },
+  stretches: 'Wegstücke',
+  hotSpots: 'Hot Spots',
+  andMore: (count) => `Und noch ${count}.`,
+
+  must: 'Vor dem Sichern nötig',
+  gaps: 'Fehlt zum Rollen',
+  nothingMissing: 'Nichts fehlt: Von jedem Standplatz führt ein Weg zu jedem offenen Pistenende.',
+  keep: 'Sichern',
+  save: 'Als Datei speichern',
+  anew: 'Neu anfangen',
+  kept: (code) => `${code} ist als eigener Platz gesichert.`,
+  use: (code) => `${code} nehmen`,
+  refused: 'Nicht gesichert:',
+};
+
+/** What a document needs before it is one, as sentences. */
+export const needs: Translated<typeof englishNeeds> = {
+  code: 'Die Kennung fehlt: drei oder vier Buchstaben und Ziffern, am Anfang ein Buchstabe.',
+  name: 'Der Name fehlt.',
+  place: 'Der Ort fehlt: geografische Breite und Länge des Bezugspunkts eingeben.',
+  runway: 'Eine Piste fehlt.',
+};
+
+/** What is missing for a way, as a sentence. `name` names a point or a stretch of the plan. */
+export const gapWords: typeof englishGapWords = (gap, name) => {
+  switch (gap.code) {
+    case 'no-stand':
+      return 'Es gibt keinen Standplatz, an dem ein Weg beginnt.';
+    case 'end-without-hold':
+      return `Kein Rollhalt führt zu Piste ${gap.end}.`;
+    case 'runway-without-exit':
+      return `Keine Rollbahn trifft auf Piste ${gap.runway}: Nach der Landung führt kein Weg hinaus.`;
+    case 'in-pieces': {
+      const [first = '', ...more] = gap.nodes.map(name);
+      return more.length === 0
+        ? `Nichts verbindet ${first} mit dem Rest.`
+        : `Nichts verbindet ${first} und noch ${more.length} mit dem Rest.`;
+    }
+    case 'crosses-unsaid':
+      return `${name(gap.stretch)}: kreuzt Piste ${gap.runway}, aber das ist nicht angegeben.`;
+    case 'crosses-not':
+      return `${name(gap.stretch)}: kreuzt laut Angabe Piste ${gap.runway}, tut es aber nicht.`;
+    case 'no-way':
+      return `Wegen Einbahnstücken führt von ${name(gap.stand)} kein Weg zu einem Rollhalt für Piste ${gap.end}.`;
+  }
+};
+
+/** A point of the plan as it is called here. */
+export const pointName: typeof englishPointName = (node) =>
+  node === undefined ? '' : (node.name ?? `${POINT[node.kind]} ${node.id}`);
+
+const POINT = {
+  stand: 'Standplatz',
+  hold: 'Rollhalt',
+  junction: 'Kreuzung',
+  runway: 'Pistenpunkt',
+} as const;
+
+/** A stretch as it is called here: its letter, and what it joins. A plan's word for an apron is English. */
+export const stretchName: typeof englishStretchName = (letter, from, to) =>
+  `${letter === 'apron' ? 'Vorfeld' : letter}, ${from} bis ${to}`;

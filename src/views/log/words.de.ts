@@ -1,0 +1,136 @@
+/** The words of Log, in German. */
+
+import type { Moment, Phase } from '../../core';
+import type { Translated } from '../../parts/translated';
+import type { words as english } from './words.en';
+
+const moments: Readonly<Record<Moment, string>> = {
+  'off chocks': 'Off-Block',
+  'brakes released': 'Bremsen los',
+  stopping: 'Abbruch',
+  airborne: 'In der Luft',
+  landed: 'Gelandet',
+  'on chocks': 'On-Block',
+};
+
+const phases: Readonly<Record<Phase, string>> = {
+  ramp: 'Vorfeld',
+  taxi: 'Rollen',
+  'line-up': 'Aufrollen',
+  roll: 'Start',
+  climb: 'Steigflug',
+  recovery: 'Anflug',
+  after: 'Danach',
+};
+
+/** The sealed figures that have a name here; another stands under its own. */
+const figures: Readonly<Record<string, string>> = {
+  runway: 'Piste',
+  wind: 'Wind',
+  headwindKt: 'Gegenwind',
+  crosswindWorstKt: 'Größter Seitenwind',
+  tailwindWorstKt: 'Größter Rückenwind',
+  variationDeg: 'Ortsmissweisung',
+  qnhHpa: 'QNH',
+  temperatureC: 'Temperatur',
+  massKg: 'Startmasse',
+  landingMassKg: 'Landemasse',
+  rotateKt: 'Rotieren',
+  liftOffKt: 'Abheben',
+  runM: 'Startlauf',
+  lastStopKt: 'Abbruch möglich bis',
+  referenceKt: 'Referenzgeschwindigkeit',
+  approachKt: 'Anflug',
+  landingM: 'Landestrecke',
+};
+
+/** How the units of sealed figures are written. */
+const units: Readonly<Record<string, string>> = { deg: '°', degC: '°C' };
+
+export const words: Translated<typeof english> = {
+  place: 'Flugbuch',
+  reading: 'Das Flugbuch wird gelesen',
+  stillReading: (count) =>
+    count === '1' ? '1 älterer Flug wird gelesen' : `${count} ältere Flüge werden gelesen`,
+  empty:
+    'Noch kein Flug. Der erste abgehakte Schritt beginnt einen, und er steht hier, während er läuft.',
+  now: 'jetzt',
+  sortie: (field, date) => `${field}, ${date}`,
+  noField: 'kein Platz',
+  totals: {
+    label: 'Alle Flüge zusammen',
+    sorties: 'Flüge',
+    block: 'Block',
+    flight: 'In der Luft',
+    landings: 'Landungen',
+  },
+  stampNow: (moment) => `Jetzt ${moments[moment]}`,
+  saveCsv: 'Als CSV speichern',
+  saveJson: 'Als JSON speichern',
+  bring: 'Flugbuch einlesen',
+  bringLabel: 'Flugbuch einlesen, aus einer Datei',
+  saving: 'Wird geschrieben',
+  saved: (files) => (files === 1 ? 'Ist gespeichert.' : `Ist in ${files} Dateien gespeichert.`),
+  notSaved: 'Das ließ sich nicht schreiben.',
+  older: (count) => (count === '1' ? '1 älteren zeigen' : `${count} ältere zeigen`),
+  block: (time) => `Block ${time}`,
+  flight: (time) => `in der Luft ${time}`,
+  ticked: (done) => `${done} ${done === 1 ? 'Schritt' : 'Schritte'} erledigt`,
+  held: (held) => `${held} zurückgestellt`,
+  cannot: (count) => (count === 1 ? '1 ging nicht' : `${count} gingen nicht`),
+  noted: (count) => (count === 1 ? 'eine Notiz' : `${count} Notizen`),
+  moments,
+  phases,
+  figures,
+  units,
+  sheet: {
+    close: 'Schließen',
+    gone: 'Von diesem Flug ist hier nichts gespeichert.',
+    times: 'Zeiten',
+    timesHint: 'UTC, nach der Uhr des Flugs. Was gestempelt wurde, bleibt aufgezeichnet.',
+    missing: 'keine',
+    stamped: (time) => `gestempelt ${time}`,
+    steps: (time) => `nach den Schritten ${time}`,
+    never: 'nichts gestempelt',
+    takeBack: 'Zurücknehmen',
+    takeBackOf: (moment) => `Zurücknehmen, was für „${moment}“ eingetragen wurde`,
+    bad: 'Als 1850 schreiben oder leer lassen.',
+    block: 'Block',
+    flight: 'In der Luft',
+    outOfOrder: 'falsche Reihenfolge',
+    landings: 'Landungen',
+    phases: 'Abschnitte',
+    minutes: (minutes) => `${minutes} min`,
+    stamps: 'Gestempelt',
+    left: 'Zurückgestellt',
+    cannot: 'Ging nicht',
+    cannotWhy: (item, why) => `${item}: ${why}`,
+    winds: 'Winde',
+    figures: 'Werte, wie sie waren',
+    sealed: (moment, time) => `${moment}, ${time}`,
+    ended: 'Flug beendet',
+    with: 'Mit',
+    notes: 'Notizen',
+    note: 'Notiz',
+    addNote: 'Notiz hinzufügen',
+    dropNote: (text) => `Zurücknehmen: Notiz „${text}“`,
+  },
+  csv: {
+    name: 'lapstrip-flugbuch.csv',
+    date: 'Datum',
+    callsign: 'Rufzeichen',
+    aircraft: 'Flugzeug',
+    field: 'Platz',
+    blockMin: 'Block, min',
+    flightMin: 'In der Luft, min',
+    landings: 'Landungen',
+    takeoff: (figure) => `Start: ${figure}`,
+    landing: (figure) => `Landung: ${figure}`,
+    withUnit: (figure, unit) => `${figure}, ${unit}`,
+    phase: (phase) => `${phase}, min`,
+    heldBack: 'Zurückgestellt',
+    cannot: 'Ging nicht',
+    notes: 'Notizen',
+    sortie: 'Flug',
+  },
+};

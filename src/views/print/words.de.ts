@@ -1,0 +1,47 @@
+/** The words of Print, and of the printed cards, in German. */
+
+import type { Translated } from '../../parts/translated';
+import type { words as english } from './words.en';
+
+export const words: Translated<typeof english> = {
+  title: (name) => `${name} drucken`,
+  close: 'Schließen',
+  hint: 'Ein Satz A5-Karten, schwarz auf weiß. Kann der Drucker kein A5, zwei Seiten je A4-Blatt wählen.',
+  numbers: 'Werte',
+  filled: 'Werte von heute',
+  blank: 'Leer lassen',
+  print: 'Drucken',
+  failed: 'Das ist gerade nicht zu bekommen.',
+  preview: 'So werden die Karten',
+  phases: {
+    ramp: 'Vorfeld',
+    taxi: 'Rollen',
+    'line-up': 'Aufrollen',
+    roll: 'Start',
+    climb: 'Steigflug',
+    recovery: 'Anflug',
+    after: 'Danach',
+  },
+  when: (condition) => `Falls ${condition}: `,
+  /** A fact of a condition, as it holds and as it does not: without a verb, so that it fits behind “falls”. */
+  facts: {
+    night: ['Nacht', 'keine Nacht'],
+    lights: ['Sonne untergegangen', 'Sonne am Himmel'],
+    wet: ['Piste nicht trocken', 'Piste trocken'],
+    controlled: ['Platz kontrolliert', 'Platz unkontrolliert'],
+    lightWind: ['Wind schwach', 'Wind nicht schwach'],
+    crossesRunway: ['Rollweg über eine Piste', 'Rollweg über keine Piste'],
+    supersonic: ['Überschallflug geplant', 'kein Überschallflug geplant'],
+    stores: ['Außenlasten angehängt', 'keine Außenlasten angehängt'],
+    passengers: ['Fluggäste an Bord', 'keine Fluggäste an Bord'],
+  },
+  windAbove: (kt) => `Wind über ${kt} kt`,
+  fitted: (option) => `mit „${option}“`,
+  and: ' und ',
+  or: ' oder ',
+  not: (condition) => `nicht (${condition})`,
+  seconds: (s) => `etwa ${s} s`,
+  gust: 'Böen',
+  runway: (end) => `Piste ${end}`,
+  wind: (text) => `Wind ${text}`,
+};

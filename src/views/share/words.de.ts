@@ -1,0 +1,31 @@
+/** The words of Share, in German. */
+
+import type { Translated } from '../../parts/translated';
+import type { words as english } from './words.en';
+
+export const words: Translated<typeof english> = {
+  title: (name) => `${name} teilen`,
+  close: 'Schließen',
+  loading: 'Wird gepackt',
+  failed: 'Das ist gerade nicht zu bekommen.',
+  hint: 'Wer die Datei, den Link oder den Code öffnet, sieht, was hinzukäme, bevor etwas gespeichert wird.',
+  file: 'Datei',
+  save: 'Als Datei speichern',
+  shareFile: 'Datei teilen',
+  link: 'Link',
+  linkHint: (length) =>
+    `Das ganze Dokument steht im Link selbst, ${length} Zeichen: Es liegt auf keinem Server.`,
+  copy: 'Link kopieren',
+  copied: 'Der Link ist kopiert.',
+  notCopied: 'Der Browser lässt das Kopieren nicht zu. Hier lässt er sich markieren und kopieren:',
+  shareLink: 'Link teilen',
+  code: 'QR-Code',
+  codeHint: 'Mit der Kamera des anderen Geräts lesen: je heller und größer, desto besser.',
+  codesHint: (codes) =>
+    `Dafür braucht es ${codes} Codes. Einen nach dem anderen mit der Kamera des anderen Geräts lesen, in beliebiger Reihenfolge.`,
+  codePart: (part, of) => `${part} von ${of}`,
+  showCode: 'Code zeigen',
+  bright: 'Er ist schwarz auf weiß, und hell.',
+  codeOf: (name, part, of) => `QR-Code ${part} von ${of} für einen Link, der ${name} enthält`,
+  tooLarge: 'Für einen QR-Code ist das zu groß. In die Datei und in den Link passt es.',
+};

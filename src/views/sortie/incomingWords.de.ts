@@ -1,0 +1,53 @@
+/** The words for what came from elsewhere, before it is kept, in German. */
+
+import type { Translated } from '../../parts/translated';
+import type { words as english } from './incomingWords.en';
+
+/** One of something in the words that its sentence asks for, or so many of it. */
+const count = (number: number, one: string, more: string) =>
+  number === 1 ? one : `${number} ${more}`;
+
+export const words: Translated<typeof english> = {
+  title: 'Eingegangen',
+  close: 'Schließen',
+  looking: 'Wird angesehen',
+  refused: 'Das ist nicht verwendbar, und nichts wurde geändert:',
+  kinds: {
+    field: 'Ein Platz',
+    aircraft: 'Ein Flugzeug',
+    procedure: 'Ein Verfahren',
+  },
+  document: (kind, name) => `${kind}: ${name}`,
+  steps: (steps) => `Es hat ${count(steps, 'einen Schritt', 'Schritte')}.`,
+  noAircraft: (code) => `Es ist für das Flugzeug ${code}, das es hier noch nicht gibt.`,
+  same: 'Genau dasselbe ist schon da.',
+  fresh: 'Unter diesem Namen ist noch nichts da. Es käme zur Auswahl hinzu.',
+  other: (name) =>
+    `Unter demselben Namen gibt es schon ${name}. Das bleibt; dieses käme daneben und weicht ab:`,
+  added: (steps) => `${count(steps, 'Ein Schritt', 'Schritte')} mehr:`,
+  removed: (steps) => `${count(steps, 'Ein Schritt', 'Schritte')} weniger:`,
+  changed: (steps) => `${count(steps, 'Ein Schritt lautet', 'Schritte lauten')} anders:`,
+  moved: (steps) => `${count(steps, 'Ein Schritt steht', 'Schritte stehen')} an anderer Stelle.`,
+  parts: (parts) => `In diesen Teilen: ${parts}.`,
+  step: (item, response) => `${item} – ${response}`,
+  became: (before, after) => `${before} → ${after}`,
+  andMore: (more) => `und noch ${more}`,
+  add: 'Hinzufügen',
+  wasAdded: (name) => `${name} ist hinzugefügt und unter „Flug“ zu wählen.`,
+  part: (part, of) => `Code ${part} von ${of} ist gelesen.`,
+  missing: (missing) => `Noch zu lesen: ${missing}. Mit der Kamera lesen wie diesen.`,
+  record: (sorties, entries, documents) =>
+    `Ein Flugbuch: ${count(sorties, 'ein Flug', 'Flüge')} mit ${count(entries, 'einem Eintrag', 'Einträgen')}, dazu ${count(documents, 'ein Dokument', 'Dokumente')}.`,
+  recordHint:
+    'Was schon da ist, bleibt, wie es ist; was fehlt, kommt hinzu. Ein zweites Mal fügt nichts hinzu.',
+  leftOut: (documents) =>
+    documents === 1
+      ? 'Ein Dokument darin ist nicht verwendbar und entfiele.'
+      : `${documents} Dokumente darin sind nicht verwendbar und entfielen.`,
+  merge: 'Zusammenführen',
+  merging: 'Wird geschrieben',
+  merged: (sorties, entries, documents) =>
+    `Hinzugefügt: ${count(entries, 'ein Eintrag', 'Einträge')} in ${count(sorties, 'einem Flug', 'Flügen')}, ${count(documents, 'ein Dokument', 'Dokumente')}.`,
+  mergedNothing: 'Alles davon war schon da.',
+  notMerged: 'Das Gerät konnte es nicht speichern. Nichts wurde geändert.',
+};

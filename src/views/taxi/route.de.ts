@@ -1,0 +1,65 @@
+/** A way in words, in German, for reading aloud and for who cannot see the plan. Never worded like a clearance. */
+
+import type { Told } from '../../core';
+import { saidHundreds, saidPoint, saidRunway, saidStand } from '../../parts/spoken.de';
+import type * as english from './route.en';
+
+/** One thing told of a way. At a field that someone controls one holds unless told to cross. */
+function tell(told: Told, controlled: boolean): string {
+  switch (told.code) {
+    case 'along':
+      if (told.on === 'apron') return 'das Vorfeld';
+      return told.on === 'runway'
+        ? `auf Piste ${saidRunway(told.name)} entlang`
+        : saidPoint(told.name);
+    case 'runway-ahead':
+      return controlled
+        ? `Piste ${saidRunway(told.runway)} voraus, halten, solange kein Kreuzen angewiesen ist`
+        : `Piste ${saidRunway(told.runway)} voraus, halten, nach beiden Seiten schauen, das Kreuzen ansagen`;
+    case 'hold-short':
+      return `${told.hold === null ? '' : `bei ${saidPoint(told.hold)} `}halten vor Piste ${saidRunway(told.end)}`;
+    case 'backtrack':
+      return `dann auf der Piste zurück, ${saidHundreds(told.lengthM)} Meter`;
+    case 'intersection':
+      return `ab dort ${saidHundreds(told.runM)} Meter Startlaufstrecke`;
+    case 'stand':
+      return told.name ? saidStand(told.name) : 'dein Standplatz';
+  }
+}
+
+/** The whole way as one sentence. */
+export const tellRoute: typeof english.tellRoute = (told, controlled) => {
+  const isAfterRunway = (index: number) => told[index - 1]?.code === 'runway-ahead';
+  const text = told
+    .map((one, index) => `${isAfterRunway(index) ? 'dann ' : ''}${tell(one, controlled)}`)
+    .join(', ');
+  return text === '' ? '' : `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+};
+
+/** Why there is no way, and what can be done about it. */
+export const faultWords: typeof english.faultWords = (fault) => {
+  switch (fault.code) {
+    case 'no-plan':
+      return 'Das Dokument dieses Platzes zeichnet keine Rollbahnen: keine Route; die Werte unten gelten.';
+    case 'no-end':
+      return 'Noch keine Piste in Gebrauch: unter „Wind“ eine wählen.';
+    case 'no-start':
+      return 'Wo bist du? Deinen Standplatz antippen oder irgendeinen Punkt.';
+    case 'no-stand':
+      return 'Dieser Plan hat keinen Standplatz: den Punkt antippen, an dem du bist.';
+    case 'start-unknown':
+      return 'Der Punkt, an dem du warst, ist nicht auf diesem Plan: antippen, wo du bist.';
+    case 'end-without-hold':
+      return `Der Plan hat keinen Rollhalt für Piste ${fault.end}: keine Route dorthin.`;
+    case 'no-exit':
+      return `Der Plan zeigt keinen Weg von Piste ${fault.end} herunter.`;
+    case 'closed':
+      return `Was du gesperrt hast, teilt den Platz hier in zwei Stücke: Kein Weg bleibt. Gesperrt: ${fault.stretches.map((one) => one.replace('~', ' bis ')).join(', ')}.`;
+    case 'too-narrow':
+      return `Jeder Weg hat eine Rollbahn, die schmaler ist als die ${fault.neededWidthM.toFixed(1)} m, die dieses Fahrwerk braucht.`;
+    case 'one-way':
+      return 'Eine Einbahn-Rollbahn führt in die andere Richtung: von hier kein Weg.';
+    case 'in-pieces':
+      return 'Der Plan ist in Stücken: Nichts verbindet diesen Punkt mit dem Rollhalt der Piste.';
+  }
+};

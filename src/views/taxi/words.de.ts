@@ -1,0 +1,126 @@
+/** The words of Taxi, in German. */
+
+import { durationWords } from '../../parts/pace.de';
+import type { Translated } from '../../parts/translated';
+import type { words as english } from './words.en';
+
+const hand = (deg: number) => (deg > 0 ? 'rechts' : 'links');
+
+/** Names of stretches: documents call what lies before the stands `apron`. */
+const named = (names: string) => names.replace(/\bapron\b/g, 'Vorfeld');
+
+export const words: Translated<typeof english> = {
+  noAircraft: 'Unter „Flug“ ein Flugzeug wählen.',
+  noField: 'Unter „Wind“ einen Platz wählen.',
+  openWind: 'Wind öffnen',
+  chooseStand: 'Wo ich bin',
+  doNotExceed: 'Höchstens',
+  inTurns: (kt) => `${kt} kt in engen Kurven`,
+  getRolling: 'Anrollen',
+  afterwards: (what) => `dann ${what}`,
+  keepRolling: 'Weiterrollen',
+  kt: 'kt',
+  ask: 'zeigt, woher dieser Wert kommt',
+
+  sayOn: (mhz) => `Auf ${mhz} sagen`,
+  say: 'Sagen',
+  noRadio: 'Hier kein Funk. Für sich selbst sagen:',
+  allCalls: 'Alle Funksprüche',
+
+  time: durationWords,
+  plan: (field) => `Plan von ${field}`,
+  bigCard: 'Großbild',
+  northUp: 'Nord oben',
+  wayUp: 'Weg oben',
+  route: 'Route',
+  hotSpots: 'Gefahrenstellen (Hot Spots)',
+  planWords: {
+    north: 'N',
+    ahead: (runway) => `Piste ${runway} voraus`,
+    hold: (name) => `Halt ${name}`,
+    metres: (m) => `${m} m`,
+    whole: 'Ganz',
+  },
+
+  at: (point) => `Bei ${point}`,
+  notYet: 'Noch nicht',
+  arrived: 'Am Ziel',
+  mark: (kind) => (kind === 'hold' ? 'der Rollhalt' : kind === 'stand' ? 'der Standplatz' : 'hier'),
+  speed: (kt) => `${kt} kt`,
+  speedBetween: (least, most) => `${least} bis ${most} kt`,
+  over: (kt) => `über ${kt} kt`,
+  stretch: (from, to, metres, seconds) => `${from} bis ${to}, ${metres} m in ${seconds}`,
+  give: (least, most) => `${least} bis ${most} je nach Daumen`,
+  giveNone: 'zu kurz für den Daumen',
+  distance: (metres) => `${metres} m`,
+  atSpeed: (duration, kt) => `${duration} bei ${kt} kt`,
+  soFar: (elapsed, expected) => `${elapsed} vergangen, ${expected} erwartet`,
+  toGo: (metres, duration) => `noch ${metres} m, ${duration}`,
+  device: (kt, age, metres) => `Gerät ${kt} kt, ${age} alt, ± ${metres} m`,
+  deviceNoSpeed: (age, metres) =>
+    `Gerät gibt keine Geschwindigkeit; Position ${age} alt, ± ${metres} m`,
+  deviceRefused: 'Die Position des Geräts wurde verweigert: Die Stoppuhr läuft weiter.',
+  deviceNone: 'Dieses Gerät gibt keine Position.',
+  deviceWaiting: 'Wartet auf die Position des Geräts',
+  useDevice: 'Position des Geräts nutzen',
+  leaveDevice: 'Position des Geräts nicht mehr nutzen',
+  deviceAbout:
+    'Geschwindigkeit über Grund von diesem Gerät, mit Alter und Genauigkeit. Nur solange gewünscht.',
+
+  here: 'Ich bin hier',
+  leaveIt: 'So lassen',
+  closeIt: 'Heute sperren',
+  openIt: 'Wieder öffnen',
+  stretchName: (name, from, to) => `${named(name)}, ${from} bis ${to}`,
+  junction: (names) => `Wo ${named(names)} zusammentreffen`,
+  point: (id) => `Punkt ${id}`,
+
+  close: 'Schließen',
+  sheet: 'Route',
+  fromTitle: 'Standplatz',
+  noStands: 'Der Plan hat keinen Standplatz. Auf dem Plan antippen, wo das Flugzeug steht.',
+  entryTitle: (end) => `Auf Piste ${end}`,
+  wholeRun: (hold, metres) => `${hold}: volle Länge, ${metres} m`,
+  backtrack: (hold, metres, back) =>
+    `${hold}: volle Länge, ${metres} m, nach ${back} m zurück auf der Piste`,
+  intersection: (hold, metres) => `${hold}: ab dort ${metres} m Startlaufstrecke`,
+  runNeeded: (needed, left) => `heute nötig ${needed} m: ${left} m übrig`,
+  runShort: (needed, short) => `heute nötig ${needed} m: ${short} m zu wenig`,
+  runUnknown: 'was heute nötig ist, ist nicht bekannt',
+  taxiDistance: (metres) => `${metres} m Rollweg`,
+  waysTitle: 'Wege',
+  way: (names, metres) => `${names}, ${metres} m`,
+  direct: 'nur Vorfeld',
+  crossesRunways: (runways) => `kreuzt ${runways}`,
+  waysNone: 'Kein anderer Weg ist höchstens ein Zehntel länger als dieser.',
+  inWords: 'In Worten',
+  exitAt: (name, metres) =>
+    `Die Landung von heute verlässt die Piste voraussichtlich bei ${name}, ${metres} m nach der Schwelle.`,
+  exitBack: (name, back) =>
+    `Die Landung von heute reicht über den letzten Abrollweg hinaus: auf der Piste ${back} m zurück bis ${name}.`,
+  runwayUsed: (metres) =>
+    `Einen anderen Weg gibt es nicht: ${metres} m davon auf einer Piste. Das ansagen und nach beiden Seiten schauen.`,
+  backtrackNote: (metres) => `${metres} m auf der Piste zurückrollen.`,
+  closedTitle: 'Heute gesperrt',
+  closedNone: 'Nichts. Zum Sperren eine Rollbahn auf dem Plan antippen.',
+  turnsTitle: 'Kurven',
+  turn: (deg, onto, kt) =>
+    `${Math.round(Math.abs(deg))}° ${hand(deg)} auf ${named(onto)}: ${kt} kt,`,
+  turnRadius: (metres) => `Radius ${metres} m`,
+  turnBound: {
+    comfort: 'für ruhiges Rollen',
+    tipping: 'um nicht zu kippen',
+    sharp: 'enge Kurve, nach dem Dokument des Flugzeugs',
+    limit: 'die Grenze geradeaus',
+  },
+
+  calls: 'Funksprüche',
+  callsign: 'Das Rufzeichen wird unter „Flug“ eingetragen.',
+  readBack: 'Zurücklesen',
+  to: (name, mhz) => `${name}, ${mhz}`,
+  direction: 'Abflug Richtung',
+  ownWords: 'In eigenen Worten',
+  ownFor: (call) => `Eigene Worte für: ${call}`,
+  usualWords: 'Die üblichen Worte',
+  placeholders: (names) => `Wo das steht, wird es ausgefüllt: ${names}`,
+};

@@ -1,0 +1,90 @@
+/**
+ * How numbers and signs of a step are said where its procedure is in another language than the page.
+ * A voice of that language reads them, so that figures are left to it, apart where the trade says
+ * them digit by digit.
+ */
+
+import { primarySubtag } from '../../core';
+
+/** How numbers and signs of a step are said. */
+export interface StepSpeech {
+  readonly signs: (text: string) => string;
+  readonly digits: (value: number) => string;
+  readonly hundreds: (value: number) => string;
+  readonly direction: (deg: number) => string;
+  readonly runway: (name: string) => string;
+  readonly callsign: (callsign: string) => string;
+  readonly unknown: string;
+  readonly yourCallsign: string;
+  readonly calm: string;
+  readonly wind: (from: string | null, speed: string, gust: string | null) => string;
+}
+
+type Words = Pick<StepSpeech, 'unknown' | 'yourCallsign' | 'calm' | 'wind'> & {
+  readonly signs: Readonly<Record<string, string>>;
+  readonly sides: Readonly<Record<string, string>>;
+};
+
+/** What is said for what is not known, and for signs behind a figure; by language. */
+const WORDS: Readonly<Record<string, Words>> = {
+  en: {
+    signs: {
+      ...{ '°': 'degrees', '%': 'percent', kt: 'knots', kg: 'kilograms', hPa: 'hectopascals' },
+      ...{ ft: 'feet', m: 'metres', '–': 'to' },
+    },
+    sides: { L: ' left', C: ' centre', R: ' right' },
+    unknown: 'not known',
+    yourCallsign: 'your callsign',
+    calm: 'calm',
+    wind: (from, speed, gust) =>
+      `${from === null ? 'variable' : `${from} degrees`} ${speed} knots${gust === null ? '' : ` gusting ${gust}`}`,
+  },
+  de: {
+    signs: {
+      ...{ '°': 'Grad', '%': 'Prozent', kt: 'Knoten', kg: 'Kilogramm', hPa: 'Hektopascal' },
+      ...{ ft: 'Fuß', m: 'Meter', '–': 'bis', 'U/min': 'Umdrehungen' },
+    },
+    sides: { L: ' links', C: ' Mitte', R: ' rechts' },
+    unknown: 'nicht bekannt',
+    yourCallsign: 'dein Rufzeichen',
+    calm: 'windstill',
+    wind: (from, speed, gust) =>
+      `${from === null ? 'umlaufend' : `${from} Grad`} ${speed} Knoten${gust === null ? '' : ` in Böen ${gust}`}`,
+  },
+};
+
+/** Of a language that is not known here, all is read as it is written. */
+const NONE: Words = {
+  signs: {},
+  sides: {},
+  unknown: '',
+  yourCallsign: '',
+  calm: '0',
+  wind: (...pieces) => pieces.filter((piece) => piece !== null).join(' '),
+};
+
+/** Digits apart: `28` is read as two and eight. */
+const apart = (text: string) => text.replace(/\d(?=\d)/g, '$& ');
+
+/** The thousands of a figure are no word of their own; a sign behind a figure is a word. */
+const signs = (text: string, words: Words['signs']) =>
+  text
+    .replace(/(\d)[ \u00a0](?=\d{3}\b)/g, '$1')
+    .replace(/(?<=\d)\s*(°|%|–|\p{L}+(?:\/min)?)/gu, (whole, sign: string) =>
+      Object.hasOwn(words, sign) ? ` ${words[sign]} ` : whole,
+    )
+    .replace(/ +(?=[ ,.;:]|$)/g, '');
+
+/** How a language says them. */
+export function speechIn(language: string): StepSpeech {
+  const words = WORDS[primarySubtag(language)] ?? NONE;
+  return {
+    ...words,
+    signs: (text) => signs(text, words.signs),
+    digits: (value) => apart(String(value)),
+    hundreds: String,
+    direction: (deg) => apart(String(((Math.round(deg) + 359) % 360) + 1).padStart(3, '0')),
+    runway: (name) => apart(name).replace(/[LCR]/g, (side) => words.sides[side] ?? ` ${side}`),
+    callsign: apart,
+  };
+}

@@ -1,0 +1,138 @@
+/**
+ * The words of what comes after the first answer, in German: the dial, every end, the winds entered,
+ * what is rare.
+ */
+
+import type { Problem, RankedEnd, Shortfall } from '../../core';
+import { againstLimit, whole } from '../../parts/format';
+import type { Translated } from '../../parts/translated';
+import type { words as english } from './detailWords.en';
+
+function shortfall(fall: Shortfall): string {
+  const worst = (what: string, gust: boolean, worstKt: number, limitKt: number) =>
+    `${what}${gust ? 'bö' : ''} ${againstLimit(worstKt, limitKt)}, Grenze ${whole(limitKt)}`;
+  switch (fall.code) {
+    case 'closed':
+      return `Gesperrt: ${fall.why}`;
+    case 'not-for-purpose':
+      return fall.purpose === 'take-off' ? 'Nicht für den Start' : 'Nicht für die Landung';
+    case 'crosswind':
+      return worst('Seitenwind', fall.gust, fall.worstKt, fall.limitKt);
+    case 'tailwind':
+      return worst('Rückenwind', fall.gust, fall.worstKt, fall.limitKt);
+    case 'length':
+      return `Braucht ${whole(fall.neededM)} m, hat ${whole(fall.availableM)} m`;
+    case 'closed-today':
+      return 'Heute gesperrt';
+    case 'gust-spread':
+      return `Bö ${whole(fall.spreadKt)} kt über dem Wind, Grenze ${whole(fall.limitKt)}`;
+    case 'speed-unbounded':
+      return 'Geschwindigkeit nur als Mindestwert bekannt';
+    case 'speed-not-known':
+      return 'Geschwindigkeit nicht gemeldet';
+  }
+}
+
+/** Which end fails by least, and how, for when none is within limits. */
+function leastFailing([end]: readonly RankedEnd[]): string {
+  return end === undefined
+    ? ''
+    : `Am wenigsten außerhalb: ${end.designator}. ${end.shortfalls.map(shortfall).join('. ')}.`;
+}
+
+/** What cannot be used of a text, or was used in part; an entry that is not complete yet is none of it. */
+function problem({ code, values = {} }: Problem): string | null {
+  switch (code) {
+    case 'no-wind':
+      return 'Darin ist kein Wind zu erkennen. Eingeben als 24012, 24012G20 oder 240/12.';
+    case 'forecast':
+      return 'Das ist eine Vorhersage: Ihr Wind ist nicht der Wind von jetzt. Stattdessen die Meldung einfügen.';
+    case 'wind-not-reported':
+      return 'Die Station hat den Wind nicht gemeldet.';
+    case 'direction-out-of-range':
+      return `Die Richtung ${values.deg ?? ''} gibt es nicht: Richtungen gehen von 010 bis 360.`;
+    case 'speed-out-of-range':
+      return `Eine Geschwindigkeit von ${values.speedKt ?? ''} kt gilt als Tippfehler; unter 250 kt wird sie verwendet.`;
+    case 'gust-below-mean':
+      return 'Die Bö liegt unter dem mittleren Wind, deshalb bleibt sie weg.';
+    case 'mean-outside-swing':
+      return 'Die mittlere Richtung liegt außerhalb der Schwankung; beide werden verwendet.';
+    case 'too-long':
+      return 'Der Text ist sehr lang; nur sein Anfang wurde gelesen.';
+    case 'incomplete':
+      return null;
+  }
+}
+
+export const words: Translated<typeof english> = {
+  useShort: 'Nehmen',
+  usingShort: 'Benutzt',
+  bigCard: 'Großbild',
+  problem,
+  noBest: {
+    'speed-not-known': 'Keine Geschwindigkeit gemeldet: Die Richtung allein wählt keine Piste.',
+    'speed-unbounded':
+      'Die Geschwindigkeit ist nur als Mindestwert bekannt: Nichts gilt als innerhalb der Grenzen.',
+    'none-within-limits': 'Keine Piste liegt innerhalb der angegebenen Grenzen.',
+  },
+  leastFailing,
+  shortfall,
+  lowSun: (side, time) => `Tiefe Sonne ${side}, bis ${time}`,
+  lowSunLater: (side, time) => `Tiefe Sonne ${side} ab ${time}`,
+  sunSide: (deg) =>
+    Math.round(deg) === 0
+      ? 'voraus'
+      : `${Math.abs(Math.round(deg))}° ${deg > 0 ? 'rechts' : 'links'}`,
+  sunHigh: (deg) => `${Math.round(deg)}° hoch`,
+  close: 'Schließen',
+  again: 'nimmt diesen Wind noch einmal',
+  endTitle: (end) => `Piste ${end}`,
+  ranked: (end, next, reason) =>
+    next === null || reason === null ? `${end}.` : `${end} vor ${next}: ${reason}.`,
+  openEnd: (end) => `öffnet Piste ${end}: ihre Werte und die Regel, die den Unterschied macht`,
+  figures: {
+    headwind: 'Gegenwind im Mittel',
+    crosswind: 'Seitenwind im Mittel; von rechts positiv',
+    crosswindWorst: 'Größter Seitenwind',
+    tailwindWorst: 'Größter Rückenwind',
+    headingMagnetic: 'Richtung, missweisend',
+    available: 'Verfügbar',
+  },
+  unknown: '—',
+  yes: 'ja',
+  no: 'nein',
+  compared: (first, second) => `Warum ${first} vor ${second}`,
+  rule: 'Regel, der Reihe nach',
+  rules: {
+    'within-limits': 'Innerhalb der angegebenen Grenzen',
+    alike: 'Reihenfolge der Nummern',
+  },
+  decides: 'entscheidet',
+  alike: 'hier gleich',
+  notApplied: 'nicht angewandt',
+  closeToday: 'Für heute sperren',
+  closedToday: 'Heute gesperrt; öffnen',
+  holdShort: 'Halten nach, m',
+  holdShortBad: 'Eine Länge von 1 bis 9999 m.',
+  holdShortNone: 'ganze Länge',
+  head: (value) => `vorn ${value}`,
+  tail: (value) => `hinten ${value}`,
+  worstTail: (value) => `hinten bis ${value}`,
+  acrossBar: (steady, worst, limit) => `quer ${steady}/${worst} von ${limit}`,
+  acrossBarSpoken: (steady, worst, limit) =>
+    `Seitenwind im Mittel ${steady} Knoten, höchstens ${worst}, Grenze ${limit}`,
+  endsTitle: 'Alle Pisten, die beste zuerst',
+  history: 'Eingegebene Winde',
+  dial: {
+    // East as on compasses and in reports: an O would stand among the dial's zeros.
+    letters: { n: 'N', e: 'E', s: 'S', w: 'W' },
+    noWind: 'Windrose: die Pisten, kein Wind.',
+    calm: 'Windrose: windstill.',
+    wind: (text) => `Windrose. ${text}.`,
+    best: (arcs) => `Pistenring: ${arcs}.`,
+    arc: (end, from, to) => `${end} am besten von ${from} bis ${to} rechtweisend`,
+    arcNone: (from, to) => `von ${from} bis ${to} rechtweisend keine Piste innerhalb der Grenzen`,
+    always: (end) => `${end} aus jeder Richtung am besten`,
+    alwaysNone: 'aus keiner Richtung eine Piste innerhalb der Grenzen',
+  },
+};

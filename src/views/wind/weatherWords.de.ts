@@ -1,0 +1,107 @@
+/** The words of the weather under the answer, in German. */
+
+import type { ReportNote } from '../../board/day';
+import type { WeatherQuestion } from '../../core';
+import { whole } from '../../parts/format';
+import type { Translated } from '../../parts/translated';
+import type { words as english } from './weatherWords.en';
+
+function age(minutes: number): string {
+  if (minutes < 120) return `${minutes} min`;
+  const hours = Math.round(minutes / 60);
+  return hours < 48 ? `${hours} h` : `${Math.round(hours / 24)} Tage`;
+}
+
+function note(of: ReportNote): string {
+  switch (of.code) {
+    case 'other-field':
+      return `Die Meldung ist von ${of.station}, der Platz ist ${of.field}.`;
+    case 'old':
+      return `Nach der Uhr des Flugs ist die Meldung ${age(of.minutes)} alt.`;
+    case 'ahead':
+      return `Die Meldung ist der Uhr des Flugs um ${age(of.minutes)} voraus.`;
+  }
+}
+
+const BECAUSE = {
+  'runway-state': 'Der Pistenzustand ist gemeldet',
+  precipitation: 'Regen oder Ähnliches',
+  'recent-rain': 'Vor Kurzem hat es geregnet',
+  'freezing-precipitation': 'Gefrierender Niederschlag',
+  'frozen-precipitation': 'Schnee, Eis oder Hagel',
+} as const;
+
+function question(of: WeatherQuestion): string {
+  switch (of.code) {
+    case 'thunderstorm':
+      return 'Gewitter in der Nähe: Der Wind kann plötzlich drehen und auffrischen.';
+    case 'wind-shear':
+      return 'Windscherung ist gemeldet.';
+    case 'treat-as-wet':
+      return `${BECAUSE[of.because]}: Piste als nass werten?`;
+    case 'treat-as-contaminated':
+      return `${BECAUSE[of.because]}: Piste als kontaminiert werten?`;
+    case 'icing':
+      return of.temperatureC === null
+        ? 'Gefrierender Niederschlag: Eis am Flugzeug und im Lufteinlauf?'
+        : `Feuchtigkeit bei ${whole(of.temperatureC)} °C: Eis am Flugzeug und im Lufteinlauf?`;
+    case 'low-rvr':
+      return `Pistensichtweite ${whole(of.rvrM)} m, unter ${whole(of.belowM)} m.`;
+    case 'below-visual-minima': {
+      const parts = [
+        of.visibilityM === null ? null : `Sicht ${whole(of.visibilityM)} m, unter ${whole(5000)} m`,
+        of.ceilingFt === null
+          ? null
+          : `Hauptwolkenuntergrenze ${whole(of.ceilingFt)} ft, unter ${whole(1500)} ft`,
+      ].filter((part) => part !== null);
+      return `Unter den Sichtflugminima: ${parts.join('; ')}.`;
+    }
+  }
+}
+
+export const words: Translated<typeof english> = {
+  title: 'Wetter',
+  note,
+  question,
+  treatAs: { wet: 'Als nass werten', contaminated: 'Als kontaminiert werten' },
+  other: (station) => (station === null ? 'Weitere Meldung:' : `Auch ${station}:`),
+  take: 'Nehmen',
+  qnh: 'QNH',
+  inHg: (inches) => `${inches} inHg`,
+  temperature: 'Temperatur',
+  dewPoint: (celsius) => `Taupunkt ${celsius} °C`,
+  pressureAltitude: 'Druckhöhe',
+  densityAltitude: 'Dichtehöhe',
+  gustSpread: 'Bö über dem mittleren Wind',
+  units: { degC: ' °C' },
+  absent: {
+    'no-qnh': 'kein QNH gemeldet',
+    'no-temperature': 'keine Temperatur gemeldet',
+    'no-field': 'kein Platz',
+    'beyond-atmosphere': 'außerhalb der Standardatmosphäre',
+    'no-speed': 'keine Geschwindigkeit gemeldet',
+    'no-gust': 'keine Bö',
+  },
+  ask: 'zeigt, woher dieser Wert kommt',
+  sun: (rise, set) => `Sonnenaufgang ${rise}, Untergang ${set}.`,
+  sunAllDay: {
+    always: 'Die Sonne geht heute nicht unter.',
+    never: 'Die Sonne geht heute nicht auf.',
+  },
+  civil: (from, until) => `Bürgerliche Dämmerung ${from} bis ${until}.`,
+  groupByGroup: 'Gruppe für Gruppe',
+  trend: {
+    turn: { veering: 'nach rechts gedreht', backing: 'nach links gedreht' },
+    strength: { strengthening: 'stärker', easing: 'schwächer' },
+    turned: (how, deg) => `${deg}° ${how}`,
+    changed: (how, kt) => `${kt} kt ${how}`,
+    and: ' und ',
+    in: (what, minutes) => `${what} in ${minutes} min`,
+    steady: (minutes) => `Gleichbleibend über ${minutes} min`,
+    holds: (end, time) => `${end} hält bei diesem Trend bis nach ${time}`,
+    none: (time) => `Bei diesem Trend bis nach ${time} keine Piste innerhalb der Grenzen`,
+    changes: (end, time) => `${end} ist bei diesem Trend etwa ab ${time} besser`,
+    breaks: (time) => `Bei diesem Trend etwa ab ${time} keine Piste innerhalb der Grenzen`,
+    basis: (count) => `Aus ${count} Winden, geradlinig fortgeschrieben: keine Vorhersage.`,
+  },
+};

@@ -1,0 +1,20 @@
+/** The three looks of the app, worn in turn by the page as it stands. */
+
+import type { Page } from 'playwright-core';
+
+/** Every theme, by the name that the page carries. */
+export const THEMES = ['day', 'dusk', 'night'] as const;
+
+/** The name of a theme. */
+export type Theme = (typeof THEMES)[number];
+
+/** Two frames, in which what is drawn to measure is drawn anew. */
+const DRAWN_MS = 32;
+
+/** Dresses the page in a theme, as the pilot's choice of it does; what stands there stays. */
+export async function wear(page: Page, theme: Theme): Promise<void> {
+  await page.evaluate((name) => {
+    document.documentElement.dataset.theme = name;
+  }, theme);
+  await page.waitForTimeout(DRAWN_MS);
+}
