@@ -1,7 +1,10 @@
 /** The log: times written over, notes, files out and in, and thousands of sorties. */
 
-import { readFile } from 'node:fs/promises';
+import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import type { Page } from 'playwright-core';
+import { onTestFinished } from 'vitest';
 import { misfits } from './fitting';
 import { describe, expect, test } from './harness';
 import { clockOf, due, EVENING, key, openPlace, read, setWind, tick, toSteps } from './pilot';
@@ -38,8 +41,11 @@ async function saved(page: Page, name: string): Promise<{ name: string; text: st
 
 /** Looks at a log from a file. */
 async function look(page: Page, text: string): Promise<void> {
-  const file = { name: 'log.json', mimeType: 'application/json', buffer: Buffer.from(text) };
-  await page.getByLabel('Bring a log from a file').setInputFiles(file);
+  const folder = await mkdtemp(join(tmpdir(), 'lapstrip-log-'));
+  // The app may still be reading it when what came is already announced.
+  onTestFinished(() => rm(folder, { recursive: true }));
+  await writeFile(join(folder, 'log.json'), text);
+  await page.getByLabel('Bring a log from a file').setInputFiles(join(folder, 'log.json'));
   await dialog(page).getByText('What came').waitFor();
 }
 

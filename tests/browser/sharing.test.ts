@@ -225,8 +225,10 @@ describe('printed', () => {
     await openSortie(page);
     await key(page, 'Print').click();
     await page.getByText('The cards as they will be').waitFor();
-    const pages = pagesOf(await page.pdf({ preferCSSPageSize: true }));
-    expect(pages.length).toBeGreaterThan(3);
+    const printed = async () => pagesOf(await page.pdf({ preferCSSPageSize: true }));
+    // What is printed is laid out once the sheet stands.
+    await expect.poll(async () => (await printed()).length).toBeGreaterThan(3);
+    const pages = await printed();
     expect(pages.length).toBeLessThan(16);
     for (const size of pages) expect(size).toEqual([148, 210]);
     await page.emulateMedia({ media: 'print' });
