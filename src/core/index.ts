@@ -187,6 +187,7 @@ export {
   loadTaxi,
 } from './loaders';
 export { holds } from './procedure/condition';
+export { CONDITION_FACTS } from './procedure/conditionFacts';
 export { applyEdit, type Edit, type StepChange } from './procedure/edit';
 export { type EditFault, type EditFaultCode, editFaults } from './procedure/editFaults';
 export {
@@ -212,7 +213,6 @@ export {
   withAllPhases,
   withoutEmptyPhases,
 } from './procedure/parts';
-export { CONDITION_FACTS } from './procedure/phases';
 export type { Condition } from './procedure/procedure.schema';
 export { isSame } from './procedure/same';
 export {

@@ -49,34 +49,55 @@ export function checkAt(
     return { check: null, because: 'runway-too-short' };
   }
   const withShare = (thrustShare: number) => takeoffRoll(conditions, { ...plan, thrustShare });
-  const shareForRun = leastShare(withShare, liftOffMps, toraM);
-  const shareForStop = leastShare(withShare, lastMps, toLastM);
-  const atMarkKt = (share: number) =>
-    indicatedKt(momentAtM(withShare(share), markM).airMps, conditions.densityRatio);
-  const leastForRunKt = atMarkKt(shareForRun);
-  const leastForStopKt = atMarkKt(shareForStop);
+  const forRun = leastShare(withShare, run, liftOffMps, toraM);
+  const forStop = leastShare(withShare, run, lastMps, toLastM);
+  const atMarkKt = (roll: Roll) =>
+    indicatedKt(momentAtM(roll, markM).airMps, conditions.densityRatio);
+  const leastForRunKt = atMarkKt(forRun.roll);
+  const leastForStopKt = atMarkKt(forStop.roll);
   const byRun = leastForRunKt >= leastForStopKt;
   return {
     check: {
       distanceM: markM,
-      expectedKt: indicatedKt(momentAtM(run, markM).airMps, conditions.densityRatio),
+      expectedKt: atMarkKt(run),
       leastKt: Math.max(leastForRunKt, leastForStopKt),
       boundBy: byRun ? 'tora' : 'asda',
       leastForRunKt,
       leastForStopKt,
-      thrustShare: byRun ? shareForRun : shareForStop,
+      thrustShare: (byRun ? forRun : forStop).share,
     },
     because: null,
   };
 }
 
-/** The least share of the thrust with which an airspeed is reached within a distance. */
-function leastShare(withShare: (share: number) => Roll, airMps: number, withinM: number): number {
+/** A share of the thrust, and the run with it. */
+interface Shared {
+  readonly share: number;
+  readonly roll: Roll;
+}
+
+/** The least share of the thrust with which an airspeed is reached within a distance; `run` is that with all of it. */
+function leastShare(
+  withShare: (share: number) => Roll,
+  run: Roll,
+  airMps: number,
+  withinM: number,
+): Shared {
+  const whole: Shared = { share: 1, roll: run };
+  // Runs are most of the work of a take-off: the last one looked at is mostly the one that is found.
+  let latest = whole;
+  const rollWith = (share: number): Roll => {
+    if (share === whole.share) return run;
+    if (share !== latest.share) latest = { share, roll: withShare(share) };
+    return latest.roll;
+  };
   // One over the distance goes nearly straight with thrust, and is 0 where the speed is never reached.
   const short = (share: number) => {
-    const roll = withShare(share);
+    const roll = rollWith(share);
     const m = reaches(roll, airMps) ? momentAt(roll, airMps).m : Number.POSITIVE_INFINITY;
     return 1 / m - 1 / withinM;
   };
-  return short(1) <= 0 ? 1 : zeroBetween(short, 0, 1, NEAR_SHARE);
+  if (short(whole.share) <= 0) return whole;
+  const share = zeroBetween(short, 0, whole.share, NEAR_SHARE);
+  return { share, roll: rollWith(share) };
 }

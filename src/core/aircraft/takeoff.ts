@@ -81,6 +81,15 @@ export function takeoff(question: TakeoffQuestion): TakeoffAnswer {
   };
 }
 
+/** Only the last speed to stop from, kt; null where {@link takeoff} has no answer. */
+export function lastStopKt(question: TakeoffQuestion): number | null {
+  const begun = begin(question);
+  if (isCannot(begun)) return null;
+  const { conditions, plan, run } = begun;
+  const asdaM = question.runway.asdaM - question.rollsFromM;
+  return lastStop(conditions, question.aircraft, plan.speeds, run, asdaM)?.stop.lastKt ?? null;
+}
+
 /**
  * Only the run to lift-off, metres, for tables by headwind; null where {@link takeoff} has no answer.
  * `runway` and what else the run does not depend on may be left as they are.

@@ -11,7 +11,7 @@ import type { Landing } from '../aircraft/landingAnswer';
 import type { LoadSheet } from '../aircraft/loadSheet';
 import type { CannotCode, GroundQuestion, TakeoffQuestion } from '../aircraft/performance';
 import { plannedHeadwindKt } from '../aircraft/speeds';
-import { runNeededM, takeoff } from '../aircraft/takeoff';
+import { lastStopKt, runNeededM, takeoff } from '../aircraft/takeoff';
 import type { Takeoff } from '../aircraft/takeoffAnswer';
 import { type End, endsOf } from '../airfield/ends';
 import type { Designator, Field } from '../airfield/field';
@@ -121,9 +121,22 @@ const STOP_STEP_KT = 5;
  * slack at all.
  */
 function plannedStopKt(given: DayGiven, end: End | null, headwindKt: number): number | null {
-  const today = takeoffToday(given, end, headwindKt, null);
-  if (today.because !== null) return null;
-  return Math.floor(today.raw.stop.lastKt / STOP_STEP_KT) * STOP_STEP_KT;
+  const question = takeoffQuestion(given, end, headwindKt);
+  const lastKt = typeof question === 'string' ? null : lastStopKt(question);
+  return lastKt === null ? null : Math.floor(lastKt / STOP_STEP_KT) * STOP_STEP_KT;
+}
+
+/** A take-off without a mark, or why it cannot be asked. */
+function takeoffQuestion(
+  given: DayGiven,
+  end: End | null,
+  headwindKt: number,
+): TakeoffQuestion | NoNumbers {
+  const asked = groundQuestion(given, end, headwindKt, given.load.takeoffMassKg.value);
+  if (typeof asked === 'string') return asked;
+  const { rollsFromM } = given.inputs;
+  const runway = end === null ? NO_END.runway : runwayOf(end, rollsFromM);
+  return { ...asked, runway, rollsFromM };
 }
 
 function takeoffToday(
@@ -133,13 +146,11 @@ function takeoffToday(
   stopFromKt: number | null,
 ): TakeoffToday {
   const { aircraft, inputs } = given;
-  const asked = groundQuestion(given, end, headwindKt, given.load.takeoffMassKg.value);
+  const asked = takeoffQuestion(given, end, headwindKt);
   if (typeof asked === 'string') return { because: asked };
   const runway = end === null ? null : runwayOf(end, inputs.rollsFromM);
   const question: TakeoffQuestion = {
     ...asked,
-    runway: runway ?? NO_END.runway,
-    rollsFromM: inputs.rollsFromM,
     ...(inputs.checkMarkM === null ? {} : { checkMark: markOf(inputs.checkMarkM, stopFromKt) }),
   };
   const raw = takeoff(question);

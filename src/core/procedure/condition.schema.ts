@@ -2,7 +2,7 @@
 
 import * as v from 'valibot';
 import { described, knots } from '../document.schema';
-import { CONDITION_FACTS } from './phases';
+import { CONDITION_FACTS } from './conditionFacts';
 
 /** When a step applies: a fact, a wind, an option, or all, any or none of some. */
 export type Condition =

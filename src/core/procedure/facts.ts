@@ -4,7 +4,7 @@
  */
 
 import { magneticDeg, relativeDeg } from '../angle';
-import type { CONDITION_FACTS } from './phases';
+import type { CONDITION_FACTS } from './conditionFacts';
 
 /** A fact that a condition can ask for. */
 export type ConditionFact = (typeof CONDITION_FACTS)[number];

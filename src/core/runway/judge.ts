@@ -26,17 +26,19 @@ export function blowFrom(from: TrueDeg | null, situation: Situation): Blow {
   return { situation, mean, middle };
 }
 
+/** A component of the steady wind at the reported direction, kt; null when direction or speed is not known. */
+const steadyKt =
+  (of1Kt: typeof along) =>
+  ({ bearing }: Candidate, { mean, situation }: Blow): number | null => {
+    const { speedKt } = situation.shape;
+    return speedKt === null || mean === null ? null : component(speedKt, of1Kt(mean, bearing));
+  };
+
 /** Steady headwind at the reported direction, kt; null when direction or speed is not known. */
-export function headwindKt({ bearing }: Candidate, { mean, situation }: Blow): number | null {
-  const { speedKt } = situation.shape;
-  return speedKt === null || mean === null ? null : component(speedKt, along(mean, bearing));
-}
+export const headwindKt = steadyKt(along);
 
 /** Steady crosswind at the reported direction, kt, positive from the right; null as the headwind. */
-export function crosswindKt({ bearing }: Candidate, { mean, situation }: Blow): number | null {
-  const { speedKt } = situation.shape;
-  return speedKt === null || mean === null ? null : component(speedKt, across(mean, bearing));
-}
+export const crosswindKt = steadyKt(across);
 
 /** The least headwind of a wind of 1 kt in the envelope. */
 const leastOf1Kt = ({ bearing }: Candidate, { middle, situation }: Blow): number =>

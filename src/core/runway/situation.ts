@@ -2,7 +2,7 @@
 
 import { type End, endsOf } from '../airfield/ends';
 import { degreesOf, magneticDeg, type TrueDeg, toMagnetic, toTrue, trueDeg } from '../angle';
-import { clockwiseDeg, envelopeOf } from '../weather/envelope';
+import { clockwiseDeg, type Envelope, envelopeOf } from '../weather/envelope';
 import type { Wind } from '../weather/report';
 import { type Bearing, bearingOf } from './components';
 import type { EndsQuestion, LengthNeeded, PreferredEnds, WindLimits } from './question';
@@ -62,7 +62,9 @@ export interface Situation {
 /** Makes a question ready to be asked for any direction of the wind. */
 export function situationOf(question: EndsQuestion): Situation {
   const { field, wind, limits, preferred } = question;
-  const from = fromOf(question);
+  const envelope = envelopeOf(wind);
+  const from = fromOf(question, envelope);
+  const shape = shapeOf(wind, envelope);
   const unbounded = wind.speedIsMinimum || wind.gustIsMinimum;
   return {
     candidates: endsOf(field).map(({ designator, given, heading }) => {
@@ -82,8 +84,8 @@ export function situationOf(question: EndsQuestion): Situation {
         usable: given.closed === undefined && !closedToday && availableM > 0,
       };
     }),
-    rule: ruleOf(wind, from),
-    shape: shapeOf(wind),
+    rule: ruleOf(shape, from, unbounded),
+    shape,
     from,
     unbounded,
     limits: { gustSpreadKt: Number.POSITIVE_INFINITY, ...limits },
@@ -99,25 +101,21 @@ export function inOwnNorth(direction: TrueDeg, question: EndsQuestion): number {
   return degreesOf(own) || 360;
 }
 
-function fromOf({ wind, north, variationDeg }: EndsQuestion): TrueDeg | null {
-  const envelope = envelopeOf(wind);
+function fromOf({ wind, north, variationDeg }: EndsQuestion, envelope: Envelope): TrueDeg | null {
   if (envelope.kind === 'calm') return trueDeg(0);
   if (envelope.kind === 'any' || wind.variable || wind.fromDeg === null) return null;
   return north === 'true' ? trueDeg(wind.fromDeg) : toTrue(magneticDeg(wind.fromDeg), variationDeg);
 }
 
-function ruleOf(wind: Wind, from: TrueDeg | null): Rule {
-  if (wind.speedKt === null) return 'direction-only';
-  const unbounded = wind.speedIsMinimum || wind.gustIsMinimum;
-  const strongest = Math.max(wind.speedKt, wind.gustKt ?? 0);
-  if (strongest < LIGHT_BELOW_KT && !unbounded) return 'light';
+function ruleOf({ strongestKt }: WindShape, from: TrueDeg | null, unbounded: boolean): Rule {
+  if (strongestKt === null) return 'direction-only';
+  if (strongestKt < LIGHT_BELOW_KT && !unbounded) return 'light';
   return from === null ? 'from-anywhere' : 'into-wind';
 }
 
-function shapeOf(wind: Wind): WindShape {
+function shapeOf(wind: Wind, envelope: Envelope): WindShape {
   const { speedKt } = wind;
   const strongestKt = speedKt === null ? null : Math.max(speedKt, wind.gustKt ?? 0);
-  const envelope = envelopeOf(wind);
   const shape = (middleDeg: number, halfDeg: number): WindShape => ({
     speedKt,
     strongestKt,

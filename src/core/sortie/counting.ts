@@ -13,7 +13,7 @@ export function entriesThatCount(entries: readonly Entry[]): readonly Entry[] {
   const byId = new Map<Id, Entry>();
   for (const entry of entries) byId.set(entry.id, entry);
   const ordered = [...byId.values()].filter(isUnderstood).sort(compareEntries);
-  /** By what is undone: the number of the last undo that does it. */
+  /** By what is undone: the number of the last undo that does it; the latest undo first. */
   const undoneAt = new Map<Id, number>();
   for (const entry of ordered.toReversed()) {
     if (entry.kind !== 'undo' || undoneAt.has(entry.id) || undoneAt.has(entry.target)) continue;
@@ -29,21 +29,21 @@ export function entriesThatCount(entries: readonly Entry[]): readonly Entry[] {
   const sayings = sayingsOf(ordered, steps);
   for (const [id, at] of undoneAt) {
     const saying = sayings.get(id);
-    if (saying) saying.unsaidAt = Math.max(saying.unsaidAt, at);
+    if (saying) saying.unsaidAt ??= at;
   }
   return ordered.filter((entry) => {
     const { id } = entry;
     if (entry.kind === 'undo' || undoneAt.has(id)) return false;
-    const saying = sayings.get(id);
-    return !saying || entry.seq > saying.unsaidAt;
+    const unsaidAt = sayings.get(id)?.unsaidAt;
+    return unsaidAt === undefined || entry.seq > unsaidAt;
   });
 }
 
 /** What one or several ticks say of a step. */
 interface Saying {
   readonly content: string;
-  /** The number of the last undo that takes it back; −Infinity where none does. */
-  unsaidAt: number;
+  /** The number of the last undo that takes it back. */
+  unsaidAt?: number;
 }
 
 /**
@@ -61,7 +61,7 @@ function sayingsOf(ordered: readonly Entry[], steps: ReadonlySet<StepId>): Reado
     const content = entry.kind + JSON.stringify(entry.saw);
     let saying = lastOf.get(step);
     if (saying?.content !== content) {
-      saying = { content, unsaidAt: Number.NEGATIVE_INFINITY };
+      saying = { content };
       lastOf.set(step, saying);
     }
     sayings.set(entry.id, saying);

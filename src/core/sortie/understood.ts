@@ -19,18 +19,16 @@ const isTick = ({ run, pass, step, saw }: Carried): boolean =>
   isText(run) && Number.isSafeInteger(pass) && isText(step) && isObject(saw);
 const isOfRun = ({ run }: Carried): boolean => isText(run);
 
+const isPhase = (name: unknown): boolean => PHASES.some((known) => known === name);
+
 const leadsSomewhere = (to: unknown): boolean =>
   to === 'return' ||
   to === 'end' ||
-  (isObject(to) &&
-    Array.isArray(to.reopen) &&
-    to.reopen.every((phase) => PHASES.some((known) => known === phase)));
+  (isObject(to) && Array.isArray(to.reopen) && to.reopen.every(isPhase));
 
 const isPasses = (passes: unknown): boolean =>
   isObject(passes) &&
-  Object.entries(passes).every(
-    ([phase, pass]) => PHASES.some((known) => known === phase) && Number.isSafeInteger(pass),
-  );
+  Object.entries(passes).every(([phase, pass]) => isPhase(phase) && Number.isSafeInteger(pass));
 
 /** For each kind, whether an entry carries what the fold will ask of it. */
 const CARRIES: Readonly<Record<Event['kind'], (carried: Carried) => boolean>> = {

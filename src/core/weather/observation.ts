@@ -67,18 +67,20 @@ export function observationOf(
       unfinished = [from, tokens[end - 1]?.to ?? to];
       break;
     }
-    const group = explainer.observed(tokens, i, end);
+    // No group is a swing, or begins as one: the shapes of all groups need not be made ready for it.
+    if (found && i === tokens.length - 1 && SWING_BEGUN.test(text)) {
+      unfinished = [from, to];
+      break;
+    }
+    const isSwing = swing?.at[0] === from;
+    const group = isSwing ? null : explainer.observed(tokens, i, end);
     if (group) {
       hasOtherGroups = true;
       i = group.end - 1;
       addSpan(spans, 'other', from, tokens[i]?.to ?? to, group.meaning);
       continue;
     }
-    if (found && i === tokens.length - 1 && SWING_BEGUN.test(text)) {
-      unfinished = [from, to];
-      break;
-    }
-    const kind = swing?.at[0] === from ? 'swing' : kindOf(text);
+    const kind = isSwing ? 'swing' : kindOf(text);
     if (kind === 'unread') hasUnread = true;
     addSpan(spans, kind, from, to, explainer.word(kind, text, null, wind));
   }

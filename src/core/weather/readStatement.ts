@@ -2,9 +2,9 @@
 
 import type { Explainer } from './explainer';
 import { type Observation, observationOf } from './observation';
-import type { Place, Problem, SpanKind, WindReport } from './report';
+import type { Place, Problem, WindReport } from './report';
 import { addGroups, addSpan } from './spans';
-import { type Heading, headingOf, isEnd } from './statements';
+import { type AddWord, type Heading, headingOf, isEnd } from './statements';
 import { type Token, textAt } from './tokens';
 import type { ReadSpan } from './whole/report';
 
@@ -13,18 +13,14 @@ const REMARKS = /^(?:RMKS?|REMARKS?)$/;
 const TREND_OR_REMARKS =
   /^(?:NOSIG|TEMPO|BECMG|INTER|PROB\d\d|FM(?:\d{4}|\d{6})?|(?:TL|AT)\d{4}|RMKS?|REMARKS?)$/;
 
-/** Most groups begin with none of these, or none of these comes second, and need not be tried. */
+/** Most groups begin with none of these and need not be tried. */
 const FIRST_OF_TREND_OR_REMARKS = 'ABFINPRT';
-const SECOND_OF_TREND_OR_REMARKS = 'ELMNORT';
 const LETTER_A = 0x41;
 
 const isTrendOrRemarks = (text: string): boolean =>
-  text.charCodeAt(1) >= LETTER_A &&
+  text.charCodeAt(0) >= LETTER_A &&
   FIRST_OF_TREND_OR_REMARKS.includes(text.charAt(0)) &&
-  SECOND_OF_TREND_OR_REMARKS.includes(text.charAt(1)) &&
   TREND_OR_REMARKS.test(text);
-
-const isRemarks = (text: string): boolean => text.startsWith('R') && REMARKS.test(text);
 
 /** The period a forecast is for, `ddhh/ddhh`; six digits before November 2008. FM 51, 51.1. */
 const VALIDITY = /^\d{4}\/\d{4}$/;
@@ -45,22 +41,19 @@ export function readStatement(
   end: number,
   explainer: Explainer,
 ): ReportDraft {
-  const heading = headingOf(tokens, start, end);
-  const { station, issued } = heading;
-  const parts = partsOf(tokens, start + heading.kinds.length, end);
-  const { body, trend, remarks, close } = parts;
-
   const spans: ReadSpan[] = [];
-  const addWord = (kind: SpanKind, at: number) => {
+  const addWord: AddWord = (kind, at, issued) => {
     const token = tokens[at];
     if (!token) return;
     addSpan(spans, kind, token.from, token.to, explainer.word(kind, token.text, issued, null));
   };
+  const heading = headingOf(tokens, start, end, addWord);
+  const { station, issued } = heading;
+  const parts = partsOf(tokens, heading.end, end);
+  const { body, trend, remarks, close } = parts;
   const addEnd = () => {
-    for (let at = close; at < end; at++) addWord('end', at);
+    for (let at = close; at < end; at++) addWord('end', at, issued);
   };
-  let at = start;
-  for (const kind of heading.kinds) addWord(kind, at++);
 
   const whole: Place = [tokens[start]?.from ?? 0, tokens[end - 1]?.to ?? 0];
   if (isForecast(tokens, heading, parts)) {
@@ -78,7 +71,7 @@ export function readStatement(
 
   const { written, wind, problems, unfinished } = observation;
   if (!written) {
-    const isMissing = hasWord(tokens, start, trend, 'NIL');
+    const isMissing = tokens.slice(start, trend).some(({ text }) => text === 'NIL');
     const mayGrow = mayGoOn(observation, parts, tokens.length);
     const code = isMissing ? 'wind-not-reported' : mayGrow ? 'incomplete' : 'no-wind';
     problems.push({ code, at: unfinished ?? whole });
@@ -88,11 +81,6 @@ export function readStatement(
   const kind = kindOf(heading, observation, parts);
   const north = kind === 'report' ? 'true' : 'unstated';
   return { kind, station, issued, wind, north, others: 0, spans, problems };
-}
-
-function hasWord(tokens: readonly Token[], start: number, end: number, word: string): boolean {
-  for (let i = start; i < end; i++) if (textAt(tokens, i) === word) return true;
-  return false;
 }
 
 /** Where the parts of a statement begin, as indexes of tokens. */
@@ -110,7 +98,7 @@ function partsOf(tokens: readonly Token[], body: number, end: number): Parts {
   let trend = body;
   while (trend < close && !isTrendOrRemarks(textAt(tokens, trend))) trend++;
   let remarks = trend;
-  while (remarks < close && !isRemarks(textAt(tokens, remarks))) remarks++;
+  while (remarks < close && !REMARKS.test(textAt(tokens, remarks))) remarks++;
   return { body, trend, remarks, close };
 }
 
@@ -136,8 +124,7 @@ function isForecast(tokens: readonly Token[], heading: Heading, parts: Parts): b
 function kindOf(heading: Heading, observation: Observation, parts: Parts): WindReport['kind'] {
   if (heading.type === 'report' || heading.timed) return 'report';
   if (!observation.written) return 'nothing';
-  const hasMore =
-    observation.hasOtherGroups || parts.trend < parts.close || heading.kinds.includes('modifier');
+  const hasMore = observation.hasOtherGroups || parts.trend < parts.close || heading.modified;
   return observation.written.coded && hasMore ? 'report' : 'shorthand';
 }
 

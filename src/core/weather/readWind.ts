@@ -10,7 +10,7 @@ import { isKnownGroup } from './groups';
 import { type ReportDraft, readStatement } from './readStatement';
 import type { Place, Problem, WindReport } from './report';
 import { addSpan } from './spans';
-import { statementsOf } from './statements';
+import { endsOf } from './statements';
 import { MOST_CHARACTERS, type Token, textAt, tokensOf } from './tokens';
 import type { ReadSpan } from './whole/report';
 
@@ -59,8 +59,10 @@ export function readTokens(text: string, explainer: Explainer = UNEXPLAINED): Re
   const { tokens, beyond } = boundedTokensOf(text);
   const reports: ReportDraft[] = [];
   let observations = 0;
-  for (const [start, end] of statementsOf(tokens)) {
+  let start = 0;
+  for (const end of endsOf(tokens)) {
     const report = readStatement(tokens, start, end, explainer);
+    start = end;
     if (isObservation(report)) observations++;
     reports.push(report);
   }

@@ -21,7 +21,7 @@ export function addSpan(
   meaning: Meaning | null = null,
 ): void {
   if (from === to) return;
-  const last = spans.length > 0 ? spans[spans.length - 1] : undefined;
+  const last = spans.at(-1);
   if (last?.kind === kind && last.meaning === meaning && RUNNING.has(kind)) {
     spans[spans.length - 1] = { at: [last.at[0], to], kind, meaning };
   } else {

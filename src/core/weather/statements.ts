@@ -22,9 +22,14 @@ export interface Heading {
   readonly issued: Issued | null;
   /** The text names a time, though perhaps not one of a day (`1250Z`). */
   readonly timed: boolean;
-  /** What each token of the heading is, from the statement's first on. */
-  readonly kinds: readonly SpanKind[];
+  /** It says what the report is besides. */
+  readonly modified: boolean;
+  /** Of its last token, plus one. */
+  readonly end: number;
 }
+
+/** Told what each token of a heading is, and when the statement was issued as far as that is read. */
+export type AddWord = (kind: SpanKind, at: number, issued: Issued | null) => void;
 
 /** Every word is asked this: its length is compared first, which takes no time. */
 const isType = (text: string): boolean => isReportType(text) || isForecastType(text);
@@ -33,11 +38,12 @@ const isReportType = (text: string): boolean =>
 const isForecastType = (text: string): boolean => text.length === 3 && text === 'TAF';
 
 /** What a report is besides: corrected, amended, late, automatic, missing. FM 15, 15.4; WMO-No. 386, Part II, 2.3.2. */
-const MODIFIER = /^(?:COR|AMD|NIL|RTD|(?:CC|RR|AA)[A-Z])$/;
+const MODIFIER = /^(?:AUTO|CORR?|AMD|NIL|RTD|(?:CC|RR|AA)[A-Z])$/;
+const LONGEST_MODIFIER = 4;
 
 /** Whether a word says what a report is besides; most groups are too long to be asked. */
 export const isModifier = (text: string): boolean =>
-  text.length === 4 ? text === 'AUTO' || text === 'CORR' : text.length === 3 && MODIFIER.test(text);
+  text.length <= LONGEST_MODIFIER && MODIFIER.test(text);
 
 /** But for words of four letters that stand where a station might, and are none. Common practice. */
 const STATION = /^(?!WIND|CALM|FROM|NEXT|LAST|VRB\d|GUST|RMKS|WITH)[A-Z][A-Z0-9]{3}$/;
@@ -65,22 +71,25 @@ const isStationAndTime = (tokens: readonly Token[], at: number): boolean =>
 const isStation = (text: string): boolean => text.length === 4 && STATION.test(text);
 
 /** Whether a token is the `=` that ends a report. */
-export const isEnd = (tokens: readonly Token[], at: number): boolean => textAt(tokens, at) === '=';
+export function isEnd(tokens: readonly Token[], at: number): boolean {
+  const text = textAt(tokens, at);
+  return text.length === 1 && text === '=';
+}
 
-/** Where each statement begins and ends, `=` included, as indexes of tokens. */
-export function statementsOf(tokens: readonly Token[]): (readonly [start: number, end: number])[] {
-  const statements: (readonly [number, number])[] = [];
+/** Where each statement ends, `=` included, and the next begins: indexes of tokens, plus one. */
+export function endsOf(tokens: readonly Token[]): number[] {
+  const ends: number[] = [];
   let start = 0;
   // Types and modifiers alone do not make a statement: `METAR COR XHAR` is one.
   let begun = false;
   const close = (end: number) => {
-    if (end > start) statements.push([start, end]);
+    if (end > start) ends.push(end);
     start = end;
     begun = false;
   };
   for (let i = 0; i < tokens.length; i++) {
     const text = textAt(tokens, i);
-    if (text === '=') {
+    if (isEnd(tokens, i)) {
       while (isEnd(tokens, i + 1)) i++;
       close(i + 1);
     } else if (isBulletinHeading(tokens, i)) {
@@ -91,40 +100,53 @@ export function statementsOf(tokens: readonly Token[]): (readonly [start: number
       begun ||= !isType(text) && !isModifier(text);
     }
   }
+  if (start === 0 && tokens.length > 0) return [tokens.length];
   close(tokens.length);
-  return statements;
+  return ends;
 }
 
-/** What stands before the first group of the statement from `start` to `end`. */
-export function headingOf(tokens: readonly Token[], start: number, end: number): Heading {
+/** What stands before the first group of the statement from `start` to `end`; tells `addWord` of each token. */
+export function headingOf(
+  tokens: readonly Token[],
+  start: number,
+  end: number,
+  addWord: AddWord,
+): Heading {
   let type: Heading['type'] = null;
   let station: string | null = null;
   let issued: Issued | null = null;
   let timed = false;
-  const kinds: SpanKind[] = [];
+  let modified = false;
+  let at = start;
 
-  for (let i = start; i < end; i = start + kinds.length) {
-    const text = textAt(tokens, i);
-    const next = i + 1 < end ? textAt(tokens, i + 1) : '';
-    const isExpected = station !== null || type !== null;
-    const time = timed ? null : timeOf(text, isExpected && next !== '');
-    if (isBulletinHeading(tokens, i)) {
-      kinds.push('heading', 'heading', 'heading');
+  while (at < end) {
+    const text = textAt(tokens, at);
+    const next = at + 1 < end ? textAt(tokens, at + 1) : '';
+    let kind: SpanKind;
+    if (isBulletinHeading(tokens, at)) {
+      addWord('heading', at++, null);
+      addWord('heading', at++, null);
+      kind = 'heading';
     } else if (isType(text)) {
       type = isReportType(text) ? (type ?? 'report') : 'forecast';
-      kinds.push('type');
+      kind = 'type';
     } else if (isModifier(text)) {
-      kinds.push('modifier');
+      modified = true;
+      kind = 'modifier';
     } else if (!station && !timed && isStation(text) && (type || AFTER_STATION.test(next))) {
       station = text;
-      kinds.push('station');
-    } else if (time) {
+      kind = 'station';
+    } else {
+      const isExpected = station !== null || type !== null;
+      const time = timed ? null : timeOf(text, isExpected && next !== '');
+      if (!time) break;
       timed = true;
       issued = time.issued;
-      kinds.push('time');
-    } else break;
+      kind = 'time';
+    }
+    addWord(kind, at++, issued);
   }
-  return { type, station, issued, timed, kinds };
+  return { type, station, issued, timed, modified, end: at };
 }
 
 /**

@@ -29,16 +29,16 @@ const UNSEEN = /[\s\p{Cc}\p{Cf}]/u;
 
 /** How far a full-width form stands from its ASCII character. */
 const FULL_WIDTH_OFFSET = 0xfee0;
-const FULL_WIDTH = /[\uFF01-\uFF5E]/g;
-
-/** Capitals and plain digits, each in its place: unlike `toUpperCase`, the length never changes. */
-const plain = (text: string): string =>
-  text
-    .replace(FULL_WIDTH, (wide) => String.fromCharCode(wide.charCodeAt(0) - FULL_WIDTH_OFFSET))
-    .replace(/[a-z]+/g, (small) => small.toUpperCase());
 
 /** Small letters, and full-width forms as typed with an East Asian keyboard. */
 const TO_MAKE_PLAIN = /[a-z\uFF01-\uFF5E]/;
+
+/** Capitals and plain digits, each in its place: unlike `toUpperCase`, the length never changes. */
+const plain = (text: string): string =>
+  text.replace(/[a-z]+|[\uFF01-\uFF5E]/g, (part) => {
+    const code = part.charCodeAt(0) - FULL_WIDTH_OFFSET;
+    return (code > 0 ? String.fromCharCode(code) : part).toUpperCase();
+  });
 
 const SPACE = 0x20;
 const SLASH = 0x2f;

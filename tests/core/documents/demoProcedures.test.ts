@@ -2,8 +2,9 @@
 
 import { describe, expect, test } from 'vitest';
 import { factsIn } from '../../../src/core/procedure/condition';
+import { CONDITION_FACTS } from '../../../src/core/procedure/conditionFacts';
 import { languageOf } from '../../../src/core/procedure/language';
-import { CONDITION_FACTS, PHASES } from '../../../src/core/procedure/phases';
+import { PHASES } from '../../../src/core/procedure/phases';
 import type { Procedure, Step } from '../../../src/core/procedure/procedure';
 import { allSteps, demoAircraft, demoProcedures, stepsOf } from './demo';
 

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { factsIn, holds } from '../../../src/core/procedure/condition';
+import { CONDITION_FACTS } from '../../../src/core/procedure/conditionFacts';
 import type { FactValues } from '../../../src/core/procedure/facts';
-import { CONDITION_FACTS } from '../../../src/core/procedure/phases';
 import type { Condition } from '../../../src/core/procedure/procedure.schema';
 import { Pilot, procedureOf, step } from './invented';
 

@@ -1,9 +1,10 @@
 /** Changes that a pilot might make to a procedure, of all kinds and at any place, for properties. */
 
 import * as fc from 'fast-check';
+import { CONDITION_FACTS } from '../../../src/core/procedure/conditionFacts';
 import type { Edit, StepChange } from '../../../src/core/procedure/edit';
 import type { PartId } from '../../../src/core/procedure/parts';
-import { CONDITION_FACTS, PHASES } from '../../../src/core/procedure/phases';
+import { PHASES } from '../../../src/core/procedure/phases';
 import type { Procedure, Step } from '../../../src/core/procedure/procedure';
 
 const step = (id: string, item: string, more: Partial<Step> = {}): Step => ({

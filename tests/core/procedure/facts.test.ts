@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { CONDITION_FACTS } from '../../../src/core/procedure/conditionFacts';
 import {
   type FactName,
   type FactValue,
@@ -10,7 +11,6 @@ import {
   piecesOf,
   roundedLive,
 } from '../../../src/core/procedure/facts';
-import { CONDITION_FACTS } from '../../../src/core/procedure/phases';
 
 const NAMES: readonly FactName[] = [...CONDITION_FACTS, ...(Object.keys(LIVE) as FactName[])];
 

@@ -3,7 +3,7 @@
 import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { holds } from '../../../src/core/procedure/condition';
-import { CONDITION_FACTS } from '../../../src/core/procedure/phases';
+import { CONDITION_FACTS } from '../../../src/core/procedure/conditionFacts';
 import type { Condition } from '../../../src/core/procedure/procedure.schema';
 import {
   type AskedPart,

@@ -36,18 +36,21 @@ export function readExpected(tokens: readonly Token[], at: number, end: number):
   return wind && { meaning: { code: 'wind', wind }, end: at + 1 };
 }
 
-/** What opens an expectation. */
+/** What opens an expectation; groups are told from it by their length, which takes no time. */
 function changeOf(text: string): Meaning | null {
+  if (text.length === 6 && text.startsWith('PROB')) {
+    const percent = figuresAt(text, 4, 6);
+    return percent < 0 ? null : { code: 'trend', trend: 'PROB', percent };
+  }
+  if (text.length !== 5) return null;
   switch (text) {
     case 'NOSIG':
     case 'BECMG':
     case 'TEMPO':
     case 'INTER':
       return { code: 'trend', trend: text, percent: null };
-    default: {
-      const percent = text.length === 6 && text.startsWith('PROB') ? figuresAt(text, 4, 6) : -1;
-      return percent < 0 ? null : { code: 'trend', trend: 'PROB', percent };
-    }
+    default:
+      return null;
   }
 }
 

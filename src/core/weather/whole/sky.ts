@@ -118,7 +118,8 @@ const AMOUNTS = new Map<string, Cloud['amount']>([
 
 /** `BKN030`, `BKN030CB`, as nearly all are; null where the shape has to tell. */
 function plainCloud(text: string): Cloud | null {
-  const hundreds = figuresAt(text, 3, 6);
+  // Never asked beyond its end: a text once read there is read slowly from then on.
+  const hundreds = text.length < 6 ? -1 : figuresAt(text, 3, 6);
   const amount = hundreds < 0 ? undefined : AMOUNTS.get(text.slice(0, 3));
   const convective = amount && CONVECTIVE.get(text.slice(6));
   if (!amount || convective === undefined) return null;
