@@ -5,7 +5,14 @@ import { accessSync, constants, existsSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
 import { chromium } from 'playwright-core';
 
-const NAMES = ['chromium', 'chromium-browser', 'google-chrome-stable', 'google-chrome'];
+/** The one without a window of its own first: the same pages for a third less of the machine's time. */
+const NAMES = [
+  'chromium-headless-shell',
+  'chromium',
+  'chromium-browser',
+  'google-chrome-stable',
+  'google-chrome',
+];
 
 const ELSEWHERE = [
   '/Applications/Chromium.app/Contents/MacOS/Chromium',
@@ -16,10 +23,14 @@ const ELSEWHERE = [
 const HOW_TO_GET_ONE =
   'No Chromium found: install your system\'s "chromium" package, run "npx playwright-core install chromium", or set LAPSTRIP_CHROMIUM to one.';
 
-/** What keeps Chromium from talking to anyone but the page, and what root needs to run it at all. */
+/**
+ * What keeps Chromium from talking to anyone but the page, what root needs to run it at all, and
+ * letters as wide without a screen as on one.
+ */
 export const QUIET_FLAGS = [
   ...(process.getuid?.() === 0 ? ['--no-sandbox'] : []),
   '--disable-gpu',
+  '--font-render-hinting=none',
   '--disable-quic',
   '--no-first-run',
   '--disable-background-networking',
@@ -46,14 +57,18 @@ const onPath = () =>
 function fromDebian() {
   if (process.getuid?.() !== 0 || !existsSync('/etc/debian_version')) return undefined;
   const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
-  try {
-    for (const args of [['update'], ['install', '-y', '--no-install-recommends', 'chromium']]) {
+  const apt = (...args) => {
+    try {
       execFileSync('apt-get', args, { env, stdio: ['ignore', 2, 2] });
+      return true;
+    } catch {
+      return false;
     }
-  } catch {
-    return undefined;
-  }
-  return onPath();
+  };
+  const install = (name) => apt('install', '-y', '--no-install-recommends', name);
+  apt('update');
+  // Older releases have no package of the one without a window.
+  return install('chromium-headless-shell') || install('chromium') ? onPath() : undefined;
 }
 
 /**
