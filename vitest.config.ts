@@ -22,6 +22,8 @@ export default defineConfig({
       {
         test: {
           name: 'browser',
+          // One browser serves all files of a worker; each window has a profile of its own.
+          isolate: false,
           include: ['tests/browser/**/*.test.ts'],
           testTimeout: 60_000,
           // What is waited for comes late on a machine that is busy; what fails is waited for in vain.

@@ -118,7 +118,7 @@ export class Device {
  *   takes it out itself, and says why.
  */
 export const test = base
-  .extend('browser', { scope: 'file' }, async ({}, { onCleanup }) => {
+  .extend('browser', { scope: 'worker' }, async ({}, { onCleanup }) => {
     const browser = await chromium.launch(launching());
     onCleanup(() => browser.close());
     return browser;
