@@ -1,5 +1,6 @@
 /** The one entry for a wind: typed on our keypad, on the device's keys, or pasted. */
 
+import { computed } from '@preact/signals';
 import type { ComponentChildren, JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { draft, enteredWind, inputs, typedRead, typedWind } from '../../board/board';
@@ -13,20 +14,22 @@ import {
   turnNorth,
   typeWind,
 } from '../../board/windEntry';
-import type { WindReport } from '../../core';
 import { Key } from '../../parts/key/Key';
 import { meaning, problemText } from './afterAnswer';
 import { caret, letters } from './caret';
 import styles from './Entry.module.css';
 import { words } from './words.en';
 
-/** The entry, and under it in words what was understood. */
+/** What stands in the entry: what is typed, or else the wind in use. */
+const text = computed(() => draft.value || (enteredWind.value?.text ?? ''));
+
+const report = computed(() => typedRead.value.report);
+
+/** The entry, and under it in words what was understood. A letter typed draws only what follows it. */
 export function Entry(): JSX.Element {
   const area = useRef<HTMLTextAreaElement>(null);
   const openedByTap = useRef(false);
   const [byHand, setByHand] = useState(false);
-  const { report } = typedRead.value;
-  const text = draft.value || (enteredWind.value?.text ?? '');
 
   // Opened by a key elsewhere, it takes what the device's own keys type.
   useEffect(() => {
@@ -59,7 +62,7 @@ export function Entry(): JSX.Element {
     <div class={`${styles.entry} ${typing.value ? '' : styles.resting}`}>
       <div class={styles.row}>
         <div class={styles.box}>
-          <Marks text={text} report={report} />
+          <Marks />
           <textarea
             ref={area}
             class={styles.text}
@@ -129,16 +132,9 @@ export function Entry(): JSX.Element {
         <Key className={styles.side} onPress={paste}>
           {words.paste}
         </Key>
-        <Key
-          className={styles.side}
-          disabled={report?.north === 'true'}
-          label={`${northName(report)}. ${words.northHint}`}
-          onPress={turnNorth}
-        >
-          {northName(report)}
-        </Key>
+        <NorthKey />
       </div>
-      <Understood report={report} byHand={byHand} />
+      <Understood byHand={byHand} />
       <meaning.Later />
     </div>
   );
@@ -149,28 +145,36 @@ function noteCaret({ selectionStart, selectionEnd }: HTMLTextAreaElement): void 
   if (selectionStart === selectionEnd) caret.value = selectionStart;
 }
 
-const northName = (report: WindReport | null) =>
-  (report?.north === 'true' ? 'true' : inputs.value.typedNorth) === 'true'
-    ? words.trueNorth
-    : words.magneticNorth;
+/** Which north the direction is from. */
+const north = computed(() => (report.value?.north === 'true' ? 'given' : inputs.value.typedNorth));
 
-interface ReadProps {
-  /** The text as read; null while there is none. */
-  readonly report: WindReport | null;
+function NorthKey() {
+  const name = north.value === 'magnetic' ? words.magneticNorth : words.trueNorth;
+  return (
+    <Key
+      className={styles.side}
+      disabled={north.value === 'given'}
+      label={`${name}. ${words.northHint}`}
+      onPress={turnNorth}
+    >
+      {name}
+    </Key>
+  );
 }
 
 /** The same text behind the entry, each piece marked with how it was read. */
-function Marks({ text, report }: ReadProps & { text: string }): JSX.Element {
+function Marks(): JSX.Element {
+  const typed = text.value;
   const parts: ComponentChildren[] = [];
   let at = 0;
-  for (const span of report?.spans ?? []) {
+  for (const span of report.value?.spans ?? []) {
     const [from, to] = span.at;
-    if (to > text.length) break;
-    if (from > at) parts.push(text.slice(at, from));
-    parts.push(<span class={styles[span.kind] ?? styles.read}>{text.slice(from, to)}</span>);
+    if (to > typed.length) break;
+    if (from > at) parts.push(typed.slice(at, from));
+    parts.push(<span class={styles[span.kind] ?? styles.read}>{typed.slice(from, to)}</span>);
     at = to;
   }
-  if (at < text.length) parts.push(text.slice(at));
+  if (at < typed.length) parts.push(typed.slice(at));
   return (
     <div class={styles.marks} aria-hidden="true">
       {parts}
@@ -179,14 +183,14 @@ function Marks({ text, report }: ReadProps & { text: string }): JSX.Element {
 }
 
 /** In words, what was understood; then what cannot be used, and why. */
-function Understood({ report, byHand }: ReadProps & { byHand: boolean }) {
+function Understood({ byHand }: { byHand: boolean }) {
   const { fromTrueDeg, fromMagneticDeg, because } = typedWind.value;
-  const problems = report?.problems ?? [];
-  const unread = (report?.spans ?? []).some(({ kind }) => kind === 'unread');
+  const { wind, problems = [], spans = [] } = report.value ?? {};
+  const unread = spans.some(({ kind }) => kind === 'unread');
   return (
     <div class={styles.understood} aria-live="polite">
       {byHand && <p>{words.pasteByHand}</p>}
-      {report?.wind && <p>{words.windWords(report.wind, fromTrueDeg, fromMagneticDeg)}</p>}
+      {wind && <p>{words.windWords(wind, fromTrueDeg, fromMagneticDeg)}</p>}
       {problems.map((problem) => (
         <p key={problem.code} class={problem.code === 'incomplete' ? undefined : styles.problem}>
           {problem.code === 'incomplete' ? (
@@ -202,7 +206,7 @@ function Understood({ report, byHand }: ReadProps & { byHand: boolean }) {
         </p>
       )}
       {unread && problems.length === 0 && <p class={styles.problem}>{words.someUnread}</p>}
-      {!report && because === 'no-limits' && <p>{words.noRanking[because]}</p>}
+      {!report.value && because === 'no-limits' && <p>{words.noRanking[because]}</p>}
       {draft.value !== '' && problems.some(({ code }) => code !== 'incomplete') && (
         <button type="button" class={styles.drop} onClick={dropDraft}>
           {words.drop}

@@ -1,6 +1,7 @@
 /** A tap on a piece of the report says what it means. */
 
 import type { JSX } from 'preact';
+import { typedRead } from '../../board/board';
 import { shownReport } from '../../board/day';
 import type { ReadSpan } from '../../core';
 import { caret } from './caret';
@@ -19,10 +20,9 @@ export function spanWords({ kind, meaning }: ReadSpan): string {
 /** The meaning of the group at the caret; nothing in a wind typed in short, whose words stand above. */
 export function MeaningAtCaret(): JSX.Element | null {
   const at = caret.value;
-  const read = shownReport.value;
-  if (at === null || read === null || read.kind === 'shorthand' || read.kind === 'nothing')
-    return null;
-  const span = read.spans.find(({ at: [from, to] }) => from <= at && at <= to);
+  const kind = typedRead.value.report?.kind;
+  if (at === null || kind === 'shorthand' || kind === 'nothing') return null;
+  const span = shownReport.value?.spans.find(({ at: [from, to] }) => from <= at && at <= to);
   return span === undefined ? null : (
     <p class={styles.meaning} role="status">
       {spanWords(span)}
