@@ -16,8 +16,11 @@ const TYPED = [
   'METAR XHAR 051850Z 27012G20KT 9999 FEW030 14/06 Q1009',
 ];
 
-/** Long enough for all that a press sets going to be over, ms. */
+/** Long enough for all that a press sets going to be over, but for what waits for a pause in typing, ms. */
 const SETTLED_MS = 120;
+
+/** A pause after which that is over too, ms. */
+const PAUSED_MS = 700;
 
 async function scriptMs(session: CDPSession): Promise<number> {
   const { metrics } = await session.send('Performance.getMetrics');
@@ -58,7 +61,7 @@ async function measure(
   page: Page,
   begin: Begin,
   typed: readonly string[],
-): Promise<{ script: number[]; frames: number[] }> {
+): Promise<{ script: number[]; pause: number[]; frames: number[] }> {
   await begin(page);
   // All that loads after the first answer is to have loaded: it is not what a press costs.
   await page.waitForTimeout(3000);
@@ -69,6 +72,7 @@ async function measure(
   await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWED });
 
   const script: number[] = [];
+  const pause: number[] = [];
   for (const text of typed) {
     await page.keyboard.press('ControlOrMeta+a');
     await page.waitForTimeout(SETTLED_MS);
@@ -78,11 +82,14 @@ async function measure(
       await page.waitForTimeout(SETTLED_MS);
       script.push((await scriptMs(session)) - before);
     }
+    const before = await scriptMs(session);
+    await page.waitForTimeout(PAUSED_MS);
+    pause.push((await scriptMs(session)) - before);
   }
   const frames = await page.evaluate(
     () => (window as unknown as { lapstripFrames: number[] }).lapstripFrames,
   );
-  return { script, frames };
+  return { script, pause, frames };
 }
 
 /** What a key press costs once the entry was come to, with whatever else is on the screen. */
@@ -108,7 +115,12 @@ export async function keyRows(
   });
   try {
     const measured = await withFreshApp((page) => measure(page, begin, typed));
-    return [row(script, measured.script), row(painted, measured.frames)];
+    const after = Math.max(...measured.pause).toFixed(1);
+    const pressed = row(script, measured.script);
+    return [
+      { ...pressed, note: `${pressed.note}, once typing pauses at most ${after} ms more` },
+      row(painted, measured.frames),
+    ];
   } catch (error) {
     const note = error instanceof Error ? (error.message.split('\n')[0] ?? '') : String(error);
     return [script, painted].map((about) => ({ ...about, measured: null, note }));
