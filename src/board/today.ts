@@ -24,8 +24,8 @@ export const air = steady(() => {
 const load = steady(() => sheetOfToday.value);
 
 const dayInputs = steady(() => {
-  const { surface, rollsFromM, checkMarkM, holdShortM, load } = inputs.value;
-  return { surface, rollsFromM, checkMarkM, holdShortM, load };
+  const { surface, rollsFromM, checkMarkM, holdShortM, noParachute, load } = inputs.value;
+  return { surface, rollsFromM, checkMarkM, holdShortM, noParachute, load };
 });
 
 /** What today's numbers are worked out from, but for the wind; null while something is missing. */

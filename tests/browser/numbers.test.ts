@@ -69,6 +69,17 @@ describe('Numbers', () => {
     await expect.poll(() => of19.textContent()).toMatch(/Needs 1.\d{3} m, has/);
   });
 
+  test('a parachute that cannot be used is not counted on, until it is again', async ({ open }) => {
+    const page = await open('tablet', { at: EVENING });
+    await toNumbers(page);
+    const last = () => metres(page, 'Last speed to stop from');
+    const counted = await last();
+    await key(page, 'Count on the parachute').click();
+    await expect.poll(last).toBeLessThan(counted);
+    await key(page, 'Count on the parachute').click();
+    await expect.poll(last).toBe(counted);
+  });
+
   test('an impossible entry keeps what was typed, with a sentence, and the numbers as they were', async ({
     open,
   }) => {

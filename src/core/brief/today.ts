@@ -28,7 +28,10 @@ export interface DayGiven {
   readonly aircraft: Aircraft;
   readonly load: LoadSheet;
   readonly air: AirBrief;
-  readonly inputs: Pick<Inputs, 'surface' | 'rollsFromM' | 'checkMarkM' | 'holdShortM' | 'load'>;
+  readonly inputs: Pick<
+    Inputs,
+    'surface' | 'rollsFromM' | 'checkMarkM' | 'holdShortM' | 'noParachute' | 'load'
+  >;
 }
 
 /** A take-off with its figures, or why there is none. */
@@ -199,7 +202,7 @@ function groundQuestion(
   const { pressureAltitude, temperature } = air;
   if (pressureAltitude.value === null || temperature.value === null) return 'beyond-atmosphere';
   return {
-    aircraft,
+    aircraft: inputs.noParachute ? withoutParachute(aircraft) : aircraft,
     massKg,
     air: { pressureAltitudeFt: pressureAltitude.value, temperatureC: temperature.value },
     headwindKt,
@@ -207,6 +210,13 @@ function groundQuestion(
     surface: inputs.surface,
     ground: end?.runway.surface ?? 'asphalt',
   };
+}
+
+/** The same aircraft, whose parachute nothing counts on. */
+function withoutParachute(aircraft: Aircraft): Aircraft {
+  if (aircraft.performance === undefined) return aircraft;
+  const { parachute: _, ...performance } = aircraft.performance;
+  return { ...aircraft, performance };
 }
 
 const runwayOf = ({ given }: End, rollsFromM: number): RunwayGiven => ({

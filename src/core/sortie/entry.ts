@@ -59,6 +59,8 @@ export interface Inputs {
   readonly rollsFromM: number;
   /** A mark beside the runway at which the speed is checked, metres from the beginning of TORA. */
   readonly checkMarkM: number | null;
+  /** The braking parachute is not to be counted on: not packed, or it cannot be used. */
+  readonly noParachute: boolean;
   readonly chosen: Chosen | null;
   /** What Wind judges for; null: landing from recovery on, take-off before. */
   readonly purpose: Purpose | null;
@@ -109,6 +111,7 @@ export const FRESH_INPUTS: Inputs = {
   ownTemperatureC: null,
   rollsFromM: 0,
   checkMarkM: 300,
+  noParachute: false,
   chosen: null,
   purpose: null,
   load: null,

@@ -1,7 +1,7 @@
 /** What the numbers are worked out for: end, mass, air and wind; what can be entered here, and what was taken. */
 
 import type { JSX } from 'preact';
-import { inputs } from '../../board/board';
+import { documents, inputs } from '../../board/board';
 import { setInputs } from '../../board/choices';
 import { openPlace, openSheet } from '../../board/places';
 import type { TodayBrief } from '../../core';
@@ -61,7 +61,8 @@ export function Given({ today }: { today: TodayBrief }): JSX.Element {
 
 /** What of it is entered here. */
 export function Entries(): JSX.Element {
-  const { ownQnhHpa, ownTemperatureC, rollsFromM, checkMarkM } = inputs.value;
+  const { ownQnhHpa, ownTemperatureC, rollsFromM, checkMarkM, noParachute } = inputs.value;
+  const hasParachute = documents.value.aircraft?.performance?.parachute !== undefined;
   return (
     <section>
       <h2 class={styles.title}>{words.entries}</h2>
@@ -103,6 +104,11 @@ export function Entries(): JSX.Element {
           hint={words.noMark}
           onChange={(value) => setInputs({ checkMarkM: value })}
         />
+        {hasParachute && (
+          <Key pressed={!noParachute} onPress={() => setInputs({ noParachute: !noParachute })}>
+            {words.countOnParachute}
+          </Key>
+        )}
       </div>
     </section>
   );

@@ -112,6 +112,7 @@ export const words: Translated<typeof english> = {
   mark: 'Prüfmarke bei, m',
   noMark: 'keine',
   badMark: '1 bis 5000 m',
+  countOnParachute: 'Mit Bremsschirm rechnen',
   lookUps: 'Zum Nachschlagen',
   crosswindTable: 'Seitenwind nach Winkel und Windstärke',
   crosswindCorner: 'Zur Piste',

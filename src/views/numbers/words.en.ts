@@ -107,6 +107,7 @@ export const words = {
   mark: 'Speed checked at, m',
   noMark: 'not checked',
   badMark: '1 to 5000 m',
+  countOnParachute: 'Count on the parachute',
   lookUps: 'To look up',
   crosswindTable: 'Crosswind by angle and speed',
   crosswindCorner: 'Off the runway',

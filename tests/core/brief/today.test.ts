@@ -106,6 +106,26 @@ describe('today’s numbers', () => {
     expect(takeoff.planned.figures.lastStopKt).toEqual({ value: null, because: 'no-end' });
   });
 
+  test('without its parachute the aircraft must stop from less, and lands longer', () => {
+    const aircraft = flown.find(({ performance }) => performance?.parachute !== undefined);
+    if (aircraft === undefined) throw new Error('no aircraft with a parachute');
+    const [open, packed] = [false, true].map((noParachute) =>
+      todayStage(givenFor(aircraft, 'XHAR', { noParachute }), '28', 0, 0),
+    );
+    const lastKt = (day: typeof open) => {
+      const planned = day?.takeoff.planned;
+      return planned?.because === null ? (planned.figures.lastStopKt.value ?? 0) : 0;
+    };
+    const runM = (day: typeof open) => {
+      const planned = day?.landing.planned;
+      return planned?.because === null ? (planned.figures.runM.value ?? 0) : 0;
+    };
+    expect(lastKt(packed)).toBeGreaterThan(0);
+    expect(lastKt(packed)).toBeLessThan(lastKt(open));
+    expect(runM(packed)).toBeGreaterThan(runM(open));
+    expect(runM(open)).toBeGreaterThan(0);
+  });
+
   test('over its greatest mass there is no number, but the cause', () => {
     const aircraft = aircraftNamed('sleet');
     const load = { fuelKg: 3200, stations: { belly: 400, 'wing-left': 300, 'wing-right': 300 } };
