@@ -9,7 +9,7 @@ import {
   roundedLive,
   type Wind,
 } from '../../core';
-import { direction, whole } from '../format';
+import { direction, NO_BREAK_SPACE, whole } from '../format';
 import { saidDigits, saidDirection, saidRunway } from '../radio/spelling';
 import { words } from './words.en';
 
@@ -59,6 +59,6 @@ export const readWindShort = (read: Wind | null): string => windShort(read, word
 function windShort(read: Wind | null, gustWord: string): string {
   if (read === null) return words.unknown;
   const from = read.fromDeg === null ? '' : `${direction(read.fromDeg)} `;
-  const gust = read.gustKt === null ? '' : ` ${gustWord} ${whole(read.gustKt)}`;
+  const gust = read.gustKt === null ? '' : ` ${gustWord}${NO_BREAK_SPACE}${whole(read.gustKt)}`;
   return `${from}${whole(read.speedKt ?? 0)}${gust}`;
 }
