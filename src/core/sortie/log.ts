@@ -73,6 +73,9 @@ function stepsOf(procedure: Procedure | null): Known {
   return steps;
 }
 
+/** What is set out before anything is done, perhaps the evening before, and what is written afterwards. */
+const BEFORE: ReadonlySet<Entry['kind']> = new Set(['set', 'clock', 'noted', 'corrected']);
+
 /**
  * The sortie that these entries tell, in any order; null where they tell of none. `procedureOf` gives
  * the procedure that was flown, where it is at hand: without it the phases of the steps are unknown.
@@ -102,7 +105,7 @@ export function logOf(
     procedure,
     language: flown === null ? null : languageOf(flown),
     callsign: textOf(sortie.inputs.callsign) ?? '',
-    beganAt: sortie.startedAt,
+    beganAt: counted.find(({ kind }) => !BEFORE.has(kind))?.at ?? sortie.startedAt,
     endedAt,
     times,
     landings: landingsIn(stamps, times),

@@ -12,7 +12,7 @@ export interface LogSummary {
   readonly field: Hash | null;
   readonly aircraft: Hash | null;
   readonly callsign: string;
-  /** When it was begun, by both clocks. */
+  /** When something was first done in it, by both clocks. */
   readonly wallMs: number;
   readonly sortieMs: number;
   /** Off chocks, airborne, landed and on chocks, by the sortie's clock; null where not known. */
@@ -28,7 +28,7 @@ export interface LogSummary {
 }
 
 /** Raised when a line comes to say more, or otherwise. */
-export const SUMMARY_MAKE = 1;
+export const SUMMARY_MAKE = 2;
 
 /** The line of a sortie. */
 export function summaryOf(sortie: LoggedSortie): LogSummary {

@@ -62,6 +62,15 @@ const minutesOf = (entries: readonly Entry[]) =>
     return sortieMs === null ? null : (sortieMs - SORTIE_MS) / 60_000;
   });
 
+test('it begins with what is done first, not with what was set out the evening before', () => {
+  const setOut = at(-14 * 60, { kind: 'set', inputs: { callsign: 'LARK 21' } }, 0);
+  const { beganAt } = told([setOut, ...FLOWN]);
+  expect(beganAt.sortieMs).toBe(SORTIE_MS);
+  expect(summaryOf(told([setOut, ...FLOWN])).wallMs).toBe(WALL_MS);
+  // Only set out, it has no other beginning.
+  expect(told([setOut]).beganAt).toEqual(setOut.at);
+});
+
 test('off chocks is the first done of the taxi, on chocks the last after landing', () => {
   expect(minutesOf(FLOWN)).toEqual([10, 17, 60, 70]);
   expect(LOG_MOMENTS.map((moment) => told(FLOWN).times[moment].recorded?.from)).toEqual([
