@@ -69,6 +69,7 @@ export {
   habitsOf,
   procedureFlown,
   type SortieHabits,
+  sortiesTogether,
 } from './procedure/memory';
 export { passedBefore } from './procedure/passed';
 export { PHASES } from './procedure/phases';

@@ -5,6 +5,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { aircraft } from '../../board/documents';
 import { langOf } from '../../board/language';
 import { openLog } from '../../board/log';
+import { recall } from '../../board/memory';
 import {
   type AgainstOwn,
   type Incoming,
@@ -152,6 +153,7 @@ function IncomingRecord({ incoming }: { incoming: Extract<Incoming, { kind: 'rec
             : words.merged(merged.sorties, entries, documents),
         );
         void openLog().catch(() => undefined);
+        void recall(true);
       },
       () => setSaid(words.notMerged),
     );
