@@ -3,6 +3,7 @@
 import { computed, signal } from '@preact/signals';
 import {
   beginEditing,
+  type ChosenSides,
   type DocumentProblem,
   type Edit,
   type Editing,
@@ -17,7 +18,6 @@ import {
   type Procedure,
   redone,
   replayed,
-  type Side,
   type StepId,
   settled,
   undone,
@@ -276,7 +276,7 @@ export const comparedWith = computed((): Procedure | null => {
 });
 
 /** The version with what the original brought; null where there is nothing to follow. */
-export function following(chosen: ReadonlyMap<StepId, Side>): Merged | null {
+export function following(chosen: ChosenSides): Merged | null {
   const brought = news.value;
   const mine = written.value;
   return brought === null || brought.base === null || mine === null
@@ -285,7 +285,7 @@ export function following(chosen: ReadonlyMap<StepId, Side>): Merged | null {
 }
 
 /** Follows the original, as `chosen` says where both changed a step: one change, which undo takes back. */
-export function follow(chosen: ReadonlyMap<StepId, Side>): void {
+export function follow(chosen: ChosenSides): void {
   const now = open();
   const merged = following(chosen);
   if (now === null || merged === null) return;

@@ -12,16 +12,26 @@ import {
   writing,
   written,
 } from '../../board/writing';
-import type { Hash } from '../../core';
+import { type EditFault, type Hash, listIn } from '../../core';
 import { Choice } from '../../parts/choice/Choice';
 import { Key } from '../../parts/key/Key';
 import { Sheet } from '../../parts/sheet/Sheet';
 import { Differences } from './Differences';
 import styles from './Editor.module.css';
 import { Follow, News } from './Follow';
+import { ListForm } from './ListForm';
 import { StepForm } from './StepForm';
 import { StepList } from './StepList';
-import { makeAgain, open, openStep, said, takeBack } from './state';
+import {
+  closeForm,
+  makeAgain,
+  open,
+  openList,
+  openListHead,
+  openStep,
+  said,
+  takeBack,
+} from './state';
 import { Versions } from './Versions';
 import { words } from './words.en';
 
@@ -36,7 +46,7 @@ interface EditorProps {
 /** The sheet in which a procedure is written. */
 export function Editor({ hash, onClose }: EditorProps): JSX.Element {
   useEffect(() => {
-    openStep.value = null;
+    closeForm();
     said.value = '';
     void openWriting(hash, words.ownName);
     return settle;
@@ -77,20 +87,20 @@ function Open() {
   );
 }
 
-/** The list, and the step that is open: beside it where there is room, in its place where there is not. */
+/** The list, and the step or the abnormal list that is open: beside it where there is room, in its place where there is not. */
 function Steps() {
   const id = openStep.value;
+  const list = openList.value;
+  const isOpen = id !== null || list !== null;
   return (
     <div class={styles.pair}>
-      <div class={`${styles.list} ${id === null ? '' : styles.away}`}>
+      <div class={`${styles.list} ${isOpen ? styles.away : ''}`}>
         <StepList />
       </div>
-      <div class={`${styles.form} ${id === null ? styles.away : ''}`}>
-        {id === null ? (
-          <p class={styles.hint}>{words.chooseStep}</p>
-        ) : (
-          <StepForm key={id} id={id} />
-        )}
+      <div class={`${styles.form} ${isOpen ? '' : styles.away}`}>
+        {!isOpen && <p class={styles.hint}>{words.chooseStep}</p>}
+        {id !== null && <StepForm key={id} id={id} />}
+        {list !== null && <ListForm key={list} id={list} />}
       </div>
     </div>
   );
@@ -142,11 +152,17 @@ function Bar() {
         {said.value === '' && first === undefined && <Outcome kept={kept} />}
         {first !== undefined && <p class={styles.bad}>{words.faulty(faults.value.length)}</p>}
       </div>
-      {first?.step != null && first.step !== openStep.value && (
-        <Key onPress={() => first.step !== null && open(first.step)}>{words.showFault}</Key>
-      )}
+      {first !== undefined && <ShowFault fault={first} />}
     </div>
   );
+}
+
+/** Opens the step or the list that a fault stands in, where that is not open. */
+function ShowFault({ fault: { step, part } }: { fault: EditFault }) {
+  const list = step === null && part !== null ? listIn(part) : null;
+  if (step === openStep.value && list === openList.value) return null;
+  if (step !== null) return <Key onPress={() => open(step)}>{words.showFault}</Key>;
+  return list === null ? null : <Key onPress={() => openListHead(list)}>{words.showFault}</Key>;
 }
 
 function Outcome({ kept }: { kept: Kept | null }) {

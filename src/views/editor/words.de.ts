@@ -153,6 +153,22 @@ export const words: Translated<typeof english> = {
   undone: 'Zurückgenommen.',
   redone: 'Wiederhergestellt.',
   back: 'Alle Schritte',
+  changeList: 'Titel und wohin sie führt',
+  changeListOf: (title) => `Titel von „${title}“ ändern, und wohin sie führt`,
+  listTitle: 'Titel',
+  lookedForIn: 'Zuerst gesucht unter',
+  lookedForHint:
+    'In diesen Abschnitten steht sie über den anderen Listen. Öffnen lässt sie sich in jedem.',
+  lookedForFirst: (phases) => `Zuerst gesucht unter: ${phases}.`,
+  leads: 'Wohin sie führt, wenn sie abgeschlossen ist',
+  leadsTo: { return: 'Zurück zur alten Stelle', end: 'Zum Ende', phase: 'Zu einem Abschnitt' },
+  phase: 'Abschnitt',
+  dueAgain: 'Von da an wieder fällig',
+  leadsSaid: { return: 'Führt zurück zur alten Stelle.', end: 'Führt zum Ende des Flugs.' },
+  leadsToPhase: (phase, again) =>
+    again === ''
+      ? `Führt zu „${phase}“; nichts ist wieder fällig.`
+      : `Führt zu „${phase}“; wieder fällig: ${again}.`,
   up: 'Nach oben',
   down: 'Nach unten',
   duplicate: 'Verdoppeln',
@@ -220,6 +236,7 @@ export const words: Translated<typeof english> = {
   movedHere: 'im selben Teil',
   movedFrom: (part) => `bisher unter „${part}“`,
   reworded: 'Geändert',
+  listChanged: 'Geändert: Titel, oder wohin sie führt',
   untilSaid: (phase) => `wieder fällig bis einschließlich ${phase}`,
   beforeThat: 'Vorher',
   now: 'Jetzt',
@@ -244,7 +261,11 @@ export const words: Translated<typeof english> = {
     count === 1
       ? 'Ein Schritt ist in beiden geändert. Wählen, welcher bleibt.'
       : `${count} Schritte sind in beiden geändert. Wählen, welche bleiben.`,
-  noConflicts: 'Kein Schritt ist in beiden geändert.',
+  listConflicts: (count) =>
+    count === 1
+      ? 'Bei einer Liste ist in beiden geändert, wie sie heißt oder wohin sie führt. Wählen, was bleibt.'
+      : `Bei ${count} Listen ist in beiden geändert, wie sie heißen oder wohin sie führen. Wählen, was bleibt.`,
+  noConflicts: 'Nichts ist in beiden geändert.',
   mine: 'Eigene Fassung',
   theirStep: 'Original',
   gone: 'entfernt',

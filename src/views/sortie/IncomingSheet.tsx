@@ -132,6 +132,7 @@ function Against({ against }: { against: AgainstOwn }) {
             )}
           />
           {steps.moved > 0 && <p>{words.moved(steps.moved)}</p>}
+          <Listed title={words.lists(steps.lists.length)} lines={steps.lists} />
         </>
       )}
       {others.length > 0 && <p>{words.parts(others.join(', '))}</p>}
