@@ -18,7 +18,7 @@ import {
   toSteps,
 } from './pilot';
 import { THEMES, wear } from './themes';
-import { openStep, openWriting, responseEntry, rowsIn, saidIn, sheet } from './writing';
+import { openStep, openWriting, responseEntry, rowsIn, saidIn, scrollBack, sheet } from './writing';
 
 /** From the first start to the sheet. */
 async function beginWriting(page: Page): Promise<void> {
@@ -439,10 +439,7 @@ test('every text fits, every key is large enough, and axe has nothing to say', {
           if (Math.min(wide, high) + 1 < 44) found.push(`${where}: ${name} ${wide} x ${high}`);
       }
     }
-    // From its beginning: what is scrolled half under the keys that stay is a small target there alone.
-    await sheet(page).evaluate((dialog) => {
-      for (const part of dialog.querySelectorAll('*')) part.scrollTop = 0;
-    });
+    await scrollBack(page);
     found.push(...(await objections(page)).map((objection) => `${scene}, ${objection}`));
   };
   await look('the list');

@@ -2,13 +2,17 @@
 
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
+import type { OwnVersion } from '../../board/ownDocuments';
 import {
   faults,
+  goOnFromOther,
   isUnkept,
   type Kept,
   keepOwn,
   openWriting,
+  overtaken,
   settle,
+  takenIn,
   writing,
   written,
 } from '../../board/writing';
@@ -24,6 +28,7 @@ import { StepForm } from './StepForm';
 import { StepList } from './StepList';
 import {
   closeForm,
+  closeGone,
   makeAgain,
   open,
   openList,
@@ -67,7 +72,7 @@ function Open() {
     return () => removeEventListener('keydown', undoKeys);
   }, []);
   return (
-    <div class={styles.editor}>
+    <div class={`${styles.editor} ${overtaken.value === null ? '' : styles.overtaken}`}>
       <Bar />
       <Choice
         label={words.viewsLabel}
@@ -92,6 +97,8 @@ function Steps() {
   const id = openStep.value;
   const list = openList.value;
   const isOpen = id !== null || list !== null;
+  // Another version may stand here now, without what was open.
+  useEffect(closeGone, [written.value]);
   return (
     <div class={styles.pair}>
       <div class={`${styles.list} ${isOpen ? styles.away : ''}`}>
@@ -123,9 +130,11 @@ function Bar() {
   if (now === null || now === 'failed') return null;
   const { made, undone } = now.editing;
   const first = faults.value[0];
-  const canKeep = isUnkept.value && first === undefined;
-  const keep = () =>
-    void keepOwn().then((result) => {
+  const other = overtaken.value;
+  const isRight = isUnkept.value && first === undefined;
+  const canKeep = isRight && other === null;
+  const keep = (over: OwnVersion | null = null) =>
+    void keepOwn(over).then((result) => {
       setKept(result);
       said.value = '';
     });
@@ -142,16 +151,32 @@ function Bar() {
           look={canKeep ? 'pick' : 'plain'}
           className={styles.keep}
           disabled={!canKeep}
-          onPress={keep}
+          onPress={() => keep()}
         >
           {words.keep}
         </Key>
       </div>
       <div class={styles.state} role="status">
         {said.value !== '' && <p>{said.value}</p>}
-        {said.value === '' && first === undefined && <Outcome kept={kept} />}
+        {other !== null && <p class={styles.count}>{words.overtaken(other.edition.number)}</p>}
+        {said.value === '' && first === undefined && other === null && <Outcome kept={kept} />}
         {first !== undefined && <p class={styles.bad}>{words.faulty(faults.value.length)}</p>}
       </div>
+      {other !== null && (
+        <div class={styles.keys}>
+          <Key
+            onPress={() => {
+              goOnFromOther();
+              said.value = words.wentOn(other.edition.number);
+            }}
+          >
+            {words.goOnFrom(other.edition.number)}
+          </Key>
+          <Key disabled={!isRight} onPress={() => keep(other)}>
+            {words.keepOver(other.edition.number + 1)}
+          </Key>
+        </div>
+      )}
       {first !== undefined && <ShowFault fault={first} />}
     </div>
   );
@@ -166,6 +191,7 @@ function ShowFault({ fault: { step, part } }: { fault: EditFault }) {
 }
 
 function Outcome({ kept }: { kept: Kept | null }) {
+  if (takenIn.value !== null) return <p>{words.takenIn(takenIn.value)}</p>;
   if (isUnkept.value && kept?.kind !== 'refused' && kept?.kind !== 'failed')
     return <p>{words.unkept}</p>;
   switch (kept?.kind) {

@@ -132,6 +132,12 @@ export const words: Translated<typeof english> = {
     not: '',
   },
   refused: 'Nicht gesichert:',
+  overtaken: (number) =>
+    `Inzwischen wurde anderswo Fassung ${number} gesichert, ohne das, was hier steht.`,
+  goOnFrom: (number) => `Mit Fassung ${number} weitermachen`,
+  keepOver: (number) => `Meine als Fassung ${number} sichern`,
+  wentOn: (number) => `Jetzt steht hier Fassung ${number}. „Zurück“ bringt wieder, was hier war.`,
+  takenIn: (number) => `Anderswo wurde Fassung ${number} gesichert; sie steht jetzt hier.`,
   keepFailed: 'Das ließ sich hier nicht sichern. Es bleibt in diesem Fenster.',
   name: 'Name',
   phases: phaseWords,

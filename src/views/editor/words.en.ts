@@ -126,6 +126,12 @@ export const words = {
     not: '',
   },
   refused: 'It was not kept:',
+  overtaken: (number: number) =>
+    `Meanwhile version ${number} was kept elsewhere, without what is written here.`,
+  goOnFrom: (number: number) => `Go on from version ${number}`,
+  keepOver: (number: number) => `Keep mine as version ${number}`,
+  wentOn: (number: number) => `Version ${number} stands here now. Undo brings back what was here.`,
+  takenIn: (number: number) => `Version ${number} was kept elsewhere, and stands here now.`,
   keepFailed: 'It could not be kept here. It stays in this window.',
   name: 'Name',
   phases: phaseWords,
