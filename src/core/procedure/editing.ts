@@ -37,15 +37,17 @@ export const beginEditing = (start: Procedure): Editing => ({
 export function edited(editing: Editing, edit: Edit, typing = false): Editing {
   const applied = applyEdit(editing.document, edit);
   if (applied === null) return editing;
-  return { ...editing, ...add(editing, edit, applied, typing), undone: [], typing };
+  return { ...editing, undone: [], typing, ...add(editing, edit, applied, typing) };
 }
 
 function add(editing: Editing, edit: Edit, { document, inverse }: Applied, typing: boolean) {
   const last = editing.made.at(-1);
   const goesOn = typing && editing.typing && last !== undefined && isSameText(last.edit, edit);
-  return goesOn
-    ? { document, made: editing.made.with(-1, { edit, inverse: last.inverse }) }
-    : { document, made: [...editing.made, { edit, inverse }] };
+  if (!goesOn) return { document, made: [...editing.made, { edit, inverse }] };
+  // What was typed and deleted again is no change: nothing could take it back, nor make it again.
+  return applyEdit(document, last.inverse) === null
+    ? { document, made: editing.made.slice(0, -1), typing: false }
+    : { document, made: editing.made.with(-1, { edit, inverse: last.inverse }) };
 }
 
 function isSameText(a: Edit, b: Edit): boolean {

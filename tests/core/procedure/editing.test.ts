@@ -114,6 +114,17 @@ describe('typing', () => {
     expect(itemOf(undone(typed), 'flaps')).toBe('Flaps');
   });
 
+  test('a letter typed and deleted again is no change, so that undo takes back the one before', () => {
+    const before = edited(beginEditing(START), { kind: 'remove', id: 'oil' });
+    const item = (text: string) => ({ kind: 'change', id: 'flaps', to: { item: text } }) as const;
+    const typed = edited(edited(before, item('Flapss'), true), item('Flaps'), true);
+    expect(typed.document).toEqual(before.document);
+    expect(undone(typed).document).toEqual(START);
+    const after = edited(typed, item('Slats'), true);
+    expect(replayed(START, editsOf(after), after.made.length).document).toEqual(after.document);
+    expect(itemOf(undone(after), 'flaps')).toBe('Flaps');
+  });
+
   test('the title of a list is taken back as it was typed, and apart from where it leads', () => {
     const title = (editing: Editing, text: string) =>
       edited(editing, { kind: 'change-list', id: 'go-around', to: { title: text } }, true);
