@@ -1,6 +1,6 @@
 /** Writing one's own version of a procedure: the edit, its undo, and what is kept of it. */
 
-import { computed, signal, untracked } from '@preact/signals';
+import { computed, signal } from '@preact/signals';
 import {
   beginEditing,
   type ChosenSides,
@@ -92,7 +92,7 @@ export const overtaken = computed((): OwnVersion | null => {
 /** The number of the version that took the place of one that nothing was written in; null: none did. */
 export const takenIn = signal<number | null>(null);
 
-ownVersions.subscribe(() => untracked(takeInOther));
+ownVersions.subscribe(takeInOther);
 
 /**
  * Where nothing was written, what another window kept stands here at once. What was written stays:

@@ -1,7 +1,7 @@
 /** What the sorties kept say of a pilot's habits: what is held back, taken out of order or added late. */
 
 import { entriesThatCount } from '../sortie/counting';
-import { compareEntries, type Entry, type Hash, type Id } from '../sortie/entry';
+import type { Entry, Hash, Id } from '../sortie/entry';
 import { tickKey } from '../sortie/fold';
 import type { Phase, Procedure, StepId } from './procedure';
 import { order } from './stepState';
@@ -54,7 +54,7 @@ export function procedureFlown(entries: readonly Entry[]): Hash | null {
   let first: (Entry & { readonly kind: 'open' }) | null = null;
   for (const entry of entries) {
     if (entry.kind !== 'open' || entry.list !== null) continue;
-    if (first === null || compareEntries(entry, first) < 0) first = entry;
+    if (first === null || entry.seq < first.seq) first = entry;
   }
   return first?.procedure ?? null;
 }

@@ -11,11 +11,11 @@ import {
   type Procedure,
 } from '../../core';
 import { Choice } from '../../parts/choice/Choice';
-import { Several } from '../../parts/choice/Several';
 import { Key } from '../../parts/key/Key';
 import styles from './Editor.module.css';
 import { FormHead } from './FormHead';
 import { Pick } from './Pick';
+import { Several } from './Several';
 import { leadsSaid, writtenLang } from './said';
 import { backToList } from './state';
 import { words } from './words.en';

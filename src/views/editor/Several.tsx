@@ -1,8 +1,8 @@
 /** Several of a few: keys side by side, each down or not. */
 
 import type { JSX } from 'preact';
-import { Key } from '../key/Key';
-import styles from './Choice.module.css';
+import { Key } from '../../parts/key/Key';
+import styles from './Editor.module.css';
 
 interface SeveralProps<T extends string> {
   readonly options: readonly { readonly value: T; readonly name: string }[];
@@ -27,7 +27,7 @@ export function Several<T extends string>({
         .filter((value) => chosen.includes(value) !== (value === pressed)),
     );
   return (
-    <fieldset class={styles.choice} aria-label={label}>
+    <fieldset class={`${styles.keys} ${styles.several}`} aria-label={label}>
       {options.map(({ value, name }) => (
         <Key key={value} pressed={chosen.includes(value)} onPress={() => press(value)}>
           {name}
