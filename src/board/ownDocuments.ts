@@ -3,6 +3,7 @@
 import type { ListedField, ListedProcedure } from 'virtual:lapstrip-catalogue';
 import { signal } from '@preact/signals';
 import { type Hash, languageOf, type Procedure } from '../core';
+import { type DocumentFollowers, followDocuments } from '../record/followDocuments';
 import type { KeptDocument } from '../record/store';
 import { all } from './allDocuments';
 import { record } from './board';
@@ -23,7 +24,18 @@ export async function listOwnDocuments(): Promise<void> {
   for (const kept of await record.documents()) if (kept.own) list(kept);
 }
 
-/** Takes a document that has passed its schema, keeps it, and lists it. */
+let followers: DocumentFollowers | null = null;
+
+/** Lists them, and from now on also what other windows keep. */
+export function followOwnDocuments(): Promise<void> {
+  followers ??= followDocuments(() => void listOwnDocuments());
+  return listOwnDocuments();
+}
+
+/** Says to the other windows that there is more to be listed. */
+export const tellOfDocuments = (): void => followers?.tell();
+
+/** Takes a document that has passed its schema, keeps it, and lists it here. */
 export async function addOwnDocument(kept: KeptDocument): Promise<void> {
   hold(kept.hash, kept.content);
   list(kept);

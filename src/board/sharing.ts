@@ -28,7 +28,7 @@ import { all } from './allDocuments';
 import { record } from './board';
 import { gather } from './codes';
 import type { Listed } from './documents';
-import { addOwnDocument, listOwnDocuments } from './ownDocuments';
+import { addOwnDocument, listOwnDocuments, tellOfDocuments } from './ownDocuments';
 
 /** A document to be given away. */
 export interface Shared {
@@ -198,11 +198,15 @@ async function isWhatItSays({ hash, kind, content }: KeptDocument): Promise<bool
 }
 
 /** Keeps a document that was looked at. */
-export const keepIncoming = (document: KeptDocument): Promise<void> => addOwnDocument(document);
+export async function keepIncoming(document: KeptDocument): Promise<void> {
+  await addOwnDocument(document);
+  tellOfDocuments();
+}
 
 /** Merges a record that was looked at: all of it, or nothing, and then it rejects. */
 export async function mergeIncoming(brought: FiledRecord): Promise<Merged> {
   const merged = await mergeBrought(record, brought);
   await listOwnDocuments();
+  if (merged.documents > 0) tellOfDocuments();
   return merged;
 }

@@ -3,6 +3,7 @@
 import { computed, signal } from '@preact/signals';
 import {
   beginEditing,
+  type ChosenSides,
   type DocumentProblem,
   type Edit,
   type Editing,
@@ -17,7 +18,6 @@ import {
   type Procedure,
   redone,
   replayed,
-  type Side,
   type StepId,
   settled,
   undone,
@@ -30,7 +30,13 @@ import { forgetUnkept, readUnkept, writeUnkept } from '../record/unkept';
 import { all, chosenProcedure } from './allDocuments';
 import { record, sortie, steady } from './board';
 import { setInputs } from './choices';
-import { addOwnDocument, listOwnDocuments, type OwnVersion, ownVersions } from './ownDocuments';
+import {
+  addOwnDocument,
+  listOwnDocuments,
+  type OwnVersion,
+  ownVersions,
+  tellOfDocuments,
+} from './ownDocuments';
 import { wallNowMs } from './time';
 
 /** A procedure by its name and its content. */
@@ -48,6 +54,8 @@ export interface Writing {
   readonly bases: ReadonlyMap<Hash, Procedure>;
   /** As it was kept last, or the original under its own name: nothing is to be kept while it is that. */
   readonly kept: Procedure;
+  /** The versions that what is written has taken in, or was kept over. */
+  readonly known: ReadonlySet<Hash>;
   readonly editing: Editing;
 }
 
@@ -74,6 +82,51 @@ export const versions = computed((): readonly OwnVersion[] => {
   return ownVersions.value.filter(({ content }) => content.code === code).toReversed();
 });
 
+/** The newest version where it was kept elsewhere, as in another window, since this edit began; null: none. */
+export const overtaken = computed((): OwnVersion | null => {
+  const newest = versions.value[0];
+  const known = open()?.known;
+  return newest === undefined || known === undefined || known.has(newest.hash) ? null : newest;
+});
+
+/** The number of the version that took the place of one that nothing was written in; null: none did. */
+export const takenIn = signal<number | null>(null);
+
+ownVersions.subscribe(takeInOther);
+
+/**
+ * Where nothing was written, what another window kept stands here at once. What was written stays:
+ * the pilot says which of the two goes on.
+ */
+function takeInOther(): void {
+  const now = open();
+  const other = overtaken.value;
+  if (now === null || other === null) return;
+  const kept = editable(other.content);
+  const { made, undone, document } = now.editing;
+  const known = knownVersions(now.code);
+  if (isSame(kept, document)) change({ kept, known });
+  else if (made.length + undone.length === 0) {
+    writing.value = { ...now, kept, known, editing: beginEditing(kept) };
+    takenIn.value = other.edition.number;
+  }
+  // The window that kept its own forgot what was not kept, which is this one's still.
+  else keepUnkept();
+}
+
+const knownVersions = (code: string): ReadonlySet<Hash> =>
+  new Set(ownVersions.value.filter(({ content }) => content.code === code).map(({ hash }) => hash));
+
+/** Goes on from the version that was kept elsewhere: one change, which undo takes back. */
+export function goOnFromOther(): void {
+  const now = open();
+  const other = overtaken.value;
+  if (now === null || other === null) return;
+  const by = editable(other.content);
+  change({ kept: by, known: knownVersions(now.code) });
+  edit({ kind: 'replace', by });
+}
+
 /** A version as it is edited: without its number, and with all phases. */
 function editable({ edition: _, ...content }: Procedure): Procedure {
   return withAllPhases(content);
@@ -85,6 +138,7 @@ export async function openWriting(
   ownName: (original: string) => string,
 ): Promise<void> {
   writing.value = null;
+  takenIn.value = null;
   try {
     writing.value = await opened(hash, ownName);
   } catch {
@@ -116,7 +170,8 @@ async function opened(hash: Hash, ownName: (original: string) => string): Promis
   const kept = editable(newest?.content ?? fresh);
   const left = await readUnkept(code);
   const editing = left === null ? beginEditing(kept) : replayed(left.start, left.edits, left.made);
-  return { code, original, bases, kept, editing };
+  const known = left?.known === undefined ? knownVersions(code) : new Set(left.known);
+  return { code, original, bases, kept, known, editing };
 }
 
 /** The original of a code: what came with the app, or was brought in its place since. */
@@ -133,6 +188,7 @@ function set(change: (editing: Editing) => Editing): void {
   if (now === null) return;
   const editing = change(now.editing);
   if (editing === now.editing) return;
+  takenIn.value = null;
   writing.value = { ...now, editing };
   // The end of typing changes nothing that is kept.
   if (editing.document !== now.editing.document) keepUnkept();
@@ -144,24 +200,30 @@ const STORE_AFTER_MS = 50;
 let waiting: ReturnType<typeof setTimeout> | undefined;
 
 function keepUnkept(): void {
-  waiting ??= setTimeout(storeUnkept, STORE_AFTER_MS);
+  waiting ??= setTimeout(() => void storeUnkept(), STORE_AFTER_MS);
 }
 
 /** A page that is left may not come back: what waits to be stored is stored at once. */
 addEventListener('pagehide', () => {
-  if (waiting !== undefined) storeUnkept();
+  if (waiting !== undefined) void storeUnkept();
 });
 
-function storeUnkept(): void {
+function storeUnkept(): Promise<void> {
   clearTimeout(waiting);
   waiting = undefined;
   const now = open();
-  if (now === null) return;
+  if (now === null) return Promise.resolve();
   const { code, editing } = now;
   const { start, made } = editing;
-  void (isUnkept.value
-    ? writeUnkept({ code, start, edits: editsOf(editing), made: made.length })
-    : forgetUnkept(code));
+  return isUnkept.value
+    ? writeUnkept({
+        code,
+        start,
+        edits: editsOf(editing),
+        made: made.length,
+        known: [...now.known],
+      })
+    : forgetUnkept(code);
 }
 
 /** Makes a change; while `typing`, it is one with the last where that is of the same text. */
@@ -183,32 +245,57 @@ export const newStepId = (): StepId => `own-${newId().slice(0, 12)}`;
 export type Kept =
   | { readonly kind: 'kept'; readonly number: number; readonly flown: 'now' | 'next' | 'not' }
   | { readonly kind: 'refused'; readonly problems: readonly DocumentProblem[] }
+  /** Another version was kept elsewhere, and stands in {@link overtaken} to be decided on. */
+  | { readonly kind: 'overtaken' }
   /** The page may not name documents, as where it was not served over https. */
   | { readonly kind: 'failed' };
 
-/** Keeps what is written as the next version. Those before it stay. Never rejects. */
-export async function keepOwn(): Promise<Kept> {
-  const now = open();
-  if (now === null) return { kind: 'failed' };
-  const { document } = now.editing;
-  const number = (versions.value[0]?.edition.number ?? 0) + 1;
-  const edition = { number, keptAt: new Date(wallNowMs()).toISOString() };
+/**
+ * Keeps what is written as the next version, unless another was kept elsewhere meanwhile that is not
+ * the one it is kept `over`. Those before it stay. Never rejects.
+ */
+export async function keepOwn(over: OwnVersion | null = null): Promise<Kept> {
   try {
-    const readDocument = await loadDocumentReader();
-    const read = readDocument(JSON.stringify({ ...withoutEmptyPhases(document), edition }));
-    if (read.document?.kind !== 'procedure') {
-      return { kind: 'refused', problems: read.problems ?? [] };
-    }
-    const { content } = read.document;
-    const hash = await documentHash(content);
-    await keepOriginal(now.original);
-    await addOwnDocument({ hash, kind: 'procedure', content, own: true });
-    writing.value = { ...now, kept: document, editing: settled(now.editing) };
-    keepUnkept();
-    return { kind: 'kept', number, flown: fly(hash, now.code) };
+    return await alone(() => keepNow(over));
   } catch {
     return { kind: 'failed' };
   }
+}
+
+/** Does something while no other window does, so that of two that keep at once the second sees the first. */
+const alone = <T>(work: () => Promise<T>): Promise<T> =>
+  navigator.locks === undefined ? work() : navigator.locks.request('lapstrip-own', work);
+
+async function keepNow(over: OwnVersion | null): Promise<Kept> {
+  await listOwnDocuments();
+  const now = open();
+  if (now === null) return { kind: 'failed' };
+  if (overtaken.value !== null && overtaken.value !== over) return { kind: 'overtaken' };
+  const { document } = now.editing;
+  const number = (versions.value[0]?.edition.number ?? 0) + 1;
+  const edition = { number, keptAt: new Date(wallNowMs()).toISOString() };
+  const readDocument = await loadDocumentReader();
+  const read = readDocument(JSON.stringify({ ...withoutEmptyPhases(document), edition }));
+  if (read.document?.kind !== 'procedure') {
+    return { kind: 'refused', problems: read.problems ?? [] };
+  }
+  const { content } = read.document;
+  const hash = await documentHash(content);
+  await keepOriginal(now.original);
+  change({ known: new Set([...knownVersions(now.code), hash]) });
+  await addOwnDocument({ hash, kind: 'procedure', content, own: true });
+  change({ kept: document });
+  settle();
+  // Only then: the others store again what they have not kept.
+  await storeUnkept();
+  tellOfDocuments();
+  return { kind: 'kept', number, flown: fly(hash, now.code) };
+}
+
+/** Changes what is known of what is written; whatever was typed meanwhile stays. */
+function change(to: Partial<Pick<Writing, 'kept' | 'known'>>): void {
+  const now = open();
+  if (now !== null) writing.value = { ...now, ...to };
 }
 
 /** What the version was made from is kept with it, so that it can follow when the app brings another. */
@@ -276,7 +363,7 @@ export const comparedWith = computed((): Procedure | null => {
 });
 
 /** The version with what the original brought; null where there is nothing to follow. */
-export function following(chosen: ReadonlyMap<StepId, Side>): Merged | null {
+export function following(chosen: ChosenSides): Merged | null {
   const brought = news.value;
   const mine = written.value;
   return brought === null || brought.base === null || mine === null
@@ -285,7 +372,7 @@ export function following(chosen: ReadonlyMap<StepId, Side>): Merged | null {
 }
 
 /** Follows the original, as `chosen` says where both changed a step: one change, which undo takes back. */
-export function follow(chosen: ReadonlyMap<StepId, Side>): void {
+export function follow(chosen: ChosenSides): void {
   const now = open();
   const merged = following(chosen);
   if (now === null || merged === null) return;

@@ -69,6 +69,7 @@ export {
   habitsOf,
   procedureFlown,
   type SortieHabits,
+  sortiesTogether,
 } from './procedure/memory';
 export { passedBefore } from './procedure/passed';
 export { PHASES } from './procedure/phases';
@@ -188,7 +189,7 @@ export {
 } from './loaders';
 export { holds } from './procedure/condition';
 export { CONDITION_FACTS } from './procedure/conditionFacts';
-export { applyEdit, type Edit, type StepChange } from './procedure/edit';
+export { applyEdit, type Edit, type ListChange, type StepChange } from './procedure/edit';
 export { type EditFault, type EditFaultCode, editFaults } from './procedure/editFaults';
 export {
   beginEditing,
@@ -202,10 +203,18 @@ export {
 } from './procedure/editing';
 export type { ConditionFact } from './procedure/facts';
 export { ownDifference, type PartDifference } from './procedure/ownDifference';
-export { type Conflict, type Merged, mergeOwn, type Side } from './procedure/ownMerge';
+export {
+  type Chosen as ChosenSides,
+  type Conflict,
+  type ListConflict,
+  type Merged,
+  mergeOwn,
+  type Side,
+} from './procedure/ownMerge';
 export {
   findStep,
   listIn,
+  listPart,
   type PartId,
   type Place as StepPlace,
   type PlacedStep,

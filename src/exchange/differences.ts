@@ -1,6 +1,6 @@
 /** What is other in a document that came than in the one of the same name that is there. */
 
-import type { Procedure, Step } from '../core';
+import type { AbnormalList, Procedure, Step } from '../core';
 import { canonicalJson } from './hash';
 
 /** The steps that differ between two versions of a procedure. */
@@ -11,6 +11,8 @@ export interface StepDifferences {
   readonly changed: readonly { readonly before: Step; readonly after: Step }[];
   /** Steps that are the same, and come elsewhere. */
   readonly moved: number;
+  /** The lists, by their titles, that are new, or otherwise beside their steps: titled, looked for, leading. */
+  readonly lists: readonly string[];
 }
 
 /** Every step of a procedure, and where it stands: its phase or list. */
@@ -48,8 +50,14 @@ export function stepDifferences(before: Procedure, after: Procedure): StepDiffer
         : [{ before: was.step, after: one.step }],
     ),
     moved: both.length - inOrder,
+    lists: after.lists
+      .filter((list) => headText(list) !== headText(before.lists.find(({ id }) => id === list.id)))
+      .map(({ title }) => title),
   };
 }
+
+const headText = (list: AbnormalList | undefined): string =>
+  list === undefined ? '' : canonicalJson({ ...list, steps: [] });
 
 /** The names of the parts that differ between two documents, `runways` and the like, in their order. */
 export function partsThatDiffer(before: object, after: object): readonly string[] {

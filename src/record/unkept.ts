@@ -5,7 +5,7 @@
  * every key, and is gone when its version is kept.
  */
 
-import type { Edit, Procedure } from '../core';
+import type { Edit, Hash, Procedure } from '../core';
 import { answerTo } from './store';
 
 /** An edit: its start, its changes in order, and how many of them are made; the others were taken back. */
@@ -15,6 +15,8 @@ export interface UnkeptEdit {
   readonly start: Procedure;
   readonly edits: readonly Edit[];
   readonly made: number;
+  /** The versions that were known when it was made: one that is not among them was kept elsewhere since. */
+  readonly known?: readonly Hash[];
 }
 
 const DB_NAME = 'lapstrip-unkept';

@@ -5,7 +5,7 @@ import { loadTheRest } from '../board/board';
 import { startCard } from '../board/card';
 import { startDay } from '../board/day';
 import { loadWholeDocuments } from '../board/documents';
-import { listOwnDocuments } from '../board/ownDocuments';
+import { followOwnDocuments } from '../board/ownDocuments';
 import { startTaxi } from '../board/taxi';
 import { startToday } from '../board/today';
 import { startSides } from '../device/sides';
@@ -28,7 +28,7 @@ export async function loadRest(): Promise<void> {
       void startWhole().catch(() => undefined);
       keepAwake();
       void loadWholeDocuments();
-      void listOwnDocuments();
+      void followOwnDocuments();
       void loadTheRest().catch(() => undefined);
       void startDay().catch(() => undefined);
       void startToday().catch(() => undefined);

@@ -5,9 +5,20 @@ import type { Page } from 'playwright-core';
 import { objections } from './accessible';
 import { controls, misfits, resize, SIZES } from './fitting';
 import { describe, expect, test } from './harness';
-import { beginSortie, due, EVENING, key, openPlace, read, setWind, tick, toSteps } from './pilot';
+import {
+  beginSortie,
+  doneKey,
+  due,
+  EVENING,
+  key,
+  openPlace,
+  read,
+  setWind,
+  tick,
+  toSteps,
+} from './pilot';
 import { THEMES, wear } from './themes';
-import { openStep, openWriting, responseEntry, rowsIn, saidIn, sheet } from './writing';
+import { openStep, openWriting, responseEntry, rowsIn, saidIn, scrollBack, sheet } from './writing';
 
 /** From the first start to the sheet. */
 async function beginWriting(page: Page): Promise<void> {
@@ -145,6 +156,86 @@ describe('a version of one’s own', () => {
     await key(page, 'End the sortie').click();
     await tick(page);
     expect(await due(page)).toContain('Anchor');
+  });
+});
+
+describe('a list for when something is wrong', () => {
+  const TITLE = 'Stopped on the runway';
+  const head = (page: Page, title: string) =>
+    key(page, `Change the title of “${title}”, and where it leads`);
+  const group = (page: Page, name: string) => sheet(page).getByRole('group', { name });
+  const pressed = async (page: Page, name: string) => {
+    const keys = group(page, name).locator('[aria-pressed=true]');
+    return (await keys.allTextContents()).join(', ');
+  };
+
+  test('has another title and leads elsewhere, is taken back and made again, kept and flown', async ({
+    open,
+  }) => {
+    const page = await open('tablet', { at: EVENING });
+    await beginWriting(page);
+    expect(await read(head(page, TITLE))).toContain(
+      'Looked for first in: Roll. Leads to Taxi; due again: Taxi, Line-up, Roll.',
+    );
+    await head(page, TITLE).click();
+    const title = sheet(page).getByRole('textbox', { name: 'Title' });
+    await title.fill('');
+    expect(await read(saidIn(page))).toContain('One thing is wrong');
+    expect(await key(page, 'Keep it').isEnabled()).toBe(false);
+    await title.fill('Rejected');
+    await group(page, 'Looked for first in').getByRole('button', { name: 'Ramp' }).click();
+    expect(await pressed(page, 'Looked for first in')).toBe('Ramp, Roll');
+    await sheet(page).getByRole('combobox', { name: 'Phase' }).selectOption('line-up');
+    // What would come before the phase it leads to is not due again.
+    expect(await pressed(page, 'Due again from there')).toBe('Line-up, Roll');
+    await group(page, 'Due again from there').getByRole('button', { name: 'Roll' }).click();
+    const leads = 'Leads to Line-up; due again: Line-up.';
+    expect(await read(head(page, 'Rejected'))).toContain(`Ramp, Roll. ${leads}`);
+
+    while (await key(page, 'Undo').isEnabled()) await key(page, 'Undo').click();
+    expect(await title.inputValue()).toBe(TITLE);
+    expect(await pressed(page, 'Due again from there')).toBe('Taxi, Line-up, Roll');
+    while (await key(page, 'Redo').isEnabled()) await key(page, 'Redo').click();
+    expect(await title.inputValue()).toBe('Rejected');
+
+    await key(page, 'What is mine').click();
+    const mine = await read(sheet(page));
+    expect(mine).toContain(`Original: ${TITLE}: Looked for first in: Roll. Leads to Taxi;`);
+    expect(mine).toContain(`Mine: Rejected: Looked for first in: Ramp, Roll. ${leads}`);
+    await key(page, 'Keep it').click();
+    await expect.poll(() => read(saidIn(page))).toContain('Kept as version 1.');
+    await page.keyboard.press('Escape');
+    await page.keyboard.press('Escape');
+    await openPlace(page, 'Steps');
+    await key(page, 'Something wrong').click();
+    const lists = page.getByRole('dialog').getByRole('listitem');
+    // On the ramp, where it is looked for first from now on, it stands above the others.
+    expect(await read(lists.first())).toContain('Rejected');
+    await lists.first().getByRole('button').click();
+    while (await doneKey(page).isVisible()) await tick(page);
+    await key(page, 'Back to Line-up').waitFor();
+  });
+
+  test('leads to the end, or to a phase, which is first one in which it is looked for', async ({
+    open,
+  }) => {
+    const page = await open('phone', { at: EVENING });
+    await beginWriting(page);
+    await head(page, 'Gear not locked').click();
+    expect(await pressed(page, 'Where it leads when it is complete')).toBe(
+      'Back to where you were',
+    );
+    await key(page, 'To the end').click();
+    expect(await read(sheet(page))).toContain('Leads to the end of the sortie.');
+    await key(page, 'To a phase').click();
+    expect(await pressed(page, 'Due again from there')).toBe('Climb');
+    for (const name of ['Climb', 'Recovery'])
+      await group(page, 'Looked for first in').getByRole('button', { name }).click();
+    await key(page, 'All steps').click();
+    const row = head(page, 'Gear not locked');
+    expect(await read(row)).toMatch(/leads ?Leads to Climb; due again: Climb\.$/);
+    // The keyboard is where it was.
+    await expect.poll(() => row.evaluate((one) => one === document.activeElement)).toBe(true);
   });
 });
 
@@ -348,9 +439,14 @@ test('every text fits, every key is large enough, and axe has nothing to say', {
           if (Math.min(wide, high) + 1 < 44) found.push(`${where}: ${name} ${wide} x ${high}`);
       }
     }
+    await scrollBack(page);
     found.push(...(await objections(page)).map((objection) => `${scene}, ${objection}`));
   };
   await look('the list');
+  await key(page, /^Change the title of “Going around”/).click();
+  await sheet(page).getByRole('textbox', { name: 'Title' }).fill('');
+  await look('an abnormal list');
+  await key(page, 'Undo').click();
   await openStep(page, 'Trim');
   await sheet(page)
     .getByRole('combobox', { name: 'Condition' })

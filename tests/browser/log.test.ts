@@ -1,16 +1,12 @@
 /** The log: times written over, notes, files out and in, and thousands of sorties. */
 
-import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { onTestFinished } from 'vitest';
 import { misfits } from './fitting';
 import { describe, expect, test } from './harness';
+import { dialog, look, saved } from './logFiles';
 import { clockOf, due, EVENING, key, openPlace, read, setWind, tick, toSteps } from './pilot';
 
 const lines = (page: Page) => page.getByRole('main').getByRole('listitem');
-const dialog = (page: Page) => page.getByRole('dialog').last();
 
 /** Ticks two steps and opens the sortie in the log. */
 async function toLogged(page: Page): Promise<void> {
@@ -29,25 +25,6 @@ async function writeTime(page: Page, moment: string, time: string): Promise<void
 
 const figure = async (page: Page, name: string) =>
   read(dialog(page).locator('dl > div').filter({ hasText: name }).first());
-
-/** Presses a key that saves a file, and gives its text. */
-async function saved(page: Page, name: string): Promise<{ name: string; text: string }> {
-  const [download] = await Promise.all([page.waitForEvent('download'), key(page, name).click()]);
-  return {
-    name: download.suggestedFilename(),
-    text: await readFile(await download.path(), 'utf8'),
-  };
-}
-
-/** Looks at a log from a file. */
-async function look(page: Page, text: string): Promise<void> {
-  const folder = await mkdtemp(join(tmpdir(), 'lapstrip-log-'));
-  // The app may still be reading it when what came is already announced.
-  onTestFinished(() => rm(folder, { recursive: true }));
-  await writeFile(join(folder, 'log.json'), text);
-  await page.getByLabel('Bring a log from a file').setInputFiles(join(folder, 'log.json'));
-  await dialog(page).getByText('What came').waitFor();
-}
 
 test('times are written over, taken back, and outlive a reload; a note stands beside them', async ({
   open,

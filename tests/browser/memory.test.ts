@@ -2,11 +2,13 @@
 
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from './harness';
+import { dialog, look, saved } from './logFiles';
 import {
   clockOf,
   due,
   EVENING,
   key,
+  openPlace,
   pressDeliberately,
   read,
   sortieKey,
@@ -42,6 +44,32 @@ describe('the memory of the steps', () => {
     expect(await said(page)).toContain('Oxygen: held back in 2 of your last 3');
     await tick(page);
     await expect.poll(() => said(page)).not.toContain('your last');
+  });
+
+  test('counts what was flown on another device, and once, though its log was brought twice', async ({
+    open,
+  }) => {
+    const there = await open('phone', { at: EVENING });
+    await toSteps(there);
+    await fly(there, true);
+    await fly(there, true);
+    await openPlace(there, 'Log');
+    const { text } = await saved(there, 'Save as JSON');
+    const page = await open('phone', { at: EVENING });
+    await toSteps(page);
+    await fly(page, false);
+    expect(await said(page)).not.toContain('Oxygen');
+    for (const outcome of ['Added:', 'All of it was here already.']) {
+      await openPlace(page, 'Log');
+      await look(page, text);
+      await key(page, 'Merge it').click();
+      await expect.poll(() => read(dialog(page))).toContain(outcome);
+      await dialog(page).getByRole('button', { name: 'Close' }).click();
+      await openPlace(page, 'Steps');
+      await expect.poll(() => said(page)).toContain('Oxygen: held back in 2 of your last 3');
+    }
+    await page.reload();
+    await expect.poll(() => said(page)).toContain('Oxygen: held back in 2 of your last 3');
   });
 
   test('lets it be done earlier with a tap, in every sortie from then on', async ({ open }) => {

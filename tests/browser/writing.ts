@@ -24,6 +24,15 @@ export const openStep = (page: Page, item: string): Promise<void> =>
 export const responseEntry = (page: Page): Locator =>
   sheet(page).getByRole('textbox', { name: 'The state it must be in' });
 
+/**
+ * Scrolls all of it back to its beginning: what is scrolled half under the keys that stay in sight is
+ * a small target there alone.
+ */
+export const scrollBack = (page: Page): Promise<void> =>
+  sheet(page).evaluate((dialog) => {
+    for (const part of dialog.querySelectorAll('*')) part.scrollTop = 0;
+  });
+
 /** The rows of a part as they stand, each as it is read. */
 export async function rowsIn(page: Page, part: string): Promise<string[]> {
   const section = sheet(page)

@@ -1,10 +1,15 @@
 /** Changes to a procedure as its pilot writes it, each with the one that takes it back. */
 
+import type { ListId } from '../sortie/entry';
 import { findStep, type Place, stepsIn, withSteps } from './parts';
-import type { Procedure, Step, StepId } from './procedure';
+import type { AbnormalList, Procedure, Step, StepId } from './procedure';
+import { isSame } from './same';
 
 /** What of a step is said otherwise. What is undefined is left out from then on. */
 export type StepChange = Partial<Omit<Step, 'id'>>;
+
+/** What of a list is said otherwise beside its steps. What is undefined is left out from then on. */
+export type ListChange = Partial<Omit<AbnormalList, 'id' | 'steps'>>;
 
 /** One change. A place counts the other steps alone: that of a moved step, without the step. */
 export type Edit =
@@ -16,6 +21,8 @@ export type Edit =
   /** Reworded, of another kind, under another condition. */
   | { readonly kind: 'change'; readonly id: StepId; readonly to: StepChange }
   | { readonly kind: 'rename'; readonly name: string }
+  /** A list under another title, looked for first elsewhere, or leading elsewhere. */
+  | { readonly kind: 'change-list'; readonly id: ListId; readonly to: ListChange }
   /** All of it: an earlier version taken up again, or what the original brought. */
   | { readonly kind: 'replace'; readonly by: Procedure };
 
@@ -51,6 +58,8 @@ export function applyEdit(document: Procedure, edit: Edit): Applied | null {
         document: { ...document, name: edit.name },
         inverse: { kind: 'rename', name: document.name },
       };
+    case 'change-list':
+      return changeList(document, edit.id, edit.to);
     case 'replace':
       return { document: edit.by, inverse: { kind: 'replace', by: document } };
   }
@@ -122,3 +131,25 @@ const NAMES = ['kind', 'item', 'response', ...OPTIONAL] as const satisfies (keyo
 /** What of a step a change says otherwise. */
 export const namesIn = (to: StepChange): readonly (keyof StepChange)[] =>
   NAMES.filter((name) => Object.hasOwn(to, name));
+
+function changeList(document: Procedure, id: ListId, to: ListChange): Applied | null {
+  const index = document.lists.findIndex((list) => list.id === id);
+  const list = document.lists[index];
+  if (list === undefined) return null;
+  const names = listNamesIn(to).filter((name) => !isSame(list[name], to[name]));
+  if (names.length === 0) return null;
+  const after: AbnormalList = { ...list, ...to };
+  if (after.phases === undefined) delete after.phases;
+  const back: ListChange = Object.fromEntries(names.map((name) => [name, list[name]]));
+  return {
+    document: { ...document, lists: document.lists.with(index, after) },
+    inverse: { kind: 'change-list', id, to: back },
+  };
+}
+
+/** What a list says beside its steps. */
+export const LIST_NAMES = ['title', 'phases', 'then'] as const satisfies (keyof ListChange)[];
+
+/** What of a list a change says otherwise. */
+export const listNamesIn = (to: ListChange): readonly (keyof ListChange)[] =>
+  LIST_NAMES.filter((name) => Object.hasOwn(to, name));

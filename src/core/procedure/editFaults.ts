@@ -2,7 +2,7 @@
 
 import type { Key } from '../fault';
 import { type ProcedureFault, procedureFaults } from './faults';
-import { type PartId, partsOf } from './parts';
+import { listPart, type PartId, partsOf } from './parts';
 import type { Procedure, StepId } from './procedure';
 
 /** What can be wrong: of the whole, or of what was typed. */
@@ -39,7 +39,18 @@ export function editFaults(procedure: Procedure): readonly EditFault[] {
     name: 'name',
     code,
   }));
-  return [...whole, ...partsOf(procedure).flatMap(typedFaults), ...togetherFaults(procedure)];
+  const titles = procedure.lists.flatMap(({ id, title }) =>
+    shortText(title).map(
+      (code): EditFault => ({
+        step: null,
+        part: listPart(id),
+        name: 'title',
+        code,
+      }),
+    ),
+  );
+  const typed = partsOf(procedure).flatMap(typedFaults);
+  return [...whole, ...titles, ...typed, ...togetherFaults(procedure)];
 }
 
 type Part = ReturnType<typeof partsOf>[number];

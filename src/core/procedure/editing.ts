@@ -1,6 +1,6 @@
 /** An edit of a procedure: what was changed since its start, all of it to be taken back and made again. */
 
-import { type Applied, applyEdit, type Edit, namesIn } from './edit';
+import { type Applied, applyEdit, type Edit, listNamesIn, namesIn } from './edit';
 import type { Procedure } from './procedure';
 
 /** A change as it was made, and what takes it back. */
@@ -32,24 +32,32 @@ export const beginEditing = (start: Procedure): Editing => ({
 
 /**
  * Makes a change; the very same edit where the change means nothing. While `typing`, changes of the
- * same text of the same step are one, so that undo takes back words and not letters.
+ * same text of the same step or list are one, so that undo takes back words and not letters.
  */
 export function edited(editing: Editing, edit: Edit, typing = false): Editing {
   const applied = applyEdit(editing.document, edit);
   if (applied === null) return editing;
-  return { ...editing, ...add(editing, edit, applied, typing), undone: [], typing };
+  return { ...editing, undone: [], typing, ...add(editing, edit, applied, typing) };
 }
 
 function add(editing: Editing, edit: Edit, { document, inverse }: Applied, typing: boolean) {
   const last = editing.made.at(-1);
   const goesOn = typing && editing.typing && last !== undefined && isSameText(last.edit, edit);
-  return goesOn
-    ? { document, made: editing.made.with(-1, { edit, inverse: last.inverse }) }
-    : { document, made: [...editing.made, { edit, inverse }] };
+  if (!goesOn) return { document, made: [...editing.made, { edit, inverse }] };
+  // What was typed and deleted again is no change: nothing could take it back, nor make it again.
+  return applyEdit(document, last.inverse) === null
+    ? { document, made: editing.made.slice(0, -1), typing: false }
+    : { document, made: editing.made.with(-1, { edit, inverse: last.inverse }) };
 }
 
 function isSameText(a: Edit, b: Edit): boolean {
   if (a.kind === 'rename') return b.kind === 'rename';
+  if (a.kind === 'change-list')
+    return (
+      b.kind === 'change-list' &&
+      a.id === b.id &&
+      listNamesIn(a.to).join() === listNamesIn(b.to).join()
+    );
   if (a.kind !== 'change' || b.kind !== 'change' || a.id !== b.id) return false;
   return namesIn(a.to).join() === namesIn(b.to).join();
 }

@@ -1,7 +1,7 @@
 /** What the sorties kept say of a pilot's habits: what is held back, taken out of order or added late. */
 
 import { entriesThatCount } from '../sortie/counting';
-import type { Entry, Hash } from '../sortie/entry';
+import type { Entry, Hash, Id } from '../sortie/entry';
 import { tickKey } from '../sortie/fold';
 import type { Phase, Procedure, StepId } from './procedure';
 import { order } from './stepState';
@@ -30,12 +30,33 @@ export interface Habit {
   readonly of: number;
 }
 
-/** Which procedure a sortie was flown by; null where no step of one was done. */
-export function procedureFlown(entries: readonly Entry[]): Hash | null {
-  for (const entry of entries) {
-    if (entry.kind === 'open' && entry.list === null) return entry.procedure;
+/**
+ * Sorties from several places, such as those in memory and those in the store, together: each once,
+ * with all that is known of it, though an entry that is in two places stands in it twice. Begun last
+ * comes first, by the device's clock: the numbers of two devices say nothing of which was earlier.
+ */
+export function sortiesTogether(
+  ...places: readonly ReadonlyMap<Id, readonly Entry[]>[]
+): ReadonlyMap<Id, readonly Entry[]> {
+  const entries = new Map<Id, readonly Entry[]>();
+  for (const [id, some] of places.flatMap((place) => [...place])) {
+    entries.set(id, [...(entries.get(id) ?? []), ...some]);
   }
-  return null;
+  const began = ([, some]: readonly [Id, readonly Entry[]]) =>
+    some.reduce((first, { at }) => Math.min(first, at.wallMs), Number.POSITIVE_INFINITY);
+  const byBeginning = [...entries].map((one) => ({ one, beganMs: began(one) }));
+  byBeginning.sort((a, b) => b.beganMs - a.beganMs || (a.one[0] < b.one[0] ? 1 : -1));
+  return new Map(byBeginning.map(({ one }) => one));
+}
+
+/** Which procedure a sortie was flown by, its entries in any order; null where no step of one was done. */
+export function procedureFlown(entries: readonly Entry[]): Hash | null {
+  let first: (Entry & { readonly kind: 'open' }) | null = null;
+  for (const entry of entries) {
+    if (entry.kind !== 'open' || entry.list !== null) continue;
+    if (first === null || entry.seq < first.seq) first = entry;
+  }
+  return first?.procedure ?? null;
 }
 
 /** What the entries of one sortie say of the steps of a procedure. */

@@ -1,7 +1,8 @@
 /** What a pilot's own version has other than what it is based on. */
 
-import { type PartId, type PlacedStep, partsOf, placesOf } from './parts';
-import type { Procedure, Step, StepId } from './procedure';
+import { LIST_NAMES } from './edit';
+import { listIn, type PartId, type PlacedStep, partsOf, placesOf } from './parts';
+import type { AbnormalList, Procedure, Step, StepId } from './procedure';
 import { isSame } from './same';
 
 /** What is other in one part. A step that was moved and reworded is told as both. */
@@ -12,6 +13,8 @@ export interface PartDifference {
   /** Steps that stand here now, and where they stood. */
   readonly moved: readonly { readonly step: Step; readonly from: PartId }[];
   readonly reworded: readonly { readonly before: Step; readonly after: Step }[];
+  /** A list that has another title, is looked for first elsewhere or leads elsewhere; null where none of it is other. */
+  readonly list: { readonly before: AbnormalList; readonly after: AbnormalList } | null;
 }
 
 /** The parts that differ, in the order of the own version; empty where nothing does. */
@@ -35,12 +38,21 @@ export function ownDifference(base: Procedure, own: Procedure): readonly PartDif
           const was = before.get(step.id)?.step;
           return was === undefined || isSame(was, step) ? [] : [{ before: was, after: step }];
         }),
+        list: listDifference(base, own, part),
       };
     })
     .filter(
-      ({ added, removed, moved, reworded }) =>
-        added.length + removed.length + moved.length + reworded.length > 0,
+      ({ added, removed, moved, reworded, list }) =>
+        list !== null || added.length + removed.length + moved.length + reworded.length > 0,
     );
+}
+
+function listDifference(base: Procedure, own: Procedure, part: PartId): PartDifference['list'] {
+  const [before, after] = [base, own].map(({ lists }) =>
+    lists.find(({ id }) => id === listIn(part)),
+  );
+  if (before === undefined || after === undefined) return null;
+  return LIST_NAMES.every((name) => isSame(before[name], after[name])) ? null : { before, after };
 }
 
 /**

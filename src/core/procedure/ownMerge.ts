@@ -1,7 +1,9 @@
 /** An own version follows its original: what the original changed since, and what is the pilot's own, together. */
 
+import type { ListId } from '../sortie/entry';
+import { LIST_NAMES } from './edit';
 import { movedSteps } from './ownDifference';
-import { type PartId, type PlacedStep, partsOf, placesOf } from './parts';
+import { listPart, type PartId, type PlacedStep, partsOf, placesOf } from './parts';
 import { PHASES } from './phases';
 import type { AbnormalList, Procedure, Step, StepId } from './procedure';
 import { isSame } from './same';
@@ -17,11 +19,22 @@ export interface Conflict {
   readonly theirs: PlacedStep | null;
 }
 
+/** A list of which both changed the same, such as where it leads, each otherwise; its steps aside. */
+export interface ListConflict {
+  readonly id: ListId;
+  readonly mine: AbnormalList;
+  readonly theirs: AbnormalList;
+}
+
 /** Both together, and what both changed. */
 export interface Merged {
   readonly document: Procedure;
   readonly conflicts: readonly Conflict[];
+  readonly listConflicts: readonly ListConflict[];
 }
+
+/** Whose counts where both changed the same: of a step by its name, of a list by that of its part. */
+export type Chosen = ReadonlyMap<StepId | PartId, Side>;
 
 interface Three {
   readonly base: Procedure;
@@ -31,10 +44,10 @@ interface Three {
 
 /**
  * Merges by the names of the steps. What one side alone changed is as that side has it; where both
- * changed a step otherwise it is as `chosen` says, and the pilot's own unless it says so. In what
+ * changed a step otherwise, or the same of a list, it is as `chosen` says, and the pilot's own unless it says so. In what
  * order the steps of a part stand is never a conflict: the pilot's own order counts.
  */
-export function mergeOwn(three: Three, chosen: ReadonlyMap<StepId, Side> = new Map()): Merged {
+export function mergeOwn(three: Three, chosen: Chosen = new Map()): Merged {
   const { base, theirs, mine } = three;
   const places = { base: placesOf(base), theirs: placesOf(theirs), mine: placesOf(mine) };
   const moved = { theirs: movedSteps(base, theirs), mine: movedSteps(base, mine) };
@@ -63,7 +76,11 @@ export function mergeOwn(three: Three, chosen: ReadonlyMap<StepId, Side> = new M
     taken.set(id, { step: from.step, placedBy });
   }
   const order = (part: PartId) => merged(part, three, taken, moved.mine);
-  return { document: documentOf(three, order), conflicts };
+  return {
+    document: documentOf(three, order, chosen),
+    conflicts,
+    listConflicts: listConflicts(three),
+  };
 }
 
 /** Whether the step is another one than it was, or elsewhere than in its part. */
@@ -103,7 +120,11 @@ function merged(
 /** What the pilot left as it was is as the original has it now. */
 const pick = <T>(base: T, theirs: T, mine: T): T => (isSame(base, mine) ? theirs : mine);
 
-function documentOf({ base, theirs, mine }: Three, order: (part: PartId) => Step[]): Procedure {
+function documentOf(
+  { base, theirs, mine }: Three,
+  order: (part: PartId) => Step[],
+  chosen: Chosen,
+): Procedure {
   const has = ({ phases }: Procedure, phase: string) => phases.some((one) => one.phase === phase);
   const phases = PHASES.map((phase) => ({ phase, steps: order(phase) })).filter(
     ({ phase, steps }) =>
@@ -115,20 +136,57 @@ function documentOf({ base, theirs, mine }: Three, order: (part: PartId) => Step
     about: pick(base.about, theirs.about, mine.about),
     options: pick(base.options, theirs.options, mine.options),
     phases,
-    lists: listsOf({ base, theirs, mine }, order),
+    lists: listsOf({ base, theirs, mine }, order, chosen),
   };
 }
 
+const findList = ({ lists }: Procedure, id: ListId) => lists.find((list) => list.id === id);
+
 /** The lists of both. One that the original dropped stays for as long as the pilot has steps in it. */
-function listsOf({ base, theirs, mine }: Three, order: (part: PartId) => Step[]): AbnormalList[] {
-  const find = ({ lists }: Procedure, id: string) => lists.find((list) => list.id === id);
+function listsOf(
+  { base, theirs, mine }: Three,
+  order: (part: PartId) => Step[],
+  chosen: Chosen,
+): AbnormalList[] {
   const head = (list: AbnormalList | undefined) => list && { ...list, steps: [] };
   const ids = new Set([...theirs.lists, ...mine.lists].map(({ id }) => id));
   return [...ids].flatMap((id) => {
-    const steps = order(`list/${id}`);
-    const heads = [base, theirs, mine].map((one) => head(find(one, id)));
+    const steps = order(listPart(id));
+    const heads = [base, theirs, mine].map((one) => head(findList(one, id)));
     const [was, fresh, own] = heads;
-    const kept = pick(was, fresh, own) ?? (steps.length > 0 ? (own ?? fresh) : undefined);
+    const kept =
+      was && fresh && own
+        ? mergedHead(was, fresh, own, chosen.get(listPart(id)) ?? 'mine')
+        : (pick(was, fresh, own) ?? (steps.length > 0 ? (own ?? fresh) : undefined));
     return kept === undefined ? [] : [{ ...kept, steps }];
+  });
+}
+
+/** What a list says beside its steps: each of it as the one has it who changed it, of both the chosen one. */
+function mergedHead(
+  was: AbnormalList,
+  theirs: AbnormalList,
+  mine: AbnormalList,
+  side: Side,
+): AbnormalList {
+  const names = LIST_NAMES.filter((name) =>
+    isSame(was[name], mine[name]) ? true : side === 'theirs' && !isSame(was[name], theirs[name]),
+  );
+  const merged = { ...mine, ...Object.fromEntries(names.map((name) => [name, theirs[name]])) };
+  if (merged.phases === undefined) delete merged.phases;
+  return merged;
+}
+
+function listConflicts({ base, theirs, mine }: Three): readonly ListConflict[] {
+  return mine.lists.flatMap((own): ListConflict[] => {
+    const [was, fresh] = [findList(base, own.id), findList(theirs, own.id)];
+    if (was === undefined || fresh === undefined) return [];
+    const both = LIST_NAMES.some(
+      (name) =>
+        !isSame(was[name], own[name]) &&
+        !isSame(was[name], fresh[name]) &&
+        !isSame(own[name], fresh[name]),
+    );
+    return both ? [{ id: own.id, mine: own, theirs: fresh }] : [];
   });
 }

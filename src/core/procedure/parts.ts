@@ -19,7 +19,8 @@ export interface PlacedStep extends Place {
   readonly step: Step;
 }
 
-const listPart = (id: ListId): PartId => `list/${id}`;
+/** The part that a list is. */
+export const listPart = (id: ListId): PartId => `list/${id}`;
 
 /** The name of a part's list; null where it is a phase. */
 export const listIn = (part: PartId): ListId | null =>

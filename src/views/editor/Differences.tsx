@@ -2,10 +2,16 @@
 
 import type { JSX } from 'preact';
 import { comparedWith, written } from '../../board/writing';
-import { ownDifference, type PartDifference, type Procedure, type Step } from '../../core';
+import {
+  type AbnormalList,
+  ownDifference,
+  type PartDifference,
+  type Procedure,
+  type Step,
+} from '../../core';
 import styles from './Editor.module.css';
 import { aboutStep } from './StepList';
-import { partName } from './said';
+import { aboutList, partName } from './said';
 import { words } from './words.en';
 
 /** The view of differences. */
@@ -41,6 +47,13 @@ export function PartDifferences({
         <section key={one.part} class={styles.part}>
           <h3 class={styles.partName}>{partName(one.part, procedure)}</h3>
           <dl class={styles.differences}>
+            {one.list !== null && (
+              <div>
+                <dt class={styles.differs}>{words.listChanged}</dt>
+                <dd class={styles.was}>{`${before}: ${fullListOf(one.list.before)}`}</dd>
+                <dd class={styles.is}>{`${after}: ${fullListOf(one.list.after)}`}</dd>
+              </div>
+            )}
             <Kind title={words.added} lines={one.added.map((step) => textOf(step))} />
             <Kind title={words.removedHead} lines={one.removed.map((step) => textOf(step))} />
             <Kind
@@ -89,3 +102,7 @@ export const fullTextOf = (step: Step, { options }: Procedure): string =>
     ...(step.gateFt === undefined ? [] : [`${step.gateFt} ft`]),
     ...(step.until === undefined ? [] : [words.untilSaid(words.phases[step.until])]),
   ].join(' · ');
+
+/** All that a list says beside its steps. */
+export const fullListOf = (list: AbnormalList): string =>
+  words.stepText(list.title, aboutList(list));

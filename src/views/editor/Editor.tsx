@@ -2,26 +2,41 @@
 
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
+import type { OwnVersion } from '../../board/ownDocuments';
 import {
   faults,
+  goOnFromOther,
   isUnkept,
   type Kept,
   keepOwn,
   openWriting,
+  overtaken,
   settle,
+  takenIn,
   writing,
   written,
 } from '../../board/writing';
-import type { Hash } from '../../core';
+import { type EditFault, type Hash, listIn } from '../../core';
 import { Choice } from '../../parts/choice/Choice';
 import { Key } from '../../parts/key/Key';
 import { Sheet } from '../../parts/sheet/Sheet';
 import { Differences } from './Differences';
 import styles from './Editor.module.css';
 import { Follow, News } from './Follow';
+import { ListForm } from './ListForm';
 import { StepForm } from './StepForm';
 import { StepList } from './StepList';
-import { makeAgain, open, openStep, said, takeBack } from './state';
+import {
+  closeForm,
+  closeGone,
+  makeAgain,
+  open,
+  openList,
+  openListHead,
+  openStep,
+  said,
+  takeBack,
+} from './state';
 import { Versions } from './Versions';
 import { words } from './words.en';
 
@@ -36,7 +51,7 @@ interface EditorProps {
 /** The sheet in which a procedure is written. */
 export function Editor({ hash, onClose }: EditorProps): JSX.Element {
   useEffect(() => {
-    openStep.value = null;
+    closeForm();
     said.value = '';
     void openWriting(hash, words.ownName);
     return settle;
@@ -57,7 +72,7 @@ function Open() {
     return () => removeEventListener('keydown', undoKeys);
   }, []);
   return (
-    <div class={styles.editor}>
+    <div class={`${styles.editor} ${overtaken.value === null ? '' : styles.overtaken}`}>
       <Bar />
       <Choice
         label={words.viewsLabel}
@@ -77,20 +92,22 @@ function Open() {
   );
 }
 
-/** The list, and the step that is open: beside it where there is room, in its place where there is not. */
+/** The list, and the step or the abnormal list that is open: beside it where there is room, in its place where there is not. */
 function Steps() {
   const id = openStep.value;
+  const list = openList.value;
+  const isOpen = id !== null || list !== null;
+  // Another version may stand here now, without what was open.
+  useEffect(closeGone, [written.value]);
   return (
     <div class={styles.pair}>
-      <div class={`${styles.list} ${id === null ? '' : styles.away}`}>
+      <div class={`${styles.list} ${isOpen ? styles.away : ''}`}>
         <StepList />
       </div>
-      <div class={`${styles.form} ${id === null ? styles.away : ''}`}>
-        {id === null ? (
-          <p class={styles.hint}>{words.chooseStep}</p>
-        ) : (
-          <StepForm key={id} id={id} />
-        )}
+      <div class={`${styles.form} ${isOpen ? '' : styles.away}`}>
+        {!isOpen && <p class={styles.hint}>{words.chooseStep}</p>}
+        {id !== null && <StepForm key={id} id={id} />}
+        {list !== null && <ListForm key={list} id={list} />}
       </div>
     </div>
   );
@@ -113,9 +130,11 @@ function Bar() {
   if (now === null || now === 'failed') return null;
   const { made, undone } = now.editing;
   const first = faults.value[0];
-  const canKeep = isUnkept.value && first === undefined;
-  const keep = () =>
-    void keepOwn().then((result) => {
+  const other = overtaken.value;
+  const isRight = isUnkept.value && first === undefined;
+  const canKeep = isRight && other === null;
+  const keep = (over: OwnVersion | null = null) =>
+    void keepOwn(over).then((result) => {
       setKept(result);
       said.value = '';
     });
@@ -132,24 +151,47 @@ function Bar() {
           look={canKeep ? 'pick' : 'plain'}
           className={styles.keep}
           disabled={!canKeep}
-          onPress={keep}
+          onPress={() => keep()}
         >
           {words.keep}
         </Key>
       </div>
       <div class={styles.state} role="status">
         {said.value !== '' && <p>{said.value}</p>}
-        {said.value === '' && first === undefined && <Outcome kept={kept} />}
+        {other !== null && <p class={styles.count}>{words.overtaken(other.edition.number)}</p>}
+        {said.value === '' && first === undefined && other === null && <Outcome kept={kept} />}
         {first !== undefined && <p class={styles.bad}>{words.faulty(faults.value.length)}</p>}
       </div>
-      {first?.step != null && first.step !== openStep.value && (
-        <Key onPress={() => first.step !== null && open(first.step)}>{words.showFault}</Key>
+      {other !== null && (
+        <div class={styles.keys}>
+          <Key
+            onPress={() => {
+              goOnFromOther();
+              said.value = words.wentOn(other.edition.number);
+            }}
+          >
+            {words.goOnFrom(other.edition.number)}
+          </Key>
+          <Key disabled={!isRight} onPress={() => keep(other)}>
+            {words.keepOver(other.edition.number + 1)}
+          </Key>
+        </div>
       )}
+      {first !== undefined && <ShowFault fault={first} />}
     </div>
   );
 }
 
+/** Opens the step or the list that a fault stands in, where that is not open. */
+function ShowFault({ fault: { step, part } }: { fault: EditFault }) {
+  const list = step === null && part !== null ? listIn(part) : null;
+  if (step === openStep.value && list === openList.value) return null;
+  if (step !== null) return <Key onPress={() => open(step)}>{words.showFault}</Key>;
+  return list === null ? null : <Key onPress={() => openListHead(list)}>{words.showFault}</Key>;
+}
+
 function Outcome({ kept }: { kept: Kept | null }) {
+  if (takenIn.value !== null) return <p>{words.takenIn(takenIn.value)}</p>;
   if (isUnkept.value && kept?.kind !== 'refused' && kept?.kind !== 'failed')
     return <p>{words.unkept}</p>;
   switch (kept?.kind) {

@@ -3,10 +3,18 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { follow, following, news, written } from '../../board/writing';
-import { type Conflict, ownDifference, type PlacedStep, type Side, type StepId } from '../../core';
+import {
+  type ChosenSides,
+  type Conflict,
+  type ListConflict,
+  listPart,
+  ownDifference,
+  type PlacedStep,
+  type Side,
+} from '../../core';
 import { Choice } from '../../parts/choice/Choice';
 import { Key } from '../../parts/key/Key';
-import { fullTextOf, PartDifferences } from './Differences';
+import { fullListOf, fullTextOf, PartDifferences } from './Differences';
 import styles from './Editor.module.css';
 import { partName } from './said';
 import { said } from './state';
@@ -26,11 +34,11 @@ export function News({ onLook }: { onLook: () => void }): JSX.Element | null {
 
 /** What the original brought, and the key that takes it. */
 export function Follow({ onDone }: { onDone: () => void }): JSX.Element | null {
-  const [chosen, setChosen] = useState<ReadonlyMap<StepId, Side>>(new Map());
+  const [chosen, setChosen] = useState<ChosenSides>(new Map());
   const brought = news.value;
   const merged = following(chosen);
   if (brought === null || brought.base === null || merged === null) return null;
-  const { conflicts } = merged;
+  const { conflicts, listConflicts } = merged;
   return (
     <>
       <h3 class={styles.partName}>{words.theirs}</h3>
@@ -40,15 +48,27 @@ export function Follow({ onDone }: { onDone: () => void }): JSX.Element | null {
         before={words.beforeThat}
         after={words.now}
       />
-      <p class={styles.count}>
-        {conflicts.length === 0 ? words.noConflicts : words.conflicts(conflicts.length)}
-      </p>
+      {conflicts.length + listConflicts.length === 0 && (
+        <p class={styles.count}>{words.noConflicts}</p>
+      )}
+      {conflicts.length > 0 && <p class={styles.count}>{words.conflicts(conflicts.length)}</p>}
       {conflicts.map((conflict) => (
         <Both
           key={conflict.id}
-          conflict={conflict}
+          {...textsOf(conflict)}
           side={chosen.get(conflict.id) ?? 'mine'}
           onChoose={(side) => setChosen(new Map(chosen).set(conflict.id, side))}
+        />
+      ))}
+      {listConflicts.length > 0 && (
+        <p class={styles.count}>{words.listConflicts(listConflicts.length)}</p>
+      )}
+      {listConflicts.map((conflict) => (
+        <Both
+          key={listPart(conflict.id)}
+          {...listTextsOf(conflict)}
+          side={chosen.get(listPart(conflict.id)) ?? 'mine'}
+          onChoose={(side) => setChosen(new Map(chosen).set(listPart(conflict.id), side))}
         />
       ))}
       <div class={styles.keys}>
@@ -68,24 +88,38 @@ export function Follow({ onDone }: { onDone: () => void }): JSX.Element | null {
   );
 }
 
-interface BothProps {
-  readonly conflict: Conflict;
+/** What both changed, as each has it. */
+interface Texts {
+  readonly name: string;
+  readonly mine: string;
+  readonly theirs: string;
+}
+
+const textsOf = ({ base, mine, theirs }: Conflict): Texts => ({
+  name: (mine ?? theirs ?? base)?.step.item ?? '',
+  mine: placedText(mine),
+  theirs: placedText(theirs),
+});
+
+const listTextsOf = ({ mine, theirs }: ListConflict): Texts => ({
+  name: mine.title,
+  mine: fullListOf(mine),
+  theirs: fullListOf(theirs),
+});
+
+interface BothProps extends Texts {
   readonly side: Side;
   readonly onChoose: (side: Side) => void;
 }
 
-/** A step that both changed: the one beside the other, and which stays. */
-function Both({ conflict, side, onChoose }: BothProps) {
-  const { base, mine, theirs } = conflict;
-  const item = (mine ?? theirs ?? base)?.step.item ?? '';
+/** What both changed: the one beside the other, and which stays. */
+function Both({ name, mine, theirs, side, onChoose }: BothProps) {
   return (
-    <section class={styles.conflict} aria-label={item}>
-      <p class={side === 'mine' ? styles.is : styles.was}>{`${words.mine}: ${placedText(mine)}`}</p>
-      <p class={side === 'theirs' ? styles.is : styles.was}>
-        {`${words.theirStep}: ${placedText(theirs)}`}
-      </p>
+    <section class={styles.conflict} aria-label={name}>
+      <p class={side === 'mine' ? styles.is : styles.was}>{`${words.mine}: ${mine}`}</p>
+      <p class={side === 'theirs' ? styles.is : styles.was}>{`${words.theirStep}: ${theirs}`}</p>
       <Choice
-        label={item}
+        label={name}
         options={[
           { value: 'mine', name: words.mine },
           { value: 'theirs', name: words.theirStep },

@@ -1,7 +1,7 @@
 /** One step, to be changed: its words, its kind and what belongs to it, when it applies. */
 
 import type { JSX } from 'preact';
-import { useEffect, useMemo, useRef } from 'preact/hooks';
+import { useMemo } from 'preact/hooks';
 import { edit, faults, settle, written } from '../../board/writing';
 import {
   findStep,
@@ -20,6 +20,7 @@ import { Choice } from '../../parts/choice/Choice';
 import { NumberField } from '../../parts/field/NumberField';
 import { Key } from '../../parts/key/Key';
 import styles from './Editor.module.css';
+import { FormHead } from './FormHead';
 import { Pick } from './Pick';
 import { Preview } from './Preview';
 import { partName } from './said';
@@ -30,13 +31,6 @@ import { words } from './words.en';
 
 /** The form of a step; nothing where the step is gone. */
 export function StepForm({ id }: { id: StepId }): JSX.Element | null {
-  const head = useRef<HTMLHeadingElement>(null);
-  useEffect(() => {
-    head.current?.focus({ preventScroll: true });
-    const form = head.current?.parentElement;
-    // Beside the list it stays in sight; in the list's place it begins at its top.
-    if (form && getComputedStyle(form).position !== 'sticky') form.scrollIntoView();
-  }, []);
   const procedure = written.value;
   const placed = procedure && findStep(procedure, id);
   if (!placed) return null;
@@ -57,9 +51,7 @@ export function StepForm({ id }: { id: StepId }): JSX.Element | null {
         <Key onPress={() => duplicateStep(id)}>{words.duplicate}</Key>
         <Key onPress={() => removeStep(id)}>{words.remove}</Key>
       </div>
-      <h3 ref={head} tabIndex={-1} class="spoken">
-        {words.openStep(step.item)}
-      </h3>
+      <FormHead name={words.openStep(step.item)} />
       <Preview step={step} options={procedure.options} />
       {wrong.map(({ name, code }) => (
         <p key={name + code} class={styles.bad}>

@@ -3,13 +3,22 @@
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { edit, faults, settle, written } from '../../board/writing';
-import { type PartId, type Procedure, partsOf, type Step, type StepId } from '../../core';
+import {
+  type AbnormalList,
+  listIn,
+  listPart,
+  type PartId,
+  type Procedure,
+  partsOf,
+  type Step,
+  type StepId,
+} from '../../core';
 import { Key } from '../../parts/key/Key';
 import { filledPieces } from '../../parts/live';
 import { beginDrag, dragged } from './drag';
 import styles from './Editor.module.css';
-import { conditionSaid, liveNow, partName, textNow, writtenLang } from './said';
-import { addStep, moveBy, open, openStep, returnTo } from './state';
+import { aboutList, conditionSaid, liveNow, partName, textNow, writtenLang } from './said';
+import { addStep, moveBy, open, openList, openListHead, openStep, returnTo } from './state';
 import { words } from './words.en';
 
 /** The list. A part is drawn anew only when it changes: a key press in one step costs no other part. */
@@ -20,7 +29,8 @@ export function StepList(): JSX.Element {
   useEffect(() => {
     if (back === null) return;
     returnTo.value = null;
-    const row = root.current?.querySelector(`[data-step="${back.id}"]`);
+    const named = back.to === 'list' ? 'data-list' : 'data-step';
+    const row = root.current?.querySelector(`[${named}="${back.id}"]`);
     const target = row?.querySelector<HTMLElement>(`[data-at="${back.to}"]`);
     target?.focus({ preventScroll: true });
     row?.scrollIntoView({ block: 'nearest' });
@@ -40,7 +50,13 @@ export function StepList(): JSX.Element {
       </label>
       {procedure !== null &&
         partsOf(procedure).map(({ part, steps }) => (
-          <Part key={part} part={part} steps={steps} options={procedure.options} />
+          <Part
+            key={part}
+            part={part}
+            steps={steps}
+            list={procedure.lists.find(({ id }) => id === listIn(part))}
+            options={procedure.options}
+          />
         ))}
     </div>
   );
@@ -49,14 +65,17 @@ export function StepList(): JSX.Element {
 interface PartProps {
   readonly part: PartId;
   readonly steps: readonly Step[];
+  /** Undefined for a phase. */
+  readonly list: AbnormalList | undefined;
   readonly options: Procedure['options'];
 }
 
-function Part({ part, steps, options }: PartProps) {
+function Part({ part, steps, list, options }: PartProps) {
   return useMemo(
     () => (
       <section class={styles.part}>
         <h3 class={styles.partName}>{words.part(partName(part), steps.length)}</h3>
+        {list !== undefined && <ListHead list={list} />}
         <ol data-part={part} class={styles.rows}>
           {steps.map((step, index) => (
             <Slot key={step.id} step={step} part={part} index={index} options={options} />
@@ -68,7 +87,29 @@ function Part({ part, steps, options }: PartProps) {
         </Key>
       </section>
     ),
-    [part, steps, options],
+    [part, steps, list, options],
+  );
+}
+
+/** What a list says beside its steps, to be changed. */
+function ListHead({ list }: { list: AbnormalList }) {
+  const { id, title } = list;
+  const fault = faults.value.find(({ part, step }) => part === listPart(id) && step === null);
+  return (
+    <div class={styles.listHead} data-list={id}>
+      <button
+        type="button"
+        class={`${styles.open} ${openList.value === id ? styles.opened : ''}`}
+        data-at="list"
+        aria-pressed={openList.value === id}
+        aria-label={words.changeListOf(title)}
+        onClick={() => openListHead(id)}
+      >
+        <span class={styles.line}>{words.changeList}</span>
+        <span class={styles.about}>{aboutList(list)}</span>
+        {fault !== undefined && <span class={styles.bad}>{words.faults[fault.code]}</span>}
+      </button>
+    </div>
   );
 }
 

@@ -5,6 +5,7 @@ import { steps } from '../../board/flight';
 import { langOf } from '../../board/language';
 import { written } from '../../board/writing';
 import {
+  type AbnormalList,
   type Condition,
   type LiveName,
   languageOf,
@@ -75,4 +76,17 @@ export function conditionSaid(condition: Condition, options: Procedure['options'
   return 'all' in not || 'any' in not || 'not' in not
     ? words.not(said(not))
     : leafSaid(not, options)[1];
+}
+
+/** Where a list leads, as a sentence. */
+export function leadsSaid(then: AbnormalList['then']): string {
+  if (typeof then === 'string') return words.leadsSaid[then];
+  const again = then.reopen.map((phase) => words.phases[phase]).join(', ');
+  return words.leadsToPhase(words.phases[then.phase], again);
+}
+
+/** What a list says beside its title and its steps, as sentences. */
+export function aboutList({ phases = [], then }: AbnormalList): string {
+  const first = phases.map((phase) => words.phases[phase]).join(', ');
+  return [...(first === '' ? [] : [words.lookedForFirst(first)]), leadsSaid(then)].join(' ');
 }

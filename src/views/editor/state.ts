@@ -2,29 +2,57 @@
 
 import { signal } from '@preact/signals';
 import { edit, newStepId, redo, undo, written } from '../../board/writing';
-import { findStep, type PartId, partsOf, type StepId, type StepPlace } from '../../core';
+import {
+  findStep,
+  type ListId,
+  type PartId,
+  partsOf,
+  type StepId,
+  type StepPlace,
+} from '../../core';
 import { partName, textNow } from './said';
 import { words } from './words.en';
 
 /** The step that is open to be changed; null: none. */
 export const openStep = signal<StepId | null>(null);
 
+/** The list that is open to be changed, beside its steps; null: none. */
+export const openList = signal<ListId | null>(null);
+
 /** What was just done, for a screen reader and for the eye. */
 export const said = signal('');
 
 /** Where the keyboard is to be when the list is drawn next: a step that moved, or was closed. */
-export const returnTo = signal<{ readonly id: StepId; readonly to: 'handle' | 'row' } | null>(null);
+export const returnTo = signal<
+  | { readonly id: StepId; readonly to: 'handle' | 'row' }
+  | { readonly id: ListId; readonly to: 'list' }
+  | null
+>(null);
 
 /** Opens a step. */
 export function open(id: StepId): void {
   openStep.value = id;
+  openList.value = null;
 }
 
-/** Goes back to the list, to the step that was open. */
-export function backToList(): void {
-  const id = openStep.value;
+/** Opens a list: its title, and where it leads. */
+export function openListHead(id: ListId): void {
+  openList.value = id;
   openStep.value = null;
-  if (id !== null) returnTo.value = { id, to: 'row' };
+}
+
+/** Closes what is open. */
+export function closeForm(): void {
+  openStep.value = null;
+  openList.value = null;
+}
+
+/** Goes back to the list, to what was open. */
+export function backToList(): void {
+  const [step, list] = [openStep.value, openList.value];
+  closeForm();
+  if (step !== null) returnTo.value = { id: step, to: 'row' };
+  else if (list !== null) returnTo.value = { id: list, to: 'list' };
 }
 
 /** Moves a step to a place, and says where it is. */
@@ -114,10 +142,14 @@ export function makeAgain(): void {
   closeGone();
 }
 
-/** A step that is there no longer cannot stay open. */
+/** What is there no longer cannot stay open. */
 export function closeGone(): void {
   const id = openStep.value;
   if (id !== null && written.value !== null && findStep(written.value, id) === null) {
     openStep.value = null;
+  }
+  const list = openList.value;
+  if (list !== null && written.value?.lists.some((one) => one.id === list) === false) {
+    openList.value = null;
   }
 }

@@ -132,6 +132,12 @@ export const words: Translated<typeof english> = {
     not: '',
   },
   refused: 'Nicht gesichert:',
+  overtaken: (number) =>
+    `Inzwischen wurde anderswo Fassung ${number} gesichert, ohne das, was hier steht.`,
+  goOnFrom: (number) => `Mit Fassung ${number} weitermachen`,
+  keepOver: (number) => `Meine als Fassung ${number} sichern`,
+  wentOn: (number) => `Jetzt steht hier Fassung ${number}. „Zurück“ bringt wieder, was hier war.`,
+  takenIn: (number) => `Anderswo wurde Fassung ${number} gesichert; sie steht jetzt hier.`,
   keepFailed: 'Das ließ sich hier nicht sichern. Es bleibt in diesem Fenster.',
   name: 'Name',
   phases: phaseWords,
@@ -153,6 +159,22 @@ export const words: Translated<typeof english> = {
   undone: 'Zurückgenommen.',
   redone: 'Wiederhergestellt.',
   back: 'Alle Schritte',
+  changeList: 'Titel und wohin sie führt',
+  changeListOf: (title) => `Titel von „${title}“ ändern, und wohin sie führt`,
+  listTitle: 'Titel',
+  lookedForIn: 'Zuerst gesucht unter',
+  lookedForHint:
+    'In diesen Abschnitten steht sie über den anderen Listen. Öffnen lässt sie sich in jedem.',
+  lookedForFirst: (phases) => `Zuerst gesucht unter: ${phases}.`,
+  leads: 'Wohin sie führt, wenn sie abgeschlossen ist',
+  leadsTo: { return: 'Zurück zur alten Stelle', end: 'Zum Ende', phase: 'Zu einem Abschnitt' },
+  phase: 'Abschnitt',
+  dueAgain: 'Von da an wieder fällig',
+  leadsSaid: { return: 'Führt zurück zur alten Stelle.', end: 'Führt zum Ende des Flugs.' },
+  leadsToPhase: (phase, again) =>
+    again === ''
+      ? `Führt zu „${phase}“; nichts ist wieder fällig.`
+      : `Führt zu „${phase}“; wieder fällig: ${again}.`,
   up: 'Nach oben',
   down: 'Nach unten',
   duplicate: 'Verdoppeln',
@@ -220,6 +242,7 @@ export const words: Translated<typeof english> = {
   movedHere: 'im selben Teil',
   movedFrom: (part) => `bisher unter „${part}“`,
   reworded: 'Geändert',
+  listChanged: 'Geändert: Titel, oder wohin sie führt',
   untilSaid: (phase) => `wieder fällig bis einschließlich ${phase}`,
   beforeThat: 'Vorher',
   now: 'Jetzt',
@@ -244,7 +267,11 @@ export const words: Translated<typeof english> = {
     count === 1
       ? 'Ein Schritt ist in beiden geändert. Wählen, welcher bleibt.'
       : `${count} Schritte sind in beiden geändert. Wählen, welche bleiben.`,
-  noConflicts: 'Kein Schritt ist in beiden geändert.',
+  listConflicts: (count) =>
+    count === 1
+      ? 'Bei einer Liste ist in beiden geändert, wie sie heißt oder wohin sie führt. Wählen, was bleibt.'
+      : `Bei ${count} Listen ist in beiden geändert, wie sie heißen oder wohin sie führen. Wählen, was bleibt.`,
+  noConflicts: 'Nichts ist in beiden geändert.',
   mine: 'Eigene Fassung',
   theirStep: 'Original',
   gone: 'entfernt',

@@ -126,6 +126,12 @@ export const words = {
     not: '',
   },
   refused: 'It was not kept:',
+  overtaken: (number: number) =>
+    `Meanwhile version ${number} was kept elsewhere, without what is written here.`,
+  goOnFrom: (number: number) => `Go on from version ${number}`,
+  keepOver: (number: number) => `Keep mine as version ${number}`,
+  wentOn: (number: number) => `Version ${number} stands here now. Undo brings back what was here.`,
+  takenIn: (number: number) => `Version ${number} was kept elsewhere, and stands here now.`,
   keepFailed: 'It could not be kept here. It stays in this window.',
   name: 'Name',
   phases: phaseWords,
@@ -148,6 +154,21 @@ export const words = {
   undone: 'Taken back.',
   redone: 'Made again.',
   back: 'All steps',
+  changeList: 'Title and where it leads',
+  changeListOf: (title: string) => `Change the title of “${title}”, and where it leads`,
+  listTitle: 'Title',
+  lookedForIn: 'Looked for first in',
+  lookedForHint: 'In these phases it stands above the other lists. It can be opened in any.',
+  lookedForFirst: (phases: string) => `Looked for first in: ${phases}.`,
+  leads: 'Where it leads when it is complete',
+  leadsTo: { return: 'Back to where you were', end: 'To the end', phase: 'To a phase' },
+  phase: 'Phase',
+  dueAgain: 'Due again from there',
+  leadsSaid: { return: 'Leads back to where you were.', end: 'Leads to the end of the sortie.' },
+  leadsToPhase: (phase: string, again: string) =>
+    again === ''
+      ? `Leads to ${phase}; nothing is due again.`
+      : `Leads to ${phase}; due again: ${again}.`,
   up: 'Move up',
   down: 'Move down',
   duplicate: 'Duplicate',
@@ -213,6 +234,7 @@ export const words = {
   movedHere: 'within its part',
   movedFrom: (part: string) => `from ${part}`,
   reworded: 'Changed',
+  listChanged: 'Changed: title, or where it leads',
   untilSaid: (phase: string) => `due again until ${phase}`,
   beforeThat: 'Before',
   now: 'Now',
@@ -237,7 +259,11 @@ export const words = {
     count === 1
       ? 'One step was changed by both. Choose which stays.'
       : `${count} steps were changed by both. Choose which stay.`,
-  noConflicts: 'No step was changed by both.',
+  listConflicts: (count: number) =>
+    count === 1
+      ? 'The title of one list, or where it leads, was changed by both. Choose which stays.'
+      : `The titles of ${count} lists, or where they lead, were changed by both. Choose which stay.`,
+  noConflicts: 'Nothing was changed by both.',
   mine: 'Mine',
   theirStep: 'Original',
   gone: 'removed',

@@ -5,6 +5,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { aircraft } from '../../board/documents';
 import { langOf } from '../../board/language';
 import { openLog } from '../../board/log';
+import { recall } from '../../board/memory';
 import {
   type AgainstOwn,
   type Incoming,
@@ -131,6 +132,7 @@ function Against({ against }: { against: AgainstOwn }) {
             )}
           />
           {steps.moved > 0 && <p>{words.moved(steps.moved)}</p>}
+          <Listed title={words.lists(steps.lists.length)} lines={steps.lists} />
         </>
       )}
       {others.length > 0 && <p>{words.parts(others.join(', '))}</p>}
@@ -152,6 +154,7 @@ function IncomingRecord({ incoming }: { incoming: Extract<Incoming, { kind: 'rec
             : words.merged(merged.sorties, entries, documents),
         );
         void openLog().catch(() => undefined);
+        void recall(true);
       },
       () => setSaid(words.notMerged),
     );

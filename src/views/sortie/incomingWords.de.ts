@@ -28,6 +28,8 @@ export const words: Translated<typeof english> = {
   removed: (steps) => `${count(steps, 'Ein Schritt', 'Schritte')} weniger:`,
   changed: (steps) => `${count(steps, 'Ein Schritt lautet', 'Schritte lauten')} anders:`,
   moved: (steps) => `${count(steps, 'Ein Schritt steht', 'Schritte stehen')} an anderer Stelle.`,
+  lists: (lists) =>
+    `${count(lists, 'Eine Liste', 'Listen')} neu, oder mit anderem Titel oder anderem Ende:`,
   parts: (parts) => `In diesen Teilen: ${parts}.`,
   step: (item, response) => `${item} – ${response}`,
   became: (before, after) => `${before} → ${after}`,

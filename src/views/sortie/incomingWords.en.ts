@@ -24,6 +24,8 @@ export const words = {
   removed: (steps: number) => `${count(steps, 'step', 'steps')} left out:`,
   changed: (steps: number) => `${count(steps, 'step', 'steps')} said otherwise:`,
   moved: (steps: number) => `${count(steps, 'step', 'steps')} in another place.`,
+  lists: (lists: number) =>
+    `${count(lists, 'list', 'lists')} new, or with another title or another end:`,
   parts: (parts: string) => `In its parts: ${parts}.`,
   step: (item: string, response: string) => `${item} – ${response}`,
   became: (before: string, after: string) => `${before} → ${after}`,

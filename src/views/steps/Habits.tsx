@@ -1,11 +1,11 @@
 /** Steps of the phase that are held back, taken out of order or added late again and again. */
 
 import type { JSX } from 'preact';
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { inputs } from '../../board/board';
 import { procedure } from '../../board/flight';
 import { stepsLang } from '../../board/language';
-import { habits, tie } from '../../board/memory';
+import { habits, recall, tie } from '../../board/memory';
 import { canMove, type Habit, rowsOf, type StepRow, tiesOf, type Walk } from '../../core';
 import { Key } from '../../parts/key/Key';
 import { marked } from '../../parts/marked';
@@ -25,6 +25,10 @@ interface Said {
 
 /** One line each, with the key that lets the pilot do it earlier from now on. */
 export function Habits({ walk }: { walk: Walk }): JSX.Element {
+  const code = procedure.value?.code;
+  useEffect(() => {
+    void recall();
+  }, [code]);
   const tied = procedure.value === null ? null : tiesOf(procedure.value, inputs.value.ties);
   const rows = rowsOf(walk);
   const said = habits.value

@@ -43,13 +43,32 @@ test('a step in another phase moved', () => {
   expect(stepDifferences(before, after)).toMatchObject({ added: [], removed: [], moved: 1 });
 });
 
+test('a list that leads elsewhere is named, also where none of its steps is other', () => {
+  const list = (title: string, to: 'return' | 'end'): Procedure['lists'][number] => ({
+    id: title.toLowerCase(),
+    title,
+    steps: [step(`${title}-1`)],
+    ...(Object.fromEntries([['then', to]]) as { then: 'return' | 'end' }),
+  });
+  const before = { ...procedure([]), lists: [list('Fire', 'return'), list('Gear', 'return')] };
+  const after = { ...procedure([]), lists: [list('Fire', 'end'), list('Gear', 'return')] };
+  expect(stepDifferences(before, after)).toMatchObject({ changed: [], moved: 0, lists: ['Fire'] });
+  expect(stepDifferences(before, before).lists).toEqual([]);
+});
+
 test('a procedure does not differ from itself, and what is more one way is less the other', () => {
   const steps = fc
     .uniqueArray(fc.constantFrom('a', 'b', 'c', 'd', 'e', 'f'))
     .map((names) => procedure(names.map((name) => step(name))));
   fc.assert(
     fc.property(steps, steps, (one, other) => {
-      expect(stepDifferences(one, one)).toEqual({ added: [], removed: [], changed: [], moved: 0 });
+      expect(stepDifferences(one, one)).toEqual({
+        added: [],
+        removed: [],
+        changed: [],
+        moved: 0,
+        lists: [],
+      });
       const there = stepDifferences(one, other);
       const back = stepDifferences(other, one);
       expect(ids(there.added)).toEqual(ids(back.removed));

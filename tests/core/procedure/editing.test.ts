@@ -2,7 +2,7 @@
 
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { applyEdit } from '../../../src/core/procedure/edit';
+import { applyEdit, type Edit } from '../../../src/core/procedure/edit';
 import { editFaults } from '../../../src/core/procedure/editFaults';
 import {
   beginEditing,
@@ -114,6 +114,30 @@ describe('typing', () => {
     expect(itemOf(undone(typed), 'flaps')).toBe('Flaps');
   });
 
+  test('a letter typed and deleted again is no change, so that undo takes back the one before', () => {
+    const before = edited(beginEditing(START), { kind: 'remove', id: 'oil' });
+    const item = (text: string) => ({ kind: 'change', id: 'flaps', to: { item: text } }) as const;
+    const typed = edited(edited(before, item('Flapss'), true), item('Flaps'), true);
+    expect(typed.document).toEqual(before.document);
+    expect(undone(typed).document).toEqual(START);
+    const after = edited(typed, item('Slats'), true);
+    expect(replayed(START, editsOf(after), after.made.length).document).toEqual(after.document);
+    expect(itemOf(undone(after), 'flaps')).toBe('Flaps');
+  });
+
+  test('the title of a list is taken back as it was typed, and apart from where it leads', () => {
+    const title = (editing: Editing, text: string) =>
+      edited(editing, { kind: 'change-list', id: 'go-around', to: { title: text } }, true);
+    const listOf = ({ document }: Editing) =>
+      document.lists.find((list) => list.id === 'go-around');
+    const typed = title(title(beginEditing(START), 'O'), 'Overshoot');
+    expect(typed.made).toHaveLength(1);
+    const led = edited(typed, { kind: 'change-list', id: 'go-around', to: { phases: ['climb'] } });
+    expect(listOf(led)).toMatchObject({ title: 'Overshoot', phases: ['climb'] });
+    expect(listOf(undone(led))).not.toHaveProperty('phases');
+    expect(listOf(undone(undone(led)))?.title).toBe('Go-around');
+  });
+
   test('what is typed after a pause, or in another step, is a change of its own', () => {
     const paused = type(settled(type(beginEditing(START), 'flaps', 'Slats')), 'flaps', 'Vanes');
     expect(itemOf(undone(paused), 'flaps')).toBe('Slats');
@@ -125,7 +149,7 @@ describe('typing', () => {
 
 describe('what means nothing changes nothing', () => {
   const editing = beginEditing(START);
-  test.each([
+  const nothing: readonly (readonly [string, Edit])[] = [
     ['a step that is not there', { kind: 'remove', id: 'no-such' }],
     ['to where it stands', { kind: 'move', id: 'flaps', to: { part: 'taxi', index: 0 } }],
     ['behind the end', { kind: 'move', id: 'flaps', to: { part: 'taxi', index: 3 } }],
@@ -136,7 +160,20 @@ describe('what means nothing changes nothing', () => {
     ['under a name that is taken', { kind: 'duplicate', id: 'flaps', as: 'oil' }],
     ['the same words', { kind: 'change', id: 'flaps', to: { item: 'Flaps' } }],
     ['the same name', { kind: 'rename', name: 'Invented' }],
-  ] as const)('%s', (_, edit) => {
+    ['a list that is not there', { kind: 'change-list', id: 'x', to: { title: 'Fire' } }],
+    ['the same title', { kind: 'change-list', id: 'go-around', to: { title: 'Go-around' } }],
+    [
+      'leading where it leads',
+      {
+        kind: 'change-list',
+        id: 'go-around',
+        // biome-ignore lint/suspicious/noThenProperty: an object under this name never makes a promise; only a function would.
+        to: { then: { phase: 'climb', reopen: ['climb', 'recovery'] } },
+      },
+    ],
+    ['nowhere in particular', { kind: 'change-list', id: 'go-around', to: { phases: undefined } }],
+  ];
+  test.each(nothing)('%s', (_, edit) => {
     expect(edited(editing, edit)).toBe(editing);
   });
 });
@@ -166,6 +203,17 @@ describe('what is wrong', () => {
         name: 'response',
         code: 'live-name-unknown',
       },
+    ]);
+  });
+
+  test('a list without a title is told by the list', () => {
+    const { document } = edited(beginEditing(START), {
+      kind: 'change-list',
+      id: 'go-around',
+      to: { title: ' ' },
+    });
+    expect(editFaults(document)).toEqual([
+      { step: null, part: 'list/go-around', name: 'title', code: 'text-missing' },
     ]);
   });
 

@@ -2,7 +2,7 @@
 
 import * as fc from 'fast-check';
 import { CONDITION_FACTS } from '../../../src/core/procedure/conditionFacts';
-import type { Edit, StepChange } from '../../../src/core/procedure/edit';
+import type { Edit, ListChange, StepChange } from '../../../src/core/procedure/edit';
 import type { PartId } from '../../../src/core/procedure/parts';
 import { PHASES } from '../../../src/core/procedure/phases';
 import type { Procedure, Step } from '../../../src/core/procedure/procedure';
@@ -102,7 +102,21 @@ export const stepChange: fc.Arbitrary<StepChange> = fc.oneof(
   fc.record({ until: fc.constantFrom('ramp', 'line-up', undefined) }),
 );
 
-/** A change of any kind. Ids of steps that are there, of steps that were added, and of none. */
+const phases = fc.uniqueArray(fc.constantFrom(...PHASES), { maxLength: 3 });
+
+/** A change of a list: its title, where it is looked for first, where it leads. */
+export const listChange: fc.Arbitrary<ListChange> = fc.oneof(
+  fc.record({ title: words }),
+  fc.record({ phases: fc.option(phases, { nil: undefined }) }),
+  fc
+    .oneof(
+      fc.constantFrom('return' as const, 'end' as const),
+      fc.record({ phase: fc.constantFrom(...PHASES), reopen: phases }),
+    )
+    .map((leads): ListChange => Object.fromEntries([['then', leads]])),
+);
+
+/** A change of any kind. Ids of steps and lists that are there, of steps that were added, and of none. */
 export function anyEdit(procedure: Procedure): fc.Arbitrary<Edit> {
   const there = [...procedure.phases, ...procedure.lists].flatMap(({ steps }) =>
     steps.map(({ id }) => id),
@@ -120,6 +134,11 @@ export function anyEdit(procedure: Procedure): fc.Arbitrary<Edit> {
     fc.record({ kind: fc.constant('duplicate' as const), id, as: added }),
     fc.record({ kind: fc.constant('change' as const), id, to: stepChange }),
     fc.record({ kind: fc.constant('rename' as const), name: words }),
+    fc.record({
+      kind: fc.constant('change-list' as const),
+      id: fc.constantFrom('gear-unsafe', 'go-around', 'no-such'),
+      to: listChange,
+    }),
     fc.constant({ kind: 'replace' as const, by: procedure }),
   );
 }

@@ -1,8 +1,15 @@
 /** What the sorties kept say of a pilot's habits. */
 
+import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { habitsIn, habitsOf, procedureFlown } from '../../../src/core/procedure/memory';
-import { OPEN, OPEN_LIST, tick, written } from '../sortie/recorder';
+import {
+  habitsIn,
+  habitsOf,
+  procedureFlown,
+  sortiesTogether,
+} from '../../../src/core/procedure/memory';
+import type { Entry } from '../../../src/core/sortie/entry';
+import { anyRecord, OPEN, OPEN_LIST, tick, written } from '../sortie/recorder';
 import { Pilot, SMALL } from './invented';
 
 const kinds = (pilot: Pilot) => Object.fromEntries(habitsOf(pilot.entries, SMALL).otherwise);
@@ -62,6 +69,56 @@ test('done again for another runway is not done late, and neither is a second ta
 test('which procedure was flown is told by its opening, not by that of a list', () => {
   expect(procedureFlown(written(OPEN_LIST, OPEN))).toBe('hash-p');
   expect(procedureFlown(written(tick('done', 'pins')))).toBeNull();
+  const [first, second] = written(OPEN, { ...OPEN, procedure: 'hash-later' });
+  expect(procedureFlown([second, first] as Entry[])).toBe('hash-p');
+});
+
+const hoursLater = (hours: number, entries: readonly Entry[]): readonly Entry[] =>
+  entries.map((entry) => {
+    const wallMs = entry.at.wallMs + hours * 3_600_000;
+    return { ...entry, at: { ...entry.at, wallMs } };
+  });
+
+test('the sortie begun last comes first, whatever the devices numbered', () => {
+  const noon = written(OPEN);
+  const here = new Map([
+    ['noon', noon],
+    ['evening', hoursLater(6, noon)],
+  ]);
+  const brought = new Map([
+    ['afternoon', hoursLater(3, noon).map((entry) => ({ ...entry, seq: 9000 }))],
+    ['night', hoursLater(9, noon).map((entry) => ({ ...entry, seq: -9000 }))],
+  ]);
+  const inOrder = ['night', 'evening', 'afternoon', 'noon'];
+  expect([...sortiesTogether(here, brought).keys()]).toEqual(inOrder);
+  expect([...sortiesTogether(brought, here).keys()]).toEqual(inOrder);
+});
+
+test('a note written today into a sortie of long ago does not make it the last', () => {
+  const old = new Map([['old', written(OPEN, tick('held', 'pins'))]]);
+  const last = new Map([['last', hoursLater(48, written(OPEN))]]);
+  const note = new Map([['old', hoursLater(96, written({ kind: 'noted', text: 'gusts' }))]]);
+  const together = sortiesTogether(note, last, old);
+  expect([...together.keys()]).toEqual(['last', 'old']);
+  expect(together.get('old')).toHaveLength(3);
+});
+
+test('however the entries of a sortie lie about, here, brought or both, they tell the same habits once', () => {
+  const where = fc.constantFrom('here', 'brought', 'both');
+  fc.assert(
+    fc.property(anyRecord, fc.infiniteStream(where), (entries, places) => {
+      const marked = entries.map((entry) => ({ entry, place: places.next().value }));
+      const not = (place: string) =>
+        new Map([['one', marked.filter((one) => one.place !== place).map(({ entry }) => entry)]]);
+      const [here, brought] = [not('brought'), not('here')];
+      const together = sortiesTogether(here, brought, brought);
+      expect([...together.keys()]).toEqual(['one']);
+      const told = together.get('one') ?? [];
+      expect(habitsOf(told, SMALL)).toEqual(habitsOf(entries, SMALL));
+      expect(procedureFlown(told)).toBe(procedureFlown(entries));
+    }),
+    { numRuns: 300 },
+  );
 });
 
 const sortie = (otherwise: Record<string, 'held' | 'late'>, ...handled: readonly string[]) => ({

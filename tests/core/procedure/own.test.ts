@@ -2,13 +2,14 @@
 
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Edit } from '../../../src/core/procedure/edit';
+import type { Edit, ListChange } from '../../../src/core/procedure/edit';
 import { beginEditing, type Editing, edited } from '../../../src/core/procedure/editing';
 import { movedSteps, ownDifference } from '../../../src/core/procedure/ownDifference';
 import { mergeOwn } from '../../../src/core/procedure/ownMerge';
 import { findStep, partsOf, withAllPhases } from '../../../src/core/procedure/parts';
-import type { Procedure } from '../../../src/core/procedure/procedure';
-import { anyEdit, stepChange, WRITTEN } from './edits';
+import type { AbnormalList, Procedure } from '../../../src/core/procedure/procedure';
+import { isSame } from '../../../src/core/procedure/same';
+import { anyEdit, listChange, stepChange, WRITTEN } from './edits';
 
 const BASE = withAllPhases(WRITTEN);
 
@@ -16,6 +17,10 @@ const versionWith = (edits: readonly Edit[], from: Procedure = BASE): Procedure 
   edits.reduce<Editing>((editing, edit) => edited(editing, edit), beginEditing(from)).document;
 
 const versions = fc.array(anyEdit(BASE), { maxLength: 20 }).map((edits) => versionWith(edits));
+
+const listEdit = (id: string, to: ListChange): Edit => ({ kind: 'change-list', id, to });
+
+const leading = (to: AbnormalList['then']): ListChange => Object.fromEntries([['then', to]]);
 
 const idsIn = (procedure: Procedure, part: string) =>
   partsOf(procedure)
@@ -27,7 +32,7 @@ describe('what is one’s own', () => {
     fc.assert(
       fc.property(versions, (own) => {
         expect(ownDifference(own, own)).toEqual([]);
-        const isOther = JSON.stringify(partsOf(own)) !== JSON.stringify(partsOf(BASE));
+        const isOther = !isSame([own.phases, own.lists], [BASE.phases, BASE.lists]);
         expect(ownDifference(BASE, own).length > 0).toBe(isOther);
       }),
     );
@@ -57,6 +62,18 @@ describe('what is one’s own', () => {
       },
       { part: 'taxi', added: ['own-1'], removed: [], moved: ['brief from ramp'], reworded: [] },
     ]);
+  });
+
+  test('a list that has another title and leads elsewhere is told by what it was and is', () => {
+    const own = versionWith([
+      listEdit('go-around', { title: 'Overshoot' }),
+      listEdit('go-around', leading('end')),
+    ]);
+    const [one, ...others] = ownDifference(BASE, own);
+    expect(others).toEqual([]);
+    expect(one).toMatchObject({ part: 'list/go-around', added: [], moved: [], reworded: [] });
+    expect(one?.list?.before).toMatchObject({ title: 'Go-around' });
+    expect(one?.list?.after).toMatchObject({ title: 'Overshoot', ...leading('end') });
   });
 
   test('of steps in another order as few as will do are told as moved', () => {
@@ -187,6 +204,53 @@ describe('following the original', () => {
     expect(findStep(mergeOwn(three).document, 'flaps')).toBeNull();
     const taken = mergeOwn(three, new Map([['flaps', 'theirs']]));
     expect(findStep(taken.document, 'flaps')?.step.response).toBe('20°');
+  });
+
+  describe('a list', () => {
+    const goAround = ({ lists }: Procedure) => lists.find(({ id }) => id === 'go-around');
+
+    test('that I titled and the original led elsewhere has both, without a conflict', () => {
+      const mine = versionWith([listEdit('go-around', { title: 'Overshoot' })]);
+      const theirs = versionWith([
+        listEdit('go-around', leading('end')),
+        listEdit('go-around', { phases: ['recovery'] }),
+      ]);
+      const { document, listConflicts } = mergeOwn({ base: BASE, mine, theirs });
+      expect(listConflicts).toEqual([]);
+      expect(goAround(document)).toMatchObject({
+        title: 'Overshoot',
+        phases: ['recovery'],
+        ...leading('end'),
+      });
+    });
+
+    test('that both led elsewhere is a conflict, and leads where the pilot says', () => {
+      const mine = versionWith([
+        listEdit('go-around', leading('return')),
+        listEdit('go-around', { title: 'Overshoot' }),
+      ]);
+      const theirs = versionWith([listEdit('go-around', leading('end'))]);
+      const three = { base: BASE, mine, theirs };
+      const { document, listConflicts } = mergeOwn(three);
+      expect(listConflicts.map(({ id }) => id)).toEqual(['go-around']);
+      expect(goAround(document)).toMatchObject({ title: 'Overshoot', ...leading('return') });
+      const taken = mergeOwn(three, new Map([['list/go-around', 'theirs']]));
+      expect(goAround(taken.document)).toMatchObject({ title: 'Overshoot', ...leading('end') });
+    });
+
+    test('is never in conflict with what was changed alike, or by one side alone', () => {
+      fc.assert(
+        fc.property(listChange, listChange, fc.boolean(), (a, b, alike) => {
+          const mine = versionWith([listEdit('go-around', a)]);
+          const theirs = versionWith([
+            listEdit(alike ? 'go-around' : 'gear-unsafe', alike ? a : b),
+          ]);
+          const merged = mergeOwn({ base: BASE, mine, theirs });
+          expect(merged.listConflicts).toEqual([]);
+          expect(goAround(merged.document)).toEqual(goAround(mine));
+        }),
+      );
+    });
   });
 
   test('a step that the original added comes behind the one it was added behind', () => {
