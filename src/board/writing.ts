@@ -1,6 +1,6 @@
 /** Writing one's own version of a procedure: the edit, its undo, and what is kept of it. */
 
-import { computed, signal } from '@preact/signals';
+import { computed, type ReadonlySignal, signal } from '@preact/signals';
 import {
   beginEditing,
   type ChosenSides,
@@ -67,8 +67,43 @@ const open = () => (writing.value === 'failed' ? null : writing.value);
 /** The procedure as it stands in the edit. */
 export const written = computed(() => open()?.editing.document ?? null);
 
-/** What keeps it from being kept; the same list for as long as the same is wrong, so that no key draws all rows. */
-export const faults = steady(() => (written.value === null ? [] : editFaults(written.value)));
+/** Whether it is there to be written. */
+export const stage = computed(() => {
+  const now = writing.value;
+  return now === null ? 'opening' : now === 'failed' ? 'failed' : 'open';
+});
+
+/** Whether there is a change to take back. */
+export const canUndo = computed(() => (open()?.editing.made.length ?? 0) > 0);
+
+/** Whether there is one to make again. */
+export const canRedo = computed(() => (open()?.editing.undone.length ?? 0) > 0);
+
+const rested = signal<Procedure | null>(null);
+
+/**
+ * The procedure as it stood when typing last paused: what stands around the text that is typed in
+ * follows by words, not by letters.
+ */
+export const atRest: ReadonlySignal<Procedure | null> = rested;
+
+/** No letter has come for so long, ms. */
+const PAUSE_MS = 150;
+
+let isTyping = false;
+let pause: ReturnType<typeof setTimeout> | undefined;
+
+written.subscribe((document) => {
+  const rest = () => {
+    rested.value = document;
+  };
+  clearTimeout(pause);
+  if (isTyping) pause = setTimeout(rest, PAUSE_MS);
+  else rest();
+});
+
+/** What keeps it from being kept; the same list for as long as the same is wrong, so that nothing is drawn for it. */
+export const faults = steady(() => (atRest.value === null ? [] : editFaults(atRest.value)));
 
 /** Whether something was written that is not kept. */
 export const isUnkept = computed(() => {
@@ -194,8 +229,8 @@ function set(change: (editing: Editing) => Editing): void {
   if (editing.document !== now.editing.document) keepUnkept();
 }
 
-/** So long after a key what was typed is stored, ms: out of the way of the frame that shows it. */
-const STORE_AFTER_MS = 50;
+/** What is typed is stored at most so long after it was, ms: a word at a time, not each letter. */
+const STORE_AFTER_MS = 300;
 
 let waiting: ReturnType<typeof setTimeout> | undefined;
 
@@ -227,7 +262,11 @@ function storeUnkept(): Promise<void> {
 }
 
 /** Makes a change; while `typing`, it is one with the last where that is of the same text. */
-export const edit = (made: Edit, typing = false): void => set((now) => edited(now, made, typing));
+export function edit(made: Edit, typing = false): void {
+  isTyping = typing;
+  set((now) => edited(now, made, typing));
+  isTyping = false;
+}
 
 /** What is typed next is a change of its own. */
 export const settle = (): void => set(settled);

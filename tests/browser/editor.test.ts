@@ -348,10 +348,10 @@ describe('pickers', () => {
     await beginWriting(page);
     await openStep(page, 'Trim');
     await responseEntry(page).fill('by {gearKts}');
-    expect(await read(sheet(page))).toContain('There is no live number of that name');
+    await expect.poll(() => read(sheet(page))).toContain('There is no live number of that name');
     expect(await key(page, 'Keep it').isEnabled()).toBe(false);
     await responseEntry(page).fill('by {gearKt}');
-    expect(await key(page, 'Keep it').isEnabled()).toBe(true);
+    await expect.poll(() => key(page, 'Keep it').isEnabled()).toBe(true);
   });
 });
 

@@ -1,9 +1,12 @@
 /** Write: one's own version of a procedure, made from the original, which stays. */
 
+import { useSignalEffect } from '@preact/signals';
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { OwnVersion } from '../../board/ownDocuments';
 import {
+  canRedo,
+  canUndo,
   faults,
   goOnFromOther,
   isUnkept,
@@ -12,9 +15,8 @@ import {
   openWriting,
   overtaken,
   settle,
+  stage,
   takenIn,
-  writing,
-  written,
 } from '../../board/writing';
 import { type EditFault, type Hash, listIn } from '../../core';
 import { Choice } from '../../parts/choice/Choice';
@@ -58,9 +60,9 @@ export function Editor({ hash, onClose }: EditorProps): JSX.Element {
   }, [hash]);
   return (
     <Sheet title={words.title} close={words.close} size="page" onClose={onClose}>
-      {writing.value === 'failed' && <p>{words.failed}</p>}
-      {writing.value === null && <p>{words.loading}</p>}
-      {written.value !== null && <Open />}
+      {stage.value === 'failed' && <p>{words.failed}</p>}
+      {stage.value === 'opening' && <p>{words.loading}</p>}
+      {stage.value === 'open' && <Open />}
     </Sheet>
   );
 }
@@ -98,7 +100,7 @@ function Steps() {
   const list = openList.value;
   const isOpen = id !== null || list !== null;
   // Another version may stand here now, without what was open.
-  useEffect(closeGone, [written.value]);
+  useSignalEffect(closeGone);
   return (
     <div class={styles.pair}>
       <div class={`${styles.list} ${isOpen ? styles.away : ''}`}>
@@ -125,10 +127,7 @@ function undoKeys(event: KeyboardEvent): void {
 
 /** Undo, redo and keep, and what stands between the edit and being kept. */
 function Bar() {
-  const now = writing.value;
   const [kept, setKept] = useState<Kept | null>(null);
-  if (now === null || now === 'failed') return null;
-  const { made, undone } = now.editing;
   const first = faults.value[0];
   const other = overtaken.value;
   const isRight = isUnkept.value && first === undefined;
@@ -141,10 +140,10 @@ function Bar() {
   return (
     <div class={styles.bar}>
       <div class={styles.keys}>
-        <Key disabled={made.length === 0} onPress={takeBack}>
+        <Key disabled={!canUndo.value} onPress={takeBack}>
           {words.undo}
         </Key>
-        <Key disabled={undone.length === 0} onPress={makeAgain}>
+        <Key disabled={!canRedo.value} onPress={makeAgain}>
           {words.redo}
         </Key>
         <Key

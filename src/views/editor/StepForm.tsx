@@ -1,5 +1,6 @@
 /** One step, to be changed: its words, its kind and what belongs to it, when it applies. */
 
+import { useComputed } from '@preact/signals';
 import type { JSX } from 'preact';
 import { useMemo } from 'preact/hooks';
 import { edit, faults, settle, written } from '../../board/writing';
@@ -38,19 +39,7 @@ export function StepForm({ id }: { id: StepId }): JSX.Element | null {
   const wrong = faults.value.filter((fault) => fault.step === id);
   return (
     <>
-      <div class={styles.keys}>
-        <Key className={styles.toList} onPress={backToList}>
-          {words.back}
-        </Key>
-        <Key disabled={placeBeside(id, -1) === null} onPress={() => moveBy(id, -1)}>
-          {words.up}
-        </Key>
-        <Key disabled={placeBeside(id, 1) === null} onPress={() => moveBy(id, 1)}>
-          {words.down}
-        </Key>
-        <Key onPress={() => duplicateStep(id)}>{words.duplicate}</Key>
-        <Key onPress={() => removeStep(id)}>{words.remove}</Key>
-      </div>
+      <Keys id={id} />
       <FormHead name={words.openStep(step.item)} />
       <Preview step={step} options={procedure.options} />
       {wrong.map(({ name, code }) => (
@@ -59,18 +48,48 @@ export function StepForm({ id }: { id: StepId }): JSX.Element | null {
         </p>
       ))}
       <Texts step={step} />
-      <Part title={words.kind}>
-        <Choice
-          label={words.kind}
-          options={KINDS.map((value) => ({ value, name: words.kinds[value] }))}
-          chosen={step.kind}
-          onChoose={(kind) => change(step, { kind, ...withoutOthers(kind) })}
-        />
-        <p class={styles.hint}>{words.kindHints[step.kind]}</p>
-        <OfKind step={step} />
-      </Part>
       <Rest placed={placed} procedure={procedure} />
     </>
+  );
+}
+
+/** What is done with the step as a whole. */
+function Keys({ id }: { id: StepId }) {
+  const canGo = useComputed(() => placeBeside(id, -1) !== null).value;
+  const canCome = useComputed(() => placeBeside(id, 1) !== null).value;
+  return useMemo(
+    () => (
+      <div class={styles.keys}>
+        <Key className={styles.toList} onPress={backToList}>
+          {words.back}
+        </Key>
+        <Key disabled={!canGo} onPress={() => moveBy(id, -1)}>
+          {words.up}
+        </Key>
+        <Key disabled={!canCome} onPress={() => moveBy(id, 1)}>
+          {words.down}
+        </Key>
+        <Key onPress={() => duplicateStep(id)}>{words.duplicate}</Key>
+        <Key onPress={() => removeStep(id)}>{words.remove}</Key>
+      </div>
+    ),
+    [id, canGo, canCome],
+  );
+}
+
+/** What kind of step it is, and what belongs to that. */
+function Kind({ step }: { step: Step }) {
+  return (
+    <Part title={words.kind}>
+      <Choice
+        label={words.kind}
+        options={KINDS.map((value) => ({ value, name: words.kinds[value] }))}
+        chosen={step.kind}
+        onChoose={(kind) => change(step, { kind, ...withoutOthers(kind) })}
+      />
+      <p class={styles.hint}>{words.kindHints[step.kind]}</p>
+      <OfKind step={step} />
+    </Part>
   );
 }
 
@@ -174,7 +193,8 @@ const liveName = (name: LiveName): string => words.live[name];
 function Rest({ placed, procedure }: { placed: PlacedStep; procedure: Procedure }) {
   const { step, part } = placed;
   const { options, lists } = procedure;
-  const { id, when, until, tiedTo, needs } = step;
+  const { id, kind, expectS, gate, gateFt, critical, when, until, tiedTo, needs } = step;
+  const ofKind = useMemo(() => <Kind step={step} />, [id, kind, expectS, gate, gateFt, critical]);
   const asked = useMemo(() => <When id={id} when={when} options={options} />, [id, when, options]);
   const where = useMemo(
     () => <Where placed={placed} procedure={procedure} />,
@@ -182,6 +202,7 @@ function Rest({ placed, procedure }: { placed: PlacedStep; procedure: Procedure 
   );
   return (
     <>
+      {ofKind}
       {asked}
       {where}
     </>

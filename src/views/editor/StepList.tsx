@@ -1,8 +1,9 @@
 /** All steps of the procedure, part by part: to be opened, moved and added to. */
 
+import { useComputed } from '@preact/signals';
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef } from 'preact/hooks';
-import { edit, faults, settle, written } from '../../board/writing';
+import { atRest, edit, faults, settle, written } from '../../board/writing';
 import {
   type AbnormalList,
   listIn,
@@ -24,7 +25,7 @@ import { words } from './words.en';
 /** The list. A part is drawn anew only when it changes: a key press in one step costs no other part. */
 export function StepList(): JSX.Element {
   const root = useRef<HTMLDivElement>(null);
-  const procedure = written.value;
+  const procedure = atRest.value;
   const back = returnTo.value;
   useEffect(() => {
     if (back === null) return;
@@ -37,17 +38,7 @@ export function StepList(): JSX.Element {
   }, [back]);
   return (
     <div ref={root}>
-      <label class={styles.name}>
-        {words.name}
-        <input
-          class={styles.input}
-          maxLength={80}
-          lang={writtenLang()}
-          value={procedure?.name ?? ''}
-          onInput={(event) => edit({ kind: 'rename', name: event.currentTarget.value }, true)}
-          onBlur={settle}
-        />
-      </label>
+      <Name />
       {procedure !== null &&
         partsOf(procedure).map(({ part, steps }) => (
           <Part
@@ -59,6 +50,23 @@ export function StepList(): JSX.Element {
           />
         ))}
     </div>
+  );
+}
+
+/** What the procedure is called. */
+function Name() {
+  return (
+    <label class={styles.name}>
+      {words.name}
+      <input
+        class={styles.input}
+        maxLength={80}
+        lang={writtenLang()}
+        value={written.value?.name ?? ''}
+        onInput={(event) => edit({ kind: 'rename', name: event.currentTarget.value }, true)}
+        onBlur={settle}
+      />
+    </label>
   );
 }
 
@@ -152,7 +160,8 @@ const STEP_BY: Readonly<Record<string, -1 | 1>> = { ArrowUp: -1, ArrowDown: 1 };
 function Row({ step, part, index, options }: RowProps) {
   const { id } = step;
   const item = textNow(step.item);
-  const fault = faults.value.find((one) => one.step === id);
+  // Its own alone: one in another row draws nothing here.
+  const fault = useComputed(() => faults.value.find((one) => one.step === id)?.code ?? null).value;
   const move = (event: KeyboardEvent, at: 'handle' | 'row') => {
     const by = STEP_BY[event.key];
     // The handle moves with the arrows alone; elsewhere they scroll, and move with Alt.
@@ -183,7 +192,7 @@ function Row({ step, part, index, options }: RowProps) {
           <b>{item}:</b> <Filled text={step.response} />
         </span>
         <span class={styles.about}>{aboutStep(step, options)}</span>
-        {fault !== undefined && <span class={styles.bad}>{words.faults[fault.code]}</span>}
+        {fault !== null && <span class={styles.bad}>{words.faults[fault]}</span>}
       </button>
     </li>
   );

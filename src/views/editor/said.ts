@@ -1,5 +1,6 @@
 /** A procedure in words: its parts, its conditions, its live numbers under the facts of the moment. */
 
+import { computed } from '@preact/signals';
 import { enteredWind, wind } from '../../board/board';
 import { steps } from '../../board/flight';
 import { langOf } from '../../board/language';
@@ -18,17 +19,20 @@ import { direction, whole } from '../../parts/format';
 import { filledPieces, liveValue } from '../../parts/live';
 import { words } from './words.en';
 
-/** A part by its name: that of its phase, or its list's title. */
-export function partName(part: PartId, procedure: Procedure | null = written.value): string {
+/** A part by its name: that of its phase, or its list's title. Whoever shows it draws it anew when a title changes. */
+export function partName(part: PartId, procedure: Procedure | null = written.peek()): string {
   const phase = PHASES.find((name) => name === part);
   if (phase !== undefined) return words.phases[phase];
   const list = listIn(part);
   return procedure?.lists.find(({ id }) => id === list)?.title ?? list ?? '';
 }
 
+const lang = computed(() =>
+  written.value === null ? undefined : langOf(languageOf(written.value)),
+);
+
 /** What `lang` has to say of the texts of the procedure that is written. */
-export const writtenLang = (): string | undefined =>
-  written.value === null ? undefined : langOf(languageOf(written.value));
+export const writtenLang = (): string | undefined => lang.value;
 
 /** A live number as it is just now; a dash where it is not known. */
 export function liveNow(name: LiveName): string {
