@@ -3,7 +3,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { aircraft } from '../../board/documents';
-import { langOf } from '../../board/language';
+import { langOf, shownText } from '../../board/language';
 import { openLog } from '../../board/log';
 import {
   type AgainstOwn,
@@ -62,7 +62,8 @@ export function IncomingSheet({ from, onClose }: IncomingSheetProps): JSX.Elemen
 function IncomingDocument({ incoming }: { incoming: Extract<Incoming, { kind: 'document' }> }) {
   const [isAdded, setAdded] = useState(false);
   const { document, against, steps } = incoming;
-  const { name, about } = document.content;
+  const { name } = document.content;
+  const about = shownText(document.content, document.content.about);
   const lang = 'phases' in document.content ? langOf(languageOf(document.content)) : undefined;
   const kind = words.kinds[document.kind] ?? '';
   const flown = 'phases' in document.content ? document.content.aircraft : null;
@@ -70,7 +71,7 @@ function IncomingDocument({ incoming }: { incoming: Extract<Incoming, { kind: 'd
   return (
     <>
       <h3 class={styles.name}>{marked(lang, (itself) => words.document(kind, itself), name)}</h3>
-      <p lang={lang}>{about}</p>
+      <p lang={about.lang}>{about.text}</p>
       {steps !== null && <p>{words.steps(steps)}</p>}
       {isMissing && <p>{words.noAircraft(flown)}</p>}
       <Against against={against} />
@@ -87,7 +88,7 @@ function IncomingDocument({ incoming }: { incoming: Extract<Incoming, { kind: 'd
           </Key>
         </div>
       )}
-      <p role="status">{isAdded && words.wasAdded(name)}</p>
+      <p role="status">{isAdded && marked(lang, words.wasAdded, name)}</p>
     </>
   );
 }
