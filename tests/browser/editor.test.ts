@@ -311,7 +311,7 @@ describe('an original that changed', () => {
     await key(page, 'See what changed').click();
     expect(await read(sheet(page))).toContain('One step was changed by both.');
     await sheet(page)
-      .getByRole('group', { name: 'Trim' })
+      .getByRole('region', { name: 'Trim' })
       .getByRole('button', { name: 'Original' })
       .click();
     await key(page, 'Follow the original').click();
@@ -348,6 +348,10 @@ test('every text fits, every key is large enough, and axe has nothing to say', {
           if (Math.min(wide, high) + 1 < 44) found.push(`${where}: ${name} ${wide} x ${high}`);
       }
     }
+    // From its top: further down a row may stand half under what stays in sight, by a hair too small.
+    await sheet(page).evaluate((one) => {
+      for (const part of one.querySelectorAll('*')) part.scrollTop = 0;
+    });
     found.push(...(await objections(page)).map((objection) => `${scene}, ${objection}`));
   };
   await look('the list');

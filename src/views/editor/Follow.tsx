@@ -1,14 +1,15 @@
 /** The original changed: what it brought, what both changed, and following it. */
 
-import type { JSX } from 'preact';
-import { useState } from 'preact/hooks';
+import type { ComponentChildren, JSX } from 'preact';
+import { useId, useState } from 'preact/hooks';
 import { follow, following, news, written } from '../../board/writing';
 import { type Conflict, ownDifference, type PlacedStep, type Side, type StepId } from '../../core';
 import { Choice } from '../../parts/choice/Choice';
 import { Key } from '../../parts/key/Key';
+import { markedText } from '../../parts/marked';
 import { fullTextOf, PartDifferences } from './Differences';
 import styles from './Editor.module.css';
-import { partName } from './said';
+import { partLang, partName, writtenLang } from './said';
 import { said } from './state';
 import { words } from './words.en';
 
@@ -78,14 +79,19 @@ interface BothProps {
 function Both({ conflict, side, onChoose }: BothProps) {
   const { base, mine, theirs } = conflict;
   const item = (mine ?? theirs ?? base)?.step.item ?? '';
+  const id = useId();
   return (
-    <section class={styles.conflict} aria-label={item}>
-      <p class={side === 'mine' ? styles.is : styles.was}>{`${words.mine}: ${placedText(mine)}`}</p>
+    <section class={styles.conflict} aria-labelledby={id}>
+      <h4 id={id} class="spoken" lang={writtenLang()}>
+        {item}
+      </h4>
+      <p class={side === 'mine' ? styles.is : styles.was}>
+        {words.mine}: {placedText(mine)}
+      </p>
       <p class={side === 'theirs' ? styles.is : styles.was}>
-        {`${words.theirStep}: ${placedText(theirs)}`}
+        {words.theirStep}: {placedText(theirs)}
       </p>
       <Choice
-        label={item}
         options={[
           { value: 'mine', name: words.mine },
           { value: 'theirs', name: words.theirStep },
@@ -97,8 +103,13 @@ function Both({ conflict, side, onChoose }: BothProps) {
   );
 }
 
-function placedText(placed: PlacedStep | null): string {
+function placedText(placed: PlacedStep | null): ComponentChildren {
   const procedure = written.value;
   if (placed === null || procedure === null) return words.gone;
-  return words.inPart(fullTextOf(placed.step, procedure), partName(placed.part));
+  return (
+    <>
+      {fullTextOf(placed.step, procedure).drawn} (
+      {markedText(partLang(placed.part), partName(placed.part))})
+    </>
+  );
 }

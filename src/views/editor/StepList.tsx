@@ -6,9 +6,18 @@ import { edit, faults, settle, written } from '../../board/writing';
 import { type PartId, type Procedure, partsOf, type Step, type StepId } from '../../core';
 import { Key } from '../../parts/key/Key';
 import { filledPieces } from '../../parts/live';
+import { marked, seenAndSaid, type Worded, worded } from '../../parts/marked';
 import { beginDrag, dragged } from './drag';
 import styles from './Editor.module.css';
-import { conditionSaid, liveNow, partName, textNow, writtenLang } from './said';
+import {
+  conditionSaid,
+  liveNow,
+  partLang,
+  partName,
+  textNow,
+  withOptions,
+  writtenLang,
+} from './said';
 import { addStep, moveBy, open, openStep, returnTo } from './state';
 import { words } from './words.en';
 
@@ -56,15 +65,17 @@ function Part({ part, steps, options }: PartProps) {
   return useMemo(
     () => (
       <section class={styles.part}>
-        <h3 class={styles.partName}>{words.part(partName(part), steps.length)}</h3>
+        <h3 class={styles.partName}>
+          {marked(partLang(part), (name) => words.part(name, steps.length), partName(part))}
+        </h3>
         <ol data-part={part} class={styles.rows}>
           {steps.map((step, index) => (
             <Slot key={step.id} step={step} part={part} index={index} options={options} />
           ))}
           <End part={part} count={steps.length} />
         </ol>
-        <Key label={words.addTo(partName(part))} onPress={() => addStep(part)}>
-          {words.addStep}
+        <Key onPress={() => addStep(part)}>
+          {seenAndSaid(words.addStep, marked(partLang(part), words.addTo, partName(part)))}
         </Key>
       </section>
     ),
@@ -141,7 +152,7 @@ function Row({ step, part, index, options }: RowProps) {
         <span class={styles.line} lang={writtenLang()}>
           <b>{item}:</b> <Filled text={step.response} />
         </span>
-        <span class={styles.about}>{aboutStep(step, options)}</span>
+        <span class={styles.about}>{aboutStep(step, options).drawn}</span>
         {fault !== undefined && <span class={styles.bad}>{words.faults[fault.code]}</span>}
       </button>
     </li>
@@ -161,10 +172,10 @@ function Handle({ id, item, onKeyDown }: HandleProps) {
       type="button"
       class={styles.handle}
       data-at="handle"
-      aria-label={words.drag(item)}
       onPointerDown={(event) => beginDrag(event, id)}
       onKeyDown={onKeyDown}
     >
+      <span class="spoken">{marked(writtenLang(), words.drag, item)}</span>
       <svg viewBox="0 0 16 24" class={styles.grip} aria-hidden="true">
         <path d="M2 7H14M2 12H14M2 17H14" />
       </svg>
@@ -184,11 +195,14 @@ export function Filled({ text }: { text: string }): JSX.Element {
 }
 
 /** Its kind, and what else is to be known of it, on one line. */
-export function aboutStep(step: Step, options: Procedure['options']): string {
-  return [
-    words.kinds[step.kind],
-    ...(step.critical ? [words.critical] : []),
-    ...(step.expectS === undefined ? [] : [words.expect(String(step.expectS))]),
-    ...(step.when === undefined ? [] : [words.when(conditionSaid(step.when, options))]),
+export function aboutStep(step: Step, options: Procedure['options']): Worded {
+  const { kind, critical, expectS, when } = step;
+  const about = [
+    words.kinds[kind],
+    ...(critical ? [words.critical] : []),
+    ...(expectS === undefined ? [] : [words.expect(String(expectS))]),
   ].join(', ');
+  return when === undefined
+    ? worded(undefined, () => about)
+    : withOptions(options, (named) => `${about}, ${words.when(conditionSaid(when, named))}`);
 }
