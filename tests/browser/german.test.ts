@@ -4,6 +4,7 @@ import type { Page } from 'playwright-core';
 import harrow from '../../airfields-demo/fields/XHAR.json';
 import { words as caution } from '../../src/shell/words.de';
 import { words as card } from '../../src/views/card/words.de';
+import { words as fieldEditor } from '../../src/views/fieldEditor/words.de';
 import { words as device } from '../../src/views/sortie/deviceWords.de';
 import { words as documents } from '../../src/views/sortie/documentWords.de';
 import { words as incoming } from '../../src/views/sortie/incomingWords.de';
@@ -255,6 +256,26 @@ describe('what stands on a German page in English', () => {
       'runway two three right',
     );
   });
+});
+
+test('a field that is drawn says it is described in German, and what it begins with on the radio is English', async ({
+  open,
+}) => {
+  const page = await open('tablet', GERMAN);
+  await key(page, caution.caution.understood).click();
+  await sortieKey(page).click();
+  await key(page, sortie.drawField).click();
+  const drawing = page.getByRole('dialog', { name: fieldEditor.draw });
+  const language = drawing.getByRole('group', { name: fieldEditor.language });
+  await language.waitFor();
+  const german = language.getByRole('button', { name: 'Deutsch' });
+  expect(await german.getAttribute('aria-pressed')).toBe('true');
+  const about = drawing.getByLabel(fieldEditor.about);
+  expect(await about.getAttribute('lang')).toBeNull();
+  await key(page, fieldEditor.addRadio).click();
+  expect(await drawing.getByLabel(fieldEditor.radioName).inputValue()).toBe('Radio');
+  await language.getByRole('button', { name: 'Englisch' }).click();
+  await expect.poll(() => about.getAttribute('lang')).toBe('en');
 });
 
 test('the keys of every step and moment of a sortie hold their words, on the smallest phones', {
