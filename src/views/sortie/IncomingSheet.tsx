@@ -74,7 +74,7 @@ function IncomingDocument({ incoming }: { incoming: Extract<Incoming, { kind: 'd
       <p lang={about.lang}>{about.text}</p>
       {steps !== null && <p>{words.steps(steps)}</p>}
       {isMissing && <p>{words.noAircraft(flown)}</p>}
-      <Against against={against} />
+      <Against against={against} lang={lang} />
       {against.kind !== 'same' && !isAdded && (
         <div>
           <Key
@@ -96,14 +96,23 @@ function IncomingDocument({ incoming }: { incoming: Extract<Incoming, { kind: 'd
 /** So many steps are named of each kind of difference. */
 const NAMED = 12;
 
-function Listed({ title, lines }: { title: string; lines: readonly string[] }) {
+interface ListedProps {
+  readonly title: string;
+  readonly lines: readonly string[];
+  /** What `lang` has to say of the lines. */
+  readonly lang: string | undefined;
+}
+
+function Listed({ title, lines, lang }: ListedProps) {
   if (lines.length === 0) return null;
   return (
     <>
       <h4>{title}</h4>
       <ul class={styles.differences}>
         {lines.slice(0, NAMED).map((line, index) => (
-          <li key={index}>{line}</li>
+          <li key={index} lang={lang}>
+            {line}
+          </li>
         ))}
         {lines.length > NAMED && <li>{words.andMore(lines.length - NAMED)}</li>}
       </ul>
@@ -111,7 +120,7 @@ function Listed({ title, lines }: { title: string; lines: readonly string[] }) {
   );
 }
 
-function Against({ against }: { against: AgainstOwn }) {
+function Against({ against, lang }: { against: AgainstOwn; lang: string | undefined }) {
   if (against.kind === 'same') return <p>{words.same}</p>;
   if (against.kind === 'new') return <p>{words.fresh}</p>;
   const { name, steps, parts } = against;
@@ -120,13 +129,22 @@ function Against({ against }: { against: AgainstOwn }) {
   const others = parts.filter((part) => steps === null || (part !== 'phases' && part !== 'lists'));
   return (
     <>
-      <p>{words.other(name)}</p>
+      <p>{marked(lang, words.other, name)}</p>
       {steps !== null && (
         <>
-          <Listed title={words.added(steps.added.length)} lines={steps.added.map(lineOf)} />
-          <Listed title={words.removed(steps.removed.length)} lines={steps.removed.map(lineOf)} />
+          <Listed
+            title={words.added(steps.added.length)}
+            lines={steps.added.map(lineOf)}
+            lang={lang}
+          />
+          <Listed
+            title={words.removed(steps.removed.length)}
+            lines={steps.removed.map(lineOf)}
+            lang={lang}
+          />
           <Listed
             title={words.changed(steps.changed.length)}
+            lang={lang}
             lines={steps.changed.map(({ before, after }) =>
               words.became(lineOf(before), lineOf(after)),
             )}
@@ -134,7 +152,9 @@ function Against({ against }: { against: AgainstOwn }) {
           {steps.moved > 0 && <p>{words.moved(steps.moved)}</p>}
         </>
       )}
-      {others.length > 0 && <p>{words.parts(others.join(', '))}</p>}
+      {others.length > 0 && (
+        <p>{words.parts(others.map((part) => words.partNames[part] ?? part).join(', '))}</p>
+      )}
     </>
   );
 }
