@@ -15,7 +15,7 @@ import type { Plugin } from 'vite';
 import type { Hash } from '../src/core';
 import { aircraftSchema } from '../src/core/aircraft/aircraft.schema';
 import { fieldSchema } from '../src/core/airfield/field.schema';
-import { languageOf } from '../src/core/procedure/language';
+import { languageOf, textIn } from '../src/core/language';
 import { procedureSchema } from '../src/core/procedure/procedure.schema';
 import { HASH_LENGTH, hashedBytes } from '../src/exchange/hash';
 import { faults } from '../src/views/sortie/documentWords.en';
@@ -90,6 +90,8 @@ const LIST = 'virtual:lapstrip-catalogue';
 const PROCEDURES = 'virtual:lapstrip-procedures';
 /** All documents whole, in one file: they come after the first answer, and are stored together. */
 const WHOLE = 'virtual:lapstrip-documents';
+/** Before a language: what the list says of each field on a page in that language, by the field's code. */
+const SENTENCES = 'virtual:lapstrip-sentences/';
 /** Before the name of a document without what the first answer can do without: each a file of its own. */
 const PLAIN = 'virtual:lapstrip-plain/';
 
@@ -103,18 +105,25 @@ const nameOf = ({ kind, document }: Entry) => `${kind}-${document.code.toLowerCa
 function plainOf(document: Checked): object {
   const about = '';
   if ('taxi' in document && 'runways' in document)
-    return { ...document, about, taxi: { nodes: [], edges: [] } };
+    return { ...document, about, taxi: { nodes: [], edges: [] }, translations: undefined };
   if (!('performance' in document || 'load' in document)) return document;
-  const { performance: _p, load: _l, ...plain } = document;
+  const { performance: _p, load: _l, translations: _t, ...plain } = document;
   return { ...plain, about };
 }
 
 const firstSentence = (text: string): string => text.replace(/\. .*/s, '.');
 
+/** What a field is, in a sentence for a page in a language, and the sentence's own where it is in another. */
+function sentenceIn(document: Checked, language: string): object {
+  const about = textIn(document, document.about, language);
+  const sentence = { about: firstSentence(about.text) };
+  return about.language === language ? sentence : { ...sentence, lang: about.language };
+}
+
 /** What a list says of a document beside its code and its name. */
 function saidOf({ kind, document }: Entry): object {
   // Fields are chosen from a list that says in a sentence what they are.
-  if (kind === 'field') return { about: firstSentence(document.about) };
+  if (kind === 'field') return sentenceIn(document, 'en');
   return 'phases' in document
     ? { aircraft: document.aircraft, language: languageOf(document) }
     : {};
@@ -149,7 +158,12 @@ export function catalogue(folder: string): Plugin {
   return {
     name: 'lapstrip-catalogue',
     resolveId(id) {
-      const isOurs = id === LIST || id === PROCEDURES || id === WHOLE || id.startsWith(PLAIN);
+      const isOurs =
+        id === LIST ||
+        id === PROCEDURES ||
+        id === WHOLE ||
+        id.startsWith(PLAIN) ||
+        id.startsWith(SENTENCES);
       return isOurs ? `\0${id}` : undefined;
     },
     load(id) {
@@ -165,6 +179,13 @@ export function catalogue(folder: string): Plugin {
       if (id === `\0${WHOLE}`) {
         const whole = Object.fromEntries(read().map(({ hash, document }) => [hash, document]));
         return `export default ${JSON.stringify(whole)};`;
+      }
+      if (id.startsWith(`\0${SENTENCES}`)) {
+        const language = id.slice(SENTENCES.length + 1);
+        const sentences = read().flatMap(({ kind, document }) =>
+          kind === 'field' ? [[document.code, sentenceIn(document, language)]] : [],
+        );
+        return `export default ${JSON.stringify(Object.fromEntries(sentences))};`;
       }
       const found = read().find((entry) => id === `\0${PLAIN}${nameOf(entry)}`);
       return found && `export default ${JSON.stringify(plainOf(found.document))};`;

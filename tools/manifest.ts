@@ -3,6 +3,8 @@
 import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { ManifestOptions } from 'vite-plugin-pwa';
+import { words as german } from '../src/shell/words.de';
+import { words as english } from '../src/shell/words.en';
 
 const PUBLIC = new URL('../public/', import.meta.url);
 
@@ -13,12 +15,27 @@ const SCREENSHOTS = [
   { src: 'pictures/wind-wide-dusk.png', sizes: '1366x1024', form_factor: 'wide', label: 'Wind' },
 ] as const;
 
-/** The web app manifest. W3C Web Application Manifest; shortcuts and screenshots by its registries. */
-export const manifest: Partial<ManifestOptions> = {
+type Shortcut = keyof typeof english.places;
+
+/** A key of the installed app's icon. */
+const shortcut = (place: Shortcut) => ({
+  name: english.places[place],
+  name_localized: { de: german.places[place] },
+  url: `./#/${place}`,
+  icons: [{ src: 'icons/192.png', sizes: '192x192' }],
+});
+
+/**
+ * The web app manifest. W3C Web Application Manifest; shortcuts and screenshots by its registries.
+ * It is one file for all: its words are English, with German beside them for browsers that read
+ * `*_localized` (the same, "Localized members"); others leave those out.
+ */
+export const manifest: Partial<ManifestOptions> & Record<`${string}_localized`, unknown> = {
   name: 'Lapstrip',
   short_name: 'Lapstrip',
   description:
     'A kneeboard for pilots who fly simulators: the wind in, the runway end out, the steps ticked off, without a network.',
+  description_localized: { de: german.caution.what },
   lang: 'en',
   dir: 'ltr',
   start_url: './',
@@ -34,10 +51,7 @@ export const manifest: Partial<ManifestOptions> = {
     { src: 'icons/512.png', sizes: '512x512', type: 'image/png' },
     { src: 'icons/maskable-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
   ],
-  shortcuts: [
-    { name: 'Wind', url: './#/wind', icons: [{ src: 'icons/192.png', sizes: '192x192' }] },
-    { name: 'Steps', url: './#/steps', icons: [{ src: 'icons/192.png', sizes: '192x192' }] },
-  ],
+  shortcuts: [shortcut('wind'), shortcut('steps')],
   // Text shared from another app lands in the wind entry (src/board/incoming.ts). W3C Web Share Target.
   share_target: {
     action: './',

@@ -8,6 +8,7 @@ import {
   type FieldDraft,
   type FieldEdit,
   type Hash,
+  languageOf,
   loadDocumentReader,
   loadFieldEditor,
   loadVariation,
@@ -15,9 +16,11 @@ import {
   type StoredDraft,
 } from '../core';
 import { keepDraft, readDraft } from '../device/drafts';
+import { pageLanguage } from '../device/pageLanguage';
 import { documentHash } from '../exchange/hash';
 import { sortieMinute } from './board';
 import { fields } from './documents';
+import { langOf } from './language';
 import { addOwnDocument } from './ownDocuments';
 
 type Parts = Awaited<ReturnType<typeof loadFieldEditor>>;
@@ -34,6 +37,9 @@ let done: FieldDraft | null = null;
 
 /** The name its draft is kept under: the field that is mended, or a new one. */
 const draftName = signal('new');
+
+/** What `lang` has to say of the texts of the field. */
+export const drawnLang = (): string | undefined => langOf(languageOf(drawnField.value ?? {}));
 
 /** Whether the draft will still be there after a reload. */
 export const draftStays = signal(true);
@@ -75,8 +81,14 @@ function restoredDraft(loaded: Parts, name: string): FieldDraft | null {
   }
 }
 
+/** A field with nothing in it but the language it will be described in, which is taken to be that of the page. */
+const emptyField = (loaded: Parts): Field => ({
+  ...loaded.emptyField({ latDeg: 0, lonDeg: 0 }),
+  language: pageLanguage(),
+});
+
 async function begun(loaded: Parts, of: Hash | null): Promise<Field> {
-  if (of === null) return loaded.emptyField({ latDeg: 0, lonDeg: 0 });
+  if (of === null) return emptyField(loaded);
   const listed = fields.value.find(({ hash }) => hash === of);
   if (listed === undefined) throw new Error('there is no such field');
   return listed.load();
@@ -108,8 +120,8 @@ export function startAnew(): void {
   if (draft.value === null) return;
   const { start } = draft.value;
   const isNew = draftName.value === 'new';
-  const empty = parts.value?.emptyField({ latDeg: 0, lonDeg: 0 });
-  change({ kind: 'anew', field: isNew && empty ? empty : start });
+  const empty = isNew && parts.value ? emptyField(parts.value) : start;
+  change({ kind: 'anew', field: empty });
 }
 
 /** What came of keeping a field. */

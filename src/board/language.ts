@@ -1,7 +1,9 @@
 /** The language of what is drawn and read aloud, where that is not the language of the page. */
 
-import { languageOf } from '../core';
+import { type InLanguages, languageOf, textIn } from '../core';
 import { pageLanguage } from '../device/pageLanguage';
+import { documents } from './board';
+import type { Listed } from './documents';
 import { procedure } from './flight';
 
 /** What `lang` has to say of a text in a language: nothing where the page is in it. */
@@ -14,6 +16,44 @@ export const stepsLanguage = (): string =>
 
 /** What `lang` has to say of a text of the procedure that is flown. */
 export const stepsLang = (): string | undefined => langOf(stepsLanguage());
+
+/** What `lang` has to say of the name of a document: those of fields and aircraft are names in any language. */
+export const nameLang = (listed: Listed | undefined): string | undefined =>
+  listed?.kind === 'procedure' ? langOf(listed.language) : undefined;
+
+/** A text of a document as it is drawn, and what `lang` has to say of it. */
+export interface Shown {
+  readonly text: string;
+  readonly lang: string | undefined;
+}
+
+/** A text of a document in the language of the page, or else as it stands there. */
+export function shownText(document: InLanguages, text: string): Shown {
+  const found = textIn(document, text, pageLanguage());
+  return { text: found.text, lang: langOf(found.language) };
+}
+
+/** A text of the field that is chosen. */
+export const fieldText = (text: string): Shown => shownText(documents.value.field ?? {}, text);
+
+/** A text of the aircraft that is chosen. */
+export const aircraftText = (text: string): Shown =>
+  shownText(documents.value.aircraft ?? {}, text);
+
+/** What the aircraft's document says to do to stop, one after the other; in one language, or as it stands there. */
+export function stopText(): Shown {
+  const { aircraft } = documents.value;
+  const written = aircraft?.stop ?? [];
+  const shown = written.map(aircraftText);
+  const lang = shown[0]?.lang;
+  return shown.every((one) => one.lang === lang)
+    ? { text: shown.map(({ text }) => text).join(', '), lang }
+    : { text: written.join(', '), lang: langOf(languageOf(aircraft ?? {})) };
+}
+
+/** What `lang` has to say of a name at the field, which stands on a page in any language as it is painted there. */
+export const paintedLang = (): string | undefined =>
+  langOf(languageOf(documents.value.field ?? {}));
 
 /** What is said on the radio is English on every page. ICAO Annex 10, vol. II, 5.2.1.2. */
 export const CALL_LANGUAGE = 'en';

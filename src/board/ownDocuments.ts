@@ -2,12 +2,13 @@
 
 import type { ListedField, ListedProcedure } from 'virtual:lapstrip-catalogue';
 import { signal } from '@preact/signals';
-import { type Hash, languageOf, type Procedure } from '../core';
+import { type Field, type Hash, languageOf, type Procedure } from '../core';
 import { type DocumentFollowers, followDocuments } from '../record/followDocuments';
 import type { KeptDocument } from '../record/store';
 import { all } from './allDocuments';
 import { record } from './board';
 import { hold, type Listed, own } from './documents';
+import { shownText } from './language';
 
 /** A version of a procedure that the pilot wrote. */
 export interface OwnVersion {
@@ -67,11 +68,20 @@ const newest = (): readonly Listed[] =>
 
 /** What a document is listed with stands in it under the same names. */
 function listed({ hash, kind, content }: Omit<KeptDocument, 'own'>): Listed {
-  const { code, name, about, aircraft } = content as ListedField & ListedProcedure;
+  const { code, name, aircraft } = content as ListedProcedure;
   const load = async () => content;
   const ofKind =
-    kind === 'procedure' ? { aircraft, language: languageOf(content as Procedure) } : { about };
+    kind === 'procedure'
+      ? { aircraft, language: languageOf(content as Procedure) }
+      : kind === 'field'
+        ? aboutOf(content as Field)
+        : {};
   return { kind, hash, code, name, load, ...ofKind } as Listed;
+}
+
+function aboutOf(field: Field): Pick<ListedField, 'about' | 'lang'> {
+  const { text, lang } = shownText(field, field.about);
+  return lang === undefined ? { about: text } : { about: text, lang };
 }
 
 function versionIn({ hash, kind, content }: KeptDocument): OwnVersion | null {

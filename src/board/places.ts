@@ -116,7 +116,7 @@ export function followAddress(): void {
   });
 }
 
-/** Opens where a number comes from. */
+/** Opens where a number comes from; without a title it is a figure of a runway end, which the sheet has a title for. */
 export function ask(title: string, figure: Asked): void {
   sheet.value = { kind: 'why', title, figure, over: sheet.value };
 }

@@ -28,6 +28,28 @@ export const designator = described(
   'Runway designator, 01 to 36, with L, C or R for parallels.',
 );
 
+/** A language, with a region where that matters: of BCP 47 (RFC 5646, 2.1) what a text for a cockpit needs. */
+const languageTag = v.pipe(v.string(), v.regex(/^[a-z]{2,3}(-([A-Z]{2}|\d{3}))?$/));
+
+const anyText = v.pipe(v.string(), v.minLength(1), v.maxLength(600));
+
+/** The languages of a document that pilots of every language use; a procedure has a twin instead. */
+export const languages = {
+  language: described(
+    v.optional(languageTag),
+    'The language of its texts, as a BCP 47 tag: de, pt-BR. English where left out. What is said on the radio is English in every language.',
+  ),
+  translations: described(
+    v.optional(
+      v.pipe(
+        v.record(languageTag, v.pipe(v.record(anyText, anyText), v.maxEntries(2000))),
+        v.maxEntries(20),
+      ),
+    ),
+    'Its texts in other languages: by the language, each text as it stands in the document, and the same in that language. What is left out is shown as it stands.',
+  ),
+};
+
 /** The heading of every document: what it is, and by which version of the schema. */
 export const document = <K extends string>(kind: K) => ({
   $schema: v.optional(v.pipe(v.string(), v.maxLength(200))),

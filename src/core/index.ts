@@ -49,6 +49,7 @@ export type { Place } from './earth/place';
 export { variationDeg } from './earth/variation';
 export type { VariationTable } from './earth/variationTable';
 export { type Cause, type Figure, known, type SourceId, unknown, type Why } from './figure';
+export { type InLanguages, languageOf, primarySubtag, textIn } from './language';
 export { type FlownAgain, passesAgain } from './procedure/again';
 export { factsIn } from './procedure/condition';
 export {
@@ -61,7 +62,6 @@ export {
   piecesOf,
   roundedLive,
 } from './procedure/facts';
-export { languageOf, primarySubtag } from './procedure/language';
 export {
   type Habit,
   type HabitKind,

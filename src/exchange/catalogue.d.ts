@@ -16,12 +16,18 @@ declare module 'virtual:lapstrip-catalogue' {
     readonly load: () => Promise<Document>;
   }
 
-  /** `about` says in a sentence what it is. */
-  export type ListedField = Listed<'field', Field> & {
+  /** What a field is, in a sentence. */
+  interface Sentence {
     readonly about: string;
-    /** The same without what the first answer can do without: its taxi plan, which is empty here. */
-    readonly loadPlain: () => Promise<Field>;
-  };
+    /** The sentence's language, a BCP 47 tag, where it is not that of the page. */
+    readonly lang?: string;
+  }
+
+  export type ListedField = Listed<'field', Field> &
+    Sentence & {
+      /** The same without what the first answer can do without: its taxi plan, which is empty here. */
+      readonly loadPlain: () => Promise<Field>;
+    };
   export type ListedAircraft = Listed<'aircraft', Aircraft> & {
     /** The same without what the first answer can do without: its physics and its loading. */
     readonly loadPlain: () => Promise<Aircraft>;
@@ -35,6 +41,12 @@ declare module 'virtual:lapstrip-catalogue' {
 
   /** Fields, then aircraft, each in the order of their codes. */
   export const catalogue: readonly (ListedField | ListedAircraft)[];
+}
+
+/** What the list says of each field on a page in German, by the field's code. */
+declare module 'virtual:lapstrip-sentences/de' {
+  const sentences: Readonly<Record<string, import('virtual:lapstrip-catalogue').Sentence>>;
+  export default sentences;
 }
 
 /** The procedures, which the first answer can do without. */

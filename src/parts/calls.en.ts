@@ -2,7 +2,6 @@
 
 import type { CallKind, Compass, Readback } from '../core';
 import { COMPASS } from './radio/calls';
-import { saidPoint, saidRunway } from './radio/spelling';
 
 /** Where a departure turns to, as it is chosen on the screen. */
 export const compass: Record<Compass, string> = COMPASS;
@@ -17,24 +16,14 @@ export const callTitles: Record<CallKind, string> = {
   vacated: 'Runway vacated',
 };
 
-/** What of the answer has to be said back. */
-export function sayReadback(back: Readback): string {
-  switch (back.code) {
-    case 'runway':
-      return `runway ${saidRunway(back.end)}`;
-    case 'holding-point':
-      return `holding point ${saidPoint(back.hold)}`;
-    case 'hold-short':
-      return `hold short runway ${saidRunway(back.runway)}, if told to`;
-    case 'cross':
-      return `cross runway ${saidRunway(back.runway)}, if told to`;
-    case 'backtrack':
-      return `backtrack runway ${saidRunway(back.end)}, if told to`;
-    case 'line-up':
-      return `line up or hold, runway ${saidRunway(back.end)}`;
-    case 'take-off':
-      return `what is said of take-off, word for word, runway ${saidRunway(back.end)}`;
-    case 'land':
-      return `what is said of landing, word for word, runway ${saidRunway(back.end)}`;
-  }
-}
+/** What of an answer has to be read back, round what is said of it, which is English on every page. */
+export const readbackWords: Readonly<Record<Readback['code'], (said: string) => string>> = {
+  runway: (said) => said,
+  'holding-point': (said) => said,
+  'hold-short': (said) => `${said}, if told to`,
+  cross: (said) => `${said}, if told to`,
+  backtrack: (said) => `${said}, if told to`,
+  'line-up': (said) => said,
+  'take-off': (said) => `what is said of take-off, word for word, ${said}`,
+  land: (said) => `what is said of landing, word for word, ${said}`,
+};

@@ -28,6 +28,17 @@ export function marked(
 export const markedText = (lang: string | undefined, text: string): ComponentChildren =>
   lang === undefined ? text : <span lang={lang}>{text}</span>;
 
+/** The words on a key as they are seen, and in their place what is read out, where that says more; each may be marked. */
+export const seenAndSaid = (
+  seen: ComponentChildren,
+  said: ComponentChildren,
+): ComponentChildren => (
+  <>
+    <span aria-hidden="true">{seen}</span>
+    <span class="spoken">{said}</span>
+  </>
+);
+
 /** A sentence as plain text, to be measured or put into a label, and as it is drawn. */
 export interface Worded {
   readonly text: string;

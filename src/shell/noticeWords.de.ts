@@ -24,5 +24,5 @@ export const words: Translated<typeof english> = {
   wrong: 'Störung',
   openLists: 'öffnet die Listen dafür',
   undoable,
-  undo: 'Zurück',
+  undo: 'Rückgängig',
 };

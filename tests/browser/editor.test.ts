@@ -402,7 +402,7 @@ describe('an original that changed', () => {
     await key(page, 'See what changed').click();
     expect(await read(sheet(page))).toContain('One step was changed by both.');
     await sheet(page)
-      .getByRole('group', { name: 'Trim' })
+      .getByRole('region', { name: 'Trim' })
       .getByRole('button', { name: 'Original' })
       .click();
     await key(page, 'Follow the original').click();

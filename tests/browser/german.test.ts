@@ -1,16 +1,32 @@
 /** The whole app in German: chosen or asked for by the device, complete, and fitting every screen. */
 
 import type { Page } from 'playwright-core';
+import harrow from '../../airfields-demo/fields/XHAR.json';
 import { words as caution } from '../../src/shell/words.de';
 import { words as card } from '../../src/views/card/words.de';
+import { words as fieldEditor } from '../../src/views/fieldEditor/words.de';
 import { words as device } from '../../src/views/sortie/deviceWords.de';
+import { words as documents } from '../../src/views/sortie/documentWords.de';
+import { words as incoming } from '../../src/views/sortie/incomingWords.de';
 import { words as sortie } from '../../src/views/sortie/words.de';
 import { words as steps } from '../../src/views/steps/words.de';
+import { words as taxi } from '../../src/views/taxi/words.de';
 import { words as wind } from '../../src/views/wind/words.de';
 import { objections } from './accessible';
 import { misfits, resize } from './fitting';
 import { describe, expect, test } from './harness';
-import { AIRCRAFT, EVENING, FIELD, key, read, sortieKey, toSteps } from './pilot';
+import {
+  AIRCRAFT,
+  clockOf,
+  EVENING,
+  FIELD,
+  key,
+  pressDeliberately,
+  read,
+  sortieKey,
+  standStill,
+  toSteps,
+} from './pilot';
 import { EVERY_SCREEN, SCREENS } from './screens';
 
 const english = import.meta.glob<object>('../../src/**/*.en.ts', { eager: true });
@@ -22,11 +38,33 @@ function textsOf(value: unknown): string[] {
   return Object.values(value).flatMap(textsOf);
 }
 
+interface Translated {
+  readonly about: string;
+  readonly stop?: readonly string[];
+  readonly translations: { readonly de: Readonly<Record<string, string>> };
+}
+
+/** Texts of the demo fields and aircraft that stand there in English, each also as a list or a key has it. */
+const ofDocuments = Object.values(
+  import.meta.glob<Translated>('../../airfields-demo/{fields,aircraft}/*.json', {
+    eager: true,
+    import: 'default',
+  }),
+).flatMap(({ about, stop = [], translations }) => [
+  ...Object.entries(translations.de).flatMap(([english, german]) =>
+    english === german ? [] : [english, taxi.afterwards(english)],
+  ),
+  about.replace(/\. .*/, '.'),
+  stop.join(', '),
+  card.toStop(stop.join(', ')),
+]);
+
 /** What a page says that speaks English, and none that speaks German does. */
 const inGerman = new Set(Object.values(german).flatMap(textsOf));
 const onlyEnglish = new Set(
   Object.values(english)
     .flatMap(textsOf)
+    .concat(ofDocuments)
     .filter((text) => /\p{Ll}{3}/u.test(text) && !inGerman.has(text)),
 );
 
@@ -89,12 +127,28 @@ const SCENES: readonly (readonly [string, (page: Page) => Promise<unknown>])[] =
     },
   ],
   ['Taxi', (page) => place(page, 'taxi')],
-  ['Numbers', (page) => place(page, 'numbers')],
+  ['way', (page) => key(page, taxi.route).click()],
+  [
+    'calls',
+    async (page) => {
+      await page.keyboard.press('Escape');
+      await page.getByRole('button').filter({ hasText: taxi.allCalls }).click();
+    },
+  ],
+  [
+    'Numbers',
+    async (page) => {
+      await page.keyboard.press('Escape');
+      await place(page, 'numbers');
+    },
+  ],
   ['Log', (page) => place(page, 'log')],
   ['Sortie', (page) => sortieKey(page).click()],
+  ['load sheet', (page) => key(page, sortie.openLoad).click()],
   [
     'Big card',
     async (page) => {
+      await page.keyboard.press('Escape');
       await page.keyboard.press('Escape');
       await place(page, 'steps');
       await page.getByRole('main').getByRole('button', { name: steps.bigCard }).click();
@@ -123,6 +177,143 @@ describe('on a device that speaks German', () => {
     await resize(page, SCREENS.phone.viewport);
     expect(await objections(page)).toEqual([]);
   });
+});
+
+describe('what stands on a German page in English', () => {
+  /** From the start to Wind with a field chosen, and the sheet of the sortie open. */
+  async function toSortie(page: Page, field = FIELD): Promise<void> {
+    await key(page, caution.caution.understood).click();
+    await page.getByRole('button', { name: AIRCRAFT }).click();
+    await page.getByRole('button', { name: new RegExp(`^${field}`) }).click();
+    await sortieKey(page).click();
+  }
+
+  async function enter(page: Page, text: string): Promise<void> {
+    await page.getByRole('textbox', { name: wind.entry }).click();
+    await page.keyboard.type(text);
+    await page.keyboard.press('Enter');
+  }
+
+  test('is marked where a field was brought without German texts', async ({ open }) => {
+    const page = await open('phone', GERMAN);
+    await toSortie(page);
+    const { translations: _, ...untranslated } = harrow;
+    await page.getByLabel(documents.choose).setInputFiles({
+      name: 'own.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(JSON.stringify({ ...untranslated, code: 'XOWN', name: 'Teasel Flat' })),
+    });
+    const about = page.getByText(harrow.about);
+    await about.waitFor();
+    expect(await about.getAttribute('lang')).toBe('en');
+    await key(page, incoming.add).click();
+    await page.getByText(incoming.wasAdded('Teasel Flat')).waitFor();
+    await page.keyboard.press('Escape');
+    await page.getByRole('dialog').getByRole('button', { name: /^XOWN/ }).click();
+    await page.keyboard.press('Escape');
+    await enter(page, '27012G20KT');
+    await place(page, 'taxi');
+    await key(page, taxi.route).click();
+    const spot = page.getByRole('listitem').filter({ hasText: 'HS 1' });
+    expect(await spot.locator('span').getAttribute('lang')).toBe('en');
+    expect(await read(spot.locator('span'))).toBe(harrow.taxi.hotSpots[0]?.about);
+  });
+
+  test('is marked within a title, the name of a key and what is to be read back', async ({
+    open,
+  }) => {
+    const page = await open('phone', GERMAN);
+    // Where a controller answers, something is to be read back.
+    await toSortie(page, 'XMAR');
+    await page
+      .getByRole('dialog')
+      .getByRole('button', { name: /Sleet, usual/ })
+      .click();
+    await page.keyboard.press('Escape');
+    await enter(page, '23012KT');
+    await key(page, wind.use('23R')).first().click();
+    await place(page, 'steps');
+    await pressDeliberately(page, key(page, steps.hold), clockOf(page));
+    const held = key(page, `${steps.doneNow}: Seat pins`);
+    await held.waitFor();
+    expect(await held.locator('[lang="en"]').allTextContents()).toEqual(['Seat pins']);
+    await key(page, steps.cannot).tap();
+    const title = page
+      .getByRole('dialog', { name: /: geht nicht$/ })
+      .getByRole('heading')
+      .first();
+    await title.waitFor();
+    expect(await title.locator('[lang="en"]').allTextContents()).toEqual(['Brake lever']);
+    await page.keyboard.press('Escape');
+    await place(page, 'taxi');
+    await page.getByRole('button').filter({ hasText: taxi.allCalls }).click();
+    const readBack = page.locator('p').filter({ hasText: 'Wort für Wort' }).first();
+    await readBack.waitFor();
+    expect(await read(readBack)).toContain(
+      'Start gesagt wird, Wort für Wort: runway two three right',
+    );
+    expect(await readBack.locator('[lang="en"]').allTextContents()).toContain(
+      'runway two three right',
+    );
+  });
+});
+
+test('a field that is drawn says it is described in German, and what it begins with on the radio is English', async ({
+  open,
+}) => {
+  const page = await open('tablet', GERMAN);
+  await key(page, caution.caution.understood).click();
+  await sortieKey(page).click();
+  await key(page, sortie.drawField).click();
+  const drawing = page.getByRole('dialog', { name: fieldEditor.draw });
+  const language = drawing.getByRole('group', { name: fieldEditor.language });
+  await language.waitFor();
+  const german = language.getByRole('button', { name: 'Deutsch' });
+  expect(await german.getAttribute('aria-pressed')).toBe('true');
+  const about = drawing.getByLabel(fieldEditor.about);
+  expect(await about.getAttribute('lang')).toBeNull();
+  await key(page, fieldEditor.addRadio).click();
+  expect(await drawing.getByLabel(fieldEditor.radioName).inputValue()).toBe('Radio');
+  await language.getByRole('button', { name: 'Englisch' }).click();
+  await expect.poll(() => about.getAttribute('lang')).toBe('en');
+});
+
+test('the keys of every step and moment of a sortie hold their words, on the smallest phones', {
+  timeout: 120_000,
+}, async ({ open }) => {
+  const page = await open('small phone', GERMAN);
+  await key(page, caution.caution.understood).click();
+  await page.getByRole('button', { name: 'Pask Tussock' }).click();
+  await page.getByRole('button', { name: new RegExp(`^${FIELD}`) }).click();
+  await page.getByRole('textbox', { name: wind.entry }).click();
+  await page.keyboard.type('27008G14KT');
+  await page.keyboard.press('Enter');
+  await key(page, wind.use('28')).first().click();
+  await place(page, 'steps');
+  const wait = await standStill(page);
+  const ticks = [steps.done, steps.said, steps.seen, steps.released, steps.airborne, steps.landed];
+  const next = page
+    .getByRole('main')
+    .getByRole('button', { name: new RegExp(`^(${ticks.join('|')})( ${steps.holdTheKey})?$`) });
+  const end = key(page, steps.endKey);
+  await next.waitFor();
+  const found = new Set<string>();
+  const seen = new Set<string>();
+  const LONGEST = 100;
+  for (let step = 0; step < LONGEST; step++) {
+    const keys = (await page.getByRole('main').getByRole('button').allTextContents()).join();
+    if (!seen.has(keys)) {
+      seen.add(keys);
+      for (const screen of ['small phone', 'phone'] as const) {
+        await resize(page, SCREENS[screen].viewport);
+        for (const misfit of await misfits(page)) found.add(`${screen}: ${misfit}`);
+      }
+    }
+    if (await end.isVisible()) break;
+    await pressDeliberately(page, next, wait, steps.holdTheKey);
+  }
+  expect(await end.isVisible()).toBe(true);
+  expect([...found]).toEqual([]);
 });
 
 test('is chosen in Sortie, kept, and taken back; the sortie goes on', async ({ open }) => {

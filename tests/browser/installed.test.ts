@@ -50,6 +50,12 @@ describe('the app on a host', () => {
     expect(manifest.name).toBe('Lapstrip');
     expect(new URL(manifest.start_url, host.url).href).toBe(host.url);
     expect(new URL(manifest.scope, host.url).href).toBe(host.url);
+    // Its words are English, and German where a browser reads localized members.
+    expect(manifest.lang).toBe('en');
+    expect(manifest.description_localized.de).toContain('Kniebrett');
+    expect(
+      manifest.shortcuts.map((one: { name_localized: { de: string } }) => one.name_localized.de),
+    ).toEqual(['Wind', 'Schritte']);
     const listed = [...manifest.icons, ...manifest.screenshots];
     for (const { src, sizes, type } of listed) {
       const answer = await page.request.get(new URL(src, host.url).href);

@@ -38,7 +38,7 @@ async function withTourer(page: Page): Promise<void> {
 
 /** A choice of a station, by the station's name. */
 const choice = (page: Page, station: string, name: string) =>
-  sheet(page).getByRole('group', { name: station }).getByRole('button', { name, exact: true });
+  sheet(page).getByRole('region', { name: station }).getByRole('button', { name, exact: true });
 
 // Figures of airfields-demo/aircraft/sleet.json and tussock.json, added up by hand.
 describe('the load of the jet', () => {

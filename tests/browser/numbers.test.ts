@@ -46,6 +46,22 @@ describe('Numbers', () => {
     expect(planned + (await metres(page, 'Left of TORA'))).toBeLessThanOrEqual(1401);
   });
 
+  test('a heading keeps its distance from the scale above it', async ({ open }) => {
+    const page = await open('tablet', { at: EVENING });
+    await toNumbers(page);
+    const heading = page.getByRole('heading', { name: 'Lengths and speeds' }).first();
+    const gap = await heading.evaluate((one) => {
+      const above = one.closest('section')?.querySelectorAll('span') ?? [];
+      const top = one.getBoundingClientRect().top;
+      const bottoms = [...above]
+        .map((text) => text.getBoundingClientRect().bottom)
+        .filter((bottom) => bottom <= top + 4);
+      return top - Math.max(...bottoms);
+    });
+    // As much as between the heading's own lines.
+    expect(gap).toBeGreaterThan(12);
+  });
+
   test('every number opens its reason', async ({ open }) => {
     const page = await open('phone', { at: EVENING });
     await toNumbers(page);

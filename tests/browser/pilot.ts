@@ -121,10 +121,15 @@ export async function standStill(page: Page): Promise<Wait> {
   return clockOf(page);
 }
 
-/** Presses a key that ticks something, once it takes taps, as long as it asks for. */
-export async function pressDeliberately(page: Page, target: Locator, wait: Wait): Promise<void> {
+/** Presses a key that ticks something, once it takes taps, as long as it asks for in the words of the page. */
+export async function pressDeliberately(
+  page: Page,
+  target: Locator,
+  wait: Wait,
+  hold = 'Hold the key',
+): Promise<void> {
   await target.waitFor();
-  const critical = (await read(target)).includes('Hold the key');
+  const critical = (await read(target)).includes(hold);
   await wait(SETTLED_MS);
   await touch(page, target, { ms: critical ? HELD_MS : TAP_MS, wait });
 }

@@ -181,6 +181,31 @@ describe('the dial', () => {
   });
 });
 
+test('the word for no end fits beside its reasons, on the smallest phone too', async ({ open }) => {
+  const page = await open('small phone', { at: EVENING });
+  await page.getByRole('button', { name: 'Understood' }).click();
+  await page.getByRole('button', { name: 'Pask Tussock' }).click();
+  await page.getByRole('button', { name: /^XHAR/ }).click();
+  // Across every runway there is more than the 16 kt that the Tussock stands.
+  await setWind(page, '22140G60KT');
+  const word = page.getByText('None', { exact: true });
+  await word.waitFor();
+  const [room, taken] = await word.evaluate((one) => {
+    const range = document.createRange();
+    range.selectNodeContents(one);
+    return [one.getBoundingClientRect().right, range.getBoundingClientRect().right] as const;
+  });
+  expect(taken).toBeLessThanOrEqual(room);
+});
+
+test('the reason of a heading has the heading for its title', async ({ open }) => {
+  const page = await open('phone', { at: EVENING });
+  await beginSortie(page);
+  await setWind(page, WIND);
+  await page.getByRole('button', { name: /mag$/ }).click();
+  await page.getByRole('dialog', { name: 'Runway heading, magnetic' }).waitFor();
+});
+
 test('every end stands with its crosswind against the limit, and its limit in words when it fails', async ({
   open,
 }) => {

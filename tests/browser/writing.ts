@@ -39,7 +39,9 @@ export async function rowsIn(page: Page, part: string): Promise<string[]> {
     .locator('section')
     .filter({ has: page.getByRole('heading', { name: new RegExp(`^${part}, \\d`) }) });
   const rows = await section.getByRole('listitem').all();
-  return Promise.all(rows.map(async (row) => (await read(row)).replace(/:.*$/s, '')));
+  return Promise.all(
+    rows.map(async (row) => (await read(row.getByRole('button').last())).replace(/:.*$/s, '')),
+  );
 }
 
 /** What is said at the top of the sheet. */

@@ -7,6 +7,7 @@ import {
   holdsTogether,
   kilograms,
   knots,
+  languages,
   metres,
   shortText,
   text,
@@ -31,6 +32,7 @@ const aircraftShape = v.strictObject({
     'Short name used to find its procedure.',
   ),
   name: shortText,
+  ...languages,
   about: described(text, 'What it is, in a sentence.'),
   engine: v.picklist(['jet', 'jet with reheat', 'piston']),
   masses: v.strictObject({

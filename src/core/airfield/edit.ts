@@ -32,7 +32,10 @@ import type { RunwayLine } from './runwayLine';
 
 /** One change to a field. It is plain data, so that a list of them can be stored and done again. */
 export type FieldEdit =
-  | { readonly kind: 'head'; readonly set: Partial<Pick<Field, 'code' | 'name' | 'about'>> }
+  | {
+      readonly kind: 'head';
+      readonly set: Partial<Pick<Field, 'code' | 'name' | 'about' | 'language'>>;
+    }
   | { readonly kind: 'elevation'; readonly elevationFt: number }
   /** The reference point; what is drawn stays where it lies on the earth. */
   | { readonly kind: 'place'; readonly at: Place }

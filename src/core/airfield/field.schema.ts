@@ -6,6 +6,7 @@ import {
   designator,
   document,
   holdsTogether,
+  languages,
   metres,
   shortText,
   text,
@@ -112,6 +113,7 @@ const fieldShape = v.strictObject({
     'Location indicator. Invented fields begin with X.',
   ),
   name: shortText,
+  ...languages,
   about: described(text, 'What a pilot should know of it, in a sentence or two.'),
   place: v.strictObject({ ...place.entries, elevationFt }),
   numbersFrom: described(

@@ -1,7 +1,7 @@
 /** What a procedure document is. The JSON Schema in public/schemas is generated from this. */
 
 import * as v from 'valibot';
-import { described, document, holdsTogether, shortText, text } from '../document.schema';
+import { described, document, holdsTogether, languages, shortText, text } from '../document.schema';
 import { conditionNamed } from './condition.schema';
 import type { LiveName } from './facts';
 import { procedureFaults } from './faults';
@@ -111,9 +111,6 @@ const option = v.strictObject({
 
 const code = v.pipe(v.string(), v.regex(/^[a-z0-9-]{2,24}$/));
 
-/** A language, with a region where that matters: of BCP 47 (RFC 5646, 2.1) what a text for a cockpit needs. */
-const languageTag = v.pipe(v.string(), v.regex(/^[a-z]{2,3}(-([A-Z]{2}|\d{3}))?$/));
-
 const basedOn = v.strictObject({
   code: described(code, 'The code of the original.'),
   hash: described(v.pipe(v.string(), v.regex(/^[0-9a-f]{16}$/)), 'The content of the original.'),
@@ -131,10 +128,7 @@ const procedureShape = v.strictObject({
     'Short name of the procedure. A version of one’s own has that of its original.',
   ),
   name: shortText,
-  language: described(
-    v.optional(languageTag),
-    'The language of its texts, as a BCP 47 tag: de, pt-BR. English where left out. Calls are English in every language.',
-  ),
+  language: languages.language,
   aircraft: described(
     v.pipe(v.string(), v.regex(/^[a-z0-9-]{2,24}$/)),
     'The code of the aircraft it is for.',

@@ -1,6 +1,6 @@
 /** A sortie as the log tells it, folded from its entries when it is opened. */
 
-import { languageOf } from '../procedure/language';
+import { languageOf } from '../language';
 import { PHASES } from '../procedure/phases';
 import type { Phase, Procedure, StepId } from '../procedure/procedure';
 import { entriesThatCount } from './counting';

@@ -1,11 +1,11 @@
 /** A number that may be left empty: what cannot be used stays as typed, with a sentence. */
 
-import type { JSX } from 'preact';
+import type { ComponentChildren, JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import styles from './Field.module.css';
 
 interface NumberFieldProps {
-  readonly name: string;
+  readonly name: ComponentChildren;
   readonly value: number | null;
   readonly least: number;
   readonly most: number;

@@ -1,12 +1,12 @@
 /** A sheet over the place: the browser's own dialog, so that focus, Escape and readers are right. */
 
 import type { ComponentChildren, JSX } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect, useId, useRef } from 'preact/hooks';
 import { Key } from '../key/Key';
 import styles from './Sheet.module.css';
 
 interface SheetProps {
-  readonly title: string;
+  readonly title: ComponentChildren;
   readonly close: string;
   /** As narrow as its text, or as wide as the page. */
   readonly size?: 'note' | 'page';
@@ -17,6 +17,7 @@ interface SheetProps {
 /** A titled sheet with a key to close it; Escape and a tap outside close it too. */
 export function Sheet({ title, close, size = 'note', onClose, children }: SheetProps): JSX.Element {
   const dialog = useRef<HTMLDialogElement>(null);
+  const id = useId();
   useEffect(() => {
     const shown = dialog.current;
     const before = document.activeElement;
@@ -32,7 +33,7 @@ export function Sheet({ title, close, size = 'note', onClose, children }: SheetP
     <dialog
       ref={dialog}
       class={`${styles.sheet} ${styles[size]}`}
-      aria-label={title}
+      aria-labelledby={id}
       onCancel={(event) => {
         event.preventDefault();
         onClose();
@@ -42,7 +43,9 @@ export function Sheet({ title, close, size = 'note', onClose, children }: SheetP
     >
       <div class={styles.body}>
         <header class={styles.head}>
-          <h2 class={styles.title}>{title}</h2>
+          <h2 id={id} class={styles.title}>
+            {title}
+          </h2>
           <Key onPress={onClose}>{close}</Key>
         </header>
         {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a text longer than the sheet is moved with the keyboard. */}

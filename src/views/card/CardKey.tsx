@@ -1,7 +1,7 @@
 /** The key that is as large as the screen: deliberate taps, holds, swipes and two fingers. */
 
 import type { ComponentChildren, JSX } from 'preact';
-import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { HOLD_MS, type PointerAt, type Refusal } from '../../parts/key/deliberate';
 import { type Gesture, meantBy, type Stroke } from '../../parts/key/gesture';
 import { isWaking, pointersSeen } from '../../parts/key/pointers';
@@ -15,7 +15,7 @@ interface CardKeyProps {
   /** What is due matters so much that it wants a hold. */
   readonly critical: boolean;
   /** What the key does, for those who do not see it. */
-  readonly label: string;
+  readonly label: ComponentChildren;
   /** What each gesture does; those that are missing do nothing. */
   readonly does: Readonly<Partial<Record<Gesture, () => void>>>;
   /** What holding will have done, shown while it is held; empty where it does nothing. */
@@ -38,7 +38,7 @@ const pointAt = (event: PointerEvent): PointerAt => ({
   ms: performance.now(),
 });
 
-/** The key. What is drawn on it is its name as well. */
+/** The key. Its name stands in it, unseen, because it may be in more than one language. */
 export function CardKey({
   step,
   critical,
@@ -47,6 +47,7 @@ export function CardKey({
   held,
   children,
 }: CardKeyProps): JSX.Element {
+  const id = useId();
   const [said, setSaid] = useState<string | null>(null);
   const [holding, setHolding] = useState<'no' | 'begun' | 'long'>('no');
   const fingers = useRef(new Map<number, Finger>());
@@ -119,7 +120,7 @@ export function CardKey({
       ref={key}
       type="button"
       class={`${styles.key} ${holding === 'no' ? '' : styles.holding}`}
-      aria-label={label}
+      aria-labelledby={id}
       aria-description={critical ? words.holdHint : undefined}
       onPointerDown={begin}
       onPointerMove={move}
@@ -130,6 +131,9 @@ export function CardKey({
       onContextMenu={(event) => event.preventDefault()}
       {...on}
     >
+      <span id={id} class="spoken">
+        {label}
+      </span>
       {children}
       {shown !== null && <span class={styles.said}>{shown}</span>}
     </button>

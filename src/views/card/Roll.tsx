@@ -1,12 +1,14 @@
 /** The card on the roll: the ladder, and two keys, each half of what is left. */
 
-import type { JSX } from 'preact';
-import { documents, sortie } from '../../board/board';
+import type { ComponentChildren, JSX } from 'preact';
+import { sortie } from '../../board/board';
+import { stopText } from '../../board/language';
 import { stamp, stopRoll } from '../../board/stepping';
 import { wallMs } from '../../board/time';
 import { Fit } from '../../parts/fit/Fit';
 import { stopwatch } from '../../parts/format';
 import { TickKey } from '../../parts/key/TickKey';
+import { marked } from '../../parts/marked';
 import styles from './Card.module.css';
 import { endWords, windWords } from './edges';
 import { Head } from './Head';
@@ -20,9 +22,9 @@ export function sinceReleased(): string {
 }
 
 /** What to do to stop. */
-export const stopWords = (): string => {
-  const how = documents.value.aircraft?.stop ?? [];
-  return how.length === 0 ? '' : words.toStop(how.join(', '));
+export const stopWords = (): ComponentChildren => {
+  const { text, lang } = stopText();
+  return text === '' ? '' : marked(lang, words.toStop, text);
 };
 
 /** The ladder and its keys. */

@@ -19,7 +19,7 @@ export interface Face {
   /** How it is done, in words. */
   readonly hint: string;
   /** What pressing it does, for those who do not see it. */
-  readonly label: string;
+  readonly label: ComponentChildren;
   /** Said to those who do not see it, when it comes up. */
   readonly spoken: ComponentChildren;
   readonly critical: boolean;

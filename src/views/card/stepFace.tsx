@@ -138,7 +138,7 @@ function dueFace(frame: Frame, walk: Walk, position: Extract<Position, { kind: '
     hint: critical
       ? words.hints[isHeld ? 'critical' : 'criticalBarrier']
       : words.hints[isHeld ? 'step' : 'barrier'],
-    label: words.does(what, `${item}, ${response}`),
+    label: marked(stepsLang(), (text) => words.does(what, text), `${item}, ${response}`),
     spoken: (
       <>
         {lastSpoken(walk.lastHandled)} {marked(stepsLang(), words.due, item, response)}

@@ -1,6 +1,7 @@
 /** What is one's own: what the version has other than the original, part by part. */
 
 import type { JSX } from 'preact';
+import { callLang } from '../../board/language';
 import { comparedWith, written } from '../../board/writing';
 import {
   type AbnormalList,
@@ -9,9 +10,10 @@ import {
   type Procedure,
   type Step,
 } from '../../core';
+import { joined, markedText, type Worded, worded } from '../../parts/marked';
 import styles from './Editor.module.css';
 import { aboutStep } from './StepList';
-import { aboutList, partName } from './said';
+import { aboutList, partLang, partName, writtenLang } from './said';
 import { words } from './words.en';
 
 /** The view of differences. */
@@ -45,29 +47,45 @@ export function PartDifferences({
     <>
       {parts.map((one) => (
         <section key={one.part} class={styles.part}>
-          <h3 class={styles.partName}>{partName(one.part, procedure)}</h3>
+          <h3 class={styles.partName} lang={partLang(one.part)}>
+            {partName(one.part, procedure)}
+          </h3>
           <dl class={styles.differences}>
             {one.list !== null && (
               <div>
                 <dt class={styles.differs}>{words.listChanged}</dt>
-                <dd class={styles.was}>{`${before}: ${fullListOf(one.list.before)}`}</dd>
-                <dd class={styles.is}>{`${after}: ${fullListOf(one.list.after)}`}</dd>
+                <dd class={styles.was}>
+                  {before}: {fullListOf(one.list.before).drawn}
+                </dd>
+                <dd class={styles.is}>
+                  {after}: {fullListOf(one.list.after).drawn}
+                </dd>
               </div>
             )}
             <Kind title={words.added} lines={one.added.map((step) => textOf(step))} />
             <Kind title={words.removedHead} lines={one.removed.map((step) => textOf(step))} />
             <Kind
               title={words.moved}
-              lines={one.moved.map(
-                ({ step, from }) =>
-                  `${step.item}, ${from === one.part ? words.movedHere : words.movedFrom(partName(from, procedure))}`,
+              lines={one.moved.map(({ step, from }) =>
+                joined(', ', [
+                  worded(writtenLang(), itself, step.item),
+                  from === one.part
+                    ? ofPage(words.movedHere)
+                    : worded(partLang(from), words.movedFrom, partName(from, procedure)),
+                ]),
               )}
             />
             {one.reworded.map((pair) => (
               <div key={pair.after.id}>
-                <dt class={styles.differs}>{`${words.reworded}: ${pair.after.item}`}</dt>
-                <dd class={styles.was}>{`${before}: ${fullTextOf(pair.before, procedure)}`}</dd>
-                <dd class={styles.is}>{`${after}: ${fullTextOf(pair.after, procedure)}`}</dd>
+                <dt class={styles.differs}>
+                  {words.reworded}: {markedText(writtenLang(), pair.after.item)}
+                </dt>
+                <dd class={styles.was}>
+                  {before}: {fullTextOf(pair.before, procedure).drawn}
+                </dd>
+                <dd class={styles.is}>
+                  {after}: {fullTextOf(pair.after, procedure).drawn}
+                </dd>
               </div>
             ))}
           </dl>
@@ -77,32 +95,35 @@ export function PartDifferences({
   );
 }
 
-function Kind({ title, lines }: { title: string; lines: readonly string[] }) {
+function Kind({ title, lines }: { title: string; lines: readonly Worded[] }) {
   if (lines.length === 0) return null;
   return (
     <div>
       <dt class={styles.differs}>{title}</dt>
-      {lines.map((line) => (
-        <dd key={line}>{line}</dd>
+      {lines.map(({ text, drawn }) => (
+        <dd key={text}>{drawn}</dd>
       ))}
     </div>
   );
 }
 
-const textOf = ({ item, response }: Step) => words.stepText(item, response);
+const itself = (text: string) => text;
+const ofPage = (text: string) => worded(undefined, () => text);
+
+const textOf = ({ item, response }: Step) => worded(writtenLang(), words.stepText, item, response);
 
 /** All that a step says, so that whatever differs is there to be seen. */
-export const fullTextOf = (step: Step, { options }: Procedure): string =>
-  [
-    words.stepText(step.item, step.response),
-    ...(step.note === undefined ? [] : [step.note]),
-    ...(step.call === undefined ? [] : [step.call]),
+export const fullTextOf = (step: Step, { options }: Procedure): Worded =>
+  joined(' · ', [
+    textOf(step),
+    ...(step.note === undefined ? [] : [worded(writtenLang(), itself, step.note)]),
+    ...(step.call === undefined ? [] : [worded(callLang(), itself, step.call)]),
     aboutStep(step, options),
-    ...(step.gate === undefined ? [] : [words.live[step.gate]]),
-    ...(step.gateFt === undefined ? [] : [`${step.gateFt} ft`]),
-    ...(step.until === undefined ? [] : [words.untilSaid(words.phases[step.until])]),
-  ].join(' · ');
+    ...(step.gate === undefined ? [] : [ofPage(words.live[step.gate])]),
+    ...(step.gateFt === undefined ? [] : [ofPage(`${step.gateFt} ft`)]),
+    ...(step.until === undefined ? [] : [ofPage(words.untilSaid(words.phases[step.until]))]),
+  ]);
 
 /** All that a list says beside its steps. */
-export const fullListOf = (list: AbnormalList): string =>
-  words.stepText(list.title, aboutList(list));
+export const fullListOf = (list: AbnormalList): Worded =>
+  worded(writtenLang(), (title) => words.stepText(title, aboutList(list)), list.title);

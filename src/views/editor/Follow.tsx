@@ -1,7 +1,7 @@
 /** The original changed: what it brought, what both changed, and following it. */
 
-import type { JSX } from 'preact';
-import { useState } from 'preact/hooks';
+import type { ComponentChildren, JSX } from 'preact';
+import { useId, useState } from 'preact/hooks';
 import { follow, following, news, written } from '../../board/writing';
 import {
   type ChosenSides,
@@ -14,9 +14,10 @@ import {
 } from '../../core';
 import { Choice } from '../../parts/choice/Choice';
 import { Key } from '../../parts/key/Key';
+import { markedText } from '../../parts/marked';
 import { fullListOf, fullTextOf, PartDifferences } from './Differences';
 import styles from './Editor.module.css';
-import { partName } from './said';
+import { partLang, partName, writtenLang } from './said';
 import { said } from './state';
 import { words } from './words.en';
 
@@ -91,8 +92,8 @@ export function Follow({ onDone }: { onDone: () => void }): JSX.Element | null {
 /** What both changed, as each has it. */
 interface Texts {
   readonly name: string;
-  readonly mine: string;
-  readonly theirs: string;
+  readonly mine: ComponentChildren;
+  readonly theirs: ComponentChildren;
 }
 
 const textsOf = ({ base, mine, theirs }: Conflict): Texts => ({
@@ -103,8 +104,8 @@ const textsOf = ({ base, mine, theirs }: Conflict): Texts => ({
 
 const listTextsOf = ({ mine, theirs }: ListConflict): Texts => ({
   name: mine.title,
-  mine: fullListOf(mine),
-  theirs: fullListOf(theirs),
+  mine: fullListOf(mine).drawn,
+  theirs: fullListOf(theirs).drawn,
 });
 
 interface BothProps extends Texts {
@@ -114,12 +115,19 @@ interface BothProps extends Texts {
 
 /** What both changed: the one beside the other, and which stays. */
 function Both({ name, mine, theirs, side, onChoose }: BothProps) {
+  const id = useId();
   return (
-    <section class={styles.conflict} aria-label={name}>
-      <p class={side === 'mine' ? styles.is : styles.was}>{`${words.mine}: ${mine}`}</p>
-      <p class={side === 'theirs' ? styles.is : styles.was}>{`${words.theirStep}: ${theirs}`}</p>
+    <section class={styles.conflict} aria-labelledby={id}>
+      <h4 id={id} class="spoken" lang={writtenLang()}>
+        {name}
+      </h4>
+      <p class={side === 'mine' ? styles.is : styles.was}>
+        {words.mine}: {mine}
+      </p>
+      <p class={side === 'theirs' ? styles.is : styles.was}>
+        {words.theirStep}: {theirs}
+      </p>
       <Choice
-        label={name}
         options={[
           { value: 'mine', name: words.mine },
           { value: 'theirs', name: words.theirStep },
@@ -131,8 +139,13 @@ function Both({ name, mine, theirs, side, onChoose }: BothProps) {
   );
 }
 
-function placedText(placed: PlacedStep | null): string {
+function placedText(placed: PlacedStep | null): ComponentChildren {
   const procedure = written.value;
   if (placed === null || procedure === null) return words.gone;
-  return words.inPart(fullTextOf(placed.step, procedure), partName(placed.part));
+  return (
+    <>
+      {fullTextOf(placed.step, procedure).drawn} (
+      {markedText(partLang(placed.part), partName(placed.part))})
+    </>
+  );
 }

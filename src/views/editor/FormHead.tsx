@@ -1,10 +1,10 @@
 /** The head of a form, which takes the keyboard when the form is opened. */
 
-import type { JSX } from 'preact';
+import type { ComponentChildren, JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 
 /** Heard, and not seen: the form says what it is of by its first entry. */
-export function FormHead({ name }: { name: string }): JSX.Element {
+export function FormHead({ children }: { children: ComponentChildren }): JSX.Element {
   const head = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
     head.current?.focus({ preventScroll: true });
@@ -14,7 +14,7 @@ export function FormHead({ name }: { name: string }): JSX.Element {
   }, []);
   return (
     <h3 ref={head} tabIndex={-1} class="spoken">
-      {name}
+      {children}
     </h3>
   );
 }

@@ -12,6 +12,7 @@ import {
 } from '../../core';
 import { Choice } from '../../parts/choice/Choice';
 import { Key } from '../../parts/key/Key';
+import { marked } from '../../parts/marked';
 import styles from './Editor.module.css';
 import { FormHead } from './FormHead';
 import { Pick } from './Pick';
@@ -33,7 +34,7 @@ export function ListForm({ id }: { id: AbnormalList['id'] }): JSX.Element | null
       <div class={styles.toList}>
         <Key onPress={backToList}>{words.back}</Key>
       </div>
-      <FormHead name={words.changeListOf(list.title)} />
+      <FormHead>{marked(writtenLang(), words.changeListOf, list.title)}</FormHead>
       {wrong.map(({ name, code }) => (
         <p key={name + code} class={styles.bad}>
           {words.faults[code]}

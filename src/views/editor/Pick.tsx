@@ -5,7 +5,12 @@ import styles from './Editor.module.css';
 
 interface PickProps {
   readonly name: string;
-  readonly options: readonly { readonly value: string; readonly name: string }[];
+  readonly options: readonly {
+    readonly value: string;
+    readonly name: string;
+    /** What `lang` has to say of the name. */
+    readonly lang?: string | undefined;
+  }[];
   readonly chosen: string;
   readonly onChoose: (value: string) => void;
 }
@@ -21,7 +26,12 @@ export function Pick({ name, options, chosen, onChoose }: PickProps): JSX.Elemen
         onChange={(event) => onChoose(event.currentTarget.value)}
       >
         {options.map((option) => (
-          <option key={option.value} value={option.value} selected={option.value === chosen}>
+          <option
+            key={option.value}
+            value={option.value}
+            lang={option.lang}
+            selected={option.value === chosen}
+          >
             {option.name}
           </option>
         ))}

@@ -6,7 +6,7 @@ import { callLang } from '../../board/language';
 import { holds, type Procedure, type Step } from '../../core';
 import styles from './Editor.module.css';
 import { Filled } from './StepList';
-import { conditionSaid, writtenLang } from './said';
+import { conditionSaid, withOptions, writtenLang } from './said';
 import { words } from './words.en';
 
 interface PreviewProps {
@@ -40,7 +40,8 @@ export function Preview({ step, options }: PreviewProps): JSX.Element {
       )}
       <p class={styles.small}>
         {said}
-        {when !== undefined && ` (${words.when(conditionSaid(when, options))})`}
+        {when !== undefined &&
+          withOptions(options, (named) => ` (${words.when(conditionSaid(when, named))})`).drawn}
       </p>
     </section>
   );

@@ -20,11 +20,12 @@ import {
 import { Choice } from '../../parts/choice/Choice';
 import { NumberField } from '../../parts/field/NumberField';
 import { Key } from '../../parts/key/Key';
+import { marked } from '../../parts/marked';
 import styles from './Editor.module.css';
 import { FormHead } from './FormHead';
 import { Pick } from './Pick';
 import { Preview } from './Preview';
-import { partName } from './said';
+import { partLang, partName, writtenLang } from './said';
 import { backToList, duplicateStep, moveBy, moveTo, placeBeside, removeStep } from './state';
 import { Texts } from './Texts';
 import { When } from './When';
@@ -40,7 +41,7 @@ export function StepForm({ id }: { id: StepId }): JSX.Element | null {
   return (
     <>
       <Keys id={id} />
-      <FormHead name={words.openStep(step.item)} />
+      <FormHead>{marked(writtenLang(), words.openStep, step.item)}</FormHead>
       <Preview step={step} options={procedure.options} />
       {wrong.map(({ name, code }) => (
         <p key={name + code} class={styles.bad}>
@@ -217,7 +218,11 @@ function Where({ placed, procedure }: { placed: PlacedStep; procedure: Procedure
     <section class={styles.formPart}>
       <Pick
         name={words.standsIn}
-        options={partsOf(procedure).map((one) => ({ value: one.part, name: partName(one.part) }))}
+        options={partsOf(procedure).map((one) => ({
+          value: one.part,
+          name: partName(one.part),
+          lang: partLang(one.part),
+        }))}
         chosen={part}
         onChoose={(value) => {
           const to = written.value && partsOf(written.value).find((one) => one.part === value);
@@ -248,7 +253,7 @@ function Where({ placed, procedure }: { placed: PlacedStep; procedure: Procedure
       )}
       {step.needs !== undefined && (
         <Key onPress={() => change(step, { needs: undefined })}>
-          {words.buildsOn(needed?.step.item ?? step.needs)}
+          {marked(writtenLang(), words.buildsOn, needed?.step.item ?? step.needs)}
         </Key>
       )}
     </section>

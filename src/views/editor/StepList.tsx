@@ -16,9 +16,19 @@ import {
 } from '../../core';
 import { Key } from '../../parts/key/Key';
 import { filledPieces } from '../../parts/live';
+import { marked, seenAndSaid, type Worded, worded } from '../../parts/marked';
 import { beginDrag, dragged } from './drag';
 import styles from './Editor.module.css';
-import { aboutList, conditionSaid, liveNow, partName, textNow, writtenLang } from './said';
+import {
+  aboutList,
+  conditionSaid,
+  liveNow,
+  partLang,
+  partName,
+  textNow,
+  withOptions,
+  writtenLang,
+} from './said';
 import { addStep, moveBy, open, openList, openListHead, openStep, returnTo } from './state';
 import { words } from './words.en';
 
@@ -82,7 +92,9 @@ function Part({ part, steps, list, options }: PartProps) {
   return useMemo(
     () => (
       <section class={styles.part}>
-        <h3 class={styles.partName}>{words.part(partName(part), steps.length)}</h3>
+        <h3 class={styles.partName}>
+          {marked(partLang(part), (name) => words.part(name, steps.length), partName(part))}
+        </h3>
         {list !== undefined && <ListHead list={list} />}
         <ol data-part={part} class={styles.rows}>
           {steps.map((step, index) => (
@@ -90,8 +102,8 @@ function Part({ part, steps, list, options }: PartProps) {
           ))}
           <End part={part} count={steps.length} />
         </ol>
-        <Key label={words.addTo(partName(part))} onPress={() => addStep(part)}>
-          {words.addStep}
+        <Key onPress={() => addStep(part)}>
+          {seenAndSaid(words.addStep, marked(partLang(part), words.addTo, partName(part)))}
         </Key>
       </section>
     ),
@@ -110,10 +122,11 @@ function ListHead({ list }: { list: AbnormalList }) {
         class={`${styles.open} ${openList.value === id ? styles.opened : ''}`}
         data-at="list"
         aria-pressed={openList.value === id}
-        aria-label={words.changeListOf(title)}
         onClick={() => openListHead(id)}
       >
-        <span class={styles.line}>{words.changeList}</span>
+        <span class={styles.line}>
+          {seenAndSaid(words.changeList, marked(writtenLang(), words.changeListOf, title))}
+        </span>
         <span class={styles.about}>{aboutList(list)}</span>
         {fault !== undefined && <span class={styles.bad}>{words.faults[fault.code]}</span>}
       </button>
@@ -191,7 +204,7 @@ function Row({ step, part, index, options }: RowProps) {
         <span class={styles.line} lang={writtenLang()}>
           <b>{item}:</b> <Filled text={step.response} />
         </span>
-        <span class={styles.about}>{aboutStep(step, options)}</span>
+        <span class={styles.about}>{aboutStep(step, options).drawn}</span>
         {fault !== null && <span class={styles.bad}>{words.faults[fault]}</span>}
       </button>
     </li>
@@ -211,10 +224,10 @@ function Handle({ id, item, onKeyDown }: HandleProps) {
       type="button"
       class={styles.handle}
       data-at="handle"
-      aria-label={words.drag(item)}
       onPointerDown={(event) => beginDrag(event, id)}
       onKeyDown={onKeyDown}
     >
+      <span class="spoken">{marked(writtenLang(), words.drag, item)}</span>
       <svg viewBox="0 0 16 24" class={styles.grip} aria-hidden="true">
         <path d="M2 7H14M2 12H14M2 17H14" />
       </svg>
@@ -234,11 +247,14 @@ export function Filled({ text }: { text: string }): JSX.Element {
 }
 
 /** Its kind, and what else is to be known of it, on one line. */
-export function aboutStep(step: Step, options: Procedure['options']): string {
-  return [
-    words.kinds[step.kind],
-    ...(step.critical ? [words.critical] : []),
-    ...(step.expectS === undefined ? [] : [words.expect(String(step.expectS))]),
-    ...(step.when === undefined ? [] : [words.when(conditionSaid(step.when, options))]),
+export function aboutStep(step: Step, options: Procedure['options']): Worded {
+  const { kind, critical, expectS, when } = step;
+  const about = [
+    words.kinds[kind],
+    ...(critical ? [words.critical] : []),
+    ...(expectS === undefined ? [] : [words.expect(String(expectS))]),
   ].join(', ');
+  return when === undefined
+    ? worded(undefined, () => about)
+    : withOptions(options, (named) => `${about}, ${words.when(conditionSaid(when, named))}`);
 }

@@ -17,9 +17,10 @@ import {
 import { Choice } from '../../parts/choice/Choice';
 import { NumberField } from '../../parts/field/NumberField';
 import { Key } from '../../parts/key/Key';
+import { seenAndSaid } from '../../parts/marked';
 import styles from './Editor.module.css';
 import { Pick } from './Pick';
-import { conditionSaid, leafSaid } from './said';
+import { conditionSaid, leafSaid, withOptions } from './said';
 import { words } from './words.en';
 
 interface WhenProps {
@@ -41,7 +42,7 @@ export function When({ id, when, options = [] }: WhenProps): JSX.Element {
       <h4 class={styles.partName}>{words.condition}</h4>
       {picked === null && when !== undefined && (
         <>
-          <p>{words.deep(conditionSaid(when, options))}</p>
+          <p>{withOptions(options, (named) => words.deep(conditionSaid(when, named))).drawn}</p>
           <Key onPress={() => set({ join: 'all', parts: [] })}>{words.startAnew}</Key>
         </>
       )}
@@ -89,10 +90,11 @@ interface AskedProps {
 /** One line: what is asked for, to be turned round or left out. */
 function Asked({ part, options, onChange, onLeaveOut }: AskedProps) {
   const { asked, not } = part;
-  const said = leafSaid(asked, options)[not ? 1 : 0];
+  const said = (sentence: (condition: string) => string = (condition) => condition) =>
+    withOptions(options, (named) => sentence(leafSaid(asked, named)[not ? 1 : 0])).drawn;
   return (
     <li class={styles.asked}>
-      <p class={styles.askedText}>{said}</p>
+      <p class={styles.askedText}>{said()}</p>
       {'windAboveKt' in asked && (
         <NumberField
           name={words.windKt}
@@ -107,12 +109,10 @@ function Asked({ part, options, onChange, onLeaveOut }: AskedProps) {
         />
       )}
       <div class={styles.keys}>
-        <Key label={words.turnOf(said)} onPress={() => onChange({ asked, not: !not }, false)}>
-          {words.turn}
+        <Key onPress={() => onChange({ asked, not: !not }, false)}>
+          {seenAndSaid(words.turn, said(words.turnOf))}
         </Key>
-        <Key label={words.leaveOutOf(said)} onPress={onLeaveOut}>
-          {words.leaveOut}
-        </Key>
+        <Key onPress={onLeaveOut}>{seenAndSaid(words.leaveOut, said(words.leaveOutOf))}</Key>
       </div>
     </li>
   );

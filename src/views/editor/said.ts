@@ -17,6 +17,7 @@ import {
 } from '../../core';
 import { direction, whole } from '../../parts/format';
 import { filledPieces, liveValue } from '../../parts/live';
+import { type Worded, worded } from '../../parts/marked';
 import { words } from './words.en';
 
 /** A part by its name: that of its phase, or its list's title. Whoever shows it draws it anew when a title changes. */
@@ -33,6 +34,21 @@ const lang = computed(() =>
 
 /** What `lang` has to say of the texts of the procedure that is written. */
 export const writtenLang = (): string | undefined => lang.value;
+
+/** What `lang` has to say of the name of a part: that of a phase is the page's. */
+export const partLang = (part: PartId): string | undefined =>
+  listIn(part) === null ? undefined : writtenLang();
+
+/** A sentence of the page about options of the procedure, whose names are in its language. */
+export const withOptions = (
+  options: Procedure['options'],
+  sentence: (options: Procedure['options']) => string,
+): Worded =>
+  worded(
+    writtenLang(),
+    (...names) => sentence(options?.map((one, index) => ({ ...one, name: names[index] ?? '' }))),
+    ...(options ?? []).map(({ name }) => name),
+  );
 
 /** A live number as it is just now; a dash where it is not known. */
 export function liveNow(name: LiveName): string {

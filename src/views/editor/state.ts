@@ -1,6 +1,7 @@
 /** What of the procedure is looked at, and what is said of what was just done. */
 
 import { signal } from '@preact/signals';
+import type { ComponentChildren } from 'preact';
 import { edit, newStepId, redo, undo, written } from '../../board/writing';
 import {
   findStep,
@@ -10,7 +11,8 @@ import {
   type StepId,
   type StepPlace,
 } from '../../core';
-import { partName, textNow } from './said';
+import { marked } from '../../parts/marked';
+import { partLang, partName, textNow, writtenLang } from './said';
 import { words } from './words.en';
 
 /** The step that is open to be changed; null: none. */
@@ -20,7 +22,7 @@ export const openStep = signal<StepId | null>(null);
 export const openList = signal<ListId | null>(null);
 
 /** What was just done, for a screen reader and for the eye. */
-export const said = signal('');
+export const said = signal<ComponentChildren>('');
 
 /** Where the keyboard is to be when the list is drawn next: a step that moved, or was closed. */
 export const returnTo = signal<
@@ -62,12 +64,10 @@ export function moveTo(id: StepId, to: StepPlace): void {
   const found = document && findStep(document, id);
   if (!found) return;
   const count = partsOf(document).find(({ part }) => part === found.part)?.steps.length ?? 0;
-  said.value = words.movedTo(
-    textNow(found.step.item),
-    found.index + 1,
-    count,
-    partName(found.part),
-  );
+  const name = partName(found.part);
+  const sentence = (item: string, part = name) => words.movedTo(item, found.index + 1, count, part);
+  const foreign = partLang(found.part) === undefined ? [] : [name];
+  said.value = marked(writtenLang(), sentence, textNow(found.step.item), ...foreign);
 }
 
 /** The place one further up or down, in the next part where its own ends; null at either end of all. */
@@ -125,7 +125,7 @@ export function removeStep(id: StepId): void {
   edit({ kind: 'remove', id });
   openStep.value = null;
   if (next !== undefined) returnTo.value = { id: next.id, to: 'row' };
-  said.value = words.removed(textNow(found.step.item));
+  said.value = marked(writtenLang(), words.removed, textNow(found.step.item));
 }
 
 /** Takes the last change back, and says so. */

@@ -267,7 +267,6 @@ export const words = {
   mine: 'Mine',
   theirStep: 'Original',
   gone: 'removed',
-  inPart: (text: string, part: string) => `${text} (${part})`,
   followKey: 'Follow the original',
   leave: 'Not now',
   followed: 'Your version follows the original now. Undo takes that back.',

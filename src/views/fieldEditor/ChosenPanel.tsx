@@ -2,7 +2,7 @@
 
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { change, editorParts } from '../../board/drawing';
+import { change, drawnLang, editorParts } from '../../board/drawing';
 import type { Field, TaxiEdge, TaxiNode } from '../../core';
 import { Choice } from '../../parts/choice/Choice';
 import { Key } from '../../parts/key/Key';
@@ -48,6 +48,7 @@ function NodePanel({ node, field }: { readonly node: TaxiNode; readonly field: F
       <Entry
         name={words.painted}
         text={node.name ?? ''}
+        lang={drawnLang()}
         read={anyText(80)}
         bad={words.nameBad}
         onChange={(name) => set({ name: name || null })}
@@ -231,6 +232,7 @@ function HotSpotPanel({ hot, index }: { readonly hot: HotSpot; readonly index: n
       <Entry
         name={words.hotSpotAbout}
         text={hot.about}
+        lang={drawnLang()}
         read={present}
         bad={words.nameBad}
         onChange={(about) => set({ about })}

@@ -1,7 +1,7 @@
 /** One end of a runway being drawn: its number, elevation and declared distances. */
 
 import type { JSX } from 'preact';
-import { change, editorParts } from '../../board/drawing';
+import { change, drawnLang, editorParts } from '../../board/drawing';
 import type { RunwayEnd } from '../../core';
 import { anyText, Entry, numberWithin, plainNumber } from './Entry';
 import styles from './FieldEditor.module.css';
@@ -59,6 +59,7 @@ export function EndEntry({ end, index, side }: EndEntryProps): JSX.Element {
       <Entry
         name={words.closed}
         text={end.closed ?? ''}
+        lang={drawnLang()}
         read={anyText(80)}
         bad={words.closedBad}
         hint={words.closedHint}

@@ -11,6 +11,8 @@ interface EntryProps<T> {
   /** What a text says; null where it says nothing of the kind. */
   readonly read: (text: string) => T | null;
   readonly bad: string;
+  /** What `lang` has to say of the text. */
+  readonly lang?: string | undefined;
   readonly hint?: string;
   readonly most?: number;
   /** Several lines, for sentences. */
@@ -20,12 +22,13 @@ interface EntryProps<T> {
 
 /** An entry. Each text that can be read counts at once. */
 export function Entry<T>(props: EntryProps<T>): JSX.Element {
-  const { name, text, read, bad, hint, most = 80, lines, onChange } = props;
+  const { name, text, lang, read, bad, hint, most = 80, lines, onChange } = props;
   const [typed, setTyped] = useState<string | null>(null);
   const isBad = typed !== null && typed.trim() !== '' && read(typed) === null;
   const id = useId();
   const control = {
     id,
+    lang,
     maxLength: most,
     placeholder: hint ?? '',
     value: typed ?? text,

@@ -1,8 +1,9 @@
 /** Of a field being drawn: its code and name, where it lies, its frequencies. */
 
 import type { JSX } from 'preact';
-import { change } from '../../board/drawing';
-import type { Field, Radio } from '../../core';
+import { change, drawnLang } from '../../board/drawing';
+import { languageName } from '../../board/language';
+import { type Field, languageOf, type Radio } from '../../core';
 import { Choice } from '../../parts/choice/Choice';
 import { Key } from '../../parts/key/Key';
 import { anyText, Entry, numberWithin, plainNumber } from './Entry';
@@ -18,6 +19,10 @@ const readMhz = (text: string) =>
 
 /** A name that is there. */
 const readName = (text: string) => anyText(80)(text) || null;
+
+/** The languages of the app, and that of the field where it is another. */
+const languagesFor = (written: string) =>
+  [...new Set(['en', 'de', written])].map((value) => ({ value, name: languageName(value) }));
 
 /** The part of the form that is about the field as a whole. */
 export function FieldPart({ field }: { readonly field: Field }): JSX.Element {
@@ -45,11 +50,20 @@ export function FieldPart({ field }: { readonly field: Field }): JSX.Element {
       <Entry
         name={words.about}
         text={field.about}
+        lang={drawnLang()}
         read={anyText(600)}
         bad={words.aboutBad}
         most={600}
         lines={3}
         onChange={(about) => change({ kind: 'head', set: { about } })}
+      />
+      <h3 class={styles.title}>{words.language}</h3>
+      <p class={styles.hint}>{words.languageHint}</p>
+      <Choice
+        label={words.language}
+        options={languagesFor(languageOf(field))}
+        chosen={languageOf(field)}
+        onChoose={(language) => change({ kind: 'head', set: { language } })}
       />
       <h3 class={styles.title}>{words.placeTitle}</h3>
       <p class={styles.hint}>{words.placeHint}</p>
@@ -91,7 +105,7 @@ export function FieldPart({ field }: { readonly field: Field }): JSX.Element {
           change({
             kind: 'radio',
             index: field.radio.length,
-            to: { name: field.name || words.radio, mhz: '118.0', service: 'traffic' },
+            to: { name: field.name || UNNAMED, mhz: '118.0', service: 'traffic' },
           })
         }
       >
@@ -100,6 +114,9 @@ export function FieldPart({ field }: { readonly field: Field }): JSX.Element {
     </div>
   );
 }
+
+/** A station's name as it begins where the field has none: said on the radio, and so in English on every page. */
+const UNNAMED = 'Radio';
 
 function RadioEntry({ radio, index }: { readonly radio: Radio; readonly index: number }) {
   const set = (given: Partial<Radio>) =>

@@ -21,6 +21,8 @@ export const words = {
   nameBad: 'A name is up to 80 characters.',
   about: 'What to know of it',
   aboutBad: 'Up to 600 characters.',
+  language: 'Language of these texts',
+  languageHint: 'What is said on the radio is English in every language.',
   latitude: 'Latitude',
   longitude: 'Longitude',
   latitudeBad: 'Write a latitude as 62.95, 62 57 00 N or 625700N.',

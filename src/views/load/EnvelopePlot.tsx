@@ -24,7 +24,7 @@ export function EnvelopePlot({ sheet, envelope }: EnvelopeProps): JSX.Element {
   const { takeoffArmM, landingArmM, burn } = sheet;
   if (takeoffArmM === null || landingArmM === null) return <p>{words.noArms}</p>;
   const outside = sheet.exceeded.find(({ code }) => code === 'outside-envelope');
-  const says = outside === undefined ? words.stays : told(outside, []);
+  const says = outside === undefined ? words.stays : told(outside, []).text;
   return (
     <>
       {envelope === null ? (

@@ -67,7 +67,7 @@ export function Fuel({ fuel, fuelKg, exceeded, onMove, onChange }: FuelProps): J
       {wrong === undefined ? (
         <p class={styles.hint}>{words.tanks(whole(maxKg), whole(landingKg))}</p>
       ) : (
-        <p class={styles.bad}>{told(wrong, [])}</p>
+        <p class={styles.bad}>{told(wrong, []).drawn}</p>
       )}
     </>
   );

@@ -1,6 +1,6 @@
 /** The load line by line: what is aboard, what it weighs and where it sits, down to the masses. */
 
-import type { JSX } from 'preact';
+import type { ComponentChildren, JSX } from 'preact';
 import { ask } from '../../board/places';
 import {
   type Aircraft,
@@ -13,6 +13,7 @@ import {
 import { Asked } from '../../parts/asked/Asked';
 import { decimal, whole } from '../../parts/format';
 import styles from './LoadSheet.module.css';
+import { named } from './told';
 import { words } from './words.en';
 
 interface ItemsProps {
@@ -38,12 +39,12 @@ export function Items({ aircraft, loading, load, sheet }: ItemsProps): JSX.Eleme
       <tbody>
         <Item name={words.emptyAircraft} kg={aircraft.masses.emptyKg} armM={emptyArmM} />
         {crew.map(({ name, kg, armM }) => (
-          <Item key={name} name={name} kg={kg} armM={armM} />
+          <Item key={name} name={named(name)} kg={kg} armM={armM} />
         ))}
         {stations.map((station) => (
           <Item
             key={station.id}
-            name={station.name}
+            name={named(station.name)}
             kg={carriedKg(load, station)}
             armM={station.armM}
           />
@@ -61,7 +62,13 @@ export function Items({ aircraft, loading, load, sheet }: ItemsProps): JSX.Eleme
   );
 }
 
-function Item({ name, kg, armM }: { name: string; kg: number; armM: number | undefined }) {
+interface ItemProps {
+  readonly name: ComponentChildren;
+  readonly kg: number;
+  readonly armM: number | undefined;
+}
+
+function Item({ name, kg, armM }: ItemProps) {
   return (
     <tr>
       <th scope="row">{name}</th>

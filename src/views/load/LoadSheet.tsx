@@ -23,7 +23,7 @@ import { Items } from './Items';
 import styles from './LoadSheet.module.css';
 import { Masses } from './Masses';
 import { StationEntry } from './StationEntry';
-import { told } from './told';
+import { named, told } from './told';
 import { words } from './words.en';
 
 /** The sheet behind the mass. */
@@ -80,7 +80,7 @@ function Loader({ aircraft, loading }: { aircraft: Aircraft; loading: Loading })
           <Part title={words.presets}>
             <Choice
               label={words.presets}
-              options={loading.presets.map(({ name }) => ({ value: name, name }))}
+              options={loading.presets.map(({ name }) => ({ value: name, name: named(name) }))}
               chosen={preset?.name ?? null}
               onChoose={(name) => {
                 const taken = loading.presets.find((one) => one.name === name);
@@ -134,10 +134,10 @@ function Verdict({ sheet, loading }: { sheet: Loaded; loading: Loading }) {
           <p>{within}</p>
         ) : (
           sheet.exceeded.map((exceeded) => {
-            const sentence = told(exceeded, loading.stations);
+            const { text, drawn } = told(exceeded, loading.stations);
             return (
-              <p key={sentence} class={styles.bad}>
-                {sentence}
+              <p key={text} class={styles.bad}>
+                {drawn}
               </p>
             );
           })

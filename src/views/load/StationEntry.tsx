@@ -1,13 +1,14 @@
 /** One station: stores by choice, people by count, baggage by mass. */
 
 import type { JSX } from 'preact';
+import { useId } from 'preact/hooks';
 import { carriedKg, type Exceeded, type Load, type Station } from '../../core';
 import { Choice } from '../../parts/choice/Choice';
 import { NumberField } from '../../parts/field/NumberField';
 import { whole } from '../../parts/format';
 import { MOST_KG } from './Fuel';
 import styles from './LoadSheet.module.css';
-import { told } from './told';
+import { named, namedIn, told } from './told';
 import { words } from './words.en';
 
 interface StationProps {
@@ -20,15 +21,16 @@ interface StationProps {
 
 /** What a station carries, and what it may. */
 export function StationEntry({ station, load, exceeded, onChange }: StationProps): JSX.Element {
+  const id = useId();
   return (
-    <section class={styles.part}>
+    <section class={styles.part} aria-labelledby={id}>
       <h3 class={styles.title}>
-        {station.name} <span class={styles.hint}>{may(station)}</span>
+        <span id={id}>{named(station.name)}</span> <span class={styles.hint}>{may(station)}</span>
       </h3>
       <Carried station={station} kg={carriedKg(load, station)} onChange={onChange} />
       {exceeded.map((one) => (
         <p key={one.code} class={styles.bad}>
-          {told(one, [station])}
+          {told(one, [station]).drawn}
         </p>
       ))}
     </section>
@@ -41,6 +43,9 @@ const may = (station: Station) =>
 /** More people than these are typed as a number. */
 const MOST_KEYS = 6;
 
+const choiceWords = ({ name, kg }: { readonly name: string; readonly kg: number }) =>
+  namedIn((text) => words.choice(text, words.kg(whole(kg))), name);
+
 interface CarriedProps {
   readonly station: Station;
   readonly kg: number;
@@ -52,12 +57,11 @@ function Carried({ station, kg, onChange }: CarriedProps) {
     case 'stores':
       return (
         <Choice
-          label={station.name}
           options={[
             { value: '0', name: words.nothing },
             ...station.choices.map((choice) => ({
               value: String(choice.kg),
-              name: words.choice(choice.name, words.kg(whole(choice.kg))),
+              name: choiceWords(choice),
             })),
           ]}
           chosen={String(kg)}
@@ -82,10 +86,9 @@ function Carried({ station, kg, onChange }: CarriedProps) {
       }
       return (
         <Choice
-          label={station.name}
           options={Array.from({ length: most + 1 }, (_, people) => ({
             value: String(people),
-            name: people === 0 ? words.nothing : String(people),
+            name: people === 0 ? words.nobody : String(people),
           }))}
           chosen={String(kg / eachKg)}
           onChoose={(people) => onChange(Number(people) * eachKg)}
@@ -95,7 +98,7 @@ function Carried({ station, kg, onChange }: CarriedProps) {
     case 'baggage':
       return (
         <NumberField
-          name={words.stationKg(station.name)}
+          name={namedIn(words.stationKg, station.name)}
           value={kg}
           least={0}
           most={MOST_KG}

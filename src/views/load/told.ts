@@ -1,14 +1,33 @@
-/** What a load is beyond, as sentences. */
+/** What a load is beyond, as sentences, and the names in them. */
 
+import type { ComponentChildren } from 'preact';
+import { aircraftText } from '../../board/language';
 import type { Exceeded, Station } from '../../core';
 import { whole } from '../../parts/format';
+import { marked, type Worded, worded } from '../../parts/marked';
 import { words } from './words.en';
+
+/** A name of the aircraft's document: a station, a store, a preset, one of the crew. */
+export const named = (name: string): ComponentChildren => namedIn((text) => text, name);
+
+/** The same in a sentence. */
+export function namedIn(sentence: (name: string) => string, name: string): ComponentChildren {
+  const { text, lang } = aircraftText(name);
+  return marked(lang, sentence, text);
+}
 
 /** Kilograms over or short, never written as none. */
 const byWhole = (kg: number) => whole(Math.max(1, Math.ceil(kg - 0.5)));
 
-/** The sentence for what is exceeded. */
-export function told(exceeded: Exceeded, stations: readonly Station[]): string {
+/** The sentence for what is exceeded, as plain text and as it is drawn. */
+export function told(exceeded: Exceeded, stations: readonly Station[]): Worded {
+  if (exceeded.code !== 'station-over') return worded(undefined, () => sentence(exceeded));
+  const written = stations.find(({ id }) => id === exceeded.station)?.name ?? exceeded.station;
+  const { text, lang } = aircraftText(written);
+  return worded(lang, (name) => words.stationOver(name, byWhole(exceeded.byKg)), text);
+}
+
+function sentence(exceeded: Exclude<Exceeded, { code: 'station-over' }>): string {
   switch (exceeded.code) {
     case 'over-max-take-off':
       return words.takeoffOver(byWhole(exceeded.byKg));
@@ -20,10 +39,6 @@ export function told(exceeded: Exceeded, stations: readonly Station[]): string {
       return words.fuelShort(byWhole(exceeded.byKg));
     case 'no-fuel':
       return words.noFuel;
-    case 'station-over': {
-      const name = stations.find(({ id }) => id === exceeded.station)?.name ?? exceeded.station;
-      return words.stationOver(name, byWhole(exceeded.byKg));
-    }
     case 'outside-envelope':
       return words.outside(exceeded);
   }

@@ -16,7 +16,7 @@ const when: Record<Outside['at'], string> = {
 export const words: Translated<typeof english> = {
   title: (aircraft) => `Beladung, ${aircraft}`,
   close: 'Schließen',
-  undo: 'Zurück',
+  undo: 'Rückgängig',
   none: 'Unter „Flug“ ein Flugzeug wählen.',
   noLoading:
     'Das Dokument des Flugzeugs sagt nichts über die Beladung: Es gelten seine üblichen Massen.',
@@ -59,7 +59,7 @@ export const words: Translated<typeof english> = {
     }
   },
 
-  presets: 'Beladen als',
+  presets: 'Vorlagen',
   fuel: 'Kraftstoff',
   fuelKg: 'Kraftstoff, kg',
   tanks: (max, landing) =>
@@ -67,7 +67,8 @@ export const words: Translated<typeof english> = {
   litres: (litres) => `${litres}${NO_BREAK_SPACE}L`,
   numberBad: 'Eine Masse ist eine Zahl in Kilogramm von 0 bis 99 999.',
   empty: 'nichts',
-  nothing: 'Keine',
+  nothing: 'Nichts',
+  nobody: 'Niemand',
   each: (kg) => `je ${kg}${NO_BREAK_SPACE}kg`,
   upTo: (kg) => `bis ${kg}${NO_BREAK_SPACE}kg`,
   choice: (name, kg) => `${name}, ${kg}`,

@@ -65,6 +65,7 @@ export const words = {
   numberBad: 'A mass is a number of kilograms from 0 to 99 999.',
   empty: 'none',
   nothing: 'None',
+  nobody: 'None',
   each: (kg: string) => `${kg}${NO_BREAK_SPACE}kg each`,
   upTo: (kg: string) => `up to ${kg}${NO_BREAK_SPACE}kg`,
   choice: (name: string, kg: string) => `${name}, ${kg}`,

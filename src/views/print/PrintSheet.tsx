@@ -5,11 +5,13 @@ import { useEffect, useState } from 'preact/hooks';
 import { all } from '../../board/allDocuments';
 import { enteredWind, settled, sortieMinute, wind } from '../../board/board';
 import { steps } from '../../board/flight';
+import { nameLang } from '../../board/language';
 import type { Hash, Procedure } from '../../core';
 import { theme } from '../../device/preferences';
 import { Choice } from '../../parts/choice/Choice';
 import { direction, utcDate, whole } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
+import { marked } from '../../parts/marked';
 import { Sheet } from '../../parts/sheet/Sheet';
 import { Cards } from './Cards';
 import styles from './Print.module.css';
@@ -36,7 +38,7 @@ export function PrintSheet({ hash, onClose }: { hash: Hash; onClose: () => void 
   usePaper(cards);
   return (
     <Sheet
-      title={words.title(listed?.name ?? '')}
+      title={marked(nameLang(listed), words.title, listed?.name ?? '')}
       close={words.close}
       size="page"
       onClose={onClose}

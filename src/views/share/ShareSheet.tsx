@@ -1,13 +1,15 @@
 /** A document given away: as a file, as a link that holds the whole of it, as the QR code of that link. */
 
 import type { ComponentChildren, JSX } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useId, useState } from 'preact/hooks';
 import { all } from '../../board/allDocuments';
+import { nameLang } from '../../board/language';
 import { type Shared, shared } from '../../board/sharing';
 import type { Hash } from '../../core';
 import { canShare, copyText, openShareSheet, saveFile } from '../../device/files';
 import { whole } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
+import { marked } from '../../parts/marked';
 import { Sheet } from '../../parts/sheet/Sheet';
 import type { qrCodeOf } from './qrCode';
 import styles from './Share.module.css';
@@ -22,7 +24,11 @@ export function ShareSheet({ hash, onClose }: { hash: Hash; onClose: () => void 
     else shared(listed).then(setDocument, () => setDocument('failed'));
   }, [hash]);
   return (
-    <Sheet title={words.title(listed?.name ?? '')} close={words.close} onClose={onClose}>
+    <Sheet
+      title={marked(nameLang(listed), words.title, listed?.name ?? '')}
+      close={words.close}
+      onClose={onClose}
+    >
       {document === null && <p>{words.loading}</p>}
       {document === 'failed' && <p>{words.failed}</p>}
       {document !== null && document !== 'failed' && (
@@ -30,7 +36,7 @@ export function ShareSheet({ hash, onClose }: { hash: Hash; onClose: () => void 
           <p class={styles.hint}>{words.hint}</p>
           <FilePart document={document} />
           <LinkPart document={document} />
-          <CodePart document={document} />
+          <CodePart document={document} lang={nameLang(listed)} />
         </>
       )}
     </Sheet>
@@ -77,7 +83,14 @@ function LinkPart({ document: { links, name } }: { document: Shared }) {
   );
 }
 
-function CodePart({ document: { links, name } }: { document: Shared }) {
+interface CodeProps {
+  readonly document: Shared;
+  /** What `lang` has to say of the document's name. */
+  readonly lang: string | undefined;
+}
+
+function CodePart({ document: { links, name }, lang }: CodeProps) {
+  const id = useId();
   const { codes } = links;
   const [part, setPart] = useState(0);
   const [draw, setDraw] = useState<typeof qrCodeOf | 'failed' | null>(null);
@@ -113,15 +126,19 @@ function CodePart({ document: { links, name } }: { document: Shared }) {
               ))}
             </div>
           )}
-          <svg
-            class={styles.code}
-            viewBox={`0 0 ${code.size} ${code.size}`}
-            shape-rendering="crispEdges"
-            role="img"
-            aria-label={words.codeOf(name, part + 1, codes.length)}
-          >
-            <path d={code.path} />
-          </svg>
+          <p id={id} hidden>
+            {marked(lang, (itself) => words.codeOf(itself, part + 1, codes.length), name)}
+          </p>
+          <div role="img" aria-labelledby={id}>
+            <svg
+              class={styles.code}
+              viewBox={`0 0 ${code.size} ${code.size}`}
+              shape-rendering="crispEdges"
+              aria-hidden="true"
+            >
+              <path d={code.path} />
+            </svg>
+          </div>
         </>
       )}
     </Part>

@@ -3,7 +3,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { aircraft } from '../../board/documents';
-import { langOf } from '../../board/language';
+import { langOf, shownText } from '../../board/language';
 import { openLog } from '../../board/log';
 import { recall } from '../../board/memory';
 import {
@@ -63,7 +63,8 @@ export function IncomingSheet({ from, onClose }: IncomingSheetProps): JSX.Elemen
 function IncomingDocument({ incoming }: { incoming: Extract<Incoming, { kind: 'document' }> }) {
   const [isAdded, setAdded] = useState(false);
   const { document, against, steps } = incoming;
-  const { name, about } = document.content;
+  const { name } = document.content;
+  const about = shownText(document.content, document.content.about);
   const lang = 'phases' in document.content ? langOf(languageOf(document.content)) : undefined;
   const kind = words.kinds[document.kind] ?? '';
   const flown = 'phases' in document.content ? document.content.aircraft : null;
@@ -71,10 +72,10 @@ function IncomingDocument({ incoming }: { incoming: Extract<Incoming, { kind: 'd
   return (
     <>
       <h3 class={styles.name}>{marked(lang, (itself) => words.document(kind, itself), name)}</h3>
-      <p lang={lang}>{about}</p>
+      <p lang={about.lang}>{about.text}</p>
       {steps !== null && <p>{words.steps(steps)}</p>}
       {isMissing && <p>{words.noAircraft(flown)}</p>}
-      <Against against={against} />
+      <Against against={against} lang={lang} />
       {against.kind !== 'same' && !isAdded && (
         <div>
           <Key
@@ -88,7 +89,7 @@ function IncomingDocument({ incoming }: { incoming: Extract<Incoming, { kind: 'd
           </Key>
         </div>
       )}
-      <p role="status">{isAdded && words.wasAdded(name)}</p>
+      <p role="status">{isAdded && marked(lang, words.wasAdded, name)}</p>
     </>
   );
 }
@@ -96,14 +97,23 @@ function IncomingDocument({ incoming }: { incoming: Extract<Incoming, { kind: 'd
 /** So many steps are named of each kind of difference. */
 const NAMED = 12;
 
-function Listed({ title, lines }: { title: string; lines: readonly string[] }) {
+interface ListedProps {
+  readonly title: string;
+  readonly lines: readonly string[];
+  /** What `lang` has to say of the lines. */
+  readonly lang: string | undefined;
+}
+
+function Listed({ title, lines, lang }: ListedProps) {
   if (lines.length === 0) return null;
   return (
     <>
       <h4>{title}</h4>
       <ul class={styles.differences}>
         {lines.slice(0, NAMED).map((line, index) => (
-          <li key={index}>{line}</li>
+          <li key={index} lang={lang}>
+            {line}
+          </li>
         ))}
         {lines.length > NAMED && <li>{words.andMore(lines.length - NAMED)}</li>}
       </ul>
@@ -111,7 +121,7 @@ function Listed({ title, lines }: { title: string; lines: readonly string[] }) {
   );
 }
 
-function Against({ against }: { against: AgainstOwn }) {
+function Against({ against, lang }: { against: AgainstOwn; lang: string | undefined }) {
   if (against.kind === 'same') return <p>{words.same}</p>;
   if (against.kind === 'new') return <p>{words.fresh}</p>;
   const { name, steps, parts } = against;
@@ -120,22 +130,33 @@ function Against({ against }: { against: AgainstOwn }) {
   const others = parts.filter((part) => steps === null || (part !== 'phases' && part !== 'lists'));
   return (
     <>
-      <p>{words.other(name)}</p>
+      <p>{marked(lang, words.other, name)}</p>
       {steps !== null && (
         <>
-          <Listed title={words.added(steps.added.length)} lines={steps.added.map(lineOf)} />
-          <Listed title={words.removed(steps.removed.length)} lines={steps.removed.map(lineOf)} />
+          <Listed
+            title={words.added(steps.added.length)}
+            lines={steps.added.map(lineOf)}
+            lang={lang}
+          />
+          <Listed
+            title={words.removed(steps.removed.length)}
+            lines={steps.removed.map(lineOf)}
+            lang={lang}
+          />
           <Listed
             title={words.changed(steps.changed.length)}
+            lang={lang}
             lines={steps.changed.map(({ before, after }) =>
               words.became(lineOf(before), lineOf(after)),
             )}
           />
           {steps.moved > 0 && <p>{words.moved(steps.moved)}</p>}
-          <Listed title={words.lists(steps.lists.length)} lines={steps.lists} />
+          <Listed title={words.lists(steps.lists.length)} lines={steps.lists} lang={lang} />
         </>
       )}
-      {others.length > 0 && <p>{words.parts(others.join(', '))}</p>}
+      {others.length > 0 && (
+        <p>{words.parts(others.map((part) => words.partNames[part] ?? part).join(', '))}</p>
+      )}
     </>
   );
 }

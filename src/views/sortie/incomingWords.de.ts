@@ -7,6 +7,36 @@ import type { words as english } from './incomingWords.en';
 const count = (number: number, one: string, more: string) =>
   number === 1 ? one : `${number} ${more}`;
 
+/** The parts of a document, by the names of its properties. */
+const partNames: typeof english.partNames = {
+  name: 'Name',
+  about: 'Beschreibung',
+  language: 'Sprache',
+  translations: 'Übersetzungen',
+  place: 'Ort',
+  numbersFrom: 'Nord der Pistennummern',
+  calmWindEnd: 'Piste für schwachen Wind',
+  preferredEnds: 'bevorzugte Pisten',
+  radio: 'Funk',
+  runways: 'Pisten',
+  taxi: 'Rollen',
+  engine: 'Triebwerk',
+  masses: 'Massen',
+  limits: 'Grenzen',
+  takeoff: 'Start',
+  climb: 'Steigflug',
+  landing: 'Landung',
+  load: 'Beladung',
+  stop: 'Anhalten',
+  performance: 'Leistung',
+  aircraft: 'Flugzeug',
+  options: 'Ausrüstung',
+  phases: 'Abschnitte',
+  lists: 'Listen',
+  edition: 'Fassung',
+  basedOn: 'Original',
+};
+
 export const words: Translated<typeof english> = {
   title: 'Eingegangen',
   close: 'Schließen',
@@ -30,6 +60,7 @@ export const words: Translated<typeof english> = {
   moved: (steps) => `${count(steps, 'Ein Schritt steht', 'Schritte stehen')} an anderer Stelle.`,
   lists: (lists) =>
     `${count(lists, 'Eine Liste', 'Listen')} neu, oder mit anderem Titel oder anderem Ende:`,
+  partNames,
   parts: (parts) => `In diesen Teilen: ${parts}.`,
   step: (item, response) => `${item} – ${response}`,
   became: (before, after) => `${before} → ${after}`,

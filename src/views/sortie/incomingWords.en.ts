@@ -3,6 +3,36 @@
 const count = (number: number, one: string, more: string) =>
   number === 1 ? `one ${one}` : `${number} ${more}`;
 
+/** The parts of a document, by the names of its properties. */
+const partNames: Readonly<Partial<Record<string, string>>> = {
+  name: 'name',
+  about: 'what it is',
+  language: 'language',
+  translations: 'translations',
+  place: 'place',
+  numbersFrom: 'north of the numbers',
+  calmWindEnd: 'end for calm wind',
+  preferredEnds: 'preferred ends',
+  radio: 'radio',
+  runways: 'runways',
+  taxi: 'taxiing',
+  engine: 'engine',
+  masses: 'masses',
+  limits: 'limits',
+  takeoff: 'take-off',
+  climb: 'climb',
+  landing: 'landing',
+  load: 'loading',
+  stop: 'stopping',
+  performance: 'performance',
+  aircraft: 'aircraft',
+  options: 'equipment',
+  phases: 'phases',
+  lists: 'lists',
+  edition: 'version',
+  basedOn: 'original',
+};
+
 export const words = {
   title: 'What came',
   close: 'Close',
@@ -26,6 +56,7 @@ export const words = {
   moved: (steps: number) => `${count(steps, 'step', 'steps')} in another place.`,
   lists: (lists: number) =>
     `${count(lists, 'list', 'lists')} new, or with another title or another end:`,
+  partNames,
   parts: (parts: string) => `In its parts: ${parts}.`,
   step: (item: string, response: string) => `${item} – ${response}`,
   became: (before: string, after: string) => `${before} → ${after}`,

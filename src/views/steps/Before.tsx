@@ -7,6 +7,7 @@ import { tick } from '../../board/stepping';
 import { rowsOf, type StepRow, type Walk } from '../../core';
 import { zulu } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
+import { marked, seenAndSaid } from '../../parts/marked';
 import styles from './Due.module.css';
 import { Habits } from './Habits';
 import { liveText } from './liveText';
@@ -54,12 +55,11 @@ function Handled({ row }: { row: StepRow }) {
       {row.state.kind === 'held' ? (
         <span class={styles.heldState}>
           <span class={styles.held}>{words.heldBack}</span>
-          <Key
-            className={styles.now}
-            label={`${words.doneNow}: ${liveText(row.step.item)}`}
-            onPress={() => tick(row, 'done')}
-          >
-            {words.doneNow}
+          <Key className={styles.now} onPress={() => tick(row, 'done')}>
+            {seenAndSaid(
+              words.doneNow,
+              marked(stepsLang(), (item) => `${words.doneNow}: ${item}`, liveText(row.step.item)),
+            )}
           </Key>
         </span>
       ) : (

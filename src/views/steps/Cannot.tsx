@@ -2,9 +2,10 @@
 
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { withinSentence } from '../../board/language';
+import { stepsLang, withinSentence } from '../../board/language';
 import { pageLanguage } from '../../device/pageLanguage';
 import { Key } from '../../parts/key/Key';
+import { marked } from '../../parts/marked';
 import { Sheet } from '../../parts/sheet/Sheet';
 import styles from './Cannot.module.css';
 import { words } from './words.en';
@@ -22,7 +23,7 @@ export function Cannot({ item, onReason, onClose }: CannotProps): JSX.Element {
   const [other, setOther] = useState('');
   return (
     <Sheet
-      title={`${item}: ${withinSentence(words.cannot, pageLanguage())}`}
+      title={marked(stepsLang(), words.cannotTitle, item)}
       close={words.close}
       onClose={onClose}
     >

@@ -8,7 +8,7 @@ import { stepsLang } from '../../board/language';
 import { habits, recall, tie } from '../../board/memory';
 import { canMove, type Habit, rowsOf, type StepRow, tiesOf, type Walk } from '../../core';
 import { Key } from '../../parts/key/Key';
-import { marked } from '../../parts/marked';
+import { marked, seenAndSaid } from '../../parts/marked';
 import { Sheet } from '../../parts/sheet/Sheet';
 import dueStyles from './Due.module.css';
 import styles from './Habits.module.css';
@@ -56,12 +56,11 @@ function OneHabit({ said: { habit, row }, rows }: { said: Said; rows: readonly S
         {words.habit[habit.kind](habit.times, habit.of)}
       </span>
       {canMove(row.step) && rows.indexOf(row) > 0 && (
-        <Key
-          className={styles.earlier}
-          label={`${words.earlier}: ${liveText(row.step.item)}`}
-          onPress={() => setMoving(true)}
-        >
-          {words.earlier}
+        <Key className={styles.earlier} onPress={() => setMoving(true)}>
+          {seenAndSaid(
+            words.earlier,
+            marked(stepsLang(), (item) => `${words.earlier}: ${item}`, liveText(row.step.item)),
+          )}
         </Key>
       )}
       {moving && <Earlier row={row} rows={rows} onClose={() => setMoving(false)} />}
@@ -80,7 +79,7 @@ function Earlier({ row, rows, onClose }: EarlierProps) {
   const before = rows.slice(0, rows.indexOf(row)).reverse();
   return (
     <Sheet
-      title={words.doEarlier(liveText(row.step.item))}
+      title={marked(stepsLang(), words.doEarlier, liveText(row.step.item))}
       close={words.close}
       size="page"
       onClose={onClose}

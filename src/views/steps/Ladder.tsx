@@ -5,7 +5,14 @@ import { useEffect } from 'preact/hooks';
 import { documents, inputs, sortie } from '../../board/board';
 import { openCard, wasJustClosed } from '../../board/card';
 import { numbers, steps } from '../../board/flight';
-import { stepsLang, stepsLanguage, withinSentence } from '../../board/language';
+import {
+  aircraftText,
+  type Shown,
+  stepsLang,
+  stepsLanguage,
+  stopText,
+  withinSentence,
+} from '../../board/language';
 import { ask, onRoll } from '../../board/places';
 import { goBack, stamp, stopRoll } from '../../board/stepping';
 import { wallMs } from '../../board/time';
@@ -38,7 +45,7 @@ function TodaysRungs({ ladder: { rungs } }: { ladder: Ladder }): JSX.Element {
           <Speed name={nameOf(rung)} figure={rung.speed} down={rung.what === 'last-stop'} />
           <span>
             <b class={styles.name}>{nameOf(rung)}</b>
-            <span class={styles.note}>{noteOf(rung)}</span>
+            <Note {...noteOf(rung)} />
           </span>
           <span class={styles.when}>
             <b>{words.seconds(whole(rung.s))}</b>
@@ -53,20 +60,34 @@ function TodaysRungs({ ladder: { rungs } }: { ladder: Ladder }): JSX.Element {
 const nameOf = ({ what, distanceM }: Rung): string =>
   words.rung[what](inputs.value.checkMarkM ?? distanceM);
 
-function noteOf(rung: Rung): string {
+const ofPage = (text: string): Shown => ({ text, lang: undefined });
+
+function Note({ text, lang }: Shown): JSX.Element {
+  return (
+    <span class={styles.note} lang={lang}>
+      {text}
+    </span>
+  );
+}
+
+function noteOf(rung: Rung): Shown {
   const aircraft = documents.value.aircraft;
   switch (rung.what) {
-    case 'mark':
-      return rung.least?.value == null ? '' : words.stopUnder(whole(Math.ceil(rung.least.value)));
+    case 'mark': {
+      const least = rung.least?.value;
+      return ofPage(least == null ? '' : words.stopUnder(whole(Math.ceil(least))));
+    }
     case 'last-stop':
-      return rung.boundBy === undefined
-        ? ''
-        : words.bound[rung.boundBy](words.surface[inputs.value.surface]);
+      return ofPage(
+        rung.boundBy === undefined
+          ? ''
+          : words.bound[rung.boundBy](words.surface[inputs.value.surface]),
+      );
     case 'rotate':
-      return aircraft?.takeoff.rotateTo ?? '';
+      return aircraftText(aircraft?.takeoff.rotateTo ?? '');
     case 'lift-off': {
       const gear = aircraft?.climb.gearUpByKt ?? aircraft?.limits.gearKt;
-      return gear === undefined ? '' : words.gearUp(whole(gear));
+      return ofPage(gear === undefined ? '' : words.gearUp(whole(gear)));
     }
   }
 }
@@ -97,9 +118,13 @@ function BookRungs(): JSX.Element | null {
     {
       name: words.rung['lift-off'](0),
       figure: liftOffKt,
-      note: gear === null ? '' : words.gearUp(whole(gear)),
+      note: ofPage(gear === null ? '' : words.gearUp(whole(gear))),
     },
-    { name: words.rung.rotate(0), figure: rotateKt, note: brief.aircraft.takeoff.rotateTo },
+    {
+      name: words.rung.rotate(0),
+      figure: rotateKt,
+      note: aircraftText(brief.aircraft.takeoff.rotateTo),
+    },
   ];
   return (
     <ol class={styles.rungs}>
@@ -108,7 +133,7 @@ function BookRungs(): JSX.Element | null {
           <Speed name={name} figure={figure} />
           <span>
             <b class={styles.name}>{name}</b>
-            <span class={styles.note}>{note}</span>
+            <Note {...note} />
           </span>
         </li>
       ))}
@@ -159,7 +184,7 @@ export function LadderView(): JSX.Element {
     };
   }, []);
   const released = sortie.value.stamps.findLast(({ what }) => what === 'brakes released');
-  const aircraft = documents.value.aircraft;
+  const stop = stopText();
   const brief = steps.value;
   const notThere = brief === null ? [] : notThereIn(brief, 'rejected-takeoff');
   const missing = [
@@ -176,7 +201,7 @@ export function LadderView(): JSX.Element {
       </dl>
       <Rungs />
       <p class={styles.stop}>
-        <b class={styles.stopLabel}>{words.toStop}</b> <b>{aircraft?.stop.join(', ')}</b>
+        <b class={styles.stopLabel}>{words.toStop}</b> <b lang={stop.lang}>{stop.text}</b>
         {missing.length > 0 && <b>{marked(stepsLang(), words.without, missing.join(', '))}</b>}
         <span class={styles.aside}>
           <CardOpener

@@ -50,6 +50,7 @@ export const words: Translated<typeof english> = {
   // With a soft hyphen: a phone has no room for the word in one line.
   hold: 'Später',
   cannot: 'Geht nicht',
+  cannotTitle: (item) => `${item}: geht nicht`,
   holdTheKey: 'Taste halten',
   holdHint: 'Kritisch: Taste gedrückt halten oder, wo das nicht geht, zweimal drücken.',
   heldBack: 'zurückgestellt',
@@ -113,7 +114,8 @@ export const words: Translated<typeof english> = {
   landed: 'Gelandet',
   landedNote:
     'Gelandet: sobald die Piste verlassen ist. Touch-and-go: sobald es wieder im Steigflug ist.',
-  touchAndGo: 'Touch-and-go',
+  // With a word joiner: a phone has room for two lines.
+  touchAndGo: 'Touch-and-\u2060go',
   // With a soft hyphen, as above.
   goAround: 'Durch\u00adstarten',
   takeOffAgain: 'Noch ein Start',

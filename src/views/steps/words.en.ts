@@ -47,6 +47,7 @@ export const words = {
   back: 'Back',
   hold: 'Hold back',
   cannot: 'Cannot',
+  cannotTitle: (item: string) => `${item}: cannot`,
   holdTheKey: 'Hold the key',
   holdHint: 'Critical: hold the key down, or press it twice where it cannot be held.',
   heldBack: 'held back',

@@ -5,10 +5,12 @@ import { useState } from 'preact/hooks';
 import { inputs } from '../../board/board';
 import { callLang } from '../../board/language';
 import { calls, departTowards, taxiParts, wordCall } from '../../board/taxi';
-import type { Call } from '../../core';
-import { callTitles, compass, sayReadback } from '../../parts/calls.en';
+import type { Call, Readback } from '../../core';
+import { callTitles, compass, readbackWords } from '../../parts/calls.en';
 import { Key } from '../../parts/key/Key';
+import { joined, marked, worded } from '../../parts/marked';
 import { PLACEHOLDERS, sayCall } from '../../parts/radio/calls';
+import { sayReadback } from '../../parts/radio/readback';
 import { Sheet } from '../../parts/sheet/Sheet';
 import styles from './Sheets.module.css';
 import { words } from './words.en';
@@ -40,22 +42,27 @@ export function CallSheet({ onClose }: { onClose: () => void }): JSX.Element {
   );
 }
 
+/** A station is called by its name as it is said on the radio. */
+const stationWords = ({ name, mhz }: NonNullable<Call['station']>) =>
+  marked(callLang(), (said) => words.to(said, mhz), name);
+
+const toReadBack = (back: Readback) =>
+  worded(callLang(), readbackWords[back.code], sayReadback(back));
+
 function One({ call }: { call: Call }) {
   const own = inputs.value.ownCalls[call.kind];
   const [writing, setWriting] = useState(false);
   return (
     <section class={styles.part}>
       <h3>{callTitles[call.kind]}</h3>
-      {call.station !== null && (
-        <p class={styles.station}>{words.to(call.station.name, call.station.mhz)}</p>
-      )}
+      {call.station !== null && <p class={styles.station}>{stationWords(call.station)}</p>}
       <p class={styles.text} lang={callLang()}>
         {sayCall(call, own)}
       </p>
       {call.readback.length > 0 && (
         <p>
           <b>{words.readBack}: </b>
-          {call.readback.map(sayReadback).join('; ')}
+          {joined('; ', call.readback.map(toReadBack)).drawn}
         </p>
       )}
       {writing ? (

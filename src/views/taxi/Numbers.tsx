@@ -1,11 +1,13 @@
 /** The reminder: what not to exceed, and the power to get and to keep rolling. */
 
 import type { JSX } from 'preact';
+import { aircraftText } from '../../board/language';
 import { ask } from '../../board/places';
 import { nextTurn } from '../../board/taxi';
 import type { Figure, TaxiBrief, Unit } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
 import { whole } from '../../parts/format';
+import { marked } from '../../parts/marked';
 import { turnWords } from '../../parts/pace.en';
 import styles from './Taxi.module.css';
 import { words } from './words.en';
@@ -17,6 +19,8 @@ export function Numbers({ brief }: { brief: TaxiBrief }): JSX.Element {
       {figure.value === null ? '—' : whole(figure.value)}
     </Asked>
   );
+  const afterwards = aircraftText(brief.afterBreakaway);
+  const steering = aircraftText(brief.steering);
   const unit = brief.getRolling.value === null ? '' : brief.getRolling.unit;
   return (
     <dl class={styles.numbers}>
@@ -34,7 +38,7 @@ export function Numbers({ brief }: { brief: TaxiBrief }): JSX.Element {
           {number(words.getRolling, brief.getRolling)}
           <small>{unit}</small>
         </dd>
-        <dd class={styles.aside}>{words.afterwards(brief.afterBreakaway)}</dd>
+        <dd class={styles.aside}>{marked(afterwards.lang, words.afterwards, afterwards.text)}</dd>
       </div>
       <div>
         <dt>{words.keepRolling}</dt>
@@ -43,7 +47,9 @@ export function Numbers({ brief }: { brief: TaxiBrief }): JSX.Element {
           {number(words.keepRolling, brief.keepRollingMost)}
           <small>{unit}</small>
         </dd>
-        <dd class={styles.aside}>{brief.steering}</dd>
+        <dd class={styles.aside} lang={steering.lang}>
+          {steering.text}
+        </dd>
       </div>
     </dl>
   );

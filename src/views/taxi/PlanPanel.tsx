@@ -1,8 +1,9 @@
 /** The plan with the way on it; a tap says where the aircraft is, or closes a stretch. */
 
-import type { JSX } from 'preact';
+import type { ComponentChildren, JSX } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
 import { documents, inputs, settled, wind } from '../../board/board';
+import { paintedLang } from '../../board/language';
 import {
   back,
   closeStretch,
@@ -19,6 +20,7 @@ import type { Field, Route, TaxiEdge, TaxiNode } from '../../core';
 import { planUp } from '../../device/preferences';
 import { whole } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
+import { markedText } from '../../parts/marked';
 import { type Picked, Plan } from '../../parts/plan/Plan';
 import { faultWords, tellRoute } from './route.en';
 import styles from './Taxi.module.css';
@@ -162,8 +164,8 @@ function CloseKey({ edge, onDone }: { edge: TaxiEdge; onDone: () => void }) {
 const edgeWords = ({ name, from, to }: TaxiEdge) => words.stretchName(name, from, to);
 
 /** A point by its name, or by what meets there. */
-function nodeWords(node: TaxiNode, edges: readonly TaxiEdge[]): string {
-  if (node.name !== undefined) return node.name;
+function nodeWords(node: TaxiNode, edges: readonly TaxiEdge[]): ComponentChildren {
+  if (node.name !== undefined) return markedText(paintedLang(), node.name);
   const names = new Set(
     edges.filter(({ from, to }) => from === node.id || to === node.id).map(({ name }) => name),
   );

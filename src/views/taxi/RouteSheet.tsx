@@ -2,6 +2,7 @@
 
 import type { JSX } from 'preact';
 import { documents, inputs, settled } from '../../board/board';
+import { fieldText, paintedLang } from '../../board/language';
 import {
   closeStretch,
   enterAt,
@@ -21,6 +22,7 @@ import type { OfferedEntry, Route } from '../../core';
 import { followPosition, leavePosition, position } from '../../device/position';
 import { whole } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
+import { markedText } from '../../parts/marked';
 import { Sheet } from '../../parts/sheet/Sheet';
 import { faultWords, tellRoute } from './route.en';
 import styles from './Sheets.module.css';
@@ -61,11 +63,14 @@ function HotSpots() {
     <section class={styles.part}>
       <h3>{words.hotSpots}</h3>
       <ul class={styles.rows}>
-        {hotSpots.map(({ name, about }) => (
-          <li key={name}>
-            <b>{name}</b> {about}
-          </li>
-        ))}
+        {hotSpots.map(({ name, about }) => {
+          const { text, lang } = fieldText(about);
+          return (
+            <li key={name}>
+              <b lang={paintedLang()}>{name}</b> <span lang={lang}>{text}</span>
+            </li>
+          );
+        })}
       </ul>
     </section>
   );
@@ -79,7 +84,7 @@ function From() {
       <div class={styles.choices}>
         {stands.value.map((node) => (
           <Key key={node.id} pressed={stand.value === node.id} onPress={() => placeAt(node.id)}>
-            {node.name ?? node.id}
+            {markedText(paintedLang(), node.name ?? node.id)}
           </Key>
         ))}
       </div>

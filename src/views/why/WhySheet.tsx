@@ -22,11 +22,15 @@ const DECIMALS = 2;
 export function WhySheet({ title, figure, onClose }: WhyProps): JSX.Element {
   const shown = figureOf(figure);
   return (
-    <Sheet title={title} close={words.close} onClose={onClose}>
+    <Sheet title={title || titleOf(figure)} close={words.close} onClose={onClose}>
       {shown && <Reason figure={shown} />}
     </Sheet>
   );
 }
+
+/** Asked from the frame, a figure of a runway end brings no title along. */
+const titleOf = (asked: Asked): string =>
+  'name' in asked ? words.title(asked.name, asked.answer.purpose) : '';
 
 /** The figure that is asked about, put together where it was not yet. */
 function figureOf(asked: Asked): Figure<Unit> | null {

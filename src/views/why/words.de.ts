@@ -1,6 +1,7 @@
 /** The words of Why, in German: formulas in one line, names of their inputs, sources, causes. */
 
-import { decimal } from '../../parts/format';
+import type { EndFigures } from '../../core';
+import { decimal, NO_BREAK_SPACE } from '../../parts/format';
 import type { Translated } from '../../parts/translated';
 import type { words as english } from './words.en';
 
@@ -205,8 +206,24 @@ const causes: Record<string, string> = {
   'not-in-aircraft': 'Im Dokument des Flugzeugs steht es nicht.',
 };
 
+/** Titles of figures of a runway end, whose words the frame does without. */
+const titles: Partial<Record<keyof EndFigures, string>> = {
+  headingMagnetic: 'Pistenrichtung, missweisend',
+  left: 'Übrige Pistenlänge',
+  spare: 'Wie weit der Wind noch drehen kann',
+  tailwindWorst: 'Rückenwind',
+};
+
+const title: (typeof english)['title'] = (name, purpose) =>
+  name === 'available'
+    ? purpose === 'take-off'
+      ? 'Verfügbare Startlaufstrecke'
+      : 'Verfügbare Landestrecke'
+    : (titles[name] ?? '');
+
 export const words: Translated<typeof english> = {
   close: 'Schließen',
+  title,
   formulas,
   inputNames,
   sources,
@@ -215,5 +232,5 @@ export const words: Translated<typeof english> = {
   formula: 'Formel',
   source: 'Quelle',
   noValue: 'nicht bekannt',
-  units: { deg: '°', degC: ' °C', kt: ' kt', m: ' m', '%': ' %' },
+  units: { deg: '°', degC: `${NO_BREAK_SPACE}°C` },
 };

@@ -1,5 +1,8 @@
 /** The words of Why: formulas in one line, names of their inputs, sources, causes. */
 
+import type { EndFigures, Purpose } from '../../core';
+import { NO_BREAK_SPACE } from '../../parts/format';
+
 /** Formulas, in one line. Inputs appear by the names under {@link inputNames}. */
 const formulas: Record<string, string> = {
   'as-given': 'as given',
@@ -194,8 +197,24 @@ const causes: Record<string, string> = {
   'not-in-aircraft': 'The aircraft’s document does not give it.',
 };
 
+/** Titles of figures of a runway end, whose words the frame does without. */
+const titles: Partial<Record<keyof EndFigures, string>> = {
+  headingMagnetic: 'Runway heading, magnetic',
+  left: 'Runway left over',
+  spare: 'How far the wind can turn',
+  tailwindWorst: 'Tailwind',
+};
+
+const title = (name: keyof EndFigures, purpose: Purpose): string =>
+  name === 'available'
+    ? purpose === 'take-off'
+      ? 'Take-off run available'
+      : 'Landing distance available'
+    : (titles[name] ?? '');
+
 export const words = {
   close: 'Close',
+  title,
   formulas,
   inputNames,
   sources,
@@ -204,5 +223,5 @@ export const words = {
   formula: 'Formula',
   source: 'Source',
   noValue: 'not known',
-  units: { deg: '°', degC: '°C', kt: ' kt', m: ' m', '%': ' %' } as Partial<Record<string, string>>,
+  units: { deg: '°', degC: `${NO_BREAK_SPACE}°C` } as Partial<Record<string, string>>,
 } as const;

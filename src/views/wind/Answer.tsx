@@ -29,7 +29,9 @@ export function Answer(): JSX.Element {
         <p class={styles.label}>
           {differs ? words.usingOther(using, best.designator) : words.forPurpose(answered.purpose)}
         </p>
-        <p class={`${styles.end} ${(best?.designator.length ?? 4) > 2 ? styles.long : ''}`}>
+        <p
+          class={`${styles.end} ${best === null ? styles.none : best.designator.length > 2 ? styles.long : ''}`}
+        >
           {best?.designator ?? (ranked === null ? '–' : words.none)}
         </p>
         <p class={styles.foot}>{best !== null && <Foot end={best} answered={answered} />}</p>
@@ -51,21 +53,15 @@ function Foot({ end, answered }: { end: RankedEnd; answered: WindAnswer }) {
   return (
     <>
       {settled.value.variation.value !== null && (
-        <Asked
-          hint={words.ask}
-          onAsk={() => ask(words.magnetic(''), { name: 'headingMagnetic', ...of })}
-        >
+        <Asked hint={words.ask} onAsk={() => ask('', { name: 'headingMagnetic', ...of })}>
           {words.magnetic(direction(end.headingMagneticDeg))}
         </Asked>
       )}
-      <Asked
-        hint={words.ask}
-        onAsk={() => ask(words.available(answered.purpose), { name: 'available', ...of })}
-      >
+      <Asked hint={words.ask} onAsk={() => ask('', { name: 'available', ...of })}>
         {words.metres(whole(end.availableM))}
       </Asked>
       {end.leftM !== null && !typing.value && (
-        <Asked hint={words.ask} onAsk={() => ask(words.left, { name: 'left', ...of })}>
+        <Asked hint={words.ask} onAsk={() => ask('', { name: 'left', ...of })}>
           {words.leftOver(whole(end.leftM))}
         </Asked>
       )}
@@ -130,7 +126,7 @@ function AlongRow({ end, answered }: EndRowProps) {
     const limit = settled.value.tailwindLimit.value ?? 0;
     return (
       <Row name={words.tailWorst((answered.wind?.gustKt ?? null) !== null)}>
-        <Asked hint={words.ask} onAsk={() => ask(words.tailwind, { name: 'tailwindWorst', ...of })}>
+        <Asked hint={words.ask} onAsk={() => ask('', { name: 'tailwindWorst', ...of })}>
           {words.ofLimit(againstLimit(tailwindWorstKt ?? 0, limit), whole(limit))}
         </Asked>
       </Row>
@@ -179,7 +175,7 @@ function FirmRow({ ranked, best }: { ranked: RankedEnds; best: RankedEnd }) {
   const value = (
     <Asked
       hint={words.ask}
-      onAsk={() => ask(words.spare, { name: 'spare', end: best, answer: shown.value })}
+      onAsk={() => ask('', { name: 'spare', end: best, answer: shown.value })}
     >
       {close ? words.close(spare) : words.toSpare(spare)}
     </Asked>

@@ -42,7 +42,9 @@ export function ChooseField(): JSX.Element {
               <b class={styles.code}>{field.code}</b>
               <span>
                 <b>{field.name}</b>
-                <span class={styles.about}>{field.about}</span>
+                <span class={styles.about} lang={field.lang}>
+                  {field.about}
+                </span>
               </span>
             </button>
           </li>

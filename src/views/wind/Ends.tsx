@@ -10,6 +10,7 @@ import { LimitBar } from '../../parts/limitBar/LimitBar';
 import { words } from './detailWords.en';
 import { EndSheet } from './EndSheet';
 import styles from './Ends.module.css';
+import { shortfallWords } from './shortfalls';
 import { words as windWords } from './words.en';
 
 /** The list of ends. */
@@ -75,7 +76,7 @@ function EndRow({ end, next, used, onOpen }: EndRowProps) {
         <span class="spoken">{words.ranked(end.designator, next, reasonOf(end))}</span>
         {end.shortfalls.map((fall) => (
           <p key={fall.code} class={styles.short}>
-            {words.shortfall(fall)}
+            {shortfallWords(fall)}
           </p>
         ))}
         <div class={styles.line}>

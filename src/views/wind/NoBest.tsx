@@ -3,6 +3,7 @@
 import type { JSX } from 'preact';
 import { answered } from '../../board/answered';
 import { words } from './detailWords.en';
+import { leastFailingWords } from './shortfalls';
 
 /** In words; nothing while there is a best end. */
 export function NoBest(): JSX.Element | null {
@@ -11,7 +12,7 @@ export function NoBest(): JSX.Element | null {
   return (
     <>
       <p>{words.noBest[ranked.because]}</p>
-      {ranked.because === 'none-within-limits' && <p>{words.leastFailing(ranked.ends)}</p>}
+      {ranked.because === 'none-within-limits' && <p>{leastFailingWords(ranked.ends)}</p>}
     </>
   );
 }

@@ -328,7 +328,7 @@ function meaning(is: Meaning): string {
     case 'pressure':
       return is.qnhHpa === null
         ? 'QNH nicht gemessen'
-        : `QNH ${whole(is.qnhHpa)} hPa${is.qnhInHg === null ? '' : `, ${decimal(is.qnhInHg, 2)} inHg`}`;
+        : `QNH ${is.qnhHpa.toFixed(0)} hPa${is.qnhInHg === null ? '' : `, ${decimal(is.qnhInHg, 2)} inHg`}`;
     case 'wind-shear': {
       const path =
         is.path === null ? '' : is.path === 'take-off' ? ' beim Start' : ' bei der Landung';

@@ -240,7 +240,7 @@ function meaning(is: Meaning): string {
     case 'pressure':
       return is.qnhHpa === null
         ? 'QNH not observed'
-        : `QNH ${whole(is.qnhHpa)} hPa${is.qnhInHg === null ? '' : `, ${decimal(is.qnhInHg, 2)} inHg`}`;
+        : `QNH ${is.qnhHpa.toFixed(0)} hPa${is.qnhInHg === null ? '' : `, ${decimal(is.qnhInHg, 2)} inHg`}`;
     case 'wind-shear':
       return `Wind shear${is.path === null ? '' : ` on ${is.path}`}${is.runway === null ? '' : `, ${runwayWords(is.runway)}`}`;
     case 'shear-aloft':

@@ -67,7 +67,6 @@ export const words: Translated<typeof english> = {
   old: 'Antwort auf den Wind davor',
   magnetic: (deg) => `${deg} mw.`,
   headwind: 'Gegenwind',
-  tailwind: 'Rückenwind',
   knots: kt,
   ofLimit: (worst, limit) => `${worst} von ${limit} kt`,
   across: (side, gust) => {
@@ -80,7 +79,6 @@ export const words: Translated<typeof english> = {
   firmLeft: (left) => `Klare Wahl links\u00addrehend bis ${left}`,
   firmRight: (right) => `Klare Wahl rechts\u00addrehend bis ${right}`,
   toSpare: (deg) => `noch ${deg}°`,
-  spare: 'Wie weit der Wind noch drehen kann',
   close: (deg) => `knapp: ${deg}°`,
   firmAlways: 'Aus jeder Richtung, bei dieser Stärke',
   firmAlwaysValue: 'dieselbe Piste',
@@ -118,9 +116,6 @@ export const words: Translated<typeof english> = {
   chooseField: 'Platz',
   chooseAircraft: 'Flugzeug',
   someUnread: 'Ein Teil war nicht lesbar; er ist markiert.',
-  available: (purpose) =>
-    purpose === 'take-off' ? 'Verfügbare Startlaufstrecke' : 'Verfügbare Landestrecke',
-  left: 'Übrige Pistenlänge',
   leftOver: (m) => `${m} m übrig`,
   metres: (value) => `${value} m`,
   pad: {

@@ -64,7 +64,6 @@ export const words = {
   old: 'Answer to the wind before',
   magnetic: (deg: string) => `${deg} mag`,
   headwind: 'Headwind',
-  tailwind: 'Tailwind',
   knots: kt,
   ofLimit: (worst: string, limit: string) => `${worst} of ${limit} kt`,
   across: (side: 'right' | 'left' | 'none', gust: boolean) =>
@@ -75,7 +74,6 @@ export const words = {
   firmLeft: (left: string) => `Firm back to ${left}`,
   firmRight: (right: string) => `Firm round to ${right}`,
   toSpare: (deg: number) => `${deg}° to spare`,
-  spare: 'How far the wind can turn',
   close: (deg: number) => `close: ${deg}°`,
   firmAlways: 'From any direction, this strong',
   firmAlwaysValue: 'same end',
@@ -114,9 +112,6 @@ export const words = {
   chooseField: 'Field',
   chooseAircraft: 'Aircraft',
   someUnread: 'Some of it could not be read; it is marked.',
-  available: (purpose: Purpose) =>
-    purpose === 'take-off' ? 'Take-off run available' : 'Landing distance available',
-  left: 'Runway left over',
   leftOver: (m: string) => `${m} m left`,
   metres: (value: string) => `${value} m`,
   pad: {

@@ -1,9 +1,9 @@
 /** What the demo procedures promise, and how their words follow the published guidance. */
 
 import { describe, expect, test } from 'vitest';
+import { languageOf } from '../../../src/core/language';
 import { factsIn } from '../../../src/core/procedure/condition';
 import { CONDITION_FACTS } from '../../../src/core/procedure/conditionFacts';
-import { languageOf } from '../../../src/core/procedure/language';
 import { PHASES } from '../../../src/core/procedure/phases';
 import type { Procedure, Step } from '../../../src/core/procedure/procedure';
 import { allSteps, demoAircraft, demoProcedures, stepsOf } from './demo';

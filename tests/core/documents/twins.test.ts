@@ -1,7 +1,7 @@
 /** A demo procedure and the same in German: step by step the same to do, and no word left in English. */
 
 import { describe, expect, test } from 'vitest';
-import { languageOf } from '../../../src/core/procedure/language';
+import { languageOf } from '../../../src/core/language';
 import type { Procedure, Step } from '../../../src/core/procedure/procedure';
 import { allSteps, demoProcedures } from './demo';
 

@@ -2,8 +2,9 @@
 
 import { expect, test } from 'vitest';
 import { CALLS, type CallFacts, callFor, type Station } from '../../../src/core/radio/call';
-import { sayReadback } from '../../../src/parts/calls.en';
+import { readbackWords } from '../../../src/parts/calls.en';
 import { sayCall } from '../../../src/parts/radio/calls';
+import { sayReadback } from '../../../src/parts/radio/readback';
 
 const FACTS: CallFacts = {
   callsign: 'Tallow 12',
@@ -110,7 +111,7 @@ test('runway, holding point, holding short and crossing are read back to a contr
   // ICAO Annex 11, 3.7.3.1: to enter, land on, take off from, hold short of, cross, taxi and backtrack on any runway.
   const back = (kind: (typeof CALLS)[number]) =>
     callFor(kind, [TOWER, GROUND], { ...FACTS, backtrack: true })
-      .readback.map(sayReadback)
+      .readback.map((back) => readbackWords[back.code](sayReadback(back)))
       .join('; ');
   expect(back('taxi')).toBe(
     'holding point Kilo two; runway two eight; hold short runway zero one one nine, if told to',

@@ -271,6 +271,24 @@ describe('what is not observed is kept apart', () => {
     ]);
   });
 
+  // FMH-1, 12.7.1: pairs of letters for weather, each with B or E and the minute, with the hour
+  // before it where that is another. QFE748 is a pressure, in mm of mercury.
+  test.each([
+    ['RAB05E30SNB20E55', 'weather-times'],
+    ['SHRAB05E30SHSNB20E55', 'weather-times'],
+    ['TSB0159E30', 'weather-times'],
+    ['QFE748', 'field-pressure'],
+    ['QFE742/0989', 'field-pressure'],
+    ['RAB75', '-'],
+    ['RAB2505', '-'],
+    ['RAB105', '-'],
+    ['XABB05', '-'],
+  ])('%s in remarks is %s', (group, kind) => {
+    const text = `METAR XNOR 011230Z 04007MPS 9999 SCT033 M12/M18 Q1009 RMK ${group}`;
+    const meaning = readReport(text).spans.find(({ at }) => text.slice(...at) === group)?.meaning;
+    expect(meaning?.code === 'remark' ? meaning.remark : (meaning?.code ?? '-')).toBe(kind);
+  });
+
   test('the sea-level pressure not available is no number', () => {
     expect(weatherOf('RMK SLPNO').remarks?.seaLevelHpa).toBeNull();
   });

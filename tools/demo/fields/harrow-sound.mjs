@@ -94,4 +94,14 @@ export default {
       b.hotSpot('HS 2', 290, PARALLEL, 'A, B, D and the apron meet: straight on is the runway.'),
     ],
   },
+  translations: {
+    de: {
+      'The mail strip of the northern isles, on a flat neck of land between two bays. No tower: the wind is read from the sock and from the harbour office. The way to 28 crosses 01/19.':
+        'Der Postplatz der nördlichen Inseln, auf einer flachen Landenge zwischen zwei Buchten. Kein Turm: Der Wind wird am Windsack und beim Hafenamt abgelesen. Der Weg zur 28 kreuzt die 01/19.',
+      'B crosses 01/19, and nobody in a tower looks out.':
+        'B kreuzt die 01/19, und kein Turm passt auf.',
+      'A, B, D and the apron meet: straight on is the runway.':
+        'A, B, D und das Vorfeld treffen sich: Geradeaus liegt die Piste.',
+    },
+  },
 };

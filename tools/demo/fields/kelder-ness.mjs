@@ -51,4 +51,12 @@ export default {
       b.hotSpot('HS 1', 800, 0, 'Both ways back begin here: look up and down the runway first.'),
     ],
   },
+  translations: {
+    de: {
+      'The weather station under the ice cap. One runway between scree and sea; both ends are reached by rolling back along it. In winter it is dark for weeks.':
+        'Die Wetterstation unter der Eiskappe. Eine Piste zwischen Geröll und Meer; zu beiden Enden geht es nur auf der Piste zurück. Im Winter ist es wochenlang dunkel.',
+      'Both ways back begin here: look up and down the runway first.':
+        'Hier beginnen beide Wege zurück: erst die Piste hinauf und hinunter schauen.',
+    },
+  },
 };

@@ -45,4 +45,12 @@ export default {
     ],
     hotSpots: [b.hotSpot('HS 1', 420, 80, 'No line on the gravel: stop at the two oil drums.')],
   },
+  translations: {
+    de: {
+      'A summer camp on gravel, further north than anyone lives. The numbers are painted to true north. No radio and no lights; look before you roll.':
+        'Ein Sommerlager auf Schotter, weiter nördlich, als irgendwer wohnt. Die Pistennummern sind rechtweisend gemalt. Kein Funk und keine Lichter: erst schauen, dann rollen.',
+      'No line on the gravel: stop at the two oil drums.':
+        'Kein Strich auf dem Schotter: an den beiden Ölfässern halten.',
+    },
+  },
 };

@@ -49,4 +49,12 @@ export default {
       b.hotSpot('HS 1', 300, 75, 'The lane to the upper field crosses H: sheep, and a tractor.'),
     ],
   },
+  translations: {
+    de: {
+      'A farm strip across the sound from Harrow. Grass, mown to the fence, rising to the north: land uphill on 02 and leave downhill on 20 when the wind lets you. Wet after any rain.':
+        'Der Grasplatz eines Hofs, Harrow gegenüber am anderen Ufer des Sunds. Gemäht bis zum Zaun und nach Norden ansteigend: Lässt der Wind es zu, bergauf auf der 02 landen und bergab auf der 20 starten. Nach jedem Regen nass.',
+      'The lane to the upper field crosses H: sheep, and a tractor.':
+        'Der Weg zur oberen Weide kreuzt H: Schafe und ein Traktor.',
+    },
+  },
 };

@@ -19,9 +19,9 @@ const HOLD = 90;
 const FAST_M = Math.round(B / Math.tan(Math.PI / 6));
 
 const LANE = 640;
-const terminal = row(b, [1, 2, 3, 4, 5], { s: 1000, step: 100, lane: LANE, stand: 700 });
-const freight = row(b, [11, 12], { s: 1680, step: 90, lane: LANE, stand: 695 });
-const light = row(b, [21, 22, 23], { s: 545, step: 45, lane: LANE, stand: 675 });
+const terminal = row(b, [1, 2, 3, 4], { s: 1000, step: 100, lane: LANE, stand: 700 });
+const freight = row(b, [11], { s: 1680, step: 90, lane: LANE, stand: 695 });
+const light = row(b, [21, 22], { s: 545, step: 45, lane: LANE, stand: 675 });
 
 export default {
   code: 'XMAR',
@@ -131,5 +131,14 @@ export default {
       b.hotSpot('HS 2', 1540, RIGHT.t, 'E crosses 05R/23L.'),
       b.hotSpot('HS 3', 900 - FAST_M, B, 'G joins B fast.'),
     ],
+  },
+  translations: {
+    de: {
+      'The main field, at the capital. Parallel runways: the long one for the jets, the short one beside the apron for the rest. Crossing the short one takes a word from the ground controller.':
+        'Der Hauptplatz, bei der Hauptstadt. Zwei parallele Pisten: die lange für die Jets, die kurze am Vorfeld für alle anderen. Über die kurze geht es nur auf ein Wort der Rollkontrolle.',
+      'D crosses 05R/23L.': 'D kreuzt die 05R/23L.',
+      'E crosses 05R/23L.': 'E kreuzt die 05R/23L.',
+      'G joins B fast.': 'Von G kommt man schnell auf B.',
+    },
   },
 };

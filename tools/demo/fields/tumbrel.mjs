@@ -91,4 +91,15 @@ export default {
       b.hotSpot('HS 2', 1900, 0, 'For 32 one rolls back 1 050 m against whoever lands.'),
     ],
   },
+  translations: {
+    de: {
+      'On the rim of an old crater, hot by ten in the morning. The runway looks long and is not: work the numbers out. 32 is reached by rolling back along the runway. The gravel runway is closed.':
+        'Am Rand eines alten Kraters, morgens um zehn schon heiß. Die Piste sieht lang aus und ist es nicht: Werte ausrechnen. Zur 32 geht es auf der Piste zurück. Die Schotterpiste ist gesperrt.',
+      'Washed out by the rains': 'Vom Regen ausgewaschen',
+      'A crosses the closed gravel runway; washouts at its edge.':
+        'A kreuzt die gesperrte Schotterpiste; ihr Rand ist ausgewaschen.',
+      'For 32 one rolls back 1 050 m against whoever lands.':
+        'Zur 32 rollt man 1 050 m zurück, jedem entgegen, der landet.',
+    },
+  },
 };

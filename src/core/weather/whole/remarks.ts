@@ -21,7 +21,10 @@ type Kind =
   | RemarkKind
   | ('remarks' | 'maintenance' | 'peak-wind' | 'sea-level-pressure' | 'temperature-tenths');
 
-const LETTERS = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ';
+/** A pair of letters for weather, FMH-1, 12.6.8 (the pairs of WMO table 4678), and when it began or ended: the minute, with the hour before it where that is another. FMH-1, 12.7.1. */
+const WEATHER =
+  '(?:BC|BL|BR|DR|DS|DU|DZ|FC|FG|FU|FZ|GR|GS|HZ|IC|MI|PL|PO|PR|PY|RA|SA|SG|SH|SN|SQ|SS|TS|UP|VA)';
+const TIME = '[BE](?:[01]\\d|2[0-3])?[0-5]\\d';
 
 /**
  * The characters that words may begin with, and their shapes, of which no text has two; of more
@@ -41,7 +44,7 @@ const SHAPES: readonly (readonly [Kind, first: string, shape: string])[] = [
   ['precipitation', 'P67', 'P\\d{4}|[67](?:\\d{4}|/{4})'],
   ['snow-depth', '4', '4/\\d{3}'],
   ['temperature-extremes', '124', '[12][01]\\d{3}|4[01]\\d{3}[01]\\d{3}'],
-  ['weather-times', LETTERS, '[A-Z]{2,6}[BE]\\d{2,4}(?:[A-Z]{0,6}[BE]\\d{2,4}){0,8}'],
+  ['weather-times', 'BDFGHIMPRSTUV', `${WEATHER}{1,3}${TIME}(?:${WEATHER}{0,3}${TIME}){0,8}`],
   ['wind-shift', 'W', 'WSHFT'],
   ['lightning', 'L', 'LTG(?:IC|CC|CG|CA|CW){0,5}'],
   // Habit, former Soviet Union: millimetres of mercury, and hectopascals.

@@ -1,0 +1,24 @@
+/** What is said when an answer is read back. English on every page. ICAO Doc 9432, 2.8.3. */
+
+import type { Readback } from '../../core';
+import { saidPoint, saidRunway } from './spelling';
+
+/** One thing that is read back, as it is said. */
+export function sayReadback(back: Readback): string {
+  switch (back.code) {
+    case 'holding-point':
+      return `holding point ${saidPoint(back.hold)}`;
+    case 'hold-short':
+      return `hold short runway ${saidRunway(back.runway)}`;
+    case 'cross':
+      return `cross runway ${saidRunway(back.runway)}`;
+    case 'backtrack':
+      return `backtrack runway ${saidRunway(back.end)}`;
+    case 'line-up':
+      return `line up or hold, runway ${saidRunway(back.end)}`;
+    case 'runway':
+    case 'take-off':
+    case 'land':
+      return `runway ${saidRunway(back.end)}`;
+  }
+}
