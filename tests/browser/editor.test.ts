@@ -162,7 +162,7 @@ describe('a version of one’s own', () => {
 describe('a list for when something is wrong', () => {
   const TITLE = 'Stopped on the runway';
   const head = (page: Page, title: string) =>
-    key(page, `Change the title of “${title}”, and where it leads`);
+    key(page, new RegExp(`^Change the title of “${title}”, and where it leads`));
   const group = (page: Page, name: string) => sheet(page).getByRole('group', { name });
   const pressed = async (page: Page, name: string) => {
     const keys = group(page, name).locator('[aria-pressed=true]');

@@ -1,6 +1,6 @@
 /** Write: one's own version of a procedure, made from the original, which stays. */
 
-import { useSignalEffect } from '@preact/signals';
+import { effect } from '@preact/signals';
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { OwnVersion } from '../../board/ownDocuments';
@@ -100,7 +100,7 @@ function Steps() {
   const list = openList.value;
   const isOpen = id !== null || list !== null;
   // Another version may stand here now, without what was open.
-  useSignalEffect(closeGone);
+  useEffect(() => effect(closeGone), []);
   return (
     <div class={styles.pair}>
       <div class={`${styles.list} ${isOpen ? styles.away : ''}`}>

@@ -1,6 +1,6 @@
 /** One step, to be changed: its words, its kind and what belongs to it, when it applies. */
 
-import { useComputed } from '@preact/signals';
+import { computed } from '@preact/signals';
 import type { JSX } from 'preact';
 import { useMemo } from 'preact/hooks';
 import { edit, faults, settle, written } from '../../board/writing';
@@ -56,8 +56,8 @@ export function StepForm({ id }: { id: StepId }): JSX.Element | null {
 
 /** What is done with the step as a whole. */
 function Keys({ id }: { id: StepId }) {
-  const canGo = useComputed(() => placeBeside(id, -1) !== null).value;
-  const canCome = useComputed(() => placeBeside(id, 1) !== null).value;
+  const canGo = useMemo(() => computed(() => placeBeside(id, -1) !== null), [id]).value;
+  const canCome = useMemo(() => computed(() => placeBeside(id, 1) !== null), [id]).value;
   return useMemo(
     () => (
       <div class={styles.keys}>

@@ -1,6 +1,6 @@
 /** All steps of the procedure, part by part: to be opened, moved and added to. */
 
-import { useComputed } from '@preact/signals';
+import { computed } from '@preact/signals';
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { atRest, edit, faults, settle, written } from '../../board/writing';
@@ -174,7 +174,10 @@ function Row({ step, part, index, options }: RowProps) {
   const { id } = step;
   const item = textNow(step.item);
   // Its own alone: one in another row draws nothing here.
-  const fault = useComputed(() => faults.value.find((one) => one.step === id)?.code ?? null).value;
+  const fault = useMemo(
+    () => computed(() => faults.value.find((one) => one.step === id)?.code ?? null),
+    [id],
+  ).value;
   const move = (event: KeyboardEvent, at: 'handle' | 'row') => {
     const by = STEP_BY[event.key];
     // The handle moves with the arrows alone; elsewhere they scroll, and move with Alt.
