@@ -180,7 +180,7 @@ describe('a list for when something is wrong', () => {
     await head(page, TITLE).click();
     const title = sheet(page).getByRole('textbox', { name: 'Title' });
     await title.fill('');
-    expect(await read(saidIn(page))).toContain('One thing is wrong');
+    await expect.poll(() => read(saidIn(page))).toContain('One thing is wrong');
     expect(await key(page, 'Keep it').isEnabled()).toBe(false);
     await title.fill('Rejected');
     await group(page, 'Looked for first in').getByRole('button', { name: 'Ramp' }).click();
@@ -190,7 +190,7 @@ describe('a list for when something is wrong', () => {
     expect(await pressed(page, 'Due again from there')).toBe('Line-up, Roll');
     await group(page, 'Due again from there').getByRole('button', { name: 'Roll' }).click();
     const leads = 'Leads to Line-up; due again: Line-up.';
-    expect(await read(head(page, 'Rejected'))).toContain(`Ramp, Roll. ${leads}`);
+    await expect.poll(() => read(head(page, 'Rejected'))).toContain(`Ramp, Roll. ${leads}`);
 
     while (await key(page, 'Undo').isEnabled()) await key(page, 'Undo').click();
     expect(await title.inputValue()).toBe(TITLE);
