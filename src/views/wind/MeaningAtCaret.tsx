@@ -4,7 +4,7 @@ import type { JSX } from 'preact';
 import { shownReport } from '../../board/day';
 import type { ReadSpan } from '../../core';
 import { caret } from './caret';
-import styles from './Entry.module.css';
+import styles from './MeaningAtCaret.module.css';
 import { words } from './meaningWords.en';
 
 /** What a stretch of the text means, in words. */
