@@ -46,7 +46,7 @@ export const stand = computed((): NodeId | null => {
 });
 
 /** Where the pilot put the aircraft on the plan, on this way; null where it was put nowhere. */
-const placed = computed(() => {
+export const placed = computed(() => {
   const point = sortie.value.taxied.find((one) => one.placed)?.point ?? null;
   return point !== null && nodes.value.has(point) ? point : null;
 });

@@ -1,11 +1,11 @@
-/** When something is said: what is due as it becomes due, the gates of the roll by the clock, and again when asked. */
+/** When something is said: what is due as it becomes due, the gates of the roll and the climb by the clock, and again when asked. */
 
 import { computed, effect, signal, untracked } from '@preact/signals';
-import type { Id, Rung } from '../core';
+import { type ClimbRung, type Id, type Rung, takeoffUnderWay } from '../core';
 import { isForemost } from '../device/foremost';
 import { kept } from '../device/kept';
 import { pageLanguage } from '../device/pageLanguage';
-import { fallSilent, followVoices, type Said, say } from '../device/speech';
+import { fallSilent, followVoices, isSpeaking, type Said, say } from '../device/speech';
 import { asksToRepeat } from './actions';
 import { sortie } from './board';
 import { sayAgain } from './card';
@@ -19,7 +19,7 @@ import { ladder } from './today';
 /** How this device reads aloud. */
 export interface Voicing {
   readonly on: boolean;
-  /** The gates of the roll as well. */
+  /** The gates of the roll and the climb as well. */
   readonly gates: boolean;
   /** One is the voice's own pace. */
   readonly rate: number;
@@ -54,7 +54,7 @@ export interface Sayings {
   readonly due: () => Said;
   /** The radio call that is due on Taxi; empty where none is. */
   readonly call: () => Said;
-  readonly gate: (rung: Rung) => string;
+  readonly gate: (rung: Rung | ClimbRung) => string;
   /** That the gates are times. */
   readonly warning: string;
 }
@@ -88,6 +88,9 @@ const warnedIn = signal<Id | null>(null);
 /** The brakes are about to be released, and the gates will be spoken: it is to be shown that they are times. */
 export const warnsOfGates = computed(() => hasGates.value && moment.value === 'brakes released');
 
+/** Whether what was said last is what became due, and no gate. */
+let wasDue = false;
+
 /** Begins to read aloud, where that is wanted. */
 export function startVoice(sayings: Sayings): void {
   followVoices();
@@ -97,8 +100,10 @@ export function startVoice(sayings: Sayings): void {
     if (!isHeard.value) return;
     // What was being said was for what was due before.
     fallSilent();
+    wasDue = false;
     if (isAway.value || due === '' || moment.value === 'airborne') return;
     untracked(() => sayNow([...sayings.due(), ...inPage(warning(sayings))]));
+    wasDue = true;
   });
   // On Taxi, where no step is shown, the call that comes next is.
   const callHeard = computed(() =>
@@ -143,26 +148,45 @@ function followRepeats(sayings: Sayings): void {
   });
 }
 
-/** Each gate at the time at which it is expected after the brakes were released. */
+/**
+ * Each gate at the time at which it is expected after the brakes were released, once: a ladder that
+ * changes on the way says none of them again.
+ */
 function followRoll(sayings: Sayings): void {
-  const rungs = computed(() => (hasGates.value ? (ladder.value?.rungs ?? []) : []));
+  const roll = computed(() => {
+    const known = ladder.value;
+    if (!hasGates.value || !isForemost.value || known === null) return null;
+    return takeoffUnderWay(known, sortie.value.stamps);
+  });
+  const said = new Set<string>();
+  const begun = computed(() => roll.value?.id ?? null);
   effect(() => {
-    if (moment.value !== 'airborne' || !isForemost.value) return;
-    const released = sortie.value.stamps.findLast(({ what }) => what === 'brakes released');
-    if (released === undefined) return;
-    const timers = rungs.value.flatMap((rung) => {
-      const atMs = released.at.wallMs + 1000 * rung.s;
+    if (begun.value === null) return;
+    said.clear();
+    // Stopped: what was being said does not count any more.
+    return fallSilent;
+  });
+  effect(() => {
+    const timers = (roll.value?.gates ?? []).flatMap(({ gate, atMs }) => {
       const waitMs = atMs - wallNowMs();
-      if (waitMs < 0) return [];
+      if (waitMs < 0 || said.has(gate.what)) return [];
       return [
         setTimeout(() => {
-          if (wallNowMs() - atMs < LATE_MS) sayNow(sayings.gate(rung));
+          if (wallNowMs() - atMs >= LATE_MS) return;
+          said.add(gate.what);
+          sayGate(gate, sayings);
         }, waitMs),
       ];
     });
     return () => {
       for (const timer of timers) clearTimeout(timer);
-      fallSilent();
     };
   });
+}
+
+/** A gate in place of what is being said; a step that it cuts short is said again after it. */
+function sayGate(gate: Rung | ClimbRung, sayings: Sayings): void {
+  const isCut = wasDue && isSpeaking();
+  sayNow([...inPage(sayings.gate(gate)), ...(isCut ? sayings.due() : [])]);
+  wasDue = isCut;
 }

@@ -170,6 +170,7 @@ export type { HotSpot, Radio } from './airfield/field';
 export type { RouteGap } from './airfield/routeGaps';
 export type { RunwayLine } from './airfield/runwayLine';
 export type { ClimbRung, Ladder, Rung } from './brief/ladder';
+export { takeoffUnderWay } from './brief/ladderTimes';
 export type { LookUp } from './brief/lookUp';
 export type { OutlookBrief } from './brief/outlook';
 export { sunFigure } from './brief/sunFigure';

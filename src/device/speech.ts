@@ -104,6 +104,9 @@ function utteranceOf(
   return utterance;
 }
 
+/** Whether something is being said at this moment. */
+export const isSpeaking = (): boolean => speech()?.speaking ?? false;
+
 /** Falls silent. */
 export function fallSilent(): void {
   if (saying.length === 0) return;

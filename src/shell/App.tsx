@@ -11,11 +11,8 @@ import { Strip } from './Strip';
 import { Notices, Sheets, views } from './views';
 import { words } from './words.en';
 
-const wideQuery = matchMedia('(min-width: 60rem) and (min-height: 36rem)');
-const wide = signal(wideQuery.matches);
-wideQuery.addEventListener('change', (change) => {
-  wide.value = change.matches;
-});
+/** Whether two places stand side by side: at first as the window is, then as wide.ts measures. */
+export const wide = signal(matchMedia('(min-width: 60rem) and (min-height: 36rem)').matches);
 
 /** The app. */
 export function App(): JSX.Element {

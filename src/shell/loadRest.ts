@@ -15,6 +15,7 @@ import { fetchFurtherWords } from '../parts/catalogues';
 import { takeUpdate } from './update';
 import { loadViews } from './views';
 import { startWhole } from './whole';
+import { followWidth } from './wide';
 
 /** Loads the sun, the other views and the worker, and asks the browser to keep what is stored. */
 export async function loadRest(): Promise<void> {
@@ -24,6 +25,7 @@ export async function loadRest(): Promise<void> {
     setTimeout(() => {
       loadViews();
       startSides();
+      followWidth();
       startCard();
       void startWhole().catch(() => undefined);
       keepAwake();

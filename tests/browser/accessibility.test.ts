@@ -13,6 +13,7 @@ import {
   setWind,
   sortieKey,
   tick,
+  toSteps,
   typeAnything,
 } from './pilot';
 
@@ -91,4 +92,68 @@ test('axe has nothing to say about two places side by side', async ({ open }) =>
   const page = await open('large tablet on its side', { at: EVENING });
   for (const [, come] of SCENES.slice(0, 7)) await come(page);
   expect(await objections(page)).toEqual([]);
+});
+
+/** What stands on the screen in colours of its own though the system forces its colours on the page. */
+const ownColours = (page: Page) =>
+  page.evaluate(() => {
+    const probe = document.body.appendChild(document.createElement('i'));
+    const forced = new Set(
+      ['Canvas', 'CanvasText', 'Highlight', 'HighlightText', 'GrayText'].map((name) => {
+        probe.style.color = name;
+        return getComputedStyle(probe).color;
+      }),
+    );
+    probe.remove();
+    // A pattern is drawn in what it is made of.
+    const isNone = (colour: string) => /^none|^url|, 0\)$/.test(colour);
+    return [...document.querySelectorAll('svg :is(path, circle, rect, line, text)')]
+      .filter((shape) => shape.checkVisibility())
+      .flatMap((shape) => {
+        const { fill, stroke } = getComputedStyle(shape);
+        return [fill, stroke].filter((colour) => !isNone(colour) && !forced.has(colour));
+      });
+  });
+
+test('with colours forced by the system all that is drawn is in them, and what is chosen has a heavier edge', async ({
+  open,
+}) => {
+  const page = await open('tablet', {
+    at: EVENING,
+    context: { forcedColors: 'active', colorScheme: 'dark' },
+  });
+  const found: string[] = [];
+  const look = async (where: string) => {
+    found.push(...(await ownColours(page)).map((colour) => `${where}: ${colour}`));
+  };
+  await toSteps(page);
+  await look('Steps');
+  const done = doneKey(page);
+  // What fills the key while it is held is seen on it.
+  const [ground, fills] = await done.evaluate((element) => [
+    getComputedStyle(element).backgroundColor,
+    getComputedStyle(element, '::before').backgroundColor,
+  ]);
+  expect(fills).not.toBe(ground);
+  const edge = (name: string) =>
+    page
+      .getByRole('navigation', { name: 'Places' })
+      .getByRole('button', { name })
+      .evaluate((element) => Number.parseFloat(getComputedStyle(element).borderTopWidth));
+  expect(await edge('Steps')).toBeGreaterThan(await edge('Wind'));
+  await openPlace(page, 'Wind');
+  await page.getByRole('img', { name: /^Dial/ }).waitFor();
+  await look('Wind');
+  await openPlace(page, 'Taxi');
+  await key(page, 'Route').click();
+  await key(page, 'Stand 6').click();
+  await page.keyboard.press('Escape');
+  await look('Taxi');
+  await openPlace(page, 'Numbers');
+  await page.getByText('Take-off run').first().waitFor();
+  await look('Numbers');
+  expect(found).toEqual([]);
+  // Without them it is in the theme's own.
+  await page.emulateMedia({ forcedColors: 'none' });
+  expect(await ownColours(page)).not.toEqual([]);
 });

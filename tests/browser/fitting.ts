@@ -20,6 +20,26 @@ export const SIZES = [
   [1180, 820],
 ] as const;
 
+/** What the app is also looked at in with letters twice as large, CSS px: tablets both ways, and a phone. */
+export const ENLARGED_SIZES = [
+  [820, 1180],
+  [1180, 820],
+  [390, 844],
+] as const;
+
+/** The browser's own size of text, px, and twice that. */
+const USUAL_PX = 16;
+const FIXED_SHARE = 13 / 16;
+
+/** Sets the browser's size of text, as its settings do: 1 as usual, 2 for twice as large. */
+export async function enlargeText(page: Page, times: number): Promise<void> {
+  const session = await page.context().newCDPSession(page);
+  const standard = USUAL_PX * times;
+  const fontSizes = { standard, fixed: standard * FIXED_SHARE };
+  // It lasts as long as the session.
+  await session.send('Page.setFontSizes', { fontSizes });
+}
+
 /** A frame or two of the real clock, in which what stands on a changed screen is laid out anew. */
 const LAID_OUT_MS = 60;
 

@@ -118,6 +118,10 @@ export function syntheticSpeech(): void {
   Object.defineProperty(window, 'speechSynthesis', {
     value: {
       getVoices: () => all,
+      // Whatever it says takes five seconds.
+      get speaking() {
+        return Date.now() - (window.said.at(-1)?.atMs ?? 0) < 5000;
+      },
       addEventListener: () => undefined,
       cancel: () => {
         window.silenced += 1;

@@ -1,6 +1,7 @@
 /** The way on the ground, in the app: it follows the end, a closure and the pilot; the stopwatch; the calls. */
 
 import type { Page } from 'playwright-core';
+import { objections } from './accessible';
 import { expect, test } from './harness';
 import { beginSortie, EVENING, key, openPlace, read, setWind } from './pilot';
 
@@ -16,6 +17,15 @@ async function toTaxi(page: Page, wind: string, end: string): Promise<void> {
 }
 
 const plan = (page: Page) => page.getByRole('region', { name: /^Plan of Harrow Sound/ });
+
+/** Where a word of the plan stands: its middle, px. */
+async function textAt(page: Page, text: string): Promise<{ x: number; y: number }> {
+  const box = await plan(page)
+    .locator('text', { hasText: new RegExp(`^${text}$`) })
+    .boundingBox();
+  if (box === null) throw new Error(`not on the plan: ${text}`);
+  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+}
 
 test('the way follows the end in use, and says so in words', async ({ open }) => {
   const page = await open('tablet', { at: EVENING, path: '#/wind' });
@@ -49,12 +59,9 @@ test('where a closed taxiway leaves only the runway, that is said plainly, and o
 }) => {
   const page = await open('tablet', { at: EVENING, path: '#/wind' });
   await toTaxi(page, '27012', '28');
-  const box = await plan(page).boundingBox();
-  if (box === null) throw new Error('no plan');
   // The sign K stands on the taxiway that leads to the holding point; a tap on it picks the stretch.
-  const sign = await plan(page).locator('text', { hasText: /^K$/ }).boundingBox();
-  if (sign === null) throw new Error('no sign');
-  await page.mouse.click(sign.x + sign.width / 2, sign.y + sign.height / 2);
+  const sign = await textAt(page, 'K');
+  await page.mouse.click(sign.x, sign.y);
   await page.getByText('K, K1 to k').waitFor();
   await key(page, 'Close today').click();
   await page.getByText(/There is no other way: .* m of it along a runway/).waitFor();
@@ -63,23 +70,60 @@ test('where a closed taxiway leaves only the runway, that is said plainly, and o
     .toContain('along runway one zero two eight');
   expect(await read(page.locator('dl'))).toMatch(/18 ?kt/);
   await key(page, 'Route').click();
-  await key(page, 'Open again').click();
+  const stretch = key(page, 'K, K1 to k');
+  expect(await stretch.getAttribute('aria-pressed')).toBe('true');
+  await stretch.click();
   await page.keyboard.press('Escape');
   await expect.poll(() => plan(page).getAttribute('aria-label')).not.toContain('along runway');
 });
 
-test('a tap on a junction puts the aircraft there', async ({ open }) => {
+test('a tap on a junction puts the aircraft there, and draws it larger with one finger', async ({
+  open,
+}) => {
   const page = await open('tablet', { at: EVENING, path: '#/wind' });
   await toTaxi(page, '27012', '28');
-  const hold = await plan(page).locator('text', { hasText: /^K1$/ }).boundingBox();
-  if (hold === null) throw new Error('no holding point');
+  const hold = await textAt(page, 'K1');
   // The word stands beside the point; above or below it.
   for (const dy of [0, 26, -26, 44]) {
-    await page.mouse.click(hold.x + hold.width / 2, hold.y + hold.height / 2 + dy);
+    await page.mouse.click(hold.x, hold.y + dy);
     if (await key(page, 'I am here').isVisible()) break;
   }
+  await key(page, 'Larger').click();
+  await key(page, 'Fit').waitFor();
+  const [drawn, word] = [await plan(page).boundingBox(), await textAt(page, 'K1')];
+  if (drawn === null) throw new Error('no plan');
+  const middle = { x: drawn.x + drawn.width / 2, y: drawn.y + drawn.height / 2 };
+  // What was picked is in the middle, its name as near beside it as names stand.
+  expect(Math.hypot(word.x - middle.x, word.y - middle.y)).toBeLessThan(75);
   await key(page, 'I am here').click();
   await key(page, 'Leaving K1').waitFor();
+  await expect.poll(() => plan(page).getAttribute('aria-label')).not.toContain('ahead');
+});
+
+test('a stretch is closed and the aircraft put on a junction without the plan, by the keyboard alone', async ({
+  open,
+}) => {
+  const page = await open('tablet', { at: EVENING, path: '#/wind' });
+  await toTaxi(page, '27012', '28');
+  const press = async (name: string) => {
+    await key(page, name).focus();
+    await page.keyboard.press('Enter');
+  };
+  await press('Route');
+  await press('K, K1 to k');
+  expect(await key(page, 'K, K1 to k').getAttribute('aria-pressed')).toBe('true');
+  // The keyboard stays where it is.
+  expect(await read(page.locator(':focus'))).toBe('K, K1 to k');
+  expect(await objections(page)).toEqual([]);
+  await page.keyboard.press('Escape');
+  await expect
+    .poll(() => plan(page).getAttribute('aria-label'))
+    .toContain('along runway one zero two eight');
+  await press('Route');
+  await page.keyboard.press('Tab');
+  await press('K, K1 to k');
+  await press('k: K, F');
+  await page.keyboard.press('Escape');
   await expect.poll(() => plan(page).getAttribute('aria-label')).not.toContain('ahead');
 });
 

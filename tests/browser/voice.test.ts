@@ -4,6 +4,7 @@
  */
 
 import type { Page } from 'playwright-core';
+import { saidDigits } from '../../src/parts/spoken.en';
 import { objections } from './accessible';
 import { said, syntheticSpeech } from './hands';
 import { describe, expect, test } from './harness';
@@ -130,6 +131,50 @@ describe('the gates of the roll', () => {
       // The key takes 0.6 s to be believed and 0.1 to be pressed; a rung is shown in whole seconds.
       expect(Math.abs(sinceS - 0.7 - (seconds[index] ?? Number.NaN))).toBeLessThan(1.2);
     });
+  });
+
+  test('go on in the climb, once each, and a step that one cuts short is said again after it', {
+    timeout: 90_000,
+  }, async ({ open }) => {
+    const page = await open('tablet', { at: EVENING, before: syntheticSpeech });
+    await toSteps(page);
+    await readAloud(page);
+    await toRelease(page);
+    await pressDeliberately(page, key(page, 'Brakes released'), clockOf(page));
+    // It lifted off long ago, and the pilot tells so a second before the gear is expected up.
+    await clockOf(page)(50_000);
+    await pressDeliberately(page, key(page, 'Airborne'), clockOf(page));
+    const rungs = page.getByRole('list', { name: 'Cleaning up' }).getByRole('listitem');
+    const shown = (await rungs.allInnerTexts()).map((rung) => rung.replace(/\u00a0/g, ' '));
+    await clockOf(page)(60_000);
+    const all = await page.evaluate(() => window.said);
+    const gates = all.filter(({ text }) => text.includes(', expect '));
+    const names = gates.map(({ text }) => text.slice(0, text.indexOf(',')));
+    expect(names).toEqual([
+      ...['Mark', 'Last stop', 'Rotate', 'Lifts off'],
+      ...['Gear up', 'Flaps in', 'Reheat off', 'Climb'],
+    ]);
+    const climb = gates.slice(4);
+    // The speeds are those that are shown: 360 kt is said as three six zero.
+    expect(climb.map(({ text }) => text.replace(/^.*expect /, ''))).toEqual(
+      shown.map((rung) => `${saidDigits(Number(/(\d+)\s*kt/.exec(rung)?.[1]))}.`),
+    );
+    // Reheat and climb are shown with the seconds from lift-off, which was spoken when it was expected.
+    const liftOffMs = gates[3]?.atMs ?? Number.NaN;
+    for (const at of [2, 3]) {
+      const shownS = Number(/in about (\d+) s/.exec(shown[at] ?? '')?.[1]);
+      const spokenS = ((climb[at]?.atMs ?? Number.NaN) - liftOffMs) / 1000;
+      expect(Math.abs(spokenS - shownS)).toBeLessThan(1.2);
+    }
+    // The first cuts the step short that is due since Airborne; by the others it has been said.
+    const after = all.slice(all.findIndex(({ text }) => text.startsWith('Gear up')));
+    expect(after.map(({ text }) => text.replace(/, expect .*/, ''))).toEqual([
+      'Gear up',
+      'Gear: up, three lamps out.',
+      'Flaps in',
+      'Reheat off',
+      'Climb',
+    ]);
   });
 
   test('fall silent when the roll is stopped', { timeout: 90_000 }, async ({ open }) => {

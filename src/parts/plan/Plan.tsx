@@ -40,6 +40,8 @@ export interface PlanProps {
   readonly to: NodeId | null;
   readonly picked: Picked | null;
   readonly onPick: (picked: Picked | null) => void;
+  /** How often what is picked was asked to be drawn larger, in the middle: what two fingers do, with one. */
+  readonly closer: number;
   /** Which heading points up, degrees true; null: north, letters and all. */
   readonly upDeg: number | null;
   /** Where the wind comes from, degrees true; null where it has no direction. */
@@ -83,6 +85,14 @@ export function Plan(props: PlanProps): JSX.Element {
   useEffect(() => setOwn(null), [upDeg, props.strips, props.from, props.to]);
   const sight = own ?? fitted(toBeSeen(props), upDeg, size, MARGIN_PX);
 
+  const { picked, closer } = props;
+  useEffect(() => {
+    const at = closer > 0 && picked !== null ? middleOf(picked, props.nodes) : null;
+    if (at === null) return;
+    const middle = { x: size.width / 2, y: size.height / 2 };
+    setOwn(moved(sight, size, toPixel(at, sight, size), middle, CLOSER));
+  }, [closer]);
+
   const gestures = useGestures({
     onMove: (from, to, growth) => setOwn(moved(sight, size, from, to, growth)),
     onTap: (at) => props.onPick(nearest(props, toGround(at, sight, size), sight.pxPerM)),
@@ -116,6 +126,22 @@ export function Plan(props: PlanProps): JSX.Element {
       )}
     </div>
   );
+}
+
+/** So much larger at each asking. */
+const CLOSER = 1.8;
+
+/** Where what is picked lies; null where the plan does not draw it. */
+function middleOf(picked: Picked, nodes: readonly TaxiNode[]): Ground | null {
+  if (picked.kind === 'node') return groundOf(picked.node);
+  const { from, to } = picked.edge;
+  const ends = nodes.filter(({ id }) => id === from || id === to).map(groundOf);
+  const [one, other] = ends;
+  if (one === undefined || other === undefined) return null;
+  return {
+    eastM: (one.eastM + other.eastM) / 2,
+    northM: (one.northM + other.northM) / 2,
+  };
 }
 
 const KEY_STEPS: Readonly<

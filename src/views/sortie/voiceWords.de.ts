@@ -6,9 +6,9 @@ import type { words as english } from './voiceWords.en';
 export const words: Translated<typeof english> = {
   title: 'Stimme und Töne',
   readAloud: 'Vorlesen',
-  gates: 'Marken im Startlauf',
+  gates: 'Marken des Starts',
   gatesHint:
-    'Im Startlauf wird jede Geschwindigkeit angesagt, wenn sie nach dem Lösen der Bremsen zu erwarten ist. Das sind Zeiten, nicht die Fahrt.',
+    'In Startlauf und Steigflug wird jede Geschwindigkeit angesagt, wenn sie nach dem Lösen der Bremsen zu erwarten ist. Das sind Zeiten, nicht die Fahrt.',
   rate: 'Tempo der Stimme',
   rates: { 0.8: 'Langsam', 1: 'Üblich', 1.25: 'Schnell', 1.5: 'Sehr schnell' },
   voice: 'Stimme',

@@ -5,9 +5,9 @@ import type { RATES } from '../../board/voice';
 export const words = {
   title: 'Voice and sounds',
   readAloud: 'Read aloud',
-  gates: 'Gates on the roll',
+  gates: 'Gates of take-off',
   gatesHint:
-    'On the roll each speed is spoken when it is expected after brake release. These are times, not airspeed.',
+    'On the roll and in the climb each speed is spoken when it is expected after brake release. These are times, not airspeed.',
   rate: 'Pace of the voice',
   rates: { 0.8: 'Slow', 1: 'Usual', 1.25: 'Quick', 1.5: 'Very quick' } satisfies Record<
     (typeof RATES)[number],

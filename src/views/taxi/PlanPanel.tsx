@@ -22,6 +22,7 @@ import { whole } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { markedText } from '../../parts/marked';
 import { type Picked, Plan } from '../../parts/plan/Plan';
+import { meetingAt } from './meetingAt';
 import { faultWords, tellRoute } from './route.en';
 import styles from './Taxi.module.css';
 import { words } from './words.en';
@@ -29,6 +30,7 @@ import { words } from './words.en';
 /** The plan, what is to be known of the way, and what was tapped. */
 export function PlanPanel({ onRoute }: { onRoute: () => void }): JSX.Element | null {
   const [picked, setPicked] = useState<Picked | null>(null);
+  const [closer, setCloser] = useState(0);
   const { field } = documents.value;
   const parts = taxiParts.value;
   if (field === null || parts === null) return <div class={styles.panel} />;
@@ -54,6 +56,7 @@ export function PlanPanel({ onRoute }: { onRoute: () => void }): JSX.Element | n
           to={way?.nodes.at(-1) ?? null}
           picked={picked}
           onPick={setPicked}
+          closer={closer}
           upDeg={planUp.value === 'way' && way !== null ? headingAhead(way) : null}
           windFromDeg={wind.value.fromTrueDeg}
           words={{ ...words.planWords, label: `${words.plan(field.name)}. ${spoken}` }}
@@ -73,7 +76,12 @@ export function PlanPanel({ onRoute }: { onRoute: () => void }): JSX.Element | n
       {picked === null ? (
         <Note />
       ) : (
-        <PickedBar picked={picked} field={field} onDone={() => setPicked(null)} />
+        <PickedBar
+          picked={picked}
+          field={field}
+          onCloser={() => setCloser(closer + 1)}
+          onDone={() => setPicked(null)}
+        />
       )}
     </div>
   );
@@ -119,10 +127,12 @@ function noteOf(): string | null {
 function PickedBar({
   picked,
   field,
+  onCloser,
   onDone,
 }: {
   picked: Picked;
   field: Field;
+  onCloser: () => void;
   onDone: () => void;
 }) {
   const edges = useMemo(() => field.taxi.edges, [field]);
@@ -140,6 +150,9 @@ function PickedBar({
       ) : (
         <CloseKey edge={picked.edge} onDone={onDone} />
       )}
+      <Key label={words.closer} onPress={onCloser}>
+        +
+      </Key>
       <Key onPress={onDone}>{words.leaveIt}</Key>
     </div>
   );
@@ -166,8 +179,6 @@ const edgeWords = ({ name, from, to }: TaxiEdge) => words.stretchName(name, from
 /** A point by its name, or by what meets there. */
 function nodeWords(node: TaxiNode, edges: readonly TaxiEdge[]): ComponentChildren {
   if (node.name !== undefined) return markedText(paintedLang(), node.name);
-  const names = new Set(
-    edges.filter(({ from, to }) => from === node.id || to === node.id).map(({ name }) => name),
-  );
-  return names.size > 1 ? words.junction([...names].join(', ')) : words.point(node.id);
+  const names = meetingAt(node, edges);
+  return names.length > 1 ? words.junction(names.join(', ')) : words.point(node.id);
 }

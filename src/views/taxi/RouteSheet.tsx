@@ -9,6 +9,7 @@ import {
   fault,
   out,
   placeAt,
+  placed,
   route,
   stand,
   stands,
@@ -24,6 +25,7 @@ import { whole } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { markedText } from '../../parts/marked';
 import { Sheet } from '../../parts/sheet/Sheet';
+import { meetingAt } from './meetingAt';
 import { faultWords, tellRoute } from './route.en';
 import styles from './Sheets.module.css';
 import { Device } from './Watch';
@@ -40,8 +42,9 @@ export function RouteSheet({ onClose }: { onClose: () => void }): JSX.Element {
       <Ways />
       <Turns />
       <HotSpots />
-      <Closed />
       <Own />
+      {stands.value.length > 0 && <Points title={words.pointsTitle} />}
+      <Closed />
     </Sheet>
   );
 }
@@ -77,14 +80,37 @@ function HotSpots() {
 }
 
 function From() {
+  if (stands.value.length === 0) return <Points title={words.noStands} />;
   return (
     <section class={styles.part}>
       <h3>{words.fromTitle}</h3>
-      {stands.value.length === 0 && <p>{words.noStands}</p>}
       <div class={styles.choices}>
         {stands.value.map((node) => (
           <Key key={node.id} pressed={stand.value === node.id} onPress={() => placeAt(node.id)}>
             {markedText(paintedLang(), node.name ?? node.id)}
+          </Key>
+        ))}
+      </div>
+    </section>
+  );
+}
+
+/** What is named most often comes first. */
+const POINT_KINDS = ['hold', 'junction', 'runway'] as const;
+const STRETCH_KINDS = ['taxiway', 'apron', 'runway'] as const;
+
+/** Every point but the stands: where a tap on the plan puts the aircraft, without the plan. */
+function Points({ title }: { title: string }) {
+  const { nodes, edges } = documents.value.field?.taxi ?? { nodes: [], edges: [] };
+  const points = POINT_KINDS.flatMap((kind) => nodes.filter((node) => node.kind === kind));
+  if (points.length === 0) return null;
+  return (
+    <section class={styles.part} aria-label={title}>
+      <h3>{title}</h3>
+      <div class={styles.choices}>
+        {points.map((node) => (
+          <Key key={node.id} pressed={placed.value === node.id} onPress={() => placeAt(node.id)}>
+            {node.name ?? words.meeting(node.id, meetingAt(node, edges).join(', '))}
           </Key>
         ))}
       </div>
@@ -201,26 +227,28 @@ function Turns() {
   );
 }
 
+/** Every stretch as a key that stays down while it is closed: what a tap on the plan does, without the plan. */
 function Closed() {
+  const all = documents.value.field?.taxi.edges ?? [];
+  const edges = STRETCH_KINDS.flatMap((kind) => all.filter(({ on }) => on === kind));
   const parts = taxiParts.value;
-  const { field } = documents.value;
-  const closed = inputs.value.taxiClosed;
-  const named = field?.taxi.edges.filter((edge) => closed.includes(parts?.stretchId(edge) ?? ''));
+  if (parts === null || edges.length === 0) return null;
+  const closed = new Set(inputs.value.taxiClosed);
   return (
-    <section class={styles.part}>
+    <section class={styles.part} aria-label={words.closedTitle}>
       <h3>{words.closedTitle}</h3>
-      {closed.length === 0 && <p>{words.closedNone}</p>}
-      <ul class={styles.rows}>
-        {named?.map((edge) => {
-          const id = parts?.stretchId(edge) ?? '';
+      <p class={styles.about}>{words.closedHint}</p>
+      <div class={styles.choices}>
+        {edges.map((edge) => {
+          const id = parts.stretchId(edge);
+          const isClosed = closed.has(id);
           return (
-            <li key={id} class={styles.line}>
+            <Key key={id} pressed={isClosed} onPress={() => closeStretch(id, !isClosed)}>
               {words.stretchName(edge.name, edge.from, edge.to)}
-              <Key onPress={() => closeStretch(id, false)}>{words.openIt}</Key>
-            </li>
+            </Key>
           );
         })}
-      </ul>
+      </div>
     </section>
   );
 }

@@ -69,16 +69,19 @@ export const words: Translated<typeof english> = {
 
   here: 'Ich bin hier',
   leaveIt: 'So lassen',
+  closer: 'Größer',
   closeIt: 'Heute sperren',
   openIt: 'Wieder öffnen',
   stretchName: (name, from, to) => `${named(name)}, ${from} bis ${to}`,
   junction: (names) => `Wo ${named(names)} zusammentreffen`,
   point: (id) => `Punkt ${id}`,
+  meeting: (id, names) => `${id}: ${named(names)}`,
 
   close: 'Schließen',
   sheet: 'Route',
   fromTitle: 'Standplatz',
-  noStands: 'Der Plan hat keinen Standplatz. Auf dem Plan antippen, wo das Flugzeug steht.',
+  noStands: 'Der Plan hat keinen Standplatz. Wo steht das Flugzeug?',
+  pointsTitle: 'Oder an einem Punkt',
   entryTitle: (end) => `Auf Piste ${end}`,
   wholeRun: (hold, metres) => `${hold}: volle Länge, ${metres} m`,
   backtrack: (hold, metres, back) =>
@@ -102,7 +105,7 @@ export const words: Translated<typeof english> = {
     `Einen anderen Weg gibt es nicht: ${metres} m davon auf einer Piste. Das ansagen und nach beiden Seiten schauen.`,
   backtrackNote: (metres) => `${metres} m auf der Piste zurückrollen.`,
   closedTitle: 'Heute gesperrt',
-  closedNone: 'Nichts. Zum Sperren eine Rollbahn auf dem Plan antippen.',
+  closedHint: 'Was hier gedrückt ist, ist gesperrt. Auch ein Tippen auf den Plan sperrt ein Stück.',
   turnsTitle: 'Kurven',
   turn: (deg, onto, kt) =>
     `${Math.round(Math.abs(deg))}° ${hand(deg)} auf ${named(onto)}: ${kt} kt,`,

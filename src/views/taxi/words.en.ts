@@ -64,16 +64,19 @@ export const words = {
 
   here: 'I am here',
   leaveIt: 'Leave it',
+  closer: 'Larger',
   closeIt: 'Close today',
   openIt: 'Open again',
   stretchName: (name: string, from: string, to: string) => `${name}, ${from} to ${to}`,
   junction: (names: string) => `Where ${names} meet`,
   point: (id: string) => `Point ${id}`,
+  meeting: (id: string, names: string) => `${id}: ${names}`,
 
   close: 'Close',
   sheet: 'Route',
   fromTitle: 'Stand',
-  noStands: 'The plan has no stand. Tap on it where you are.',
+  noStands: 'The plan has no stand. Where are you?',
+  pointsTitle: 'Or at a point',
   entryTitle: (end: string) => `Into runway ${end}`,
   wholeRun: (hold: string, metres: string) => `${hold}: the whole run, ${metres} m`,
   backtrack: (hold: string, metres: string, back: string) =>
@@ -97,7 +100,7 @@ export const words = {
     `There is no other way: ${metres} m of it along a runway. Say so, and look both ways.`,
   backtrackNote: (metres: string) => `Backtrack ${metres} m along the runway.`,
   closedTitle: 'Closed today',
-  closedNone: 'Nothing. Tap a taxiway on the plan to close it.',
+  closedHint: 'What is down here is closed. A tap on the plan closes a stretch too.',
   turnsTitle: 'Turns',
   turn: (deg: number, onto: string, kt: string) =>
     `${Math.round(Math.abs(deg))}° ${hand(deg)} onto ${onto}: ${kt} kt,`,

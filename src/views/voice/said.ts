@@ -6,6 +6,7 @@ import { steps } from '../../board/flight';
 import { CALL_LANGUAGE, stepsLanguage } from '../../board/language';
 import { dueCall } from '../../board/taxi';
 import {
+  type ClimbRung,
   isLiveName,
   LIVE,
   type LiveName,
@@ -134,8 +135,12 @@ export function saidCall(): Said {
   return [{ text, language: CALL_LANGUAGE }];
 }
 
-/** A gate of the roll; what must not be exceeded is rounded down. */
-export function saidGate({ what, speed }: Rung): string {
-  if (speed.value === null) return '';
-  return words.gate[what](what === 'last-stop' ? Math.floor(speed.value) : Math.round(speed.value));
+/** A gate of the roll or the climb; what must not be exceeded is rounded down. */
+export function saidGate(gate: Rung | ClimbRung): string {
+  const kt = 'speed' in gate ? gate.speed.value : gate.speedKt;
+  if (kt === null) return '';
+  return words.gate[gate.what](isNotToExceed(gate.what) ? Math.floor(kt) : Math.round(kt));
 }
+
+const isNotToExceed = (what: (Rung | ClimbRung)['what']): boolean =>
+  what === 'last-stop' || what === 'gear-up' || what === 'flaps-up';

@@ -1,6 +1,6 @@
 /** What is read aloud, in German. */
 
-import type { Moment, Rung } from '../../core';
+import type { ClimbRung, Moment, Rung } from '../../core';
 import { saidDigits } from '../../parts/spoken.de';
 import type { Translated } from '../../parts/translated';
 import type { words as english } from './words.en';
@@ -15,11 +15,15 @@ const moment: Record<Moment, string> = {
 };
 
 /** What counts comes first: gates may follow each other within a second, and each cuts the one before short. */
-const gate: Record<Rung['what'], (kt: number) => string> = {
+const gate: Record<(Rung | ClimbRung)['what'], (kt: number) => string> = {
   mark: (kt) => `Marke, erwartet ${saidDigits(kt)}.`,
   'last-stop': (kt) => `Letzter Abbruch, erwartet ${saidDigits(kt)}.`,
   rotate: (kt) => `Rotieren, erwartet ${saidDigits(kt)}.`,
   'lift-off': (kt) => `Abheben, erwartet ${saidDigits(kt)}.`,
+  'gear-up': (kt) => `Fahrwerk ein, erwartet ${saidDigits(kt)}.`,
+  'flaps-up': (kt) => `Klappen ein, erwartet ${saidDigits(kt)}.`,
+  'reheat-off': (kt) => `Nachbrenner aus, erwartet ${saidDigits(kt)}.`,
+  climb: (kt) => `Steigflug, erwartet ${saidDigits(kt)}.`,
 };
 
 /** Signs that stand in steps, as they are said. */
@@ -43,7 +47,7 @@ export const words: Translated<typeof english> = {
   moment,
   gate,
   warning:
-    'Die Marken werden zu den Zeiten angesagt, zu denen sie erwartet werden. Das sind Zeiten, nicht die Fahrt.',
+    'Die Marken von Startlauf und Steigflug werden zu den Zeiten angesagt, zu denen sie erwartet werden. Das sind Zeiten, nicht die Fahrt.',
   signs: (text) => SIGNS.reduce((said, [sign, word]) => said.replace(sign, word), text),
   step: (item, response) => `${item}: ${response}.`,
   call: (item, call) => `${item}. Sagen: ${call}`,

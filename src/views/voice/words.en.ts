@@ -1,6 +1,6 @@
 /** What is read aloud. */
 
-import type { Moment, Rung } from '../../core';
+import type { ClimbRung, Moment, Rung } from '../../core';
 import { saidDigits } from '../../parts/spoken.en';
 
 const moment: Record<Moment, string> = {
@@ -13,11 +13,15 @@ const moment: Record<Moment, string> = {
 };
 
 /** What counts comes first: gates may follow each other within a second, and each cuts the one before short. */
-const gate: Record<Rung['what'], (kt: number) => string> = {
+const gate: Record<(Rung | ClimbRung)['what'], (kt: number) => string> = {
   mark: (kt) => `Mark, expect ${saidDigits(kt)}.`,
   'last-stop': (kt) => `Last stop, expect ${saidDigits(kt)}.`,
   rotate: (kt) => `Rotate, expect ${saidDigits(kt)}.`,
   'lift-off': (kt) => `Lifts off, expect ${saidDigits(kt)}.`,
+  'gear-up': (kt) => `Gear up, expect ${saidDigits(kt)}.`,
+  'flaps-up': (kt) => `Flaps in, expect ${saidDigits(kt)}.`,
+  'reheat-off': (kt) => `Reheat off, expect ${saidDigits(kt)}.`,
+  climb: (kt) => `Climb, expect ${saidDigits(kt)}.`,
 };
 
 /** Signs that stand in steps, as they are said. */
@@ -40,7 +44,8 @@ const SIGNS: readonly (readonly [RegExp, string])[] = [
 export const words = {
   moment,
   gate,
-  warning: 'The gates will be spoken at expected times. They are times, not airspeed.',
+  warning:
+    'The gates of the roll and the climb will be spoken at expected times. They are times, not airspeed.',
   signs: (text: string) => SIGNS.reduce((said, [sign, word]) => said.replace(sign, word), text),
   step: (item: string, response: string) => `${item}: ${response}.`,
   call: (item: string, call: string) => `${item}. Say: ${call}`,

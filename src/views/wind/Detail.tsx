@@ -1,5 +1,7 @@
 /** What comes after the first answer: the dial, the weather, every end, the winds entered, what is rare. */
 
+// For all that is drawn: the first that is drawn brings it.
+import '../../style/forced.css';
 import type { JSX } from 'preact';
 import { answered } from '../../board/answered';
 import { Ends } from './Ends';

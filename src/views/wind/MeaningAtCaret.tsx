@@ -5,7 +5,7 @@ import { typedRead } from '../../board/board';
 import { shownReport } from '../../board/day';
 import type { ReadSpan } from '../../core';
 import { caret } from './caret';
-import styles from './Entry.module.css';
+import styles from './MeaningAtCaret.module.css';
 import { words } from './meaningWords.en';
 
 /** What a stretch of the text means, in words. */

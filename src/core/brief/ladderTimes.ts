@@ -1,0 +1,56 @@
+/** When the gates of a roll, and of the climb after it, are expected. */
+
+import type { Id } from '../sortie/entry';
+import type { Stamp } from '../sortie/fold';
+import type { ClimbRung, Ladder, Rung } from './ladder';
+
+/** A gate, and when it is expected. */
+export interface ExpectedGate {
+  readonly gate: Rung | ClimbRung;
+  /** Of the clock that stamps moments, ms. */
+  readonly atMs: number;
+}
+
+/** A take-off under way. */
+export interface TakeoffUnderWay {
+  /** The moment that began it. */
+  readonly id: Id;
+  /** Every gate, in the order of the ladder, those that are past as well. */
+  readonly gates: readonly ExpectedGate[];
+}
+
+/**
+ * The gates of the take-off that the last moments began; null before it, once it was stopped and
+ * after landing.
+ *
+ * Those of the roll count from brake release. Those of the climb count from lift-off as the ladder
+ * expects it, or from the moment Airborne where that came sooner: what is spoken early does no harm,
+ * a limit spoken late does. Without brakes released, as in a touch-and-go, there are only those of
+ * the climb.
+ */
+export function takeoffUnderWay(
+  { rungs, climb }: Ladder,
+  stamps: readonly Stamp[],
+): TakeoffUnderWay | null {
+  const last = stamps.at(-1);
+  const airborne = last?.what === 'airborne' ? last : undefined;
+  const begun = airborne === undefined ? last : stamps.at(-2);
+  const released = begun?.what === 'brakes released' ? begun : undefined;
+  const id = released?.id ?? airborne?.id;
+  if (id === undefined) return null;
+
+  const releasedMs = released?.at.wallMs ?? Number.POSITIVE_INFINITY;
+  const runS = rungs.find(({ what }) => what === 'lift-off')?.s ?? Number.POSITIVE_INFINITY;
+  const liftOffMs = Math.min(
+    releasedMs + 1000 * runS,
+    airborne?.at.wallMs ?? Number.POSITIVE_INFINITY,
+  );
+  const onTheRoll = airborne === undefined ? rungs : [];
+  return {
+    id,
+    gates: [
+      ...onTheRoll.map((gate) => ({ gate, atMs: releasedMs + 1000 * gate.s })),
+      ...climb.map((gate) => ({ gate, atMs: liftOffMs + 1000 * gate.fromLiftOffS })),
+    ].filter(({ atMs }) => Number.isFinite(atMs)),
+  };
+}
