@@ -75,10 +75,10 @@ describe('a whole report', () => {
     await pasteReport(page);
     await key(page, 'Group by group').click();
     const sheet = page.getByRole('dialog', { name: 'The report, group by group' });
-    const codes = await sheet.locator('dt').allTextContents();
-    expect(codes.join(' ')).toBe(REPORT);
+    const codes = () => sheet.locator('dt').allTextContents();
+    await expect.poll(async () => (await codes()).join(' ')).toBe(REPORT);
     const meanings = await sheet.locator('dd').allTextContents();
-    expect(meanings).toHaveLength(codes.length);
+    expect(meanings).toHaveLength((await codes()).length);
     expect(meanings.filter((meaning) => meaning === 'Not read')).toEqual([]);
   });
 
