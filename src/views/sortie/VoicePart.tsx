@@ -24,7 +24,7 @@ export function VoicePart(): JSX.Element {
         <Key pressed={on} onPress={() => setVoicing({ on: !on })}>
           {words.readAloud}
         </Key>
-        <Key pressed={gates} disabled={!on} onPress={() => setVoicing({ gates: !gates })}>
+        <Key pressed={on && gates} disabled={!on} onPress={() => setVoicing({ gates: !gates })}>
           {words.gates}
         </Key>
       </div>
