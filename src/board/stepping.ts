@@ -32,10 +32,8 @@ import { wallNowMs } from './time';
 /** The run to tick in: the procedure's, begun with its first tick. */
 function openRun(): { readonly id: Id; readonly events: readonly Event[] } | null {
   const { run } = sortie.value;
-  const { procedure: chosen } = inputs.value;
-  // What is usual may change under way, as with the language of the page; only a choice begins anew.
-  if (run !== null && (chosen === null || run.procedure === chosen))
-    return { id: run.id, events: [] };
+  // A version kept under way is for the next sortie; what is to begin anew was closed by `takeUp`.
+  if (run !== null) return { id: run.id, events: [] };
   const procedure = chosenProcedure.value;
   if (procedure === null) return null;
   const id = newId();

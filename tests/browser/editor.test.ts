@@ -152,6 +152,9 @@ describe('a version of one’s own', () => {
       .toContain('The sortie that is begun keeps its steps');
     await page.keyboard.press('Escape');
     expect(await due(page)).toBe(second);
+    // What was ticked stays ticked when it goes on.
+    await tick(page);
+    expect(await due(page)).toBe('Stick and pedals full travel, free');
     await page.locator('header').first().getByRole('button', { name: /XHAR/ }).first().click();
     await key(page, 'End the sortie').click();
     await tick(page);
