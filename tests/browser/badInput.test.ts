@@ -96,9 +96,7 @@ describe('a date that no magnetic model covers', () => {
     expect(await read(answer(page))).not.toContain('° mag');
     // A magnetic wind cannot be turned to true then: one sentence says so, and what helps.
     await key(page, /^True north/).click();
-    await expect
-      .poll(() => read(answer(page)))
-      .toContain('No magnetic model covers the sortie’s date');
+    await expect.poll(() => read(answer(page))).toContain('No magnetic model covers this date');
   });
 
   test('a date of 1890 is refused, and the clock stays', async ({ open }) => {

@@ -57,6 +57,24 @@ describe('a step that a tap ticks', () => {
     await expect.poll(() => due(page)).toBe(AFTER_PLAIN);
   });
 
+  test('is ticked after a sheet was closed by a tap beside it, which presses nothing below', async ({
+    open,
+  }) => {
+    const page = await open('tablet', { at: EVENING });
+    const wait = await toPlainStep(page);
+    await key(page, 'Cannot').click();
+    const places = page.getByRole('button', { name: 'Numbers' });
+    const sheet = page.getByRole('dialog');
+    await wait(SETTLED_MS);
+    await sheet.waitFor();
+    await touch(page, places, { wait });
+    await wait(SETTLED_MS);
+    expect(await sheet.count()).toBe(0);
+    expect(await due(page)).toBe(PLAIN);
+    await touch(page, doneKey(page), { wait });
+    await expect.poll(() => due(page)).toBe(AFTER_PLAIN);
+  });
+
   test('is not ticked by two fingers, nor while a palm rests elsewhere', async ({ open }) => {
     const page = await open('phone', { at: EVENING });
     const wait = await toPlainStep(page);

@@ -92,7 +92,7 @@ describe('a wind', () => {
     const page = await open('tablet', { at: EVENING });
     await beginSortie(page);
     await key(page, 'Paste').click();
-    await expect.poll(() => said(page)).toContain('Press and hold in the box above');
+    await expect.poll(() => said(page)).toContain('Hold the box above');
     // The page itself may copy what is marked in it, and the keyboard may paste.
     await typeAnything(page, WIND);
     await page.keyboard.press('ControlOrMeta+a');

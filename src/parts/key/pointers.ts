@@ -13,6 +13,8 @@ export function watchPointers(): void {
     (event) => {
       // Counted until the next touch begins: handlers of this one's end ask how many there were,
       // also when a palm left the glass before the finger did.
+      // The first of its kind: one before it left unseen, off something that was gone by then.
+      if (event.isPrimary) down.clear();
       if (down.size === 0) most = 0;
       down.add(event.pointerId);
       most = Math.max(most, down.size);

@@ -14,6 +14,9 @@ interface SheetProps {
   readonly children: ComponentChildren;
 }
 
+/** Whether the press that lasts, or was the last, began outside a sheet. */
+let beganOutside = false;
+
 /** A titled sheet with a key to close it; Escape and a tap outside close it too. */
 export function Sheet({ title, close, size = 'note', onClose, children }: SheetProps): JSX.Element {
   const dialog = useRef<HTMLDialogElement>(null);
@@ -30,6 +33,7 @@ export function Sheet({ title, close, size = 'note', onClose, children }: SheetP
     };
   }, []);
   return (
+    // biome-ignore lint/a11y/useKeyWithClickEvents: Escape closes it, by the browser's own event.
     <dialog
       ref={dialog}
       class={`${styles.sheet} ${styles[size]}`}
@@ -38,8 +42,13 @@ export function Sheet({ title, close, size = 'note', onClose, children }: SheetP
         event.preventDefault();
         onClose();
       }}
-      // A tap outside asks to close as Escape does, in browsers that know of it.
-      {...{ closedby: 'any' }}
+      onPointerDown={({ target, currentTarget }) => {
+        beganOutside = target === currentTarget;
+      }}
+      // By the click and not sooner: what lies under the sheet must not get it.
+      onClick={({ target, currentTarget }) => {
+        if (beganOutside && target === currentTarget) onClose();
+      }}
     >
       <div class={styles.body}>
         <header class={styles.head}>

@@ -9,7 +9,7 @@ const noRanking: Record<NoRanking, string> = {
   'no-limits': 'Choose an aircraft, for its wind limits.',
   'no-wind': 'Type the wind, or paste a report.',
   'no-variation':
-    'No magnetic model covers the sortie’s date. Set the variation in Sortie, or give the wind to true north.',
+    'No magnetic model covers this date. Set the variation in Sortie, or type a true wind.',
 };
 
 const kt = (value: number) => `${whole(value)} kt`;
@@ -49,10 +49,10 @@ export const words = {
   entry: 'Wind or report',
   entryHint: 'Wind, or a report',
   paste: 'Paste',
-  pasteByHand: 'Press and hold in the box above, then choose Paste.',
+  pasteByHand: 'Hold the box above, then choose Paste.',
   trueNorth: 'True north',
   magneticNorth: 'Magnetic north',
-  northHint: 'The north of the typed wind; turns it to the other. A whole report is always true.',
+  northHint: 'Turns a typed wind to the other north. A whole report is true.',
   letters: 'ABC',
   set: 'Set wind',
   setAndClose: 'Close',
@@ -75,7 +75,7 @@ export const words = {
   firmRight: (right: string) => `Firm round to ${right}`,
   toSpare: (deg: number) => `${deg}° to spare`,
   close: (deg: number) => `close: ${deg}°`,
-  firmAlways: 'From any direction, this strong',
+  firmAlways: 'From any direction',
   firmAlwaysValue: 'same end',
   lightWind: 'Light wind: limits apply, the wind does not choose',
   anywhere: 'No direction: the longest run decides',
