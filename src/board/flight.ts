@@ -1,25 +1,12 @@
 /** The stages of the brief that Wind can do without: numbers, taxi and steps. */
 
 import { computed } from '@preact/signals';
-import {
-  numbersStage,
-  type Procedure,
-  phaseTimes,
-  stepFacts,
-  stepsStage,
-  taxiStage,
-} from '../core';
-import { chosenProcedure, procedures } from './allDocuments';
-import { documents, enteredText, inputs, record, settled, sortie, steady, wind } from './board';
-import { documentOf } from './documents';
+import { numbersStage, phaseTimes, stepFacts, stepsStage, taxiStage } from '../core';
+import { documents, enteredText, inputs, settled, sortie, steady, wind } from './board';
+import { procedure } from './flown';
 import { sheetOfToday } from './load';
 import { out } from './taxi';
 import { air, lookUps, today } from './today';
-
-/** The procedure: a sortie that is being flown keeps to the one it was begun with. */
-export const procedure = computed(() =>
-  documentOf<Procedure>(record, sortie.value.run?.procedure ?? chosenProcedure.value, procedures),
-);
 
 export const numbers = computed(() => numbersStage(documents.value.aircraft));
 

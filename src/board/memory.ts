@@ -18,7 +18,7 @@ import { entriesOf } from '../record/past';
 import { add } from './adding';
 import { chosenProcedure } from './allDocuments';
 import { inputs, record, sortie, sorties } from './board';
-import { procedure } from './flight';
+import { procedure } from './flown';
 import { lines, nameOf, openLog } from './log';
 
 /** So many sorties are spoken of, and so many are looked through for them: some fly several aircraft by turns. */

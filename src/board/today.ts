@@ -5,6 +5,7 @@ import { loadPerformance, type TodayBrief } from '../core';
 import { documents, inputs, lengthNeededM, steady, wind } from './board';
 import { weather } from './day';
 import { sheetOfToday } from './load';
+import { noParachute } from './parachute';
 
 type Parts = Awaited<ReturnType<typeof loadPerformance>>;
 
@@ -24,8 +25,11 @@ export const air = steady(() => {
 const load = steady(() => sheetOfToday.value);
 
 const dayInputs = steady(() => {
-  const { surface, rollsFromM, checkMarkM, holdShortM, noParachute, load } = inputs.value;
-  return { surface, rollsFromM, checkMarkM, holdShortM, noParachute, load };
+  const { surface, rollsFromM, checkMarkM, holdShortM, load } = inputs.value;
+  return {
+    ...{ surface, rollsFromM, checkMarkM, holdShortM, load },
+    noParachute: noParachute.value !== null,
+  };
 });
 
 /** What today's numbers are worked out from, but for the wind; null while something is missing. */

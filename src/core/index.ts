@@ -246,6 +246,7 @@ export type { EndsCompared, RuleApplied } from './runway/compare';
 export type { LoggedSortie, Note, PhaseTime, StepLeft } from './sortie/log';
 export type { LogSummary, LogTotals } from './sortie/logSummary';
 export type { LoggedTime, LogMoment, LogTimes } from './sortie/logTimes';
+export { tickKey } from './sortie/run';
 export type { Written } from './sortie/understood';
 export type { TaxiFault } from './taxi/fault';
 export type { NodeId, TaxiEdge, TaxiNode } from './taxi/graph';

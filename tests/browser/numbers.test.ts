@@ -2,7 +2,7 @@
 
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from './harness';
-import { EVENING, key, openPlace, setWind, toSteps } from './pilot';
+import { EVENING, goOnFrom, key, openPlace, setWind, sortieKey, toSteps } from './pilot';
 
 const REPORT = 'METAR XHAR 051850Z 27012G20KT 9999 FEW030 14/06 Q1009';
 
@@ -94,6 +94,33 @@ describe('Numbers', () => {
     await expect.poll(last).toBeLessThan(counted);
     await key(page, 'Count on the parachute').click();
     await expect.poll(last).toBe(counted);
+  });
+
+  test('a parachute that a step or the options say is not there is not counted on', async ({
+    open,
+  }) => {
+    const page = await open('tablet', { at: EVENING });
+    await toNumbers(page);
+    const last = () => metres(page, 'Last speed to stop from');
+    const counted = await last();
+    await sortieKey(page).click();
+    const option = page.getByRole('dialog').getByRole('button', { name: 'Brake chute packed' });
+    await option.click();
+    await page.keyboard.press('Escape');
+    await expect.poll(last).toBeLessThan(counted);
+    expect(await page.getByText('by the options in Sortie it is not there').count()).toBe(1);
+    await sortieKey(page).click();
+    await option.click();
+    await page.keyboard.press('Escape');
+    await expect.poll(last).toBe(counted);
+
+    await openPlace(page, 'Steps');
+    await goOnFrom(page, 'Ramp', 'Chute');
+    await key(page, 'Cannot').click();
+    await page.getByRole('dialog').getByRole('button', { name: 'Does not work' }).click();
+    await openPlace(page, 'Numbers');
+    await expect.poll(last).toBeLessThan(counted);
+    expect(await page.getByText('a step says that it cannot be used').count()).toBe(1);
   });
 
   test('an impossible entry keeps what was typed, with a sentence, and the numbers as they were', async ({

@@ -86,6 +86,10 @@ const brakes = v.strictObject({
 const parachute = v.strictObject({
   dragAreaM2: described(between(0.5, 200), 'Drag coefficient times area, m².'),
   maxKt: described(knots, 'Greatest indicated airspeed to open it at.'),
+  option: described(
+    v.optional(v.pipe(v.string(), v.minLength(1), v.maxLength(40))),
+    'The option of its procedures that says whether it is packed.',
+  ),
 });
 
 const twin = v.strictObject({

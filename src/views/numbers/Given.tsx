@@ -3,6 +3,7 @@
 import type { JSX } from 'preact';
 import { documents, inputs } from '../../board/board';
 import { setInputs } from '../../board/choices';
+import { noParachute } from '../../board/parachute';
 import { openPlace, openSheet } from '../../board/places';
 import type { TodayBrief } from '../../core';
 import { NumberField } from '../../parts/field/NumberField';
@@ -61,7 +62,7 @@ export function Given({ today }: { today: TodayBrief }): JSX.Element {
 
 /** What of it is entered here. */
 export function Entries(): JSX.Element {
-  const { ownQnhHpa, ownTemperatureC, rollsFromM, checkMarkM, noParachute } = inputs.value;
+  const { ownQnhHpa, ownTemperatureC, rollsFromM, checkMarkM } = inputs.value;
   const hasParachute = documents.value.aircraft?.performance?.parachute !== undefined;
   return (
     <section>
@@ -104,12 +105,19 @@ export function Entries(): JSX.Element {
           hint={words.noMark}
           onChange={(value) => setInputs({ checkMarkM: value })}
         />
-        {hasParachute && (
-          <Key pressed={!noParachute} onPress={() => setInputs({ noParachute: !noParachute })}>
-            {words.countOnParachute}
-          </Key>
-        )}
+        {hasParachute && <Parachute />}
       </div>
     </section>
+  );
+}
+
+/** Whether the parachute is counted on: the pilot's to say, unless it is said elsewhere that there is none. */
+function Parachute() {
+  const why = noParachute.value;
+  if (why === 'not-fitted' || why === 'cannot') return <p>{words.noParachute[why]}</p>;
+  return (
+    <Key pressed={why === null} onPress={() => setInputs({ noParachute: why === null })}>
+      {words.countOnParachute}
+    </Key>
   );
 }

@@ -32,20 +32,25 @@ export const written = ({
   return `${whole(value)}${NO_BREAK_SPACE}${unit}`;
 };
 
+/** Which way a number is rounded that is a limit. */
+type Round = 'down' | 'up';
+
+const ROUND = { down: Math.floor, up: Math.ceil };
+
 interface ValueProps {
   readonly name: string;
   readonly figure: Figure<Unit>;
-  /** Something not to exceed, which rounding must not raise. */
-  readonly down?: boolean | undefined;
+  /** Something not to exceed, which rounding must not raise, or to reach, which it must not lower. */
+  readonly round?: Round | undefined;
 }
 
 /** A number that opens its reason, or the words for why there is none. */
-export function Value({ name, figure, down }: ValueProps): JSX.Element {
+export function Value({ name, figure, round }: ValueProps): JSX.Element {
   return figure.value === null ? (
     <span class={styles.absent}>{words.because[figure.because] ?? words.notKnown}</span>
   ) : (
     <Asked hint={words.ask} onAsk={() => ask(name, figure)}>
-      {written(down === true ? { ...figure, value: Math.floor(figure.value) } : figure)}
+      {written(round === undefined ? figure : { ...figure, value: ROUND[round](figure.value) })}
     </Asked>
   );
 }
@@ -66,20 +71,20 @@ interface PairProps {
   readonly name: string;
   readonly planned: Figure<Unit>;
   readonly expected: Figure<Unit>;
-  readonly down?: boolean;
+  readonly round?: Round;
 }
 
 /** A named number as planned and as expected. */
-export function Pair({ name, planned, expected, down }: PairProps): JSX.Element {
+export function Pair({ name, planned, expected, round }: PairProps): JSX.Element {
   const [p, e] = [`${name}, ${words.planned}`, `${name}, ${words.expected}`];
   return (
     <div class={styles.pair}>
       <dt>{name}</dt>
       <dd>
-        <Value name={p} figure={planned} down={down} />
+        <Value name={p} figure={planned} round={round} />
       </dd>
       <dd>
-        <Value name={e} figure={expected} down={down} />
+        <Value name={e} figure={expected} round={round} />
       </dd>
     </div>
   );

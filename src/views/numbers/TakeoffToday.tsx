@@ -44,12 +44,18 @@ export function TakeoffToday({ today }: { today: TodayBrief }): JSX.Element {
           <Pair name={words.toraLeft} planned={plan.toraLeftM} expected={hope.toraLeftM} />
           <Pair name={words.todaLeft} planned={plan.todaLeftM} expected={hope.todaLeftM} />
           <Pair name={words.asdaLeft} planned={plan.asdaLeftM} expected={hope.asdaLeftM} />
-          <Pair name={words.lastStop} planned={plan.lastStopKt} expected={hope.lastStopKt} down />
+          <Pair
+            name={words.lastStop}
+            planned={plan.lastStopKt}
+            expected={hope.lastStopKt}
+            round="down"
+          />
           <Pair name={words.atMark} planned={plan.atMarkKt} expected={hope.atMarkKt} />
           <Pair
             name={words.atMarkLeast}
             planned={plan.atMarkLeastKt}
             expected={hope.atMarkLeastKt}
+            round="up"
           />
           {planned.raw.goOn !== null && (
             <Pair name={words.goOn} planned={plan.lowestGoOnKt} expected={hope.lowestGoOnKt} />

@@ -113,6 +113,10 @@ export const words: Translated<typeof english> = {
   noMark: 'keine',
   badMark: '1 bis 5000 m',
   countOnParachute: 'Mit Bremsschirm rechnen',
+  noParachute: {
+    'not-fitted': 'Ohne Bremsschirm gerechnet: Nach den Optionen unter Sortie ist keiner da.',
+    cannot: 'Ohne Bremsschirm gerechnet: Nach einem Schritt ist er nicht zu gebrauchen.',
+  },
   lookUps: 'Zum Nachschlagen',
   crosswindTable: 'Seitenwind nach Winkel und Windstärke',
   crosswindCorner: 'Zur Piste',

@@ -108,6 +108,10 @@ export const words = {
   noMark: 'not checked',
   badMark: '1 to 5000 m',
   countOnParachute: 'Count on the parachute',
+  noParachute: {
+    'not-fitted': 'No parachute is counted on: by the options in Sortie it is not there.',
+    cannot: 'No parachute is counted on: a step says that it cannot be used.',
+  },
   lookUps: 'To look up',
   crosswindTable: 'Crosswind by angle and speed',
   crosswindCorner: 'Off the runway',

@@ -3,7 +3,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { inputs } from '../../board/board';
-import { procedure } from '../../board/flight';
+import { procedure } from '../../board/flown';
 import { stepsLang } from '../../board/language';
 import { habits, recall, tie } from '../../board/memory';
 import { canMove, type Habit, rowsOf, type StepRow, tiesOf, type Walk } from '../../core';

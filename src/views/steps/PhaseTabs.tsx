@@ -4,7 +4,7 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { chosenProcedure } from '../../board/allDocuments';
 import { inputs } from '../../board/board';
-import { procedure } from '../../board/flight';
+import { procedure } from '../../board/flown';
 import { stepsLang } from '../../board/language';
 import { tie } from '../../board/memory';
 import { openSheet } from '../../board/places';

@@ -165,7 +165,7 @@ function fitWords({ runM }: OfferedEntry): string {
   const leftM = runM - neededM;
   return leftM < 0
     ? words.runShort(whole(neededM), whole(Math.ceil(-leftM)))
-    : words.runNeeded(whole(neededM), whole(Math.floor(leftM)));
+    : words.runNeeded(whole(neededM), whole(leftM));
 }
 
 function Ways() {

@@ -90,13 +90,14 @@ function Ahead() {
 function Measured({ stretch }: { stretch: Stretch }) {
   const { groundKt, leastKt, mostKt, distanceM, seconds, from, to } = stretch;
   const maxKt = documents.value.aircraft?.taxi.maxKt ?? null;
-  const isOver = maxKt !== null && groundKt > maxKt;
+  // A stretch too short for a thumb gives no speed, and so none that is too high.
+  const isOver = mostKt !== null && maxKt !== null && groundKt > maxKt;
   const takes = times.value;
   return (
     <>
       <p>
         <span class={`${styles.speed} ${isOver ? styles.over : ''}`}>
-          {words.speed(whole(groundKt))}
+          {mostKt === null ? words.noSpeed : words.speed(whole(groundKt))}
         </span>{' '}
         <span class={`${styles.ahead} ${isOver ? styles.over : ''}`}>
           {mostKt === null

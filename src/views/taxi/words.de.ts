@@ -46,6 +46,7 @@ export const words: Translated<typeof english> = {
   notYet: 'Noch nicht',
   arrived: 'Am Ziel',
   mark: (kind) => (kind === 'hold' ? 'der Rollhalt' : kind === 'stand' ? 'der Standplatz' : 'hier'),
+  noSpeed: 'kein Tempo',
   speed: (kt) => `${kt} kt`,
   speedBetween: (least, most) => `${least} bis ${most} kt`,
   over: (kt) => `über ${kt} kt`,

@@ -41,6 +41,7 @@ export const words = {
   notYet: 'Not yet',
   arrived: 'There',
   mark: (kind: string) => (kind === 'hold' ? 'the hold' : kind === 'stand' ? 'the stand' : 'here'),
+  noSpeed: 'no speed',
   speed: (kt: string) => `${kt} kt`,
   speedBetween: (least: string, most: string) => `${least} to ${most} kt`,
   over: (kt: string) => `over ${kt} kt`,

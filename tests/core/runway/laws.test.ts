@@ -103,7 +103,8 @@ test('the best end keeps its limits just up to the speed named', () => {
         return ends.find(({ designator }) => designator === best.designator);
       };
       expect(endAt(speedKt * 0.9999)?.withinLimits).toBe(true);
-      expect(endAt(speedKt * 1.0001)?.shortfalls[0]?.code).toBe(limit);
+      // Rarely two limits are reached within a ten-thousandth of one another, in either order.
+      expect(endAt(speedKt * 1.0001)?.shortfalls.map(({ code }) => code)).toContain(limit);
     }),
   );
 });

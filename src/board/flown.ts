@@ -1,0 +1,12 @@
+/** The procedure that is flown. */
+
+import { computed } from '@preact/signals';
+import type { Procedure } from '../core';
+import { chosenProcedure, procedures } from './allDocuments';
+import { record, sortie } from './board';
+import { documentOf } from './documents';
+
+/** The procedure: a sortie that is being flown keeps to the one it was begun with. */
+export const procedure = computed(() =>
+  documentOf<Procedure>(record, sortie.value.run?.procedure ?? chosenProcedure.value, procedures),
+);
