@@ -30,22 +30,28 @@ const asideOf = (text: string) => text.length * 5.5 + 18;
 const around = ({ x, y }: Pixel, text: string): readonly Pixel[] =>
   AROUND.map(([side, down]) => ({ x: x + side * asideOf(text), y: y + down }));
 
+const far = (a: Pixel, b: Pixel): number => Math.hypot(a.x - b.x, a.y - b.y);
+
 /** All words, in the order in which they get their places. */
 export function wordsOf(props: PlanProps, { sight, size }: View): readonly Wanted[] {
   const at = (ground: Ground) => toPixel(ground, sight, size);
   const { nodes, from, to, words, crossings } = props;
   const ends = new Set([from, to]);
-  const named = nodes.flatMap((node): Wanted[] => {
-    if (node.name === undefined) return [];
-    const isEnd = ends.has(node.id);
-    const point = at(groundOf(node));
-    if (node.kind === 'stand') {
-      const text = isEnd ? node.name : node.name.replace(/^stand\s+/i, '');
-      return [{ key: node.id, text, kind: isEnd ? 'place' : 'stand', at: around(point, text) }];
-    }
-    if (node.kind !== 'hold') return [];
-    const text = isEnd ? words.hold(node.name) : node.name;
-    return [{ key: node.id, text, kind: isEnd ? 'place' : 'stand', at: around(point, text) }];
+  const points = nodes
+    .filter(({ kind }) => kind === 'stand' || kind === 'hold')
+    .map((node) => ({ node, point: at(groundOf(node)) }));
+  const named = points.flatMap(({ node, point }): Wanted[] => {
+    const { id, kind, name } = node;
+    if (name === undefined) return [];
+    const isEnd = ends.has(id);
+    const short = kind === 'stand' ? name.replace(/^stand\s+/i, '') : name;
+    const long = kind === 'stand' ? name : words.hold(name);
+    const text = isEnd ? long : short;
+    // Nearer to another point, it would be read as that one's name.
+    const own = around(point, text).filter((spot) =>
+      points.every((other) => far(spot, other.point) >= far(spot, point)),
+    );
+    return [{ key: id, text, kind: isEnd ? 'place' : 'stand', at: own }];
   });
   const warnings = crossings.map(({ runway, at: where }, index): Wanted => {
     const text = words.ahead(runway);
