@@ -10,6 +10,7 @@
  */
 
 import type { Page } from 'playwright-core';
+import { resize } from './fitting';
 import { describe, expect, test } from './harness';
 import { beginSortie, EVENING, entry, key, read, setWind, typeAnything } from './pilot';
 
@@ -73,6 +74,35 @@ describe('a wind', () => {
     await expect.poll(() => said(page)).toContain('Go on typing');
     await page.keyboard.type('12');
     await expect.poll(() => key(page, 'Use 28').first().isVisible()).toBe(true);
+  });
+
+  test('moves no key of the keypad, whatever is said above it', async ({ open }) => {
+    const page = await open('small phone', { at: EVENING });
+    await beginSortie(page);
+    const texts = [
+      'VRB0',
+      '99015KT',
+      '30015G28KT',
+      '31025G38KT 280V340',
+      'Q0998 TEMPO 30025G40KT foo',
+    ];
+    for (const [width, height] of [
+      [360, 640],
+      [390, 844],
+      [1180, 820],
+    ] as const) {
+      await resize(page, { width, height });
+      const places = new Set<number>();
+      for (const text of texts) {
+        await entry(page).fill(text);
+        await page.waitForTimeout(300);
+        const box = await page.getByRole('button', { name: 'Calm' }).boundingBox();
+        places.add(Math.round(box?.y ?? Number.NaN));
+        const set = await key(page, /^(Set wind|Close)$/).boundingBox();
+        expect((set?.y ?? 0) + (set?.height ?? 0), text).toBeLessThanOrEqual(height);
+      }
+      expect([...places], `${width} x ${height}`).toHaveLength(1);
+    }
   });
 
   test('is pasted by the key for it', async ({ open }) => {
