@@ -1,9 +1,17 @@
 /** The five places, always one tap apart, at the bottom edge. */
 
 import type { JSX } from 'preact';
+import { sortie } from '../board/board';
 import { openPlace, PLACES, place } from '../board/places';
+import { wallNowMs } from '../board/time';
 import styles from './Places.module.css';
 import { words } from './words.en';
+
+const SECOND_TAP_MS = 500;
+
+/** On the roll other keys stand here: the second of two taps on them is none on what comes in their place. */
+const isSecondTap = () =>
+  Math.abs(wallNowMs() - (sortie.value.stamps.at(-1)?.at.wallMs ?? 0)) < SECOND_TAP_MS;
 
 /** The keys of the places. */
 export function Places(): JSX.Element {
@@ -15,7 +23,7 @@ export function Places(): JSX.Element {
           type="button"
           class={`${styles.place} ${name === place.value ? styles.here : ''}`}
           aria-current={name === place.value ? 'page' : undefined}
-          onClick={() => openPlace(name)}
+          onClick={() => isSecondTap() || openPlace(name)}
         >
           {words.places[name]}
         </button>

@@ -191,6 +191,27 @@ test('what comes up under a finger is not pressed by the same tap, nor by one ju
   expect(await page.getByText('Stopped on the runway').isVisible()).toBe(true);
 });
 
+test('a second tap on Airborne opens none of the places that come up under it', async ({
+  open,
+}) => {
+  const page = await open('phone', { at: EVENING });
+  await toSteps(page);
+  await goOnFrom(page, 'Line-up', 'Nozzle lamp');
+  await tickAll(page);
+  const wait = await standStill(page);
+  await wait(SETTLED_MS);
+  await touch(page, key(page, 'Brakes released'), { wait });
+  await wait(SETTLED_MS);
+  await touch(page, key(page, 'Airborne'), { wait });
+  const numbers = page.getByRole('navigation').getByRole('button', { name: 'Numbers' });
+  await wait(SEEN_MS);
+  await touch(page, numbers, { wait });
+  expect(page.url()).toContain('#/steps');
+  await wait(SETTLED_MS);
+  await touch(page, numbers, { wait });
+  await expect.poll(() => page.url()).toContain('#/numbers');
+});
+
 /** The screen goes dark and lights up again at once, as under a glance at the cockpit. */
 async function glanceAway(page: Page): Promise<void> {
   await page.evaluate(() => {

@@ -85,7 +85,7 @@ export const words = {
     'too-long': 'Too long: let go sooner',
     moved: 'Slipped: tap again',
     'several-pointers': 'One finger only',
-    settling: 'Too soon: tap again',
+    settling: 'Too soon: once more',
     waking: 'Awake: tap again',
     hold: 'Hold it longer',
   },
