@@ -15,6 +15,9 @@ export type Keeping =
   /** The device refuses storage, or it is full: all is forgotten when the window closes. */
   | 'forgotten';
 
+/** Longer than this the app will not wait for a storage that does not answer. */
+const STORE_PATIENCE_MS = 2000;
+
 /** Adds to the record, and says what it holds. */
 export class Record {
   readonly #changed: () => void;
@@ -51,9 +54,20 @@ export class Record {
     return this.#store;
   }
 
-  /** Reads what was kept, and begins to follow other windows. Resolves also where nothing is kept. */
+  /**
+   * Reads what was kept, and begins to follow other windows. Resolves also where nothing is kept, and
+   * where the store does not answer: what is entered counts as forgotten until it does.
+   */
   async open(): Promise<void> {
     this.#followers = followOthers((entries) => this.#merge(entries));
+    await Promise.race([
+      this.#openStore(),
+      new Promise((done) => setTimeout(done, STORE_PATIENCE_MS)),
+    ]);
+    if (this.#keeping === 'opening') this.#keep('forgotten');
+  }
+
+  async #openStore(): Promise<void> {
     try {
       const store = await openStore();
       this.#merge(await store.recent());
@@ -75,7 +89,7 @@ export class Record {
   add(sortie: Id, at: Entry['at'], ...events: readonly Event[]): readonly Entry[] {
     if (this.#readOnly) return [];
     // What was kept is not known yet, and holds fewer entries than milliseconds have gone by.
-    if (this.#keeping === 'opening') this.#seq = Math.max(this.#seq, at.wallMs);
+    if (this.#store === null) this.#seq = Math.max(this.#seq, at.wallMs);
     const added = events.map((event): Entry => {
       this.#seq += 1;
       return { ...event, id: newId(), seq: this.#seq, sortie, at };

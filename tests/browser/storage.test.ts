@@ -46,6 +46,16 @@ describe('where the device refuses storage', () => {
     await worksAndSaysSo(page);
   });
 
+  test('by never answering', async ({ open }) => {
+    const page = await open('phone', {
+      at: EVENING,
+      before: () => {
+        IDBFactory.prototype.open = () => new EventTarget() as IDBOpenDBRequest;
+      },
+    });
+    await worksAndSaysSo(page);
+  });
+
   test('because it is full, from the write that does not fit on', async ({ open }) => {
     const page = await open('phone', { at: EVENING });
     await toSteps(page);
