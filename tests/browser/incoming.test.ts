@@ -2,7 +2,7 @@
 
 import { describe, expect, test } from './harness';
 import { EVENING, entry, key, read } from './pilot';
-import { answer, beginAt, card, paste, said, WITH_CLIPBOARD } from './weather';
+import { aboveAnswer, answer, beginAt, card, paste, said, WITH_CLIPBOARD } from './weather';
 
 const METAR = 'METAR XHAR 051850Z 27012G20KT 9999 FEW020 08/04 Q1011';
 const query = (values: Record<string, string>) => `?${new URLSearchParams(values)}`;
@@ -71,7 +71,7 @@ describe('several reports in one paste', () => {
     // The one left is offered in its turn.
     await expect.poll(() => read(card(page))).toContain(`Also XHAR: ${newest.slice(0, 30)}`);
     await expect
-      .poll(() => read(card(page)))
+      .poll(() => aboveAnswer(page))
       .toContain('The report is for XMAR; the field is XHAR.');
     expect(await answer(page).isVisible()).toBe(true);
   });

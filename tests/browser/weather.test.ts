@@ -10,7 +10,17 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from './harness';
 import { EVENING, key, openPlace, read, setWind } from './pilot';
-import { answer, beginAt, card, cardRow, endRow, paste, said, WITH_CLIPBOARD } from './weather';
+import {
+  aboveAnswer,
+  answer,
+  beginAt,
+  card,
+  cardRow,
+  endRow,
+  paste,
+  said,
+  WITH_CLIPBOARD,
+} from './weather';
 
 const REPORT =
   'METAR XMAR 051830Z 24014G22KT 210V270 6000 -SHRA FEW010 BKN012 SCT025CB 14/12 Q1009 ' +
@@ -133,11 +143,11 @@ describe('a whole report', () => {
     await beginAt(page, 'XHAR');
     await paste(page, 'METAR XMAR 031850Z 27012KT 9999 FEW020 08/04 Q1011');
     await expect
-      .poll(() => read(card(page)))
+      .poll(() => aboveAnswer(page))
       .toContain('The report is for XMAR; the field is XHAR.');
-    expect(await read(card(page))).toContain('The report is 2 days old by the sortie’s clock.');
+    expect(await aboveAnswer(page)).toContain('The report is 2 days old by the sortie’s clock.');
     await paste(page, 'METAR XHAR 051820Z 27012KT 9999 FEW020 08/04 Q1011');
-    await expect.poll(() => read(card(page))).not.toContain('The report is');
+    await expect.poll(() => aboveAnswer(page)).not.toContain('The report is');
   });
 });
 

@@ -33,6 +33,10 @@ export const cardRow = (page: Page, name: string): Promise<string> =>
 /** What is said of the text in the entry. */
 export const said = (page: Page): Promise<string> => read(page.locator('main [aria-live]').first());
 
+/** What stands above the answer, from the entry on: what was understood, and what must be known of a report. */
+export const aboveAnswer = (page: Page): Promise<string> =>
+  read(answer(page).locator('xpath=preceding-sibling::*[1]'));
+
 /** The answer, which a screen reader hears. */
 export const answer = (page: Page): Locator => page.locator('main section[aria-live="polite"]');
 

@@ -1,12 +1,13 @@
 /** A tap on a piece of the report says what it means. */
 
 import type { JSX } from 'preact';
-import { typedRead } from '../../board/board';
-import { shownReport } from '../../board/day';
+import { draft, typedRead } from '../../board/board';
+import { reportNotes, shownReport } from '../../board/day';
 import type { ReadSpan } from '../../core';
 import { caret } from './caret';
 import styles from './MeaningAtCaret.module.css';
 import { words } from './meaningWords.en';
+import { words as noteWords } from './weatherWords.en';
 
 /** What a stretch of the text means, in words. */
 export function spanWords({ kind, meaning }: ReadSpan): string {
@@ -17,8 +18,23 @@ export function spanWords({ kind, meaning }: ReadSpan): string {
   return said;
 }
 
-/** The meaning of the group at the caret; nothing in a wind typed in short, whose words stand above. */
-export function MeaningAtCaret(): JSX.Element | null {
+/** Under the entry: what the group at the caret means, and what must be known of the report in use. */
+export function MeaningAtCaret(): JSX.Element {
+  return (
+    <>
+      <Meaning />
+      {draft.value === '' &&
+        reportNotes.value.map((note) => (
+          <p key={note.code} class={styles.note}>
+            {noteWords.note(note)}
+          </p>
+        ))}
+    </>
+  );
+}
+
+/** Nothing in a wind typed in short, whose words stand above. */
+function Meaning(): JSX.Element | null {
   const at = caret.value;
   const kind = typedRead.value.report?.kind;
   if (at === null || kind === 'shorthand' || kind === 'nothing') return null;

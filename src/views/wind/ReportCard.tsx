@@ -3,7 +3,7 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { setInputs } from '../../board/choices';
-import { offered, reportNotes, sunToday, weather } from '../../board/day';
+import { offered, sunToday, weather } from '../../board/day';
 import { ask } from '../../board/places';
 import { takeText } from '../../board/windEntry';
 import type { Figure, Unit, WeatherQuestion } from '../../core';
@@ -20,11 +20,6 @@ export function ReportCard(): JSX.Element {
   const brief = weather.value;
   return (
     <section class={styles.card} aria-label={words.title}>
-      {reportNotes.value.map((note) => (
-        <p key={note.code} class={styles.note}>
-          {words.note(note)}
-        </p>
-      ))}
       {brief?.questions.map((question) => (
         <Question key={question.code} question={question} />
       ))}
