@@ -1,18 +1,19 @@
 /** What must be said over every place: a better end, what can be undone, what is not kept, what is new. */
 
 import type { JSX } from 'preact';
-import { useEffect } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { undoable, undoChange } from '../board/adding';
-import { keeping, wind } from '../board/board';
+import { enteredWind, keeping, settled, wind } from '../board/board';
 import { useEnd } from '../board/choices';
-import { place, typing } from '../board/places';
+import { openPlace, place, typing } from '../board/places';
+import { againstLimit, whole } from '../parts/format';
 import { Key } from '../parts/key/Key';
 import { Told } from '../views/keys/Told';
 import styles from './Notices.module.css';
 import { words } from './noticeWords.en';
 import { takeUpdate } from './update';
 
-/** How long a change is offered to be taken back, ms. */
+/** How long a change is offered to be taken back, and what a wind means is said, ms. */
 const UNDO_OFFERED_MS = 12_000;
 
 /** The notices, one line each, with one key each. */
@@ -40,6 +41,7 @@ export function Notices(): JSX.Element {
             onPress={() => useEnd(best)}
           />
         )}
+        <NewWind using={using !== null && using === best && !onWind ? using : null} />
         {change !== null && (
           <Notice text={words.undoable[change.what]} action={words.undo} onPress={undoChange} />
         )}
@@ -48,6 +50,34 @@ export function Notices(): JSX.Element {
         )}
       </div>
     </>
+  );
+}
+
+/** A wind set over another place leaves the end as it is: for a while it is said what it means there. */
+function NewWind({ using }: { using: string | null }): JSX.Element | null {
+  const entered = enteredWind.value;
+  const [known, setKnown] = useState(entered?.id);
+  useEffect(() => {
+    // Where it was set in Wind, the answer was looked at.
+    const forMs = place.peek() === 'wind' ? 0 : UNDO_OFFERED_MS;
+    const timer = setTimeout(() => setKnown(entered?.id), forMs);
+    return () => clearTimeout(timer);
+  }, [entered]);
+  const end = wind.value.ranked?.best;
+  const limitKt = settled.value.crosswindLimit.value;
+  if (using === null || entered?.id === known || end == null || limitKt === null) return null;
+  const { headwindKt, crosswindWorstKt } = end;
+  return (
+    <Notice
+      text={words.newWind(
+        using,
+        headwindKt === null ? null : Math.round(headwindKt),
+        againstLimit(crosswindWorstKt ?? 0, limitKt),
+        whole(limitKt),
+      )}
+      action={words.look}
+      onPress={() => openPlace('wind')}
+    />
   );
 }
 

@@ -16,6 +16,14 @@ const undoable: Record<Undoable['what'], string> = {
 export const words: Translated<typeof english> = {
   usingOther: (using, best) => `Benutzt: ${using}, beste: ${best}`,
   use: (end) => `${end} nehmen`,
+  newWind: (end, aheadKt, across, limit) => {
+    const along =
+      aheadKt === null
+        ? ''
+        : `${Math.abs(aheadKt)} kt ${aheadKt < 0 ? 'von hinten' : 'von vorn'}, `;
+    return `Neuer Wind, ${end} noch immer am besten: ${along}${across} von ${limit} kt quer`;
+  },
+  look: 'Ansehen',
   forgets:
     'Dieses Gerät speichert gerade nichts: Eingaben sind vergessen, sobald das Fenster geschlossen wird.',
   update: 'Eine neue Version ist bereit. Der Flug bleibt, wie er ist.',

@@ -14,6 +14,12 @@ const undoable: Record<Undoable['what'], string> = {
 export const words = {
   usingOther: (using: string, best: string) => `Using ${using}, best ${best}`,
   use: (end: string) => `Use ${end}`,
+  newWind: (end: string, aheadKt: number | null, across: string, limit: string) => {
+    const along =
+      aheadKt === null ? '' : aheadKt < 0 ? `${-aheadKt} kt behind, ` : `${aheadKt} kt ahead, `;
+    return `New wind, ${end} still best: ${along}${across} of ${limit} kt across`;
+  },
+  look: 'Look',
   forgets:
     'This device keeps nothing just now: what you enter is forgotten when the window closes.',
   update: 'A new version is ready. The sortie stays as it is.',

@@ -42,6 +42,28 @@ describe('when the wind turns and another end becomes best', () => {
     expect(await page.getByText('best 01').count()).toBe(0);
   });
 
+  test('a new wind that changes no end is told over the place it was set from, for a while', async ({
+    open,
+  }) => {
+    const page = await open('phone', { at: EVENING });
+    await toSteps(page);
+    const told = page.getByText('New wind, 28 still best');
+    await key(page, /^Wind/).first().tap();
+    await entry(page).fill('29015G27KT');
+    await key(page, 'Set wind').tap();
+    // 28 lies 266° true: 15 cos 24° ahead, 27 sin 24° across.
+    await expect
+      .poll(() => read(told))
+      .toBe('New wind, 28 still best: 14 kt ahead, 11 of 24 kt across');
+    expect(await due(page)).toBe('Seat pins three out, in the rack');
+    await page.clock.runFor(13_000);
+    await expect.poll(() => told.count()).toBe(0);
+    await openPlace(page, 'Wind');
+    await setWind(page, '28014KT');
+    await openPlace(page, 'Steps');
+    expect(await told.count()).toBe(0);
+  });
+
   test('a change can be taken back with one key', async ({ open }) => {
     const page = await open('tablet', { at: EVENING });
     await toSteps(page);
