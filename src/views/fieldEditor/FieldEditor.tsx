@@ -123,7 +123,11 @@ function Finish({ field }: { readonly field: Field }) {
   return (
     <div class={styles.finish}>
       <div class={styles.choice}>
-        <Key look="pick" disabled={!isDocument} onPress={() => void keepField().then(setKept)}>
+        <Key
+          look={isDocument ? 'pick' : 'plain'}
+          disabled={!isDocument}
+          onPress={() => void keepField().then(setKept)}
+        >
           {words.keep}
         </Key>
         <Key disabled={!isDocument} onPress={() => void save()}>

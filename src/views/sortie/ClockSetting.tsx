@@ -67,7 +67,7 @@ export function ClockSetting(): JSX.Element {
       {moment === null && <p class={styles.bad}>{words.clockBad}</p>}
       <div class={styles.keys}>
         <Key
-          look={typed ? 'pick' : 'plain'}
+          look={typed && moment !== null ? 'pick' : 'plain'}
           disabled={moment === null || !typed}
           onPress={() => moment !== null && set(moment, paused ? 0 : 1)}
         >

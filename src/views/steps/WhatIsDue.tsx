@@ -109,7 +109,8 @@ function Timers({ walk, withStep }: { walk: Walk; withStep: boolean }) {
     <p class={styles.timers}>
       {inPhase && (
         <span>
-          {words.phase[walk.phase]} {stopwatch((took.ms.get(walk.phase) ?? 0) + goneMs)}
+          <span class={styles.timed}>{words.phase[walk.phase]} </span>
+          {stopwatch((took.ms.get(walk.phase) ?? 0) + goneMs)}
         </span>
       )}
       {withStep && (
