@@ -111,8 +111,8 @@ export function controls(page: Page): Promise<Control[]> {
     const SELECTOR = 'button, a[href], input, textarea, select, summary';
     const modal = [...document.querySelectorAll('dialog[open]')].at(-1);
     const REACH_PX = 40;
-    // No two controls lie closer together than this.
-    const STRIDE_PX = 4;
+    // No control is thinner than this: none is stepped over.
+    const STRIDE_PX = 20;
     return [...(modal ?? document).querySelectorAll(SELECTOR)]
       .filter((control) => control.checkVisibility({ visibilityProperty: true }))
       .map((control) => {
@@ -131,7 +131,12 @@ export function controls(page: Page): Promise<Control[]> {
           const isIn = (far: number) => far <= REACH_PX && hits(x + stepX * far, y + stepY * far);
           let far = 0;
           while (isIn(far + STRIDE_PX)) far += STRIDE_PX;
-          while (isIn(far + 1)) far += 1;
+          let out = far + STRIDE_PX;
+          while (out - far > 1) {
+            const middle = (far + out) >> 1;
+            if (isIn(middle)) far = middle;
+            else out = middle;
+          }
           return far;
         };
         const name = control.getAttribute('aria-label') ?? control.textContent ?? '';
