@@ -16,6 +16,8 @@ export function watchKeys(take: TakeKey, nowMs: () => number): () => void {
   // Whether the keyboard is what walks the page: then Enter and Space are for what it stands on.
   let isWalking = false;
   const taken = new Set<Control>();
+  /** Keys that went down outside a text, and so may act when they come up. */
+  const offered = new Set<Control>();
   const down = (event: KeyboardEvent) => {
     if (event.key === 'Tab') isWalking = true;
     const control = controlOf(event);
@@ -27,6 +29,7 @@ export function watchKeys(take: TakeKey, nowMs: () => number): () => void {
     }
     taken.delete(control);
     if (isTyping(event) || (isWalking && isPressing(event))) return;
+    offered.add(control);
     if (!take(control, 'down', nowMs())) return;
     taken.add(control);
     stop(event);
@@ -34,7 +37,8 @@ export function watchKeys(take: TakeKey, nowMs: () => number): () => void {
   const up = (event: KeyboardEvent) => {
     const control = controlOf(event);
     if (control === null) return;
-    // Also of a key that went down elsewhere: it must not stay down.
+    // What was typed is none of ours; a key that went down elsewhere must not stay down.
+    if (!offered.delete(control)) return;
     take(control, 'up', nowMs());
     if (taken.delete(control)) stop(event);
   };

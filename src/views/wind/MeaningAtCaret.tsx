@@ -1,5 +1,6 @@
 /** A tap on a piece of the report says what it means. */
 
+import { computed } from '@preact/signals';
 import type { JSX } from 'preact';
 import { draft, typedRead } from '../../board/board';
 import { reportNotes, shownReport } from '../../board/day';
@@ -18,12 +19,15 @@ export function spanWords({ kind, meaning }: ReadSpan): string {
   return said;
 }
 
+/** Whether the report in use stands in the entry, and not what is typed. */
+const isResting = computed(() => draft.value === '');
+
 /** Under the entry: what the group at the caret means, and what must be known of the report in use. */
 export function MeaningAtCaret(): JSX.Element {
   return (
     <>
       <Meaning />
-      {draft.value === '' &&
+      {isResting.value &&
         reportNotes.value.map((note) => (
           <p key={note.code} class={styles.note}>
             {noteWords.note(note)}
