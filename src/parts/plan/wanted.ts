@@ -47,11 +47,15 @@ export function wordsOf(props: PlanProps, { sight, size }: View): readonly Wante
     const short = kind === 'stand' ? name.replace(/^stand\s+/i, '') : name;
     const long = kind === 'stand' ? name : words.hold(name);
     const text = isEnd ? long : short;
-    // Nearer to another point, it would be read as that one's name.
-    const own = around(point, text).filter((spot) =>
+    const spots = around(point, text);
+    // Nearer to another point, it would be read as that one's name. Where the way begins and ends
+    // must be named, and is by its whole name.
+    const own = spots.filter((spot) =>
       points.every((other) => far(spot, other.point) >= far(spot, point)),
     );
-    return [{ key: id, text, kind: isEnd ? 'place' : 'stand', at: own }];
+    return isEnd
+      ? [{ key: id, text, kind: 'place', at: [...own, ...spots] }]
+      : [{ key: id, text, kind: 'stand', at: own }];
   });
   const warnings = crossings.map(({ runway, at: where }, index): Wanted => {
     const text = words.ahead(runway);
