@@ -170,10 +170,8 @@ describe('a critical step', () => {
   });
 });
 
-test('what comes up under a finger is not pressed by the same tap, nor by one just after it', async ({
-  open,
-}) => {
-  const page = await open('phone', { at: EVENING });
+/** Comes to the roll, the brakes just released by a touch, with the clock standing still. */
+async function releaseBrakes(page: Page): Promise<Wait> {
   await toSteps(page);
   await goOnFrom(page, 'Line-up', 'Nozzle lamp');
   await tickAll(page);
@@ -181,6 +179,14 @@ test('what comes up under a finger is not pressed by the same tap, nor by one ju
   await key(page, 'Brakes released').waitFor();
   await wait(SETTLED_MS);
   await touch(page, key(page, 'Brakes released'), { wait });
+  return wait;
+}
+
+test('what comes up under a finger is not pressed by the same tap, nor by one just after it', async ({
+  open,
+}) => {
+  const page = await open('phone', { at: EVENING });
+  const wait = await releaseBrakes(page);
   // The ladder has come, and one of its keys is touched before anyone can have read it.
   await touch(page, key(page, 'Airborne'), { wait });
   await wait(2000);
@@ -195,12 +201,7 @@ test('a second tap on Airborne opens none of the places that come up under it', 
   open,
 }) => {
   const page = await open('phone', { at: EVENING });
-  await toSteps(page);
-  await goOnFrom(page, 'Line-up', 'Nozzle lamp');
-  await tickAll(page);
-  const wait = await standStill(page);
-  await wait(SETTLED_MS);
-  await touch(page, key(page, 'Brakes released'), { wait });
+  const wait = await releaseBrakes(page);
   await wait(SETTLED_MS);
   await touch(page, key(page, 'Airborne'), { wait });
   const numbers = page.getByRole('navigation').getByRole('button', { name: 'Numbers' });

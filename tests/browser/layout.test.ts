@@ -50,8 +50,20 @@ const OTHER_PX = 44;
 const MOVING =
   /^(Wind|Taxi|Steps|Numbers|Log|Back|Hold back|(Done|Said)( ?Hold the key)?|Brakes released|Stopping|Airborne|Use \d\d|Go on|One back|\d|Set wind|Close)$/;
 
+/** A scene by its name, with what brings the page to it. */
+type Scene = readonly [string, (page: Page) => Promise<unknown>];
+
+/** From the brakes that are to be released. */
+const ROLL: Scene = [
+  'roll',
+  async (page) => {
+    await pressDeliberately(page, key(page, 'Brakes released'), clockOf(page));
+    await key(page, 'Airborne').waitFor();
+  },
+];
+
 /** What a pilot sees on the way, in this order; each brings the page to it. */
-const SCENES: readonly (readonly [string, (page: Page) => Promise<unknown>])[] = [
+const SCENES: readonly Scene[] = [
   ['caution', (page) => key(page, 'Understood').waitFor()],
   ['fields', (page) => key(page, 'Understood').click()],
   [
@@ -133,13 +145,7 @@ const SCENES: readonly (readonly [string, (page: Page) => Promise<unknown>])[] =
       await key(page, 'Brakes released').waitFor();
     },
   ],
-  [
-    'roll',
-    async (page) => {
-      await pressDeliberately(page, key(page, 'Brakes released'), clockOf(page));
-      await key(page, 'Airborne').waitFor();
-    },
-  ],
+  ROLL,
 ];
 
 /** What is looked at while taxiing or rolling stands on one screen, and where the keypad opens too. */
@@ -219,7 +225,7 @@ test('every text fits and every key is large enough, from 360 x 640 to 1366 x 10
 const LEAST_PX = 24;
 
 /** What is looked at with letters twice as large: every place, the Big card, both editors, the roll. */
-const ENLARGED_SCENES: readonly (readonly [string, (page: Page) => Promise<unknown>])[] = [
+const ENLARGED_SCENES: readonly Scene[] = [
   [
     'keypad',
     async (page) => {
@@ -282,13 +288,7 @@ const ENLARGED_SCENES: readonly (readonly [string, (page: Page) => Promise<unkno
       await key(page, 'Brakes released').waitFor();
     },
   ],
-  [
-    'roll',
-    async (page) => {
-      await pressDeliberately(page, key(page, 'Brakes released'), clockOf(page));
-      await key(page, 'Airborne').waitFor();
-    },
-  ],
+  ROLL,
 ];
 
 test('every text fits and every key is found with letters twice as large', {
