@@ -1,7 +1,7 @@
 /** Whether today's numbers may count on the braking parachute. */
 
 import { computed } from '@preact/signals';
-import { type Condition, PHASES, type Phase, type StepId, tickKey } from '../core';
+import { optionsIn, PHASES, type Phase, type StepId, tickKey } from '../core';
 import { documents, inputs, sortie } from './board';
 import { procedure } from './flown';
 
@@ -37,13 +37,7 @@ function isCannot(option: string): boolean {
   const phases = procedure.value?.phases.filter(({ phase }) => isBefore(phase)) ?? [];
   return phases
     .flatMap(({ steps }) => steps)
-    .some(({ id, when }) => when !== undefined && asksFor(when, option) && wasCannot(id));
-}
-
-function asksFor(condition: Condition, option: string): boolean {
-  if ('option' in condition) return condition.option === option;
-  if ('all' in condition) return condition.all.some((part) => asksFor(part, option));
-  return false;
+    .some(({ id, when }) => when && optionsIn(when).includes(option) && wasCannot(id));
 }
 
 /** What was said of a step last, in the last of its phase's passes that it was reached in. */

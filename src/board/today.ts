@@ -26,10 +26,8 @@ const load = steady(() => sheetOfToday.value);
 
 const dayInputs = steady(() => {
   const { surface, rollsFromM, checkMarkM, holdShortM, load } = inputs.value;
-  return {
-    ...{ surface, rollsFromM, checkMarkM, holdShortM, load },
-    noParachute: noParachute.value !== null,
-  };
+  const without = noParachute.value !== null;
+  return { surface, rollsFromM, checkMarkM, holdShortM, noParachute: without, load };
 });
 
 /** What today's numbers are worked out from, but for the wind; null while something is missing. */

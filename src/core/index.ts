@@ -188,7 +188,7 @@ export {
   loadReportReader,
   loadTaxi,
 } from './loaders';
-export { holds } from './procedure/condition';
+export { holds, optionsIn } from './procedure/condition';
 export { CONDITION_FACTS } from './procedure/conditionFacts';
 export { applyEdit, type Edit, type ListChange, type StepChange } from './procedure/edit';
 export { type EditFault, type EditFaultCode, editFaults } from './procedure/editFaults';

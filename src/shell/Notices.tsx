@@ -14,7 +14,7 @@ import { words } from './noticeWords.en';
 import { takeUpdate } from './update';
 
 /** How long a change is offered to be taken back, and what a wind means is said, ms. */
-const UNDO_OFFERED_MS = 12_000;
+const SAID_FOR_MS = 12_000;
 
 /** The notices, one line each, with one key each. */
 export function Notices(): JSX.Element {
@@ -23,7 +23,7 @@ export function Notices(): JSX.Element {
     if (change === null) return;
     const timer = setTimeout(() => {
       undoable.value = null;
-    }, UNDO_OFFERED_MS);
+    }, SAID_FOR_MS);
     return () => clearTimeout(timer);
   }, [change]);
   const { using, ranked } = wind.value;
@@ -59,7 +59,7 @@ function NewWind({ using }: { using: string | null }): JSX.Element | null {
   const [known, setKnown] = useState(entered?.id);
   useEffect(() => {
     // Where it was set in Wind, the answer was looked at.
-    const forMs = place.peek() === 'wind' ? 0 : UNDO_OFFERED_MS;
+    const forMs = place.peek() === 'wind' ? 0 : SAID_FOR_MS;
     const timer = setTimeout(() => setKnown(entered?.id), forMs);
     return () => clearTimeout(timer);
   }, [entered]);
