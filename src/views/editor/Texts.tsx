@@ -1,7 +1,7 @@
 /** A step's words, and the picker that puts a live number where the caret is. */
 
 import type { JSX } from 'preact';
-import { useMemo, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { callLang } from '../../board/language';
 import { edit, faults, settle } from '../../board/writing';
 import { isLiveName, LIVE, type LiveName, type Step, type StepChange } from '../../core';
@@ -28,6 +28,14 @@ const NAMES = Object.keys(LIVE).filter(isLiveName);
 export function Texts({ step }: { step: Step }): JSX.Element {
   /** The text that had the keyboard last, and where its caret was. */
   const last = useRef<{ name: TextName; element: TextElement } | null>(null);
+  /** Where the caret goes once the text that was put in stands in its entry. */
+  const caret = useRef<number | null>(null);
+  useLayoutEffect(() => {
+    if (caret.current === null) return;
+    last.current?.element.focus();
+    last.current?.element.setSelectionRange(caret.current, caret.current);
+    caret.current = null;
+  });
   const now = useRef(step);
   now.current = step;
   const insert = (picked: LiveName) => {
@@ -39,12 +47,8 @@ export function Texts({ step }: { step: Step }): JSX.Element {
     const to = element?.selectionEnd ?? from;
     const after = `${text.slice(0, from)}{${picked}}`;
     settle();
+    caret.current = after.length;
     change(step, name, after + text.slice(to), false);
-    // When the new text stands in it.
-    setTimeout(() => {
-      element?.focus();
-      element?.setSelectionRange(after.length, after.length);
-    });
   };
   const text = (name: TextName, label: string) => (
     <Text
