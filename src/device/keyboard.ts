@@ -74,7 +74,7 @@ function isTyping({ target, isComposing }: KeyboardEvent): boolean {
   if (isComposing) return true;
   if (!(target instanceof HTMLElement)) return false;
   if (target instanceof HTMLInputElement) return !NO_TEXT.has(target.type);
-  return target.isContentEditable || /^(TEXTAREA|SELECT)$/.test(target.tagName);
+  return /^(TEXTAREA|SELECT)$/.test(target.tagName) || target.isContentEditable;
 }
 
 function isPressing({ code, key }: KeyboardEvent): boolean {

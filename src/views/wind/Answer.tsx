@@ -2,7 +2,7 @@
 
 import type { JSX } from 'preact';
 import { old, answered as shown } from '../../board/answered';
-import { lowSunOn, settled } from '../../board/board';
+import { lowSunOn, purpose, settled, wind } from '../../board/board';
 import { setInputs, useEnd } from '../../board/choices';
 import { ask, typing } from '../../board/places';
 import type { HoldsTo, RankedEnd, RankedEnds, WindAnswer } from '../../core';
@@ -40,8 +40,8 @@ export function Answer(): JSX.Element {
         {old.value && <p class={styles.oldMark}>{words.old}</p>}
         <Reasons answered={answered} />
         <div class={styles.keys}>
-          {best !== null && <UseKey end={best.designator} using={using} />}
-          <PurposeKey answered={answered} />
+          {best !== null && <UseKey end={best.designator} />}
+          <PurposeKey />
         </div>
       </div>
     </section>
@@ -69,8 +69,9 @@ function Foot({ end, answered }: { end: RankedEnd; answered: WindAnswer }) {
   );
 }
 
-function UseKey({ end, using }: { end: string; using: string | null }) {
-  return using === end ? (
+/** Drawn anew only for another end: which is in use is no matter of what is typed. */
+function UseKey({ end }: { end: string }) {
+  return wind.value.using === end ? (
     <p class={styles.inUse}>{words.inUse(end)}</p>
   ) : (
     <Key look="pick" moving className={styles.use} onPress={() => useEnd(end)}>
@@ -80,15 +81,16 @@ function UseKey({ end, using }: { end: string; using: string | null }) {
 }
 
 /** Take-off or landing: what the ends are judged for. */
-function PurposeKey({ answered }: { answered: WindAnswer }) {
-  const other = answered.purpose === 'take-off' ? 'landing' : 'take-off';
+function PurposeKey() {
+  const now = purpose.value;
+  const other = now === 'take-off' ? 'landing' : 'take-off';
   return (
     <Key
       className={styles.purpose}
-      label={words.purpose.change(answered.purpose)}
+      label={words.purpose.change(now)}
       onPress={() => setInputs({ purpose: other })}
     >
-      {words.purpose[answered.purpose]}
+      {words.purpose[now]}
     </Key>
   );
 }

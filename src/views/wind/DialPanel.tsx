@@ -9,8 +9,8 @@ import { CardOpener } from '../../parts/card/CardOpener';
 import { Dial, type DialEnd, type DialWind } from '../../parts/dial/Dial';
 import { direction } from '../../parts/format';
 import { once } from '../../parts/once';
+import { pictured } from './afterTyping';
 import { words } from './detailWords.en';
-import { pictured } from './pictured';
 import styles from './Wind.module.css';
 import { words as windWords } from './words.en';
 

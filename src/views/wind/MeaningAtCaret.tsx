@@ -2,10 +2,10 @@
 
 import { computed } from '@preact/signals';
 import type { JSX } from 'preact';
-import { draft, typedRead } from '../../board/board';
-import { reportNotes, shownReport } from '../../board/day';
+import { draft } from '../../board/board';
+import { reportNotes } from '../../board/day';
 import type { ReadSpan } from '../../core';
-import { caret } from './caret';
+import { atCaret } from './afterTyping';
 import styles from './MeaningAtCaret.module.css';
 import { words } from './meaningWords.en';
 import { words as noteWords } from './weatherWords.en';
@@ -37,12 +37,8 @@ export function MeaningAtCaret(): JSX.Element {
   );
 }
 
-/** Nothing in a wind typed in short, whose words stand above. */
 function Meaning(): JSX.Element | null {
-  const at = caret.value;
-  const kind = typedRead.value.report?.kind;
-  if (at === null || kind === 'shorthand' || kind === 'nothing') return null;
-  const span = shownReport.value?.spans.find(({ at: [from, to] }) => from <= at && at <= to);
+  const span = atCaret.value;
   return span === undefined ? null : (
     <p class={styles.meaning} role="status">
       {spanWords(span)}

@@ -1,0 +1,63 @@
+/** What waits until typing pauses, so that a letter costs no more than its answer: the dial, and what a group means. */
+
+import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
+import { answered, old } from '../../board/answered';
+import { draft, typedRead } from '../../board/board';
+import { shownReport } from '../../board/day';
+import type { ReadSpan, WindAnswer } from '../../core';
+import { caret } from './caret';
+
+interface Pictured {
+  readonly answered: WindAnswer;
+  readonly old: boolean;
+}
+
+/** No letter has come for so long: the wind is typed, ms. */
+const PAUSE_MS = 200;
+
+/** What was typed when typing last paused. */
+const rested = signal(draft.peek());
+
+let pause: ReturnType<typeof setTimeout> | undefined;
+
+effect(() => {
+  const typed = draft.value;
+  const rest = () => {
+    rested.value = typed;
+  };
+  clearTimeout(pause);
+  if (typed === '') rest();
+  else pause = setTimeout(rest, PAUSE_MS);
+});
+
+const isTyping = computed(() => draft.value !== rested.value);
+
+const shown = signal<Pictured>({ answered: answered.peek(), old: old.peek() });
+
+/** What the dial shows: the answer, one frame after its words, which the pilot reads first. */
+export const pictured: ReadonlySignal<Pictured> = shown;
+
+effect(() => {
+  if (isTyping.value) return;
+  const latest = { answered: answered.value, old: old.value };
+  // A frame's callbacks run before it is painted; what they put off runs after.
+  requestAnimationFrame(() =>
+    setTimeout(() => {
+      shown.value = latest;
+    }),
+  );
+});
+
+let lastAtCaret: ReadSpan | undefined;
+
+/** The piece of the text that the caret stands in; none of a wind typed in short, whose words stand above. */
+export const atCaret: ReadonlySignal<ReadSpan | undefined> = computed(() => {
+  const at = caret.value;
+  if (isTyping.value) return lastAtCaret;
+  const kind = typedRead.value.report?.kind;
+  const explains = at !== null && kind !== 'shorthand' && kind !== 'nothing';
+  lastAtCaret = explains
+    ? shownReport.value?.spans.find(({ at: [from, to] }) => from <= at && at <= to)
+    : undefined;
+  return lastAtCaret;
+});
