@@ -88,7 +88,7 @@ const rested = signal<Procedure | null>(null);
 export const atRest: ReadonlySignal<Procedure | null> = rested;
 
 /** No letter has come for so long, ms. */
-const PAUSE_MS = 150;
+const PAUSE_MS = 200;
 
 let isTyping = false;
 let pause: ReturnType<typeof setTimeout> | undefined;

@@ -64,6 +64,9 @@ export function StepList(): JSX.Element {
 }
 
 /** What the procedure is called. */
+/** Its name, which no letter of a step changes. */
+const ownName = computed(() => written.value?.name ?? '');
+
 function Name() {
   return (
     <label class={styles.name}>
@@ -72,7 +75,7 @@ function Name() {
         class={styles.input}
         maxLength={80}
         lang={writtenLang()}
-        value={written.value?.name ?? ''}
+        value={ownName.value}
         onInput={(event) => edit({ kind: 'rename', name: event.currentTarget.value }, true)}
         onBlur={settle}
       />

@@ -4,7 +4,14 @@ import type { JSX } from 'preact';
 import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { callLang } from '../../board/language';
 import { edit, faults, settle } from '../../board/writing';
-import { isLiveName, LIVE, type LiveName, type Step, type StepChange } from '../../core';
+import {
+  isLiveName,
+  LIVE,
+  type LiveName,
+  type Step,
+  type StepChange,
+  type StepId,
+} from '../../core';
 import { NO_BREAK_SPACE } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import styles from './Editor.module.css';
@@ -15,6 +22,10 @@ import { words } from './words.en';
 type TextName = 'item' | 'response' | 'note' | 'call';
 
 type TextElement = HTMLInputElement | HTMLTextAreaElement;
+
+interface Last {
+  current: { readonly name: TextName; readonly element: TextElement } | null;
+}
 
 /** Longest texts, as the schema has them, characters. */
 const LONGEST_SHORT = 80;
@@ -27,7 +38,7 @@ const NAMES = Object.keys(LIVE).filter(isLiveName);
 /** The texts of a step. */
 export function Texts({ step }: { step: Step }): JSX.Element {
   /** The text that had the keyboard last, and where its caret was. */
-  const last = useRef<{ name: TextName; element: TextElement } | null>(null);
+  const last: Last = useRef(null);
   /** Where the caret goes once the text that was put in stands in its entry. */
   const caret = useRef<number | null>(null);
   useLayoutEffect(() => {
@@ -48,18 +59,10 @@ export function Texts({ step }: { step: Step }): JSX.Element {
     const after = `${text.slice(0, from)}{${picked}}`;
     settle();
     caret.current = after.length;
-    change(step, name, after + text.slice(to), false);
+    change(step.id, name, after + text.slice(to), false);
   };
   const text = (name: TextName, label: string) => (
-    <Text
-      key={name}
-      step={step}
-      name={name}
-      label={label}
-      onFocus={(element) => {
-        last.current = { name, element };
-      }}
-    />
+    <Text key={name} id={step.id} name={name} text={step[name] ?? ''} label={label} last={last} />
   );
   // Many lines, and the same whatever is typed.
   const picker = useMemo(() => <LivePicker onInsert={insert} />, []);
@@ -101,29 +104,33 @@ function withUnit(name: LiveName): string {
 }
 
 /** An item and a response must say something; a note and a call that say nothing are left out. */
-function change({ id }: Step, name: TextName, text: string, typing: boolean): void {
+function change(id: StepId, name: TextName, text: string, typing: boolean): void {
   const isOptional = name === 'note' || name === 'call';
   const to: StepChange = { [name]: isOptional && text === '' ? undefined : text };
   edit({ kind: 'change', id, to }, typing);
 }
 
 interface TextProps {
-  readonly step: Step;
+  readonly id: StepId;
   readonly name: TextName;
+  readonly text: string;
   readonly label: string;
-  readonly onFocus: (element: TextElement) => void;
+  readonly last: Last;
 }
 
-function Text({ step, name, label, onFocus }: TextProps) {
+/** One of its texts; the same props, and it is not drawn anew: a letter changes one of four. */
+function Text({ id, name, text, label, last }: TextProps) {
   const isShort = name === 'item' || name === 'response';
-  const isWrong = faults.value.some((fault) => fault.step === step.id && fault.name === name);
+  const isWrong = faults.value.some((fault) => fault.step === id && fault.name === name);
   const common = {
-    value: step[name] ?? '',
+    value: text,
     lang: name === 'call' ? callLang() : writtenLang(),
     'aria-invalid': isWrong,
-    onFocus: (event: { readonly currentTarget: TextElement }) => onFocus(event.currentTarget),
+    onFocus: (event: { readonly currentTarget: TextElement }) => {
+      last.current = { name, element: event.currentTarget };
+    },
     onInput: (event: { readonly currentTarget: TextElement }) =>
-      change(step, name, event.currentTarget.value, true),
+      change(id, name, event.currentTarget.value, true),
     onBlur: settle,
   };
   return isShort ? (
