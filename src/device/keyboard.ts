@@ -20,6 +20,8 @@ export function watchKeys(take: TakeKey, nowMs: () => number): () => void {
   const offered = new Set<Control>();
   const down = (event: KeyboardEvent) => {
     if (event.key === 'Tab') isWalking = true;
+    // Asked first, since most keys are letters: they need no name.
+    if (taken.size === 0 && isTyping(event)) return;
     const control = controlOf(event);
     if (control === null) return;
     if (event.repeat) {
@@ -35,6 +37,7 @@ export function watchKeys(take: TakeKey, nowMs: () => number): () => void {
     stop(event);
   };
   const up = (event: KeyboardEvent) => {
+    if (offered.size === 0) return;
     const control = controlOf(event);
     if (control === null) return;
     // What was typed is none of ours; a key that went down elsewhere must not stay down.
@@ -71,10 +74,10 @@ const NO_TEXT = new Set(['button', 'checkbox', 'file', 'radio', 'range', 'reset'
 
 /** Whether the key goes into a text. */
 function isTyping({ target, isComposing }: KeyboardEvent): boolean {
-  if (isComposing) return true;
-  if (!(target instanceof HTMLElement)) return false;
+  if (isComposing || target instanceof HTMLTextAreaElement) return true;
   if (target instanceof HTMLInputElement) return !NO_TEXT.has(target.type);
-  return /^(TEXTAREA|SELECT)$/.test(target.tagName) || target.isContentEditable;
+  if (target instanceof HTMLSelectElement) return true;
+  return target instanceof HTMLElement && target.isContentEditable;
 }
 
 function isPressing({ code, key }: KeyboardEvent): boolean {
