@@ -16,7 +16,16 @@ import { words as steps } from '../../src/views/steps/words.en';
 import { words as windDe } from '../../src/views/wind/words.de';
 import { words as wind } from '../../src/views/wind/words.en';
 import { objections } from './accessible';
-import { cardKey, cardText, doOnCard, fitOf, openCard, toCard, wantsHold } from './cards';
+import {
+  cardKey,
+  cardText,
+  doOnCard,
+  fitOf,
+  onCardKey,
+  openCard,
+  toCard,
+  wantsHold,
+} from './cards';
 import { misfits, resize } from './fitting';
 import { describe, expect, test } from './harness';
 import {
@@ -111,14 +120,14 @@ describe('a step that a tap ticks', () => {
   test('is held back by a hold, and taken back by a swipe', async ({ open }) => {
     const page = await open('phone', { at: EVENING });
     const wait = await toPlainCard(page);
-    const before = Number(/(\d+) held back/.exec(await read(cardKey(page)))?.[1]);
+    const before = Number(/(\d+) held back/.exec(await onCardKey(page))?.[1]);
     await touch(page, cardKey(page), { ms: 800, wait });
     await expect.poll(() => cardText(page)).toBe(AFTER_PLAIN);
-    expect(await read(cardKey(page))).toContain(`${before + 1} held back`);
+    expect(await onCardKey(page)).toContain(`${before + 1} held back`);
     await wait(SETTLED_MS);
     await touch(page, cardKey(page), { slidePx: 120, ms: 200, wait });
     await expect.poll(() => cardText(page)).toBe(PLAIN);
-    expect(await read(cardKey(page))).toContain(`${before} held back`);
+    expect(await onCardKey(page)).toContain(`${before} held back`);
   });
 });
 
@@ -128,7 +137,7 @@ describe('a critical step', () => {
     await toCard(page);
     const wait = await standStill(page);
     await wait(SETTLED_MS);
-    await expect.poll(() => read(cardKey(page))).toContain('Hold: done. Swipe down: held back.');
+    await expect.poll(() => onCardKey(page)).toContain('Hold: done. Swipe down: held back.');
     await touch(page, cardKey(page), { wait });
     await wait(2000);
     expect(await cardText(page)).toBe(FIRST);
@@ -136,7 +145,7 @@ describe('a critical step', () => {
     await expect.poll(() => cardText(page)).toBe(SECOND);
     await wait(SETTLED_MS);
     await touch(page, cardKey(page), { downPx: 120, ms: 300, wait });
-    await expect.poll(() => read(cardKey(page))).toContain('1 held back');
+    await expect.poll(() => onCardKey(page)).toContain('1 held back');
   });
 });
 
@@ -198,11 +207,11 @@ describe('other faces', () => {
     await page.keyboard.press('Escape');
     const leaving = await read(key(page, /^Leaving/));
     await openCard(page);
-    expect(await read(cardKey(page))).toContain(leaving);
+    expect(await onCardKey(page)).toContain(leaving);
     expect(await cardText(page)).toMatch(/kt turning onto|kt in the next turn/);
     await page.clock.runFor(SETTLED_MS);
     await touch(page, cardKey(page), { wait: clockOf(page) });
-    await expect.poll(() => read(cardKey(page))).toMatch(/Passing/);
+    await expect.poll(() => onCardKey(page)).toMatch(/Passing/);
     await expect.poll(() => cardText(page)).toMatch(/gone, .* expected/);
   });
 

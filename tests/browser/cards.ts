@@ -7,6 +7,9 @@ import { touch } from './touch';
 /** The key that is as large as the screen. */
 export const cardKey = (page: Page): Locator => page.getByRole('main').getByRole('button').first();
 
+/** All that stands on the key, its edges included. */
+export const onCardKey = (page: Page): Promise<string> => read(cardKey(page).locator('..'));
+
 /** What stands on the card as large as it fits. */
 export const cardText = (page: Page): Promise<string> =>
   read(page.locator('[data-fitted]').first());
@@ -25,7 +28,7 @@ export async function toCard(page: Page): Promise<void> {
 
 /** Whether what is due wants a hold, as the card says. */
 export const wantsHold = async (page: Page): Promise<boolean> =>
-  (await read(cardKey(page))).includes('Hold: ');
+  (await onCardKey(page)).includes('Hold: ');
 
 /** Does what is due by touch, with a tap or a hold as the card asks for. */
 export async function doOnCard(page: Page, wait: Wait): Promise<void> {

@@ -15,16 +15,15 @@ interface FitProps {
   readonly className: string | undefined;
   /** The largest the letters may become, px; left out: as high as the box. */
   readonly mostPx?: number;
-  /** Where it stands in a key, which holds no blocks. */
-  readonly inKey?: boolean;
+  /** What it says is said elsewhere to those who do not see it. */
+  readonly silent?: boolean;
   readonly children: ComponentChildren;
 }
 
 /** A box filled with text; sizes in it are given in em. */
-export function Fit({ of, className, mostPx, inKey, children }: FitProps): JSX.Element {
-  const Tag = inKey === true ? 'span' : 'div';
-  const box = useRef<HTMLDivElement & HTMLSpanElement>(null);
-  const text = useRef<HTMLDivElement & HTMLSpanElement>(null);
+export function Fit({ of, className, mostPx, silent, children }: FitProps): JSX.Element {
+  const box = useRef<HTMLDivElement>(null);
+  const text = useRef<HTMLDivElement>(null);
   const fit = () => {
     const [holder, written] = [box.current, text.current];
     if (holder !== null && written !== null) fill(holder, written, mostPx);
@@ -40,11 +39,11 @@ export function Fit({ of, className, mostPx, inKey, children }: FitProps): JSX.E
     };
   }, []);
   return (
-    <Tag ref={box} class={className} data-fit>
-      <Tag ref={text} data-fitted>
+    <div ref={box} class={className} aria-hidden={silent} data-fit>
+      <div ref={text} data-fitted>
         {children}
-      </Tag>
-    </Tag>
+      </div>
+    </div>
   );
 }
 

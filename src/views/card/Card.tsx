@@ -71,7 +71,7 @@ function Shown({ face }: { face: Face }) {
         does={{ ...face.does, pinch: closeCard, ...(again && { two: again }) }}
       >
         <Head cells={face.head} share={face.share} />
-        <Fit inKey className={styles.middle} of={face.text}>
+        <Fit silent className={styles.middle} of={face.text}>
           {face.drawn}
         </Fit>
         <span class={styles.foot}>

@@ -38,7 +38,10 @@ const pointAt = (event: PointerEvent): PointerAt => ({
   ms: performance.now(),
 });
 
-/** The key. Its name stands in it, unseen, because it may be in more than one language. */
+/**
+ * The key, under all that stands on the card, which touches pass through. Its name stands in it,
+ * unseen, because it may be in more than one language.
+ */
 export function CardKey({
   step,
   critical,
@@ -116,27 +119,29 @@ export function CardKey({
 
   const shown = said ?? (holding === 'long' && held !== '' ? held : null);
   return (
-    <button
-      ref={key}
-      type="button"
-      class={`${styles.key} ${holding === 'no' ? '' : styles.holding}`}
-      aria-labelledby={id}
-      aria-description={critical ? words.holdHint : undefined}
-      onPointerDown={begin}
-      onPointerMove={move}
-      onPointerUp={end}
-      onPointerCancel={cancel}
-      // The touch is dealt with: a click made of it would press what stands here next.
-      onTouchEnd={(event) => event.cancelable && event.preventDefault()}
-      onContextMenu={(event) => event.preventDefault()}
-      {...on}
-    >
-      <span id={id} class="spoken">
-        {label}
-      </span>
+    <div class={`${styles.key} ${holding === 'no' ? '' : styles.holding}`}>
       {children}
       {shown !== null && <span class={styles.said}>{shown}</span>}
-    </button>
+      <button
+        ref={key}
+        type="button"
+        class={styles.surface}
+        aria-labelledby={id}
+        aria-description={critical ? words.holdHint : undefined}
+        onPointerDown={begin}
+        onPointerMove={move}
+        onPointerUp={end}
+        onPointerCancel={cancel}
+        // The touch is dealt with: a click made of it would press what stands here next.
+        onTouchEnd={(event) => event.cancelable && event.preventDefault()}
+        onContextMenu={(event) => event.preventDefault()}
+        {...on}
+      >
+        <span id={id} class="spoken">
+          {label}
+        </span>
+      </button>
+    </div>
   );
 }
 
