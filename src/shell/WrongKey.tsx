@@ -18,7 +18,7 @@ export function WrongKey(): JSX.Element | null {
       aria-description={words.openLists}
       onClick={() => openSheet({ kind: 'wrong' })}
     >
-      <span class={strip.label}>{words.something}</span>
+      <span class={strip.label}>{words.something}</span>{' '}
       <span class={strip.value}>{words.wrong}</span>
     </button>
   );

@@ -127,7 +127,7 @@ describe('a version of one’s own', () => {
       await expect.poll(() => read(saidIn(page))).toContain(`Kept as version ${version + 1}.`);
     }
     await key(page, 'Versions').click();
-    await key(page, 'Take up again: Version 1').click();
+    await key(page, 'Take it up again: Version 1').click();
     await key(page, 'Keep it').click();
     await expect.poll(() => read(saidIn(page))).toContain('Kept as version 3.');
     await key(page, 'Steps').last().click();

@@ -247,7 +247,7 @@ export const words = {
   original: 'The original',
   asOriginal: 'as it came',
   takeUp: 'Take it up again',
-  takeUpOf: (name: string) => `Take up again: ${name}`,
+  takeUpOf: (name: string) => `Take it up again: ${name}`,
   isNow: 'as it stands',
   takenUp: 'Taken up again. Undo brings back what stood here.',
   news: 'The original has changed since your version was made from it.',

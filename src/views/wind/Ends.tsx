@@ -60,11 +60,10 @@ function EndRow({ end, next, used, onOpen }: EndRowProps) {
         type="button"
         class={`${styles.use} ${used ? styles.used : ''}`}
         aria-pressed={used}
-        aria-label={windWords.use(end.designator)}
         disabled={closed}
         onClick={() => useEnd(end.designator)}
       >
-        <span class={styles.useWord}>{used ? words.usingShort : words.useShort}</span>
+        <span class={styles.useWord}>{used ? words.usingShort : words.useShort}</span>{' '}
         {end.designator}
       </button>
       <button
