@@ -88,6 +88,21 @@ test('axe has nothing to say about any place, any sheet, the keypad or the cauti
   expect(found).toEqual([]);
 });
 
+test('axe is asked: it objects to a pale text and to a key without a name', async ({ open }) => {
+  const page = await open('phone', { at: EVENING });
+  await toSteps(page);
+  await page.evaluate(() => {
+    const pale = document.createElement('p');
+    pale.textContent = 'pale';
+    pale.style.color = '#999';
+    pale.style.background = '#fff';
+    document.querySelector('main')?.prepend(pale, document.createElement('button'));
+  });
+  const found = (await objections(page, ['day', 'dusk'])).join('\n');
+  for (const rule of ['by day: color-contrast', 'by dusk: color-contrast', 'by day: button-name'])
+    expect(found).toContain(rule);
+});
+
 test('axe has nothing to say about two places side by side', async ({ open }) => {
   const page = await open('large tablet on its side', { at: EVENING });
   for (const [, come] of SCENES.slice(0, 7)) await come(page);
