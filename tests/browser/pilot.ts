@@ -88,7 +88,9 @@ export const doneKey = (page: Page): Locator =>
 
 /** What stands there, as text, every space a plain one. */
 export const read = async (target: Locator): Promise<string> =>
-  ((await target.textContent()) ?? '').replace(/\s+/g, ' ');
+  plain((await target.textContent()) ?? '');
+
+const plain = (text: string) => text.replace(/\s+/g, ' ');
 
 /** The step that is due: its item and its response, as they are read. */
 export async function due(page: Page): Promise<string> {
@@ -129,9 +131,9 @@ export async function pressDeliberately(
   hold = 'Hold the key',
 ): Promise<void> {
   await target.waitFor();
-  const critical = (await read(target)).includes(hold);
   await wait(SETTLED_MS);
-  await touch(page, target, { ms: critical ? HELD_MS : TAP_MS, wait });
+  const ms = (words: string) => (plain(words).includes(hold) ? HELD_MS : TAP_MS);
+  await touch(page, target, { ms, wait });
 }
 
 /** Ticks the due step by touch, and says which it was. */

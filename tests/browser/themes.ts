@@ -13,8 +13,11 @@ const DRAWN_MS = 32;
 
 /** Dresses the page in a theme, as the pilot's choice of it does; what stands there stays. */
 export async function wear(page: Page, theme: Theme): Promise<void> {
-  await page.evaluate((name) => {
-    document.documentElement.dataset.theme = name;
+  const isOther = await page.evaluate((name) => {
+    const { dataset } = document.documentElement;
+    const worn = dataset.theme;
+    dataset.theme = name;
+    return worn !== name;
   }, theme);
-  await page.waitForTimeout(DRAWN_MS);
+  if (isOther) await page.waitForTimeout(DRAWN_MS);
 }

@@ -6,8 +6,8 @@ import type { CDPSession, Locator, Page } from 'playwright-core';
 const TAP_MS = 120;
 
 interface Touch {
-  /** How long the finger stays, ms; more than 800 is no tap. */
-  readonly ms?: number;
+  /** How long the finger stays, ms, which may hang on what stands there; more than 800 is no tap. */
+  readonly ms?: number | ((words: string) => number);
   /** How far it slides to the right before it leaves, CSS px. */
   readonly slidePx?: number;
   /** How far it slides down, CSS px. */
@@ -29,17 +29,19 @@ function screenOf(page: Page): Promise<CDPSession> {
 
 const sleep = (ms: number) => new Promise<void>((resolve) => setTimeout(resolve, ms));
 
-async function middleOf(target: Locator) {
-  await target.scrollIntoViewIfNeeded();
-  const box = await target.boundingBox();
-  if (!box) throw new Error(`nothing to touch: ${target}`);
-  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
-}
+/** The middle of what `target` finds, brought into view, and what stands on it: asked at once, for tests ask it often. */
+const middleOf = (target: Locator) =>
+  target.evaluate((element) => {
+    element.scrollIntoView({ block: 'nearest', inline: 'nearest', behavior: 'instant' });
+    const { x, y, width, height } = element.getBoundingClientRect();
+    if (width * height === 0) throw new Error('nothing to touch');
+    return { x: x + width / 2, y: y + height / 2, words: element.textContent ?? '' };
+  });
 
 /** Touches the middle of what `target` finds, as a finger would. */
 export async function touch(page: Page, target: Locator, how: Touch = {}): Promise<void> {
   const { ms = TAP_MS, slidePx = 0, downPx = 0, fingers = 1, wait = sleep } = how;
-  const { x, y } = await middleOf(target);
+  const { x, y, words } = await middleOf(target);
   const at = (slid: number, down: number) =>
     Array.from({ length: fingers }, (_, id) => ({ x: x + slid + 10 * id, y: y + down, id }));
   const screen = await screenOf(page);
@@ -48,7 +50,7 @@ export async function touch(page: Page, target: Locator, how: Touch = {}): Promi
     const touchPoints = at(slidePx, downPx);
     await screen.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints });
   }
-  await wait(ms);
+  await wait(typeof ms === 'number' ? ms : ms(words));
   await screen.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
 }
 
