@@ -25,7 +25,7 @@ export class Record {
   #keeping: Keeping = 'opening';
   readonly #known = new Set<Id>();
   #unwritten: Entry[] = [];
-  #writing: Promise<void> = Promise.resolve();
+  #writing: Promise<unknown> = Promise.resolve();
   #store: Store | null = null;
   #followers: Followers | null = null;
   #seq = 0;
@@ -126,7 +126,7 @@ export class Record {
   }
 
   /** Resolves when all that was added so far is written, or was refused. */
-  settled(): Promise<void> {
+  settled(): Promise<unknown> {
     return this.#writing;
   }
 
@@ -145,22 +145,24 @@ export class Record {
     this.#changed();
   }
 
-  /** Writes one batch after the other, in order; what was refused is tried again with the next. */
+  /**
+   * Writes at once: the store keeps the order, and what waited for an earlier batch to be on the disk
+   * would be lost with the page. What was refused is tried again with the next.
+   */
   #write(): void {
-    const store = this.#store;
-    if (store === null || this.#unwritten.length === 0) return;
-    this.#writing = this.#writing.then(async () => {
-      const batch = this.#unwritten;
-      if (batch.length === 0) return;
-      this.#unwritten = [];
-      try {
-        await store.write({ entries: batch });
-        this.#keep('kept');
-      } catch {
+    const batch = this.#unwritten;
+    if (this.#store === null || batch.length === 0) return;
+    this.#unwritten = [];
+    const written = this.#store.write({ entries: batch }).then(
+      () => {
+        if (this.#unwritten.length === 0) this.#keep('kept');
+      },
+      () => {
         this.#unwritten = [...batch, ...this.#unwritten];
         this.#keep('forgotten');
-      }
-    });
+      },
+    );
+    this.#writing = Promise.all([this.#writing, written]);
   }
 }
 

@@ -107,6 +107,17 @@ test('every entry is written once', async () => {
   expect(put.mock.calls.map(([entry]) => entry)).toEqual(record.entries);
 });
 
+test('no entry waits for the one before it to be on the disk: the page may be killed by then', async () => {
+  const { record } = await openWindow();
+  const commit = vi.spyOn(IDBTransaction.prototype, 'commit');
+  record.add('sortie-one', AT, wind('27012KT'));
+  expect(commit).toHaveBeenCalledTimes(1);
+  record.add('sortie-one', AT, wind('28014KT'));
+  expect(commit).toHaveBeenCalledTimes(2);
+  await record.settled();
+  expect(windsOf((await openWindow()).record)).toEqual(['27012KT', '28014KT']);
+});
+
 test('every entry is written durably, so that it outlives a dead battery', async () => {
   const { record } = await openWindow();
   const transaction = vi.spyOn(IDBDatabase.prototype, 'transaction');

@@ -96,6 +96,20 @@ test('when there is room again, what was refused is written with the next', asyn
   expect(windsOf((await openWindow()).record)).toEqual(['27012KT', '28014KT', '29016KT']);
 });
 
+test('where one was refused while the next was under way, both are kept once there is room', async () => {
+  const { record } = await openWindow();
+  const makeRoom = fillDevice();
+  record.add('sortie-one', AT, wind('27012KT'));
+  makeRoom();
+  record.add('sortie-one', AT, wind('28014KT'));
+  await record.settled();
+  expect(record.keeping).toBe('forgotten');
+  record.add('sortie-one', AT, wind('29016KT'));
+  await record.settled();
+  expect(record.keeping).toBe('kept');
+  expect(windsOf((await openWindow()).record)).toEqual(['27012KT', '28014KT', '29016KT']);
+});
+
 test('a document that cannot be kept shows', async () => {
   const { record } = await openWindow();
   fillDevice();
