@@ -62,7 +62,7 @@ test('where a closed taxiway leaves only the runway, that is said plainly, and o
   // The sign K stands on the taxiway that leads to the holding point; a tap on it picks the stretch.
   const sign = await textAt(page, 'K');
   await page.mouse.click(sign.x, sign.y);
-  await page.getByText('K, K1 to k').waitFor();
+  await page.getByText('K, K1 to F').waitFor();
   await key(page, 'Close today').click();
   await page.getByText(/There is no other way: .* m of it along a runway/).waitFor();
   await expect
@@ -70,7 +70,7 @@ test('where a closed taxiway leaves only the runway, that is said plainly, and o
     .toContain('along runway one zero two eight');
   expect(await read(page.locator('dl'))).toMatch(/18 ?kt/);
   await key(page, 'Route').click();
-  const stretch = key(page, 'K, K1 to k');
+  const stretch = key(page, 'K, K1 to F');
   expect(await stretch.getAttribute('aria-pressed')).toBe('true');
   await stretch.click();
   await page.keyboard.press('Escape');
@@ -110,10 +110,10 @@ test('a stretch is closed and the aircraft put on a junction without the plan, b
     await page.keyboard.press('Enter');
   };
   await press('Route');
-  await press('K, K1 to k');
-  expect(await key(page, 'K, K1 to k').getAttribute('aria-pressed')).toBe('true');
+  await press('K, K1 to F');
+  expect(await key(page, 'K, K1 to F').getAttribute('aria-pressed')).toBe('true');
   // The keyboard stays where it is.
-  expect(await read(page.locator(':focus'))).toBe('K, K1 to k');
+  expect(await read(page.locator(':focus'))).toBe('K, K1 to F');
   expect(await objections(page)).toEqual([]);
   await page.keyboard.press('Escape');
   await expect
@@ -121,8 +121,8 @@ test('a stretch is closed and the aircraft put on a junction without the plan, b
     .toContain('along runway one zero two eight');
   await press('Route');
   await page.keyboard.press('Tab');
-  await press('K, K1 to k');
-  await press('k: K, F');
+  await press('K, K1 to F');
+  await press('K/F');
   await page.keyboard.press('Escape');
   await expect.poll(() => plan(page).getAttribute('aria-label')).not.toContain('ahead');
 });

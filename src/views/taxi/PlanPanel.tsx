@@ -1,7 +1,7 @@
 /** The plan with the way on it; a tap says where the aircraft is, or closes a stretch. */
 
 import type { ComponentChildren, JSX } from 'preact';
-import { useMemo, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { documents, inputs, settled, wind } from '../../board/board';
 import { paintedLang } from '../../board/language';
 import {
@@ -22,7 +22,7 @@ import { whole } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { markedText } from '../../parts/marked';
 import { type Picked, Plan } from '../../parts/plan/Plan';
-import { meetingAt } from './meetingAt';
+import { endsCalled, meetingAt, pointAlone } from './called';
 import { faultWords, tellRoute } from './route.en';
 import styles from './Taxi.module.css';
 import { words } from './words.en';
@@ -135,14 +135,15 @@ function PickedBar({
   onCloser: () => void;
   onDone: () => void;
 }) {
-  const edges = useMemo(() => field.taxi.edges, [field]);
   const act = (work: () => void) => () => {
     work();
     onDone();
   };
   return (
     <div class={styles.picked}>
-      <b>{picked.kind === 'node' ? nodeWords(picked.node, edges) : edgeWords(picked.edge)}</b>
+      <b>
+        {picked.kind === 'node' ? nodeWords(picked.node, field) : edgeWords(picked.edge, field)}
+      </b>
       {picked.kind === 'node' ? (
         <Key look="pick" onPress={act(() => placeAt(picked.node.id))}>
           {words.here}
@@ -174,11 +175,14 @@ function CloseKey({ edge, onDone }: { edge: TaxiEdge; onDone: () => void }) {
   );
 }
 
-const edgeWords = ({ name, from, to }: TaxiEdge) => words.stretchName(name, from, to);
+const edgeWords = (edge: TaxiEdge, { taxi }: Field) =>
+  words.stretchName(edge.name, ...endsCalled(edge, taxi));
 
 /** A point by its name, or by what meets there. */
-function nodeWords(node: TaxiNode, edges: readonly TaxiEdge[]): ComponentChildren {
+function nodeWords(node: TaxiNode, { taxi }: Field): ComponentChildren {
   if (node.name !== undefined) return markedText(paintedLang(), node.name);
-  const names = meetingAt(node, edges);
-  return names.length > 1 ? words.junction(names.join(', ')) : words.point(node.id);
+  const names = meetingAt(node, taxi.edges);
+  return names.length > 1
+    ? words.junction(names.join(', '))
+    : words.called(pointAlone(node, taxi, words.beside));
 }

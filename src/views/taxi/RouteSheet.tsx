@@ -25,7 +25,7 @@ import { whole } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { markedText } from '../../parts/marked';
 import { Sheet } from '../../parts/sheet/Sheet';
-import { meetingAt } from './meetingAt';
+import { endsCalled, pointAlone } from './called';
 import { faultWords, tellRoute } from './route.en';
 import styles from './Sheets.module.css';
 import { Device } from './Watch';
@@ -101,8 +101,8 @@ const STRETCH_KINDS = ['taxiway', 'apron', 'runway'] as const;
 
 /** Every point but the stands: where a tap on the plan puts the aircraft, without the plan. */
 function Points({ title }: { title: string }) {
-  const { nodes, edges } = documents.value.field?.taxi ?? { nodes: [], edges: [] };
-  const points = POINT_KINDS.flatMap((kind) => nodes.filter((node) => node.kind === kind));
+  const plan = documents.value.field?.taxi ?? { nodes: [], edges: [] };
+  const points = POINT_KINDS.flatMap((kind) => plan.nodes.filter((node) => node.kind === kind));
   if (points.length === 0) return null;
   return (
     <section class={styles.part} aria-label={title}>
@@ -110,7 +110,7 @@ function Points({ title }: { title: string }) {
       <div class={styles.choices}>
         {points.map((node) => (
           <Key key={node.id} pressed={placed.value === node.id} onPress={() => placeAt(node.id)}>
-            {node.name ?? words.meeting(node.id, meetingAt(node, edges).join(', '))}
+            {words.called(pointAlone(node, plan, words.beside))}
           </Key>
         ))}
       </div>
@@ -229,8 +229,8 @@ function Turns() {
 
 /** Every stretch as a key that stays down while it is closed: what a tap on the plan does, without the plan. */
 function Closed() {
-  const all = documents.value.field?.taxi.edges ?? [];
-  const edges = STRETCH_KINDS.flatMap((kind) => all.filter(({ on }) => on === kind));
+  const plan = documents.value.field?.taxi ?? { nodes: [], edges: [] };
+  const edges = STRETCH_KINDS.flatMap((kind) => plan.edges.filter(({ on }) => on === kind));
   const parts = taxiParts.value;
   if (parts === null || edges.length === 0) return null;
   const closed = new Set(inputs.value.taxiClosed);
@@ -244,7 +244,7 @@ function Closed() {
           const isClosed = closed.has(id);
           return (
             <Key key={id} pressed={isClosed} onPress={() => closeStretch(id, !isClosed)}>
-              {words.stretchName(edge.name, edge.from, edge.to)}
+              {words.stretchName(edge.name, ...endsCalled(edge, plan))}
             </Key>
           );
         })}

@@ -73,10 +73,11 @@ export const words: Translated<typeof english> = {
   closer: 'Größer',
   closeIt: 'Heute sperren',
   openIt: 'Wieder öffnen',
-  stretchName: (name, from, to) => `${named(name)}, ${from} bis ${to}`,
+  stretchName: (name, from, to) =>
+    from === to ? named(`${name}, ${from}`) : named(`${name}, ${from} bis ${to}`),
   junction: (names) => `Wo ${named(names)} zusammentreffen`,
-  point: (id) => `Punkt ${id}`,
-  meeting: (id, names) => `${id}: ${named(names)}`,
+  called: (name) => named(name),
+  beside: (stand) => `Bei ${stand}`,
 
   close: 'Schließen',
   sheet: 'Route',

@@ -68,10 +68,11 @@ export const words = {
   closer: 'Larger',
   closeIt: 'Close today',
   openIt: 'Open again',
-  stretchName: (name: string, from: string, to: string) => `${name}, ${from} to ${to}`,
+  stretchName: (name: string, from: string, to: string) =>
+    from === to ? `${name}, ${from}` : `${name}, ${from} to ${to}`,
   junction: (names: string) => `Where ${names} meet`,
-  point: (id: string) => `Point ${id}`,
-  meeting: (id: string, names: string) => `${id}: ${names}`,
+  called: (name: string) => name,
+  beside: (stand: string) => `By ${stand}`,
 
   close: 'Close',
   sheet: 'Route',
