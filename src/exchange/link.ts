@@ -57,9 +57,12 @@ export interface CodePart {
 const SET_LENGTH = 8;
 const MOST_CODES = 60;
 
+/** A link that was copied out of a sentence often brings the mark behind it along; none ends ours. */
+const alone = (hash: string): string => hash.replace(/[\s.,;:!?)\]>"'”’]{1,4}$/, '');
+
 /** The part of a document in an address after `#`; null where it is the whole, or nothing of ours. */
 export function partInLink(hash: string): CodePart | null {
-  const found = /^#\/add\?s=([0-9a-f]{8})\.(\d{1,2})\.(\d{1,2})&n=(\d+)$/.exec(hash);
+  const found = /^#\/add\?s=([0-9a-f]{8})\.(\d{1,2})\.(\d{1,2})&n=(\d+)$/.exec(alone(hash));
   const [, set = '', part, of, digits = ''] = found ?? [];
   const read = { set, part: Number(part), of: Number(of), digits };
   const isOne = read.part >= 1 && read.part <= read.of && read.of >= 2 && read.of <= MOST_CODES;
@@ -68,7 +71,7 @@ export function partInLink(hash: string): CodePart | null {
 
 /** The text of the document in an address after `#`; null where it is cut short or damaged. */
 export async function textInLink(hash: string): Promise<string | null> {
-  const [, name, packed = ''] = /^#\/add\?([dn])=(.*)$/s.exec(hash) ?? [];
+  const [, name, packed = ''] = /^#\/add\?([dn])=(.*)$/s.exec(alone(hash)) ?? [];
   if (name === undefined) return null;
   return name === 'n' ? textInDigits(packed) : unpacked(bytesOfLetters(packed));
 }

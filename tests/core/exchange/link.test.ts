@@ -83,6 +83,19 @@ test('more than the largest code holds is no code', () => {
   expect(qrCodeOf('a'.repeat(2954), '')).toBeNull();
 });
 
+test('a link copied with the marks that end its sentence is whole, with one inside it is not', async () => {
+  const procedure = DOCUMENTS.find((one) => one.document.code === 'sleet-usual');
+  const { link, codes } = await linksTo(APP, procedure?.document ?? {}, procedure?.hash ?? '');
+  const text = await textInLink(after(link));
+  for (const mark of ['.', ',', ').', '”', '> \n'])
+    expect(await textInLink(after(link) + mark)).toBe(text);
+  const [code] = codes;
+  const part = partInLink(after((code?.before ?? '') + (code?.digits ?? '')));
+  expect(part?.part).toBe(1);
+  expect(partInLink(`${after((code?.before ?? '') + (code?.digits ?? ''))}.`)).toEqual(part);
+  expect(await textInLink(`${after(link).slice(0, 40)}.${after(link).slice(40)}`)).toBeNull();
+});
+
 test('a link cut at any letter says nothing', async () => {
   const field = DOCUMENTS[0];
   const { link } = await linksTo(APP, field?.document ?? {}, field?.hash ?? '');
