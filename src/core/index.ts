@@ -85,6 +85,7 @@ export {
 export { type StepState, sawOf } from './procedure/stepState';
 export { canMove, tiesOf } from './procedure/tied';
 export {
+  handledAs,
   isHandled,
   isWaiting,
   type PhaseRows,

@@ -30,7 +30,7 @@ async function fly(page: Page, hold: boolean): Promise<void> {
   await expect.poll(() => due(page)).toBe('Seat pins three out, in the rack');
 }
 
-const said = (page: Page) => read(page.getByRole('list', { name: 'Done last' }));
+const said = (page: Page) => read(page.getByRole('list', { name: 'Just before' }));
 
 describe('the memory of the steps', () => {
   test('says what is held back most often, where its phase begins', async ({ open }) => {

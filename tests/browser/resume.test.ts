@@ -11,7 +11,9 @@ import {
   entry,
   key,
   openPlace,
+  pressDeliberately,
   read,
+  SETTLED_MS,
   sortieKey,
   tick,
   toSteps,
@@ -101,6 +103,22 @@ describe('left in the middle of the steps', () => {
     await page.clock.runFor(1000);
     await page.reload();
     await expect.poll(() => entry(page).inputValue()).toBe('0101');
+  });
+
+  test('what was held back last, or could not be done, is not said to be done', async ({
+    open,
+  }) => {
+    const page = await open('tablet', { at: EVENING });
+    await toSteps(page);
+    await pressDeliberately(page, key(page, 'Hold back'), clockOf(page));
+    await key(page, 'Called away').click();
+    await expect.poll(() => wayBack(page)).toContain('Held back last, just now: Seat pins');
+    await key(page, 'Go on').click();
+    await page.clock.runFor(SETTLED_MS);
+    await key(page, 'Cannot').click();
+    await key(page, 'Does not work').click();
+    await key(page, 'Called away').click();
+    await expect.poll(() => wayBack(page)).toMatch(/Could not be done, just now: (?!Seat pins)/);
   });
 
   test('a last key press is kept also when the page goes at once', async ({ open }) => {

@@ -33,7 +33,7 @@ describe('the step that is due', () => {
     ]);
     await tick(page);
     await expect.poll(() => due(page)).toBe('Brake lever parked, needle white');
-    const before = page.getByRole('list', { name: 'Done last' });
+    const before = page.getByRole('list', { name: 'Just before' });
     expect(await read(before)).toContain('Seat pins');
   });
 

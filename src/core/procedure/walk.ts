@@ -204,6 +204,10 @@ function phaseAt(position: Position): Phase {
   }
 }
 
+/** What became of a step that was handled: whoever comes back must not take it for done if it is not. */
+export const handledAs = ({ state: { kind } }: StepRow): 'done' | 'held' | 'cannot' =>
+  kind === 'held' || kind === 'cannot' ? kind : 'done';
+
 /** The step that was handled last, where the last thing done was a step. */
 export function lastHandled(rows: readonly StepRow[], run: Run | null): StepRow | null {
   const step = run?.last?.step ?? null;

@@ -16,15 +16,16 @@ import {
   tick,
 } from '../../board/stepping';
 import { wallMs } from '../../board/time';
-import type {
-  AbnormalList,
-  Moment,
-  Position,
-  Step,
-  StepRow,
-  StepsBrief,
-  Upcoming,
-  Walk,
+import {
+  type AbnormalList,
+  handledAs,
+  type Moment,
+  type Position,
+  type Step,
+  type StepRow,
+  type StepsBrief,
+  type Upcoming,
+  type Walk,
 } from '../../core';
 import { pageLanguage } from '../../device/pageLanguage';
 import { ago } from '../../parts/ago';
@@ -265,7 +266,9 @@ function leadsWords(then: AbnormalList['then']): string {
 function awayFace(frame: Frame, { lastHandled, position }: Walk, age: string): Face {
   const due = position.kind === 'step' ? position.row.step : null;
   const line = joined(' ', [
-    ...(lastHandled === null ? [] : [ofSteps(words.doneLast, read(lastHandled.step.item))]),
+    ...(lastHandled === null
+      ? []
+      : [ofSteps(words.last[handledAs(lastHandled)], read(lastHandled.step.item))]),
     ...(due === null ? [] : [ofSteps(words.due, read(due.item), read(due.response))]),
   ]);
   const face = moment(frame, words.left(age), line, words.goOn, resume);

@@ -53,7 +53,11 @@ export const words: Translated<typeof english> = {
     hold: 'Länger halten',
   },
   left: (age) => `Unterbrochen ${age}.`,
-  doneLast: (item) => `Zuletzt erledigt: ${item}.`,
+  last: {
+    done: (item) => `Zuletzt erledigt: ${item}.`,
+    held: (item) => `Zuletzt zurückgestellt: ${item}.`,
+    cannot: (item) => `Ging nicht: ${item}.`,
+  },
   due: (item, response) => `Fällig: ${item}, ${response}.`,
   goOn: 'weiter',
   withIt: (steps) => `Dazu: ${steps}`,

@@ -49,7 +49,11 @@ export const words = {
     hold: 'Hold it longer',
   },
   left: (age: string) => `You left ${age}.`,
-  doneLast: (item: string) => `Done last: ${item}.`,
+  last: {
+    done: (item: string) => `Done last: ${item}.`,
+    held: (item: string) => `Held back last: ${item}.`,
+    cannot: (item: string) => `Could not be done: ${item}.`,
+  },
   due: (item: string, response: string) => `Due: ${item}, ${response}.`,
   goOn: 'go on',
   withIt: (steps: string) => `With it: ${steps}`,

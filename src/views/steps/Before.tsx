@@ -34,7 +34,7 @@ export function Before({ walk }: { walk: Walk }): JSX.Element {
     ...heldBack.slice(0, HELD_SHOWN),
   ];
   return (
-    <ul class={styles.before} aria-label={words.lastDone}>
+    <ul class={styles.before} aria-label={words.justBefore}>
       {shown.length === 0 && <li class={styles.beforeRow}>{lastMoment()}</li>}
       {shown.map((row) => (
         <Handled key={row.step.id} row={row} />

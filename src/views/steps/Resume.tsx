@@ -6,7 +6,7 @@ import { resume } from '../../board/interruption';
 import { stepsLang } from '../../board/language';
 import { goBack } from '../../board/stepping';
 import { wallMs } from '../../board/time';
-import type { StepRow, Walk } from '../../core';
+import { handledAs, type StepRow, type Walk } from '../../core';
 import { ago } from '../../parts/ago';
 import { Key } from '../../parts/key/Key';
 import { marked } from '../../parts/marked';
@@ -38,7 +38,8 @@ export function Resume({
           ? words.nothingYet
           : marked(
               stepsLang(),
-              (item) => words.last(item, ago(wallMs.value - doneMs(lastHandled))),
+              (item) =>
+                words.last[handledAs(lastHandled)](item, ago(wallMs.value - doneMs(lastHandled))),
               named(lastHandled.step.item, lastHandled.step.response),
             )}
       </p>

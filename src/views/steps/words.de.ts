@@ -68,7 +68,7 @@ export const words: Translated<typeof english> = {
   neededNow: (why) => `Jetzt nötig: ${why}`,
   andOthers: (said, others) =>
     `${said}, und ${others === 1 ? 'ein weiterer Schritt' : `${others} weitere Schritte`}`,
-  lastDone: 'Zuletzt erledigt',
+  justBefore: 'Gerade zuvor',
   nothingYet: 'Noch nichts erledigt',
   stamped: (moment, time) => `${moment}, ${time}`,
   next: 'Als Nächstes',
@@ -96,7 +96,11 @@ export const words: Translated<typeof english> = {
   },
   close: 'Schließen',
   left: (age) => `Unterbrochen ${age}.`,
-  last: (item, age) => `Zuletzt erledigt, ${age}: ${item}.`,
+  last: {
+    done: (item, age) => `Zuletzt erledigt, ${age}: ${item}.`,
+    held: (item, age) => `Zuletzt zurückgestellt, ${age}: ${item}.`,
+    cannot: (item, age) => `Ging nicht, ${age}: ${item}.`,
+  },
   goOn: 'Weiter',
   oneBack: 'Einen zurück',
   away: 'Weggerufen',
