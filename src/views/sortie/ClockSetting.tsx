@@ -41,7 +41,7 @@ export function ClockSetting(): JSX.Element {
   const now = () => sortieTimeMs(sortie.value.clock, wallNowMs());
   return (
     <>
-      <div class={styles.pair}>
+      <div class={styles.moment}>
         <label class={styles.label}>
           {words.date}
           <input
