@@ -51,6 +51,15 @@ export const placed = computed(() => {
   return point !== null && nodes.value.has(point) ? point : null;
 });
 
+/** What stopped on the runway, or has landed, stands on no stand until the pilot says so. */
+const isOffStand = computed(() => {
+  const last = sortie.value.stamps.at(-1)?.what;
+  return last === 'stopping' || last === 'landed';
+});
+
+/** Where the way to the runway begins; null where only the pilot can know. */
+export const from = computed(() => placed.value ?? (isOffStand.value ? null : stand.value));
+
 const rules = steady(() => ({
   closed: inputs.value.taxiClosed,
   neededWidthM: parts.value?.neededWidthM(documents.value.aircraft) ?? null,
@@ -66,7 +75,7 @@ export const out = computed(() => {
   if (parts.value === null || field.value === null || purpose.value === 'landing') return null;
   return parts.value.wayOut({
     field: field.value,
-    from: placed.value ?? stand.value,
+    from: from.value,
     end: using.value,
     rules: rules.value,
     ...asked.value,
@@ -163,7 +172,7 @@ export const callFacts = computed((): CallFacts | null => {
   return {
     callsign: inputs.value.callsign.trim() || null,
     field: field.value.name,
-    stand: nameOf(stand.value),
+    stand: nameOf(purpose.value === 'landing' ? stand.value : from.value),
     hold: entry?.name ?? null,
     end: using.value,
     via: legs.filter(({ on }) => on !== 'apron').map(({ name }) => name),
@@ -214,8 +223,9 @@ const set = (chosen: Partial<Inputs>) => add({ kind: 'set', inputs: chosen });
 
 /** The aircraft stands there: on a stand, which it then leaves from and comes back to, or on any point. */
 export function placeAt(node: NodeId): void {
-  if (nodes.value.get(node)?.kind === 'stand') set({ stand: node, taxiVia: null });
-  else add({ kind: 'taxied', point: node, placed: true });
+  const isStand = nodes.value.get(node)?.kind === 'stand';
+  if (isStand) set({ stand: node, taxiVia: null });
+  if (!isStand || isOffStand.value) add({ kind: 'taxied', point: node, placed: true });
 }
 
 /** The point to be passed next is passed now. */
@@ -260,14 +270,14 @@ export async function startTaxi(): Promise<void> {
   const loaded = await loadTaxi();
   parts.value = loaded;
   effect(() => {
-    const from = placed.value ?? stand.value;
+    const begins = from.value;
     const { field: of } = documents.value;
-    if (of === null || from === null) {
+    if (of === null || begins === null) {
       taxiDistanceM.value = undefined;
       return;
     }
     const ends = endsOf(of).map(({ designator }) => designator);
-    const distances = loaded.taxiDistances(of, from, ends, rules.value);
+    const distances = loaded.taxiDistances(of, begins, ends, rules.value);
     taxiDistanceM.value = (end) => distances.get(end) ?? null;
   });
 }

@@ -12,6 +12,7 @@ import {
   openPlace,
   pressDeliberately,
   read,
+  SETTLED_MS,
   tick,
   tickAll,
   toSteps,
@@ -202,9 +203,24 @@ describe('flying again', () => {
   }) => {
     const page = await window('phone', { at: EVENING });
     await toLanding(page);
+    const toStand = async () => {
+      await key(page, 'Route').tap();
+      await key(page, 'Stand 6').tap();
+      await page.keyboard.press('Escape');
+    };
+    await openPlace(page, 'Taxi');
+    await toStand();
+    await openPlace(page, 'Steps');
     await press(page, 'Landed');
     await key(page, 'Another take-off').tap();
     await expect.poll(() => due(page)).toContain('Taxi call');
+    // Where it stands after a landing only the pilot knows. A second tap on the key before opens nothing.
+    await page.clock.runFor(SETTLED_MS);
+    await openPlace(page, 'Taxi');
+    await page.getByText('Where are you? Tap your stand, or any point.').waitFor();
+    await toStand();
+    await key(page, /^Leaving/).waitFor();
+    await openPlace(page, 'Steps');
     // What was chosen for the take-off before still is.
     expect(await read(key(page, /^Using/))).toBe('Using28');
     await page.reload();

@@ -203,7 +203,7 @@ describe('other faces', () => {
     await toSteps(page);
     await openPlace(page, 'Taxi');
     await key(page, 'Route').click();
-    await page.getByRole('dialog').getByRole('button', { name: 'Stand 3' }).click();
+    await key(page, 'Stand 3').click();
     await page.keyboard.press('Escape');
     const leaving = await read(key(page, /^Leaving/));
     await openCard(page);

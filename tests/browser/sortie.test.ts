@@ -57,7 +57,7 @@ describe('on the roll', () => {
     expect(of('Lifts off')[0]).toMatch(/165/);
     expect(of('Rotate')[1]).toBeGreaterThan(of('Lifts off')[1]);
     expect(await page.getByText('throttle idle, brakes full, chute, hook').isVisible()).toBe(true);
-    expect(await page.getByRole('navigation', { name: 'Places' }).count()).toBe(0);
+    await expect.poll(() => page.getByRole('navigation', { name: 'Places' }).count()).toBe(0);
     await page.clock.runFor(11_000);
     await expect.poll(() => page.getByText('0:11').isVisible()).toBe(true);
     // Pressed too early, it is taken back.

@@ -8,11 +8,11 @@ import {
   back,
   closeStretch,
   fault,
+  from,
   out,
   placeAt,
   progress,
   route,
-  stand,
   taxiParts,
   told,
 } from '../../board/taxi';
@@ -52,7 +52,7 @@ export function PlanPanel({ onRoute }: { onRoute: () => void }): JSX.Element | n
           goneM={progress.value?.goneM ?? 0}
           crossings={way?.crossings ?? []}
           hotSpots={field.taxi.hotSpots ?? []}
-          from={way?.nodes[0] ?? stand.value}
+          from={way?.nodes[0] ?? from.value}
           to={way?.nodes.at(-1) ?? null}
           picked={picked}
           onPick={setPicked}
