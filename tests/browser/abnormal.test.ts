@@ -111,7 +111,7 @@ describe('something wrong', () => {
     await open(page, 'Engine fire');
     await key(page, 'Back').tap();
     await expect.poll(() => due(page)).toBe(left);
-    expect(await page.getByRole('alert').count()).toBe(0);
+    await expect.poll(() => page.getByRole('alert').count()).toBe(0);
   });
 
   test('leads on to the approach: what is left of the climb is held back, and seen', async ({
@@ -181,7 +181,7 @@ describe('flying again', () => {
     await press(page, 'Back to Recovery');
     await expect.poll(() => due(page)).toBe('Fuel above 600 kg');
     // The ends are judged for landing still.
-    expect(await key(page, /^Landing/).count()).toBe(1);
+    await expect.poll(() => key(page, /^Landing/).count()).toBe(1);
   });
 
   test('a touch-and-go asks for the climb, and one key takes it back', async ({ open: window }) => {
@@ -222,7 +222,7 @@ describe('flying again', () => {
     await key(page, /^Leaving/).waitFor();
     await openPlace(page, 'Steps');
     // What was chosen for the take-off before still is.
-    expect(await read(key(page, /^Using/))).toBe('Using28');
+    await expect.poll(() => read(key(page, /^Using/))).toBe('Using28');
     await page.reload();
     await key(page, 'Go on').tap();
     await expect.poll(() => due(page)).toContain('Taxi call');

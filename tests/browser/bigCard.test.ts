@@ -83,12 +83,12 @@ describe('a step that a tap ticks', () => {
     ]) {
       await touch(page, cardKey(page), { ...clumsy, wait });
       await wait(2000);
-      expect(await cardText(page), JSON.stringify(clumsy)).toBe(PLAIN);
-      expect(await page.getByText(/6 held back/).count()).toBe(0);
+      await expect.poll(() => cardText(page), { message: JSON.stringify(clumsy) }).toBe(PLAIN);
+      await expect.poll(() => page.getByText(/6 held back/).count()).toBe(0);
     }
     await touchWithPalm(page, cardKey(page), key(page, 'Close'), wait);
     await wait(2000);
-    expect(await cardText(page)).toBe(PLAIN);
+    await expect.poll(() => cardText(page)).toBe(PLAIN);
     await touch(page, cardKey(page), { wait });
     await expect.poll(() => cardText(page)).toBe(AFTER_PLAIN);
   });
@@ -102,7 +102,7 @@ describe('a step that a tap ticks', () => {
     await wait(80);
     await touch(page, cardKey(page), { ms: 85, wait });
     await wait(SEEN_MS);
-    expect(await cardText(page)).toBe(AFTER_PLAIN);
+    await expect.poll(() => cardText(page)).toBe(AFTER_PLAIN);
     await touch(page, cardKey(page), { slidePx: 120, ms: 200, wait });
     await wait(SETTLED_MS);
     await touch(page, cardKey(page), { slidePx: -120, ms: 200, wait });
@@ -114,7 +114,7 @@ describe('a step that a tap ticks', () => {
       await wait(33);
     }
     await page.keyboard.up('Enter');
-    expect(await cardText(page)).toBe(AFTER_PLAIN);
+    await expect.poll(() => cardText(page)).toBe(AFTER_PLAIN);
   });
 
   test('is held back by a hold, and taken back by a swipe', async ({ open }) => {
@@ -123,11 +123,11 @@ describe('a step that a tap ticks', () => {
     const before = Number(/(\d+) held back/.exec(await onCardKey(page))?.[1]);
     await touch(page, cardKey(page), { ms: 800, wait });
     await expect.poll(() => cardText(page)).toBe(AFTER_PLAIN);
-    expect(await onCardKey(page)).toContain(`${before + 1} held back`);
+    await expect.poll(() => onCardKey(page)).toContain(`${before + 1} held back`);
     await wait(SETTLED_MS);
     await touch(page, cardKey(page), { slidePx: 120, ms: 200, wait });
     await expect.poll(() => cardText(page)).toBe(PLAIN);
-    expect(await onCardKey(page)).toContain(`${before} held back`);
+    await expect.poll(() => onCardKey(page)).toContain(`${before} held back`);
   });
 });
 
@@ -140,7 +140,7 @@ describe('a critical step', () => {
     await expect.poll(() => onCardKey(page)).toContain('Hold: done. Swipe down: held back.');
     await touch(page, cardKey(page), { wait });
     await wait(2000);
-    expect(await cardText(page)).toBe(FIRST);
+    await expect.poll(() => cardText(page)).toBe(FIRST);
     await touch(page, cardKey(page), { ms: 710, wait });
     await expect.poll(() => cardText(page)).toBe(SECOND);
     await wait(SETTLED_MS);
@@ -181,7 +181,7 @@ test('it comes by itself at line-up where the pilot wants it, and not otherwise'
   // What is held back comes first, before the barrier; the card comes behind it.
   await tickAll(page);
   await key(page, 'Close').waitFor();
-  expect(await read(page.getByRole('main'))).toContain('Line-up');
+  await expect.poll(() => read(page.getByRole('main'))).toContain('Line-up');
 });
 
 describe('other faces', () => {
@@ -192,7 +192,7 @@ describe('other faces', () => {
     await setWind(page, '01015KT');
     await openCard(page);
     await expect.poll(() => cardText(page)).toMatch(/^01/);
-    expect(await read(page.getByRole('main'))).toContain('28, best 01');
+    await expect.poll(() => read(page.getByRole('main'))).toContain('28, best 01');
     await page.clock.runFor(SETTLED_MS);
     await touch(page, cardKey(page), { wait: clockOf(page) });
     await expect.poll(() => read(page.getByRole('main'))).toContain('Using 01');
@@ -207,8 +207,8 @@ describe('other faces', () => {
     await page.keyboard.press('Escape');
     const leaving = await read(key(page, /^Leaving/));
     await openCard(page);
-    expect(await onCardKey(page)).toContain(leaving);
-    expect(await cardText(page)).toMatch(/kt turning onto|kt in the next turn/);
+    await expect.poll(() => onCardKey(page)).toContain(leaving);
+    await expect.poll(() => cardText(page)).toMatch(/kt turning onto|kt in the next turn/);
     await page.clock.runFor(SETTLED_MS);
     await touch(page, cardKey(page), { wait: clockOf(page) });
     await expect.poll(() => onCardKey(page)).toMatch(/Passing/);
@@ -225,7 +225,7 @@ describe('other faces', () => {
     await key(page, 'Airborne').waitFor();
     await openCard(page);
     // Figures of the aircraft's document, airfields-demo/aircraft/sleet.json.
-    expect(await cardText(page)).toMatch(/165 ?Lifts off.*138 ?Rotate/);
+    await expect.poll(() => cardText(page)).toMatch(/165 ?Lifts off.*138 ?Rotate/);
     const [stop, go] = await Promise.all(
       ['Stopping', 'Airborne'].map((name) => key(page, name).boundingBox()),
     );

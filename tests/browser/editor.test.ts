@@ -62,8 +62,8 @@ describe('a version of one’s own', () => {
 
     while (await key(page, 'Undo').isEnabled()) await key(page, 'Undo').click();
     expect(await rowsIn(page, 'Taxi')).toEqual(before);
-    expect(await read(row(page, 'Trim'))).toContain('two units nose up');
-    expect(await key(page, 'Keep it').isEnabled()).toBe(false);
+    await expect.poll(() => read(row(page, 'Trim'))).toContain('two units nose up');
+    await expect.poll(() => key(page, 'Keep it').isEnabled()).toBe(false);
     while (await key(page, 'Redo').isEnabled()) await key(page, 'Redo').click();
     expect(await someOf(page)).toEqual(written);
 
@@ -89,7 +89,7 @@ describe('a version of one’s own', () => {
     await page.keyboard.press('Escape');
     await openPlace(page, 'Steps');
     await page.getByRole('button', { name: /^Taxi, \d/ }).click();
-    expect(await read(page.getByRole('dialog'))).toContain('two units nose up');
+    await expect.poll(() => read(page.getByRole('dialog'))).toContain('two units nose up');
   });
 
   test('an edit that is not kept outlives the end of the browser, with its undo', async ({
@@ -107,14 +107,14 @@ describe('a version of one’s own', () => {
 
     page = await device.start('phone', { at: EVENING });
     await openWriting(page);
-    expect(await read(row(page, 'Trim'))).toContain('three units up');
-    expect(await read(saidIn(page))).toContain('Not kept yet');
+    await expect.poll(() => read(row(page, 'Trim'))).toContain('three units up');
+    await expect.poll(() => read(saidIn(page))).toContain('Not kept yet');
     await page.keyboard.press('ControlOrMeta+z');
-    expect(await read(row(page, 'Trim'))).toMatch(/three units(?! up)/);
+    await expect.poll(() => read(row(page, 'Trim'))).toMatch(/three units(?! up)/);
     await page.keyboard.press('ControlOrMeta+z');
-    expect(await read(row(page, 'Trim'))).toContain('two units nose up');
+    await expect.poll(() => read(row(page, 'Trim'))).toContain('two units nose up');
     await page.keyboard.press('ControlOrMeta+Shift+z');
-    expect(await read(row(page, 'Trim'))).toMatch(/three units(?! up)/);
+    await expect.poll(() => read(row(page, 'Trim'))).toMatch(/three units(?! up)/);
   });
 
   test('an earlier version is taken up again, and is the next one', async ({ open }) => {
@@ -131,7 +131,7 @@ describe('a version of one’s own', () => {
     await key(page, 'Keep it').click();
     await expect.poll(() => read(saidIn(page))).toContain('Kept as version 3.');
     await key(page, 'Steps').last().click();
-    expect(await read(row(page, 'Trim'))).toContain('three units');
+    await expect.poll(() => read(row(page, 'Trim'))).toContain('three units');
   });
 
   test('a sortie that is begun keeps its steps; the next one follows the version', async ({
@@ -151,14 +151,14 @@ describe('a version of one’s own', () => {
       .poll(() => read(saidIn(page)))
       .toContain('The sortie that is begun keeps its steps');
     await page.keyboard.press('Escape');
-    expect(await due(page)).toBe(second);
+    await expect.poll(() => due(page)).toBe(second);
     // What was ticked stays ticked when it goes on.
     await tick(page);
-    expect(await due(page)).toBe('Stick and pedals full travel, free');
+    await expect.poll(() => due(page)).toBe('Stick and pedals full travel, free');
     await page.locator('header').first().getByRole('button', { name: /XHAR/ }).first().click();
     await key(page, 'End the sortie').click();
     await tick(page);
-    expect(await due(page)).toContain('Anchor');
+    await expect.poll(() => due(page)).toContain('Anchor');
   });
 });
 
@@ -184,7 +184,7 @@ describe('a list for when something is wrong', () => {
     const title = sheet(page).getByRole('textbox', { name: 'Title' });
     await title.fill('');
     await expect.poll(() => read(saidIn(page))).toContain('One thing is wrong');
-    expect(await key(page, 'Keep it').isEnabled()).toBe(false);
+    await expect.poll(() => key(page, 'Keep it').isEnabled()).toBe(false);
     await title.fill('Rejected');
     await group(page, 'Looked for first in').getByRole('button', { name: 'Ramp' }).click();
     expect(await pressed(page, 'Looked for first in')).toBe('Ramp, Roll');
@@ -213,7 +213,7 @@ describe('a list for when something is wrong', () => {
     await key(page, 'Something wrong').click();
     const lists = page.getByRole('dialog').getByRole('listitem');
     // On the ramp, where it is looked for first from now on, it stands above the others.
-    expect(await read(lists.first())).toContain('Rejected');
+    await expect.poll(() => read(lists.first())).toContain('Rejected');
     await lists.first().getByRole('button').click();
     while (await doneKey(page).isVisible()) await tick(page);
     await key(page, 'Back to Line-up').waitFor();
@@ -229,7 +229,7 @@ describe('a list for when something is wrong', () => {
       'Back to where you were',
     );
     await key(page, 'To the end').click();
-    expect(await read(sheet(page))).toContain('Leads to the end of the sortie.');
+    await expect.poll(() => read(sheet(page))).toContain('Leads to the end of the sortie.');
     await key(page, 'To a phase').click();
     expect(await pressed(page, 'Due again from there')).toBe('Climb');
     for (const name of ['Climb', 'Recovery'])
@@ -259,7 +259,7 @@ describe('moving a step', () => {
     expect((await someOf(page)).slice(0, 3)).toEqual(['Brakes, rolling', 'Flaps', 'Trim']);
     const rows = await rowsIn(page, 'Taxi');
     expect(rows.indexOf('Air brakes')).toBe(rows.indexOf('Brakes, rolling') - 1);
-    expect(await read(saidIn(page))).toMatch(/^Air brakes is now \d+ of 17 in Taxi\.$/);
+    await expect.poll(() => read(saidIn(page))).toMatch(/^Air brakes is now \d+ of 17 in Taxi\.$/);
   });
 
   test('Escape leaves it where it stood, and the sheet open', async ({ open }) => {
@@ -283,7 +283,7 @@ describe('moving a step', () => {
     await page.keyboard.press('Escape');
     await page.mouse.up();
     expect(await rowsIn(page, 'Taxi')).toEqual(before);
-    expect(await sheet(page).isVisible()).toBe(true);
+    await expect.poll(() => sheet(page).isVisible()).toBe(true);
   });
 
   test('by the keyboard, over the edge of its phase, and the keyboard stays on it', async ({
@@ -326,15 +326,17 @@ describe('pickers', () => {
     await beginWriting(page);
     await openStep(page, 'Trim');
     const preview = sheet(page).getByRole('region', { name: 'Under today’s facts' });
-    expect(await read(preview)).toContain('It applies today.');
+    await expect.poll(() => read(preview)).toContain('It applies today.');
     await sheet(page)
       .getByRole('combobox', { name: 'Condition' })
       .selectOption({ label: 'the wind is above' });
     await key(page, 'Add').click();
     // 12 knots, gusting 20, is above 15.
-    expect(await read(preview)).toContain('It applies today. (if the wind is above 15 kt)');
+    await expect
+      .poll(() => read(preview))
+      .toContain('It applies today. (if the wind is above 15 kt)');
     await key(page, /^Turn round/).click();
-    expect(await read(preview)).toContain('It does not apply today.');
+    await expect.poll(() => read(preview)).toContain('It does not apply today.');
     await sheet(page)
       .getByRole('combobox', { name: 'Condition' })
       .selectOption({ label: 'the surface is not dry' });
@@ -352,7 +354,7 @@ describe('pickers', () => {
     await openStep(page, 'Trim');
     await responseEntry(page).fill('by {gearKts}');
     await expect.poll(() => read(sheet(page))).toContain('There is no live number of that name');
-    expect(await key(page, 'Keep it').isEnabled()).toBe(false);
+    await expect.poll(() => key(page, 'Keep it').isEnabled()).toBe(false);
     await responseEntry(page).fill('by {gearKt}');
     await expect.poll(() => key(page, 'Keep it').isEnabled()).toBe(true);
   });
@@ -403,20 +405,20 @@ describe('an original that changed', () => {
     await page.keyboard.press('Escape');
     await key(page, 'Write my own').click();
     await key(page, 'See what changed').click();
-    expect(await read(sheet(page))).toContain('One step was changed by both.');
+    await expect.poll(() => read(sheet(page))).toContain('One step was changed by both.');
     await sheet(page)
       .getByRole('region', { name: 'Trim' })
       .getByRole('button', { name: 'Original' })
       .click();
     await key(page, 'Follow the original').click();
-    expect(await read(row(page, 'Trim'))).toContain('one unit nose up');
-    expect(await read(row(page, 'Flaps'))).toContain('half');
-    expect(await read(row(page, 'Air brakes'))).toContain('in, both lamps out');
+    await expect.poll(() => read(row(page, 'Trim'))).toContain('one unit nose up');
+    await expect.poll(() => read(row(page, 'Flaps'))).toContain('half');
+    await expect.poll(() => read(row(page, 'Air brakes'))).toContain('in, both lamps out');
     expect(await rowsIn(page, 'Taxi')).toContain('Slats');
-    expect(await key(page, 'See what changed').count()).toBe(0);
+    await expect.poll(() => key(page, 'See what changed').count()).toBe(0);
     await key(page, 'Undo').click();
-    expect(await read(row(page, 'Trim'))).toContain('three units');
-    expect(await key(page, 'See what changed').count()).toBe(1);
+    await expect.poll(() => read(row(page, 'Trim'))).toContain('three units');
+    await expect.poll(() => key(page, 'See what changed').count()).toBe(1);
     await key(page, 'Redo').click();
     await key(page, 'Keep it').click();
     await expect.poll(() => read(saidIn(page))).toContain('Kept as version 2.');

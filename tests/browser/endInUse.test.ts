@@ -28,7 +28,7 @@ describe('when the wind turns and another end becomes best', () => {
     await setWind(page, '01018KT');
     expect(await using(page)).toBe('Using28');
     await expect.poll(() => page.getByText('Using 28, best 01').isVisible()).toBe(true);
-    expect(await key(page, 'Use 01').first().isVisible()).toBe(true);
+    await expect.poll(() => key(page, 'Use 01').first().isVisible()).toBe(true);
     for (const place of PLACES) {
       await openPlace(page, place);
       await expect
@@ -39,7 +39,7 @@ describe('when the wind turns and another end becomes best', () => {
     expect(await using(page)).toBe('Using28');
     await key(page, 'Use 01').tap();
     await expect.poll(() => using(page)).toBe('Using01');
-    expect(await page.getByText('best 01').count()).toBe(0);
+    await expect.poll(() => page.getByText('best 01').count()).toBe(0);
   });
 
   test('a new wind that changes no end is told over the place it was set from, for a while', async ({
@@ -55,13 +55,13 @@ describe('when the wind turns and another end becomes best', () => {
     await expect
       .poll(() => read(told))
       .toBe('New wind, 28 still best: 14 kt ahead, 11 of 24 kt across');
-    expect(await due(page)).toBe('Seat pins three out, in the rack');
+    await expect.poll(() => due(page)).toBe('Seat pins three out, in the rack');
     await page.clock.runFor(13_000);
     await expect.poll(() => told.count()).toBe(0);
     await openPlace(page, 'Wind');
     await setWind(page, '28014KT');
     await openPlace(page, 'Steps');
-    expect(await told.count()).toBe(0);
+    await expect.poll(() => told.count()).toBe(0);
   });
 
   test('a change can be taken back with one key', async ({ open }) => {
@@ -104,7 +104,7 @@ describe('when the wind turns and another end becomes best', () => {
     await key(page, 'Use 01').first().tap();
     await openPlace(page, 'Steps');
     await expect.poll(() => due(page)).toBe('Brief 01, how to stop, how far');
-    expect(await page.getByText('Again: the runway changed').isVisible()).toBe(true);
+    await expect.poll(() => page.getByText('Again: the runway changed').isVisible()).toBe(true);
     // The end is 28 again, but in a wind across it there is less to stop by than was briefed.
     await key(page, 'Undo').tap();
     await expect.poll(() => due(page)).toBe('Brief 28, how to stop, how far');

@@ -216,7 +216,7 @@ describe('what stands on a German page in English', () => {
     await key(page, taxi.route).click();
     const spot = page.getByRole('listitem').filter({ hasText: 'HS 1' });
     expect(await spot.locator('span').getAttribute('lang')).toBe('en');
-    expect(await read(spot.locator('span'))).toBe(harrow.taxi.hotSpots[0]?.about);
+    await expect.poll(() => read(spot.locator('span'))).toBe(harrow.taxi.hotSpots[0]?.about);
   });
 
   test('is marked within a title, the name of a key and what is to be read back', async ({
@@ -312,7 +312,7 @@ test('the keys of every step and moment of a sortie hold their words, on the sma
     if (await end.isVisible()) break;
     await pressDeliberately(page, next, wait, steps.holdTheKey);
   }
-  expect(await end.isVisible()).toBe(true);
+  await expect.poll(() => end.isVisible()).toBe(true);
   expect([...found]).toEqual([]);
 });
 
@@ -332,5 +332,5 @@ test('is chosen in Sortie, kept, and taken back; the sortie goes on', async ({ o
     .waitFor();
   await key(page, 'English').click();
   await page.getByRole('button', { name: 'Steps', exact: true }).first().waitFor();
-  expect(await read(page.locator('header').first())).toContain('28');
+  await expect.poll(() => read(page.locator('header').first())).toContain('28');
 });

@@ -105,7 +105,7 @@ describe('a whole sortie without a touch', () => {
     await key(page, 'Brakes released').waitFor();
     // Done is for steps: a roll is begun by its own key.
     await done(120);
-    expect(await key(page, 'Brakes released').isVisible()).toBe(true);
+    await expect.poll(() => key(page, 'Brakes released').isVisible()).toBe(true);
     await press(page, 'r');
     await key(page, 'Airborne').waitFor();
     await press(page, 'a');
@@ -123,7 +123,7 @@ describe('a whole sortie without a touch', () => {
     // The sortie's end matters: it wants to be held.
     await key(page, 'End the sortie').waitFor();
     await done(120);
-    expect(await key(page, 'End the sortie').isVisible()).toBe(true);
+    await expect.poll(() => key(page, 'End the sortie').isVisible()).toBe(true);
     await done(800);
     await page.getByText('The sortie is ended and in the log.').waitFor();
   });
@@ -142,7 +142,7 @@ describe('a whole sortie without a touch', () => {
     // A single press of a button that wants two is none.
     await pressButton(page, 4);
     await clockOf(page)(500);
-    expect(await key(page, 'Airborne').isVisible()).toBe(true);
+    await expect.poll(() => key(page, 'Airborne').isVisible()).toBe(true);
     await pressTwice(page, 4);
     const after = await walkOn(page, done);
     await key(page, 'Landed').waitFor();
@@ -209,10 +209,10 @@ describe('keys and sticks', () => {
     // Pulled out before it was let go, and put back held down: neither is a press.
     await pullOut(page);
     await wait(1000);
-    expect(await due(page)).toBe(PLAIN);
+    await expect.poll(() => due(page)).toBe(PLAIN);
     await plugIn(page, { held: 0 });
     await wait(1000);
-    expect(await due(page)).toBe(PLAIN);
+    await expect.poll(() => due(page)).toBe(PLAIN);
     await moveButton(page, 0, 0);
     await wait(200);
     await pressButton(page, 0);
@@ -230,7 +230,7 @@ describe('by accident', () => {
     }
     await page.keyboard.up('PageDown');
     await wait(1000);
-    expect(await due(page)).toBe(AFTER_PLAIN);
+    await expect.poll(() => due(page)).toBe(AFTER_PLAIN);
   });
 
   test('two taps within 80 ms tick one step, and take one back', async ({ open }) => {
@@ -246,9 +246,9 @@ describe('by accident', () => {
       await wait(1000);
     };
     await twice('PageDown');
-    expect(await due(page)).toBe(AFTER_PLAIN);
+    await expect.poll(() => due(page)).toBe(AFTER_PLAIN);
     await twice('PageUp');
-    expect(await due(page)).toBe(PLAIN);
+    await expect.poll(() => due(page)).toBe(PLAIN);
   });
 
   test('a second press within half a second of the change ticks nothing', async ({ open }) => {
@@ -258,8 +258,8 @@ describe('by accident', () => {
     await wait(400);
     await page.keyboard.press('PageDown', { delay: 0 });
     await wait(100);
-    expect(await due(page)).toBe(AFTER_PLAIN);
-    expect(await page.getByText('Done: too soon, press again').isVisible()).toBe(true);
+    await expect.poll(() => due(page)).toBe(AFTER_PLAIN);
+    await expect.poll(() => page.getByText('Done: too soon, press again').isVisible()).toBe(true);
   });
 
   test('a critical step is not ticked by a press, nor by two in a row', async ({ open }) => {
@@ -267,13 +267,13 @@ describe('by accident', () => {
     await toStepsWith(page, KEYS);
     const wait = await standStill(page);
     await press(page, 'PageDown');
-    expect(await due(page)).toBe(FIRST);
-    expect(await page.getByText('Done: critical, hold it').isVisible()).toBe(true);
+    await expect.poll(() => due(page)).toBe(FIRST);
+    await expect.poll(() => page.getByText('Done: critical, hold it').isVisible()).toBe(true);
     await press(page, 'PageDown');
-    expect(await due(page)).toBe(FIRST);
+    await expect.poll(() => due(page)).toBe(FIRST);
     await press(page, 'PageDown', 650);
     await wait(500);
-    expect(await due(page)).toBe(FIRST);
+    await expect.poll(() => due(page)).toBe(FIRST);
     await press(page, 'PageDown', 720);
     await expect.poll(() => due(page)).toBe(SECOND);
   });
@@ -294,7 +294,7 @@ describe('by accident', () => {
     await wait(300);
     await send();
     await wait(200);
-    expect(await due(page)).toBe(FIRST);
+    await expect.poll(() => due(page)).toBe(FIRST);
     await wait(600);
     await send();
     await expect.poll(() => due(page)).toBe(SECOND);
@@ -311,7 +311,7 @@ describe('by accident', () => {
     await page.keyboard.type('27012g20kt');
     await clockOf(page)(1000);
     expect(await entry(page).inputValue()).toContain('27012g20kt');
-    expect(await due(page)).toBe(PLAIN);
+    await expect.poll(() => due(page)).toBe(PLAIN);
   });
 
   test('nothing is ticked behind a sheet, nor by a key that closes it', async ({ open }) => {
@@ -325,7 +325,7 @@ describe('by accident', () => {
     await page.keyboard.press('Escape');
     await wait(1000);
     await page.getByRole('dialog').waitFor({ state: 'detached' });
-    expect(await due(page)).toBe(PLAIN);
+    await expect.poll(() => due(page)).toBe(PLAIN);
   });
 
   test('a key that is let go while another window has the keyboard is not held', async ({
@@ -339,7 +339,7 @@ describe('by accident', () => {
     await wait(200);
     await page.evaluate(() => dispatchEvent(new Event('blur')));
     await wait(2000);
-    expect(await due(page)).toBe(FIRST);
+    await expect.poll(() => due(page)).toBe(FIRST);
   });
 
   test('a stick that chatters, or trembles at rest, ticks nothing', async ({ open }) => {
@@ -354,7 +354,7 @@ describe('by accident', () => {
     }
     await moveButton(page, 0, 0);
     await wait(1000);
-    expect(await due(page)).toBe(PLAIN);
+    await expect.poll(() => due(page)).toBe(PLAIN);
   });
 
   test('a key that two things claim does neither', async ({ open }) => {
@@ -362,7 +362,7 @@ describe('by accident', () => {
     const wait = await toPlainStep(page, [...KEYS, ['key:PageDown', 'press', 'hold-back']]);
     await press(page, 'PageDown');
     await wait(1000);
-    expect(await due(page)).toBe(PLAIN);
+    await expect.poll(() => due(page)).toBe(PLAIN);
   });
 });
 
@@ -393,11 +393,11 @@ describe('the page of keys and sticks', () => {
       await page.getByText('Press what you want to use').waitFor({ state: 'detached' });
     };
     await learn('Done', () => press(page, 'PageDown'));
-    expect(await read(row(page, 'Done'))).toContain('Page down, pressed');
+    await expect.poll(() => read(row(page, 'Done'))).toContain('Page down, pressed');
     await learn('Back', () => press(page, 'PageDown', 800));
-    expect(await read(row(page, 'Back'))).toContain('Page down, held');
+    await expect.poll(() => read(row(page, 'Back'))).toContain('Page down, held');
     // A critical step wants Done held, and this key cannot any more.
-    expect(await read(row(page, 'Done'))).toContain('Cannot tick a critical step');
+    await expect.poll(() => read(row(page, 'Done'))).toContain('Cannot tick a critical step');
     await plugIn(page);
     await clockOf(page)(200);
     await learn('Say again', () => pressTwice(page, 5));
@@ -405,14 +405,16 @@ describe('the page of keys and sticks', () => {
       'Button 6, Tallow Works Long Stick, pressed twice',
     );
     await learn('Hold back', () => press(page, 'PageDown'));
-    expect(await read(row(page, 'Done'))).toContain('Does nothing: it is also for Hold back');
+    await expect
+      .poll(() => read(row(page, 'Done')))
+      .toContain('Does nothing: it is also for Hold back');
     await page.getByRole('button', { name: 'Take away: Page down, for Hold back' }).click();
-    expect(await read(row(page, 'Done'))).not.toContain('Does nothing');
+    await expect.poll(() => read(row(page, 'Done'))).not.toContain('Does nothing');
     expect(await objections(page)).toEqual([]);
     await page.reload();
     await page.waitForLoadState('networkidle');
     await openKeys(page);
-    expect(await read(row(page, 'Done'))).toContain('Page down, pressed');
+    await expect.poll(() => read(row(page, 'Done'))).toContain('Page down, pressed');
   });
 
   test('shows what each device sends, as it sends it', async ({ open }) => {
@@ -421,7 +423,7 @@ describe('the page of keys and sticks', () => {
     await clockOf(page)(2000);
     await openKeys(page);
     const sheet = page.getByRole('dialog', { name: 'Keys and sticks' });
-    expect(await sheet.getByText(/No controller is seen/).isVisible()).toBe(true);
+    await expect.poll(() => sheet.getByText(/No controller is seen/).isVisible()).toBe(true);
     await press(page, 'b');
     await expect.poll(() => read(sheet)).toContain('B, sent');
     await plugIn(page);
@@ -431,11 +433,11 @@ describe('the page of keys and sticks', () => {
     await expect.poll(() => read(sheet)).toContain('Buttons downButton 3');
     await pullOut(page);
     await clockOf(page)(100);
-    expect(await sheet.getByText(/No controller is seen/).isVisible()).toBe(true);
+    await expect.poll(() => sheet.getByText(/No controller is seen/).isVisible()).toBe(true);
     // Nothing was ticked meanwhile.
     await page.keyboard.press('Escape');
     await page.keyboard.press('Escape');
-    expect(await due(page)).toBe(FIRST);
+    await expect.poll(() => due(page)).toBe(FIRST);
   });
 
   test('leaves what it was to learn with Escape', async ({ open }) => {
@@ -446,7 +448,9 @@ describe('the page of keys and sticks', () => {
     await key(page, 'Add a key for: Done').click();
     await page.keyboard.press('Escape');
     await page.getByText('Press what you want to use').waitFor({ state: 'detached' });
-    expect(await page.getByRole('dialog', { name: 'Keys and sticks' }).isVisible()).toBe(true);
+    await expect
+      .poll(() => page.getByRole('dialog', { name: 'Keys and sticks' }).isVisible())
+      .toBe(true);
   });
 
   test('says once, in its place, where there are no game controllers', async ({ open }) => {
@@ -465,6 +469,6 @@ describe('the page of keys and sticks', () => {
     await clockOf(page)(2000);
     await openKeys(page);
     const told = page.getByText('This browser does not let the page see game controllers.');
-    expect(await told.count()).toBe(1);
+    await expect.poll(() => told.count()).toBe(1);
   });
 });

@@ -117,6 +117,6 @@ describe('in Sortie', () => {
     await expect.poll(() => end(page, '28').count()).toBe(0);
     await key(page, 'Undo').click();
     await expect.poll(() => read(key(page, /^Using/).first())).toContain('28');
-    expect(await read(key(page, /^Field/))).toContain('XHAR');
+    await expect.poll(() => read(key(page, /^Field/))).toContain('XHAR');
   });
 });

@@ -66,7 +66,7 @@ describe('the load of the jet', () => {
     ).toBe('false');
     await choice(page, 'Belly', 'None').click();
     await expect.poll(() => takeoff(page)).toBe('9 880 kg');
-    expect(await read(sheet(page))).toContain('gives no arms');
+    await expect.poll(() => read(sheet(page))).toContain('gives no arms');
   });
 
   test('is told in a sentence where it is over, the number kept', async ({ open }) => {
@@ -201,7 +201,7 @@ describe('the centre of gravity', () => {
     await withTourer(page);
     await sheet(page).getByLabel('Baggage, kg').fill('60');
     await expect.poll(() => verdict(page)).toBe('Baggage: 6 kg more than may be there.');
-    expect(await sheet(page).getByText('Baggage: 6 kg more').count()).toBe(2);
+    await expect.poll(() => sheet(page).getByText('Baggage: 6 kg more').count()).toBe(2);
   });
 });
 

@@ -49,7 +49,7 @@ test('times are written over, taken back, and outlive a reload; a note stands be
   await expect.poll(() => figure(page, 'In the air')).toBe('In the air0:43');
   await page.reload();
   await expect.poll(() => read(lines(page).first())).toContain('block 5:15, in the air 0:43');
-  expect(await read(lines(page).first())).toContain('a note');
+  await expect.poll(() => read(lines(page).first())).toContain('a note');
 });
 
 test('the chocks are stamped by a key, and the log counts from there', async ({ open }) => {
@@ -59,7 +59,7 @@ test('the chocks are stamped by a key, and the log counts from there', async ({ 
   await openPlace(page, 'Log');
   await key(page, 'Off chocks now').click();
   await expect.poll(() => read(lines(page).first())).toContain('1850Z Off chocks');
-  expect(await key(page, 'Off chocks now').count()).toBe(0);
+  await expect.poll(() => key(page, 'Off chocks now').count()).toBe(0);
 });
 
 test('the table and the record are saved, and the record makes another device know the sortie', async ({
@@ -90,7 +90,7 @@ test('the table and the record are saved, and the record makes another device kn
   await look(other, record.text);
   await expect.poll(() => read(dialog(other))).toMatch(/A log: one sortie with \d+ entries/);
   // Nothing is there before it is merged.
-  expect(await lines(other).count()).toBe(1);
+  await expect.poll(() => lines(other).count()).toBe(1);
   await key(other, 'Merge it').click();
   await expect.poll(() => read(dialog(other))).toMatch(/Added: \d+ entries in one sortie/);
   await dialog(other).getByRole('button', { name: 'Close' }).click();
@@ -103,7 +103,7 @@ test('the table and the record are saved, and the record makes another device kn
   await dialog(other).getByRole('button', { name: 'Close' }).click();
   // What was being flown is flown on, and what was brought can be opened and written into.
   await openPlace(other, 'Steps');
-  expect(await due(other)).toBe(flown);
+  await expect.poll(() => due(other)).toBe(flown);
   await other.reload();
   await openPlace(other, 'Log');
   await expect.poll(() => lines(other).count()).toBe(2);
@@ -144,7 +144,7 @@ describe('what is no log is refused with a sentence, and nothing is touched', ()
     await expect.poll(() => lines(page).count()).toBe(1);
     await look(page, text);
     await expect.poll(() => read(dialog(page))).toContain(sentence);
-    expect(await key(page, 'Merge it').count()).toBe(0);
+    await expect.poll(() => key(page, 'Merge it').count()).toBe(0);
     await dialog(page).getByRole('button', { name: 'Close' }).click();
     await expect.poll(() => lines(page).count()).toBe(1);
   });
@@ -214,13 +214,13 @@ test('two thousand sorties: the newest stand there, the totals count all, older 
   const totals = page.getByLabel('All sorties together');
   // Two thousand hours in the air.
   await expect.poll(() => read(totals), { timeout: 20_000 }).toContain('Sorties2 000');
-  expect(await read(totals)).toContain('In the air2000:00');
-  expect(await read(totals)).toContain('Landings2 000');
-  expect(await lines(page).count()).toBe(50);
+  await expect.poll(() => read(totals)).toContain('In the air2000:00');
+  await expect.poll(() => read(totals)).toContain('Landings2 000');
+  await expect.poll(() => lines(page).count()).toBe(50);
   await key(page, 'Show 50 older').click();
-  expect(await lines(page).count()).toBe(100);
+  await expect.poll(() => lines(page).count()).toBe(100);
   // 1 January 1970 and 1999 days.
-  expect(await read(lines(page).first())).toContain('23 Jun 1975');
+  await expect.poll(() => read(lines(page).first())).toContain('23 Jun 1975');
   // A wind is set, and the first sortie here begun: none of those that were brought is flown.
   await openPlace(page, 'Wind');
   await setWind(page, '28014KT');

@@ -38,10 +38,10 @@ describe('the memory of the steps', () => {
     await toSteps(page);
     await fly(page, true);
     // Once may be chance.
-    expect(await said(page)).not.toContain('Oxygen');
+    await expect.poll(() => said(page)).not.toContain('Oxygen');
     await fly(page, false);
     await fly(page, true);
-    expect(await said(page)).toContain('Oxygen: held back in 2 of your last 3');
+    await expect.poll(() => said(page)).toContain('Oxygen: held back in 2 of your last 3');
     await tick(page);
     await expect.poll(() => said(page)).not.toContain('your last');
   });
@@ -58,7 +58,7 @@ describe('the memory of the steps', () => {
     const page = await open('phone', { at: EVENING });
     await toSteps(page);
     await fly(page, false);
-    expect(await said(page)).not.toContain('Oxygen');
+    await expect.poll(() => said(page)).not.toContain('Oxygen');
     for (const outcome of ['Added:', 'All of it was here already.']) {
       await openPlace(page, 'Log');
       await look(page, text);
@@ -79,7 +79,7 @@ describe('the memory of the steps', () => {
     await fly(page, true);
     await key(page, 'Do it earlier: Oxygen').tap();
     await key(page, 'before Stick and pedals (Ramp)').tap();
-    expect(await said(page)).not.toContain('your last');
+    await expect.poll(() => said(page)).not.toContain('your last');
     const order = [await tick(page), await tick(page)];
     await expect.poll(() => due(page)).toBe(OXYGEN);
     expect(order).toHaveLength(2);
@@ -116,6 +116,6 @@ describe('the memory of the steps', () => {
     // Sunset of 5 April 1987 at 62.95° N 10.55° W is 1937Z (NOAA solar equations, arithmetic).
     await page.clock.runFor(60 * 60_000);
     await expect.poll(() => page.getByText('Needed now: sun down').isVisible()).toBe(true);
-    expect(await due(page)).toBe('Position lamps steady');
+    await expect.poll(() => due(page)).toBe('Position lamps steady');
   });
 });

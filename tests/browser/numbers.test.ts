@@ -31,7 +31,7 @@ describe('Numbers', () => {
     expect(await numberBehind(page, 'Temperature').textContent()).toBe('14\u00a0°C');
     expect(await metres(page, 'Pressure altitude')).toBeGreaterThan(120);
     expect(await metres(page, 'Pressure altitude')).toBeLessThan(220);
-    expect(await page.getByText('12 kt ahead').isVisible()).toBe(true);
+    await expect.poll(() => page.getByText('12 kt ahead').isVisible()).toBe(true);
     // Half of the headwind is planned with, so more is needed than expected.
     const pair = page
       .locator('dl > div')
@@ -68,7 +68,7 @@ describe('Numbers', () => {
     await numberBehind(page, 'Left of TORA').click();
     const sheet = page.getByRole('dialog');
     await sheet.getByText('available − where the roll begins − what is needed').waitFor();
-    expect(await sheet.getByText('1400', { exact: true }).isVisible()).toBe(true);
+    await expect.poll(() => sheet.getByText('1400', { exact: true }).isVisible()).toBe(true);
   });
 
   test('a hot day lengthens the run, and puts an end that is too short outside the limits', async ({
@@ -108,7 +108,9 @@ describe('Numbers', () => {
     await option.click();
     await page.keyboard.press('Escape');
     await expect.poll(last).toBeLessThan(counted);
-    expect(await page.getByText('by the options in Sortie it is not there').count()).toBe(1);
+    await expect
+      .poll(() => page.getByText('by the options in Sortie it is not there').count())
+      .toBe(1);
     await sortieKey(page).click();
     await option.click();
     await page.keyboard.press('Escape');
@@ -120,7 +122,7 @@ describe('Numbers', () => {
     await page.getByRole('dialog').getByRole('button', { name: 'Does not work' }).click();
     await openPlace(page, 'Numbers');
     await expect.poll(last).toBeLessThan(counted);
-    expect(await page.getByText('a step says that it cannot be used').count()).toBe(1);
+    await expect.poll(() => page.getByText('a step says that it cannot be used').count()).toBe(1);
   });
 
   test('an impossible entry keeps what was typed, with a sentence, and the numbers as they were', async ({
@@ -147,7 +149,7 @@ describe('Numbers', () => {
     expect(await row.getByRole('cell').allTextContents()).toEqual(
       [5, 10, 15, 20, 25, 30, 35, 40].map((kt) => String(Math.round(kt / 2))),
     );
-    expect(await table.getByLabel(/today$/).count()).toBe(1);
+    await expect.poll(() => table.getByLabel(/today$/).count()).toBe(1);
   });
 
   test('for a landing the landing stands first', async ({ open }) => {

@@ -38,7 +38,7 @@ test('a sortie is flown to the end of the take-off after a cold start without a 
   await key(page, 'Use 28').first().tap();
   // Variation needs its tables, the dial and the other places their code: all of it was stored.
   await expect.poll(() => read(page.getByRole('main'))).toContain('From 270° true (284° magnetic)');
-  expect(await page.getByRole('img', { name: /^Dial/ }).isVisible()).toBe(true);
+  await expect.poll(() => page.getByRole('img', { name: /^Dial/ }).isVisible()).toBe(true);
   await openPlace(page, 'Steps');
   expect(await tick(page)).toBe('Seat pins three out, in the rack');
   await goOnFrom(page, 'Line-up', 'Heading');

@@ -37,10 +37,12 @@ const LEFT_AT = 'Stick and pedals full travel, free';
 
 async function expectWayBack(page: Page, left: string, done: string): Promise<void> {
   await expect.poll(() => wayBack(page)).toContain(`You left ${left}.`);
-  expect(await wayBack(page)).toContain(`Done last, ${done}: Brake lever, parked, needle white.`);
-  expect(await wayBack(page)).toContain('Due: Stick and pedals, full travel, free.');
+  await expect
+    .poll(() => wayBack(page))
+    .toContain(`Done last, ${done}: Brake lever, parked, needle white.`);
+  await expect.poll(() => wayBack(page)).toContain('Due: Stick and pedals, full travel, free.');
   // Nothing can be ticked before the pilot has read that.
-  expect(await doneKey(page).count()).toBe(0);
+  await expect.poll(() => doneKey(page).count()).toBe(0);
 }
 
 describe('left in the middle of the steps', () => {
@@ -64,7 +66,7 @@ describe('left in the middle of the steps', () => {
     await expectWayBack(page, '3 h ago', '3 h ago');
     await key(page, 'One back').tap();
     await expect.poll(() => due(page)).toBe('Brake lever parked, needle white');
-    expect(await read(key(page, /^Using/))).toBe('Using28');
+    await expect.poll(() => read(key(page, /^Using/))).toBe('Using28');
   });
 
   test('a dark screen, a key, and a look elsewhere for more than a minute are marked too', async ({
@@ -185,7 +187,7 @@ test('before anything was done there is nothing to come back to', async ({ open 
   await toSteps(page);
   await page.reload();
   await expect.poll(() => due(page)).toBe('Seat pins three out, in the rack');
-  expect(await page.getByRole('alert').count()).toBe(0);
+  await expect.poll(() => page.getByRole('alert').count()).toBe(0);
   await sortieKey(page).tap();
   const aircraft = page.getByRole('dialog').getByRole('button', { name: AIRCRAFT });
   await expect.poll(() => aircraft.getAttribute('aria-pressed')).toBe('true');

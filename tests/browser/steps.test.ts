@@ -25,7 +25,7 @@ describe('the step that is due', () => {
   }) => {
     const page = await open('phone', { at: EVENING });
     await toSteps(page);
-    expect(await due(page)).toBe('Seat pins three out, in the rack');
+    await expect.poll(() => due(page)).toBe('Seat pins three out, in the rack');
     expect(await upcoming(page)).toEqual([
       'Brake leverparked, needle white',
       'Stick and pedalsfull travel, free',
@@ -34,7 +34,7 @@ describe('the step that is due', () => {
     await tick(page);
     await expect.poll(() => due(page)).toBe('Brake lever parked, needle white');
     const before = page.getByRole('list', { name: 'Just before' });
-    expect(await read(before)).toContain('Seat pins');
+    await expect.poll(() => read(before)).toContain('Seat pins');
   });
 
   test('is said when it was ticked, held back, or could not be done', async ({ open }) => {
@@ -165,7 +165,7 @@ describe('the steps in another language than the page', () => {
       .toEqual(['Tussock, usual flight (Englisch)', 'Tussock, üblicher Flug']);
     await page.keyboard.press('Escape');
     await expect.poll(() => due(page)).toBe('Steuerschloss ab, in der Türtasche');
-    expect(await page.locator('main [lang]').count()).toBe(0);
+    await expect.poll(() => page.locator('main [lang]').count()).toBe(0);
     await goOnFrom(page, 'Taxi', 'an Verkehr');
     const call = page.getByText(/Harrow Sound traffic/);
     expect(await call.getAttribute('lang')).toBe('en');
@@ -185,19 +185,19 @@ describe('what is held back', () => {
     // Instead of the barrier, what was held back first is due again.
     await expect.poll(() => due(page)).toBe('Seat pins three out, in the rack');
     const flag = page.getByText('Held back, and before the runway is next');
-    expect(await flag.isVisible()).toBe(true);
+    await expect.poll(() => flag.isVisible()).toBe(true);
     expect(await key(page, 'Hold back').isDisabled()).toBe(true);
     await tick(page);
     // The next thing held back follows; one that cannot be done lets the pilot through too.
     await expect.poll(() => due(page)).toBe('Brake lever parked, needle white');
-    expect(await flag.isVisible()).toBe(true);
+    await expect.poll(() => flag.isVisible()).toBe(true);
     await key(page, 'Cannot').tap();
     await page.getByRole('textbox', { name: 'Another reason' }).fill('lever is stuck');
     await key(page, 'Record').tap();
     await expect.poll(() => due(page)).toBe('Stick and pedals full travel, free');
     await page.getByRole('button', { name: /^Ramp, / }).tap();
     const row = page.getByRole('dialog').getByRole('listitem').filter({ hasText: 'Brake lever' });
-    expect(await read(row)).toContain('cannot: lever is stuck');
+    await expect.poll(() => read(row)).toContain('cannot: lever is stuck');
   });
 
   test('can be done at any time, where it stands', async ({ open }) => {
@@ -218,7 +218,7 @@ describe('what is held back', () => {
     await expect
       .poll(() => page.getByText('Held back, and before the runway is next').isVisible())
       .toBe(true);
-    expect(await due(page)).toBe('Seat pins three out, in the rack');
+    await expect.poll(() => due(page)).toBe('Seat pins three out, in the rack');
     await key(page, 'Undo').tap();
     await expect.poll(() => key(page, 'Hold back').isDisabled()).toBe(false);
   });

@@ -51,7 +51,7 @@ test('without a stand the plan asks for one, and the reminder numbers stand', as
   await key(page, 'Use 28').first().click();
   await openPlace(page, 'Taxi');
   await page.getByText('Where are you? Tap your stand, or any point.').waitFor();
-  expect(await read(page.locator('dl'))).toMatch(/Do not exceed ?18 ?kt/);
+  await expect.poll(() => read(page.locator('dl'))).toMatch(/Do not exceed ?18 ?kt/);
 });
 
 test('where a closed taxiway leaves only the runway, that is said plainly, and opened again the way is as before', async ({
@@ -68,7 +68,7 @@ test('where a closed taxiway leaves only the runway, that is said plainly, and o
   await expect
     .poll(() => plan(page).getAttribute('aria-label'))
     .toContain('along runway one zero two eight');
-  expect(await read(page.locator('dl'))).toMatch(/18 ?kt/);
+  await expect.poll(() => read(page.locator('dl'))).toMatch(/18 ?kt/);
   await key(page, 'Route').click();
   const stretch = key(page, 'K, K1 to F');
   expect(await stretch.getAttribute('aria-pressed')).toBe('true');
@@ -113,7 +113,7 @@ test('a stretch is closed and the aircraft put on a junction without the plan, b
   await press('K, K1 to F');
   expect(await key(page, 'K, K1 to F').getAttribute('aria-pressed')).toBe('true');
   // The keyboard stays where it is.
-  expect(await read(page.locator(':focus'))).toBe('K, K1 to F');
+  await expect.poll(() => read(page.locator(':focus'))).toBe('K, K1 to F');
   expect(await objections(page)).toEqual([]);
   await page.keyboard.press('Escape');
   await expect

@@ -43,7 +43,7 @@ describe('what is due', () => {
     const page = await open('phone', { at: EVENING, before: syntheticSpeech });
     await toSteps(page);
     await readAloud(page, { rate: 1.25 });
-    expect(await said(page)).toEqual(['Seat pins: three out, in the rack.']);
+    await expect.poll(() => said(page)).toEqual(['Seat pins: three out, in the rack.']);
     expect(await page.evaluate(() => window.said[0])).toMatchObject({
       voice: 'Close by',
       rate: 1.25,
@@ -71,7 +71,7 @@ describe('what is due', () => {
     await toSteps(page);
     await clockOf(page)(3000);
     await tick(page);
-    expect(await said(page)).toEqual([]);
+    await expect.poll(() => said(page)).toEqual([]);
   });
 
   test('is said again by a key, also where nothing is read aloud by itself', async ({ open }) => {
@@ -106,7 +106,9 @@ describe('the gates of the roll', () => {
     await expect
       .poll(async () => (await said(page)).filter((text) => warning.test(text)).length)
       .toBe(1);
-    expect(await page.getByText('Spoken gates are times, not airspeed.').count()).toBe(1);
+    await expect
+      .poll(() => page.getByText('Spoken gates are times, not airspeed.').count())
+      .toBe(1);
     await page.evaluate(() => {
       window.said = [];
     });
@@ -203,7 +205,7 @@ describe('voice and sounds in Sortie', () => {
       .poll(() => voice.getByRole('option').allTextContents())
       .toEqual(['Close by, en-GB', 'Far away, en-GB, needs a network']);
     await voice.selectOption('Far away');
-    expect(await page.getByText('This voice needs a network.').count()).toBe(1);
+    await expect.poll(() => page.getByText('This voice needs a network.').count()).toBe(1);
     expect(await objections(page)).toEqual([]);
     await key(page, 'Hear it').click();
     expect(await page.evaluate(() => window.said.at(-1)?.voice)).toBe('Far away');

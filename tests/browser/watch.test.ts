@@ -53,8 +53,8 @@ describe('the page that watches', () => {
     await toSteps(pilot);
     const audience = await device.another({ path: '#/watch', before: countChanges });
     await expect.poll(() => shown(audience)).toContain(FIRST);
-    expect(await audience.getByRole('button').count()).toBe(0);
-    expect(await audience.getByRole('textbox').count()).toBe(0);
+    await expect.poll(() => audience.getByRole('button').count()).toBe(0);
+    await expect.poll(() => audience.getByRole('textbox').count()).toBe(0);
     await holdDone(pilot);
     await expect.poll(() => shown(audience)).toContain(SECOND);
     await openPlace(pilot, 'Wind');
@@ -127,8 +127,8 @@ test('the Big card and the place of one window are not forced on another', async
   await sleep(SETTLED_MS);
   await touch(one, one.getByRole('main').getByRole('button').first(), { ms: 750 });
   await expect.poll(() => read(one.getByRole('main'))).toContain('Brake lever');
-  expect(await two.getByRole('navigation', { name: 'Places' }).isVisible()).toBe(true);
-  expect(await read(two.getByRole('heading', { level: 1 }))).toBe('Numbers');
+  await expect.poll(() => two.getByRole('navigation', { name: 'Places' }).isVisible()).toBe(true);
+  await expect.poll(() => read(two.getByRole('heading', { level: 1 }))).toBe('Numbers');
 });
 
 test('axe has nothing to say about it', async ({ device }) => {

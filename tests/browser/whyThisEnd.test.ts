@@ -33,7 +33,7 @@ describe('the sheet of an end', () => {
     const sheet = await openEnd(page, '01');
     await expect.poll(() => read(sheet.locator('caption'))).toBe('Why 28 before 01');
     const deciding = sheet.locator('tbody tr').filter({ hasText: 'decides' });
-    expect(await deciding.count()).toBe(1);
+    await expect.poll(() => deciding.count()).toBe(1);
     const row = await read(deciding);
     expect(row).toContain('Most headwind');
     expect(row).toContain('2.9 kt');
@@ -57,7 +57,7 @@ describe('the sheet of an end', () => {
     await again.getByRole('button', { name: 'Closed today; open it' }).click();
     await again.getByRole('button', { name: 'Close', exact: true }).click();
     await expect.poll(() => read(answer(page))).toContain('Use 28');
-    expect(await read(endRow(page, '28'))).not.toContain('Closed today');
+    await expect.poll(() => read(endRow(page, '28'))).not.toContain('Closed today');
   });
 });
 
@@ -73,7 +73,7 @@ describe('in Sortie', () => {
     await expect.poll(async () => (await endsInOrder(page))[0]).toMatch(/^05/);
     await inSortie(page, (sheet) => sheet.getByRole('button', { name: 'Prefer them' }).click());
     await expect.poll(async () => (await endsInOrder(page))[0]).toBe('23R');
-    expect(await read(page.getByRole('main'))).toContain('Preferred by the field');
+    await expect.poll(() => read(page.getByRole('main'))).toContain('Preferred by the field');
     await paste(page, 'METAR XMAR 051830Z 04009KT 9999 FEW030 14/04 Q1009');
     await expect.poll(async () => (await endsInOrder(page))[0]).toMatch(/^05/);
   });

@@ -37,13 +37,13 @@ test('what was read and the answer are said as they change', async ({ open }) =>
   const page = await open('tablet', { at: EVENING });
   await beginAt(page, 'XHAR');
   await setWind(page, '28012KT');
-  expect(await said(page)).toContain('From 280° true');
+  await expect.poll(() => said(page)).toContain('From 280° true');
   expect(await answer(page).getAttribute('aria-live')).toBe('polite');
   await expect.poll(() => read(answer(page))).toMatch(/^Best end\s*28/);
   await entry(page).press('ControlOrMeta+a');
   await page.keyboard.type('01012KT');
   await expect.poll(() => read(answer(page))).toMatch(/^Best end\s*01/);
-  expect(await said(page)).toContain('From 010° true');
+  await expect.poll(() => said(page)).toContain('From 010° true');
 });
 
 test('Tab goes from the entry over its keys to the answer, then to the keypad', async ({
