@@ -83,12 +83,12 @@ describe('a step that a tap ticks', () => {
     ]) {
       await touch(page, cardKey(page), { ...clumsy, wait });
       await wait(2000);
-      await expect.poll(() => cardText(page), { message: JSON.stringify(clumsy) }).toBe(PLAIN);
-      await expect.poll(() => page.getByText(/6 held back/).count()).toBe(0);
+      expect(await cardText(page), JSON.stringify(clumsy)).toBe(PLAIN);
+      expect(await page.getByText(/6 held back/).count()).toBe(0);
     }
     await touchWithPalm(page, cardKey(page), key(page, 'Close'), wait);
     await wait(2000);
-    await expect.poll(() => cardText(page)).toBe(PLAIN);
+    expect(await cardText(page)).toBe(PLAIN);
     await touch(page, cardKey(page), { wait });
     await expect.poll(() => cardText(page)).toBe(AFTER_PLAIN);
   });
@@ -102,7 +102,7 @@ describe('a step that a tap ticks', () => {
     await wait(80);
     await touch(page, cardKey(page), { ms: 85, wait });
     await wait(SEEN_MS);
-    await expect.poll(() => cardText(page)).toBe(AFTER_PLAIN);
+    expect(await cardText(page)).toBe(AFTER_PLAIN);
     await touch(page, cardKey(page), { slidePx: 120, ms: 200, wait });
     await wait(SETTLED_MS);
     await touch(page, cardKey(page), { slidePx: -120, ms: 200, wait });
@@ -140,7 +140,7 @@ describe('a critical step', () => {
     await expect.poll(() => onCardKey(page)).toContain('Hold: done. Swipe down: held back.');
     await touch(page, cardKey(page), { wait });
     await wait(2000);
-    await expect.poll(() => cardText(page)).toBe(FIRST);
+    expect(await cardText(page)).toBe(FIRST);
     await touch(page, cardKey(page), { ms: 710, wait });
     await expect.poll(() => cardText(page)).toBe(SECOND);
     await wait(SETTLED_MS);

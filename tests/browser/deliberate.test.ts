@@ -49,7 +49,7 @@ describe('a step that a tap ticks', () => {
     for (const clumsy of [{ slidePx: 14 }, { ms: 810 }, { ms: 70 }]) {
       await touch(page, doneKey(page), { ...clumsy, wait });
       await wait(SEEN_MS);
-      await expect.poll(() => due(page), { message: JSON.stringify(clumsy) }).toBe(PLAIN);
+      expect(await due(page), JSON.stringify(clumsy)).toBe(PLAIN);
       // The key says for a moment why it did not count.
       await wait(2000);
     }
@@ -69,8 +69,8 @@ describe('a step that a tap ticks', () => {
     await sheet.waitFor();
     await touch(page, places, { wait });
     await wait(SETTLED_MS);
-    await expect.poll(() => sheet.count()).toBe(0);
-    await expect.poll(() => due(page)).toBe(PLAIN);
+    expect(await sheet.count()).toBe(0);
+    expect(await due(page)).toBe(PLAIN);
     await touch(page, doneKey(page), { wait });
     await expect.poll(() => due(page)).toBe(AFTER_PLAIN);
   });
@@ -80,10 +80,10 @@ describe('a step that a tap ticks', () => {
     const wait = await toPlainStep(page);
     await touch(page, doneKey(page), { fingers: 2, wait });
     await wait(2000);
-    await expect.poll(() => due(page)).toBe(PLAIN);
+    expect(await due(page)).toBe(PLAIN);
     await touchWithPalm(page, doneKey(page), page.locator('strong'), wait);
     await wait(2000);
-    await expect.poll(() => due(page)).toBe(PLAIN);
+    expect(await due(page)).toBe(PLAIN);
     await touch(page, doneKey(page), { wait });
     await expect.poll(() => due(page)).toBe(AFTER_PLAIN);
   });
@@ -95,7 +95,7 @@ describe('a step that a tap ticks', () => {
     await wait(80);
     await touch(page, doneKey(page), { ms: 85, wait });
     await wait(SEEN_MS);
-    await expect.poll(() => due(page)).toBe(AFTER_PLAIN);
+    expect(await due(page)).toBe(AFTER_PLAIN);
   });
 
   test('is not held back by a brush over that key either', async ({ open }) => {
@@ -103,7 +103,7 @@ describe('a step that a tap ticks', () => {
     const wait = await toPlainStep(page);
     await touch(page, key(page, 'Hold back'), { slidePx: 14, wait });
     await wait(SEEN_MS);
-    await expect.poll(() => due(page)).toBe(PLAIN);
+    expect(await due(page)).toBe(PLAIN);
   });
 
   test('is not ticked by the touch that finds the screen just woken', async ({ open }) => {
@@ -112,7 +112,7 @@ describe('a step that a tap ticks', () => {
     await glanceAway(page);
     await touch(page, doneKey(page), { wait });
     await wait(2000);
-    await expect.poll(() => due(page)).toBe(PLAIN);
+    expect(await due(page)).toBe(PLAIN);
     await touch(page, doneKey(page), { wait });
     await expect.poll(() => due(page)).toBe(AFTER_PLAIN);
   });
@@ -139,11 +139,11 @@ describe('a critical step', () => {
     await wait(SETTLED_MS);
     await touch(page, doneKey(page), { wait });
     await wait(2000);
-    await expect.poll(() => due(page)).toBe(FIRST);
+    expect(await due(page)).toBe(FIRST);
     await doneKey(page).focus();
     await page.keyboard.press('Enter');
     await wait(SEEN_MS);
-    await expect.poll(() => due(page)).toBe(FIRST);
+    expect(await due(page)).toBe(FIRST);
     await touch(page, doneKey(page), { ms: 710, wait });
     await expect.poll(() => due(page)).toBe(SECOND);
     await wait(SETTLED_MS);
@@ -164,7 +164,7 @@ describe('a critical step', () => {
     const press = () => doneKey(page).evaluate((button: HTMLElement) => button.click());
     await press();
     await wait(SEEN_MS);
-    await expect.poll(() => due(page)).toBe(FIRST);
+    expect(await due(page)).toBe(FIRST);
     await press();
     await expect.poll(() => due(page)).toBe(SECOND);
   });
@@ -190,11 +190,11 @@ test('what comes up under a finger is not pressed by the same tap, nor by one ju
   // The ladder has come, and one of its keys is touched before anyone can have read it.
   await touch(page, key(page, 'Airborne'), { wait });
   await wait(2000);
-  await expect.poll(() => key(page, 'Airborne').isVisible()).toBe(true);
+  expect(await key(page, 'Airborne').isVisible()).toBe(true);
   // Where "Stopping" was, "Back" comes up: the tap that opened the list must not close it.
   await touch(page, key(page, 'Stopping'), { wait });
   await wait(SEEN_MS);
-  await expect.poll(() => page.getByText('Stopped on the runway').isVisible()).toBe(true);
+  expect(await page.getByText('Stopped on the runway').isVisible()).toBe(true);
 });
 
 test('a second tap on Airborne opens none of the places that come up under it', async ({

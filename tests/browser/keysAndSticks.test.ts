@@ -142,7 +142,7 @@ describe('a whole sortie without a touch', () => {
     // A single press of a button that wants two is none.
     await pressButton(page, 4);
     await clockOf(page)(500);
-    await expect.poll(() => key(page, 'Airborne').isVisible()).toBe(true);
+    expect(await key(page, 'Airborne').isVisible()).toBe(true);
     await pressTwice(page, 4);
     const after = await walkOn(page, done);
     await key(page, 'Landed').waitFor();
@@ -209,10 +209,10 @@ describe('keys and sticks', () => {
     // Pulled out before it was let go, and put back held down: neither is a press.
     await pullOut(page);
     await wait(1000);
-    await expect.poll(() => due(page)).toBe(PLAIN);
+    expect(await due(page)).toBe(PLAIN);
     await plugIn(page, { held: 0 });
     await wait(1000);
-    await expect.poll(() => due(page)).toBe(PLAIN);
+    expect(await due(page)).toBe(PLAIN);
     await moveButton(page, 0, 0);
     await wait(200);
     await pressButton(page, 0);
@@ -230,7 +230,7 @@ describe('by accident', () => {
     }
     await page.keyboard.up('PageDown');
     await wait(1000);
-    await expect.poll(() => due(page)).toBe(AFTER_PLAIN);
+    expect(await due(page)).toBe(AFTER_PLAIN);
   });
 
   test('two taps within 80 ms tick one step, and take one back', async ({ open }) => {
@@ -258,8 +258,8 @@ describe('by accident', () => {
     await wait(400);
     await page.keyboard.press('PageDown', { delay: 0 });
     await wait(100);
-    await expect.poll(() => due(page)).toBe(AFTER_PLAIN);
-    await expect.poll(() => page.getByText('Done: too soon, press again').isVisible()).toBe(true);
+    expect(await due(page)).toBe(AFTER_PLAIN);
+    expect(await page.getByText('Done: too soon, press again').isVisible()).toBe(true);
   });
 
   test('a critical step is not ticked by a press, nor by two in a row', async ({ open }) => {
@@ -273,7 +273,7 @@ describe('by accident', () => {
     await expect.poll(() => due(page)).toBe(FIRST);
     await press(page, 'PageDown', 650);
     await wait(500);
-    await expect.poll(() => due(page)).toBe(FIRST);
+    expect(await due(page)).toBe(FIRST);
     await press(page, 'PageDown', 720);
     await expect.poll(() => due(page)).toBe(SECOND);
   });
@@ -294,7 +294,7 @@ describe('by accident', () => {
     await wait(300);
     await send();
     await wait(200);
-    await expect.poll(() => due(page)).toBe(FIRST);
+    expect(await due(page)).toBe(FIRST);
     await wait(600);
     await send();
     await expect.poll(() => due(page)).toBe(SECOND);
@@ -339,7 +339,7 @@ describe('by accident', () => {
     await wait(200);
     await page.evaluate(() => dispatchEvent(new Event('blur')));
     await wait(2000);
-    await expect.poll(() => due(page)).toBe(FIRST);
+    expect(await due(page)).toBe(FIRST);
   });
 
   test('a stick that chatters, or trembles at rest, ticks nothing', async ({ open }) => {
@@ -354,7 +354,7 @@ describe('by accident', () => {
     }
     await moveButton(page, 0, 0);
     await wait(1000);
-    await expect.poll(() => due(page)).toBe(PLAIN);
+    expect(await due(page)).toBe(PLAIN);
   });
 
   test('a key that two things claim does neither', async ({ open }) => {
@@ -362,7 +362,7 @@ describe('by accident', () => {
     const wait = await toPlainStep(page, [...KEYS, ['key:PageDown', 'press', 'hold-back']]);
     await press(page, 'PageDown');
     await wait(1000);
-    await expect.poll(() => due(page)).toBe(PLAIN);
+    expect(await due(page)).toBe(PLAIN);
   });
 });
 
@@ -409,7 +409,7 @@ describe('the page of keys and sticks', () => {
       .poll(() => read(row(page, 'Done')))
       .toContain('Does nothing: it is also for Hold back');
     await page.getByRole('button', { name: 'Take away: Page down, for Hold back' }).click();
-    await expect.poll(() => read(row(page, 'Done'))).not.toContain('Does nothing');
+    expect(await read(row(page, 'Done'))).not.toContain('Does nothing');
     expect(await objections(page)).toEqual([]);
     await page.reload();
     await page.waitForLoadState('networkidle');
@@ -433,7 +433,7 @@ describe('the page of keys and sticks', () => {
     await expect.poll(() => read(sheet)).toContain('Buttons downButton 3');
     await pullOut(page);
     await clockOf(page)(100);
-    await expect.poll(() => sheet.getByText(/No controller is seen/).isVisible()).toBe(true);
+    expect(await sheet.getByText(/No controller is seen/).isVisible()).toBe(true);
     // Nothing was ticked meanwhile.
     await page.keyboard.press('Escape');
     await page.keyboard.press('Escape');

@@ -59,7 +59,7 @@ describe('where the device refuses storage', () => {
   test('because it is full, from the write that does not fit on', async ({ open }) => {
     const page = await open('phone', { at: EVENING });
     await toSteps(page);
-    await expect.poll(() => page.getByText(FORGETS).count()).toBe(0);
+    expect(await page.getByText(FORGETS).count()).toBe(0);
     await page.evaluate(() => {
       IDBObjectStore.prototype.put = () => {
         throw new DOMException('full', 'QuotaExceededError');
