@@ -60,6 +60,9 @@ const isOffStand = computed(() => {
 /** Where the way to the runway begins; null where only the pilot can know. */
 export const from = computed(() => placed.value ?? (isOffStand.value ? null : stand.value));
 
+/** The stand that is left, or the one that is gone back to after a landing. */
+export const standing = computed(() => (purpose.value === 'landing' ? stand.value : from.value));
+
 const rules = steady(() => ({
   closed: inputs.value.taxiClosed,
   neededWidthM: parts.value?.neededWidthM(documents.value.aircraft) ?? null,
@@ -172,7 +175,7 @@ export const callFacts = computed((): CallFacts | null => {
   return {
     callsign: inputs.value.callsign.trim() || null,
     field: field.value.name,
-    stand: nameOf(purpose.value === 'landing' ? stand.value : from.value),
+    stand: nameOf(standing.value),
     hold: entry?.name ?? null,
     end: using.value,
     via: legs.filter(({ on }) => on !== 'apron').map(({ name }) => name),

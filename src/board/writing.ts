@@ -1,6 +1,6 @@
 /** Writing one's own version of a procedure: the edit, its undo, and what is kept of it. */
 
-import { computed, type ReadonlySignal, signal } from '@preact/signals';
+import { computed, signal } from '@preact/signals';
 import {
   allStepsOf,
   beginEditing,
@@ -29,6 +29,7 @@ import { documentHash } from '../exchange/hash';
 import { newId } from '../record/record';
 import { forgetUnkept, readUnkept, writeUnkept } from '../record/unkept';
 import { all, chosenProcedure } from './allDocuments';
+import { atPause } from './atPause';
 import { record, sortie, steady } from './board';
 import { setInputs } from './choices';
 import {
@@ -80,32 +81,13 @@ export const canUndo = computed(() => (open()?.editing.made.length ?? 0) > 0);
 /** Whether there is one to make again. */
 export const canRedo = computed(() => (open()?.editing.undone.length ?? 0) > 0);
 
-const rested = signal<Procedure | null>(null);
+let isTyping = false;
 
 /**
  * The procedure as it stood when typing last paused: what stands around the text that is typed in
  * follows by words, not by letters.
  */
-export const atRest: ReadonlySignal<Procedure | null> = rested;
-
-/** No letter has come for so long, ms. */
-const PAUSE_MS = 200;
-
-let isTyping = false;
-let pause: ReturnType<typeof setTimeout> | undefined;
-
-/** What was written waits to be stored. */
-let waiting: ReturnType<typeof setTimeout> | undefined;
-
-written.subscribe((document) => {
-  const rest = () => {
-    rested.value = document;
-    if (waiting !== undefined) void storeUnkept();
-  };
-  clearTimeout(pause);
-  if (isTyping) pause = setTimeout(rest, PAUSE_MS);
-  else rest();
-});
+export const atRest = atPause(written, () => isTyping);
 
 /** What keeps it from being kept; the same list for as long as the same is wrong, so that nothing is drawn for it. */
 export const faults = steady(() => (atRest.value === null ? [] : editFaults(atRest.value)));
@@ -258,12 +240,18 @@ function set(change: (editing: Editing) => Editing): void {
 const STORE_AFTER_MS = 300;
 const STORE_TYPED_AFTER_MS = 1000;
 
+let waiting: ReturnType<typeof setTimeout> | undefined;
+
 function keepUnkept(): void {
   waiting ??= setTimeout(
     () => void storeUnkept(),
     isTyping ? STORE_TYPED_AFTER_MS : STORE_AFTER_MS,
   );
 }
+
+atRest.subscribe(() => {
+  if (waiting !== undefined) void storeUnkept();
+});
 
 /** A page that is left may not come back: what waits to be stored is stored at once. */
 addEventListener('pagehide', () => {

@@ -4,16 +4,14 @@ import type { JSX } from 'preact';
 import { documents, inputs, settled } from '../../board/board';
 import { fieldText, paintedLang } from '../../board/language';
 import {
-  back,
   closeStretch,
   enterAt,
   fault,
-  from,
   out,
   placeAt,
   placed,
   route,
-  stand,
+  standing,
   stands,
   takeVia,
   taxiParts,
@@ -83,14 +81,12 @@ function HotSpots() {
 
 function From() {
   if (stands.value.length === 0) return <Points title={words.noStands} />;
-  // The one that is left, or that is gone back to.
-  const standing = back.value === null ? from.value : stand.value;
   return (
     <section class={styles.part}>
       <h3>{words.fromTitle}</h3>
       <div class={styles.choices}>
         {stands.value.map((node) => (
-          <Key key={node.id} pressed={standing === node.id} onPress={() => placeAt(node.id)}>
+          <Key key={node.id} pressed={standing.value === node.id} onPress={() => placeAt(node.id)}>
             {markedText(paintedLang(), node.name ?? node.id)}
           </Key>
         ))}

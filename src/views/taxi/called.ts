@@ -7,10 +7,14 @@ interface Plan {
   readonly edges: readonly TaxiEdge[];
 }
 
+const edgesAt = ({ id }: TaxiNode, edges: readonly TaxiEdge[]) =>
+  edges.filter(({ from, to }) => from === id || to === id);
+
+const namesOf = (edges: readonly TaxiEdge[]) => [...new Set(edges.map(({ name }) => name))];
+
 /** The names of what meets at a point, each once, in the order of the plan. */
-export const meetingAt = ({ id }: TaxiNode, edges: readonly TaxiEdge[]): readonly string[] => [
-  ...new Set(edges.filter(({ from, to }) => from === id || to === id).map(({ name }) => name)),
-];
+export const meetingAt = (node: TaxiNode, edges: readonly TaxiEdge[]): readonly string[] =>
+  namesOf(edgesAt(node, edges));
 
 /** What joins the names of what meets at a point. */
 const MEETS = '/';
@@ -23,19 +27,16 @@ export function pointCalled(node: TaxiNode, plan: Plan, along = ''): string {
   const { id, name, kind, ends = [] } = node;
   if (name !== undefined) return name;
   if (kind === 'runway' && ends.length > 0) return ends.join(MEETS);
-  const here = plan.edges.filter(({ from, to }) => from === id || to === id);
-  const painted = meetingAt(
-    node,
-    here.filter((edge) => edge.on !== 'apron' && edge.name !== along),
-  );
+  const others = edgesAt(node, plan.edges).filter((edge) => edge.name !== along);
+  const painted = namesOf(others.filter(({ on }) => on !== 'apron'));
   if (painted.length > 0) return painted.join(MEETS);
-  return standBeside(node, plan) ?? here.find((edge) => edge.name !== along)?.name ?? id;
+  return standBeside(node, plan) ?? others[0]?.name ?? id;
 }
 
 /** The name of the stand that a point of the apron leads to; undefined where it leads to none. */
-export function standBeside({ id }: TaxiNode, { nodes, edges }: Plan): string | undefined {
-  const next = edges.flatMap(({ from, to }) => (from === id ? [to] : to === id ? [from] : []));
-  return nodes.find((one) => one.kind === 'stand' && next.includes(one.id))?.name;
+function standBeside(node: TaxiNode, { nodes, edges }: Plan): string | undefined {
+  const next = edgesAt(node, edges).flatMap(({ from, to }) => [from, to]);
+  return nodes.find((one) => one !== node && one.kind === 'stand' && next.includes(one.id))?.name;
 }
 
 /** A point by itself: one that is known by a stand is beside it, and not the stand. */

@@ -2,6 +2,7 @@
 
 import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
 import { answered, old } from '../../board/answered';
+import { atPause } from '../../board/atPause';
 import { draft, typedRead } from '../../board/board';
 import { shownReport } from '../../board/day';
 import type { ReadSpan, WindAnswer } from '../../core';
@@ -12,23 +13,8 @@ interface Pictured {
   readonly old: boolean;
 }
 
-/** No letter has come for so long: the wind is typed, ms. */
-const PAUSE_MS = 200;
-
-/** What was typed when typing last paused. */
-const rested = signal(draft.peek());
-
-let pause: ReturnType<typeof setTimeout> | undefined;
-
-effect(() => {
-  const typed = draft.value;
-  const rest = () => {
-    rested.value = typed;
-  };
-  clearTimeout(pause);
-  if (typed === '') rest();
-  else pause = setTimeout(rest, PAUSE_MS);
-});
+/** What was typed when typing last paused; a wind that is set, or dropped, is typed no more. */
+const rested = atPause(draft, () => draft.peek() !== '');
 
 const isTyping = computed(() => draft.value !== rested.value);
 
