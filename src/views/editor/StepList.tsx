@@ -2,7 +2,7 @@
 
 import { computed } from '@preact/signals';
 import type { JSX } from 'preact';
-import { useEffect, useMemo, useRef } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useRef } from 'preact/hooks';
 import { atRest, edit, faults, settle, written } from '../../board/writing';
 import {
   type AbnormalList,
@@ -37,7 +37,8 @@ export function StepList(): JSX.Element {
   const root = useRef<HTMLDivElement>(null);
   const procedure = atRest.value;
   const back = returnTo.value;
-  useEffect(() => {
+  // With the list itself: a key pressed at once must find the row that has moved.
+  useLayoutEffect(() => {
     if (back === null) return;
     returnTo.value = null;
     const named = back.to === 'list' ? 'data-list' : 'data-step';
@@ -63,10 +64,10 @@ export function StepList(): JSX.Element {
   );
 }
 
-/** What the procedure is called. */
-/** Its name, which no letter of a step changes. */
+/** Which no letter of a step changes. */
 const ownName = computed(() => written.value?.name ?? '');
 
+/** What the procedure is called. */
 function Name() {
   return (
     <label class={styles.name}>
