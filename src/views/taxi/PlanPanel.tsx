@@ -22,7 +22,7 @@ import { whole } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { markedText } from '../../parts/marked';
 import { type Picked, Plan } from '../../parts/plan/Plan';
-import { endsCalled, meetingAt, pointAlone } from './called';
+import { endsCalled, meetingAt, pointCalled } from './called';
 import { faultWords, tellRoute } from './route.en';
 import styles from './Taxi.module.css';
 import { words } from './words.en';
@@ -176,7 +176,7 @@ function CloseKey({ edge, onDone }: { edge: TaxiEdge; onDone: () => void }) {
 }
 
 const edgeWords = (edge: TaxiEdge, { taxi }: Field) =>
-  words.stretchName(edge.name, ...endsCalled(edge, taxi));
+  words.stretchName(edge.name, ...endsCalled(edge, taxi, words.points));
 
 /** A point by its name, or by what meets there. */
 function nodeWords(node: TaxiNode, { taxi }: Field): ComponentChildren {
@@ -184,5 +184,5 @@ function nodeWords(node: TaxiNode, { taxi }: Field): ComponentChildren {
   const names = meetingAt(node, taxi.edges);
   return names.length > 1
     ? words.junction(names.join(', '))
-    : words.called(pointAlone(node, taxi, words.beside));
+    : pointCalled(node, taxi, words.points);
 }

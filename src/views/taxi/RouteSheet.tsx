@@ -25,7 +25,7 @@ import { whole } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { markedText } from '../../parts/marked';
 import { Sheet } from '../../parts/sheet/Sheet';
-import { endsCalled, pointAlone } from './called';
+import { endsCalled, pointCalled } from './called';
 import { faultWords, tellRoute } from './route.en';
 import styles from './Sheets.module.css';
 import { Device } from './Watch';
@@ -110,7 +110,7 @@ function Points({ title }: { title: string }) {
       <div class={styles.choices}>
         {points.map((node) => (
           <Key key={node.id} pressed={placed.value === node.id} onPress={() => placeAt(node.id)}>
-            {words.called(pointAlone(node, plan, words.beside))}
+            {pointCalled(node, plan, words.points)}
           </Key>
         ))}
       </div>
@@ -244,7 +244,7 @@ function Closed() {
           const isClosed = closed.has(id);
           return (
             <Key key={id} pressed={isClosed} onPress={() => closeStretch(id, !isClosed)}>
-              {words.stretchName(edge.name, ...endsCalled(edge, plan))}
+              {words.stretchName(edge.name, ...endsCalled(edge, plan, words.points))}
             </Key>
           );
         })}

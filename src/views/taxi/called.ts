@@ -19,38 +19,59 @@ export const meetingAt = (node: TaxiNode, edges: readonly TaxiEdge[]): readonly 
 /** What joins the names of what meets at a point. */
 const MEETS = '/';
 
-/**
- * A point by its own name; else by the runway ends that begin there, by what else than `along` meets
- * there, or by the stand beside it. Its name in the document is the last resort: it stands on no chart.
- */
-export function pointCalled(node: TaxiNode, plan: Plan, along = ''): string {
-  const { id, name, kind, ends = [] } = node;
-  if (name !== undefined) return name;
-  if (kind === 'runway' && ends.length > 0) return ends.join(MEETS);
-  const others = edgesAt(node, plan.edges).filter((edge) => edge.name !== along);
-  const painted = namesOf(others.filter(({ on }) => on !== 'apron'));
-  if (painted.length > 0) return painted.join(MEETS);
-  return standBeside(node, plan) ?? others[0]?.name ?? id;
-}
+/** The runway ends that begin at a point; undefined where none does. */
+const endsAt = ({ kind, ends = [] }: TaxiNode): string | undefined =>
+  kind === 'runway' && ends.length > 0 ? ends.join(MEETS) : undefined;
 
-/** The name of the stand that a point of the apron leads to; undefined where it leads to none. */
-function standBeside(node: TaxiNode, { nodes, edges }: Plan): string | undefined {
+/** The name of the stand that a stretch leads to from here, of another point, or else of the nearest. */
+function nameNear(node: TaxiNode, { nodes, edges }: Plan): string | undefined {
   const next = edgesAt(node, edges).flatMap(({ from, to }) => [from, to]);
-  return nodes.find((one) => one !== node && one.kind === 'stand' && next.includes(one.id))?.name;
+  const rank = ({ id, kind }: TaxiNode) => (!next.includes(id) ? 2 : kind === 'stand' ? 0 : 1);
+  const farM = ({ xM, yM }: TaxiNode) => Math.hypot(xM - node.xM, yM - node.yM);
+  const named = nodes.filter(({ name }) => name !== undefined);
+  return named.sort((a, b) => rank(a) - rank(b) || farM(a) - farM(b))[0]?.name;
 }
 
-/** A point by itself: one that is known by a stand is beside it, and not the stand. */
-export function pointAlone(node: TaxiNode, plan: Plan, beside: (stand: string) => string): string {
-  const called = pointCalled(node, plan);
-  const isBeside = node.name === undefined && called === standBeside(node, plan);
-  return isBeside ? beside(called) : called;
+/** Words for points that nothing is painted at. */
+export interface PointWords {
+  /** What meets there, such as "C" or "apron", and the name of what is near. */
+  readonly by: (what: string, near: string | undefined) => string;
+  readonly runway: (ends: string) => string;
+  /** A point of one taxiway, where nothing else meets. */
+  readonly bend: string;
+}
+
+/**
+ * A point by its own name; else by the runway ends that begin there, by the taxiways that meet there,
+ * or by the one it is on and what is near. Its name in the document stands on no chart.
+ */
+export function pointCalled(node: TaxiNode, plan: Plan, words: PointWords): string {
+  if (node.name !== undefined) return node.name;
+  const ends = endsAt(node);
+  if (ends !== undefined) return words.runway(ends);
+  const here = edgesAt(node, plan.edges);
+  const painted = namesOf(here.filter(({ on }) => on !== 'apron'));
+  if (painted.length > 1) return painted.join(MEETS);
+  return words.by(painted[0] ?? here[0]?.name ?? node.id, nameNear(node, plan));
 }
 
 /** A stretch by the points at its ends: those of its own taxiway are told apart by what else meets there. */
-export function endsCalled({ name, from, to }: TaxiEdge, plan: Plan): readonly [string, string] {
-  const called = (id: string) => {
+export function endsCalled(
+  { name, from, to, on }: TaxiEdge,
+  plan: Plan,
+  words: PointWords,
+): readonly [string, string] {
+  const called = (id: string): string => {
     const node = plan.nodes.find((one) => one.id === id);
-    return node === undefined ? id : pointCalled(node, plan, name);
+    if (node === undefined) return id;
+    const own = node.name ?? endsAt(node);
+    if (own !== undefined) return own;
+    const others = edgesAt(node, plan.edges).filter((edge) => edge.name !== name);
+    const painted = namesOf(others.filter((edge) => edge.on !== 'apron'));
+    if (painted.length > 0) return painted.join(MEETS);
+    // On the apron all is called the same: the stands are what can be told apart.
+    const apart = on === 'apron' ? nameNear(node, plan) : others[0]?.name;
+    return apart ?? words.bend;
   };
   return [called(from), called(to)];
 }

@@ -76,8 +76,11 @@ export const words: Translated<typeof english> = {
   stretchName: (name, from, to) =>
     from === to ? named(`${name}, ${from}`) : named(`${name}, ${from} bis ${to}`),
   junction: (names) => `Wo ${named(names)} zusammentreffen`,
-  called: (name) => named(name),
-  beside: (stand) => `Bei ${stand}`,
+  points: {
+    by: (what, near) => named(near === undefined ? what : `${what} bei ${near}`),
+    runway: (ends) => `Piste ${ends}`,
+    bend: 'Knick',
+  },
 
   close: 'Schließen',
   sheet: 'Route',

@@ -71,8 +71,12 @@ export const words = {
   stretchName: (name: string, from: string, to: string) =>
     from === to ? `${name}, ${from}` : `${name}, ${from} to ${to}`,
   junction: (names: string) => `Where ${names} meet`,
-  called: (name: string) => name,
-  beside: (stand: string) => `By ${stand}`,
+  points: {
+    by: (what: string, near: string | undefined) =>
+      near === undefined ? what : `${what} by ${near}`,
+    runway: (ends: string) => `Runway ${ends}`,
+    bend: 'bend',
+  },
 
   close: 'Close',
   sheet: 'Route',

@@ -14,35 +14,36 @@ const twice = (all: readonly string[]) => all.filter((one, at) => all.indexOf(on
 
 describe.each(FIELDS.map((field) => [field.code, field.taxi] as const))('at %s', (_, taxi) => {
   const stretches = taxi.edges.map((edge) =>
-    words.stretchName(edge.name, ...endsCalled(edge, taxi)),
+    words.stretchName(edge.name, ...endsCalled(edge, taxi, words.points)),
   );
 
   test('no two stretches are called the same', () => {
     expect(twice(stretches)).toEqual([]);
   });
 
-  test('nothing is called by its name in the document, but a bend where nothing meets', () => {
-    const bends = taxi.nodes.filter(({ id, name, kind }) => {
-      const here = taxi.edges.filter(({ from, to }) => from === id || to === id);
-      return (
-        name === undefined && kind === 'junction' && new Set(here.map((e) => e.name)).size === 1
-      );
-    });
-    const unseen = taxi.nodes.filter((node) => node.name === undefined && !bends.includes(node));
-    for (const { id } of unseen)
-      for (const called of stretches) expect(called.split(/, | to |\//)).not.toContain(id);
+  test('no two points are called the same', () => {
+    const points = taxi.nodes.map((node) => pointCalled(node, taxi, words.points));
+    expect(twice(points)).toEqual([]);
+  });
+
+  test('nothing is called by its name in the document', () => {
+    const points = taxi.nodes.map((node) => pointCalled(node, taxi, words.points));
+    const unseen = taxi.nodes.filter(({ name }) => name === undefined).map(({ id }) => id);
+    for (const called of [...stretches, ...points])
+      for (const id of unseen) expect(called.split(/, | to | by |\//)).not.toContain(id);
   });
 });
 
-test('a point is called by what is painted, the ends that begin there, what meets there, or its stand', () => {
+test('a point is called by what is painted, the ends that begin there, what meets there, or what is near', () => {
   const field = FIELDS.find(({ code }) => code === 'XHAR');
   if (field === undefined) throw new Error('no XHAR');
   const called = (id: string) => {
     const node = field.taxi.nodes.find((one) => one.id === id);
-    return node && pointCalled(node, field.taxi);
+    return node && pointCalled(node, field.taxi, words.points);
   };
   expect(called('B1')).toBe('B1');
-  expect(called('r10')).toBe('10');
-  expect(called('p1')).toBe('C');
-  expect(called('p2')).toBe('Stand 2');
+  expect(called('r10')).toBe('Runway 10');
+  expect(called('k')).toBe('K/F');
+  expect(called('p1')).toBe('C by Stand 1');
+  expect(called('p2')).toBe('apron by Stand 2');
 });
