@@ -1,6 +1,7 @@
 /** Whether what a page shows can be read and touched on the screen it is on. */
 
 import type { Page } from 'playwright-core';
+import { drawn } from './frames';
 
 /** A control of a page, by its name, with how large a finger finds it, CSS px. */
 export interface Control {
@@ -40,8 +41,8 @@ export async function enlargeText(page: Page, times: number): Promise<void> {
   await session.send('Page.setFontSizes', { fontSizes });
 }
 
-/** A frame or two of the real clock, in which what stands on a changed screen is laid out anew. */
-const LAID_OUT_MS = 60;
+/** So many times what stands on a changed screen is laid out anew: for its size, for what that changes, and for letters that are measured. */
+const LAID_OUT_FRAMES = 3;
 
 /** Turns the screen into one of another size, CSS px. */
 export async function resize(
@@ -49,7 +50,7 @@ export async function resize(
   size: { readonly width: number; readonly height: number },
 ): Promise<void> {
   await page.setViewportSize(size);
-  await page.waitForTimeout(LAID_OUT_MS);
+  await drawn(page, LAID_OUT_FRAMES);
 }
 
 /**

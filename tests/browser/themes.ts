@@ -1,15 +1,13 @@
 /** The three looks of the app, worn in turn by the page as it stands. */
 
 import type { Page } from 'playwright-core';
+import { drawn } from './frames';
 
 /** Every theme, by the name that the page carries. */
 export const THEMES = ['day', 'dusk', 'night'] as const;
 
 /** The name of a theme. */
 export type Theme = (typeof THEMES)[number];
-
-/** Two frames, in which what is drawn to measure is drawn anew. */
-const DRAWN_MS = 32;
 
 /** Dresses the page in a theme, as the pilot's choice of it does; what stands there stays. */
 export async function wear(page: Page, theme: Theme): Promise<void> {
@@ -19,5 +17,6 @@ export async function wear(page: Page, theme: Theme): Promise<void> {
     dataset.theme = name;
     return worn !== name;
   }, theme);
-  if (isOther) await page.waitForTimeout(DRAWN_MS);
+  // What is drawn to measure is drawn anew.
+  if (isOther) await drawn(page, 2);
 }
