@@ -3,28 +3,14 @@
 import { readFileSync } from 'node:fs';
 import { extname, join } from 'node:path';
 import { gzipSync } from 'node:zlib';
-import type { Chunks } from '../../tools/chunks';
 import { DIST } from '../browser/server';
 import { arrivedBeforeFirstAnswer } from './firstAnswer';
-import type { Row, Rows } from './row';
+import { firstLineOf, type Row, type Rows } from './row';
 
 const KB = 1024;
 
 /** Files that are compressed already and are sent as they are. */
 const COMPRESSED = new Set(['.woff2', '.png']);
-
-/** Packages and parts that must not be in what the first answer waits for. */
-const LATER = [
-  /^node_modules\/valibot\//,
-  /^node_modules\/suncalc\//,
-  /^node_modules\/workbox-/,
-  /\.schema\.ts$/,
-  // The stages after wind, all of a report but its wind, and what they stand on.
-  /^src\/core\/(procedure\/(?!phases)|brief\/(?!facts|wind)|airfield\/plan)/,
-  /^src\/core\/earth\/(?!geodesic)/,
-  /^src\/core\/(weather\/(whole\/|readReport)|runway\/ring)/,
-  /^src\/views\/(?!wind\/)/,
-];
 
 /** What a file weighs on the way, bytes: gzip as most hosts do it, where that helps. */
 function weight(file: string): number {
@@ -51,40 +37,20 @@ const largest = (files: readonly string[]): string =>
     .map(({ file, kb }) => `${file.replace(/^assets\//, '')} ${kb.toFixed(1)}`)
     .join(', ');
 
-/** Modules in the first files that were to come later. */
-function tooEarly(first: readonly string[]): string[] {
-  const held = JSON.parse(readFileSync(join(DIST, '../.cache/chunks.json'), 'utf8')) as Chunks;
-  return first
-    .flatMap((file) => Object.keys(held[file] ?? {}))
-    .filter((module) => LATER.some((pattern) => pattern.test(module)));
-}
-
-async function firstRows(): Promise<Row[]> {
-  const bytes = {
+async function firstRow(): Promise<Row> {
+  const row = {
     what: 'HTML, CSS and JS before Wind has answered its first wind',
     unit: 'KB',
     budget: { atMost: 80 },
-  };
-  const contents = {
-    what: 'modules among them that were to come later',
-    unit: '',
-    budget: { atMost: 0 },
   };
   try {
     const first = (await arrivedBeforeFirstAnswer()).filter((file) =>
       ['.html', '.css', '.js'].includes(extname(file)),
     );
-    const early = tooEarly(first);
-    return [
-      { ...bytes, measured: together(first), note: largest(first) },
-      { ...contents, measured: early.length, note: early.join(', ') },
-    ];
+    const note = `${first.length} files; ${largest(first)}`;
+    return { ...row, measured: together(first), note };
   } catch (error) {
-    const note = error instanceof Error ? (error.message.split('\n')[0] ?? '') : String(error);
-    return [
-      { ...bytes, measured: null, note },
-      { ...contents, measured: null, note },
-    ];
+    return { ...row, measured: null, note: firstLineOf(error) };
   }
 }
 
@@ -93,7 +59,7 @@ export const rows: Rows = async () => {
   const stored = storedFiles();
   const fonts = stored.filter((file) => file.endsWith('.woff2'));
   return [
-    ...(await firstRows()),
+    await firstRow(),
     { what: 'fonts', measured: together(fonts), unit: 'KB', budget: { atMost: 45 } },
     {
       what: 'all that is stored for offline use',

@@ -8,6 +8,7 @@ import { readFile } from 'node:fs/promises';
 import { createServer, type Server } from 'node:http';
 import { extname, join, normalize, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { gzipSync } from 'node:zlib';
 
 /** Where the app is built to; another build can be named in the environment. */
 export const DIST =
@@ -27,6 +28,9 @@ const TYPES: Readonly<Record<string, string>> = {
   '.webmanifest': 'application/manifest+json',
   '.woff2': 'font/woff2',
 };
+
+/** Files that hosts send as they are; all others go out as gzip, as from most hosts. */
+const COMPRESSED = new Set(['.png', '.woff2']);
 
 /** A host that serves one folder. */
 export class Host {
@@ -58,7 +62,9 @@ export class Host {
         return;
       }
       const type = TYPES[extname(pathname) || '.html'] ?? 'application/octet-stream';
-      response.writeHead(200, { 'content-type': type, 'cache-control': 'no-cache' }).end(body);
+      const headers = { 'content-type': type, 'cache-control': 'no-cache' };
+      if (COMPRESSED.has(extname(pathname))) response.writeHead(200, headers).end(body);
+      else response.writeHead(200, { ...headers, 'content-encoding': 'gzip' }).end(gzipSync(body));
     });
     await new Promise<void>((resolve, reject) => {
       server.once('error', reject).listen(this.#port, 'localhost', resolve);
