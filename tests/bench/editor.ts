@@ -4,7 +4,7 @@ import type { Page } from 'playwright-core';
 import { beginSortie, typeWind } from '../browser/pilot';
 import { openStep, openWriting, responseEntry } from '../browser/writing';
 import { FIRST_WIND } from './firstAnswer';
-import { keyRows } from './keys';
+import { keyRow } from './keys';
 import type { Rows } from './row';
 
 /** What a step may be made to say. */
@@ -20,5 +20,5 @@ async function beginWriting(page: Page): Promise<void> {
   await responseEntry(page).click();
 }
 
-/** The rows of the table that are the editor's. */
-export const rows: Rows = () => keyRows('a step being written', beginWriting, TYPED);
+/** The row of the table that is the editor's. */
+export const rows: Rows = async () => [await keyRow('a step being written', beginWriting, TYPED)];

@@ -4,7 +4,7 @@ import type { Page } from 'playwright-core';
 import { plugIn, STICK, syntheticPads } from '../browser/hands';
 import { doneKey, toSteps } from '../browser/pilot';
 import { withFreshApp } from './firstAnswer';
-import { quantile, type Row, type Rows } from './row';
+import { firstLineOf, quantile, type Row, type Rows } from './row';
 
 const SLOWED = 4;
 
@@ -109,8 +109,7 @@ async function row(what: string, press: PressOnce, budgetMs: number): Promise<Ro
       note: `${took.length} presses, median ${median} ms`,
     };
   } catch (error) {
-    const note = error instanceof Error ? (error.message.split('\n')[0] ?? '') : String(error);
-    return { ...about, measured: null, note };
+    return { ...about, measured: null, note: firstLineOf(error) };
   }
 }
 

@@ -5,7 +5,7 @@ import { type Entry, foldSortie } from '../../src/core';
 import { logOf } from '../../src/core/sortie/log';
 import { beginSortie, setWind } from '../browser/pilot';
 import { withFreshApp } from './firstAnswer';
-import { quantile, type Row, type Rows } from './row';
+import { firstLineOf, quantile, type Row, type Rows } from './row';
 
 const ENTRIES = 10_000;
 const SORTIES = 5000;
@@ -185,7 +185,7 @@ async function opening(): Promise<readonly Row[]> {
       ];
     });
   } catch (error) {
-    const note = error instanceof Error ? (error.message.split('\n')[0] ?? '') : String(error);
+    const note = firstLineOf(error);
     return Object.values(about).map((row) => ({ ...row, measured: null, note }));
   }
 }

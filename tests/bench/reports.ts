@@ -172,7 +172,7 @@ function speedRow(what: string, read: (text: string) => unknown): Row {
     what: `${what}, against metar-taf-parser in the same run`,
     measured,
     unit: 'times as many a second',
-    budget: { atLeast: 20 },
+    budget: { atLeast: 10 },
     note: `${Math.round(ours)} against ${Math.round(theirs)} reports a second`,
   };
 }

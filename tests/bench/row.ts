@@ -54,3 +54,8 @@ export function ratio(ours: () => unknown, theirs: () => unknown, rounds = 5): n
   const ratios = Array.from({ length: rounds }, () => timesASecond(ours) / timesASecond(theirs));
   return quantile(ratios, 0.5);
 }
+
+/** Why something could not be measured. */
+export function firstLineOf(error: unknown): string {
+  return error instanceof Error ? (error.message.split('\n')[0] ?? '') : String(error);
+}

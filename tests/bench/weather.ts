@@ -9,8 +9,8 @@ import { aircraftSchema } from '../../src/core/aircraft/aircraft.schema';
 import { fieldSchema } from '../../src/core/airfield/field.schema';
 import { beginSortie, typeAnything, typeWind } from '../browser/pilot';
 import { FIRST_WIND, withFreshApp } from './firstAnswer';
-import { keyRows } from './keys';
-import { quantile, type Row, type Rows } from './row';
+import { keyRow } from './keys';
+import { firstLineOf, quantile, type Row, type Rows } from './row';
 
 const AT = new Date('1987-04-05T18:50:00Z');
 
@@ -96,7 +96,7 @@ async function pasteRow(): Promise<Row> {
       note: longest.map(([kind, ms]) => `${kind} ${ms}`).join(', '),
     };
   } catch (error) {
-    return { ...row, measured: null, note: String(error).split('\n')[0] ?? '' };
+    return { ...row, measured: null, note: firstLineOf(error) };
   }
 }
 
@@ -116,5 +116,5 @@ async function beginWithAll(page: Page): Promise<void> {
 export const rows: Rows = async () => [
   await stageRow(),
   await pasteRow(),
-  ...(await keyRows('Wind with a report in use', beginWithAll)),
+  await keyRow('Wind with a report in use', beginWithAll),
 ];
