@@ -27,14 +27,14 @@ export {
   trueDeg,
   wrapDeg,
 } from './angle';
-export { type Brief, brief } from './brief/brief';
-export { type EndFigures, endFigures } from './brief/endFigures';
-export { factStage, purposeOf, type SettledFacts } from './brief/facts';
-export { type NumbersBrief, numbersStage } from './brief/numbers';
-export type { BriefInputs, Documents, Tables, WindText } from './brief/questions';
-export { type FactSources, fittedOptions, stepFacts } from './brief/stepFacts';
-export { notThereIn, rowsOf, type StepsBrief, stepsStage } from './brief/steps';
-export { type TaxiBrief, taxiStage } from './brief/taxi';
+export { type Brief, brief } from './day/brief';
+export { type EndFigures, endFigures } from './day/endFigures';
+export { factStage, purposeOf, type SettledFacts } from './day/facts';
+export { type NumbersBrief, numbersStage } from './day/numbers';
+export type { BriefInputs, Documents, Tables, WindText } from './day/questions';
+export { type FactSources, fittedOptions, stepFacts } from './day/stepFacts';
+export { notThereIn, rowsOf, type StepsBrief, stepsStage } from './day/steps';
+export { type TaxiBrief, taxiStage } from './day/taxi';
 export {
   answerWind,
   type NoRanking,
@@ -43,7 +43,7 @@ export {
   type WindAnswer,
   type WindBrief,
   windStage,
-} from './brief/wind';
+} from './day/wind';
 export { type FieldModel, type FieldModelName, fieldModelFor } from './earth/fieldModel';
 export type { Place } from './earth/place';
 export { variationDeg } from './earth/variation';
@@ -170,13 +170,13 @@ export type { FieldFault } from './airfield/faults';
 export type { HotSpot, Radio } from './airfield/field';
 export type { RouteGap } from './airfield/routeGaps';
 export type { RunwayLine } from './airfield/runwayLine';
-export type { ClimbRung, Ladder, Rung } from './brief/ladder';
-export { takeoffUnderWay } from './brief/ladderTimes';
-export type { LookUp } from './brief/lookUp';
-export type { OutlookBrief } from './brief/outlook';
-export { sunFigure } from './brief/sunFigure';
-export type { LandingLimit, TodayBrief } from './brief/today';
-export type { WeatherBrief } from './brief/weather';
+export type { ClimbRung, Ladder, Rung } from './day/ladder';
+export { takeoffUnderWay } from './day/ladderTimes';
+export type { LookUp } from './day/lookUp';
+export type { OutlookBrief } from './day/outlook';
+export { sunFigure } from './day/sunFigure';
+export type { LandingLimit, TodayBrief } from './day/today';
+export type { WeatherBrief } from './day/weather';
 export type { LowSun } from './earth/lowSun';
 export type { Spell, SunDay } from './earth/sun';
 export type { Fault } from './fault';

@@ -5,10 +5,10 @@ export const loadReportReader = () =>
   import('./weather/readReport').then(({ readReport }) => readReport);
 
 /** Loads what a whole report, the sun and the winds so far mean for the day. */
-export const loadDay = () => import('./brief/day');
+export const loadDay = () => import('./day/wholeReports');
 
 /** Loads what works out today's numbers from mass, air, wind and slope. */
-export const loadPerformance = () => import('./brief/performance');
+export const loadPerformance = () => import('./day/performance');
 
 /** Loads what finds the way on the ground, its pace and its calls. */
 export const loadTaxi = () => import('./taxi/taxi');

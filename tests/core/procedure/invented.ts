@@ -1,6 +1,6 @@
 /** A small invented procedure, facts to walk it under, and a pilot who walks it. */
 
-import { rowsOf } from '../../../src/core/brief/steps';
+import { rowsOf } from '../../../src/core/day/steps';
 import { type FlownAgain, passesAgain } from '../../../src/core/procedure/again';
 import type { Facts } from '../../../src/core/procedure/facts';
 import { passedBefore } from '../../../src/core/procedure/passed';

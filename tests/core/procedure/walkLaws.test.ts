@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { rowsOf } from '../../../src/core/brief/steps';
+import { rowsOf } from '../../../src/core/day/steps';
 import type { FlownAgain } from '../../../src/core/procedure/again';
 import type { Facts } from '../../../src/core/procedure/facts';
 import { passedBefore } from '../../../src/core/procedure/passed';

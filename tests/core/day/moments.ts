@@ -1,7 +1,7 @@
 /** Moments to be briefed on: the demo's fields and aircraft, any wind, any choices. */
 
 import fc from 'fast-check';
-import type { BriefInputs, Documents, Tables } from '../../../src/core/brief/questions';
+import type { BriefInputs, Documents, Tables } from '../../../src/core/day/questions';
 import { sunFacts } from '../../../src/core/earth/sun';
 import { variationTableFor } from '../../../src/core/earth/variationTable';
 import { FRESH_INPUTS, type Inputs } from '../../../src/core/sortie/entry';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { brief } from '../../../src/core/brief/brief';
+import { brief } from '../../../src/core/day/brief';
 import { variationTableFor } from '../../../src/core/earth/variationTable';
 import type { Inputs } from '../../../src/core/sortie/entry';
 import { FRESH_INPUTS } from '../../../src/core/sortie/entry';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { brief } from '../../../src/core/brief/brief';
+import { brief } from '../../../src/core/day/brief';
 import { variationTableFor } from '../../../src/core/earth/variationTable';
 import type { RankedEnd } from '../../../src/core/runway/question';
 import { demoFields } from '../documents/demo';

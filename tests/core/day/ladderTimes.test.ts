@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import type { Ladder } from '../../../src/core/brief/ladder';
-import { takeoffUnderWay } from '../../../src/core/brief/ladderTimes';
+import type { Ladder } from '../../../src/core/day/ladder';
+import { takeoffUnderWay } from '../../../src/core/day/ladderTimes';
 import { known } from '../../../src/core/figure';
 import type { Moment } from '../../../src/core/sortie/entry';
 import type { Stamp } from '../../../src/core/sortie/fold';
