@@ -9,7 +9,12 @@ export default defineConfig({
     projects: [
       {
         plugins,
-        test: { name: 'core', isolate: false, include: ['tests/core/**/*.test.{ts,tsx}'] },
+        test: {
+          name: 'core',
+          isolate: false,
+          include: ['tests/core/**/*.test.{ts,tsx}'],
+          testTimeout: 30_000,
+        },
       },
       {
         plugins,
