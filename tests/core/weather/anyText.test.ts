@@ -86,9 +86,10 @@ describe('a text beyond the bound', () => {
     const junk = piece.repeat(Math.ceil(1_000_000 / piece.length));
     const bestOf = (read: (text: string) => unknown) => {
       const times = Array.from({ length: 7 }, () => {
-        const start = performance.now();
+        // The processor's time, not the clock's: other programs may hold the processor.
+        const start = process.cpuUsage();
         read(junk);
-        return performance.now() - start;
+        return process.cpuUsage(start).user / 1000;
       });
       return Math.min(...times);
     };
