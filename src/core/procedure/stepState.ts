@@ -61,7 +61,11 @@ export function stateOf(
 ): StepState {
   const past = order(step.until ?? phase) < reached;
   const needed = step.when === undefined || holds(step.when, facts) !== false;
-  if (tick === undefined) return untickedState(step, decided, facts, past, needed);
+  // A barrier cannot be put off: nothing held back passes it, so it cannot itself be held back.
+  const isPutOffBarrier = step.kind === 'barrier' && tick?.outcome === 'held';
+  if (tick === undefined || isPutOffBarrier) {
+    return untickedState(step, decided, facts, past, needed);
+  }
   if (tick.outcome !== 'done' || past) return { kind: tick.outcome, tick };
   const moved = movedSince(tick, factsOf(step), facts);
   // A step that was done and is no longer needed stays done: nothing is gained by asking again.
