@@ -127,8 +127,11 @@ export function failsBy(candidate: Candidate, blow: Blow): number {
   );
 }
 
-/** A value is over its limit. Rounding in sines must not carry it over one that it only reaches. */
-export const exceeds = (value: number, limit: number): boolean => value > limit + 1e-9;
+/** Less than this is what rounding in sines and products leaves, and decides nothing. */
+export const ROUNDING = 1e-9;
+
+/** A value is over its limit. Rounding must not carry it over one that it only reaches. */
+export const exceeds = (value: number, limit: number): boolean => value > limit + ROUNDING;
 
 /** A limit below 1 counts as 1 where a share of it is taken, as there is none of 0. */
 const LEAST_WHOLE = 1;

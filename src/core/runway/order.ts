@@ -15,6 +15,7 @@ import {
   keepsLimits,
   leftM,
   preferredPlace,
+  ROUNDING,
 } from './judge';
 import type { Reason } from './question';
 import type { Candidate, Rule, Situation } from './situation';
@@ -237,6 +238,6 @@ export function sift(
   blow: Blow,
 ): readonly Candidate[] {
   let enough = Number.NEGATIVE_INFINITY;
-  for (const end of ends) enough = Math.max(enough, worth(end, blow) - slack);
+  for (const end of ends) enough = Math.max(enough, worth(end, blow) - slack - ROUNDING);
   return ends.filter((end) => worth(end, blow) >= enough);
 }

@@ -190,3 +190,22 @@ test('the ladder is climbed in the order of speed, time and distance, and no sto
     { numRuns: 60 },
   );
 });
+
+test('the mark keeps a stop from no more than the last speed to stop from as planned, and within 5 kt of it', () => {
+  fc.assert(
+    fc.property(anyDay, ({ aircraft, field, end, headwindKt, temperatureC, rollsFromM }) => {
+      const own = { checkMarkM: 300, ownTemperatureC: temperatureC, rollsFromM };
+      const { takeoff } = todayStage(givenFor(aircraft, field.code, own), end, headwindKt, 0);
+      const { planned, expected } = takeoff;
+      fc.pre(planned.because === null && expected.because === null);
+      const lastKt = planned.figures.lastStopKt.value;
+      fc.pre(lastKt !== null);
+      for (const { asked } of [planned, expected]) {
+        const stopFromKt = asked.checkMark?.stopFromKt ?? Number.NaN;
+        expect(stopFromKt).toBeLessThanOrEqual(lastKt);
+        expect(stopFromKt).toBeGreaterThan(lastKt - 5);
+      }
+    }),
+    { numRuns: 60 },
+  );
+});

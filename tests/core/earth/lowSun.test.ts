@@ -141,3 +141,13 @@ describe('a low sun ahead', () => {
     );
   });
 });
+
+test('three hours ahead is still looked at, and a minute more is not', () => {
+  // Found minute by minute with the library alone, on an evening with the sun still high.
+  const place = { latDeg: 52, lonDeg: 4 };
+  const noon = Date.UTC(1987, 3, 5, 12, 0);
+  let first = noon;
+  while (!isLowAhead(place, 270, first)) first += MINUTE_MS;
+  expect(stated(place, 270, first - 180 * MINUTE_MS)).toMatchObject({ kind: 'later', from: first });
+  expect(stated(place, 270, first - 181 * MINUTE_MS)).toEqual({ kind: 'none' });
+});

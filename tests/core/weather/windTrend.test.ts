@@ -245,3 +245,16 @@ test('turned as a whole, the winds turn by as much as before', () => {
     }),
   );
 });
+
+test('how far winds stray is judged by the residual standard deviation, two degrees of freedom lost', () => {
+  // s = √(Σr² / (n − 2)), NIST/SEMATECH e-Handbook of Statistical Methods [from memory]. Three
+  // speeds 10, 10 + x, 10 at even steps: the line is level, Σr² = ⅔x², so s = 0.816 x; s passes the
+  // 3 kt of a trend at x = 3.67.
+  const bump = (kt: number): readonly Entered[] => [
+    [0, 200, 10],
+    [15, 200, 10 + kt],
+    [30, 200, 10],
+  ];
+  expect(because(bump(3.6))).toBe('known');
+  expect(because(bump(3.75))).toBe('scattered');
+});
