@@ -13,14 +13,60 @@ test.each<[string, readonly Cell[], string]>([
   expect(csv([cells])).toBe(line);
 });
 
-// OWASP, CSV Injection: these beginnings make a spreadsheet take a cell for a formula.
-test.each(['=1+1', '+1', '-1', '@SUM(A1)', '\tx', '\rx', '=cmd|"/c calc"!A1'])(
-  'a text that begins as a formula, %j, does not stand there as one',
+// OWASP, CSV Injection: these beginnings make a spreadsheet take a cell for a formula. The full-width
+// forms are taken for the others where the spreadsheet is set to Japanese or Chinese.
+test.each([
+  '=1+1',
+  '+1',
+  '-1',
+  '@SUM(A1)',
+  '\tx',
+  '\rx',
+  '\nx',
+  '＝1+1',
+  '＋1',
+  '－1',
+  '＠SUM(A1)',
+  ' =1+1',
+  '\u200b=1+1',
+  '=cmd|"/c calc"!A1',
+])('a text that begins as a formula, %j, does not stand there as one', (text) => {
+  const written = csv([[text]]);
+  expect(written.replace(/^"/, '').trimStart().startsWith("'")).toBe(true);
+});
+
+/**
+ * The cells as a spreadsheet may see them that is set to any separator and does not know our quotes:
+ * the worst reading of them all.
+ */
+const worstRead = (text: string): string[] =>
+  text.split(/[,;\t\r\n]/).map((cell) => cell.replace(/^[\s\p{C}"]+/u, ''));
+
+// OWASP, CSV Injection: separators and quotes within a text can begin another cell.
+test.each(['a;=1+1', 'a; -2', 'a\n=1+1', 'a\t@x', 'a",=1', 'a;"=1"', 'a;\u00a0＝1'])(
+  'no formula begins within %j, whatever the separator it is read with',
   (text) => {
-    const written = csv([[text]]);
-    expect(written.replace(/^"/, '').startsWith("'")).toBe(true);
+    for (const cell of worstRead(csv([['first', text, 'last']]))) {
+      expect(cell).not.toMatch(/^[=+\-@＝＋－＠]/);
+    }
   },
 );
+
+test('no text begins a formula anywhere, whatever the separator it is read with', () => {
+  const text = fc.string({
+    unit: fc.constantFrom(...'=+-@＝＋－＠;,"\t\r\n \u200bax'),
+    maxLength: 12,
+  });
+  fc.assert(
+    fc.property(fc.array(text, { minLength: 1, maxLength: 4 }), (cells) => {
+      for (const cell of worstRead(csv([cells]))) expect(cell).not.toMatch(/^[=+\-@＝＋－＠]/);
+    }),
+  );
+});
+
+test('a number stays one, and what is none is left empty', () => {
+  expect(csv([[-3.5, 0, 12, -7, Number.NaN, Number.NEGATIVE_INFINITY]])).toBe('-3.5,0,12,-7,,\r\n');
+});
 
 /** Reads a table by RFC 4180's grammar, one character after the other. */
 function read(text: string): string[][] {
@@ -49,13 +95,14 @@ function read(text: string): string[][] {
 }
 
 test('whatever the texts, the table is read back cell by cell', () => {
-  const cell = fc.string({ unit: fc.constantFrom('a', '"', ',', '\n', '\r', '=', ' ', 'é') });
+  const cell = fc.string({ unit: fc.constantFrom('a', '"', ',', ';', '\n', '\r', '=', ' ', 'é') });
+  const plain = (table: readonly (readonly string[])[]) =>
+    table.map((row) => row.map((text) => text.replaceAll("'", '')));
   fc.assert(
     fc.property(
       fc.array(fc.array(cell, { minLength: 2, maxLength: 4 }), { maxLength: 4 }),
       (table) => {
-        const plain = read(csv(table)).map((row) => row.map((text) => text.replace(/^'/, '')));
-        expect(plain).toEqual(table.map((row) => row.map((text) => text.replace(/^'/, ''))));
+        expect(plain(read(csv(table)))).toEqual(table);
       },
     ),
   );
