@@ -5,6 +5,7 @@ import type { Aircraft } from './aircraft/aircraft';
 import { aircraftSchema } from './aircraft/aircraft.schema';
 import type { Field } from './airfield/field';
 import { fieldSchema } from './airfield/field.schema';
+import { shownPlainly } from './plainText';
 import type { Procedure } from './procedure/procedure';
 import { procedureSchema } from './procedure/procedure.schema';
 
@@ -30,6 +31,10 @@ const LONGEST = 1_000_000;
 
 /** So many problems are told at once. */
 const MOST_PROBLEMS = 8;
+
+/** A place or a problem may quote the document, characters. */
+const LONGEST_PLACE = 100;
+const LONGEST_PROBLEM = 200;
 
 const refused = (...problems: readonly DocumentProblem[]): ReadDocument => ({
   document: null,
@@ -66,8 +71,8 @@ function checked<T extends { $schema?: string | undefined }>(
   if (result.success) return { document: named(result.output), problems: null };
   return refused(
     ...result.issues.slice(0, MOST_PROBLEMS).map((issue) => ({
-      at: v.getDotPath(issue) ?? '',
-      what: issue.message,
+      at: shownPlainly(v.getDotPath(issue) ?? '', LONGEST_PLACE),
+      what: shownPlainly(issue.message, LONGEST_PROBLEM),
     })),
   );
 }

@@ -12,6 +12,7 @@ import {
   shortText,
   text,
 } from '../document.schema';
+import { textFaults } from '../plainText';
 import { aircraftFaults } from './faults';
 import { loadSchema } from './load.schema';
 import { loadFaults } from './loadFaults';
@@ -109,6 +110,7 @@ export type AircraftShape = v.InferOutput<typeof aircraftShape>;
 /** An aircraft: masses, limits, taxi power and plain speeds, as its handbook gives them. */
 export const aircraftSchema = v.pipe(
   aircraftShape,
+  holdsTogether<AircraftShape>(textFaults),
   holdsTogether(aircraftFaults),
   // What does not add up is told once the masses themselves are in order.
   holdsTogether(loadFaults),

@@ -11,6 +11,7 @@ import {
   shortText,
   text,
 } from '../document.schema';
+import { textFaults } from '../plainText';
 import { fieldFaults } from './faults';
 
 const place = v.strictObject({
@@ -144,4 +145,8 @@ const fieldShape = v.strictObject({
 export type FieldShape = v.InferOutput<typeof fieldShape>;
 
 /** An airfield: runways with declared distances, stands, taxiways and radio. */
-export const fieldSchema = v.pipe(fieldShape, holdsTogether(fieldFaults));
+export const fieldSchema = v.pipe(
+  fieldShape,
+  holdsTogether<FieldShape>(textFaults),
+  holdsTogether(fieldFaults),
+);

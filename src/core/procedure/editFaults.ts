@@ -1,6 +1,7 @@
 /** What keeps a procedure that is being written from being kept, told by the step it stands in. */
 
 import type { Key } from '../fault';
+import { type TextFault, textFault } from '../plainText';
 import { type ProcedureFault, procedureFaults } from './faults';
 import { listPart, type PartId, partsOf } from './parts';
 import type { Procedure, StepId } from './procedure';
@@ -8,6 +9,7 @@ import type { Procedure, StepId } from './procedure';
 /** What can be wrong: of the whole, or of what was typed. */
 export type EditFaultCode =
   | ProcedureFault
+  | TextFault
   /** Nothing is written where something must be. */
   | 'text-missing'
   | 'text-too-long'
@@ -79,11 +81,17 @@ function typedFaults({ part, steps }: Part): EditFault[] {
 function shortText(text: string): EditFaultCode[] {
   const { length } = text.trim();
   if (length === 0) return ['text-missing'];
-  return length > LONGEST_SHORT ? ['text-too-long'] : [];
+  if (length > LONGEST_SHORT) return ['text-too-long'];
+  return misleading(text);
 }
 
 const longText = (text = ''): EditFaultCode[] =>
-  text.trim().length > LONGEST_TEXT ? ['text-too-long'] : [];
+  text.trim().length > LONGEST_TEXT ? ['text-too-long'] : misleading(text);
+
+function misleading(text: string): EditFaultCode[] {
+  const fault = textFault(text);
+  return fault === null ? [] : [fault];
+}
 
 const numberUpTo = (value = 0, most: number): EditFaultCode[] =>
   value >= 0 && value <= most ? [] : ['number-out-of-range'];

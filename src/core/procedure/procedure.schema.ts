@@ -2,6 +2,7 @@
 
 import * as v from 'valibot';
 import { described, document, holdsTogether, languages, shortText, text } from '../document.schema';
+import { textFaults } from '../plainText';
 import { conditionNamed } from './condition.schema';
 import type { LiveName } from './facts';
 import { procedureFaults } from './faults';
@@ -160,4 +161,8 @@ export type StepShape = v.InferOutput<typeof step>;
 export type ProcedureShape = v.InferOutput<typeof procedureShape>;
 
 /** A procedure: the steps of each phase, and the lists for when it goes wrong. */
-export const procedureSchema = v.pipe(procedureShape, holdsTogether(procedureFaults));
+export const procedureSchema = v.pipe(
+  procedureShape,
+  holdsTogether<ProcedureShape>(textFaults),
+  holdsTogether(procedureFaults),
+);

@@ -79,6 +79,10 @@ const live: Readonly<Record<LiveName, string>> = {
 const faults: Readonly<Record<EditFaultCode, string>> = {
   'text-missing': 'Hier muss etwas stehen.',
   'text-too-long': 'Das ist zu lang.',
+  'text-control': 'Darin steht ein Zeilenumbruch oder ein anderes Steuerzeichen.',
+  'text-direction': 'Darin steht ein Zeichen, das die Reihenfolge anderer umkehrt.',
+  'text-invisible': 'Darin steht ein unsichtbares Zeichen, oder gar nichts Sichtbares.',
+  'text-marks': 'Darin stapeln sich Zeichen auf einem Buchstaben, oder eines steht auf keinem.',
   'number-out-of-range': 'Diese Zahl liegt außerhalb des Bereichs.',
   'too-many-steps': 'Ein Teil fasst höchstens 80 Schritte.',
   'phase-twice': 'Diesen Abschnitt gibt es zweimal.',

@@ -76,6 +76,10 @@ const live: Readonly<Record<LiveName, string>> = {
 const faults: Readonly<Record<EditFaultCode, string>> = {
   'text-missing': 'Something must be written here.',
   'text-too-long': 'This is too long.',
+  'text-control': 'This holds a line break or another control character.',
+  'text-direction': 'This holds a character that turns the order of others about.',
+  'text-invisible': 'This holds a character that cannot be seen, or nothing that can.',
+  'text-marks': 'This holds marks stacked on one letter, or a mark on none.',
   'number-out-of-range': 'This number is out of range.',
   'too-many-steps': 'A part holds at most 80 steps.',
   'phase-twice': 'This phase is there twice.',

@@ -14,6 +14,10 @@ export const faults: Translated<typeof englishFaults> = {
   'record-version': 'Das Flugbuch hat eine andere Version von Lapstrip geschrieben.',
   'record-damaged':
     'Das Flugbuch ist beschädigt: Etwas darin ist weder ein Eintrag noch ein Dokument.',
+  'text-control': 'Der Text enthält einen Zeilenumbruch oder ein anderes Steuerzeichen',
+  'text-direction': 'Der Text enthält ein Zeichen, das die Reihenfolge anderer umkehrt',
+  'text-invisible': 'Der Text enthält ein unsichtbares Zeichen, oder gar nichts Sichtbares',
+  'text-marks': 'Im Text stapeln sich Zeichen auf einem Buchstaben, oder eines steht auf keinem',
   'designator-twice': 'Zwei Enden haben dieselbe Bezeichnung',
   'ends-not-opposite': 'Die Nummern der beiden Enden liegen einander nicht gegenüber',
   'ends-at-one-point': 'Beide Enden liegen am selben Punkt',
