@@ -6,7 +6,7 @@ import { computed } from '@preact/signals';
 import { type Hash, primarySubtag } from '../core';
 import { pageLanguage } from '../device/pageLanguage';
 import { documents, inputs } from './board';
-import { type Listed, own } from './documents';
+import { type Listed, own, received } from './documents';
 
 /** The procedures that come with the app. */
 export { procedures };
@@ -22,10 +22,11 @@ export const proceduresFor = (aircraftCode: string): readonly ListedProcedure[] 
 
 /**
  * The procedure an aircraft is flown with unless another is chosen: one in the language of the page,
- * else in English, else any; and of a language the pilot's own before that of the app.
+ * else in English, else any; and of a language the pilot's own before that of the app. What came
+ * from elsewhere is none of them before the pilot has chosen it once.
  */
 function usualFor(aircraftCode: string): Hash | null {
-  const offered = proceduresFor(aircraftCode);
+  const offered = proceduresFor(aircraftCode).filter(({ hash }) => !received.value.has(hash));
   const inLanguage = (tag: string) =>
     offered.findLast(({ language }) => primarySubtag(language) === tag);
   return (inLanguage(pageLanguage()) ?? inLanguage('en') ?? offered.at(-1))?.hash ?? null;

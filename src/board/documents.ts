@@ -16,6 +16,9 @@ export type Listed = ListedField | ListedAircraft | ListedProcedure;
 /** Documents that the pilot brought, as they are listed beside those that come with the app. */
 export const own = signal<readonly Listed[]>([]);
 
+/** Those of them that came from elsewhere and were never chosen: they are offered, and not used unasked. */
+export const received = signal<ReadonlySet<Hash>>(new Set());
+
 const first = computed((): readonly Listed[] => [...catalogue, ...own.value]);
 
 /** The fields to choose from. */

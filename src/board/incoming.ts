@@ -32,6 +32,6 @@ export function takeIncoming(): void {
   const text = textInAddress(location);
   if (text === null) return;
   history.replaceState(null, '', `${location.pathname}#/wind`);
-  // What holds a wind is in use at once; anything else stands in the entry, to be mended.
-  takeText(text);
+  // What holds a wind is in use at once, until it is taken back; anything else stands in the entry.
+  takeText(text, true);
 }

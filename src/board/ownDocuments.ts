@@ -7,7 +7,7 @@ import { type DocumentFollowers, followDocuments } from '../record/followDocumen
 import type { KeptDocument } from '../record/store';
 import { all } from './allDocuments';
 import { record } from './board';
-import { hold, type Listed, own } from './documents';
+import { hold, type Listed, own, received } from './documents';
 import { shownText } from './language';
 
 /** A version of a procedure that the pilot wrote. */
@@ -43,11 +43,29 @@ export async function addOwnDocument(kept: KeptDocument): Promise<void> {
   await record.keepDocument(kept);
 }
 
+/** Takes what came from elsewhere as one of the pilot's own, because the pilot chose it. */
+export async function takeReceived(hash: Hash): Promise<void> {
+  const listed = own.value.find((one) => one.hash === hash);
+  if (listed === undefined || !received.value.has(hash)) return;
+  await addOwnDocument({ hash, kind: listed.kind, content: await listed.load(), own: true });
+  tellOfDocuments();
+}
+
 const isVersion = (hash: Hash) => ownVersions.value.some((version) => version.hash === hash);
 
+const isKnown = (hash: Hash) => isVersion(hash) || all.value.some((listed) => listed.hash === hash);
+
 function list(kept: KeptDocument): void {
-  if (isVersion(kept.hash) || all.value.some(({ hash }) => hash === kept.hash)) return;
-  const version = versionIn(kept);
+  const isChosen = !kept.received && received.value.has(kept.hash);
+  if (!isChosen && isKnown(kept.hash)) return;
+  received.value = new Set(
+    kept.received
+      ? [...received.value, kept.hash]
+      : [...received.value].filter((hash) => hash !== kept.hash),
+  );
+  own.value = own.value.filter(({ hash }) => hash !== kept.hash);
+  // A version that another pilot wrote, or that has not been chosen here, takes the place of none.
+  const version = kept.received ? null : versionIn(kept);
   if (version !== null) {
     ownVersions.value = [...ownVersions.value, version].sort((a, b) =>
       a.edition.keptAt < b.edition.keptAt ? -1 : 1,

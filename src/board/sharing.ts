@@ -2,7 +2,7 @@
 
 import {
   type DocumentProblem,
-  loadDocumentReader,
+  loadDocumentCheck,
   type Procedure,
   type ReadDocument,
 } from '../core';
@@ -14,6 +14,7 @@ import {
 } from '../exchange/differences';
 import { documentHash } from '../exchange/hash';
 import { type Links, linksTo, partInLink, textInDigits, textInLink } from '../exchange/link';
+import { parseApart } from '../exchange/parseApart';
 import {
   type FiledRecord,
   isRecordFile,
@@ -102,9 +103,7 @@ const refused = (what: string): Incoming => ({ kind: 'refused', problems: [{ at:
 export async function lookAt(from: File | string): Promise<Incoming> {
   try {
     if (typeof from === 'string') return await lookAtLink(from);
-    return from.size > LARGEST_RECORD
-      ? refused('record-too-large')
-      : await readText(await from.text());
+    return from.size > LARGEST_RECORD ? refused('record-too-large') : await look(from);
   } catch {
     return refused('not-read');
   }
@@ -117,36 +116,28 @@ async function lookAtLink(hash: string): Promise<Incoming> {
     return { kind: 'part', part: part.part, of: part.of, missing: gathered.missing };
   }
   const text = gathered?.digits ? await textInDigits(gathered.digits) : await textInLink(hash);
-  return text === null ? refused('link-cut') : readText(text);
+  return text === null ? refused('link-cut') : look(text);
 }
 
 /** A longer text is no document, characters; a record may be longer. */
 const LONGEST_DOCUMENT = 1_000_000;
 
-async function readText(text: string): Promise<Incoming> {
-  // What is short is read once more by its reader, which says all that is wrong with it.
-  const parsed = parse(text);
-  if (isRecordFile(parsed)) return lookAtRecord(parsed);
-  if (text.length > LONGEST_DOCUMENT)
-    return refused(parsed === undefined ? 'not-json' : 'too-long');
-  const readDocument = await loadDocumentReader();
-  const { document, problems } = readDocument(text);
+async function look(from: Blob | string): Promise<Incoming> {
+  const parsed = await parseApart(from);
+  if (parsed.problem !== null) return refused(parsed.problem);
+  if (isRecordFile(parsed.value)) return lookAtRecord(parsed.value);
+  if (parsed.length > LONGEST_DOCUMENT) return refused('too-long');
+  const checkDocument = await loadDocumentCheck();
+  const { document, problems } = checkDocument(parsed.value);
   if (document === null) return { kind: 'refused', problems };
   const { kind, content } = document;
+  const hash = await documentHash(content);
   return {
     kind: 'document',
-    document: { hash: await documentHash(content), kind, content, own: true },
-    against: await against(await documentHash(content), document),
+    document: { hash, kind, content, own: true, received: true },
+    against: await against(hash, document),
     steps: kind === 'procedure' ? countSteps(content) : null,
   };
-}
-
-function parse(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return undefined;
-  }
 }
 
 async function against(
@@ -181,7 +172,7 @@ async function lookAtRecord(parsed: unknown): Promise<Incoming> {
   if (filed === null) return refused(RECORD_PROBLEMS[problem]);
   const documents: KeptDocument[] = [];
   for (const document of filed.documents)
-    if (await isWhatItSays(document)) documents.push(document);
+    if (await isWhatItSays(document)) documents.push({ ...document, received: true });
   return {
     kind: 'record',
     record: { entries: filed.entries, documents },
@@ -192,8 +183,8 @@ async function lookAtRecord(parsed: unknown): Promise<Incoming> {
 
 /** Whether a document in a record passes its schema, and has the name of its content. */
 async function isWhatItSays({ hash, kind, content }: KeptDocument): Promise<boolean> {
-  const readDocument = await loadDocumentReader();
-  const { document } = readDocument(JSON.stringify(content));
+  const checkDocument = await loadDocumentCheck();
+  const { document } = checkDocument(content);
   return document?.kind === kind && (await documentHash(document.content)) === hash;
 }
 

@@ -1,8 +1,8 @@
 /** Typing a wind: kept as it is typed, in use when it is set. */
 
 import { batch, signal } from '@preact/signals';
-import type { Event, Id } from '../core';
-import { add } from './adding';
+import type { Entry, Event, Id } from '../core';
+import { add, undoable } from './adding';
 import { draft, enteredWind, inputs, typedWind } from './board';
 import { typing } from './places';
 
@@ -34,18 +34,21 @@ export function keepDraft(): void {
 }
 
 /** Makes the typed wind the wind in use. What cannot be used stays typed, to be mended. */
-export function setWind(): boolean {
+export const setWind = (): boolean => setTyped() !== null;
+
+/** Sets the typed wind, and gives its entry; null where it cannot be used. */
+function setTyped(): Entry | null {
   const text = draft.value.trim();
-  if (text === '' || typedWind.value.wind === null) return false;
+  if (text === '' || typedWind.value.wind === null) return null;
   clearTimeout(draftTimer);
-  batch(() => {
-    add(
+  return batch(() => {
+    const [set] = add(
       { kind: 'wind', text, north: inputs.value.typedNorth },
       { kind: 'set', inputs: { draft: '' } },
     );
     draft.value = '';
+    return set ?? null;
   });
-  return true;
 }
 
 /** Takes a wind that was typed in short to the other north: what is typed, and the one in use. */
@@ -63,7 +66,11 @@ export function turnNorth(): void {
 let chooseFrom: ((text: string) => string) | null = null;
 
 /** The text taken last, while nothing could choose from it, and the wind that came of it. */
-let unchosen: { readonly text: string; readonly wind: Id | null } | null = null;
+let unchosen: {
+  readonly text: string;
+  readonly wind: Id | null;
+  readonly unasked: boolean;
+} | null = null;
 
 /** Lets what is loaded later choose from a text, such as the newest of several reports; also from one taken before. */
 export function chooseTextsWith(choose: (text: string) => string): void {
@@ -74,23 +81,25 @@ export function chooseTextsWith(choose: (text: string) => string): void {
   if (!isInUse) return;
   batch(() => {
     if (before.wind !== null) add({ kind: 'undo', target: before.wind });
-    takeText(before.text);
+    takeText(before.text, before.unasked);
     cut.value = wasCut;
   });
 }
 
-/** Takes a text that was pasted or shared; a wind in it is in use at once. Says whether it was. */
-export function takeText(text: string): boolean {
+/**
+ * Takes a text that was pasted or shared; a wind in it is in use at once. Says whether it was. One
+ * that came `unasked`, with the address, is offered to be taken back.
+ */
+export function takeText(text: string, unasked = false): boolean {
   const within = beginningOf(text, MOST_LOOKED_THROUGH);
   const taken = chooseFrom?.(within) ?? within;
   const held = beginningOf(taken, MOST_HELD);
   typeWind(held);
   cut.value = within !== text || held !== taken;
-  const isSet = setWind();
-  if (chooseFrom === null) {
-    unchosen = { text: within, wind: isSet ? (enteredWind.value?.id ?? null) : null };
-  }
-  return isSet;
+  const set = setTyped();
+  if (unasked && set !== null) undoable.value = { what: 'wind', entries: [set] };
+  if (chooseFrom === null) unchosen = { text: within, wind: set?.id ?? null, unasked };
+  return set !== null;
 }
 
 /** As much of a text as fits: whole reports, or at least whole groups, for half of one would be read as another. */

@@ -32,6 +32,7 @@ import { all, chosenProcedure } from './allDocuments';
 import { atPause } from './atPause';
 import { record, sortie, steady } from './board';
 import { setInputs } from './choices';
+import { received } from './documents';
 import {
   addOwnDocument,
   listOwnDocuments,
@@ -220,7 +221,11 @@ async function opened(hash: Hash, ownName: (original: string) => string): Promis
 async function originalOf(code: string): Promise<Named | null> {
   const isOwn = (hash: Hash) => ownVersions.value.some((version) => version.hash === hash);
   const listed = all.value.findLast(
-    (one) => one.kind === 'procedure' && one.code === code && !isOwn(one.hash),
+    (one) =>
+      one.kind === 'procedure' &&
+      one.code === code &&
+      !isOwn(one.hash) &&
+      !received.value.has(one.hash),
   );
   return listed?.kind === 'procedure' ? { hash: listed.hash, content: await listed.load() } : null;
 }

@@ -182,6 +182,7 @@ export type { Spell, SunDay } from './earth/sun';
 export type { Fault } from './fault';
 export {
   loadDay,
+  loadDocumentCheck,
   loadDocumentReader,
   loadFieldEditor,
   loadLogbook,

@@ -17,6 +17,10 @@ export const loadTaxi = () => import('./taxi/taxi');
 export const loadDocumentReader = () =>
   import('./readDocument.schema').then(({ readDocument }) => readDocument);
 
+/** Loads what checks a document that was parsed already. */
+export const loadDocumentCheck = () =>
+  import('./readDocument.schema').then(({ checkDocument }) => checkDocument);
+
 /** Loads what draws and mends fields. */
 export const loadFieldEditor = () => import('./airfield/editor');
 

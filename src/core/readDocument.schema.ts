@@ -50,6 +50,11 @@ export function readDocument(text: string): ReadDocument {
   } catch {
     return refused({ at: '', what: 'not-json' });
   }
+  return checkDocument(value);
+}
+
+/** Checks a document that was parsed elsewhere. Never throws where its depth is bounded. */
+export function checkDocument(value: unknown): ReadDocument {
   switch (v.is(v.object({ lapstrip: v.string() }), value) ? value.lapstrip : null) {
     case 'field':
       return checked(fieldSchema, value, (content) => ({ kind: 'field', content }));

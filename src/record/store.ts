@@ -16,6 +16,8 @@ export interface KeptDocument {
   readonly content: unknown;
   /** The pilot brought it; the others came with the app and are kept as they were flown. */
   readonly own: boolean;
+  /** It came from elsewhere, and the pilot has not chosen it yet: until then nothing uses it. */
+  readonly received?: true | undefined;
 }
 
 /**

@@ -10,6 +10,7 @@ const undoable: Record<Undoable['what'], string> = {
   aircraft: 'Anderes Flugzeug gewählt; seine Schritte beginnen von vorn.',
   load: 'Beladung geändert.',
   sortie: 'Der Flug ist beendet und im Flugbuch.',
+  wind: 'Ein Wind kam mit einem Link oder aus einer anderen App und gilt jetzt.',
   jump: 'Übersprungenes ist zurückgestellt.',
 };
 

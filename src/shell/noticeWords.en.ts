@@ -8,6 +8,7 @@ const undoable: Record<Undoable['what'], string> = {
   aircraft: 'Another aircraft was chosen; its steps begin anew.',
   load: 'The load was changed.',
   sortie: 'The sortie is ended and in the log.',
+  wind: 'A wind came with a link or from another app, and is in use.',
   jump: 'What was passed over is held back.',
 };
 

@@ -10,6 +10,7 @@ import { aircraft, fields } from '../../board/documents';
 import { flownLast, offeredFields } from '../../board/flownLast';
 import { langOf, languageName } from '../../board/language';
 import { sheetOfToday } from '../../board/load';
+import { takeReceived } from '../../board/ownDocuments';
 import { openSheet, sheet } from '../../board/places';
 import { endSortie } from '../../board/stepping';
 import type { Hash } from '../../core';
@@ -193,7 +194,9 @@ function Procedures() {
           chosen={procedure}
           onChoose={(hash) => {
             const taken = offered.find((listed) => listed.hash === hash);
-            if (taken && taken.hash !== procedure) takeUp({ procedure: taken.hash });
+            if (taken === undefined || taken.hash === procedure) return;
+            takeUp({ procedure: taken.hash });
+            void takeReceived(taken.hash);
           }}
         />
       )}

@@ -6,6 +6,9 @@ import type { faults as englishFaults, words as englishWords } from './documentW
 export const faults: Translated<typeof englishFaults> = {
   'too-long': 'Die Datei ist größer als jeder Platz, jedes Flugzeug und jedes Verfahren.',
   'not-json': 'Die Datei ist kein JSON oder abgeschnitten.',
+  'too-deep': 'Ihre Teile sind tiefer verschachtelt als in jeder Datei von Lapstrip.',
+  'too-many': 'Sie hat mehr Teile als jede Datei von Lapstrip.',
+  'too-slow': 'Das Lesen dauerte zu lange und wurde abgebrochen.',
   'not-ours': 'Die Datei sagt nicht, ob sie ein Platz, ein Flugzeug oder ein Verfahren ist.',
   'not-read': 'Die Datei ließ sich nicht lesen.',
   'link-cut':

@@ -3,6 +3,9 @@
 export const faults: Record<string, string> = {
   'too-long': 'The file is larger than any field, aircraft or procedure.',
   'not-json': 'The file is not JSON, or it is cut short.',
+  'too-deep': 'Its parts stand in one another deeper than in any file of Lapstrip.',
+  'too-many': 'It has more parts than any file of Lapstrip.',
+  'too-slow': 'Reading it took too long, and was stopped.',
   'not-ours': 'The file does not say whether it is a field, an aircraft or a procedure.',
   'not-read': 'The file could not be read.',
   'link-cut': 'The link is cut short or damaged. Ask for it again, or for the file.',

@@ -1,0 +1,8 @@
+/** Reads and parses what came, away from the page, which can end it. */
+
+import { boundedJson } from './boundedJson';
+
+addEventListener('message', async ({ data }: MessageEvent<Blob | string>) => {
+  const text = typeof data === 'string' ? data : await data.text();
+  postMessage({ ...boundedJson(text), length: text.length });
+});

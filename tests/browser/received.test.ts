@@ -1,0 +1,134 @@
+/** What comes in is not used before the pilot has chosen it, and cannot take the page down. */
+
+import { readFile } from 'node:fs/promises';
+import type { Page } from 'playwright-core';
+import { readDocument } from '../../src/core/readDocument.schema';
+import { documentHash } from '../../src/exchange/hash';
+import { describe, expect, test } from './harness';
+import { dialog, look } from './logFiles';
+import { clockOf, due, EVENING, key, openPlace, read, setWind, sortieKey, toSteps } from './pilot';
+
+type Change = (procedure: { [name: string]: unknown }) => void;
+
+/** The usual procedure as another pilot may have written it anew, newer than any here. */
+async function received(change: Change = () => undefined) {
+  const file = new URL('../../airfields-demo/procedures/sleet-usual.json', import.meta.url);
+  const procedure = JSON.parse(await readFile(file, 'utf8'));
+  procedure.name = 'Sleet, as they fly it';
+  procedure.basedOn = { code: procedure.code, hash: '0123456789abcdef' };
+  procedure.edition = { number: 9, keptAt: '2031-01-01T00:00:00.000Z' };
+  procedure.phases[0].steps[0].item = 'Their first step';
+  change(procedure);
+  const { document, problems } = readDocument(JSON.stringify(procedure));
+  if (document === null) throw new Error(JSON.stringify(problems));
+  return document.content;
+}
+
+/** A log that holds it, marked as one of the pilot's own. */
+async function logOf(content: object): Promise<string> {
+  const documents = [{ hash: await documentHash(content), kind: 'procedure', content, own: true }];
+  return JSON.stringify({ lapstrip: 'record', version: 1, entries: [], documents });
+}
+
+/** From Sortie, which is open, back to Steps. */
+async function backToSteps(page: Page): Promise<void> {
+  while ((await page.getByRole('dialog').count()) > 0)
+    await dialog(page).getByRole('button', { name: 'Close', exact: true }).click();
+  await openPlace(page, 'Steps');
+}
+
+describe('a procedure that came is not flown before it is chosen', () => {
+  async function staysUntilChosen(page: Page, before: string): Promise<void> {
+    await backToSteps(page);
+    await expect.poll(() => due(page)).toBe(before);
+    await page.reload();
+    await expect.poll(() => due(page)).toBe(before);
+    await sortieKey(page).click();
+    await key(page, 'Sleet, as they fly it').click();
+    await backToSteps(page);
+    await expect.poll(() => due(page)).toContain('Their first step');
+    await page.reload();
+    await expect.poll(() => due(page)).toContain('Their first step');
+  }
+
+  test('merged with a log that says it is one’s own', async ({ open }) => {
+    const page = await open('tablet', { at: EVENING });
+    await toSteps(page);
+    const before = await due(page);
+    await openPlace(page, 'Log');
+    await look(page, await logOf(await received()));
+    await key(page, 'Merge it').click();
+    await dialog(page).getByText('Added:').waitFor();
+    await staysUntilChosen(page, before);
+  });
+
+  test('added from a file', async ({ open }) => {
+    const page = await open('tablet', { at: EVENING });
+    await toSteps(page);
+    const before = await due(page);
+    await openPlace(page, 'Log');
+    await look(page, JSON.stringify(await received()));
+    await key(page, 'Add it').click();
+    await dialog(page).getByText('was added').waitFor();
+    await staysUntilChosen(page, before);
+  });
+});
+
+describe('what would take the page down is refused with a sentence', () => {
+  const TOO_DEEP = 'Its parts stand in one another deeper than in any file of Lapstrip.';
+
+  test('45 MB of brackets', async ({ open }) => {
+    const page = await open('tablet', { at: EVENING });
+    await toSteps(page);
+    await openPlace(page, 'Log');
+    await look(page, '['.repeat(45_000_000));
+    await expect.poll(() => read(dialog(page)), { timeout: 20_000 }).toContain(TOO_DEEP);
+    // The page answers still.
+    await backToSteps(page);
+    expect(clockOf(page)).toBeDefined();
+  });
+
+  test('what takes too long is stopped', async ({ open }) => {
+    const page = await open('tablet', {
+      at: EVENING,
+      before: () => {
+        const endless = window as unknown as { ended: boolean };
+        endless.ended = false;
+        // A worker that works for ever.
+        window.Worker = class extends EventTarget {
+          postMessage() {}
+          terminate() {
+            endless.ended = true;
+          }
+        } as unknown as typeof Worker;
+      },
+    });
+    await toSteps(page);
+    await openPlace(page, 'Log');
+    await look(page, '{}');
+    await expect.poll(() => read(dialog(page))).toContain('Looking at it');
+    await page.clock.runFor(21_000);
+    await expect
+      .poll(() => read(dialog(page)))
+      .toContain('Reading it took too long, and was stopped.');
+    expect(await page.evaluate(() => (window as unknown as { ended: boolean }).ended)).toBe(true);
+  });
+});
+
+test('a wind that came with a link is taken back with one tap', async ({ open }) => {
+  const page = await open('tablet', { at: EVENING });
+  await toSteps(page);
+  await openPlace(page, 'Wind');
+  await setWind(page, '27012KT');
+  const strip = page.locator('header').first();
+  await expect.poll(() => read(strip)).toContain('270° 12');
+  await page.evaluate(() => {
+    location.hash = '#/wind?report=09025KT';
+  });
+  await expect.poll(() => read(strip)).toContain('090° 25');
+  await page.getByText('A wind came with a link').waitFor();
+  await key(page, 'Undo').click();
+  await expect.poll(() => read(strip)).toContain('270° 12');
+  await page.reload();
+  await expect.poll(() => read(strip)).toContain('270° 12');
+});
