@@ -11,6 +11,17 @@ export function readDraft(name: string): unknown {
   }
 }
 
+/** All that the device keeps beside the record, drafts and settings, as it is stored. */
+export function storedSettings(): Readonly<Record<string, string>> {
+  try {
+    return Object.fromEntries(
+      Object.entries(localStorage).filter(([name]) => name.startsWith('lapstrip.')),
+    );
+  } catch {
+    return {};
+  }
+}
+
 /** Keeps something under a name, or forgets it. Whether it will be there after a reload. */
 export function keepDraft(name: string, draft: object | null): boolean {
   try {

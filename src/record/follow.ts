@@ -1,8 +1,9 @@
 /** Lets windows of the same browser follow each other: what one adds, the others merge. */
 
 import type { Entry } from '../core';
+import { storeName } from './storeName';
 
-const CHANNEL = 'lapstrip-record';
+const CHANNEL = `${storeName}-record`;
 
 /** The other windows. */
 export interface Followers {

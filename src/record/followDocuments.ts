@@ -1,6 +1,8 @@
 /** Lets windows of the same browser hear that one of them kept a document, which the others then read. */
 
-const CHANNEL = 'lapstrip-documents';
+import { storeName } from './storeName';
+
+const CHANNEL = `${storeName}-documents`;
 
 /** The other windows. */
 export interface DocumentFollowers {

@@ -7,6 +7,7 @@
  */
 
 import type { Entry, Hash, Id } from '../core';
+import { storeName } from './storeName';
 
 /** A document that a sortie uses, kept as it was. */
 export interface KeptDocument {
@@ -29,7 +30,6 @@ export type Part = 'entries' | 'brought' | 'documents' | 'summaries';
 /** What is to be written, by part. */
 export type Writing = Readonly<Partial<Record<Part, readonly unknown[]>>>;
 
-const DB_NAME = 'lapstrip';
 const DB_VERSION = 2;
 
 /** So many of the entries made last are read at the start: fifteen sorties or more. */
@@ -49,7 +49,7 @@ export interface Store {
 
 /** Opens the store; rejects where the device refuses storage. */
 export async function openStore(): Promise<Store> {
-  const opening = indexedDB.open(DB_NAME, DB_VERSION);
+  const opening = indexedDB.open(storeName, DB_VERSION);
   opening.onupgradeneeded = ({ oldVersion }) => {
     const db = opening.result;
     if (oldVersion < 1) {

@@ -7,6 +7,7 @@
 
 import type { Edit, Hash, Procedure } from '../core';
 import { answerTo } from './store';
+import { storeName } from './storeName';
 
 /** An edit: its start, its changes in order, and how many of them are made; the others were taken back. */
 export interface UnkeptEdit {
@@ -19,7 +20,7 @@ export interface UnkeptEdit {
   readonly known?: readonly Hash[];
 }
 
-const DB_NAME = 'lapstrip-unkept';
+const DB_NAME = `${storeName}-unkept`;
 const PART = 'edits';
 
 let opened: Promise<IDBDatabase> | null = null;
@@ -51,6 +52,15 @@ export async function readUnkept(code: string): Promise<UnkeptEdit | null> {
     return found ?? null;
   } catch {
     return null;
+  }
+}
+
+/** Every edit that is kept, as it is stored; none where nothing is kept. */
+export async function readAllUnkept(): Promise<readonly unknown[]> {
+  try {
+    return await answerTo((await open()).transaction(PART).objectStore(PART).getAll());
+  } catch {
+    return [];
   }
 }
 

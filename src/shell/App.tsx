@@ -2,22 +2,71 @@
 
 import { signal } from '@preact/signals';
 import type { JSX } from 'preact';
-import { beside, onRoll, place, sheet, typing, whole } from '../board/places';
+import {
+  beside,
+  bigCard,
+  onRoll,
+  openPlace,
+  type Place,
+  place,
+  sheet,
+  typing,
+  whole,
+} from '../board/places';
 import { cautionRead } from '../device/preferences';
+import { Boundary } from '../parts/boundary/Boundary';
 import styles from './App.module.css';
 import { Caution } from './Caution';
 import { Places } from './Places';
 import { Strip } from './Strip';
-import { Notices, Sheets, views } from './views';
+import { broken, Notices, Sheets, views } from './views';
 import { words } from './words.en';
 
 /** Whether two places stand side by side: at first as the window is, then as wide.ts measures. */
 export const wide = signal(matchMedia('(min-width: 60rem) and (min-height: 36rem)').matches);
 
-/** The app. */
+/** What the pilot goes on without, because it could not be drawn. */
+const without = signal<ReadonlySet<Place | 'strip'>>(new Set());
+
+function leaveOut(part: Place | 'strip'): void {
+  without.value = new Set(without.value).add(part);
+}
+
+/** The app; what cannot be drawn takes nothing else with it. */
 export function App(): JSX.Element {
+  return (
+    <Boundary
+      fallback={(again) => (
+        <broken.Later
+          part="whole"
+          onAgain={again}
+          onWithout={() => {
+            openPlace('wind');
+            again();
+          }}
+        />
+      )}
+    >
+      <Frame />
+    </Boundary>
+  );
+}
+
+function Frame() {
   const Whole = whole.value;
-  if (Whole !== null) return <Whole />;
+  if (Whole !== null) {
+    const onWithout = () => {
+      bigCard.value = false;
+    };
+    return (
+      <Boundary
+        key="whole"
+        fallback={(again) => <broken.Later part="whole" onAgain={again} onWithout={onWithout} />}
+      >
+        <Whole />
+      </Boundary>
+    );
+  }
   // A wind is typed over any place; on a wide screen beside it, where Wind stands.
   const main = typing.value && !wide.value ? 'wind' : place.value;
   const other = typing.value && place.value !== 'wind' ? 'wind' : beside.value[place.value];
@@ -25,17 +74,45 @@ export function App(): JSX.Element {
   const Beside = views[other];
   return (
     <div class={styles.frame}>
-      <Strip />
-      <Notices />
+      {!without.value.has('strip') && (
+        <Boundary
+          fallback={(again) => (
+            <broken.Later part="strip" onAgain={again} onWithout={() => leaveOut('strip')} />
+          )}
+        >
+          <Strip />
+        </Boundary>
+      )}
+      <Boundary fallback={() => null}>
+        <Notices />
+      </Boundary>
       <div class={styles.places}>
         <main class={styles.place}>
           <h1 class="spoken">{words.places[main]}</h1>
-          <Main />
+          <Boundary
+            key={main}
+            fallback={(again) => (
+              <broken.Later
+                part={main}
+                onAgain={again}
+                onWithout={() => openPlace(main === 'wind' ? 'steps' : 'wind')}
+              />
+            )}
+          >
+            <Main />
+          </Boundary>
         </main>
-        {wide.value && (
+        {wide.value && !without.value.has(other) && (
           // Steps keep their side, so that Done stays under the same thumb.
           <aside class={`${styles.place} ${other === 'steps' ? styles.left : ''}`}>
-            <Beside />
+            <Boundary
+              key={other}
+              fallback={(again) => (
+                <broken.Later part={other} onAgain={again} onWithout={() => leaveOut(other)} />
+              )}
+            >
+              <Beside />
+            </Boundary>
           </aside>
         )}
       </div>

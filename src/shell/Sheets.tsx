@@ -2,6 +2,7 @@
 
 import type { JSX } from 'preact';
 import { type Sheet, sheet } from '../board/places';
+import { Boundary } from '../parts/boundary/Boundary';
 import { later } from '../parts/later/Later';
 import { About } from '../views/about/About';
 import { KeysSheet } from '../views/keys/KeysSheet';
@@ -13,6 +14,7 @@ import { IncomingSheet } from '../views/sortie/IncomingSheet';
 import { SortieSheet } from '../views/sortie/SortieSheet';
 import { Lists } from '../views/steps/Lists';
 import { WhySheet } from '../views/why/WhySheet';
+import { BrokenSheet } from './Broken';
 
 /** Written rarely, and larger than the others: it comes when it is first opened. */
 const editor = later(() => import('../views/editor/Editor').then(({ Editor }) => Editor));
@@ -31,40 +33,48 @@ export function Sheets(): JSX.Element {
   return (
     <>
       {stack.map((open) => (
-        <Opened key={open.kind} open={open} />
+        <Boundary
+          key={open.kind}
+          fallback={(again) => <BrokenSheet onAgain={again} onWithout={() => close(open)} />}
+        >
+          <Opened open={open} />
+        </Boundary>
       ))}
     </>
   );
 }
 
+/** Closes a sheet to what it lies over. */
+function close(open: Sheet): void {
+  sheet.value = under(open);
+}
+
 function Opened({ open }: { open: Sheet }) {
-  const close = () => {
-    sheet.value = under(open);
-  };
+  const onClose = () => close(open);
   switch (open.kind) {
     case 'sortie':
-      return <SortieSheet onClose={close} />;
+      return <SortieSheet onClose={onClose} />;
     case 'about':
-      return <About onClose={close} />;
+      return <About onClose={onClose} />;
     case 'wrong':
-      return <Lists onClose={close} />;
+      return <Lists onClose={onClose} />;
     case 'keys':
-      return <KeysSheet onClose={close} />;
+      return <KeysSheet onClose={onClose} />;
     case 'drawing':
-      return <fieldEditor.Later of={open.of} onClose={close} />;
+      return <fieldEditor.Later of={open.of} onClose={onClose} />;
     case 'load':
-      return <LoadSheet onClose={close} />;
+      return <LoadSheet onClose={onClose} />;
     case 'logged':
-      return <LoggedSheet id={open.sortie} onClose={close} />;
+      return <LoggedSheet id={open.sortie} onClose={onClose} />;
     case 'share':
-      return <ShareSheet hash={open.hash} onClose={close} />;
+      return <ShareSheet hash={open.hash} onClose={onClose} />;
     case 'print':
-      return <PrintSheet hash={open.hash} onClose={close} />;
+      return <PrintSheet hash={open.hash} onClose={onClose} />;
     case 'incoming':
-      return <IncomingSheet from={open.from} onClose={close} />;
+      return <IncomingSheet from={open.from} onClose={onClose} />;
     case 'editor':
-      return <editor.Later hash={open.hash} onClose={close} />;
+      return <editor.Later hash={open.hash} onClose={onClose} />;
     case 'why':
-      return <WhySheet title={open.title} figure={open.figure} onClose={close} />;
+      return <WhySheet title={open.title} figure={open.figure} onClose={onClose} />;
   }
 }

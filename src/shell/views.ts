@@ -13,6 +13,8 @@ const taxi = later(() => import('../views/taxi/Taxi').then(({ Taxi }) => Taxi));
 const steps = later(() => import('../views/steps/Steps').then(({ Steps }) => Steps));
 const numbers = later(() => import('../views/numbers/Numbers').then(({ Numbers }) => Numbers));
 const log = later(() => import('../views/log/Log').then(({ Log }) => Log));
+/** What stands in the place of a part that could not be drawn. */
+export const broken = later(() => import('./Broken').then(({ Broken }) => Broken));
 const sheets = later(() => import('./Sheets').then(({ Sheets }) => Sheets));
 
 /** The view of each place. */
@@ -30,5 +32,5 @@ export const Sheets = sheets.Later;
 /** Loads the views that were not needed yet. */
 export function loadViews(): void {
   loadWindDetail();
-  for (const view of [notices, wrongKey, steps, taxi, numbers, log, sheets]) view.preload();
+  for (const view of [notices, wrongKey, steps, taxi, numbers, log, sheets, broken]) view.preload();
 }

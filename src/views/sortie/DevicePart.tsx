@@ -3,6 +3,7 @@
 import type { JSX } from 'preact';
 import { awake } from '../../board/awake';
 import { cardAtLineUp, keptBeside } from '../../board/card';
+import { goBackToStoreBefore, isBeside } from '../../board/everything';
 import {
   fullScreenRefused,
   hasFullScreen,
@@ -60,6 +61,12 @@ export function DevicePart(): JSX.Element {
         </Key>
       )}
       {fullScreenRefused.value && <p class={styles.hint}>{words.fullScreenRefused}</p>}
+      {isBeside() && (
+        <>
+          <p class={styles.hint}>{words.isBeside}</p>
+          <Key onPress={goBackToStoreBefore}>{words.goBack}</Key>
+        </>
+      )}
       <p class={styles.said}>{words.hand}</p>
       <Choice
         label={words.hand}

@@ -21,6 +21,8 @@ export const words: Translated<typeof english> = {
   },
   fullScreen: 'Vollbild',
   fullScreenRefused: 'Der Browser hat das Vollbild verweigert.',
+  isBeside: 'Lapstrip wurde neu begonnen. Was vorher gespeichert war, ist noch auf diesem Gerät.',
+  goBack: 'Zurück zu dem, was vorher gespeichert war',
   hand: 'Hand an den Tasten',
   hands: { right: 'Rechte Hand', left: 'Linke Hand' },
   beside: 'Neben den Schritten auf breitem Bildschirm',

@@ -26,6 +26,8 @@ export const words = {
   } satisfies Record<Awake, string>,
   fullScreen: 'Full screen',
   fullScreenRefused: 'The browser refused full screen.',
+  isBeside: 'Lapstrip was started anew. What was stored before is on this device still.',
+  goBack: 'Go back to what was stored before',
   hand: 'Keys at the',
   hands: { right: 'Right hand', left: 'Left hand' } satisfies Record<Hand, string>,
   beside: 'Beside Steps on a wide screen',

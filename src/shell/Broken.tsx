@@ -1,0 +1,84 @@
+/** What stands where a part of the screen could not be drawn, and what can be done about it. */
+
+import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import { everythingFiles, startAnewBeside } from '../board/everything';
+import type { Place } from '../board/places';
+import { saveFile } from '../device/files';
+import { Key } from '../parts/key/Key';
+import { Sheet } from '../parts/sheet/Sheet';
+import styles from './Broken.module.css';
+import { words } from './brokenWords.en';
+import { words as frame } from './words.en';
+
+/** A part that can fail on its own. */
+export type Part = Place | 'strip' | 'sheet' | 'whole';
+
+interface BrokenProps {
+  readonly part: Part;
+  /** Tries to draw it once more. */
+  readonly onAgain: () => void;
+  /** Leaves it out. */
+  readonly onWithout: () => void;
+}
+
+const titleOf = (part: Part): string =>
+  part === 'strip' || part === 'sheet' || part === 'whole'
+    ? words.broken[part]
+    : words.brokenPlace(frame.places[part]);
+
+/** In a place, or in place of everything. */
+export function Broken({ part, ...ways }: BrokenProps): JSX.Element {
+  return (
+    <section class={styles.broken}>
+      <h2 class={styles.title}>{titleOf(part)}</h2>
+      <Ways {...ways} />
+    </section>
+  );
+}
+
+/** In place of a sheet. */
+export function BrokenSheet({ onAgain, onWithout }: Omit<BrokenProps, 'part'>): JSX.Element {
+  return (
+    <Sheet title={titleOf('sheet')} close={words.close} onClose={onWithout}>
+      <Ways onAgain={onAgain} onWithout={onWithout} />
+    </Sheet>
+  );
+}
+
+function Ways({ onAgain, onWithout }: Omit<BrokenProps, 'part'>) {
+  const [said, setSaid] = useState('');
+  const [isSure, setSure] = useState(false);
+  const save = () => {
+    everythingFiles().then(
+      (files) => {
+        for (const file of files) saveFile(file);
+        setSaid(words.saved);
+      },
+      () => setSaid(words.notSaved),
+    );
+  };
+  const startAnew = () => {
+    if (!isSure) setSure(true);
+    else if (!startAnewBeside()) setSaid(words.notAnew);
+  };
+  return (
+    <div class={styles.ways}>
+      <p>{words.stays}</p>
+      <div class={styles.keys}>
+        <Key onPress={onAgain}>{words.again}</Key>
+        <Key look="pick" onPress={onWithout}>
+          {words.without}
+        </Key>
+        <Key onPress={save}>{words.save}</Key>
+      </div>
+      <p>{words.anewHint}</p>
+      <div class={styles.keys}>
+        <Key look={isSure ? 'stop' : 'plain'} onPress={startAnew}>
+          {isSure ? words.anewSure : words.anew}
+        </Key>
+      </div>
+      <p role="status">{said}</p>
+    </div>
+  );
+}
