@@ -1,23 +1,21 @@
 /**
- * Makes `virtual:lapstrip-catalogue` and `virtual:lapstrip-procedures`: the lists of the documents
- * that come with the app, and a loader for each, so that what is not flown today is not downloaded
- * today. The procedures are a list of their own, which the first answer can do without.
+ * Makes `virtual:lapstrip-catalogue`: the list of the documents that come with the app, with a loader
+ * for each, so that what is not flown today is not downloaded today.
  *
  * Every document passes its schema here, once, when the app is built. A document that does not
  * stops the build with its file, the place in it and what is wrong there; the app never meets one.
  */
 
-import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import * as v from 'valibot';
 import type { Plugin } from 'vite';
-import type { Hash } from '../src/core';
+import type { Field, Hash } from '../src/core';
 import { aircraftSchema } from '../src/core/aircraft/aircraft.schema';
 import { fieldSchema } from '../src/core/airfield/field.schema';
-import { languageOf, textIn } from '../src/core/language';
+import { languageOf } from '../src/core/language';
 import { procedureSchema } from '../src/core/procedure/procedure.schema';
-import { HASH_LENGTH, hashedBytes } from '../src/exchange/hash';
+import { documentHash } from '../src/exchange/hash';
 import { faults } from '../src/views/sortie/documentWords.en';
 
 const KINDS = [
@@ -35,11 +33,6 @@ export interface Entry {
   readonly file: string;
   readonly hash: Hash;
   readonly document: Checked;
-}
-
-/** The hash as the app works it out at run time, by Node's own SHA-256. */
-export function hashAtBuild(document: object): Hash {
-  return createHash('sha256').update(hashedBytes(document)).digest('hex').slice(0, HASH_LENGTH);
 }
 
 /** Everything wrong with a document: one line each, with the file, the place in it and a sentence. */
@@ -63,7 +56,7 @@ function readDocument(file: string, kind: (typeof KINDS)[number]): Entry {
   const checked = v.safeParse<v.GenericSchema<unknown, Checked>>(kind.schema, read);
   if (!checked.success) throw new Error(complaints(shown, checked.issues));
   const { $schema: _, ...document } = checked.output;
-  return { kind: kind.kind, file, hash: hashAtBuild(document), document };
+  return { kind: kind.kind, file, hash: documentHash(document), document };
 }
 
 /** The JSON documents in a folder, by code. Two of one kind must not share a code. */
@@ -87,65 +80,41 @@ export function readCatalogue(folder: string): Entry[] {
 }
 
 const LIST = 'virtual:lapstrip-catalogue';
-const PROCEDURES = 'virtual:lapstrip-procedures';
-/** All documents whole, in one file: they come after the first answer, and are stored together. */
-const WHOLE = 'virtual:lapstrip-documents';
-/** Before a language: what the list says of each field on a page in that language, by the field's code. */
-const SENTENCES = 'virtual:lapstrip-sentences/';
-/** Before the name of a document without what the first answer can do without: each a file of its own. */
-const PLAIN = 'virtual:lapstrip-plain/';
+/** Before the name of a document, each of which is a file of its own. */
+const DOCUMENT = `${LIST}/`;
 
-/** A document's module is named for its kind and code, and so is its chunk: `field-xhar`. */
+/** A document's module is named for its kind and code, and so is its file: `field-xhar`. */
 const nameOf = ({ kind, document }: Entry) => `${kind}-${document.code.toLowerCase()}`;
-
-/**
- * What the first answer needs of a document: an aircraft without its physics and its loading, a field
- * without its taxi plan, and of neither what it is about.
- */
-function plainOf(document: Checked): object {
-  const about = '';
-  if ('taxi' in document && 'runways' in document)
-    return { ...document, about, taxi: { nodes: [], edges: [] }, translations: undefined };
-  if (!('performance' in document || 'load' in document)) return document;
-  const { performance: _p, load: _l, translations: _t, ...plain } = document;
-  return { ...plain, about };
-}
 
 const firstSentence = (text: string): string => text.replace(/\. .*/s, '.');
 
-/** What a field is, in a sentence for a page in a language, and the sentence's own where it is in another. */
-function sentenceIn(document: Checked, language: string): object {
-  const about = textIn(document, document.about, language);
-  const sentence = { about: firstSentence(about.text) };
-  return about.language === language ? sentence : { ...sentence, lang: about.language };
-}
-
-/** What a list says of a document beside its code and its name. */
-function saidOf({ kind, document }: Entry): object {
-  // Fields are chosen from a list that says in a sentence what they are.
-  if (kind === 'field') return sentenceIn(document, 'en');
-  return 'phases' in document
-    ? { aircraft: document.aircraft, language: languageOf(document) }
-    : {};
-}
-
-function listModule(name: string, entries: readonly Entry[]): string {
-  const lines = entries.map((entry) => {
-    const { kind, hash, document } = entry;
-    const shown = {
-      ...{ kind, code: document.code, name: document.name, hash },
-      ...saidOf(entry),
-    };
-    const plain = `() => import(${JSON.stringify(PLAIN + nameOf(entry))}).then((m) => m.default)`;
-    // A procedure is not asked for before the first answer.
-    const loadPlain = kind === 'procedure' ? '' : `, loadPlain: ${plain}`;
-    return `{ ...${JSON.stringify(shown)}${loadPlain} },`;
+/** What a list says of a field: the first sentence of what it is about, in each language it has. */
+function aboutOf({ about, language, translations = {} }: Field): object {
+  const sentence = firstSentence(about);
+  const translated = Object.entries(translations).map(([tag, texts]) => {
+    const text = texts[about];
+    return [tag, text === undefined ? {} : { [sentence]: firstSentence(text) }];
   });
-  return `const whole = (listed) => ({
-  ...listed,
-  load: () => import('${WHOLE}').then((m) => m.default[listed.hash]),
-});
-export const ${name} = [\n${lines.join('\n')}\n].map(whole);`;
+  return { about: sentence, language, translations: Object.fromEntries(translated) };
+}
+
+/** What a list says of a document. */
+function listedOf({ kind, hash, document }: Entry): object {
+  const { code, name } = document;
+  const listed = { kind, code, name, hash };
+  if ('runways' in document) return { ...listed, ...aboutOf(document) };
+  return 'phases' in document
+    ? { ...listed, aircraft: document.aircraft, language: languageOf(document) }
+    : listed;
+}
+
+function listModule(entries: readonly Entry[]): string {
+  const lines = entries.map((entry) => {
+    const file = JSON.stringify(DOCUMENT + nameOf(entry));
+    const load = `() => import(${file}).then((module) => module.default)`;
+    return `{ ...${JSON.stringify(listedOf(entry))}, load: ${load} },`;
+  });
+  return `export const catalogue = [\n${lines.join('\n')}\n];`;
 }
 
 /** The plugin; `folder` holds `fields/`, `aircraft/` and `procedures/`. */
@@ -157,38 +126,14 @@ export function catalogue(folder: string): Plugin {
   };
   return {
     name: 'lapstrip-catalogue',
-    resolveId(id) {
-      const isOurs =
-        id === LIST ||
-        id === PROCEDURES ||
-        id === WHOLE ||
-        id.startsWith(PLAIN) ||
-        id.startsWith(SENTENCES);
-      return isOurs ? `\0${id}` : undefined;
-    },
+    resolveId: (id) => (id === LIST || id.startsWith(DOCUMENT) ? `\0${id}` : undefined),
     load(id) {
       if (id === `\0${LIST}`) {
         for (const { file } of read()) this.addWatchFile(file);
-        const first = read().filter(({ kind }) => kind !== 'procedure');
-        return listModule('catalogue', first);
+        return listModule(read());
       }
-      if (id === `\0${PROCEDURES}`) {
-        const procedures = read().filter(({ kind }) => kind === 'procedure');
-        return listModule('procedures', procedures);
-      }
-      if (id === `\0${WHOLE}`) {
-        const whole = Object.fromEntries(read().map(({ hash, document }) => [hash, document]));
-        return `export default ${JSON.stringify(whole)};`;
-      }
-      if (id.startsWith(`\0${SENTENCES}`)) {
-        const language = id.slice(SENTENCES.length + 1);
-        const sentences = read().flatMap(({ kind, document }) =>
-          kind === 'field' ? [[document.code, sentenceIn(document, language)]] : [],
-        );
-        return `export default ${JSON.stringify(Object.fromEntries(sentences))};`;
-      }
-      const found = read().find((entry) => id === `\0${PLAIN}${nameOf(entry)}`);
-      return found && `export default ${JSON.stringify(plainOf(found.document))};`;
+      const found = read().find((entry) => id === `\0${DOCUMENT}${nameOf(entry)}`);
+      return found && `export default ${JSON.stringify(found.document)};`;
     },
     // A document edited while the app is being worked on: read everything again, show it anew.
     handleHotUpdate({ file, server }) {

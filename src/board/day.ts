@@ -5,12 +5,10 @@
 
 import { computed, effect, signal } from '@preact/signals';
 import {
-  answerWind,
   type Designator,
   endsOf,
   loadDay,
   type Report,
-  readWind,
   type WeatherBrief,
   type WindReport,
 } from '../core';
@@ -148,37 +146,10 @@ function newestOf(parts: Day, text: string): string {
   return textOf(chosen);
 }
 
-/** How long after its code has come the reader is made ready, ms: by then all else has come too. */
-const READY_AFTER_MS = 1000;
-const READY_NEXT_MS = 50;
-
-/** Texts as they are typed: a report begun, winds in short, and one that reaches limits. */
-const TYPED = ['M', 'MET', '270', '27012', 'VRB03KT', '27012G20KT 240V300', '31045G60KT'];
-
-/** How often each is read: by then the machine has put what it runs into its own code. */
-const READ_TIMES = 8;
-
-/**
- * Reads and judges a few winds that nobody sees, while nothing else happens: the first letters that
- * are typed would else cost twice what later ones do. A text at a time, so that no press waits.
- */
-function makeReady(parts: Day, left = TYPED): void {
-  const [text, ...others] = left;
-  if (text === undefined) return;
-  const at = new Date(sortieMinute.peek());
-  for (let time = 0; time < READ_TIMES; time++) {
-    parts.readReport(text);
-    const { report, north } = readWind({ text, north: 'true' });
-    answerWind(settled.peek(), report?.wind ?? null, north, purpose.peek(), null, at);
-  }
-  setTimeout(() => makeReady(parts, others), READY_NEXT_MS);
-}
-
 /** Loads the code, and lets what the first answer went without have its say. */
 export async function startDay(): Promise<void> {
   const parts = await loadDay();
   day.value = parts;
-  setTimeout(() => makeReady(parts), READY_AFTER_MS);
   chooseTextsWith((text) => newestOf(parts, text));
   effect(() => {
     const now = weather.value?.now;

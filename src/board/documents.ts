@@ -19,17 +19,21 @@ export const own = signal<readonly Listed[]>([]);
 /** Those of them that came from elsewhere and were never chosen: they are offered, and not used unasked. */
 export const received = signal<ReadonlySet<Hash>>(new Set());
 
-const first = computed((): readonly Listed[] => [...catalogue, ...own.value]);
+/** All there are to choose from: what comes with the app, then what the pilot brought. */
+export const all = computed((): readonly Listed[] => [...catalogue, ...own.value]);
 
 /** The fields to choose from. */
-export const fields = computed(() => first.value.filter((listed) => listed.kind === 'field'));
+export const fields = computed(() => all.value.filter((listed) => listed.kind === 'field'));
 
 /** The aircraft to choose from. */
-export const aircraft = computed(() => first.value.filter((listed) => listed.kind === 'aircraft'));
+export const aircraft = computed(() => all.value.filter((listed) => listed.kind === 'aircraft'));
 
 /** Documents in hand, by hash. They never change, so they are loaded once. */
 const inHand = signal<ReadonlyMap<Hash, unknown>>(new Map());
 const asked = new Set<Hash>();
+
+/** What could not be loaded is asked for again after so long, ms. */
+const ASK_AGAIN_MS = 2000;
 
 /** Takes a document in hand. */
 export function hold(hash: Hash, content: unknown): void {
@@ -38,54 +42,33 @@ export function hold(hash: Hash, content: unknown): void {
 
 /**
  * A document by its name, or null while it is loading, which the first question begins. What the
- * catalogue and the record hold has passed its schema where it entered. `listed` is what comes with
- * the app of its kind.
+ * catalogue and the record hold has passed its schema where it entered.
  */
-export function documentOf<T>(
-  record: Record,
-  hash: Hash | null,
-  listed: readonly Listed[] = catalogue,
-): T | null {
+export function documentOf<T>(record: Record, hash: Hash | null): T | null {
   if (hash === null) return null;
   const content = inHand.value.get(hash);
   if (content === undefined && !asked.has(hash)) {
     asked.add(hash);
-    void load(record, hash, listed);
+    void load(record, hash);
   }
   return (content as T | undefined) ?? null;
 }
 
-/** Whether documents are taken in hand whole from now on, and those of which only a part is. */
-let whole = false;
-const plainInHand = new Map<Hash, Record>();
-
-/** Takes in hand whole what the first answer could do with a part of. */
-export async function loadWholeDocuments(): Promise<void> {
-  whole = true;
-  for (const [hash, record] of plainInHand) await load(record, hash, catalogue);
-}
-
-async function load(record: Record, hash: Hash, among: readonly Listed[]): Promise<void> {
-  const listed = among.find((candidate) => candidate.hash === hash);
-  try {
-    if (!whole && listed !== undefined && 'loadPlain' in listed) {
-      plainInHand.set(hash, record);
-      const plain = await listed.loadPlain();
-      // The whole may have come first.
-      if (!inHand.peek().has(hash)) hold(hash, plain);
-      return;
-    }
-    const content =
-      listed === undefined
-        ? (await record.documents()).find((kept) => kept.hash === hash)?.content
-        : await listed.load();
-    if (content === undefined) return;
-    hold(hash, content);
-    if (listed !== undefined) {
-      await record.keepDocument({ hash, kind: listed.kind, content, own: false });
-    }
-  } catch {
-    // Not to be had just now, as without a network before all is stored: the next question asks again.
-    asked.delete(hash);
+async function load(record: Record, hash: Hash): Promise<void> {
+  const listed = catalogue.find((candidate) => candidate.hash === hash);
+  if (listed === undefined) {
+    const kept = (await record.documents()).find((candidate) => candidate.hash === hash);
+    if (kept !== undefined) hold(hash, kept.content);
+    return;
   }
+  let content: unknown;
+  try {
+    content = await listed.load();
+  } catch {
+    // Not to be had just now, as without a network before all is stored.
+    setTimeout(() => void load(record, hash), ASK_AGAIN_MS);
+    return;
+  }
+  hold(hash, content);
+  await record.keepDocument({ hash, kind: listed.kind, content, own: false });
 }

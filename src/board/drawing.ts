@@ -145,7 +145,7 @@ export async function keepField(): Promise<KeptField> {
   try {
     const result = await checked();
     if ('problems' in result) return { listed: null, problems: result.problems };
-    const hash = await documentHash(result.field);
+    const hash = documentHash(result.field);
     await addOwnDocument({ hash, kind: 'field', content: result.field, own: true });
     keepDraft(draftName.value, null);
     done = draft.value;

@@ -13,9 +13,9 @@ import {
 } from '../core';
 import { entriesOf, sortieNames } from '../record/past';
 import { addTo } from './adding';
-import { all } from './allDocuments';
 import { record, sorties } from './board';
 import type { Listed } from './documents';
+import { all } from './documents';
 
 type Logbook = Awaited<ReturnType<typeof loadLogbook>>;
 

@@ -16,10 +16,10 @@ import {
 } from '../core';
 import { entriesOf } from '../record/past';
 import { add } from './adding';
-import { chosenProcedure } from './allDocuments';
 import { inputs, record, sortie, sorties } from './board';
 import { procedure } from './flown';
 import { lines, nameOf, openLog } from './log';
+import { chosenProcedure } from './procedures';
 
 /** So many sorties are spoken of, and so many are looked through for them: some fly several aircraft by turns. */
 const SPOKEN_OF = 10;

@@ -1,14 +1,12 @@
 /** The documents that the pilot brought or wrote. */
 
-import type { ListedField, ListedProcedure } from 'virtual:lapstrip-catalogue';
+import type { ListedProcedure } from 'virtual:lapstrip-catalogue';
 import { signal } from '@preact/signals';
 import { type Field, type Hash, languageOf, type Procedure } from '../core';
 import { type DocumentFollowers, followDocuments } from '../record/followDocuments';
 import type { KeptDocument } from '../record/store';
-import { all } from './allDocuments';
 import { record } from './board';
-import { hold, type Listed, own, received } from './documents';
-import { shownText } from './language';
+import { all, hold, type Listed, own, received } from './documents';
 
 /** A version of a procedure that the pilot wrote. */
 export interface OwnVersion {
@@ -97,10 +95,7 @@ function listed({ hash, kind, content }: Omit<KeptDocument, 'own'>): Listed {
   return { kind, hash, code, name, load, ...ofKind } as Listed;
 }
 
-function aboutOf(field: Field): Pick<ListedField, 'about' | 'lang'> {
-  const { text, lang } = shownText(field, field.about);
-  return lang === undefined ? { about: text } : { about: text, lang };
-}
+const aboutOf = ({ about, language, translations }: Field) => ({ about, language, translations });
 
 function versionIn({ hash, kind, content }: KeptDocument): OwnVersion | null {
   if (kind !== 'procedure') return null;

@@ -1,10 +1,10 @@
 /** Sealing what the pilot was told: figures as they are shown at a moment that counts. */
 
 import type { Event, Figure, SealedFigure, Unit } from '../core';
-import { chosenProcedure } from './allDocuments';
 import { enteredWind, inputs, settled, sortie, wind } from './board';
 import { numbers } from './flight';
 import { sheetOfToday } from './load';
+import { chosenProcedure } from './procedures';
 import { air, today } from './today';
 
 /** The figures as they are shown now, and the documents they come from. */

@@ -25,10 +25,10 @@ import {
 } from '../exchange/recordFile';
 import { type Merged, mergeBrought, wholeRecord } from '../record/past';
 import type { KeptDocument } from '../record/store';
-import { all } from './allDocuments';
 import { record } from './board';
 import { gather } from './codes';
 import type { Listed } from './documents';
+import { all } from './documents';
 import { addOwnDocument, listOwnDocuments, tellOfDocuments } from './ownDocuments';
 
 /** A document to be given away. */
@@ -131,7 +131,7 @@ async function look(from: Blob | string): Promise<Incoming> {
   const { document, problems } = checkDocument(parsed.value);
   if (document === null) return { kind: 'refused', problems };
   const { kind, content } = document;
-  const hash = await documentHash(content);
+  const hash = documentHash(content);
   return {
     kind: 'document',
     document: { hash, kind, content, own: true, received: true },
@@ -185,7 +185,7 @@ async function lookAtRecord(parsed: unknown): Promise<Incoming> {
 async function isWhatItSays({ hash, kind, content }: KeptDocument): Promise<boolean> {
   const checkDocument = await loadDocumentCheck();
   const { document } = checkDocument(content);
-  return document?.kind === kind && (await documentHash(document.content)) === hash;
+  return document?.kind === kind && documentHash(document.content) === hash;
 }
 
 /** Keeps a document that was looked at. */

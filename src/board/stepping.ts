@@ -22,11 +22,11 @@ import {
 } from '../core';
 import { newId } from '../record/record';
 import { add, addTo, undoable } from './adding';
-import { chosenProcedure } from './allDocuments';
 import { inputs, record, sortie } from './board';
 import { steps } from './flight';
 import { procedure } from './flown';
 import { openPlace } from './places';
+import { chosenProcedure } from './procedures';
 import { seal } from './sealing';
 import { wallNowMs } from './time';
 

@@ -2,7 +2,6 @@
 
 import { computed, signal } from '@preact/signals';
 import {
-  allStepsOf,
   beginEditing,
   type ChosenSides,
   type DocumentProblem,
@@ -28,11 +27,10 @@ import {
 import { documentHash } from '../exchange/hash';
 import { newId } from '../record/record';
 import { forgetUnkept, readUnkept, writeUnkept } from '../record/unkept';
-import { all, chosenProcedure } from './allDocuments';
 import { atPause } from './atPause';
 import { record, sortie, steady } from './board';
 import { setInputs } from './choices';
-import { received } from './documents';
+import { all, received } from './documents';
 import {
   addOwnDocument,
   listOwnDocuments,
@@ -40,6 +38,7 @@ import {
   ownVersions,
   tellOfDocuments,
 } from './ownDocuments';
+import { chosenProcedure } from './procedures';
 import { wallNowMs } from './time';
 
 /** A procedure by its name and its content. */
@@ -163,29 +162,9 @@ export async function openWriting(
   writing.value = null;
   takenIn.value = null;
   try {
-    const now = await opened(hash, ownName);
-    writing.value = now;
-    setTimeout(() => makeReady(now), READY_AFTER_MS);
+    writing.value = await opened(hash, ownName);
   } catch {
     writing.value = 'failed';
-  }
-}
-
-/** The editor stands by then, ms. */
-const READY_AFTER_MS = 300;
-
-/** How often a letter is typed that nobody sees. */
-const READY_TIMES = 8;
-
-/** The first letters would cost twice what later ones do: by then the machine has made its own code of what they run. */
-function makeReady({ kept, editing }: Writing): void {
-  const step = allStepsOf(editing.document)[0];
-  if (step === undefined) return;
-  for (let time = 0; time < READY_TIMES; time++) {
-    const to = { response: `${step.response} ${time}` };
-    const typed = edited(editing, { kind: 'change', id: step.id, to }, true);
-    isSame(kept, typed.document);
-    editFaults(typed.document);
   }
 }
 
@@ -306,7 +285,7 @@ export type Kept =
   | { readonly kind: 'refused'; readonly problems: readonly DocumentProblem[] }
   /** Another version was kept elsewhere, and stands in {@link overtaken} to be decided on. */
   | { readonly kind: 'overtaken' }
-  /** The page may not name documents, as where it was not served over https. */
+  /** What checks it could not be loaded. */
   | { readonly kind: 'failed' };
 
 /**
@@ -339,7 +318,7 @@ async function keepNow(over: OwnVersion | null): Promise<Kept> {
     return { kind: 'refused', problems: read.problems ?? [] };
   }
   const { content } = read.document;
-  const hash = await documentHash(content);
+  const hash = documentHash(content);
   await keepOriginal(now.original);
   change({ known: new Set([...knownVersions(now.code), hash]) });
   await addOwnDocument({ hash, kind: 'procedure', content, own: true });

@@ -1,4 +1,4 @@
-/** The documents that come with the app; tools/catalogue.ts makes these modules when it is built. */
+/** The documents that come with the app; tools/catalogue.ts makes this module when it is built. */
 declare module 'virtual:lapstrip-catalogue' {
   type Field = import('../core').Field;
   type Aircraft = import('../core').Aircraft;
@@ -16,22 +16,12 @@ declare module 'virtual:lapstrip-catalogue' {
     readonly load: () => Promise<Document>;
   }
 
-  /** What a field is, in a sentence. */
-  interface Sentence {
-    readonly about: string;
-    /** The sentence's language, a BCP 47 tag, where it is not that of the page. */
-    readonly lang?: string;
-  }
-
   export type ListedField = Listed<'field', Field> &
-    Sentence & {
-      /** The same without what the first answer can do without: its taxi plan, which is empty here. */
-      readonly loadPlain: () => Promise<Field>;
+    Pick<Field, 'language' | 'translations'> & {
+      /** What it is, in a sentence. */
+      readonly about: string;
     };
-  export type ListedAircraft = Listed<'aircraft', Aircraft> & {
-    /** The same without what the first answer can do without: its physics and its loading. */
-    readonly loadPlain: () => Promise<Aircraft>;
-  };
+  export type ListedAircraft = Listed<'aircraft', Aircraft>;
   export type ListedProcedure = Listed<'procedure', Procedure> & {
     /** The code of the aircraft that it is for. */
     readonly aircraft: string;
@@ -39,18 +29,6 @@ declare module 'virtual:lapstrip-catalogue' {
     readonly language: string;
   };
 
-  /** Fields, then aircraft, each in the order of their codes. */
-  export const catalogue: readonly (ListedField | ListedAircraft)[];
-}
-
-/** What the list says of each field on a page in German, by the field's code. */
-declare module 'virtual:lapstrip-sentences/de' {
-  const sentences: Readonly<Record<string, import('virtual:lapstrip-catalogue').Sentence>>;
-  export default sentences;
-}
-
-/** The procedures, which the first answer can do without. */
-declare module 'virtual:lapstrip-procedures' {
-  /** In the order of their codes. */
-  export const procedures: readonly import('virtual:lapstrip-catalogue').ListedProcedure[];
+  /** Fields, aircraft, then procedures, each in the order of their codes. */
+  export const catalogue: readonly (ListedField | ListedAircraft | ListedProcedure)[];
 }

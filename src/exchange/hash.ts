@@ -2,9 +2,12 @@
  * Documents are named by what they hold.
  *
  * A field, an aircraft or a procedure never changes under the name it was flown with: its name is a
- * hash of its content, worked out here at run time and by tools/catalogue.ts when the app is built.
+ * hash of its content, worked out alike here and by tools/catalogue.ts when the app is built.
+ * Browsers keep their own SHA-256 from pages that came over plain http, as on a local network.
  */
 
+import { sha256 } from '@noble/hashes/sha2.js';
+import { bytesToHex } from '@noble/hashes/utils.js';
 import type { Hash } from '../core';
 
 /** Hex digits of SHA-256 that make a {@link Hash}: 64 bits, enough to tell apart all that one pilot will ever keep. */
@@ -26,21 +29,10 @@ export function canonicalJson(value: unknown): string {
 }
 
 /**
- * The bytes that a document's hash is taken over. The document must be as its schema gave it out,
- * so that leaving a default out or writing it makes no difference; `$schema` only serves editors
- * and is no part of the content.
+ * The hash of a document. The document must be as its schema gave it out, so that leaving a default
+ * out or writing it makes no difference; `$schema` only serves editors and is no part of the content.
  */
-export function hashedBytes(document: object): Uint8Array<ArrayBuffer> {
-  return new TextEncoder().encode(canonicalJson({ ...document, $schema: undefined }));
-}
-
-/**
- * The hash of a document that has passed its schema. Rejects where the page was not served over
- * https or from this machine, because browsers keep SubtleCrypto from such pages.
- */
-export async function documentHash(document: object): Promise<Hash> {
-  const digest = await crypto.subtle.digest('SHA-256', hashedBytes(document));
-  return Array.from(new Uint8Array(digest), (byte) => byte.toString(16).padStart(2, '0'))
-    .join('')
-    .slice(0, HASH_LENGTH);
+export function documentHash(document: object): Hash {
+  const content = new TextEncoder().encode(canonicalJson({ ...document, $schema: undefined }));
+  return bytesToHex(sha256(content)).slice(0, HASH_LENGTH);
 }

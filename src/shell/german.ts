@@ -1,7 +1,5 @@
-/** The German words that the first answer needs, those in the list of fields too, and the way to all others. */
+/** The German words that the first answer needs and the way to all others. */
 
-import { catalogue } from 'virtual:lapstrip-catalogue';
-import sentences from 'virtual:lapstrip-sentences/de';
 import { catalogues, setFurtherWords } from '../parts/catalogues';
 
 const first = import.meta.glob<object>(
@@ -27,9 +25,6 @@ export function layOver(twins: Readonly<Record<string, object>>): void {
 export function speakGerman(): void {
   document.documentElement.lang = 'de';
   layOver(first);
-  for (const listed of catalogue) {
-    if (listed.kind === 'field') Object.assign(listed, sentences[listed.code]);
-  }
   let fetched: Promise<void> | undefined;
   setFurtherWords(() => {
     fetched ??= import('./germanFurther').then(({ further }) => layOver(further));

@@ -4,7 +4,6 @@ import { keepAwake } from '../board/awake';
 import { loadTheRest } from '../board/board';
 import { startCard } from '../board/card';
 import { startDay } from '../board/day';
-import { loadWholeDocuments } from '../board/documents';
 import { followOwnDocuments } from '../board/ownDocuments';
 import { startTaxi } from '../board/taxi';
 import { startToday } from '../board/today';
@@ -29,7 +28,6 @@ export async function loadRest(): Promise<void> {
       startCard();
       void startWhole().catch(() => undefined);
       keepAwake();
-      void loadWholeDocuments();
       void followOwnDocuments();
       void loadTheRest().catch(() => undefined);
       void startDay().catch(() => undefined);

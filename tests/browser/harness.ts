@@ -26,7 +26,7 @@ import {
 import { test as base, expect } from 'vitest';
 import { findChromium, QUIET_FLAGS } from '../../tools/chromium.mjs';
 import { SCREENS, type Screen } from './screens';
-import { Host } from './server';
+import { DIST, Host } from './server';
 import { watch } from './watch';
 
 export { describe, expect } from 'vitest';
@@ -111,7 +111,8 @@ export class Device {
 /**
  * `test` with what a browser test needs:
  *
- * - `host`: the host of this test alone; it can be stopped, started and given a new version.
+ * - `host`: the host of this test alone; it can be stopped, started and given a new version. It
+ *   answers at `hostName`.
  * - `open(screen, opened?)`: a window with nothing stored, closed when the test ends.
  * - `device`: a profile that outlives its windows, for cold starts and reloads without a network.
  * - `problems`: what went wrong unseen. It must be empty at the end; a test that provokes something
@@ -128,8 +129,9 @@ export const test = base
     onCleanup(() => expect(problems).toEqual([]));
     return problems;
   })
-  .extend('host', async ({}, { onCleanup }) => {
-    const host = new Host();
+  .extend('hostName', 'localhost')
+  .extend('host', async ({ hostName }, { onCleanup }) => {
+    const host = new Host(DIST, hostName);
     await host.start();
     onCleanup(() => host.stop());
     return host;

@@ -26,7 +26,7 @@ async function received(change: Change = () => undefined) {
 
 /** A log that holds it, marked as one of the pilot's own. */
 async function logOf(content: object): Promise<string> {
-  const documents = [{ hash: await documentHash(content), kind: 'procedure', content, own: true }];
+  const documents = [{ hash: documentHash(content), kind: 'procedure', content, own: true }];
   return JSON.stringify({ lapstrip: 'record', version: 1, entries: [], documents });
 }
 

@@ -38,16 +38,19 @@ export class Host {
   folder: string;
   /** The paths asked for since the host was made, below {@link BELOW}, in order. */
   readonly asked: string[] = [];
+  readonly #name: string;
   #port = 0;
   #server: Server | null = null;
 
-  constructor(folder = DIST) {
+  /** `localhost` counts as secure, so that workers and locks are allowed; other names do not. */
+  constructor(folder = DIST, name = 'localhost') {
     this.folder = folder;
+    this.#name = name;
   }
 
-  /** The address of the app. `localhost` counts as secure, so that workers and locks are allowed. */
+  /** The address of the app. */
   get url(): string {
-    return `http://localhost:${this.#port}${BELOW}`;
+    return `http://${this.#name}:${this.#port}${BELOW}`;
   }
 
   /** Answers from now on; at the address it had before, if it was stopped. */
@@ -67,7 +70,7 @@ export class Host {
       else response.writeHead(200, { ...headers, 'content-encoding': 'gzip' }).end(gzipSync(body));
     });
     await new Promise<void>((resolve, reject) => {
-      server.once('error', reject).listen(this.#port, 'localhost', resolve);
+      server.once('error', reject).listen(this.#port, this.#name, resolve);
     });
     const address = server.address();
     if (address !== null && typeof address === 'object') this.#port = address.port;

@@ -2,8 +2,8 @@
 
 import { type JSX, render } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { all } from '../../board/allDocuments';
 import { enteredWind, settled, sortieMinute, wind } from '../../board/board';
+import { all } from '../../board/documents';
 import { steps } from '../../board/flight';
 import { nameLang } from '../../board/language';
 import type { Hash, Procedure } from '../../core';

@@ -2,7 +2,7 @@
 
 import type { ComponentChildren, JSX } from 'preact';
 import { useEffect, useId, useState } from 'preact/hooks';
-import { all } from '../../board/allDocuments';
+import { all } from '../../board/documents';
 import { nameLang } from '../../board/language';
 import { type Shared, shared } from '../../board/sharing';
 import type { Hash } from '../../core';

@@ -3,7 +3,6 @@
 import type { ListedProcedure } from 'virtual:lapstrip-catalogue';
 import type { ComponentChildren, JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { chosenProcedure, proceduresFor } from '../../board/allDocuments';
 import { inputs, settled, sortie } from '../../board/board';
 import { chooseAircraft, chooseField, setInputs, takeUp } from '../../board/choices';
 import { aircraft, fields } from '../../board/documents';
@@ -12,6 +11,7 @@ import { langOf, languageName } from '../../board/language';
 import { sheetOfToday } from '../../board/load';
 import { takeReceived } from '../../board/ownDocuments';
 import { openSheet, sheet } from '../../board/places';
+import { chosenProcedure, proceduresFor } from '../../board/procedures';
 import { endSortie } from '../../board/stepping';
 import type { Hash } from '../../core';
 import { Choice } from '../../parts/choice/Choice';

@@ -1,11 +1,13 @@
 /** What Wind shows before a field is chosen: the fields. One tap and the wind can be typed. */
 
+import type { ListedField } from 'virtual:lapstrip-catalogue';
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { inputs } from '../../board/board';
 import { chooseAircraft, chooseField } from '../../board/choices';
 import { aircraft, fields } from '../../board/documents';
 import { flownLast, offeredFields } from '../../board/flownLast';
+import { shownText } from '../../board/language';
 import { typing } from '../../board/places';
 import { Choice } from '../../parts/choice/Choice';
 import styles from './ChooseField.module.css';
@@ -42,14 +44,21 @@ export function ChooseField(): JSX.Element {
               <b class={styles.code}>{field.code}</b>
               <span>
                 <b>{field.name}</b>
-                <span class={styles.about} lang={field.lang}>
-                  {field.about}
-                </span>
+                <About of={field} />
               </span>
             </button>
           </li>
         ))}
       </ul>
     </div>
+  );
+}
+
+function About({ of: field }: { of: ListedField }) {
+  const { text, lang } = shownText(field, field.about);
+  return (
+    <span class={styles.about} lang={lang}>
+      {text}
+    </span>
   );
 }

@@ -2,27 +2,24 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { catalogue } from 'virtual:lapstrip-catalogue';
-import { procedures } from 'virtual:lapstrip-procedures';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { documentHash } from '../../../src/exchange/hash';
 import { readCatalogue } from '../../../tools/catalogue';
 
 describe('the documents that come with the app', () => {
-  test.each([...catalogue, ...procedures])(
-    '$kind $code is named by what it holds',
-    async (listed) => {
-      const document = await listed.load();
-      expect(document).toMatchObject({
-        lapstrip: listed.kind,
-        code: listed.code,
-        name: listed.name,
-      });
-      expect(await documentHash(document)).toBe(listed.hash);
-    },
-  );
+  test.each(catalogue)('$kind $code is named by what it holds', async (listed) => {
+    const document = await listed.load();
+    expect(document).toMatchObject({
+      lapstrip: listed.kind,
+      code: listed.code,
+      name: listed.name,
+    });
+    expect(documentHash(document)).toBe(listed.hash);
+  });
 
   test('have a procedure in English and one in German for every aircraft', () => {
     const aircraft = catalogue.filter((listed) => listed.kind === 'aircraft');
+    const procedures = catalogue.filter((listed) => listed.kind === 'procedure');
     expect(aircraft.length).toBeGreaterThan(0);
     for (const { code } of aircraft) {
       const ofIt = procedures.filter((procedure) => procedure.aircraft === code);

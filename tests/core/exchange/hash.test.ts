@@ -1,7 +1,7 @@
+import { createHash } from 'node:crypto';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { canonicalJson, documentHash, HASH_LENGTH } from '../../../src/exchange/hash';
-import { hashAtBuild } from '../../../tools/catalogue';
 
 const documents = fc.dictionary(fc.string(), fc.jsonValue());
 
@@ -35,32 +35,33 @@ describe('canonical JSON', () => {
 });
 
 describe('the hash of a document', () => {
-  test('is the start of SHA-256: "{}" gives 44136fa355b3678a… (sha256sum of the two bytes)', async () => {
-    expect(await documentHash({})).toBe('44136fa355b3678a');
+  test('is the start of SHA-256: "{}" gives 44136fa355b3678a… (sha256sum of the two bytes)', () => {
+    expect(documentHash({})).toBe('44136fa355b3678a');
     expect(HASH_LENGTH).toBe(16);
   });
 
-  test('is the same in the app and in the build', async () => {
-    await fc.assert(
-      fc.asyncProperty(documents, async (document) => {
-        expect(await documentHash(document)).toBe(hashAtBuild(document));
+  test('is the start of what Node’s own SHA-256 gives for the canonical JSON', () => {
+    fc.assert(
+      fc.property(documents, ({ $schema: _, ...document }) => {
+        const whole = createHash('sha256').update(canonicalJson(document), 'utf8').digest('hex');
+        expect(documentHash(document)).toBe(whole.slice(0, HASH_LENGTH));
       }),
     );
   });
 
-  test('does not depend on the order in which a document was written', async () => {
-    await fc.assert(
-      fc.asyncProperty(documents, async (document) => {
+  test('does not depend on the order in which a document was written', () => {
+    fc.assert(
+      fc.property(documents, (document) => {
         const turned = Object.fromEntries(Object.entries(document).reverse());
-        expect(await documentHash(turned)).toBe(await documentHash(document));
+        expect(documentHash(turned)).toBe(documentHash(document));
       }),
     );
   });
 
-  test('changes with any value, but not with the schema that an editor is pointed to', async () => {
+  test('changes with any value, but not with the schema that an editor is pointed to', () => {
     const field = { code: 'XHAR', runways: [{ toraM: 2400 }] };
     const longer = { code: 'XHAR', runways: [{ toraM: 2401 }] };
-    expect(await documentHash(longer)).not.toBe(await documentHash(field));
-    expect(await documentHash({ ...field, $schema: 'anywhere' })).toBe(await documentHash(field));
+    expect(documentHash(longer)).not.toBe(documentHash(field));
+    expect(documentHash({ ...field, $schema: 'anywhere' })).toBe(documentHash(field));
   });
 });

@@ -38,7 +38,6 @@ test('five at most stand before the others, and those that are no longer listed 
     name: hash,
     about: '',
     load: () => Promise.reject(new Error('not asked for')),
-    loadPlain: () => Promise.reject(new Error('not asked for')),
   }));
   const order = (...hashes: string[]) =>
     offeredFields(listed, hashes)

@@ -1,18 +1,11 @@
-/** All documents there are, with the procedures, which come after the first answer. */
+/** The procedures, and which of them is flown next. */
 
-import { catalogue, type ListedProcedure } from 'virtual:lapstrip-catalogue';
-import { procedures } from 'virtual:lapstrip-procedures';
+import type { ListedProcedure } from 'virtual:lapstrip-catalogue';
 import { computed } from '@preact/signals';
 import { type Hash, primarySubtag } from '../core';
 import { pageLanguage } from '../device/pageLanguage';
 import { documents, inputs } from './board';
-import { type Listed, own, received } from './documents';
-
-/** The procedures that come with the app. */
-export { procedures };
-
-/** All there are to choose from: what comes with the app, then what the pilot brought. */
-export const all = computed((): readonly Listed[] => [...catalogue, ...procedures, ...own.value]);
+import { all, received } from './documents';
 
 /** The procedures an aircraft can be flown with; the pilot's own come last. */
 export const proceduresFor = (aircraftCode: string): readonly ListedProcedure[] =>
