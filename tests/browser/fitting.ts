@@ -168,3 +168,94 @@ export function scrolls(page: Page, within: string): Promise<boolean> {
     within,
   );
 }
+
+/** Ways in which the page itself is larger than the window, or is moved by an attempt to scroll it. */
+export function pageScroll(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    const root = document.scrollingElement ?? document.documentElement;
+    const found: string[] = [];
+    if (root.scrollHeight > innerHeight)
+      found.push(`page ${root.scrollHeight - innerHeight} px too tall`);
+    if (root.scrollWidth > innerWidth)
+      found.push(`page ${root.scrollWidth - innerWidth} px too wide`);
+    for (const part of [
+      root,
+      document.body,
+      ...document.querySelectorAll('#app, #app > *, main, aside'),
+    ]) {
+      part.scrollTo({ left: 500, top: 500, behavior: 'instant' });
+      const { scrollLeft, scrollTop } = part;
+      if (scrollLeft !== 0 || scrollTop !== 0) {
+        found.push(`${part.localName} moves by ${scrollLeft}, ${scrollTop} px`);
+      }
+      part.scrollTo({ left: 0, top: 0, behavior: 'instant' });
+    }
+    return found;
+  });
+}
+
+/** What a device covers at each edge of its screen, CSS px. */
+export interface Covered {
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+  readonly left: number;
+}
+
+/** Covers the edges of the page as a device with rounded corners does, by the tokens that say so. */
+export function cover(page: Page, covered: Covered): Promise<void> {
+  return page.evaluate((at) => {
+    for (const [edge, px] of Object.entries(at)) {
+      document.documentElement.style.setProperty(`--safe-${edge}`, `${px}px`);
+    }
+  }, covered);
+}
+
+/** Controls, and the sheet on top, that reach under what the device covers. */
+export function underCover(page: Page, covered: Covered): Promise<string[]> {
+  return page.evaluate(({ top, right, bottom, left }) => {
+    const SLACK_PX = 0.5;
+    const modal = [...document.querySelectorAll('dialog[open]')].at(-1);
+    const parts = [...(modal ?? document).querySelectorAll('button, a[href], input, textarea')];
+    // What is scrolled out of its part is not seen there.
+    const scrolled = (part: Element) =>
+      part !== modal && modal !== undefined && part.closest('header') === null;
+    return [...parts.filter((part) => !scrolled(part)), ...(modal ? [modal] : [])]
+      .filter((part) => part.checkVisibility({ visibilityProperty: true }))
+      .flatMap((part) => {
+        const box = part.getBoundingClientRect();
+        const under = [
+          box.top < top - SLACK_PX && 'top',
+          box.right > innerWidth - right + SLACK_PX && 'right',
+          box.bottom > innerHeight - bottom + SLACK_PX && 'bottom',
+          box.left < left - SLACK_PX && 'left',
+        ].filter(Boolean);
+        const name = (part.textContent ?? '').replace(/\s+/g, ' ').trim().slice(0, 30);
+        return under.length > 0 ? [`${part.localName} "${name}" is under the ${under}`] : [];
+      });
+  }, covered);
+}
+
+/** What is wrong with the sheet on top: without a height of its own, beyond the window, or cut off. */
+export function sheetFaults(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    const sheet = [...document.querySelectorAll('dialog[open]')].at(-1);
+    const [head, content] = sheet?.firstElementChild?.children ?? [];
+    if (sheet === undefined || head === undefined || content === undefined) return ['no sheet'];
+    const found: string[] = [];
+    const box = sheet.getBoundingClientRect();
+    const inner = content.getBoundingClientRect();
+    const { scrollWidth, scrollHeight, clientWidth, clientHeight } = content;
+    // A line of text at the least, in whatever room the padding leaves it.
+    if (clientHeight < Math.min(scrollHeight, 60))
+      found.push(`shows ${clientHeight} px of its text`);
+    if (inner.height + head.getBoundingClientRect().height > box.height)
+      found.push('cut off below');
+    if (box.top < 0 || box.bottom > innerHeight) found.push('higher than the window');
+    if (box.left < 0 || box.right > innerWidth) found.push('wider than the window');
+    if (scrollWidth > clientWidth)
+      found.push(`scrolls sideways by ${scrollWidth - clientWidth} px`);
+    if (sheet.scrollHeight > sheet.clientHeight) found.push('its frame scrolls');
+    return found;
+  });
+}
