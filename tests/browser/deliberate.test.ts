@@ -170,6 +170,67 @@ describe('a critical step', () => {
   });
 });
 
+/** Takes `pointerType` from clicks, as Safari before 18.2 and Firefox before 129 do. */
+function makeClicksOlder(): void {
+  addEventListener(
+    'click',
+    (event) => Object.defineProperty(event, 'pointerType', { value: undefined }),
+    { capture: true },
+  );
+}
+
+describe('where a click does not say what made it', () => {
+  const press = (page: Page) =>
+    doneKey(page).evaluate((button) => {
+      button.dispatchEvent(new MouseEvent('click', { bubbles: true, cancelable: true, detail: 1 }));
+    });
+
+  test('a screen reader ticks a step', async ({ open }) => {
+    const page = await open('phone', { at: EVENING, before: makeClicksOlder });
+    await toPlainStep(page);
+    await press(page);
+    await expect.poll(() => due(page)).toBe(AFTER_PLAIN);
+  });
+
+  test('a screen reader ticks a critical step by pressing twice', async ({ open }) => {
+    const page = await open('phone', { at: EVENING, before: makeClicksOlder });
+    await toSteps(page);
+    const wait = await standStill(page);
+    await wait(SETTLED_MS);
+    await press(page);
+    await wait(SEEN_MS);
+    expect(await due(page)).toBe(FIRST);
+    await press(page);
+    await expect.poll(() => due(page)).toBe(SECOND);
+  });
+
+  test('a mouse that presses too briefly or moves ticks nothing by its click', async ({ open }) => {
+    const page = await open('phone', {
+      at: EVENING,
+      before: makeClicksOlder,
+      context: { hasTouch: false },
+    });
+    const wait = await toPlainStep(page);
+    for (const [ms, movedPx] of [
+      [10, 0],
+      [120, 20],
+      [900, 0],
+    ] as const) {
+      const box = await doneKey(page).boundingBox();
+      if (box === null) throw new Error('no key');
+      const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+      await page.mouse.move(x, y);
+      await page.mouse.down();
+      await wait(ms);
+      await page.mouse.move(x + movedPx, y);
+      await page.mouse.up();
+      await wait(SEEN_MS);
+      expect(await due(page), `${ms} ms, ${movedPx} px`).toBe(PLAIN);
+      await wait(2000);
+    }
+  });
+});
+
 /** Comes to the roll, the brakes just released by a touch, with the clock standing still. */
 async function releaseBrakes(page: Page): Promise<Wait> {
   await toSteps(page);

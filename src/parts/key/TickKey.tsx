@@ -4,7 +4,7 @@ import type { JSX } from 'preact';
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { type PointerAt, type Refusal, refusalOf } from './deliberate';
 import { type KeyProps, keyClass } from './Key';
-import { isWaking, pointersSeen } from './pointers';
+import { followsPointer, isReader, isWaking, pointersSeen } from './pointers';
 import styles from './TickKey.module.css';
 import { usePresses } from './withoutPointer';
 
@@ -54,7 +54,7 @@ export function TickKey(props: TickKeyProps): JSX.Element {
   });
 
   const begin = (event: PointerEvent) => {
-    if (event.button !== 0) return;
+    if (event.button !== 0 || isReader(event)) return;
     down.current = at(event);
     setHolding(hold);
   };
@@ -91,8 +91,9 @@ export function TickKey(props: TickKeyProps): JSX.Element {
       onPointerUp={end}
       onPointerLeave={cancel}
       onPointerCancel={cancel}
-      // The tap is dealt with: a click made of it would press what stands here next.
-      onTouchEnd={(event) => event.cancelable && event.preventDefault()}
+      // The tap is dealt with: a click made of it would press what stands here next. A touch without
+      // pointers is a screen reader's, and the click made of it is all there is.
+      onTouchEnd={(event) => event.cancelable && followsPointer(event) && event.preventDefault()}
       {...on}
       onContextMenu={(event) => event.preventDefault()}
     >

@@ -2,6 +2,7 @@
 
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import { HOLD_MS, SETTLE_MS } from './deliberate';
+import { isByPointer } from './pointers';
 
 interface Ticking {
   /** Names what is ticked: when it changes, presses are ignored for a moment. */
@@ -51,8 +52,7 @@ export function usePresses({ step, hold, disabled, onHolding, onPress }: Ticking
 
   /** A click without a pointer comes from a screen reader or a switch, which cannot hold: it is asked twice. */
   const onClick = (event: MouseEvent) => {
-    const fromPointer = event.detail > 0 || (event as PointerEvent).pointerType !== '';
-    if (fromPointer || disabled || !settled(performance.now())) return;
+    if (isByPointer(event) || disabled || !settled(performance.now())) return;
     if (hold && !asked.current) {
       asked.current = true;
       return;

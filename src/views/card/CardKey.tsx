@@ -4,7 +4,7 @@ import type { ComponentChildren, JSX } from 'preact';
 import { useEffect, useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { HOLD_MS, type PointerAt, type Refusal } from '../../parts/key/deliberate';
 import { type Gesture, meantBy, type Stroke } from '../../parts/key/gesture';
-import { isWaking, pointersSeen } from '../../parts/key/pointers';
+import { followsPointer, isReader, isWaking, pointersSeen } from '../../parts/key/pointers';
 import { usePresses } from '../../parts/key/withoutPointer';
 import styles from './Card.module.css';
 import { words } from './words.en';
@@ -79,7 +79,7 @@ export function CardKey({
   }, [holding]);
 
   const begin = (event: PointerEvent) => {
-    if (event.button !== 0) return;
+    if (event.button !== 0 || isReader(event)) return;
     if (fingers.current.size === 0) strokes.current = [];
     // Let go beside the key, it is let go all the same.
     key.current?.setPointerCapture(event.pointerId);
@@ -133,7 +133,7 @@ export function CardKey({
         onPointerUp={end}
         onPointerCancel={cancel}
         // The touch is dealt with: a click made of it would press what stands here next.
-        onTouchEnd={(event) => event.cancelable && event.preventDefault()}
+        onTouchEnd={(event) => event.cancelable && followsPointer(event) && event.preventDefault()}
         onContextMenu={(event) => event.preventDefault()}
         {...on}
       >
