@@ -99,7 +99,9 @@ function usePaper(cards: JSX.Element | null): void {
   useEffect(() => {
     paper.className = `lapstrip-printed ${styles.page} ${styles.paper}`;
     document.body.append(paper);
+    document.documentElement.dataset.paper = '';
     return () => {
+      delete document.documentElement.dataset.paper;
       render(null, paper);
       paper.remove();
     };

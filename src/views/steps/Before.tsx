@@ -9,7 +9,8 @@ import { zulu } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { marked, seenAndSaid } from '../../parts/marked';
 import styles from './Due.module.css';
-import { Habits } from './Habits';
+import { Habits, habitsIn } from './Habits';
+import habitStyles from './Habits.module.css';
 import { liveText } from './liveText';
 import { Mark, stateLang, stateWords } from './StepMark';
 import { words } from './words.en';
@@ -33,21 +34,24 @@ export function Before({ walk }: { walk: Walk }): JSX.Element {
     ...(lastHandled !== null && lastHandled.state.kind !== 'held' ? [lastHandled] : []),
     ...heldBack.slice(0, HELD_SHOWN),
   ];
+  const isFresh = isPhaseFresh(walk);
+  const habits = isFresh ? habitsIn(walk) : [];
+  const habitual = habits.length > 0 ? habitStyles.habitual : '';
   return (
-    <ul class={styles.before} aria-label={words.justBefore}>
+    <ul class={`${styles.before} ${habitual}`} aria-label={words.justBefore}>
       {shown.length === 0 && <li class={styles.beforeRow}>{lastMoment()}</li>}
       {shown.map((row) => (
         <Handled key={row.step.id} row={row} />
       ))}
       {more > 0 && <li class={`${styles.beforeRow} ${styles.more}`}>{words.moreHeld(more)}</li>}
-      {isPhaseFresh(walk) && <Habits walk={walk} />}
+      {isFresh && <Habits walk={walk} said={habits} />}
     </ul>
   );
 }
 
 function Handled({ row }: { row: StepRow }) {
   return (
-    <li class={styles.beforeRow}>
+    <li class={`${styles.beforeRow} ${row.state.kind === 'held' ? styles.heldRow : ''}`}>
       <Mark row={row} />
       <span class={styles.beforeItem} lang={stepsLang()}>
         {liveText(row.step.item)}

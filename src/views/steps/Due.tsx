@@ -41,7 +41,13 @@ export function Due({ walk, row, barrier, inList }: DueProps): JSX.Element {
         {lastSpoken(walk.lastHandled)}{' '}
         {marked(stepsLang(), words.spokenDue, item, liveText(step.response))}
       </p>
-      <WhatIsDue walk={walk} row={row} barrier={barrier} inList={inList}>
+      <WhatIsDue
+        walk={walk}
+        row={row}
+        barrier={barrier}
+        inList={inList}
+        className={cornerClass(walk, inList)}
+      >
         {walk.heldBack.length > 0 && (
           <span class={styles.heldCount}>{words.heldCount(walk.heldBack.length)}</span>
         )}
@@ -101,6 +107,14 @@ export function Due({ walk, row, barrier, inList }: DueProps): JSX.Element {
 const doneWords = ({ kind }: Step) =>
   kind === 'say' ? words.said : kind === 'note' ? words.seen : words.done;
 
+const hasLanded = ({ phase, phases }: Walk) => phase === 'after' && phases.at(-1)?.handled === 0;
+
+/** Which of the wider things stands in the corner, where the timers are on a phone. */
+function cornerClass(walk: Walk, inList: boolean): string | undefined {
+  if (!inList && hasLanded(walk)) return styles.landed;
+  return walk.heldBack.length > 0 ? styles.counted : undefined;
+}
+
 /** On the approach nobody is called away, and after the landing one may take off again. */
 function PhaseKey({ walk }: { walk: Walk }) {
   if (walk.phase === 'recovery') {
@@ -110,9 +124,8 @@ function PhaseKey({ walk }: { walk: Walk }) {
       </Key>
     );
   }
-  const hasLanded = walk.phase === 'after' && walk.phases.at(-1)?.handled === 0;
-  return hasLanded ? (
-    <Key className={`${styles.small} ${styles.long}`} onPress={() => flyAgain('take-off')}>
+  return hasLanded(walk) ? (
+    <Key className={styles.small} onPress={() => flyAgain('take-off')}>
       {words.takeOffAgain}
     </Key>
   ) : (

@@ -23,21 +23,31 @@ interface Said {
   readonly row: StepRow;
 }
 
-/** One line each, with the key that lets the pilot do it earlier from now on. */
-export function Habits({ walk }: { walk: Walk }): JSX.Element {
-  const code = procedure.value?.code;
-  useEffect(() => {
-    void recall();
-  }, [code]);
+/** What is said of the phase's steps. */
+export function habitsIn(walk: Walk): readonly Said[] {
   const tied = procedure.value === null ? null : tiesOf(procedure.value, inputs.value.ties);
   const rows = rowsOf(walk);
-  const said = habits.value
+  return habits.value
     .flatMap((habit): Said[] => {
       const row = rows.find(({ step }) => step.id === habit.step);
       const counts = row?.phase === walk.phase && tied?.has(habit.step) !== true;
       return row !== undefined && counts ? [{ habit, row }] : [];
     })
     .slice(0, SAID);
+}
+
+interface HabitsProps {
+  readonly walk: Walk;
+  readonly said: readonly Said[];
+}
+
+/** One line each, with the key that lets the pilot do it earlier from now on. */
+export function Habits({ walk, said }: HabitsProps): JSX.Element {
+  const code = procedure.value?.code;
+  useEffect(() => {
+    void recall();
+  }, [code]);
+  const rows = rowsOf(walk);
   return (
     <>
       {said.map((one) => (

@@ -20,15 +20,18 @@ interface WhatIsDueProps {
   readonly barrier: Step | Moment | null;
   /** A list is walked, and not the phases. */
   readonly inList: boolean;
+  /** Where what stands in the corner leaves no room for the timers on a phone. */
+  readonly className: string | undefined;
   /** The small keys in the corner. */
   readonly children: ComponentChildren;
 }
 
 /** The block in reverse. */
-export function WhatIsDue({ walk, row, barrier, inList, children }: WhatIsDueProps): JSX.Element {
+export function WhatIsDue(props: WhatIsDueProps): JSX.Element {
+  const { walk, row, barrier, inList, className, children } = props;
   const { step } = row;
   return (
-    <div class={styles.due}>
+    <div class={`${styles.due} ${className ?? ''}`}>
       {barrier !== null && <p class={styles.flag}>{beforeWords(barrier)}</p>}
       {row.state.kind === 'again' && <p class={styles.flag}>{whyAgain(walk, row)}</p>}
       <p class={styles.step} lang={stepsLang()}>
