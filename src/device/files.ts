@@ -1,4 +1,4 @@
-/** Giving files and links away: to the browser's downloads, its share sheet, its clipboard. */
+/** Giving files and links away, to the browser's downloads, its share sheet, its clipboard; and reading the clipboard. */
 
 /** Saves a file where the browser puts what it downloads. */
 export function saveFile(file: File): void {
@@ -27,5 +27,14 @@ export async function copyText(text: string): Promise<boolean> {
     return true;
   } catch {
     return false;
+  }
+}
+
+/** The text on the clipboard; null where the browser has none for the page, or does not let it. */
+export async function readClipboard(): Promise<string | null> {
+  try {
+    return await navigator.clipboard.readText();
+  } catch {
+    return null;
   }
 }

@@ -2,6 +2,7 @@
 
 import { readFile } from 'node:fs/promises';
 import type { Locator, Page } from 'playwright-core';
+import { words as documentWords } from '../../src/views/sortie/documentWords.en';
 import { objections } from './accessible';
 import { misfits, resize } from './fitting';
 import { describe, expect, test } from './harness';
@@ -276,4 +277,63 @@ test('sharing and printing fit every screen, in every theme, and can be read by 
   await page.getByText('The cards as they will be').waitFor();
   await look();
   expect(found).toEqual([]);
+});
+
+describe('a link or a code that is pasted, where the device opens links elsewhere', () => {
+  test('is taken from the clipboard, and looked at before it is kept', async ({ open }) => {
+    const page = await open('phone', { at: EVENING, ...CLIPBOARD });
+    await beginSortie(page);
+    await setWind(page, '27012KT');
+    const link = await linkOf(page, 'field');
+    await page.keyboard.press('Escape');
+    await key(page, documentWords.paste).click();
+    await expect.poll(() => read(dialog(page))).toContain('Harrow Sound');
+    await expect.poll(() => read(dialog(page))).toContain('You have the very same already.');
+    expect(link).toContain('#/add?d=');
+    expect(page.url()).not.toContain('add');
+  });
+
+  test('is pasted into a box where the clipboard is refused; what is no link is said and kept', async ({
+    open,
+  }) => {
+    const page = await open('phone', {
+      at: EVENING,
+      before: () => {
+        Object.defineProperty(navigator, 'clipboard', { value: undefined });
+      },
+    });
+    await beginSortie(page);
+    await setWind(page, '27012KT');
+    await openSortie(page);
+    await key(page, documentWords.paste).click();
+    const box = page.getByRole('textbox', { name: documentWords.paste });
+    await box.fill('27012');
+    await key(page, documentWords.lookAtPasted).click();
+    await page.getByText(documentWords.nothingPasted).waitFor();
+    expect(await box.inputValue()).toBe('27012');
+    await box.fill('https://example.org/#/add?d=AAAA');
+    expect(await page.getByText(documentWords.nothingPasted).count()).toBe(0);
+    await key(page, documentWords.lookAtPasted).click();
+    await expect.poll(() => read(dialog(page))).toContain('cut short or damaged');
+    expect(await misfits(page)).toEqual([]);
+  });
+
+  test('a link to a report puts it in use', async ({ open }) => {
+    const page = await open('phone', {
+      at: EVENING,
+      before: () => {
+        Object.defineProperty(navigator, 'clipboard', { value: undefined });
+      },
+    });
+    await beginSortie(page);
+    await setWind(page, '27012KT');
+    await openSortie(page);
+    await key(page, documentWords.paste).click();
+    await page
+      .getByRole('textbox', { name: documentWords.paste })
+      .fill('https://example.org/app/#/wind?report=31020KT');
+    await key(page, documentWords.lookAtPasted).click();
+    await expect.poll(() => page.getByText('310° 20').count()).toBeGreaterThan(0);
+    expect(await page.getByRole('dialog').count()).toBe(0);
+  });
 });

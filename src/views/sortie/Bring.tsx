@@ -1,11 +1,12 @@
-/** Bringing a field, an aircraft, a procedure or a log from a file: it is looked at before it is kept. */
+/** Bringing a field, an aircraft, a procedure or a log from a file or a link: it is looked at before it is kept. */
 
 import type { JSX } from 'preact';
 import { openSheet, sheet } from '../../board/places';
 import styles from './Bring.module.css';
 import { words } from './documentWords.en';
+import { Paste } from './Paste';
 
-/** The key that opens a file. */
+/** The keys that open a file, and take a link or a code. */
 export function Bring(): JSX.Element {
   return (
     <>
@@ -25,6 +26,7 @@ export function Bring(): JSX.Element {
           }}
         />
       </label>
+      <Paste />
     </>
   );
 }

@@ -95,5 +95,8 @@ export const words: Translated<typeof englishWords> = {
   title: 'Eigene Dokumente',
   hint: 'Ein Platz, ein Flugzeug oder ein Verfahren als JSON-Datei, oder ein ganzes Flugbuch. Es bleibt auf diesem Gerät.',
   choose: 'Datei ansehen',
+  paste: 'Link oder Code einfügen',
+  lookAtPasted: 'Ansehen',
+  nothingPasted: 'Darin steht kein Link oder Code von Lapstrip.',
   problem: (at, what) => (at === '' ? '' : `${at}: `) + (faults[what] ?? what),
 };

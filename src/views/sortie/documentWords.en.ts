@@ -82,5 +82,8 @@ export const words = {
   title: 'Your own documents',
   hint: 'A field, an aircraft or a procedure as a JSON file, or a whole log. It stays on this device.',
   choose: 'Look at a file',
+  paste: 'Paste a link or code',
+  lookAtPasted: 'Look at it',
+  nothingPasted: 'There is no Lapstrip link or code in it.',
   problem: (at: string, what: string) => (at === '' ? '' : `${at}: `) + (faults[what] ?? what),
 } as const;

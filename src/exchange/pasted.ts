@@ -1,0 +1,31 @@
+/** What of ours stands in a text that was pasted: links, what follows `#` in one, or the digits of a code. */
+
+import { ADD } from './link';
+
+/** More than a message with every code of the largest document holds, characters. */
+export const LONGEST_PASTED = 1_000_000;
+
+/** More links than the largest document has codes. */
+const MOST_LINKS = 60;
+
+const LINK = /#\/add\?(?:s=[0-9a-f]{8}\.\d{1,2}\.\d{1,2}&)?[dn]=[\w-]+/g;
+
+/** Shorter digits are a number, and no document. */
+const FEWEST_DIGITS = 40;
+
+/**
+ * What follows `#` in every link of ours within a text, in the order they stand there; digits alone,
+ * as a code holds them, count as a link. None where the text is longer than any that is sent.
+ */
+export function linksIn(text: string): readonly string[] {
+  if (text.length > LONGEST_PASTED) return [];
+  const digits = text.replace(/\s+/g, '');
+  if (/^\d+$/.test(digits)) return digits.length < FEWEST_DIGITS ? [] : [`${ADD}n=${digits}`];
+  return unfolded(text.trim()).match(LINK)?.slice(0, MOST_LINKS) ?? [];
+}
+
+/** A link that stands alone but was broken into lines, as some mail programs do, in one line again. */
+function unfolded(text: string): string {
+  const isAlone = !/[^\S\r\n]/.test(text) && text.indexOf(ADD) === text.lastIndexOf(ADD);
+  return isAlone ? text.replace(/\s+/g, '') : text;
+}
