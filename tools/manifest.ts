@@ -38,11 +38,16 @@ export const manifest: Partial<ManifestOptions> & Record<`${string}_localized`, 
   description_localized: { de: german.caution.what },
   lang: 'en',
   dir: 'ltr',
+  // The same wherever below a host the app lies, so that moving it makes no second app of it.
+  id: 'lapstrip',
   start_url: './',
   scope: './',
   display: 'standalone',
+  // Where an app has no window of its own, one with a way back at the least.
+  display_override: ['standalone', 'minimal-ui'],
   orientation: 'any',
-  theme_color: '#17140f',
+  // The paper of the day, as in style/tokens.css and index.html.
+  theme_color: '#f5f1e6',
   background_color: '#f5f1e6',
   categories: ['education', 'utilities'],
   icons: [
@@ -59,6 +64,11 @@ export const manifest: Partial<ManifestOptions> & Record<`${string}_localized`, 
     enctype: 'application/x-www-form-urlencoded',
     params: { title: 'title', text: 'text', url: 'url' },
   },
+  // One sortie, one window: what is opened comes to the window that is there (src/board/launched.ts),
+  // without reloading it in mid-sequence. W3C Web App Launch Handler.
+  launch_handler: { client_mode: ['focus-existing', 'auto'] },
+  // Files are looked at as those chosen in Sortie are. W3C Manifest Incubations, file_handlers.
+  file_handlers: [{ action: './', accept: { 'application/json': ['.json'] } }],
   screenshots: SCREENSHOTS.filter(({ src }) => existsSync(fileURLToPath(new URL(src, PUBLIC)))).map(
     (shot) => ({ ...shot, type: 'image/png' }),
   ),

@@ -20,16 +20,16 @@ export function textInAddress({ search, hash }: Pick<Location, 'search' | 'hash'
   return null;
 }
 
-/** Takes what came with the address, and clears the address of it. */
-export function takeIncoming(): void {
-  const { hash } = location;
+/** Takes what came with an address, and clears the page's own of it. */
+export function takeIncoming(address: Pick<Location, 'search' | 'hash'> = location): void {
+  const { hash } = address;
   if (hash.startsWith(ADD)) {
     history.replaceState(null, '', `${location.pathname}#/wind`);
     // Nothing is kept before the pilot has seen what it is.
     sheet.value = { kind: 'incoming', from: hash, over: null };
     return;
   }
-  const text = textInAddress(location);
+  const text = textInAddress(address);
   if (text === null) return;
   history.replaceState(null, '', `${location.pathname}#/wind`);
   // What holds a wind is in use at once, until it is taken back; anything else stands in the entry.

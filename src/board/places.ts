@@ -59,8 +59,8 @@ const isWatch = () => globalThis.location?.hash === '#/watch';
 /** This window only shows what the others do: it has no keys, and adds nothing to the record. */
 export const watching = isWatch();
 
-function placeInAddress(): Place {
-  const name = (globalThis.location?.hash ?? '').replace(/^#\/?/, '').split('?')[0] ?? '';
+function placeInAddress(hash = globalThis.location?.hash ?? ''): Place {
+  const name = hash.replace(/^#\/?/, '').split('?')[0] ?? '';
   return isPlace(name) ? name : 'wind';
 }
 
@@ -98,6 +98,10 @@ export function openPlace(name: Place): void {
   sheet.value = null;
   history.replaceState(null, '', `#/${name}`);
 }
+
+/** Opens the place that an address names. */
+export const openPlaceIn = ({ hash }: Pick<Location, 'hash'>): void =>
+  openPlace(placeInAddress(hash));
 
 /** What brings something stands behind a question mark; the code that takes it comes only then. */
 export async function takeFromAddress(): Promise<void> {

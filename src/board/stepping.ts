@@ -20,6 +20,7 @@ import {
   sawOf,
   sortieTimeMs,
 } from '../core';
+import { askToKeepStorage } from '../device/storage';
 import { newId } from '../record/record';
 import { add, addTo, undoable } from './adding';
 import { inputs, record, sortie } from './board';
@@ -56,7 +57,10 @@ export function tick(row: StepRow, outcome: StepOutcome, why?: string): void {
   if (run === null) return;
   const event = tickEvent(run.id, row, outcome, why);
   undoable.value = null;
-  if (event !== null) add(...run.events, ...passing(run.id, row), event);
+  if (event === null) return;
+  add(...run.events, ...passing(run.id, row), event);
+  // From the first tick on there is something to lose, and the browser's question is understood.
+  void askToKeepStorage();
 }
 
 /** What is passed by going on to a row of what is walked, or to its end. */

@@ -6,11 +6,19 @@
  */
 export type StoragePromise = 'kept' | 'at risk' | 'unknown';
 
+let asked: Promise<StoragePromise> | null = null;
+
 /**
  * Asks for storage that lasts, unless it has been granted already. Some browsers ask the pilot, so
- * it is to be called once there is something worth keeping. Never rejects.
+ * it is to be called once there is something worth keeping. It is asked once while the app
+ * runs, however often this is called. Never rejects.
  */
-export async function askToKeepStorage(): Promise<StoragePromise> {
+export function askToKeepStorage(): Promise<StoragePromise> {
+  asked ??= ask();
+  return asked;
+}
+
+async function ask(): Promise<StoragePromise> {
   const { storage } = navigator;
   if (!storage?.persist || !storage.persisted) return 'unknown';
   try {

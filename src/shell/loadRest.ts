@@ -8,7 +8,6 @@ import { followOwnDocuments } from '../board/ownDocuments';
 import { startTaxi } from '../board/taxi';
 import { startToday } from '../board/today';
 import { startSides } from '../device/sides';
-import { askToKeepStorage } from '../device/storage';
 import { applyUpdate, startUpdates } from '../device/update';
 import { fetchFurtherWords } from '../parts/catalogues';
 import { takeUpdate } from './update';
@@ -16,7 +15,7 @@ import { loadViews } from './views';
 import { startWhole } from './whole';
 import { followWidth } from './wide';
 
-/** Loads the sun, the other views and the worker, and asks the browser to keep what is stored. */
+/** Loads the sun, the other views and the worker. */
 export async function loadRest(): Promise<void> {
   await fetchFurtherWords().catch(() => undefined);
   // One frame later, so that the answer is painted first.
@@ -37,13 +36,16 @@ export async function loadRest(): Promise<void> {
         ({ startHandsAndVoice }) => startHandsAndVoice(),
         () => undefined,
       );
+      void import('../board/launched').then(
+        ({ takeLaunches }) => takeLaunches(),
+        () => undefined,
+      );
       void startUpdates({
         onReady: () => {
           takeUpdate.value = () => void applyUpdate();
         },
         onOffline: () => undefined,
       });
-      void askToKeepStorage();
     }),
   );
 }

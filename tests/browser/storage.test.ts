@@ -91,3 +91,32 @@ describe('where the device refuses storage', () => {
     expect(await page.getByText(FORGETS).count()).toBeLessThanOrEqual(1);
   });
 });
+
+test('storage that lasts is asked for at the first tick, once, and not at start', async ({
+  open,
+}) => {
+  const page = await open('phone', {
+    at: EVENING,
+    before: () => {
+      const asked = { times: 0 };
+      Object.assign(window, { lapstripAsked: asked });
+      StorageManager.prototype.persisted = async () => false;
+      StorageManager.prototype.persist = async () => {
+        asked.times += 1;
+        return false;
+      };
+    },
+  });
+  const asked = () =>
+    page.evaluate(
+      () => (window as unknown as { lapstripAsked: { times: number } }).lapstripAsked.times,
+    );
+  await toSteps(page);
+  await page.clock.runFor(10_000);
+  expect(await asked()).toBe(0);
+  await tick(page, clockOf(page));
+  await expect.poll(asked).toBe(1);
+  await tick(page, clockOf(page));
+  await expect.poll(() => due(page)).not.toBe('Brake lever parked, needle white');
+  expect(await asked()).toBe(1);
+});
