@@ -3,6 +3,7 @@
 import { add, momentAt } from './adding';
 import { record, sortie } from './board';
 import { elapsedNowMs, wallNowMs } from './time';
+import { backFromWatch, goesBehindWatch } from './watch';
 import { keepDraft } from './windEntry';
 
 /** A window that was hidden for less than this was only glanced away from. */
@@ -32,9 +33,12 @@ export function interruptWhenLeft(): void {
     if (document.visibilityState === 'hidden') {
       hiddenMs = elapsedNowMs();
       keepDraft();
-      interrupt();
+      // Who opens the page that watches has not left, whatever window is in front then.
+      if (!goesBehindWatch()) interrupt();
       return;
     }
+    const watchedSinceMs = backFromWatch();
+    if (watchedSinceMs !== null) interrupt(watchedSinceMs);
     void record.refresh();
     if (elapsedNowMs() - hiddenMs < GLANCE_MS) resume();
   });

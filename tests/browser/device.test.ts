@@ -156,6 +156,19 @@ describe('the screen', () => {
   });
 });
 
+test('full screen closes the sheet first, so that the page below takes touches', async ({
+  open,
+}) => {
+  const page = await open('phone', { at: EVENING });
+  await toSteps(page);
+  await openSortie(page);
+  await key(page, 'Full screen').click();
+  await expect.poll(() => page.evaluate(() => document.fullscreenElement !== null)).toBe(true);
+  await expect.poll(() => page.getByRole('dialog').count()).toBe(0);
+  await openPlace(page, 'Numbers');
+  await expect.poll(() => page.url()).toContain('#/numbers');
+});
+
 test('for the left hand the rows of keys are mirrored, and read in the same order', async ({
   open,
 }) => {

@@ -4,7 +4,19 @@ import type { Page } from 'playwright-core';
 import { objections } from './accessible';
 import { misfits } from './fitting';
 import { describe, expect, test } from './harness';
-import { doneKey, due, key, openPlace, read, SETTLED_MS, setWind, toSteps } from './pilot';
+import {
+  doneKey,
+  due,
+  EVENING,
+  key,
+  openPlace,
+  read,
+  SETTLED_MS,
+  setWind,
+  sortieKey,
+  tick,
+  toSteps,
+} from './pilot';
 import { touch } from './touch';
 
 const FIRST = 'Seat pins three out, in the rack';
@@ -113,6 +125,50 @@ describe('the page that watches', () => {
     });
     await expect.poll(() => pilot.getByRole('button').count()).toBe(0);
     await expect.poll(() => shown(pilot)).toContain(FIRST);
+  });
+});
+
+/** Hides the window, as a browser does when another comes in front, or shows it again. */
+const turn = (page: Page, state: DocumentVisibilityState) =>
+  page.evaluate((now) => {
+    Object.defineProperty(document, 'visibilityState', { value: now, configurable: true });
+    document.dispatchEvent(new Event('visibilitychange'));
+  }, state);
+
+describe('a pilot who opens it from Sortie', () => {
+  async function openFromSortie(page: Page): Promise<void> {
+    await toSteps(page);
+    await tick(page);
+    await expect.poll(() => due(page)).toBe(SECOND);
+    await sortieKey(page).click();
+    const opened = page.context().waitForEvent('page');
+    await page.getByRole('link', { name: 'Open it to watch' }).click();
+    await (await opened).close();
+    await page.keyboard.press('Escape');
+    await turn(page, 'hidden');
+  }
+
+  test('has not left the steps, however the browser shows it', async ({ open }) => {
+    const page = await open('phone', { at: EVENING });
+    await openFromSortie(page);
+    await page.clock.runFor(30_000);
+    await turn(page, 'visible');
+    await page.clock.runFor(1000);
+    expect(await due(page)).toBe(SECOND);
+    expect(await key(page, 'Go on').count()).toBe(0);
+    // The next time is an ordinary one.
+    await turn(page, 'hidden');
+    await page.clock.runFor(30_000);
+    await turn(page, 'visible');
+    await key(page, 'Go on').waitFor();
+  });
+
+  test('and stays with it for longer than a minute has', async ({ open }) => {
+    const page = await open('phone', { at: EVENING });
+    await openFromSortie(page);
+    await page.clock.runFor(70_000);
+    await turn(page, 'visible');
+    await key(page, 'Go on').waitFor();
   });
 });
 

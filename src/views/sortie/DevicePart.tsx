@@ -4,6 +4,8 @@ import type { JSX } from 'preact';
 import { awake } from '../../board/awake';
 import { cardAtLineUp, keptBeside } from '../../board/card';
 import { goBackToStoreBefore, isBeside } from '../../board/everything';
+import { sheet } from '../../board/places';
+import { askToWatch } from '../../board/watch';
 import {
   fullScreenRefused,
   hasFullScreen,
@@ -18,6 +20,18 @@ import { Choice } from '../../parts/choice/Choice';
 import { Key, keyClass } from '../../parts/key/Key';
 import { words } from './deviceWords.en';
 import styles from './SortieSheet.module.css';
+
+/**
+ * Takes the whole screen, or gives it back. The sheet is closed first: what takes the whole screen
+ * lies over it, and would keep every touch from the page below. Where it is refused, the sheet says so.
+ */
+function turnFullScreen(): void {
+  const open = sheet.value;
+  if (!isFullScreen.value) sheet.value = null;
+  void toggleFullScreen().then(() => {
+    if (fullScreenRefused.value) sheet.value ??= open;
+  });
+}
 
 const choices = <T extends string>(names: Record<T, string>) =>
   (Object.keys(names) as T[]).map((value) => ({ value, name: names[value] }));
@@ -56,7 +70,7 @@ export function DevicePart(): JSX.Element {
       )}
       <p class={styles.hint}>{words.awake[awake.value]}</p>
       {hasFullScreen() && (
-        <Key pressed={isFullScreen.value} onPress={() => void toggleFullScreen()}>
+        <Key pressed={isFullScreen.value} onPress={turnFullScreen}>
           {words.fullScreen}
         </Key>
       )}
@@ -94,7 +108,15 @@ export function DevicePart(): JSX.Element {
         {words.cardAtLineUp}
       </Key>
       <p class={styles.hint}>{words.watchHint}</p>
-      <a class={keyClass({})} href="#/watch" target="_blank" rel="noopener">
+      {/* biome-ignore lint/a11y/useValidAnchor: it leads to a page; that it was asked for is noted beside. */}
+      <a
+        class={keyClass({})}
+        href="#/watch"
+        target="_blank"
+        rel="noopener"
+        onClick={askToWatch}
+        onAuxClick={askToWatch}
+      >
         {words.watch}
       </a>
     </>
