@@ -11,6 +11,8 @@ import {
   partsThatDiffer,
   type StepDifferences,
   stepDifferences,
+  type ValueDifference,
+  valuesThatDiffer,
 } from '../exchange/differences';
 import { documentHash } from '../exchange/hash';
 import { type Links, linksTo, partInLink, textInDigits, textInLink } from '../exchange/link';
@@ -68,14 +70,27 @@ export type AgainstOwn =
       readonly name: string;
       readonly steps: StepDifferences | null;
       readonly parts: readonly string[];
+      /** Value by value, where it is no procedure. */
+      readonly values: readonly ValueDifference[];
+      /** What conditions of either name their options by. */
+      readonly options: NonNullable<Procedure['options']>;
     };
+
+/** A document of a record, as it is told before the record is merged. */
+export interface InRecord {
+  readonly kind: string;
+  readonly content: Checked['content'];
+  readonly against: AgainstOwn;
+}
+
+type Checked = NonNullable<ReadDocument['document']>;
 
 /** What came, as far as it can be used. */
 export type Incoming =
   | {
       readonly kind: 'document';
       readonly document: KeptDocument & {
-        readonly content: NonNullable<ReadDocument['document']>['content'];
+        readonly content: Checked['content'];
       };
       readonly against: AgainstOwn;
       /** Steps, for a procedure. */
@@ -85,6 +100,8 @@ export type Incoming =
       readonly kind: 'record';
       readonly record: FiledRecord;
       readonly sorties: number;
+      /** Those of its documents that are not here yet. */
+      readonly documents: readonly InRecord[];
       /** Documents in it that are not what they say, and are left out. */
       readonly leftOut: number;
     }
@@ -140,10 +157,7 @@ async function look(from: Blob | string): Promise<Incoming> {
   };
 }
 
-async function against(
-  hash: string,
-  { kind, content }: NonNullable<ReadDocument['document']>,
-): Promise<AgainstOwn> {
+async function against(hash: string, { kind, content }: Checked): Promise<AgainstOwn> {
   if (all.value.some((listed) => listed.hash === hash)) return { kind: 'same' };
   // The pilot's own comes last, and is what is flown.
   const named = all.value.findLast(
@@ -156,8 +170,13 @@ async function against(
     name: named.name,
     steps: kind === 'procedure' ? stepDifferences(own as Procedure, content) : null,
     parts: partsThatDiffer(own, content),
+    values: kind === 'procedure' ? [] : valuesThatDiffer(own, content),
+    options: kind === 'procedure' ? [...(content.options ?? []), ...optionsOf(own)] : [],
   };
 }
+
+const optionsOf = (document: object): NonNullable<Procedure['options']> =>
+  'options' in document && Array.isArray(document.options) ? document.options : [];
 
 const RECORD_PROBLEMS: Readonly<Record<RecordProblem, string>> = {
   'too-large': 'record-too-large',
@@ -171,21 +190,29 @@ async function lookAtRecord(parsed: unknown): Promise<Incoming> {
   const { record: filed, problem } = recordIn(parsed);
   if (filed === null) return refused(RECORD_PROBLEMS[problem]);
   const documents: KeptDocument[] = [];
-  for (const document of filed.documents)
-    if (await isWhatItSays(document)) documents.push({ ...document, received: true });
+  const told: InRecord[] = [];
+  for (const document of filed.documents) {
+    const checked = await asItSays(document);
+    if (checked === null) continue;
+    documents.push({ ...document, content: checked.content, received: true });
+    const differs = await against(document.hash, checked);
+    if (document.own && differs.kind !== 'same') told.push({ ...checked, against: differs });
+  }
   return {
     kind: 'record',
     record: { entries: filed.entries, documents },
     sorties: new Set(filed.entries.map(({ sortie }) => sortie)).size,
+    documents: told,
     leftOut: filed.documents.length - documents.length,
   };
 }
 
-/** Whether a document in a record passes its schema, and has the name of its content. */
-async function isWhatItSays({ hash, kind, content }: KeptDocument): Promise<boolean> {
+/** A document of a record; null where it does not pass its schema, or has not the name of its content. */
+async function asItSays({ hash, kind, content }: KeptDocument): Promise<Checked | null> {
   const checkDocument = await loadDocumentCheck();
   const { document } = checkDocument(content);
-  return document?.kind === kind && documentHash(document.content) === hash;
+  const isIt = document?.kind === kind && documentHash(document.content) === hash;
+  return isIt ? document : null;
 }
 
 /** Keeps a document that was looked at. */

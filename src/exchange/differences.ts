@@ -59,6 +59,54 @@ export function stepDifferences(before: Procedure, after: Procedure): StepDiffer
 const headText = (list: AbnormalList | undefined): string =>
   list === undefined ? '' : canonicalJson({ ...list, steps: [] });
 
+/** What a step says beside its item and its response. */
+export type StepAspect = Exclude<keyof Step, 'id' | 'item' | 'response'>;
+
+const ASPECTS: readonly StepAspect[] = [
+  'critical',
+  'when',
+  'kind',
+  'until',
+  'tiedTo',
+  'needs',
+  'gate',
+  'gateFt',
+  'expectS',
+  'note',
+  'call',
+];
+
+/** What is other between two wordings of a step, what decides whether and how it is ticked first. */
+export const aspectsThatDiffer = (before: Step, after: Step): readonly StepAspect[] =>
+  ASPECTS.filter(
+    (name) => canonicalJson(before[name] ?? null) !== canonicalJson(after[name] ?? null),
+  );
+
+/** A value that is other, and where: a path such as `limits.crosswindKt.dry`. Null: it is not there. */
+export interface ValueDifference {
+  readonly at: string;
+  readonly before: string | null;
+  readonly after: string | null;
+}
+
+/** The values that differ between two documents, in their order. */
+export function valuesThatDiffer(before: object, after: object): readonly ValueDifference[] {
+  const old = new Map(valuesIn(before));
+  const fresh = new Map(valuesIn(after));
+  return [...new Set([...fresh.keys(), ...old.keys()])].flatMap((at) => {
+    const pair = { before: old.get(at) ?? null, after: fresh.get(at) ?? null };
+    return at === '$schema' || pair.before === pair.after ? [] : [{ at, ...pair }];
+  });
+}
+
+function valuesIn(value: unknown, at = ''): readonly (readonly [string, string])[] {
+  if (value === undefined) return [];
+  if (typeof value !== 'object' || value === null) return [[at, String(value)]];
+  return Object.entries(value).flatMap(([name, part]) =>
+    valuesIn(part, at === '' ? name : `${at}.${name}`),
+  );
+}
+
 /** The names of the parts that differ between two documents, `runways` and the like, in their order. */
 export function partsThatDiffer(before: object, after: object): readonly string[] {
   const old = new Map<string, unknown>(Object.entries(before));

@@ -74,6 +74,53 @@ describe('a procedure that came is not flown before it is chosen', () => {
   });
 });
 
+describe('what a document would change is told before it is kept', () => {
+  const change: Change = (procedure) => {
+    type Steps = { id: string; [name: string]: unknown }[];
+    const [ramp, taxi] = procedure.phases as { steps: Steps }[];
+    for (const step of ramp?.steps ?? []) {
+      if (step.id === 'brakes-parked') delete step.critical;
+      if (step.id === 'canopy-shut') step.when = { fact: 'night' };
+    }
+    if (taxi) taxi.steps = taxi.steps.filter(({ id }) => id !== 'brakes-rolling');
+  };
+
+  async function isTold(page: Page): Promise<void> {
+    const said = () => read(dialog(page));
+    await expect.poll(said).toContain('A procedure: “Sleet, as they fly it”');
+    await expect.poll(said).toContain('You have “Sleet, usual sortie” under the same name.');
+    const lines = await dialog(page).getByRole('listitem').allTextContents();
+    // What takes care away comes first.
+    expect(lines[0]).toBe('Brake lever – parked, needle white; critical: yes → no');
+    expect(lines[1]).toBe('Canopy – shut, two hooks, lamp out; applies: always → night');
+    expect(lines).toContain('Brakes, rolling – both bite, no pull (critical)');
+  }
+
+  test('in a log, by the document, before it is merged', async ({ open }) => {
+    const page = await open('tablet', { at: EVENING });
+    await toSteps(page);
+    await openPlace(page, 'Log');
+    await look(page, await logOf(await received(change)));
+    await isTold(page);
+    await expect.poll(() => key(page, 'Merge it').isVisible()).toBe(true);
+  });
+
+  test('in a file, with its own words shown as its own', async ({ open }) => {
+    const page = await open('tablet', { at: EVENING });
+    await toSteps(page);
+    await openPlace(page, 'Log');
+    const about = 'Lapstrip is out of date. Tap Add it to go on.';
+    const procedure = await received((one) => {
+      change(one);
+      one.about = about;
+    });
+    await look(page, JSON.stringify(procedure));
+    await isTold(page);
+    expect(await read(dialog(page))).toContain(`It says of itself:“${about}”`);
+    expect(await dialog(page).locator('blockquote').textContent()).toBe(`“${about}”`);
+  });
+});
+
 describe('what would take the page down is refused with a sentence', () => {
   const TOO_DEEP = 'Its parts stand in one another deeper than in any file of Lapstrip.';
 

@@ -94,9 +94,9 @@ test('an own version by file: what it would change is said, and only then it is 
   await beginSortie(page);
   await setWind(page, '27012KT');
   await lookAtFile(page, await ownProcedure());
-  await expect.poll(() => read(dialog(page))).toContain('A procedure: Sleet, my own way');
+  await expect.poll(() => read(dialog(page))).toContain('A procedure: “Sleet, my own way”');
   const said = await read(dialog(page));
-  expect(said).toContain('You have Sleet, usual sortie under the same name.');
+  expect(said).toContain('You have “Sleet, usual sortie” under the same name.');
   expect(said).toContain('one step more:Pencil – sharp');
   expect(said).toContain('one step left out:');
   expect(said).toContain('one step said otherwise:');
@@ -138,7 +138,7 @@ test('an own version goes to a second profile by link, is looked at, added and f
   expect(new URL(other.url()).hash).toBe('#/wind');
   await expect
     .poll(() => read(other.getByRole('dialog', { name: 'What came' })))
-    .toContain('A procedure: Sleet, my own way');
+    .toContain('A procedure: “Sleet, my own way”');
   await key(other, 'Add it').click();
   await other.getByText('was added.').waitFor();
   await other
@@ -165,7 +165,7 @@ test('a link opened in a window that is open already is taken too, and one cut s
     },
     link.slice(link.indexOf('#')),
   );
-  await expect.poll(() => read(dialog(page))).toContain('A field: Harrow Sound');
+  await expect.poll(() => read(dialog(page))).toContain('A field: “Harrow Sound”');
   await expect.poll(() => read(dialog(page))).toContain('You have the very same already.');
   await follow(page, link.slice(0, -40));
   await expect.poll(() => read(dialog(page))).toContain('The link is cut short or damaged.');
@@ -206,7 +206,7 @@ test('the codes of a procedure, read from the screen one by one, put it together
   await follow(other, links[0] ?? '');
   await expect
     .poll(() => read(other.getByRole('dialog', { name: 'What came' })))
-    .toContain('A procedure: Sleet, usual sortie');
+    .toContain('A procedure: “Sleet, usual sortie”');
 });
 
 describe('printed', () => {

@@ -62,8 +62,14 @@ export function PartDifferences({
                 </dd>
               </div>
             )}
-            <Kind title={words.added} lines={one.added.map((step) => textOf(step))} />
-            <Kind title={words.removedHead} lines={one.removed.map((step) => textOf(step))} />
+            <Kind
+              title={words.added}
+              lines={one.added.map((step) => fullTextOf(step, procedure))}
+            />
+            <Kind
+              title={words.removedHead}
+              lines={one.removed.map((step) => fullTextOf(step, procedure))}
+            />
             <Kind
               title={words.moved}
               lines={one.moved.map(({ step, from }) =>
@@ -113,7 +119,7 @@ const ofPage = (text: string) => worded(undefined, () => text);
 const textOf = ({ item, response }: Step) => worded(writtenLang(), words.stepText, item, response);
 
 /** All that a step says, so that whatever differs is there to be seen. */
-export const fullTextOf = (step: Step, { options }: Procedure): Worded =>
+export const fullTextOf = (step: Step, { options }: Pick<Procedure, 'options'>): Worded =>
   joined(' · ', [
     textOf(step),
     ...(step.note === undefined ? [] : [worded(writtenLang(), itself, step.note)]),
@@ -121,6 +127,8 @@ export const fullTextOf = (step: Step, { options }: Procedure): Worded =>
     aboutStep(step, options),
     ...(step.gate === undefined ? [] : [ofPage(words.live[step.gate])]),
     ...(step.gateFt === undefined ? [] : [ofPage(`${step.gateFt} ft`)]),
+    ...(step.tiedTo === undefined ? [] : [ofPage(words.withBrakes)]),
+    ...(step.needs === undefined ? [] : [ofPage(words.needsSaid(step.needs))]),
     ...(step.until === undefined ? [] : [ofPage(words.untilSaid(words.phases[step.until]))]),
   ]);
 

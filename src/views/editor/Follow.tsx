@@ -14,7 +14,7 @@ import {
 } from '../../core';
 import { Choice } from '../../parts/choice/Choice';
 import { Key } from '../../parts/key/Key';
-import { markedText } from '../../parts/marked';
+import { marked, markedText } from '../../parts/marked';
 import { fullListOf, fullTextOf, PartDifferences } from './Differences';
 import styles from './Editor.module.css';
 import { partLang, partName, writtenLang } from './said';
@@ -42,7 +42,7 @@ export function Follow({ onDone }: { onDone: () => void }): JSX.Element | null {
   const { conflicts, listConflicts } = merged;
   return (
     <>
-      <h3 class={styles.partName}>{words.theirs}</h3>
+      <h3 class={styles.partName}>{marked(writtenLang(), words.theirs, brought.theirs.name)}</h3>
       <PartDifferences
         parts={ownDifference(brought.base, brought.theirs)}
         procedure={brought.theirs}

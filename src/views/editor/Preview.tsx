@@ -4,9 +4,10 @@ import type { JSX } from 'preact';
 import { steps } from '../../board/flight';
 import { callLang } from '../../board/language';
 import { holds, type Procedure, type Step } from '../../core';
+import { conditionSaid } from '../../parts/stepText';
 import styles from './Editor.module.css';
 import { Filled } from './StepList';
-import { conditionSaid, withOptions, writtenLang } from './said';
+import { withOptions, writtenLang } from './said';
 import { words } from './words.en';
 
 interface PreviewProps {

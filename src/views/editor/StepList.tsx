@@ -17,18 +17,10 @@ import {
 import { Key } from '../../parts/key/Key';
 import { filledPieces } from '../../parts/live';
 import { marked, seenAndSaid, type Worded, worded } from '../../parts/marked';
+import { conditionSaid } from '../../parts/stepText';
 import { beginDrag, dragged } from './drag';
 import styles from './Editor.module.css';
-import {
-  aboutList,
-  conditionSaid,
-  liveNow,
-  partLang,
-  partName,
-  textNow,
-  withOptions,
-  writtenLang,
-} from './said';
+import { aboutList, liveNow, partLang, partName, textNow, withOptions, writtenLang } from './said';
 import { addStep, moveBy, open, openList, openListHead, openStep, returnTo } from './state';
 import { words } from './words.en';
 

@@ -18,9 +18,10 @@ import { Choice } from '../../parts/choice/Choice';
 import { NumberField } from '../../parts/field/NumberField';
 import { Key } from '../../parts/key/Key';
 import { seenAndSaid } from '../../parts/marked';
+import { conditionSaid, leafSaid } from '../../parts/stepText';
 import styles from './Editor.module.css';
 import { Pick } from './Pick';
-import { conditionSaid, leafSaid, withOptions } from './said';
+import { withOptions } from './said';
 import { words } from './words.en';
 
 interface WhenProps {

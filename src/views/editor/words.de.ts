@@ -1,19 +1,10 @@
 /** The words of Write, in German: a procedure in one's own version. */
 
-import type { ConditionFact, EditFaultCode, LiveName, Step } from '../../core';
+import type { EditFaultCode, LiveName, Step } from '../../core';
 import { phaseWords } from '../../parts/procedure.de';
+import { stepWords } from '../../parts/stepText.de';
 import type { Translated } from '../../parts/translated';
 import type { words as english } from './words.en';
-
-const kinds: Readonly<Record<Step['kind'], string>> = {
-  do: 'Tun',
-  check: 'Prüfen',
-  wait: 'Warten',
-  say: 'Sagen',
-  gate: 'Marke',
-  note: 'Hinweis',
-  barrier: 'Sperre',
-};
 
 const kindHints: Readonly<Record<Step['kind'], string>> = {
   do: 'Etwas einstellen.',
@@ -23,19 +14,6 @@ const kindHints: Readonly<Record<Step['kind'], string>> = {
   gate: 'Bei einer Geschwindigkeit oder Höhe passiert.',
   note: 'Zum Lesen.',
   barrier: 'Nichts Zurückgestelltes kommt vorbei.',
-};
-
-/** Without a verb, so that they fit behind “falls” as well as alone. */
-const facts: Readonly<Record<ConditionFact, readonly [yes: string, no: string]>> = {
-  night: ['Nacht', 'keine Nacht'],
-  lights: ['Sonne untergegangen', 'Sonne am Himmel'],
-  wet: ['Piste nicht trocken', 'Piste trocken'],
-  controlled: ['Platz kontrolliert', 'Platz unkontrolliert'],
-  lightWind: ['Wind schwach', 'Wind 5 kt oder mehr'],
-  crossesRunway: ['Rollweg über eine Piste', 'Rollweg über keine Piste'],
-  supersonic: ['Überschallflug geplant', 'kein Überschallflug geplant'],
-  stores: ['Außenlasten angehängt', 'keine Außenlasten angehängt'],
-  passengers: ['Fluggäste an Bord', 'keine Fluggäste an Bord'],
 };
 
 const live: Readonly<Record<LiveName, string>> = {
@@ -145,7 +123,7 @@ export const words: Translated<typeof english> = {
   keepFailed: 'Das ließ sich hier nicht sichern. Es bleibt in diesem Fenster.',
   name: 'Name',
   phases: phaseWords,
-  kinds,
+  ...stepWords,
   kindHints,
   part: (name, count) => `${name}, ${steps(count)}`,
   noSteps: 'Keine Schritte.',
@@ -155,9 +133,6 @@ export const words: Translated<typeof english> = {
   newResponse: 'gesetzt',
   drag: (item) => `${item} verschieben: ziehen oder Pfeiltasten drücken`,
   openStep: (item) => `${item} ändern`,
-  critical: 'kritisch',
-  when: (condition) => `falls ${condition}`,
-  expect: (seconds) => `etwa ${seconds} s`,
   movedTo: (item, place, of, part) => `${item} ist jetzt ${place} von ${of} unter „${part}“.`,
   removed: (item) => `${item} ist entfernt.`,
   undone: 'Zurückgenommen.',
@@ -228,12 +203,6 @@ export const words: Translated<typeof english> = {
   windKt: 'Wind über, kt',
   windBad: 'Ein Wind ist eine Zahl von 0 bis 1500.',
   windHint: '',
-  facts,
-  wind: (kt) => [`Wind über ${kt} kt`, `Wind nicht über ${kt} kt`],
-  option: (name) => [`mit „${name}“`, `ohne „${name}“`],
-  and: ' und ',
-  or: ' oder ',
-  not: (condition) => `nicht (${condition})`,
   live,
   unknown: '—',
   yourCallsign: '(Rufzeichen)',
@@ -247,6 +216,7 @@ export const words: Translated<typeof english> = {
   movedFrom: (part) => `bisher unter „${part}“`,
   reworded: 'Geändert',
   listChanged: 'Geändert: Titel, oder wohin sie führt',
+  needsSaid: (step) => `baut auf dem Schritt ${step} auf`,
   untilSaid: (phase) => `wieder fällig bis einschließlich ${phase}`,
   beforeThat: 'Vorher',
   now: 'Jetzt',
@@ -266,7 +236,7 @@ export const words: Translated<typeof english> = {
   look: 'Änderungen ansehen',
   noBase:
     'Woraus die eigene Fassung entstand, ist nicht auf diesem Gerät; darum lassen sich die beiden nicht zusammenführen.',
-  theirs: 'Was sich im Original geändert hat',
+  theirs: (name) => `Was sich im Original „${name}“ geändert hat`,
   conflicts: (count) =>
     count === 1
       ? 'Ein Schritt ist in beiden geändert. Wählen, welcher bleibt.'

@@ -1,17 +1,8 @@
 /** The words of Write: a procedure in one's own version. */
 
-import type { ConditionFact, EditFaultCode, LiveName, Step } from '../../core';
+import type { EditFaultCode, LiveName, Step } from '../../core';
 import { phaseWords } from '../../parts/procedure.en';
-
-const kinds: Readonly<Record<Step['kind'], string>> = {
-  do: 'Do',
-  check: 'Check',
-  wait: 'Wait',
-  say: 'Say',
-  gate: 'Gate',
-  note: 'Note',
-  barrier: 'Barrier',
-};
+import { stepWords } from '../../parts/stepText.en';
 
 const kindHints: Readonly<Record<Step['kind'], string>> = {
   do: 'Set it.',
@@ -21,18 +12,6 @@ const kindHints: Readonly<Record<Step['kind'], string>> = {
   gate: 'Passed by a speed or a height.',
   note: 'To be read.',
   barrier: 'Nothing held back passes.',
-};
-
-const facts: Readonly<Record<ConditionFact, readonly [yes: string, no: string]>> = {
-  night: ['night', 'not night'],
-  lights: ['the sun is down', 'the sun is up'],
-  wet: ['the surface is not dry', 'the surface is dry'],
-  controlled: ['the field is controlled', 'there is no controller'],
-  lightWind: ['the wind is light', 'the wind is 5 kt or more'],
-  crossesRunway: ['the way crosses a runway', 'the way crosses no runway'],
-  supersonic: ['supersonic flight is planned', 'no supersonic flight is planned'],
-  stores: ['stores are carried', 'no stores are carried'],
-  passengers: ['passengers are aboard', 'no passengers are aboard'],
 };
 
 const live: Readonly<Record<LiveName, string>> = {
@@ -139,7 +118,7 @@ export const words = {
   keepFailed: 'It could not be kept here. It stays in this window.',
   name: 'Name',
   phases: phaseWords,
-  kinds,
+  ...stepWords,
   kindHints,
   part: (name: string, count: number) => `${name}, ${steps(count)}`,
   noSteps: 'No steps.',
@@ -149,9 +128,6 @@ export const words = {
   newResponse: 'set',
   drag: (item: string) => `Move ${item}: drag it, or use the arrow keys`,
   openStep: (item: string) => `Change ${item}`,
-  critical: 'critical',
-  when: (condition: string) => `if ${condition}`,
-  expect: (seconds: string) => `about ${seconds} s`,
   movedTo: (item: string, place: number, of: number, part: string) =>
     `${item} is now ${place} of ${of} in ${part}.`,
   removed: (item: string) => `${item} was removed.`,
@@ -220,12 +196,6 @@ export const words = {
   windKt: 'Wind above, kt',
   windBad: 'A wind is a number from 0 to 1500.',
   windHint: '',
-  facts,
-  wind: (kt: string) => [`the wind is above ${kt} kt`, `the wind is not above ${kt} kt`],
-  option: (name: string) => [`${name} is fitted`, `${name} is not fitted`],
-  and: ' and ',
-  or: ' or ',
-  not: (condition: string) => `not (${condition})`,
   live,
   unknown: '—',
   yourCallsign: '(callsign)',
@@ -239,6 +209,7 @@ export const words = {
   movedFrom: (part: string) => `from ${part}`,
   reworded: 'Changed',
   listChanged: 'Changed: title, or where it leads',
+  needsSaid: (step: string) => `builds on the step ${step}`,
   untilSaid: (phase: string) => `due again until ${phase}`,
   beforeThat: 'Before',
   now: 'Now',
@@ -258,7 +229,7 @@ export const words = {
   look: 'See what changed',
   noBase:
     'What your version was made from is not on this device, so that the two cannot be put together.',
-  theirs: 'What changed in the original',
+  theirs: (name: string) => `What changed in the original, “${name}”`,
   conflicts: (count: number) =>
     count === 1
       ? 'One step was changed by both. Choose which stays.'

@@ -9,14 +9,19 @@ import { recall } from '../../board/memory';
 import {
   type AgainstOwn,
   type Incoming,
+  type InRecord,
   keepIncoming,
   lookAt,
   mergeIncoming,
 } from '../../board/sharing';
-import { languageOf } from '../../core';
+import { languageOf, type Procedure, type Step } from '../../core';
+import { aspectsThatDiffer, type StepAspect } from '../../exchange/differences';
 import { Key } from '../../parts/key/Key';
 import { marked } from '../../parts/marked';
+import { phaseWords } from '../../parts/procedure.en';
 import { Sheet } from '../../parts/sheet/Sheet';
+import { conditionSaid } from '../../parts/stepText';
+import { stepWords } from '../../parts/stepText.en';
 import styles from './Bring.module.css';
 import { words as documentWords } from './documentWords.en';
 import { words } from './incomingWords.en';
@@ -72,7 +77,14 @@ function IncomingDocument({ incoming }: { incoming: Extract<Incoming, { kind: 'd
   return (
     <>
       <h3 class={styles.name}>{marked(lang, (itself) => words.document(kind, itself), name)}</h3>
-      <p lang={about.lang}>{about.text}</p>
+      {about.text !== '' && (
+        <>
+          <p>{words.saysOfItself}</p>
+          <blockquote class={styles.quoted} lang={about.lang}>
+            {words.quoted(about.text)}
+          </blockquote>
+        </>
+      )}
       {steps !== null && <p>{words.steps(steps)}</p>}
       {isMissing && <p>{words.noAircraft(flown)}</p>}
       <Against against={against} lang={lang} />
@@ -94,14 +106,14 @@ function IncomingDocument({ incoming }: { incoming: Extract<Incoming, { kind: 'd
   );
 }
 
-/** So many steps are named of each kind of difference. */
-const NAMED = 12;
+/** So many lines are named of each kind of difference. */
+const NAMED = 40;
 
 interface ListedProps {
   readonly title: string;
   readonly lines: readonly string[];
   /** What `lang` has to say of the lines. */
-  readonly lang: string | undefined;
+  readonly lang?: string | undefined;
 }
 
 function Listed({ title, lines, lang }: ListedProps) {
@@ -121,35 +133,83 @@ function Listed({ title, lines, lang }: ListedProps) {
   );
 }
 
+type Options = NonNullable<Procedure['options']>;
+
+/** A step, and what decides whether and how it is ticked. */
+function lineOf({ item, response, critical, when }: Step, options: Options): string {
+  const about = [
+    ...(critical ? [stepWords.critical] : []),
+    ...(when === undefined ? [] : [stepWords.when(conditionSaid(when, options))]),
+  ];
+  const line = words.step(item, response);
+  return about.length === 0 ? line : `${line} (${about.join(', ')})`;
+}
+
+/** What a step says of an aspect. */
+function aspectOf(step: Step, name: StepAspect, options: Options): string {
+  if (name === 'when') {
+    return step.when === undefined ? words.always : conditionSaid(step.when, options);
+  }
+  if (name === 'critical') return step.critical ? words.yes : words.no;
+  if (name === 'kind') return stepWords.kinds[step.kind];
+  if (name === 'until') return step.until === undefined ? words.none : phaseWords[step.until];
+  const value = step[name];
+  return value === undefined ? words.none : words.quoted(String(value));
+}
+
+interface Pair {
+  readonly before: Step;
+  readonly after: Step;
+}
+
+/** A step that is other: how it reads, and each aspect that differs. */
+function becameLine({ before, after }: Pair, options: Options): string {
+  const [was, is] = [before, after].map(({ item, response }) => words.step(item, response));
+  return [
+    was === is ? is : words.became(was ?? '', is ?? ''),
+    ...aspectsThatDiffer(before, after).map((name) =>
+      words.aspect(
+        words.aspects[name],
+        aspectOf(before, name, options),
+        aspectOf(after, name, options),
+      ),
+    ),
+  ].join('; ');
+}
+
+/** What takes care away comes first: nobody reads the fortieth line as the first. */
+const byWeight = (one: Pair, other: Pair) => weightOf(other) - weightOf(one);
+function weightOf({ before, after }: Pair): number {
+  if (before.critical && !after.critical) return 2;
+  return aspectsThatDiffer(before, after).includes('when') ? 1 : 0;
+}
+
+const criticalFirst = (one: Step, other: Step) =>
+  Number(other.critical ?? false) - Number(one.critical ?? false);
+
 function Against({ against, lang }: { against: AgainstOwn; lang: string | undefined }) {
   if (against.kind === 'same') return <p>{words.same}</p>;
   if (against.kind === 'new') return <p>{words.fresh}</p>;
-  const { name, steps, parts } = against;
-  const lineOf = ({ item, response }: { item: string; response: string }) =>
-    words.step(item, response);
+  const { name, steps, parts, values, options } = against;
   const others = parts.filter((part) => steps === null || (part !== 'phases' && part !== 'lists'));
+  const lines = (listed: readonly Step[]) =>
+    listed.toSorted(criticalFirst).map((step) => lineOf(step, options));
   return (
     <>
       <p>{marked(lang, words.other, name)}</p>
       {steps !== null && (
         <>
           <Listed
-            title={words.added(steps.added.length)}
-            lines={steps.added.map(lineOf)}
+            title={words.changed(steps.changed.length)}
             lang={lang}
+            lines={steps.changed.toSorted(byWeight).map((pair) => becameLine(pair, options))}
           />
           <Listed
             title={words.removed(steps.removed.length)}
-            lines={steps.removed.map(lineOf)}
+            lines={lines(steps.removed)}
             lang={lang}
           />
-          <Listed
-            title={words.changed(steps.changed.length)}
-            lang={lang}
-            lines={steps.changed.map(({ before, after }) =>
-              words.became(lineOf(before), lineOf(after)),
-            )}
-          />
+          <Listed title={words.added(steps.added.length)} lines={lines(steps.added)} lang={lang} />
           {steps.moved > 0 && <p>{words.moved(steps.moved)}</p>}
           <Listed title={words.lists(steps.lists.length)} lines={steps.lists} lang={lang} />
         </>
@@ -157,13 +217,43 @@ function Against({ against, lang }: { against: AgainstOwn; lang: string | undefi
       {others.length > 0 && (
         <p>{words.parts(others.map((part) => words.partNames[part] ?? part).join(', '))}</p>
       )}
+      <Listed
+        title={words.values(values.length)}
+        lines={values.map(({ at, before, after }) =>
+          words.aspect(at, before ?? words.none, after ?? words.none),
+        )}
+      />
+    </>
+  );
+}
+
+/** The documents of a log that are not here yet, each with what it would change. */
+function Documents({ documents }: { documents: readonly InRecord[] }) {
+  return (
+    <>
+      {documents.slice(0, NAMED).map(({ kind, content, against }, index) => (
+        <section key={index}>
+          <h3 class={styles.name}>
+            {marked(
+              'phases' in content ? langOf(languageOf(content)) : undefined,
+              (itself) => words.document(words.kinds[kind] ?? '', itself),
+              content.name,
+            )}
+          </h3>
+          <Against
+            against={against}
+            lang={'phases' in content ? langOf(languageOf(content)) : undefined}
+          />
+        </section>
+      ))}
+      {documents.length > NAMED && <p>{words.andMore(documents.length - NAMED)}</p>}
     </>
   );
 }
 
 function IncomingRecord({ incoming }: { incoming: Extract<Incoming, { kind: 'record' }> }) {
   const [said, setSaid] = useState<string | null>(null);
-  const { record, sorties, leftOut } = incoming;
+  const { record, sorties, documents, leftOut } = incoming;
   const merge = () => {
     setSaid(words.merging);
     mergeIncoming(record).then(
@@ -187,6 +277,8 @@ function IncomingRecord({ incoming }: { incoming: Extract<Incoming, { kind: 'rec
       </p>
       <p>{words.recordHint}</p>
       {leftOut > 0 && <p>{words.leftOut(leftOut)}</p>}
+      {documents.length > 0 && <p>{words.notUsed}</p>}
+      <Documents documents={documents} />
       {said === null && (
         <div>
           <Key look="pick" onPress={merge}>

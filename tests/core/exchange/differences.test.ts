@@ -1,7 +1,13 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Procedure, Step } from '../../../src/core';
-import { countSteps, partsThatDiffer, stepDifferences } from '../../../src/exchange/differences';
+import {
+  aspectsThatDiffer,
+  countSteps,
+  partsThatDiffer,
+  stepDifferences,
+  valuesThatDiffer,
+} from '../../../src/exchange/differences';
 
 const step = (id: string, response = 'set'): Step => ({ id, kind: 'do', item: id, response });
 const procedure = (taxi: readonly Step[], ramp: readonly Step[] = []): Procedure => ({
@@ -85,4 +91,31 @@ test('the parts that differ are named, however their keys are ordered', () => {
       { code: 'XA', runways: [1, 2], place: { b: 2, a: 1 }, taxi: {} },
     ),
   ).toEqual(['runways', 'taxi']);
+});
+
+test('what decides whether a step is ticked, and how, is told as a difference', () => {
+  const plain = step('a');
+  expect(aspectsThatDiffer({ ...plain, critical: true }, plain)).toEqual(['critical']);
+  expect(aspectsThatDiffer(plain, { ...plain, when: { fact: 'night' } })).toEqual(['when']);
+  expect(
+    aspectsThatDiffer(
+      { ...plain, when: { option: 'x' }, note: 'left' },
+      { ...plain, when: { option: 'y' }, until: 'climb', kind: 'check' },
+    ),
+  ).toEqual(['when', 'kind', 'until', 'note']);
+  expect(aspectsThatDiffer({ ...plain, item: 'b' }, plain)).toEqual([]);
+});
+
+test('values that differ are told by their place, those that are gone too', () => {
+  expect(
+    valuesThatDiffer(
+      { $schema: 'x', limits: { crosswindKt: { dry: 25, wet: 15 } }, stop: ['a', 'b'], gone: 1 },
+      { limits: { crosswindKt: { wet: 15, dry: 40 } }, stop: ['a'], closed: 'works' },
+    ),
+  ).toEqual([
+    { at: 'limits.crosswindKt.dry', before: '25', after: '40' },
+    { at: 'closed', before: null, after: 'works' },
+    { at: 'stop.1', before: 'b', after: null },
+    { at: 'gone', before: '1', after: null },
+  ]);
 });

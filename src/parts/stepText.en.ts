@@ -1,0 +1,38 @@
+/** The words for what a step is and when it applies, the same wherever they stand. */
+
+import type { ConditionFact, Step } from '../core';
+
+const kinds: Readonly<Record<Step['kind'], string>> = {
+  do: 'Do',
+  check: 'Check',
+  wait: 'Wait',
+  say: 'Say',
+  gate: 'Gate',
+  note: 'Note',
+  barrier: 'Barrier',
+};
+
+const facts: Readonly<Record<ConditionFact, readonly [yes: string, no: string]>> = {
+  night: ['night', 'not night'],
+  lights: ['the sun is down', 'the sun is up'],
+  wet: ['the surface is not dry', 'the surface is dry'],
+  controlled: ['the field is controlled', 'there is no controller'],
+  lightWind: ['the wind is light', 'the wind is 5 kt or more'],
+  crossesRunway: ['the way crosses a runway', 'the way crosses no runway'],
+  supersonic: ['supersonic flight is planned', 'no supersonic flight is planned'],
+  stores: ['stores are carried', 'no stores are carried'],
+  passengers: ['passengers are aboard', 'no passengers are aboard'],
+};
+
+export const stepWords = {
+  kinds,
+  facts,
+  critical: 'critical',
+  when: (condition: string) => `if ${condition}`,
+  expect: (seconds: string) => `about ${seconds} s`,
+  wind: (kt: string) => [`the wind is above ${kt} kt`, `the wind is not above ${kt} kt`],
+  option: (name: string) => [`${name} is fitted`, `${name} is not fitted`],
+  and: ' and ',
+  or: ' or ',
+  not: (condition: string) => `not (${condition})`,
+} as const;

@@ -1,0 +1,29 @@
+/** Steps and their conditions in words. */
+
+import type { Condition, Procedure } from '../core';
+import { stepWords as words } from './stepText.en';
+
+/** What a leaf of a condition asks for, and what it asks for turned round. */
+export function leafSaid(
+  leaf: Exclude<Condition, { all: unknown } | { any: unknown } | { not: unknown }>,
+  options: Procedure['options'],
+): readonly [string, string] {
+  if ('fact' in leaf) return words.facts[leaf.fact];
+  const [yes = '', no = ''] =
+    'option' in leaf
+      ? words.option(options?.find(({ id }) => id === leaf.option)?.name ?? leaf.option)
+      : words.wind(String(leaf.windAboveKt));
+  return [yes, no];
+}
+
+/** A condition in words. */
+export function conditionSaid(condition: Condition, options: Procedure['options']): string {
+  const said = (part: Condition) => conditionSaid(part, options);
+  if ('all' in condition) return condition.all.map(said).join(words.and);
+  if ('any' in condition) return condition.any.map(said).join(words.or);
+  if (!('not' in condition)) return leafSaid(condition, options)[0];
+  const { not } = condition;
+  return 'all' in not || 'any' in not || 'not' in not
+    ? words.not(said(not))
+    : leafSaid(not, options)[1];
+}
