@@ -26,7 +26,7 @@ export function momentAt(ms: number): Entry['at'] {
 
 /** What was changed just now and can be taken back with one tap. */
 export interface Undoable {
-  readonly what: 'end' | 'field' | 'aircraft' | 'load' | 'sortie' | 'jump' | 'wind';
+  readonly what: 'end' | 'field' | 'aircraft' | 'load' | 'sortie' | 'jump' | 'wind' | 'taken up';
   readonly entries: readonly Entry[];
 }
 

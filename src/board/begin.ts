@@ -1,11 +1,13 @@
 /** Takes up where the pilot left off. */
 
 import { isOpenElsewhere } from '../device/windows';
-import { draft, followDate, inputs, record, sortie } from './board';
+import { readDraft } from '../record/drafts';
+import { followDate, inputs, keeping, record, sortie } from './board';
 import { chooseAircraft } from './choices';
-import { aircraft } from './documents';
+import { aircraft, askAgain } from './documents';
 import { interrupt } from './interruption';
 import { takeFromAddress, watching } from './places';
+import { goOnTyping, WIND_DRAFT } from './windEntry';
 
 /** Reads the record and what it asks for. Resolves when the first frame can be drawn. */
 export async function begin(): Promise<void> {
@@ -14,10 +16,34 @@ export async function begin(): Promise<void> {
   const elsewhere = watching || isOpenElsewhere();
   await opened;
   followDate();
-  draft.value = inputs.value.draft;
+  const isLate = keeping.value === 'late';
+  if (!isLate) await goOn();
   await takeFromAddress().catch(() => undefined);
+  if (!isLate) return takeUp(await elsewhere);
+  // The pilot works meanwhile: nothing is chosen unasked before it is known what is flown.
+  void record.answered().then(async () => {
+    await goOn();
+    takeUp(await elsewhere);
+  });
+}
+
+/** Goes on with what was typed, and with documents that were asked for before they could be had. */
+async function goOn(): Promise<void> {
+  askAgain();
+  const kept = await readDraft(WIND_DRAFT);
+  const text = textIn(kept) ?? record.draftOfVersion1;
+  if (text !== null) goOnTyping(text);
+}
+
+/** Marks what was left, and takes an aircraft where there is none. */
+function takeUp(isElsewhere: boolean): void {
   // A reload in mid-sequence is an interruption, since the last that is known; another window is none.
-  if (!(await elsewhere)) interrupt(sortie.value.lastAt?.wallMs);
+  if (!isElsewhere && !record.workedMeanwhile) interrupt(sortie.value.lastAt?.wallMs);
   const first = aircraft.value[0];
   if (inputs.value.aircraft === null && first !== undefined) chooseAircraft(first);
 }
+
+const textIn = (kept: unknown): string | null =>
+  typeof kept === 'object' && kept !== null && 'text' in kept && typeof kept.text === 'string'
+    ? kept.text
+    : null;

@@ -12,21 +12,21 @@ import {
   type Entry,
   type Field,
   factStage,
-  foldSortie,
   type LowSun,
   loadSun,
   loadVariation,
-  NO_SORTIE,
   purposeOf,
   readWind,
   type Sortie,
+  sortieFlown,
   sortiesOf,
   sortieTimeMs,
   type Tables,
   type VariationTable,
   type WindText,
 } from '../core';
-import { type Keeping, Record } from '../record/record';
+import { deviceId } from '../device/self';
+import { type Keeping, newId, Record, type Unread } from '../record/record';
 import { documentOf } from './documents';
 import { watching } from './places';
 import { wallMs } from './time';
@@ -36,11 +36,17 @@ const entries = signal<readonly Entry[]>([]);
 /** Whether what is entered outlives this window. */
 export const keeping = signal<Keeping>('opening');
 
-/** The one list. */
-export const record = new Record(() => {
+/** What of the record this version does not use. */
+export const unread = signal<Unread>({ damaged: 0, newer: 0 });
+
+const recordChanged = () => {
   entries.value = record.entries;
   keeping.value = record.keeping;
-}, watching);
+  unread.value = record.unread;
+};
+
+/** The one list. */
+export const record = new Record(recordChanged, deviceId(newId), watching);
 
 /** Keeps a signal's last value for as long as the new one says the same. */
 export function steady<T>(work: () => T): ReadonlySignal<T> {
@@ -60,14 +66,10 @@ export function steady<T>(work: () => T): ReadonlySignal<T> {
 /** All sorties, newest last, by their entries. */
 export const sorties = computed(() => sortiesOf(entries.value));
 
-/** The sortie that is being flown: the one begun last, unless its beginning was undone. */
-export const sortie: ReadonlySignal<Sortie> = computed(() => {
-  for (const entriesOfOne of [...sorties.value.values()].reverse()) {
-    const folded = foldSortie(entriesOfOne);
-    if (folded.id !== null) return folded;
-  }
-  return NO_SORTIE;
-});
+/** The sortie that is being flown: the one begun or taken up last, unless that was undone. */
+export const sortie: ReadonlySignal<Sortie> = computed(() =>
+  sortieFlown(sorties.value, record.newerSorties),
+);
 
 export const inputs = steady(() => sortie.value.inputs);
 
@@ -149,7 +151,7 @@ export async function loadTheRest(): Promise<void> {
 
 const settledInputs = steady(() => {
   const { field: _f, aircraft: _a, procedure: _p, callsign: _c, ...rest } = inputs.value;
-  const { typedNorth: _n, chosen: _e, purpose: _u, draft: _d, load: _l, ...others } = rest;
+  const { typedNorth: _n, chosen: _e, purpose: _u, load: _l, ...others } = rest;
   const { stand: _s, taxiClosed: _x, taxiEntry: _t, taxiVia: _v, ...more } = others;
   const { departTo: _o, ownCalls: _w, ...settling } = more;
   return settling;

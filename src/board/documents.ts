@@ -35,6 +35,17 @@ const asked = new Set<Hash>();
 /** What could not be loaded is asked for again after so long, ms. */
 const ASK_AGAIN_MS = 2000;
 
+/** What was asked for and is not there, as before the store has answered. */
+const missing = new Set<Hash>();
+
+/** What was not there may be now: whoever asked for it asks again. */
+export function askAgain(): void {
+  if (missing.size === 0) return;
+  for (const hash of missing) asked.delete(hash);
+  missing.clear();
+  inHand.value = new Map(inHand.peek());
+}
+
 /** Takes a document in hand. */
 export function hold(hash: Hash, content: unknown): void {
   inHand.value = new Map(inHand.value).set(hash, content);
@@ -58,7 +69,8 @@ async function load(record: Record, hash: Hash): Promise<void> {
   const listed = catalogue.find((candidate) => candidate.hash === hash);
   if (listed === undefined) {
     const kept = (await record.documents()).find((candidate) => candidate.hash === hash);
-    if (kept !== undefined) hold(hash, kept.content);
+    if (kept === undefined) missing.add(hash);
+    else hold(hash, kept.content);
     return;
   }
   let content: unknown;

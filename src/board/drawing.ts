@@ -15,9 +15,10 @@ import {
   type Place,
   type StoredDraft,
 } from '../core';
-import { keepDraft, readDraft } from '../device/drafts';
+import { forgetFirstDraft, readFirstDraft } from '../device/drafts';
 import { pageLanguage } from '../device/pageLanguage';
 import { documentHash } from '../exchange/hash';
+import { forgetDraft, readDraft, writeDraft } from '../record/drafts';
 import { sortieMinute } from './board';
 import { fields } from './documents';
 import { langOf } from './language';
@@ -61,15 +62,18 @@ export async function openDraft(of: Hash | null): Promise<void> {
   const name = of ?? 'new';
   const left = draft.peek();
   if (name !== draftName.peek() || left === null || left === done) {
-    const kept = restoredDraft(loaded, name);
+    const kept = await restoredDraft(loaded, name);
     draft.value = kept ?? loaded.draftOf(await begun(loaded, of));
   }
   draftName.value = name;
   parts.value = loaded;
 }
 
-function restoredDraft(loaded: Parts, name: string): FieldDraft | null {
-  const kept = readDraft(name);
+/** The name it is kept under on the device. */
+const keptUnder = (name: string) => ` field/${name}`;
+
+async function restoredDraft(loaded: Parts, name: string): Promise<FieldDraft | null> {
+  const kept = (await readDraft(keptUnder(name))) ?? readFirstDraft(name);
   if (kept === null) return null;
   try {
     const restored = loaded.restored(kept as StoredDraft);
@@ -97,7 +101,40 @@ async function begun(loaded: Parts, of: Hash | null): Promise<Field> {
 function take(next: FieldDraft): void {
   if (parts.value === null || next === draft.value) return;
   draft.value = next;
-  draftStays.value = keepDraft(draftName.value, parts.value.stored(next));
+  keep({ ...parts.value.stored(next), code: keptUnder(draftName.value) });
+}
+
+type KeptDraft = StoredDraft & { readonly code: string };
+
+/** The draft as it stands, while the one before it is on its way to the disk. */
+let waiting: KeptDraft | null = null;
+let isWriting = false;
+
+/** Keeps the draft at once; of what changes faster than the device writes, the last. */
+function keep(kept: KeptDraft): void {
+  waiting = kept;
+  if (!isWriting) void writeWaiting();
+}
+
+async function writeWaiting(): Promise<void> {
+  isWriting = true;
+  for (let next = waiting; next !== null; next = waiting) {
+    waiting = null;
+    draftStays.value = await writeDraft(next);
+  }
+  isWriting = false;
+}
+
+/** A page that is left may not come back: what waits is asked for at once. */
+addEventListener('pagehide', () => {
+  if (waiting !== null) void writeDraft(waiting);
+  waiting = null;
+});
+
+function forget(name: string): void {
+  waiting = null;
+  void forgetDraft(keptUnder(name));
+  forgetFirstDraft(name);
 }
 
 /** Makes a change to the field. */
@@ -147,7 +184,7 @@ export async function keepField(): Promise<KeptField> {
     if ('problems' in result) return { listed: null, problems: result.problems };
     const hash = documentHash(result.field);
     await addOwnDocument({ hash, kind: 'field', content: result.field, own: true });
-    keepDraft(draftName.value, null);
+    forget(draftName.value);
     done = draft.value;
     const listed = fields.value.find((one) => one.hash === hash);
     if (listed !== undefined) return { listed, problems: null };

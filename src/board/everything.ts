@@ -1,8 +1,9 @@
 /** What is left to a pilot when a part of the screen cannot be drawn: to save all there is, and to begin anew. */
 
 import { storedSettings } from '../device/drafts';
+import { besideRecord } from '../record/past';
 import { storeBefore, storeBeside, useStore } from '../record/storeName';
-import { readAllUnkept } from '../record/unkept';
+import { record } from './board';
 import { recordFiles } from './sharing';
 
 /**
@@ -10,11 +11,20 @@ import { recordFiles } from './sharing';
  * merged again, and what belongs to the device. Rejects where the store cannot be read.
  */
 export async function everythingFiles(): Promise<readonly File[]> {
-  const device = { lapstrip: 'device', settings: storedSettings(), unkept: await readAllUnkept() };
+  const beside = await besideRecord(record).catch(() => null);
+  const device = { lapstrip: 'device', settings: storedSettings(), ...beside };
   return [
     ...(await recordFiles()),
     new File([JSON.stringify(device)], 'lapstrip-device.json', { type: 'application/json' }),
   ];
+}
+
+/** What was set aside because it could not be read, as a file; null where nothing was. */
+export async function setAsideFile(): Promise<File | null> {
+  const { setAside } = await besideRecord(record);
+  if (setAside.length === 0) return null;
+  const text = JSON.stringify({ lapstrip: 'set-aside', version: 1, setAside });
+  return new File([text, '\n'], 'lapstrip-set-aside.json', { type: 'application/json' });
 }
 
 /** Begins with an empty store, and leaves this one as it is. False where the device does not let it. */

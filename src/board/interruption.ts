@@ -2,7 +2,7 @@
 
 import { add, momentAt } from './adding';
 import { record, sortie } from './board';
-import { elapsedNowMs, wallNowMs } from './time';
+import { goneMs, moment, wallNowMs } from './time';
 import { backFromWatch, goesBehindWatch } from './watch';
 import { keepDraft } from './windEntry';
 
@@ -28,10 +28,10 @@ export function resume(): void {
 
 /** Marks an interruption while the app is hidden, and keeps what is typed when it goes. */
 export function interruptWhenLeft(): void {
-  let hiddenMs = Number.NEGATIVE_INFINITY;
+  let hidden = { elapsedMs: Number.NEGATIVE_INFINITY, wallMs: 0 };
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'hidden') {
-      hiddenMs = elapsedNowMs();
+      hidden = moment();
       keepDraft();
       // Who opens the page that watches has not left, whatever window is in front then.
       if (!goesBehindWatch()) interrupt();
@@ -40,7 +40,7 @@ export function interruptWhenLeft(): void {
     const watchedSinceMs = backFromWatch();
     if (watchedSinceMs !== null) interrupt(watchedSinceMs);
     void record.refresh();
-    if (elapsedNowMs() - hiddenMs < GLANCE_MS) resume();
+    if (goneMs(hidden) < GLANCE_MS) resume();
   });
   addEventListener('pagehide', keepDraft);
 }

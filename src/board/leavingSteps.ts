@@ -2,7 +2,7 @@
 
 import { signal } from '@preact/signals';
 import { interrupt } from './interruption';
-import { elapsedNowMs, wallNowMs } from './time';
+import { goneMs, type Moment, moment } from './time';
 
 /** Another place that was open for longer than this was more than a look. */
 const LOOK_MS = 60_000;
@@ -10,18 +10,18 @@ const LOOK_MS = 60_000;
 /** Whether the steps are on the screen, with their keys. */
 export const stepsShown = signal(false);
 
-let leftSteps: { readonly elapsedMs: number; readonly wallMs: number } | null = null;
+let leftSteps: Moment | null = null;
 
 /** The steps are no longer shown, because another place is. */
 export function leaveSteps(): void {
   stepsShown.value = false;
-  leftSteps = { elapsedMs: elapsedNowMs(), wallMs: wallNowMs() };
+  leftSteps = moment();
 }
 
 /** The steps are shown again: after more than a minute that is an interruption. */
 export function comeBackToSteps(): void {
   stepsShown.value = true;
-  if (leftSteps !== null && elapsedNowMs() - leftSteps.elapsedMs > LOOK_MS) {
+  if (leftSteps !== null && goneMs(leftSteps) > LOOK_MS) {
     interrupt(leftSteps.wallMs);
   }
   leftSteps = null;

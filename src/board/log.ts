@@ -12,10 +12,11 @@ import {
   type Procedure,
 } from '../core';
 import { entriesOf, sortieNames } from '../record/past';
-import { addTo } from './adding';
-import { record, sorties } from './board';
-import type { Listed } from './documents';
-import { all } from './documents';
+import { canBeGoneOnWith } from '../record/record';
+import { addTo, undoable } from './adding';
+import { record, sortie, sorties } from './board';
+import { all, type Listed } from './documents';
+import { interrupt } from './interruption';
 
 type Logbook = Awaited<ReturnType<typeof loadLogbook>>;
 
@@ -161,8 +162,7 @@ export async function openLogged(sortie: Id): Promise<void> {
 
 /** A sortie in whole, once it was opened; null before, and where nothing is kept of it. */
 export function loggedSortie(sortie: Id): LoggedSortie | null {
-  const entries = [...(stored.value.get(sortie) ?? []), ...(sorties.value.get(sortie) ?? [])];
-  return logbook.value?.logOf(entries, procedureOf) ?? null;
+  return logbook.value?.logOf(entriesAtHand(sortie), procedureOf) ?? null;
 }
 
 /** The whole of some sorties, in the order of their names; those that tell nothing are left out. */
@@ -171,6 +171,28 @@ export async function readSorties(names: readonly Id[]): Promise<readonly Logged
   const read = await entriesOf(record, names);
   await readProcedures([...read.values()].flat());
   return names.flatMap((name) => book.logOf(read.get(name) ?? [], procedureOf) ?? []);
+}
+
+const entriesAtHand = (id: Id): readonly Entry[] => [
+  ...(stored.value.get(id) ?? []),
+  ...(sorties.value.get(id) ?? []),
+];
+
+/** Whether a sortie of the log, once it was opened, can be flown again: not the one that is being flown. */
+export const canTakeUp = (id: Id): boolean =>
+  id !== sortie.value.id &&
+  !record.newerSorties.has(id) &&
+  entriesAtHand(id).length > 0 &&
+  canBeGoneOnWith(entriesAtHand(id));
+
+/** Takes a sortie up again where it was left; it becomes the one that is flown. */
+export function takeUpAgain(id: Id): void {
+  if (!canTakeUp(id)) return;
+  const entries = entriesAtHand(id);
+  record.recall(entries);
+  const leftMs = Math.max(...entries.map(({ at }) => at.wallMs));
+  undoable.value = { what: 'taken up', entries: addTo(id, { kind: 'taken up' }) };
+  interrupt(leftMs);
 }
 
 /** Writes a note into a sortie. */

@@ -2,11 +2,11 @@
 
 import type { ListedProcedure } from 'virtual:lapstrip-catalogue';
 import { signal } from '@preact/signals';
-import { type Field, type Hash, languageOf, type Procedure } from '../core';
+import { editionsInOrder, type Field, type Hash, languageOf, type Procedure } from '../core';
 import { type DocumentFollowers, followDocuments } from '../record/followDocuments';
 import type { KeptDocument } from '../record/store';
 import { record } from './board';
-import { all, hold, type Listed, own, received } from './documents';
+import { all, askAgain, hold, type Listed, own, received } from './documents';
 
 /** A version of a procedure that the pilot wrote. */
 export interface OwnVersion {
@@ -21,6 +21,7 @@ export const ownVersions = signal<readonly OwnVersion[]>([]);
 /** Lists the documents that the pilot brought or wrote before. */
 export async function listOwnDocuments(): Promise<void> {
   for (const kept of await record.documents()) if (kept.own) list(kept);
+  askAgain();
 }
 
 let followers: DocumentFollowers | null = null;
@@ -65,9 +66,7 @@ function list(kept: KeptDocument): void {
   // A version that another pilot wrote, or that has not been chosen here, takes the place of none.
   const version = kept.received ? null : versionIn(kept);
   if (version !== null) {
-    ownVersions.value = [...ownVersions.value, version].sort((a, b) =>
-      a.edition.keptAt < b.edition.keptAt ? -1 : 1,
-    );
+    ownVersions.value = editionsInOrder([...ownVersions.value, version]);
   }
   const brought = own.value.filter(({ hash }) => !isVersion(hash));
   own.value = [...brought, ...(version === null ? [listed(kept)] : []), ...newest()];

@@ -228,13 +228,7 @@ function togetherWith(id: Id): readonly Entry[] {
 /** Ends the sortie, seals its figures, and begins the next with the same field, aircraft and limits. */
 export function endSortie(): void {
   const { run, lists, clock } = sortie.value;
-  const {
-    draft: _draft,
-    chosen: _chosen,
-    purpose: _purpose,
-    supersonic: _s,
-    ...kept
-  } = inputs.value;
+  const { chosen: _chosen, purpose: _purpose, supersonic: _s, ...kept } = inputs.value;
   const open = lists
     .map((one): Event => ({ kind: 'close', run: one.id, leadsTo: 'end' }))
     .reverse();

@@ -2,6 +2,7 @@
 
 import { batch, signal } from '@preact/signals';
 import type { Entry, Event, Id } from '../core';
+import { writeDraft } from '../record/drafts';
 import { add, undoable } from './adding';
 import { draft, enteredWind, inputs, typedWind } from './board';
 import { typing } from './places';
@@ -15,22 +16,37 @@ const MOST_LOOKED_THROUGH = 8000;
 /** Whether what stands in the entry is only a part of a text too long to be looked through. */
 export const cut = signal(false);
 
-const DRAFT_KEPT_AFTER_MS = 400;
+/** What is typed is on the device so soon, however fast it is typed on, ms. */
+const DRAFT_KEPT_AFTER_MS = 100;
 let draftTimer: ReturnType<typeof setTimeout> | undefined;
 
-/** Takes what is typed so far; it is kept a moment after the last key, so that a reload loses nothing. */
+/** The name that it is kept under on the device. It is no entry of a sortie before it is set. */
+export const WIND_DRAFT = ' wind';
+
+/** What is kept of it on the device. */
+let keptText = '';
+
+/** Goes on from what was kept on the device, unless something was typed meanwhile. */
+export function goOnTyping(text: string): void {
+  keptText = text;
+  if (draft.value === '') draft.value = text;
+}
+
+/** Takes what is typed so far. */
 export function typeWind(text: string): void {
   draft.value = text;
   cut.value = false;
   unchosen = null;
-  clearTimeout(draftTimer);
-  draftTimer = setTimeout(keepDraft, DRAFT_KEPT_AFTER_MS);
+  draftTimer ??= setTimeout(keepDraft, DRAFT_KEPT_AFTER_MS);
 }
 
 /** Keeps what is typed so far. */
 export function keepDraft(): void {
   clearTimeout(draftTimer);
-  if (draft.value !== inputs.value.draft) add({ kind: 'set', inputs: { draft: draft.value } });
+  draftTimer = undefined;
+  if (draft.value === keptText) return;
+  keptText = draft.value;
+  void writeDraft({ code: WIND_DRAFT, text: keptText });
 }
 
 /** Makes the typed wind the wind in use. What cannot be used stays typed, to be mended. */
@@ -40,15 +56,13 @@ export const setWind = (): boolean => setTyped() !== null;
 function setTyped(): Entry | null {
   const text = draft.value.trim();
   if (text === '' || typedWind.value.wind === null) return null;
-  clearTimeout(draftTimer);
-  return batch(() => {
-    const [set] = add(
-      { kind: 'wind', text, north: inputs.value.typedNorth },
-      { kind: 'set', inputs: { draft: '' } },
-    );
+  const entry = batch(() => {
+    const [set] = add({ kind: 'wind', text, north: inputs.value.typedNorth });
     draft.value = '';
     return set ?? null;
   });
+  keepDraft();
+  return entry;
 }
 
 /** Takes a wind that was typed in short to the other north: what is typed, and the one in use. */

@@ -15,6 +15,7 @@ import {
   loadDocumentReader,
   type Merged,
   mergeOwn,
+  nextEdition,
   type Procedure,
   redone,
   replayed,
@@ -25,8 +26,8 @@ import {
   withoutEmptyPhases,
 } from '../core';
 import { documentHash } from '../exchange/hash';
+import { forgetDraft, readDraft, writeDraft } from '../record/drafts';
 import { newId } from '../record/record';
-import { forgetUnkept, readUnkept, writeUnkept } from '../record/unkept';
 import { atPause } from './atPause';
 import { record, sortie, steady } from './board';
 import { setInputs } from './choices';
@@ -190,10 +191,34 @@ async function opened(hash: Hash, ownName: (original: string) => string): Promis
     basedOn: { code, hash: original.hash },
   };
   const kept = editable(newest?.content ?? fresh);
-  const left = await readUnkept(code);
-  const editing = left === null ? beginEditing(kept) : replayed(left.start, left.edits, left.made);
+  const left = leftIn(await readDraft(code));
   const known = left?.known === undefined ? knownVersions(code) : new Set(left.known);
-  return { code, original, bases, kept, known, editing };
+  return { code, original, bases, kept, known, editing: left?.editing ?? beginEditing(kept) };
+}
+
+/** An edit as it is kept on the device: its start, its changes in order, and how many of them are made. */
+interface UnkeptEdit {
+  /** The code of the procedure. */
+  readonly code: string;
+  readonly start: Procedure;
+  readonly edits: readonly Edit[];
+  readonly made: number;
+  /** The versions that were known when it was made: one that is not among them was kept elsewhere since. */
+  readonly known?: readonly Hash[];
+}
+
+/** The edit as it was left; null where there is none, or it is not one that this version can go on with. */
+function leftIn(kept: unknown): (Pick<UnkeptEdit, 'known'> & { readonly editing: Editing }) | null {
+  if (typeof kept !== 'object' || kept === null) return null;
+  const { start, edits, made, known } = kept as UnkeptEdit;
+  try {
+    const editing = replayed(start, edits, made);
+    // What is asked of it while it is drawn: what another version left may not be there.
+    editFaults(editing.document);
+    return known === undefined ? { editing } : { editing, known: [...known] };
+  } catch {
+    return null;
+  }
 }
 
 /** The original of a code: what came with the app, or was brought in its place since. */
@@ -242,22 +267,22 @@ addEventListener('pagehide', () => {
   if (waiting !== undefined) void storeUnkept();
 });
 
-function storeUnkept(): Promise<void> {
+function storeUnkept(): Promise<boolean> {
   clearTimeout(waiting);
   waiting = undefined;
   const now = open();
-  if (now === null) return Promise.resolve();
+  if (now === null) return Promise.resolve(false);
   const { code, editing } = now;
   const { start, made } = editing;
   return isUnkept.value
-    ? writeUnkept({
+    ? writeDraft({
         code,
         start,
         edits: editsOf(editing),
         made: made.length,
         known: [...now.known],
-      })
-    : forgetUnkept(code);
+      } satisfies UnkeptEdit)
+    : forgetDraft(code);
 }
 
 /** Makes a change; while `typing`, it is one with the last where that is of the same text. */
@@ -310,7 +335,7 @@ async function keepNow(over: OwnVersion | null): Promise<Kept> {
   if (now === null) return { kind: 'failed' };
   if (overtaken.value !== null && overtaken.value !== over) return { kind: 'overtaken' };
   const { document } = now.editing;
-  const number = (versions.value[0]?.edition.number ?? 0) + 1;
+  const number = nextEdition(versions.value);
   const edition = { number, keptAt: new Date(wallNowMs()).toISOString() };
   const readDocument = await loadDocumentReader();
   const read = readDocument(JSON.stringify({ ...withoutEmptyPhases(document), edition }));

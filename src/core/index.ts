@@ -111,20 +111,26 @@ export { type RunwayRing, runwayRing } from './runway/ring';
 export {
   type Chosen,
   compareEntries,
+  ENTRY_VERSION,
   type Entry,
   type Event,
   FRESH_INPUTS,
   type Hash,
+  HIGHEST_SEQ,
   type Id,
   type Inputs,
   type LeadsTo,
   type ListId,
   type Moment,
+  momentWithin,
   type SealedFigure,
   type StepOutcome,
   tieKey,
+  withinBounds,
 } from './sortie/entry';
+export { draftInVersion1, type ReadEntry, readEntry } from './sortie/entry.schema';
 export { fieldsFlown } from './sortie/flown';
+export { sortieFlown } from './sortie/flying';
 export {
   type Clock,
   type EnteredWind,
@@ -185,6 +191,7 @@ export {
   loadDocumentCheck,
   loadDocumentReader,
   loadFieldEditor,
+  loadKeptDocumentReader,
   loadLogbook,
   loadPerformance,
   loadReportReader,
@@ -204,6 +211,7 @@ export {
   settled,
   undone,
 } from './procedure/editing';
+export { editionsInOrder, nextEdition } from './procedure/editions';
 export type { ConditionFact } from './procedure/facts';
 export { ownDifference, type PartDifference } from './procedure/ownDifference';
 export {

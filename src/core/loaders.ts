@@ -21,6 +21,10 @@ export const loadDocumentReader = () =>
 export const loadDocumentCheck = () =>
   import('./readDocument.schema').then(({ checkDocument }) => checkDocument);
 
+/** Loads what says whether a document that is kept can be used. */
+export const loadKeptDocumentReader = () =>
+  import('./keptDocument.schema').then(({ keptDocumentState }) => keptDocumentState);
+
 /** Loads what draws and mends fields. */
 export const loadFieldEditor = () => import('./airfield/editor');
 

@@ -1,9 +1,9 @@
-/** What is half done and belongs to no sortie, such as a field being drawn: kept on the device until it is done. */
+/** Where a field being drawn was kept in the first version: what was left there is gone on with. */
 
 const PREFIX = 'lapstrip.draft.';
 
 /** What was kept under a name; null where nothing was, or it cannot be read. */
-export function readDraft(name: string): unknown {
+export function readFirstDraft(name: string): unknown {
   try {
     return JSON.parse(localStorage.getItem(PREFIX + name) ?? 'null');
   } catch {
@@ -22,13 +22,11 @@ export function storedSettings(): Readonly<Record<string, string>> {
   }
 }
 
-/** Keeps something under a name, or forgets it. Whether it will be there after a reload. */
-export function keepDraft(name: string, draft: object | null): boolean {
+/** Forgets what was kept under a name. */
+export function forgetFirstDraft(name: string): void {
   try {
-    if (draft === null) localStorage.removeItem(PREFIX + name);
-    else localStorage.setItem(PREFIX + name, JSON.stringify(draft));
-    return true;
+    localStorage.removeItem(PREFIX + name);
   } catch {
-    return false;
+    // Storage is refused: there is nothing to forget.
   }
 }

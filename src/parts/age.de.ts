@@ -4,6 +4,7 @@ import type { words as english } from './age.en';
 
 export const words: typeof english = {
   now: 'gerade eben',
+  unknown: 'Alter unbekannt',
   minutes: (minutes) => `${minutes} min alt`,
   hours: (hours) => `${hours} h alt`,
   days: (days) => `${days} Tage alt`,

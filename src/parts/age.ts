@@ -4,9 +4,16 @@ import { words as oldWords } from './age.en';
 
 const MINUTE_MS = 60_000;
 
-/** `just now`, `6 min old`, `2 h old`, `3 days old`, or with other words. A clock that was set back counts as just now. */
+/** Clocks differ by so much, minutes: what is later than now by more came of a clock that was set back. */
+const CLOCKS_DIFFER_MIN = 5;
+
+/**
+ * `just now`, `6 min old`, `2 h old`, `3 days old`, or with other words. Of what is later than now, as
+ * where a clock was set back, the age is not known.
+ */
 export function old(ms: number, words: typeof oldWords = oldWords): string {
   const minutes = Math.floor(ms / MINUTE_MS);
+  if (minutes < -CLOCKS_DIFFER_MIN) return words.unknown;
   if (minutes < 1) return words.now;
   if (minutes < 120) return words.minutes(minutes);
   const hours = Math.floor(minutes / 60);

@@ -4,6 +4,7 @@ import type { words as english } from './ago.en';
 
 export const words: typeof english = {
   now: 'gerade eben',
+  unknown: 'zu unbekannter Zeit',
   minutes: (minutes) => `vor ${minutes} min`,
   hours: (hours) => `vor ${hours} h`,
   days: (days) => `vor ${days} Tagen`,

@@ -3,5 +3,5 @@
 import { old } from './age';
 import { words } from './ago.en';
 
-/** `just now`, `6 min ago`, `2 h ago`, `3 days ago`. A clock that was set back counts as just now. */
+/** `just now`, `6 min ago`, `2 h ago`, `3 days ago`. Of what is later than now it is not known: a clock was set back. */
 export const ago = (ms: number): string => old(ms, words);

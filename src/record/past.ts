@@ -1,8 +1,10 @@
 /** The whole record, old sorties and brought ones included. Loaded with what first asks for it. */
 
-import type { Entry, Hash, Id } from '../core';
+import { type Entry, type Hash, type Id, readEntry } from '../core';
+import { allSetAside, type SetAside } from './aside';
+import { allDrafts } from './drafts';
 import type { Record } from './record';
-import { answerTo, type KeptDocument, type Store } from './store';
+import type { KeptDocument, Store } from './store';
 
 /** All that is kept, and all that is only in memory. */
 export interface WholeRecord {
@@ -14,14 +16,54 @@ const byId = (...lists: readonly (readonly unknown[])[]): Entry[] => [
   ...new Map((lists.flat() as Entry[]).map((entry) => [entry.id, entry])).values(),
 ];
 
-/** Everything, for an export. Rejects where the store cannot be read. */
+/** What can be used of what was written; what is newer is kept where it is, and noted. */
+const readable = (record: Record, written: readonly unknown[]): readonly Entry[] =>
+  written.flatMap((value) => {
+    const { entry, problem } = readEntry(value);
+    if (problem === 'newer') record.noteNewer(Object(value).id);
+    return entry ?? [];
+  });
+
+/**
+ * Everything, for an export, as it was first written: an entry is not lifted, and one of a newer version
+ * goes out with the others. Rejects where the store cannot be read.
+ */
 export async function wholeRecord(record: Record): Promise<WholeRecord> {
   await record.settled();
   const { store } = record;
   const parts = store === null ? [] : [store.read('brought'), store.read('entries')];
+  const written = (await Promise.all(parts)).map((part) =>
+    part.filter((value) => readEntry(value).problem !== 'damaged'),
+  );
+  const kept = byId(...written);
+  const ids = new Set(kept.map(({ id }) => id));
   return {
-    entries: byId(...(await Promise.all(parts)), record.entries),
+    entries: [...kept, ...record.entries.filter(({ id }) => !ids.has(id))],
     documents: await record.documents(),
+  };
+}
+
+/** What stands beside the record on this device: what was set aside, and what is half done. */
+export interface BesideRecord {
+  readonly setAside: readonly Omit<SetAside, 'code'>[];
+  readonly drafts: readonly unknown[];
+}
+
+/** What no export of the record holds, and would be lost with the device. */
+export async function besideRecord(record: Record): Promise<BesideRecord> {
+  const aside = await allSetAside();
+  const codes = new Set<unknown>(aside.map(({ code }) => code));
+  const readableNow = new Set<unknown>((await record.documents()).map(({ hash }) => hash));
+  const documents = (await record.store?.read('documents').catch(() => [])) ?? [];
+  return {
+    setAside: [
+      ...aside.map(({ part, value }) => ({ part, value })),
+      // Newer ones stay in their part, and can be in no export that others read.
+      ...documents
+        .filter((value) => !readableNow.has(Object(value).hash))
+        .map((value) => ({ part: 'documents', value }) as const),
+    ],
+    drafts: (await allDrafts()).filter((draft) => !codes.has(Object(draft).code)),
   };
 }
 
@@ -34,12 +76,14 @@ export async function entriesOf(
   const inMemory = (id: Id) => record.entries.filter(({ sortie }) => sortie === id);
   if (store === null) return new Map(sorties.map((id) => [id, inMemory(id)]));
   const reading = store.db.transaction(['entries', 'brought']);
-  const [made, brought] = (['entries', 'brought'] as const).map((part) =>
-    reading.objectStore(part).index('sortie'),
-  );
   const read = sorties.map(async (id) => {
-    const kept = [brought, made].map((index) => (index ? answerTo(index.getAll(id)) : []));
-    return [id, byId(...(await Promise.all(kept)), inMemory(id))] as const;
+    const [made, brought] = await Promise.all(
+      (['entries', 'brought'] as const).map((part) =>
+        reading.objectStore(part).index('sortie').getAll(id),
+      ),
+    );
+    const kept = [brought, made].map((part) => readable(record, part ?? []));
+    return [id, byId(...kept, inMemory(id))] as const;
   });
   return new Map(await Promise.all(read));
 }
@@ -48,20 +92,11 @@ export async function entriesOf(
 export async function sortieNames({ db }: Store): Promise<ReadonlySet<Id>> {
   const names = new Set<Id>();
   const reading = db.transaction(['entries', 'brought']);
-  const parts = (['entries', 'brought'] as const).map(
-    (part) =>
-      new Promise<void>((resolve, reject) => {
-        const search = reading.objectStore(part).index('sortie').openKeyCursor(null, 'nextunique');
-        search.onerror = () => reject(search.error);
-        search.onsuccess = () => {
-          const found = search.result;
-          if (found === null) return resolve();
-          names.add(String(found.key));
-          found.continue();
-        };
-      }),
-  );
-  await Promise.all(parts);
+  for (const part of ['entries', 'brought'] as const) {
+    const sorties = reading.objectStore(part).index('sortie');
+    let search = await sorties.openKeyCursor(null, 'nextunique');
+    for (; search !== null; search = await search.continue()) names.add(String(search.key));
+  }
   return names;
 }
 
@@ -70,25 +105,51 @@ export interface Merged {
   readonly entries: number;
   readonly sorties: number;
   readonly documents: number;
+  /** Entries that were left out, because they would have changed sorties that were flown here. */
+  readonly leftOut: number;
+}
+
+/** What is written into a sortie in the log; it makes nobody its pilot. */
+const WRITTEN_INTO: ReadonlySet<string> = new Set(['noted', 'corrected', 'undo']);
+
+/** The sorties among these that were flown on this device. */
+async function flownHere(record: Record, store: Store, sorties: ReadonlySet<Id>) {
+  const made = store.db.transaction('entries').store.index('sortie');
+  const inStore = await Promise.all([...sorties].map((id) => made.getAll(id)));
+  return new Set(
+    [...readable(record, inStore.flat()), ...record.entries]
+      .filter(({ kind, sortie }) => sorties.has(sortie) && !WRITTEN_INTO.has(kind))
+      .map(({ sortie }) => sortie),
+  );
 }
 
 /**
  * Merges what came from elsewhere, by id and by hash, in one transaction: all of it is kept, or none.
- * Rejects where the device keeps nothing, or refuses this.
+ * Nothing of it gets into a sortie that was flown here. Rejects where the device keeps nothing, or
+ * refuses this, and where an entry is not of the shape of its version.
  */
 export async function mergeBrought(record: Record, brought: WholeRecord): Promise<Merged> {
   const { store } = record;
   if (store === null) throw new Error('nothing is kept here');
   await record.settled();
+  if (brought.entries.some((entry) => readEntry(entry).problem === 'damaged'))
+    throw new Error('an entry is damaged');
   const reading = store.db.transaction(['entries', 'brought', 'documents']);
-  const keysIn = (part: 'entries' | 'brought' | 'documents') =>
-    answerTo(reading.objectStore(part).getAllKeys());
-  const kept = await Promise.all([keysIn('entries'), keysIn('brought'), keysIn('documents')]);
-  const [made, before, documentsKept] = kept;
-  const known = new Set<unknown>([...made, ...before, ...record.entries.map(({ id }) => id)]);
+  const [made, before, documentsKept] = await Promise.all(
+    (['entries', 'brought', 'documents'] as const).map((part) =>
+      reading.objectStore(part).getAllKeys(),
+    ),
+  );
+  const known = new Set<unknown>([
+    ...(made ?? []),
+    ...(before ?? []),
+    ...record.entries.map(({ id }) => id),
+  ]);
   const hashes = new Set<unknown>(documentsKept);
   // The first of two with one name counts, as what is kept counts before what is brought.
-  const entries = [...brought.entries.toReversed()].filter(({ id }) => !known.has(id));
+  const unknown = [...brought.entries.toReversed()].filter(({ id }) => !known.has(id));
+  const own = await flownHere(record, store, new Set(unknown.map(({ sortie }) => sortie)));
+  const entries = unknown.filter(({ sortie }) => !own.has(sortie));
   const fresh = new Map(entries.map((entry) => [entry.id, entry]));
   const documents = brought.documents.filter(({ hash }: { hash: Hash }) => !hashes.has(hash));
   if (fresh.size + documents.length > 0) {
@@ -98,5 +159,6 @@ export async function mergeBrought(record: Record, brought: WholeRecord): Promis
     entries: fresh.size,
     sorties: new Set([...fresh.values()].map(({ sortie }) => sortie)).size,
     documents: documents.length,
+    leftOut: unknown.length - entries.length,
   };
 }

@@ -1,27 +1,25 @@
 /** Reading the sorties flown last out of a record that is too long to be read at the start. */
 
-import type { Entry } from '../core';
-import { answerTo } from './store';
+import type { IDBPDatabase } from 'idb';
+import type { Parts } from './store';
+
+const sortieOf = (written: unknown): readonly string[] => {
+  if (typeof written !== 'object' || written === null || !('sortie' in written)) return [];
+  return typeof written.sortie === 'string' ? [written.sortie] : [];
+};
 
 /** So many entries numbered last, and the rest of the sorties that would be cut. */
-export async function recentIn(store: IDBObjectStore, most: number): Promise<readonly Entry[]> {
-  const from = await new Promise<IDBValidKey | null>((resolve, reject) => {
-    const search = store.index('seq').openKeyCursor(null, 'prev');
-    let skipped = false;
-    search.onerror = () => reject(search.error);
-    search.onsuccess = () => {
-      const reached = search.result;
-      if (reached === null || skipped) return resolve(reached?.key ?? null);
-      skipped = true;
-      reached.advance(most);
-    };
-  });
-  if (from === null) return answerTo(store.getAll());
-  const last: readonly Entry[] = await answerTo(
-    store.index('seq').getAll(IDBKeyRange.lowerBound(from)),
-  );
+export async function recentIn(db: IDBPDatabase<Parts>, most: number): Promise<readonly unknown[]> {
+  const { store } = db.transaction('entries');
+  const newest = await store.index('seq').openKeyCursor(null, 'prev');
+  const from = await newest?.advance(most);
+  if (from == null) return store.getAll();
+  const last = await store.index('seq').getAll(IDBKeyRange.lowerBound(from.key));
   // The sortie that the reading begins amid, and the one that is flown, are wanted whole.
-  const cut = new Set([last[0], last.at(-1)].flatMap((entry) => entry?.sortie ?? []));
-  const whole = [...cut].map((sortie) => answerTo<Entry[]>(store.index('sortie').getAll(sortie)));
-  return [...(await Promise.all(whole)).flat(), ...last.filter(({ sortie }) => !cut.has(sortie))];
+  const cut = new Set([last[0], last.at(-1)].flatMap(sortieOf));
+  const whole = await Promise.all([...cut].map((sortie) => store.index('sortie').getAll(sortie)));
+  return [
+    ...whole.flat(),
+    ...last.filter((written) => !sortieOf(written).some((sortie) => cut.has(sortie))),
+  ];
 }

@@ -3,7 +3,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { undoable, undoChange } from '../board/adding';
-import { enteredWind, keeping, settled, wind } from '../board/board';
+import { enteredWind, keeping, settled, unread, wind } from '../board/board';
 import { useEnd } from '../board/choices';
 import { openPlace, place, typing } from '../board/places';
 import { againstLimit, whole } from '../parts/format';
@@ -33,7 +33,8 @@ export function Notices(): JSX.Element {
     <>
       <Told />
       <div class={styles.notices} role="status">
-        {keeping.value === 'forgotten' && <p class={styles.notice}>{words.forgets}</p>}
+        <NotKept />
+        <Unread />
         {using !== null && best !== null && using !== best && !onWind && (
           <Notice
             text={words.usingOther(using, best)}
@@ -49,6 +50,37 @@ export function Notices(): JSX.Element {
           <Notice text={words.update} action={words.takeUpdate} onPress={takeUpdate.value} />
         )}
       </div>
+    </>
+  );
+}
+
+/** Where what is entered may be lost, and why. */
+function NotKept(): JSX.Element | null {
+  const said = { forgotten: words.forgets, late: words.late, newer: words.newer };
+  const is = keeping.value;
+  return is === 'kept' || is === 'opening' ? null : <p class={styles.notice}>{said[is]}</p>;
+}
+
+/** What of the record is not used here: said once, and again only where there is more of it. */
+function Unread(): JSX.Element {
+  const [known, setKnown] = useState({ damaged: 0, newer: 0 });
+  const { damaged, newer } = unread.value;
+  return (
+    <>
+      {damaged > known.damaged && (
+        <Notice
+          text={words.damaged(damaged)}
+          action={words.understood}
+          onPress={() => setKnown({ ...known, damaged })}
+        />
+      )}
+      {newer > known.newer && (
+        <Notice
+          text={words.ofNewer(newer)}
+          action={words.understood}
+          onPress={() => setKnown({ ...known, newer })}
+        />
+      )}
     </>
   );
 }

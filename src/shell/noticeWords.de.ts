@@ -12,6 +12,7 @@ const undoable: Record<Undoable['what'], string> = {
   sortie: 'Der Flug ist beendet und im Flugbuch.',
   wind: 'Ein Wind kam mit einem Link oder aus einer anderen App und gilt jetzt.',
   jump: 'Übersprungenes ist zurückgestellt.',
+  'taken up': 'Dieser Flug ist wieder aufgenommen; der andere ist im Flugbuch.',
 };
 
 export const words: Translated<typeof english> = {
@@ -27,6 +28,18 @@ export const words: Translated<typeof english> = {
   look: 'Ansehen',
   forgets:
     'Dieses Gerät speichert gerade nichts: Eingaben sind vergessen, sobald das Fenster geschlossen wird.',
+  late: 'Der Speicher dieses Geräts antwortet noch nicht. Weitermachen: Eingaben sind gespeichert, sobald er antwortet.',
+  newer:
+    'Eine neuere Version von Lapstrip führt hier die Aufzeichnung. Alles ist da, aber diese Version kann es nicht lesen: Eingaben sind vergessen, sobald das Fenster geschlossen wird.',
+  damaged: (count) =>
+    count === 1
+      ? 'Ein Eintrag auf diesem Gerät ist nicht lesbar. Er ist beiseitegelegt und steht in der Datei des Flugbuchs.'
+      : `${count} Einträge auf diesem Gerät sind nicht lesbar. Sie sind beiseitegelegt und stehen in der Datei des Flugbuchs.`,
+  ofNewer: (count) =>
+    count === 1
+      ? 'Ein Eintrag auf diesem Gerät ist von einer neueren Version von Lapstrip: er bleibt und wird hier nicht benutzt.'
+      : `${count} Einträge auf diesem Gerät sind von einer neueren Version von Lapstrip: sie bleiben und werden hier nicht benutzt.`,
+  understood: 'Verstanden',
   update: 'Eine neue Version ist bereit. Der Flug bleibt, wie er ist.',
   takeUpdate: 'Übernehmen',
   something: 'Bei',

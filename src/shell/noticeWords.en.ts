@@ -10,6 +10,7 @@ const undoable: Record<Undoable['what'], string> = {
   sortie: 'The sortie is ended and in the log.',
   wind: 'A wind came with a link or from another app, and is in use.',
   jump: 'What was passed over is held back.',
+  'taken up': 'This sortie is taken up again; the other is in the log.',
 };
 
 export const words = {
@@ -23,6 +24,18 @@ export const words = {
   look: 'Look',
   forgets:
     'This device keeps nothing just now: what you enter is forgotten when the window closes.',
+  late: 'The storage of this device has not answered yet. Carry on: what you enter is kept as soon as it does.',
+  newer:
+    'A newer version of Lapstrip keeps the record here. It is all there, but this version cannot read it: what you enter now is forgotten when the window closes.',
+  damaged: (count: number) =>
+    count === 1
+      ? 'One entry on this device cannot be read. It is set aside, and goes out with the log’s file.'
+      : `${count} entries on this device cannot be read. They are set aside, and go out with the log’s file.`,
+  ofNewer: (count: number) =>
+    count === 1
+      ? 'One entry on this device is of a newer version of Lapstrip: kept, and not used here.'
+      : `${count} entries on this device are of a newer version of Lapstrip: kept, and not used here.`,
+  understood: 'Understood',
   update: 'A new version is ready. The sortie stays as it is.',
   takeUpdate: 'Take it now',
   something: 'Something',

@@ -97,6 +97,19 @@ describe('left in the middle of the steps', () => {
     await expect.poll(() => due(page)).toBe(LEFT_AT);
   });
 
+  test('an hour asleep is no glance, also where the time since the start stood still meanwhile', async ({
+    open,
+  }) => {
+    const page = await open('phone', { at: EVENING });
+    await leaveAtThird(page);
+    await page.evaluate(() => {
+      const at = performance.now();
+      performance.now = () => at;
+    });
+    await darken(page, 60 * MINUTE_MS);
+    await expectWayBack(page, '60 min ago', '60 min ago');
+  });
+
   test('what was typed and not set is there again', async ({ open }) => {
     const page = await open('tablet', { at: EVENING });
     await toSteps(page);

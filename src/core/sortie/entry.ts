@@ -78,8 +78,6 @@ export interface Inputs {
   readonly departTo: Compass | null;
   /** The pilot's own wording of calls. */
   readonly ownCalls: Readonly<Partial<Record<CallKind, string>>>;
-  /** Typed into the wind entry, and not set yet. */
-  readonly draft: string;
   /** Flying faster than sound is planned. */
   readonly supersonic: boolean;
   /** Options of the aircraft that are fitted, or not, against what its procedure says, by name. */
@@ -121,7 +119,6 @@ export const FRESH_INPUTS: Inputs = {
   taxiVia: null,
   departTo: null,
   ownCalls: {},
-  draft: '',
   supersonic: false,
   options: {},
   ties: {},
@@ -151,9 +148,30 @@ export interface SealedFigure {
   readonly unit: string;
 }
 
+/** The version that entries are written in. Those of version 1 bear none, and no `by`. */
+export const ENTRY_VERSION = 2;
+
+/** No number in the list is higher. */
+export const HIGHEST_SEQ = 2 ** 50;
+
+/** No moment outside these years is one of a sortie, ms since 1970 UTC. */
+export const FIRST_MS = Date.UTC(1800, 0, 1);
+export const LAST_MS = Date.UTC(2200, 0, 1);
+
+/** No sortie's clock runs faster. */
+export const HIGHEST_RATE = 100;
+
+/** A moment brought into the years that an entry may bear; one that is none into the first. */
+export const momentWithin = (ms: number): number =>
+  Number.isNaN(ms) ? FIRST_MS : Math.min(Math.max(ms, FIRST_MS), LAST_MS);
+
 /** When, where in the list, and in which sortie something happened. */
 export interface Stamped {
   readonly id: Id;
+  /** The version it was written in; left out in version 1. */
+  readonly v?: number;
+  /** Which device made it; left out in version 1. */
+  readonly by?: Id;
   /** Above every number in the list when it was added; two windows may give the same. */
   readonly seq: number;
   readonly sortie: Id;
@@ -204,6 +222,8 @@ export type Event =
   /** A point of the taxi plan: passed just now, or where the pilot says that the aircraft stands. */
   | { readonly kind: 'taxied'; readonly point: NodeId; readonly placed: boolean }
   | { readonly kind: 'interrupted' | 'resumed'; readonly run: Id }
+  /** The sortie is flown again, whichever was begun since. */
+  | { readonly kind: 'taken up' }
   | { readonly kind: 'undo'; readonly target: Id }
   /** A line in the log. */
   | { readonly kind: 'noted'; readonly text: string }
@@ -214,6 +234,22 @@ export type Event =
       readonly documents: Readonly<Record<string, Hash>>;
       readonly figures: Readonly<Record<string, SealedFigure>>;
     };
+
+/** What happened, with its moments brought into the years that an entry may bear. */
+export function withinBounds(event: Event): Event {
+  switch (event.kind) {
+    case 'clock':
+      return {
+        ...event,
+        sortieMs: momentWithin(event.sortieMs),
+        rate: Math.min(Math.max(event.rate || 0, 0), HIGHEST_RATE),
+      };
+    case 'corrected':
+      return event.sortieMs === null ? event : { ...event, sortieMs: momentWithin(event.sortieMs) };
+    default:
+      return event;
+  }
+}
 
 /** One line of the list. */
 export type Entry = Stamped & Event;

@@ -226,6 +226,9 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
         if (paused !== undefined) paused.interruptedAt = entry.kind === 'interrupted' ? at : null;
         break;
       }
+      case 'taken up':
+        endedAt = null;
+        break;
       case 'sealed':
         seals.push({ documents: entry.documents, figures: entry.figures, at });
         break;

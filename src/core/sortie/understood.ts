@@ -46,6 +46,7 @@ const CARRIES: Readonly<Record<Event['kind'], (carried: Carried) => boolean>> = 
   taxied: ({ point }) => isText(point),
   interrupted: isOfRun,
   resumed: isOfRun,
+  'taken up': () => true,
   undo: ({ target }) => isText(target),
   noted: ({ text }) => isText(text),
   corrected: ({ what, sortieMs }) =>

@@ -3,7 +3,16 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { langOf } from '../../board/language';
-import { loggedSortie, logTools, nameOf, note, openLogged, takeBack } from '../../board/log';
+import {
+  canTakeUp,
+  loggedSortie,
+  logTools,
+  nameOf,
+  note,
+  openLogged,
+  takeBack,
+  takeUpAgain,
+} from '../../board/log';
 import type { Id, LoggedSortie, Seal } from '../../core';
 import { decimal, NO_BREAK_SPACE, utcDate, whole, zulu } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
@@ -36,6 +45,7 @@ export function LoggedSheet({ id, onClose }: { id: Id; onClose: () => void }): J
       {logged === null && <p>{isRead ? words.sheet.gone : words.reading}</p>}
       {logged !== null && (
         <div class={styles.parts}>
+          {canTakeUp(id) && <TakeUp id={id} onClose={onClose} />}
           <Times logged={logged} />
           <Notes logged={logged} />
           <Left logged={logged} />
@@ -46,6 +56,22 @@ export function LoggedSheet({ id, onClose }: { id: Id; onClose: () => void }): J
         </div>
       )}
     </Sheet>
+  );
+}
+
+function TakeUp({ id, onClose }: { id: Id; onClose: () => void }) {
+  return (
+    <div class={styles.part}>
+      <Key
+        onPress={() => {
+          takeUpAgain(id);
+          onClose();
+        }}
+      >
+        {words.sheet.takeUp}
+      </Key>
+      <p class={styles.hint}>{words.sheet.takeUpHint}</p>
+    </div>
   );
 }
 

@@ -1,5 +1,6 @@
 /** The whole log as files. */
 
+import { setAsideFile } from '../../board/everything';
 import { lines, logTools, nameOf, openLog, readSorties } from '../../board/log';
 import { recordFiles } from '../../board/sharing';
 import { saveFile } from '../../device/files';
@@ -32,9 +33,14 @@ export async function saveCsv(): Promise<number> {
   return 1;
 }
 
-/** Saves every entry and document, to be brought into another device; gives the number of files. */
+/**
+ * Saves every entry and document, to be brought into another device, and what of them was set aside
+ * because it could not be read; gives the number of files.
+ */
 export async function saveJson(): Promise<number> {
-  const files = await recordFiles();
+  const files = [...(await recordFiles())];
+  const aside = await setAsideFile();
+  if (aside !== null) files.push(aside);
   for (const file of files) saveFile(file);
   return files.length;
 }

@@ -66,6 +66,9 @@ export const words: Translated<typeof english> = {
   units,
   sheet: {
     close: 'Schließen',
+    takeUp: 'Wieder aufnehmen',
+    takeUpHint:
+      'Dieser Flug geht dort weiter, wo er unterbrochen wurde. Der andere bleibt im Flugbuch.',
     gone: 'Von diesem Flug ist hier nichts gespeichert.',
     times: 'Zeiten',
     timesHint: 'UTC, nach der Uhr des Flugs. Was gestempelt wurde, bleibt aufgezeichnet.',

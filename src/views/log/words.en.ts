@@ -63,6 +63,8 @@ export const words = {
   units,
   sheet: {
     close: 'Close',
+    takeUp: 'Take up again',
+    takeUpHint: 'This sortie is flown on from where it was left. The other stays in the log.',
     gone: 'Nothing of this sortie is kept here.',
     times: 'Times',
     timesHint: 'UTC, by the sortie’s clock. What was stamped stays in the record.',

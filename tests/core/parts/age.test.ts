@@ -15,7 +15,9 @@ test.each([
   [2 * HOUR, '2 h ago'],
   [2 * DAY - 1, '47 h ago'],
   [2 * DAY, '2 days ago'],
-  [-3 * HOUR, 'just now'],
+  [-5 * MINUTE, 'just now'],
+  [-6 * MINUTE, 'at an unknown time'],
+  [-3 * HOUR, 'at an unknown time'],
 ])('%i ms ago is %s', (ms, said) => {
   expect(ago(ms)).toBe(said);
 });
@@ -23,6 +25,8 @@ test.each([
 test('the age of a wind is said in the same measure', () => {
   expect(old(6 * MINUTE)).toBe('6 min old');
   expect(old(-1)).toBe('just now');
+  // A clock that was set back makes nothing fresh.
+  expect(old(-2 * HOUR)).toBe('age unknown');
 });
 
 test('what is said never makes a thing older than it is, and is off by less than its unit', () => {

@@ -50,6 +50,61 @@ test('a window that slept reads what the other wrote when it wakes', async () =>
   expect(windsOf(there)).toEqual(['27012KT']);
 });
 
+test('a window is told only of what is written', async () => {
+  const { record: here } = await openWindow();
+  const { record: there } = await openWindow();
+  let isWritten = false;
+  const { write } = here.store ?? {};
+  vi.spyOn(here.store ?? { write: async () => undefined }, 'write').mockImplementation(
+    async (writing) => {
+      await write?.(writing);
+      isWritten = true;
+    },
+  );
+  const heard: boolean[] = [];
+  new BroadcastChannel(CHANNEL).onmessage = () => heard.push(isWritten);
+  here.add('sortie-one', AT, wind('27012KT'));
+  await told(() => windsOf(there), ['27012KT']);
+  expect(heard).toEqual([true]);
+});
+
+test('what a window cannot write is written by another that can, and is there after a restart', async () => {
+  const { record: here } = await openWindow();
+  const { record: there } = await openWindow();
+  vi.spyOn(here.store ?? { write: async () => undefined }, 'write').mockRejectedValue(
+    new DOMException('The device is full.', 'QuotaExceededError'),
+  );
+  here.add('sortie-one', AT, wind('27012KT'));
+  await told(() => windsOf(there), ['27012KT']);
+  await there.settled();
+  expect(here.keeping).toBe('forgotten');
+  expect(there.keeping).toBe('kept');
+  expect(windsOf((await openWindow()).record)).toEqual(['27012KT']);
+});
+
+test('a window without any store is written for by one that has it', async () => {
+  const { record: there } = await openWindow();
+  const device = indexedDB;
+  vi.stubGlobal('indexedDB', undefined);
+  const { record: here } = await openWindow();
+  vi.stubGlobal('indexedDB', device);
+  here.add('sortie-one', AT, wind('27012KT'));
+  await told(() => windsOf(there), ['27012KT']);
+  await there.settled();
+  expect(windsOf((await openWindow()).record)).toEqual(['27012KT']);
+});
+
+test('two windows that can both write nothing tell each other, and come to rest', async () => {
+  vi.stubGlobal('indexedDB', undefined);
+  const [{ record: here }, { record: there }] = [await openWindow(), await openWindow()];
+  const heard = vi.fn();
+  new BroadcastChannel(CHANNEL).onmessage = heard;
+  here.add('sortie-one', AT, wind('27012KT'));
+  await told(() => windsOf(there), ['27012KT']);
+  await new Promise((done) => setTimeout(done, 50));
+  expect(heard).toHaveBeenCalledTimes(1);
+});
+
 test('garbage on the channel is skipped', async () => {
   const { record } = await openWindow();
   const stranger = new BroadcastChannel(CHANNEL);

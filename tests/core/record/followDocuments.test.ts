@@ -1,10 +1,11 @@
 import { expect, test, vi } from 'vitest';
 import { followDocuments } from '../../../src/record/followDocuments';
 import { openWindow, useFreshDevice } from './device';
+import { firstDocument } from './stores';
 
 useFreshDevice();
 
-const DOCUMENT = { hash: 'a1', kind: 'procedure', content: { name: 'Mine' }, own: true };
+const DOCUMENT = firstDocument('procedure');
 
 test('what one window kept is there when the other hears of it, and the one hears nothing itself', async () => {
   const { record: here } = await openWindow();
@@ -19,7 +20,7 @@ test('what one window kept is there when the other hears of it, and the one hear
   const followers = followDocuments(echo);
   await here.keepDocument(DOCUMENT);
   followers.tell();
-  await vi.waitFor(() => expect(names).toEqual(['a1']));
+  await vi.waitFor(() => expect(names).toEqual([DOCUMENT.hash]));
   expect(heard).toHaveBeenCalledTimes(1);
   expect(echo).not.toHaveBeenCalled();
 });

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
-import type { Entry } from '../../../src/core/sortie/entry';
+import type { Entry, Event } from '../../../src/core/sortie/entry';
 import { compareEntries } from '../../../src/core/sortie/entry';
-import { foldSortie } from '../../../src/core/sortie/fold';
+import { sortieFlown } from '../../../src/core/sortie/flying';
+import { foldSortie, sortiesOf } from '../../../src/core/sortie/fold';
 import { entriesOf, mergeBrought, sortieNames, wholeRecord } from '../../../src/record/past';
 import { Record } from '../../../src/record/record';
 import { anyRecord, entry } from '../sortie/recorder';
@@ -66,6 +67,7 @@ test('what is here already stays as it is, also where a file tells it otherwise'
     entries: 1,
     sorties: 1,
     documents: 0,
+    leftOut: 0,
   });
   expect((await entriesOf(record, ['sortie-here'])).get('sortie-here')).toEqual([made]);
   expect(await mergeBrought(record, brought([other, W('fresh', 2)]))).toMatchObject({ entries: 0 });
@@ -76,7 +78,12 @@ test('a log that came home is not counted twice', async () => {
   record.add('sortie-here', AT, wind('27012KT'), wind('28014KT'));
   await record.settled();
   const file = await wholeRecord(record);
-  expect(await mergeBrought(record, file)).toEqual({ entries: 0, sorties: 0, documents: 0 });
+  expect(await mergeBrought(record, file)).toEqual({
+    entries: 0,
+    sorties: 0,
+    documents: 0,
+    leftOut: 0,
+  });
   expect(await allOf(record)).toHaveLength(2);
 });
 
@@ -89,6 +96,63 @@ test('what is written into a sortie from elsewhere comes after what was written 
   const { record: again } = await openWindow();
   const entries = [...((await entriesOf(again, ['sortie-there'])).get('sortie-there') ?? [])];
   expect(entries.sort(compareEntries).map(({ id }) => id)).toEqual(['there', added?.id]);
+});
+
+describe('a log that tells more of a sortie that was flown here', () => {
+  const more = (id: string, seq: number, event: Event): Entry => ({
+    ...entry(event, seq, id),
+    sortie: 'sortie-here',
+  });
+
+  test('changes nothing in it: no note, no time, no undo of a tick', async () => {
+    const { record } = await openWindow();
+    const [made] = record.add('sortie-here', AT, wind('28014KT'));
+    await record.settled();
+    const told = [
+      more('note', 10, { kind: 'noted', text: 'not mine' }),
+      more('time', 11, { kind: 'corrected', what: 'airborne', sortieMs: AT.sortieMs }),
+      more('undo', 12, { kind: 'undo', target: made?.id ?? '' }),
+    ];
+    expect(await mergeBrought(record, brought([...told, W('there', 13)]))).toEqual({
+      entries: 1,
+      sorties: 1,
+      documents: 0,
+      leftOut: 3,
+    });
+    expect((await entriesOf(record, ['sortie-here'])).get('sortie-here')).toEqual([made]);
+  });
+
+  test('is still taken where only a note was written into it here', async () => {
+    const { record } = await openWindow();
+    await mergeBrought(record, brought([W('there', 5)]));
+    record.add('sortie-there', AT, { kind: 'noted', text: 'seen' });
+    await record.settled();
+    expect(await mergeBrought(record, brought([W('more', 6)]))).toMatchObject({
+      entries: 1,
+      leftOut: 0,
+    });
+  });
+
+  test('is refused whole where an entry is not of the shape of its version', async () => {
+    const { record } = await openWindow();
+    const high = { ...W('high', Number.MAX_SAFE_INTEGER) };
+    await expect(mergeBrought(record, brought([W('there', 5), high]))).rejects.toThrow('damaged');
+    expect(await allOf(record)).toEqual([]);
+  });
+});
+
+test('a sortie that was brought and is taken up is the one flown, also after a restart', async () => {
+  const { record } = await openWindow();
+  await mergeBrought(record, brought([W('there', 900)]));
+  record.add('sortie-here', AT, wind('28014KT'));
+  record.recall((await entriesOf(record, ['sortie-there'])).get('sortie-there') ?? []);
+  const flown = ({ entries }: Record) => sortieFlown(sortiesOf(entries));
+  record.add('sortie-there', AT, { kind: 'taken up' });
+  await record.settled();
+  expect(flown(record).id).toBe('sortie-there');
+  const { record: again } = await openWindow();
+  expect(flown(again).id).toBe('sortie-there');
+  expect(flown(again).winds.map(({ text }) => text)).toEqual(['27012KT']);
 });
 
 describe('where the device fails amid a merge', () => {

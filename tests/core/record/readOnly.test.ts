@@ -10,7 +10,7 @@ test('what is kept and what others add is seen', async () => {
   const { record } = await openWindow();
   record.add('sortie-one', AT, wind('27012KT'));
   await record.settled();
-  const watching = new Record(() => undefined, true);
+  const watching = new Record(() => undefined, 'device', true);
   await watching.open();
   expect(windsOf(watching)).toEqual(['27012KT']);
   record.add('sortie-one', AT, wind('28014KT'));
@@ -21,7 +21,7 @@ test('nothing that it is asked to add is added, told or kept', async () => {
   const { record } = await openWindow();
   record.add('sortie-one', AT, wind('27012KT'));
   await record.settled();
-  const watching = new Record(() => undefined, true);
+  const watching = new Record(() => undefined, 'device', true);
   expect(watching.add('sortie-one', AT, wind('01015KT'))).toEqual([]);
   await watching.open();
   expect(watching.add('sortie-one', AT, wind('02016KT'))).toEqual([]);

@@ -2,6 +2,7 @@ import { expect, test, vi } from 'vitest';
 import { foldSortie } from '../../../src/core/sortie/fold';
 import { newId, Record } from '../../../src/record/record';
 import { AT, openWindow, putRaw, useFreshDevice, wind, windsOf } from './device';
+import { firstDocument } from './stores';
 
 useFreshDevice();
 
@@ -37,6 +38,8 @@ test('an entry says when, in which sortie, and what', async () => {
   const [entry] = record.add('sortie-one', AT, wind('27012KT'));
   expect(entry).toEqual({
     id: expect.stringMatching(/^[0-9a-f]{32}$/),
+    v: 2,
+    by: expect.stringMatching(/^[0-9a-f]{32}$/),
     seq: 1,
     sortie: 'sortie-one',
     at: AT,
@@ -188,7 +191,7 @@ test('garbage in the store is skipped, and the rest is read', async () => {
 
 test('a document is kept as it was', async () => {
   const { record } = await openWindow();
-  const document = { hash: 'hash-f', kind: 'field', content: { code: 'XTST' }, own: true };
+  const document = firstDocument('field');
   await record.keepDocument(document);
   await record.keepDocument(document);
   expect(await (await openWindow()).record.documents()).toEqual([document]);

@@ -46,27 +46,54 @@ test.each(REFUSALS)(
   },
 );
 
-test('where a later version has changed the store, this one forgets', async () => {
-  const later = await new Promise<IDBDatabase>((done) => {
+/** A later version of the app opens the store as its own. */
+const openAsLater = (upgrade: (db: IDBDatabase) => void = () => undefined): Promise<IDBDatabase> =>
+  new Promise((done) => {
     const opening = indexedDB.open('lapstrip', 3);
+    opening.onupgradeneeded = () => upgrade(opening.result);
     opening.onsuccess = () => done(opening.result);
   });
-  later.close();
+
+test('where a later version keeps the record otherwise, that is what is said', async () => {
+  (await openAsLater()).close();
   const { record } = await openWindow();
-  expect(record.keeping).toBe('forgotten');
+  expect(record.keeping).toBe('newer');
+  record.add('sortie-one', AT, wind('27012KT'));
+  expect(windsOf(record)).toEqual(['27012KT']);
 });
 
-test('a later version that wants the store gets it, and this window says that it forgets', async () => {
+test('where a later version only added a part, all is read and kept on', async () => {
+  const { record: before } = await openWindow();
+  before.add('sortie-one', AT, wind('27012KT'));
+  await before.settled();
+  (await openAsLater((db) => void db.createObjectStore('tracks'))).close();
+  const { record } = await openWindow();
+  expect(record.keeping).toBe('kept');
+  record.add('sortie-one', AT, wind('28014KT'));
+  await record.settled();
+  expect(windsOf((await openWindow()).record)).toEqual(['27012KT', '28014KT']);
+});
+
+test('a later version that wants the store gets it, and this window goes on writing into it', async () => {
   const { record } = await openWindow();
   record.add('sortie-one', AT, wind('27012KT'));
   await record.settled();
-  await new Promise<void>((done) => {
-    const opening = indexedDB.open('lapstrip', 3);
-    opening.onsuccess = () => done();
-  });
+  const later = await openAsLater((db) => void db.createObjectStore('tracks'));
   record.add('sortie-one', AT, wind('28014KT'));
+  await vi.waitFor(async () =>
+    expect(windsOf((await openWindow()).record)).toEqual(['27012KT', '28014KT']),
+  );
+  expect(record.keeping).toBe('kept');
+  later.close();
+});
+
+test('where the later version took the parts away, this window says so, and counts on', async () => {
+  const { record } = await openWindow();
+  record.add('sortie-one', AT, wind('27012KT'));
   await record.settled();
-  expect(record.keeping).toBe('forgotten');
+  await openAsLater((db) => db.deleteObjectStore('entries'));
+  await vi.waitFor(() => expect(record.keeping).toBe('newer'));
+  record.add('sortie-one', AT, wind('28014KT'));
   expect(windsOf(record)).toEqual(['27012KT', '28014KT']);
 });
 
