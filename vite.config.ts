@@ -3,6 +3,7 @@ import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { catalogue } from './tools/catalogue';
 import { contentPolicy } from './tools/contentPolicy';
+import { headers } from './tools/headers';
 import { languages } from './tools/languages';
 import { manifest } from './tools/manifest';
 
@@ -34,6 +35,7 @@ export default defineConfig({
   plugins: [
     catalogue(folder('airfields-demo')),
     contentPolicy(),
+    headers(),
     languages(folder('src/')),
     VitePWA({
       registerType: 'prompt',

@@ -1,16 +1,17 @@
 /**
  * Writes the content security policy into the built page: everything comes from where the app
  * itself came from, nothing runs that was not built, nothing leaves. A `meta` works on every static
- * host; `frame-ancestors` cannot be said there and is the one directive missing.
+ * host; `frame-ancestors` cannot be said there and comes with the headers (headers.ts).
  */
 
 import type { Plugin } from 'vite';
 
-const POLICY = [
+/** The policy as the page itself can say it. `blob:` is for pictures that the pilot brought. */
+export const POLICY = [
   "default-src 'none'",
   "script-src 'self'",
   "style-src 'self'",
-  "img-src 'self'",
+  "img-src 'self' blob:",
   "font-src 'self'",
   "connect-src 'self'",
   "manifest-src 'self'",

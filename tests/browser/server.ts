@@ -9,6 +9,7 @@ import { createServer, type Server } from 'node:http';
 import { extname, join, normalize, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
+import { cachingOf, HEADERS } from '../../tools/headers';
 
 /** Where the app is built to; another build can be named in the environment. */
 export const DIST =
@@ -65,7 +66,8 @@ export class Host {
         return;
       }
       const type = TYPES[extname(pathname) || '.html'] ?? 'application/octet-stream';
-      const headers = { 'content-type': type, 'cache-control': 'no-cache' };
+      const caching = cachingOf(pathname);
+      const headers = { ...HEADERS, 'content-type': type, 'cache-control': caching };
       if (COMPRESSED.has(extname(pathname))) response.writeHead(200, headers).end(body);
       else response.writeHead(200, { ...headers, 'content-encoding': 'gzip' }).end(gzipSync(body));
     });
