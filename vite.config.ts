@@ -5,6 +5,7 @@ import { catalogue } from './tools/catalogue';
 import { contentPolicy } from './tools/contentPolicy';
 import { headers } from './tools/headers';
 import { languages } from './tools/languages';
+import { licences } from './tools/licences';
 import { manifest } from './tools/manifest';
 
 const folder = (name: string) => fileURLToPath(new URL(name, import.meta.url));
@@ -36,6 +37,7 @@ export default defineConfig({
     catalogue(folder('airfields-demo')),
     contentPolicy(),
     headers(),
+    licences(folder('.')),
     languages(folder('src/')),
     VitePWA({
       registerType: 'prompt',
@@ -43,7 +45,11 @@ export default defineConfig({
       includeManifestIcons: false,
       manifest,
       workbox: {
-        globPatterns: ['**/*.{html,js,css,json,woff2,webmanifest}', 'icons/{mark.svg,192.png}'],
+        globPatterns: [
+          '**/*.{html,js,css,json,woff2,webmanifest}',
+          'icons/{mark.svg,192.png}',
+          'licences.txt',
+        ],
         globIgnores: ['schemas/**', 'pictures/**', 'sw.js', 'workbox-*.js'],
         navigateFallback: 'index.html',
         navigateFallbackDenylist: [/\/[^/?]+\.[^/]+$/],

@@ -24,6 +24,8 @@ export default defineConfig({
           testTimeout: 30_000,
         },
       },
+      // The files of the build, without a browser.
+      { test: { name: 'built', include: ['tests/built/**/*.test.ts'] } },
       {
         test: {
           name: 'browser',

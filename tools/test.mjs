@@ -1,7 +1,7 @@
 /**
- * The whole check: `npm test`. Types, lint, core, reference, build, browser; a stage that fails does
- * not stop the next, and the last line is `N passed, N failed`. Types count one for each of their
- * three worlds, lint and build count one, and every test counts itself.
+ * The whole check: `npm test`. Types, lint, core, reference, build, what was built, browser; a stage
+ * that fails does not stop the next, and the last line is `N passed, N failed`. Types count one for
+ * each of their three worlds, lint and build count one, and every test counts itself.
  */
 
 import { spawnSync } from 'node:child_process';
@@ -82,8 +82,10 @@ check('lint', BIOME, 'check', '--error-on-warnings');
 tests('core');
 tests('reference');
 const built = check('build', VITE, 'build', '--logLevel', 'warn');
-if (built) browserTests();
-else count.failed += 1;
+if (built) {
+  tests('built');
+  browserTests();
+} else count.failed += 1;
 
 rmSync(reports, { recursive: true, force: true });
 console.log(`\n${count.passed} passed, ${count.failed} failed`);

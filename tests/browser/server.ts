@@ -1,7 +1,7 @@
 /**
- * A static host as plain as they come, serving the built app from a folder below its root, because
- * the app must run from any folder of any host. It can be stopped and started again at the same
- * address: offline means that nothing answers.
+ * A static host with the headers of tools/headers.ts, serving the built app from a folder below its
+ * root, because the app must run from any folder of any host. It can be stopped and started again at
+ * the same address: offline means that nothing answers.
  */
 
 import { readFile } from 'node:fs/promises';
@@ -37,28 +37,35 @@ const COMPRESSED = new Set(['.png', '.woff2']);
 export class Host {
   /** What is served; another folder from now on is a new version put on the host. */
   folder: string;
-  /** The paths asked for since the host was made, below {@link BELOW}, in order. */
+  /** The paths asked for since the host was made, in the app's folder, in order. */
   readonly asked: string[] = [];
   readonly #name: string;
   #port = 0;
   #server: Server | null = null;
 
-  /** `localhost` counts as secure, so that workers and locks are allowed; other names do not. */
-  constructor(folder = DIST, name = 'localhost') {
+  /**
+   * `localhost` counts as secure, so that workers and locks are allowed; other names do not. `below`
+   * is the folder of the host that the app is served from.
+   */
+  constructor(
+    folder = DIST,
+    name = 'localhost',
+    readonly below = BELOW,
+  ) {
     this.folder = folder;
     this.#name = name;
   }
 
   /** The address of the app. */
   get url(): string {
-    return `http://${this.#name}:${this.#port}${BELOW}`;
+    return `http://${this.#name}:${this.#port}${this.below}`;
   }
 
   /** Answers from now on; at the address it had before, if it was stopped. */
   async start(): Promise<void> {
     const server = createServer(async (request, response) => {
       const { pathname } = new URL(request.url ?? '/', this.url);
-      const within = pathname.startsWith(BELOW) ? pathname.slice(BELOW.length) : null;
+      const within = pathname.startsWith(this.below) ? pathname.slice(this.below.length) : null;
       if (within !== null) this.asked.push(within);
       const body = within === null ? null : await this.#read(within || 'index.html');
       if (body === null) {
