@@ -2,6 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { catalogue } from './tools/catalogue';
+import { changelog } from './tools/changelog';
 import { contentPolicy } from './tools/contentPolicy';
 import { headers } from './tools/headers';
 import { languages } from './tools/languages';
@@ -38,6 +39,7 @@ export default defineConfig({
     contentPolicy(),
     headers(),
     licences(folder('.')),
+    changelog(folder('.')),
     languages(folder('src/')),
     VitePWA({
       registerType: 'prompt',
@@ -50,11 +52,21 @@ export default defineConfig({
           'icons/{mark.svg,192.png}',
           'licences.txt',
         ],
-        globIgnores: ['schemas/**', 'pictures/**', 'sw.js', 'workbox-*.js'],
+        // whatsNew.json is read of the version on the host.
+        globIgnores: ['whatsNew.json', 'schemas/**', 'pictures/**', 'sw.js', 'workbox-*.js'],
         navigateFallback: 'index.html',
         navigateFallbackDenylist: [/\/[^/?]+\.[^/]+$/],
         clientsClaim: true,
         cleanupOutdatedCaches: true,
+        // What this version does not hold is a part of another, asked for by a page that is still
+        // open: src/device/update.ts keeps it there before it takes a version.
+        runtimeCaching: [
+          {
+            urlPattern: /\/assets\/[^/]+$/,
+            handler: 'CacheFirst',
+            options: { cacheName: 'lapstrip-earlier', matchOptions: { ignoreVary: true } },
+          },
+        ],
       },
     }),
   ],

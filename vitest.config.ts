@@ -1,8 +1,10 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 import { catalogue } from './tools/catalogue';
+import { changelog } from './tools/changelog';
 
-const plugins = [catalogue(fileURLToPath(new URL('./airfields-demo', import.meta.url)))];
+const root = fileURLToPath(new URL('.', import.meta.url));
+const plugins = [catalogue(`${root}airfields-demo`), changelog(root)];
 
 export default defineConfig({
   test: {

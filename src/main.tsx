@@ -11,15 +11,18 @@ import { interruptWhenLeft } from './board/interruption';
 import { followAddress, place, sheet, watching } from './board/places';
 import { startClock } from './board/time';
 import { language } from './device/language';
+import { watchForMissingParts } from './device/missing';
 import { applyPreferences } from './device/preferences';
 import { watchPointers } from './parts/key/pointers';
 import { App } from './shell/App';
+import { Replaced } from './shell/Replaced';
 
 applyPreferences();
 startClock();
 followAddress();
 watchPointers();
 interruptWhenLeft();
+watchForMissingParts();
 
 const page = document.getElementById('app');
 if (page !== null) {
@@ -27,7 +30,11 @@ if (page !== null) {
   // wrong place for a moment would be worse than none.
   const words =
     language === 'de' && import('./shell/german').then((german) => german.speakGerman());
-  Promise.allSettled([begin(), words]).then(() => watching || render(<App />, page));
+  Promise.allSettled([begin(), words]).then(() => {
+    // Apart from the app, so that it stands in front of whatever is shown and needs no part of it.
+    render(<Replaced />, document.body.appendChild(document.createElement('div')));
+    if (!watching) render(<App />, page);
+  });
 }
 
 /** After this long without a key a wind is taken as typed, ms. */

@@ -25,6 +25,10 @@ import { words } from './words.en';
 /** Whether two places stand side by side: at first as the window is, then as wide.ts measures. */
 export const wide = signal(matchMedia('(min-width: 60rem) and (min-height: 36rem)').matches);
 
+const closeSheet = () => {
+  sheet.value = null;
+};
+
 /** What the pilot goes on without, because it could not be drawn. */
 const without = signal<ReadonlySet<Place | 'strip'>>(new Set());
 
@@ -117,7 +121,7 @@ function Frame() {
         )}
       </div>
       {!onRoll.value && !(typing.value && !wide.value) && <Places />}
-      {sheet.value !== null && <Sheets />}
+      {sheet.value !== null && <Sheets onClose={closeSheet} />}
       {!cautionRead.value && <Caution />}
     </div>
   );

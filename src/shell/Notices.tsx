@@ -11,7 +11,7 @@ import { Key } from '../parts/key/Key';
 import { Told } from '../views/keys/Told';
 import styles from './Notices.module.css';
 import { words } from './noticeWords.en';
-import { takeUpdate } from './update';
+import { update } from './update';
 
 /** How long a change is offered to be taken back, and what a wind means is said, ms. */
 const SAID_FOR_MS = 12_000;
@@ -46,8 +46,12 @@ export function Notices(): JSX.Element {
         {change !== null && (
           <Notice text={words.undoable[change.what]} action={words.undo} onPress={undoChange} />
         )}
-        {takeUpdate.value !== null && (
-          <Notice text={words.update} action={words.takeUpdate} onPress={takeUpdate.value} />
+        {update.value !== null && (
+          <Notice
+            text={[words.update, ...update.value.news].join(' ')}
+            action={words.takeUpdate}
+            onPress={update.value.take}
+          />
         )}
       </div>
     </>

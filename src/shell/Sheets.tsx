@@ -3,7 +3,7 @@
 import type { JSX } from 'preact';
 import { type Sheet, sheet } from '../board/places';
 import { Boundary } from '../parts/boundary/Boundary';
-import { later } from '../parts/later/Later';
+import { laterSheet } from '../parts/later/Later';
 import { About } from '../views/about/About';
 import { KeysSheet } from '../views/keys/KeysSheet';
 import { LoadSheet } from '../views/load/LoadSheet';
@@ -17,17 +17,20 @@ import { WhySheet } from '../views/why/WhySheet';
 import { BrokenSheet } from './Broken';
 
 /** Written rarely, and larger than the others: it comes when it is first opened. */
-const editor = later(() => import('../views/editor/Editor').then(({ Editor }) => Editor));
+const editor = laterSheet(() => import('../views/editor/Editor').then(({ Editor }) => Editor));
 
 /** Few draw a field: the code comes when it is asked for. */
-const fieldEditor = later(() =>
+const fieldEditor = laterSheet(() =>
   import('../views/fieldEditor/FieldEditor').then(({ FieldEditor }) => FieldEditor),
 );
 
 const under = (open: Sheet): Sheet | null => ('over' in open ? open.over : null);
 
-/** The sheet that is open, and those it lies over: they stay as they are, and get the keyboard back. */
-export function Sheets(): JSX.Element {
+/**
+ * The sheet that is open, and those it lies over: they stay as they are, and get the keyboard back.
+ * `onClose` is for while this is still on its way.
+ */
+export function Sheets(_: { onClose: () => void }): JSX.Element {
   const stack: Sheet[] = [];
   for (let open = sheet.value; open !== null; open = under(open)) stack.unshift(open);
   return (

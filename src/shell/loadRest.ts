@@ -10,7 +10,7 @@ import { startToday } from '../board/today';
 import { startSides } from '../device/sides';
 import { applyUpdate, startUpdates } from '../device/update';
 import { fetchFurtherWords } from '../parts/catalogues';
-import { takeUpdate } from './update';
+import { update } from './update';
 import { loadViews } from './views';
 import { startWhole } from './whole';
 import { followWidth } from './wide';
@@ -41,8 +41,8 @@ export async function loadRest(): Promise<void> {
         () => undefined,
       );
       void startUpdates({
-        onReady: () => {
-          takeUpdate.value = () => void applyUpdate();
+        onReady: (news) => {
+          update.value = { take: () => void applyUpdate(), news };
         },
         onOffline: () => undefined,
       });

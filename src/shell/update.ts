@@ -2,5 +2,13 @@
 
 import { signal } from '@preact/signals';
 
-/** Takes the new version and shows it; null while there is none. */
-export const takeUpdate = signal<(() => void) | null>(null);
+/** A version that waits to be taken. */
+export interface Update {
+  /** Takes it and shows it. */
+  readonly take: () => void;
+  /** What is new in it, in a line or two; none where it does not say. */
+  readonly news: readonly string[];
+}
+
+/** The version that waits; null while there is none. */
+export const update = signal<Update | null>(null);

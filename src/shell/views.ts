@@ -2,7 +2,7 @@
 
 import type { ComponentType } from 'preact';
 import type { Place } from '../board/places';
-import { later } from '../parts/later/Later';
+import { later, laterSheet } from '../parts/later/Later';
 import { loadWindDetail } from '../views/wind/afterAnswer';
 import { Wind } from '../views/wind/Wind';
 
@@ -15,7 +15,7 @@ const numbers = later(() => import('../views/numbers/Numbers').then(({ Numbers }
 const log = later(() => import('../views/log/Log').then(({ Log }) => Log));
 /** What stands in the place of a part that could not be drawn. */
 export const broken = later(() => import('./Broken').then(({ Broken }) => Broken));
-const sheets = later(() => import('./Sheets').then(({ Sheets }) => Sheets));
+const sheets = laterSheet(() => import('./Sheets').then(({ Sheets }) => Sheets));
 
 /** The view of each place. */
 export const views: Record<Place, ComponentType> = {

@@ -39,4 +39,14 @@ export const words: Translated<typeof english> = {
     what: 'Ein Kniebrett für alle, die im Simulator fliegen: Wind eingeben, die genannte Piste nehmen, die Schritte abhaken. Geht ohne Netz.',
     understood: 'Verstanden',
   },
+  replaced: {
+    title: 'Ein Teil von Lapstrip fehlt',
+    close: 'Jetzt nicht',
+    what: 'Auf dem Server liegt eine neuere Version; was diese Seite braucht, gibt es dort nicht mehr.',
+    kept: { text: 'Der Flug bleibt, wie er ist.', reload: 'Neu laden, nichts geht verloren' },
+    forgetful: {
+      text: 'Dieses Gerät speichert nichts: Eingaben gehen beim Neuladen verloren.',
+      reload: 'Neu laden',
+    },
+  },
 };

@@ -38,4 +38,14 @@ export const words = {
     what: 'A kneeboard for pilots who fly simulators: type the wind, use the runway end it names, tick the steps off. Works without a network.',
     understood: 'Understood',
   },
+  replaced: {
+    title: 'A part of Lapstrip is missing',
+    close: 'Not now',
+    what: 'The host has a newer version, and what this page asked for is gone from there.',
+    kept: { text: 'The sortie stays as it is.', reload: 'Reload, nothing is lost' },
+    forgetful: {
+      text: 'This device keeps nothing: what you entered is lost when you reload.',
+      reload: 'Reload',
+    },
+  },
 } as const;

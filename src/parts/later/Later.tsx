@@ -10,6 +10,7 @@ import {
 } from 'preact';
 import { fetchFurtherWords } from '../catalogues';
 import { Key } from '../key/Key';
+import { Sheet } from '../sheet/Sheet';
 import { words } from './words.en';
 
 type When = 'drawn' | 'drawn silently' | 'asked';
@@ -20,6 +21,9 @@ export interface LaterComponent<P> {
   readonly preload: () => void;
 }
 
+/** How a component that is not there yet is told: what is said, and the key that tries again. */
+type Told<P> = (props: P, said: string, again: JSX.Element | null) => JSX.Element | null;
+
 /**
  * Makes a component of one whose code is loaded apart. `when` says when it begins to come: when it
  * is drawn, which is said or not, or only once it was asked for with `preload`, until when nothing
@@ -28,6 +32,31 @@ export interface LaterComponent<P> {
 export function later<P = object>(
   load: () => Promise<ComponentType<P>>,
   when: When = 'drawn',
+): LaterComponent<P> {
+  return comingLater(load, when, (_props, said, again) => (
+    <p>
+      {said} {again}
+    </p>
+  ));
+}
+
+/**
+ * The same for one that is drawn as a sheet: what is said of it stands in a sheet too, since what
+ * lies behind one that is open cannot be seen.
+ */
+export const laterSheet = <P extends { readonly onClose: () => void }>(
+  load: () => Promise<ComponentType<P>>,
+): LaterComponent<P> =>
+  comingLater(load, 'drawn', ({ onClose }, said, again) => (
+    <Sheet title={said} close={words.close} onClose={onClose}>
+      {again}
+    </Sheet>
+  ));
+
+function comingLater<P>(
+  load: () => Promise<ComponentType<P>>,
+  when: When,
+  told: Told<P>,
 ): LaterComponent<P> {
   const loaded: Signal<ComponentType<P> | 'loading' | 'failed' | null> = signal(null);
   const start = () => {
@@ -50,14 +79,10 @@ export function later<P = object>(
     const component = loaded.value;
     if (component === null && when !== 'asked') queueMicrotask(preload);
     if (component === null || component === 'loading') {
-      return when === 'drawn' ? <p>{words.loading}</p> : null;
+      return when === 'drawn' ? told(props, words.loading, null) : null;
     }
     if (component === 'failed') {
-      return (
-        <p>
-          {words.failed} <Key onPress={start}>{words.retry}</Key>
-        </p>
-      );
+      return told(props, words.failed, <Key onPress={start}>{words.retry}</Key>);
     }
     return createElement<P>(component as FunctionComponent<P>, props as P & Attributes);
   };

@@ -7,4 +7,5 @@ export const words: Translated<typeof english> = {
   loading: 'Wird geladen',
   failed: 'Dieser Teil konnte nicht geladen werden.',
   retry: 'Noch einmal',
+  close: 'Schließen',
 };

@@ -4,4 +4,5 @@ export const words = {
   loading: 'Loading',
   failed: 'This part could not be loaded.',
   retry: 'Try again',
+  close: 'Close',
 } as const;

@@ -1,6 +1,7 @@
 /** About: what Lapstrip is, the cautions, and where its numbers come from. */
 
 import type { JSX } from 'preact';
+import { VERSION } from '../../device/version';
 import { Cautions } from '../../parts/cautions/Cautions';
 import { Sheet } from '../../parts/sheet/Sheet';
 import styles from './About.module.css';
@@ -22,7 +23,13 @@ export function About({ onClose }: { onClose: () => void }): JSX.Element {
         </ul>
         <h3>{words.keptTitle}</h3>
         <p>{words.kept}</p>
-        <p>{words.licence}</p>
+        <p>{words.version(VERSION)}</p>
+        <p>
+          {words.licence}{' '}
+          <a class={styles.link} href="licences.txt" target="_blank" rel="noreferrer">
+            {words.licences}
+          </a>
+        </p>
       </div>
     </Sheet>
   );

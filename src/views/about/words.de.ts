@@ -17,5 +17,7 @@ export const words: Translated<typeof english> = {
   ],
   keptTitle: 'Was gespeichert wird',
   kept: 'Alles bleibt auf diesem Gerät: kein Konto, kein Server, nichts wird gesendet.',
+  version: (version) => `Version ${version}`,
   licence: 'MIT-Lizenz. Schriften: Atkinson Hyperlegible Next und Mono, SIL Open Font License 1.1.',
+  licences: 'Alle Lizenzen',
 };

@@ -14,6 +14,8 @@ export const words = {
   ],
   keptTitle: 'What is kept',
   kept: 'Everything stays on this device: no account, no server, nothing is sent.',
+  version: (version: string) => `Version ${version}`,
   licence:
     'MIT licence. Typefaces: Atkinson Hyperlegible Next and Mono, SIL Open Font License 1.1.',
+  licences: 'All licences',
 } as const;

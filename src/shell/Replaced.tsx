@@ -1,0 +1,31 @@
+/** Says that this page must be loaded again, in front of whatever is open: a part of it is gone from the host. */
+
+import type { JSX } from 'preact';
+import { keeping } from '../board/board';
+import { onRoll } from '../board/places';
+import { isReplaced } from '../device/missing';
+import { Key } from '../parts/key/Key';
+import { Sheet } from '../parts/sheet/Sheet';
+import styles from './Replaced.module.css';
+import { words } from './words.en';
+
+/** Nothing until a part is missing, and nothing on the roll. */
+export function Replaced(): JSX.Element | null {
+  if (!isReplaced.value || onRoll.value) return null;
+  const said = keeping.value === 'forgotten' ? words.replaced.forgetful : words.replaced.kept;
+  return (
+    <Sheet
+      title={words.replaced.title}
+      close={words.replaced.close}
+      onClose={() => {
+        isReplaced.value = false;
+      }}
+    >
+      <div class={styles.replaced}>
+        <p>{words.replaced.what}</p>
+        <p>{said.text}</p>
+        <Key onPress={() => location.reload()}>{said.reload}</Key>
+      </div>
+    </Sheet>
+  );
+}
