@@ -27,7 +27,7 @@ export default defineConfig({
         },
       },
       // The files of the build, without a browser.
-      { test: { name: 'built', include: ['tests/built/**/*.test.ts'] } },
+      { test: { name: 'built', include: ['tests/built/**/*.test.ts'], testTimeout: 30_000 } },
       {
         test: {
           name: 'browser',

@@ -28,6 +28,8 @@ const DONE_WITHOUT: readonly RegExp[] = [
   /^navigator\.(wakeLock|vibrate|share|canShare):/,
   // @preact/signals, for those who write `using`, which nobody does here.
   /^Symbol\.dispose:/,
+  // @noble/hashes looks for both, and has its own way.
+  /^(\.toHex\(\)|Uint8Array\.fromHex):/,
   // The app's own.
   /^\.(take|use|intersection)\(\):/,
   // A rule that is solid in place of dotted or waved, with its words beside it.
