@@ -5,7 +5,6 @@ import { catalogue } from './tools/catalogue';
 import { changelog } from './tools/changelog';
 import { contentPolicy } from './tools/contentPolicy';
 import { headers } from './tools/headers';
-import { languages } from './tools/languages';
 import { licences } from './tools/licences';
 import { manifest } from './tools/manifest';
 
@@ -40,7 +39,6 @@ export default defineConfig({
     headers(),
     licences(folder('.')),
     changelog(folder('.')),
-    languages(folder('src/')),
     VitePWA({
       registerType: 'prompt',
       injectRegister: null,

@@ -13,10 +13,12 @@ import { startClock } from './board/time';
 import { language } from './device/language';
 import { watchForMissingParts } from './device/missing';
 import { applyPreferences } from './device/preferences';
+import { speak } from './parts/catalogues';
 import { watchPointers } from './parts/key/pointers';
 import { App } from './shell/App';
 import { Replaced } from './shell/Replaced';
 
+document.documentElement.lang = language;
 applyPreferences();
 startClock();
 followAddress();
@@ -28,13 +30,23 @@ const page = document.getElementById('app');
 if (page !== null) {
   // Nothing is shown before the record is read, and the words are those of the page's language: a
   // wrong place for a moment would be worse than none.
-  const words =
-    language === 'de' && import('./shell/german').then((german) => german.speakGerman());
-  Promise.allSettled([begin(), words]).then(() => {
+  Promise.allSettled([begin(), firstWords()]).then(() => {
     // Apart from the app, so that it stands in front of whatever is shown and needs no part of it.
     render(<Replaced />, document.body.appendChild(document.createElement('div')));
     if (!watching) render(<App />, page);
   });
+}
+
+/** Words that could not be had are asked for again after so long, ms. */
+const ASK_AGAIN_MS = 1000;
+
+async function firstWords(): Promise<void> {
+  try {
+    await speak(language);
+  } catch {
+    await new Promise((resolve) => setTimeout(resolve, ASK_AGAIN_MS));
+    await firstWords();
+  }
 }
 
 /** After this long without a key a wind is taken as typed, ms. */

@@ -1,6 +1,6 @@
 /** How old something is, in words. */
 
-import { words as oldWords } from './age.en';
+import { words as oldWords } from './ageWords';
 
 const MINUTE_MS = 60_000;
 

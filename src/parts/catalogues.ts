@@ -1,21 +1,45 @@
 /**
- * The words of the page. Every screen's are written in English beside it, in a file named `*.en.ts`;
- * where the page speaks another language, that language's twin of the file takes its place while the
- * app starts. tools/languages.ts adds to each English file what lists it here.
+ * The words of the page. Those of every screen are written beside it, once in each language, and come
+ * with it: a module such as `words.ts` says here where they are and what takes them, and what is
+ * loaded later waits for the words of all that came with it.
  */
 
-/** A catalogue by its file, and how it takes the words of another language in place of its own. */
-type Catalogue = readonly [name: string, take: (twin: object) => void];
+import type { Language } from '../device/language';
 
-/** The catalogues of the files that have arrived. */
-export const catalogues: Catalogue[] = [];
+type Fetch = (language: Language) => Promise<void>;
 
-let further = (): Promise<unknown> => Promise.resolve();
+/** The catalogues that have arrived. */
+const catalogues: Fetch[] = [];
 
-/** Fetches the words that the first answer did without; in English they are there with what says them. */
-export const fetchFurtherWords = (): Promise<unknown> => further();
+let spoken: Language = 'en';
 
-/** Says where the words come from that the first answer does without. */
-export function setFurtherWords(fetch: () => Promise<unknown>): void {
-  further = fetch;
+/** Says where words are in each language, and what takes them. Until then there are none. */
+export function inLanguage<Said>(
+  from: Readonly<Record<Language, () => Promise<Said>>>,
+  take: (said: Said) => void,
+): void {
+  let taken: Language | null = null;
+  catalogues.push(async (language) => {
+    if (taken === language) return;
+    take(await from[language]());
+    taken = language;
+  });
+}
+
+/** Fetches the words of all that has arrived. Where that fails, it can be tried again. */
+async function fetchWords(): Promise<void> {
+  await Promise.all(catalogues.map((fetch) => fetch(spoken)));
+}
+
+/** Speaks a language from now on; resolves when the words are there of all that has arrived. */
+export function speak(language: Language): Promise<void> {
+  spoken = language;
+  return fetchWords();
+}
+
+/** Loads what has words of its own; resolves when they are there too. */
+export async function withWords<T>(load: () => Promise<T>): Promise<T> {
+  const loaded = await load();
+  await fetchWords();
+  return loaded;
 }

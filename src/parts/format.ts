@@ -1,6 +1,6 @@
 /** How numbers are written, the same on every screen. */
 
-import { dateWords, point } from './format.en';
+import { dateWords, point } from './formatWords';
 
 /** Between thousands, and between a number and its unit: it never breaks. */
 export const NO_BREAK_SPACE = '\u00a0';

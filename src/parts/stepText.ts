@@ -1,7 +1,7 @@
 /** Steps and their conditions in words. */
 
 import type { Condition, Procedure } from '../core';
-import { stepWords as words } from './stepText.en';
+import { stepWords as words } from './stepTextWords';
 
 /** What a leaf of a condition asks for, and what it asks for turned round. */
 export function leafSaid(

@@ -20,7 +20,7 @@ import { Caution } from './Caution';
 import { Places } from './Places';
 import { Strip } from './Strip';
 import { broken, Notices, Sheets, views } from './views';
-import { words } from './words.en';
+import { words } from './words';
 
 /** Whether two places stand side by side: at first as the window is, then as wide.ts measures. */
 export const wide = signal(matchMedia('(min-width: 60rem) and (min-height: 36rem)').matches);

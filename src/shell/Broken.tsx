@@ -8,8 +8,8 @@ import { saveFile } from '../device/files';
 import { Key } from '../parts/key/Key';
 import { Sheet } from '../parts/sheet/Sheet';
 import styles from './Broken.module.css';
-import { words } from './brokenWords.en';
-import { words as frame } from './words.en';
+import { words } from './brokenWords';
+import { words as frame } from './words';
 
 /** A part that can fail on its own. */
 export type Part = Place | 'strip' | 'sheet' | 'whole';

@@ -5,7 +5,7 @@ import { cautionRead } from '../device/preferences';
 import { Cautions } from '../parts/cautions/Cautions';
 import { Sheet } from '../parts/sheet/Sheet';
 import styles from './Caution.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 /** The caution; it is read once on each device, and stands in About afterwards. */
 export function Caution(): JSX.Element {

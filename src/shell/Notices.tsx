@@ -10,7 +10,7 @@ import { againstLimit, whole } from '../parts/format';
 import { Key } from '../parts/key/Key';
 import { Told } from '../views/keys/Told';
 import styles from './Notices.module.css';
-import { words } from './noticeWords.en';
+import { words } from './noticeWords';
 import { update } from './update';
 
 /** How long a change is offered to be taken back, and what a wind means is said, ms. */

@@ -5,7 +5,7 @@ import { sortie } from '../board/board';
 import { openPlace, PLACES, place } from '../board/places';
 import { wallNowMs } from '../board/time';
 import styles from './Places.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 const SECOND_TAP_MS = 500;
 

@@ -7,7 +7,7 @@ import { isReplaced } from '../device/missing';
 import { Key } from '../parts/key/Key';
 import { Sheet } from '../parts/sheet/Sheet';
 import styles from './Replaced.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 /** Nothing until a part is missing, and nothing on the roll. */
 export function Replaced(): JSX.Element | null {

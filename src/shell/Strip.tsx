@@ -18,7 +18,7 @@ import { old } from '../parts/age';
 import { direction, utcDate, whole, zulu } from '../parts/format';
 import styles from './Strip.module.css';
 import { wrongKey } from './views';
-import { words } from './words.en';
+import { words } from './words';
 
 /** The strip. Each cell opens what changes it. */
 export function Strip(): JSX.Element {

@@ -3,7 +3,7 @@
 import type { JSX } from 'preact';
 import { onRoll, openSheet } from '../board/places';
 import { chosenProcedure } from '../board/procedures';
-import { words } from './noticeWords.en';
+import { words } from './noticeWords';
 import strip from './Strip.module.css';
 import styles from './WrongKey.module.css';
 

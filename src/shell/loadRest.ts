@@ -9,15 +9,14 @@ import { startTaxi } from '../board/taxi';
 import { startToday } from '../board/today';
 import { startSides } from '../device/sides';
 import { applyUpdate, startUpdates } from '../device/update';
-import { fetchFurtherWords } from '../parts/catalogues';
+import { withWords } from '../parts/catalogues';
 import { update } from './update';
 import { loadViews } from './views';
 import { startWhole } from './whole';
 import { followWidth } from './wide';
 
 /** Loads the sun, the other views and the worker. */
-export async function loadRest(): Promise<void> {
-  await fetchFurtherWords().catch(() => undefined);
+export function loadRest(): void {
   // One frame later, so that the answer is painted first.
   requestAnimationFrame(() =>
     setTimeout(() => {
@@ -32,7 +31,7 @@ export async function loadRest(): Promise<void> {
       void startDay().catch(() => undefined);
       void startToday().catch(() => undefined);
       void startTaxi().catch(() => undefined);
-      void import('../views/voice/start').then(
+      void withWords(() => import('../views/voice/start')).then(
         ({ startHandsAndVoice }) => startHandsAndVoice(),
         () => undefined,
       );

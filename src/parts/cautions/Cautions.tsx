@@ -2,7 +2,7 @@
 
 import type { JSX } from 'preact';
 import styles from './Cautions.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 /** What Lapstrip is not. */
 export function Cautions(): JSX.Element {

@@ -8,10 +8,10 @@ import {
   type FunctionComponent,
   type JSX,
 } from 'preact';
-import { fetchFurtherWords } from '../catalogues';
+import { withWords } from '../catalogues';
 import { Key } from '../key/Key';
 import { Sheet } from '../sheet/Sheet';
-import { words } from './words.en';
+import { words } from './words';
 
 type When = 'drawn' | 'drawn silently' | 'asked';
 
@@ -61,16 +61,14 @@ function comingLater<P>(
   const loaded: Signal<ComponentType<P> | 'loading' | 'failed' | null> = signal(null);
   const start = () => {
     loaded.value = 'loading';
-    fetchFurtherWords()
-      .then(load)
-      .then(
-        (component) => {
-          loaded.value = component;
-        },
-        () => {
-          loaded.value = 'failed';
-        },
-      );
+    withWords(load).then(
+      (component) => {
+        loaded.value = component;
+      },
+      () => {
+        loaded.value = 'failed';
+      },
+    );
   };
   const preload = () => {
     if (loaded.peek() === null) start();

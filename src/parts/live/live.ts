@@ -11,7 +11,7 @@ import {
 } from '../../core';
 import { direction, NO_BREAK_SPACE, whole } from '../format';
 import { saidDigits, saidDirection, saidRunway } from '../radio/spelling';
-import { words } from './words.en';
+import { words } from './words';
 
 /** What live numbers are taken from; null before it is known. */
 export interface LiveFrom {

@@ -5,7 +5,7 @@ import { VERSION } from '../../device/version';
 import { Cautions } from '../../parts/cautions/Cautions';
 import { Sheet } from '../../parts/sheet/Sheet';
 import styles from './About.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 /** The About sheet. */
 export function About({ onClose }: { onClose: () => void }): JSX.Element {

@@ -17,7 +17,7 @@ import { Roll } from './Roll';
 import { isRolling, noFace, stepFace } from './stepFace';
 import { taxiFace } from './taxiFace';
 import { windFace } from './windFace';
-import { words } from './words.en';
+import { words } from './words';
 
 /** The card, over whichever place is open: Taxi and Wind have faces of their own, all others show the steps. */
 export function Card(): JSX.Element {

@@ -7,7 +7,7 @@ import { type Gesture, meantBy, type Stroke } from '../../parts/key/gesture';
 import { followsPointer, isReader, isWaking, pointersSeen } from '../../parts/key/pointers';
 import { usePresses } from '../../parts/key/withoutPointer';
 import styles from './Card.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 interface CardKeyProps {
   /** Names what is ticked: when it changes, taps are ignored for a moment. */

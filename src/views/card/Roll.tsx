@@ -13,7 +13,7 @@ import styles from './Card.module.css';
 import { endWords, windWords } from './edges';
 import { Head } from './Head';
 import { Rungs, rungsNow } from './Rungs';
-import { words } from './words.en';
+import { words } from './words';
 
 /** How long ago the brakes were released. */
 export function sinceReleased(): string {

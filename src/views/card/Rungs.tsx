@@ -5,9 +5,9 @@ import { inputs } from '../../board/board';
 import { numbers } from '../../board/flight';
 import { ladder } from '../../board/today';
 import { whole } from '../../parts/format';
-import { rungWords } from '../../parts/procedure.en';
+import { rungWords } from '../../parts/procedure';
 import styles from './Card.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 interface Read {
   readonly name: string;

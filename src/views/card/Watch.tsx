@@ -7,7 +7,7 @@ import { stepsLang } from '../../board/language';
 import type { Upcoming, Walk } from '../../core';
 import { Fit } from '../../parts/fit/Fit';
 import { markedText } from '../../parts/marked';
-import { momentWords } from '../../parts/procedure.en';
+import { momentWords } from '../../parts/procedure';
 import styles from './Card.module.css';
 import { endWords, read, windWords } from './edges';
 import type { Face } from './face';
@@ -17,7 +17,7 @@ import { Rungs, rungsNow } from './Rungs';
 import { isRolling, noFace, stepFace } from './stepFace';
 import { paceLines } from './taxiFace';
 import { alongAndAcross, firmLines } from './windFace';
-import { words } from './words.en';
+import { words } from './words';
 
 /** How many of the steps that follow are shown. */
 const NEXT_SHOWN = 3;

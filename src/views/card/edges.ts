@@ -7,8 +7,8 @@ import { ladder } from '../../board/today';
 import type { Walk } from '../../core';
 import { whole } from '../../parts/format';
 import { readNumber, readText, readWindShort, saidText } from '../../parts/live/live';
-import { climbRungWords } from '../../parts/procedure.en';
-import { words } from './words.en';
+import { climbRungWords } from '../../parts/procedure';
+import { words } from './words';
 
 /** A text of the steps as it is read today, and as it is said on the radio. */
 export const read = (text: string): string => readText(text, live.value);

@@ -31,11 +31,11 @@ import { pageLanguage } from '../../device/pageLanguage';
 import { ago } from '../../parts/ago';
 import { stopwatch } from '../../parts/format';
 import { joined, marked, type Worded, worded } from '../../parts/marked';
-import { momentWords, phaseWords } from '../../parts/procedure.en';
+import { momentWords, phaseWords } from '../../parts/procedure';
 import styles from './Card.module.css';
 import { endWords, liveWords, number, read, said } from './edges';
 import type { Face } from './face';
-import { words } from './words.en';
+import { words } from './words';
 
 /** A sentence of the page's words alone, and one in which texts of the procedure stand. */
 const ofPage = (text: string): Worded => ({ text, drawn: text });

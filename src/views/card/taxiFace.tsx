@@ -5,11 +5,11 @@ import { withinSentence } from '../../board/language';
 import { nextTurn, passNext, progress, takeBackPassing, times } from '../../board/taxi';
 import { pageLanguage } from '../../device/pageLanguage';
 import { whole } from '../../parts/format';
-import { durationWords, passingWords, turnWords } from '../../parts/pace.en';
+import { durationWords, passingWords, turnWords } from '../../parts/pace';
 import styles from './Card.module.css';
 import { endWords, windWords } from './edges';
 import type { Face } from './face';
-import { words } from './words.en';
+import { words } from './words';
 
 /** What the way asks for now. */
 export function paceLines(): readonly string[] {

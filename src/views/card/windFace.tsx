@@ -8,7 +8,7 @@ import { againstLimit, direction, whole } from '../../parts/format';
 import styles from './Card.module.css';
 import { endWords, windWords } from './edges';
 import type { Face } from './face';
-import { words } from './words.en';
+import { words } from './words';
 
 const spareOf = (to: HoldsTo) => (to === 'never' ? 360 : to.spareDeg);
 

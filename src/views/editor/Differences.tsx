@@ -14,7 +14,7 @@ import { joined, markedText, type Worded, worded } from '../../parts/marked';
 import styles from './Editor.module.css';
 import { aboutStep } from './StepList';
 import { aboutList, partLang, partName, writtenLang } from './said';
-import { words } from './words.en';
+import { words } from './words';
 
 /** The view of differences. */
 export function Differences(): JSX.Element {

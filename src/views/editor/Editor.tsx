@@ -40,7 +40,7 @@ import {
   takeBack,
 } from './state';
 import { Versions } from './Versions';
-import { words } from './words.en';
+import { words } from './words';
 
 type View = keyof typeof words.views | 'follow';
 

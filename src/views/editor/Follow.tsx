@@ -19,7 +19,7 @@ import { fullListOf, fullTextOf, PartDifferences } from './Differences';
 import styles from './Editor.module.css';
 import { partLang, partName, writtenLang } from './said';
 import { said } from './state';
-import { words } from './words.en';
+import { words } from './words';
 
 /** Says that the original changed, where it did. */
 export function News({ onLook }: { onLook: () => void }): JSX.Element | null {

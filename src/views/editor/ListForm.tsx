@@ -19,7 +19,7 @@ import { Pick } from './Pick';
 import { Several } from './Several';
 import { leadsSaid, writtenLang } from './said';
 import { backToList } from './state';
-import { words } from './words.en';
+import { words } from './words';
 
 /** As the schema has it, characters. */
 const LONGEST_TITLE = 80;

@@ -8,7 +8,7 @@ import { conditionSaid } from '../../parts/stepText';
 import styles from './Editor.module.css';
 import { Filled } from './StepList';
 import { withOptions, writtenLang } from './said';
-import { words } from './words.en';
+import { words } from './words';
 
 interface PreviewProps {
   readonly step: Step;

@@ -29,7 +29,7 @@ import { partLang, partName, writtenLang } from './said';
 import { backToList, duplicateStep, moveBy, moveTo, placeBeside, removeStep } from './state';
 import { Texts } from './Texts';
 import { When } from './When';
-import { words } from './words.en';
+import { words } from './words';
 
 /** The form of a step; nothing where the step is gone. */
 export function StepForm({ id }: { id: StepId }): JSX.Element | null {

@@ -22,7 +22,7 @@ import { beginDrag, dragged } from './drag';
 import styles from './Editor.module.css';
 import { aboutList, liveNow, partLang, partName, textNow, withOptions, writtenLang } from './said';
 import { addStep, moveBy, open, openList, openListHead, openStep, returnTo } from './state';
-import { words } from './words.en';
+import { words } from './words';
 
 /** The list. A part is drawn anew only when it changes: a key press in one step costs no other part. */
 export function StepList(): JSX.Element {

@@ -17,7 +17,7 @@ import { Key } from '../../parts/key/Key';
 import styles from './Editor.module.css';
 import { Pick } from './Pick';
 import { liveNow, writtenLang } from './said';
-import { words } from './words.en';
+import { words } from './words';
 
 type TextName = 'item' | 'response' | 'note' | 'call';
 

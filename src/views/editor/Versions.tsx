@@ -7,7 +7,7 @@ import { utcDate, zulu } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import styles from './Editor.module.css';
 import { said } from './state';
-import { words } from './words.en';
+import { words } from './words';
 
 /** The list of versions, newest first, and the original. */
 export function Versions(): JSX.Element {

@@ -22,7 +22,7 @@ import { conditionSaid, leafSaid } from '../../parts/stepText';
 import styles from './Editor.module.css';
 import { Pick } from './Pick';
 import { withOptions } from './said';
-import { words } from './words.en';
+import { words } from './words';
 
 interface WhenProps {
   readonly id: Step['id'];

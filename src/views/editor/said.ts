@@ -17,7 +17,7 @@ import {
 import { direction, whole } from '../../parts/format';
 import { filledPieces, liveValue } from '../../parts/live';
 import { type Worded, worded } from '../../parts/marked';
-import { words } from './words.en';
+import { words } from './words';
 
 /** A part by its name: that of its phase, or its list's title. Whoever shows it draws it anew when a title changes. */
 export function partName(part: PartId, procedure: Procedure | null = written.peek()): string {

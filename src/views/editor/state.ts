@@ -13,7 +13,7 @@ import {
 } from '../../core';
 import { marked } from '../../parts/marked';
 import { partLang, partName, textNow, writtenLang } from './said';
-import { words } from './words.en';
+import { words } from './words';
 
 /** The step that is open to be changed; null: none. */
 export const openStep = signal<StepId | null>(null);

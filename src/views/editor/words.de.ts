@@ -2,7 +2,7 @@
 
 import type { EditFaultCode, LiveName, Step } from '../../core';
 import { phaseWords } from '../../parts/procedure.de';
-import { stepWords } from '../../parts/stepText.de';
+import { stepWords } from '../../parts/stepTextWords.de';
 import type { Translated } from '../../parts/translated';
 import type { words as english } from './words.en';
 

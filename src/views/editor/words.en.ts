@@ -2,7 +2,7 @@
 
 import type { EditFaultCode, LiveName, Step } from '../../core';
 import { phaseWords } from '../../parts/procedure.en';
-import { stepWords } from '../../parts/stepText.en';
+import { stepWords } from '../../parts/stepTextWords.en';
 
 const kindHints: Readonly<Record<Step['kind'], string>> = {
   do: 'Set it.',

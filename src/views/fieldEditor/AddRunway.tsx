@@ -8,7 +8,7 @@ import { direction } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { Entry, numberWithin, plainNumber } from './Entry';
 import styles from './FieldEditor.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 /** What a runway is until it is said otherwise. */
 const USUAL = { widthM: 30, surface: 'asphalt', edgeLights: false } as const;

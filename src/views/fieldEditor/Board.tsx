@@ -29,7 +29,7 @@ import {
   tapAt,
   tool,
 } from './hand';
-import { words } from './words.en';
+import { words } from './words';
 
 /** A finger is as wide as this: what lies nearer to the tap is meant, px. */
 const FINGER_PX = 24;

@@ -4,9 +4,9 @@ import type { JSX } from 'preact';
 import { editorParts } from '../../board/drawing';
 import type { Fault, Field, RouteGap } from '../../core';
 import styles from './FieldEditor.module.css';
-import { words as faultWords } from './faultWords.en';
+import { words as faultWords } from './faultWords';
 import { type Chosen, lookAt, type PartName, partShown } from './hand';
-import { gapWords, needs, pointName, stretchName, words } from './words.en';
+import { gapWords, needs, pointName, stretchName, words } from './words';
 
 interface Lack {
   readonly text: string;

@@ -9,7 +9,7 @@ import { Key } from '../../parts/key/Key';
 import { anyText, Entry, numberWithin, plainNumber } from './Entry';
 import styles from './FieldEditor.module.css';
 import { chosen, letter, removeChosen } from './hand';
-import { pointName, stretchName, words } from './words.en';
+import { pointName, stretchName, words } from './words';
 
 /** The panel; says so when nothing is chosen. */
 export function ChosenPanel({ field }: { readonly field: Field }): JSX.Element {

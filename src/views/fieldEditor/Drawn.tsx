@@ -9,7 +9,7 @@ import { Strips } from '../../parts/plan/Strips';
 import { pathOf, tick, type View } from '../../parts/plan/shapes';
 import styles from './Board.module.css';
 import { chosen, pen, type Spot } from './hand';
-import { words } from './words.en';
+import { words } from './words';
 
 interface DrawnProps {
   readonly field: Field;

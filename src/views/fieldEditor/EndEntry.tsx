@@ -5,7 +5,7 @@ import { change, drawnLang, editorParts } from '../../board/drawing';
 import type { RunwayEnd } from '../../core';
 import { anyText, Entry, numberWithin, plainNumber } from './Entry';
 import styles from './FieldEditor.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 const DISTANCES = ['displacedM', 'toraM', 'todaM', 'asdaM', 'ldaM'] as const;
 

@@ -28,7 +28,7 @@ import { FieldPart } from './FieldPart';
 import { choose, dropWhatIsGone, looks, partShown } from './hand';
 import { PlanPart } from './PlanPart';
 import { RunwaysPart } from './RunwaysPart';
-import { words } from './words.en';
+import { words } from './words';
 
 const PARTS = ['field', 'runways', 'plan'] as const;
 const parts = PARTS.map((value) => ({ value, name: words.parts[value] }));

@@ -9,7 +9,7 @@ import { Key } from '../../parts/key/Key';
 import { anyText, Entry, numberWithin, plainNumber } from './Entry';
 import styles from './FieldEditor.module.css';
 import { PlaceEntry } from './PlaceEntry';
-import { words } from './words.en';
+import { words } from './words';
 
 const readCode = (text: string) =>
   /^[A-Z][A-Z0-9]{2,3}$/.exec(text.trim().toUpperCase())?.[0] ?? null;

@@ -5,7 +5,7 @@ import { editorParts } from '../../board/drawing';
 import type { Place } from '../../core';
 import { Entry, plainNumber } from './Entry';
 import styles from './FieldEditor.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 /** Degrees to about a decimetre. */
 const PLACES = 6;

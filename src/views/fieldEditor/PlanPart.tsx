@@ -10,7 +10,7 @@ import { anyText, Entry } from './Entry';
 import styles from './FieldEditor.module.css';
 import { letter, looks, pen, takeTool, tool } from './hand';
 import { Things } from './Things';
-import { pointName, words } from './words.en';
+import { pointName, words } from './words';
 
 const TOOLS = ['choose', 'taxiway', 'apron', 'stand', 'hold', 'hot-spot'] as const;
 const tools = TOOLS.map((value) => ({ value, name: words.tools[value] }));

@@ -11,7 +11,7 @@ import { EndEntry } from './EndEntry';
 import { Entry, numberWithin, plainNumber } from './Entry';
 import styles from './FieldEditor.module.css';
 import { PlaceEntry } from './PlaceEntry';
-import { words } from './words.en';
+import { words } from './words';
 
 /** Each runway, and what adds one. */
 export function RunwaysPart({ field }: { readonly field: Field }): JSX.Element {

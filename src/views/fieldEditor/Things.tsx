@@ -6,7 +6,7 @@ import { editorParts } from '../../board/drawing';
 import type { Field } from '../../core';
 import styles from './FieldEditor.module.css';
 import { type Chosen, chosen, lookAt } from './hand';
-import { pointName, stretchName, words } from './words.en';
+import { pointName, stretchName, words } from './words';
 
 interface Thing {
   readonly key: string;

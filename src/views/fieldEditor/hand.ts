@@ -3,7 +3,7 @@
 import { signal } from '@preact/signals';
 import { change, drawnField, editorParts } from '../../board/drawing';
 import type { Field, NodeId, StretchId } from '../../core';
-import { words } from './words.en';
+import { words } from './words';
 
 /** What a tap does. */
 export type Tool = keyof typeof words.tools;

@@ -6,7 +6,7 @@ import { type PadNow, padAccess, pads } from '../../device/gamepads';
 import { decimal } from '../../parts/format';
 import { controlName, padName } from './controlName';
 import styles from './Keys.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 /** A button counts as down on this page from here. */
 const DOWN = 0.5;

@@ -16,7 +16,7 @@ import { Sheet } from '../../parts/sheet/Sheet';
 import { controlName } from './controlName';
 import { Devices } from './Devices';
 import styles from './Keys.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 /** The sheet. Escape leaves what is being learned first. */
 export function KeysSheet({ onClose }: { onClose: () => void }): JSX.Element {

@@ -6,7 +6,7 @@ import { lastAct } from '../../board/actions';
 import { stepsShown } from '../../board/leavingSteps';
 import { warnsOfGates } from '../../board/voice';
 import styles from './Told.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 /** How long it says why nothing was done, ms. */
 const SHOWN_MS = 2000;

@@ -1,7 +1,7 @@
 /** The name of a control, as it is read. */
 
 import { type Control, partsOf } from '../../device/bindings';
-import { words } from './words.en';
+import { words } from './words';
 
 /** Browsers add numbers of the maker and the model to a pad's name. */
 const withoutNumbers = (name: string) =>

@@ -8,7 +8,7 @@ import { decimal, whole } from '../../parts/format';
 import styles from './LoadSheet.module.css';
 import { frameOf, type PlotFrame } from './plotFrame';
 import { told } from './told';
-import { words } from './words.en';
+import { words } from './words';
 
 /** Millimetres: what a centre of gravity is given to. */
 const ARM_DECIMALS = 3;

@@ -6,7 +6,7 @@ import { NumberField } from '../../parts/field/NumberField';
 import { whole } from '../../parts/format';
 import styles from './LoadSheet.module.css';
 import { told } from './told';
-import { words } from './words.en';
+import { words } from './words';
 
 /** Typed masses are kept up to here, also where no tank holds them: the sheet says so. */
 export const MOST_KG = 99_999;

@@ -14,7 +14,7 @@ import { Asked } from '../../parts/asked/Asked';
 import { decimal, whole } from '../../parts/format';
 import styles from './LoadSheet.module.css';
 import { named } from './told';
-import { words } from './words.en';
+import { words } from './words';
 
 interface ItemsProps {
   readonly aircraft: Aircraft;

@@ -24,7 +24,7 @@ import styles from './LoadSheet.module.css';
 import { Masses } from './Masses';
 import { StationEntry } from './StationEntry';
 import { named, told } from './told';
-import { words } from './words.en';
+import { words } from './words';
 
 /** The sheet behind the mass. */
 export function LoadSheet({ onClose }: { onClose: () => void }): JSX.Element {

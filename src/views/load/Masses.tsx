@@ -7,7 +7,7 @@ import { Asked } from '../../parts/asked/Asked';
 import { againstLimit, whole } from '../../parts/format';
 import { LimitBar } from '../../parts/limitBar/LimitBar';
 import styles from './LoadSheet.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 interface MassesProps {
   readonly sheet: LoadSheet;

@@ -9,7 +9,7 @@ import { whole } from '../../parts/format';
 import { MOST_KG } from './Fuel';
 import styles from './LoadSheet.module.css';
 import { named, namedIn, told } from './told';
-import { words } from './words.en';
+import { words } from './words';
 
 interface StationProps {
   readonly station: Station;

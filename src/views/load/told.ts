@@ -5,7 +5,7 @@ import { aircraftText } from '../../board/language';
 import type { Exceeded, Station } from '../../core';
 import { whole } from '../../parts/format';
 import { marked, type Worded, worded } from '../../parts/marked';
-import { words } from './words.en';
+import { words } from './words';
 
 /** A name of the aircraft's document: a station, a store, a preset, one of the crew. */
 export const named = (name: string): ComponentChildren => namedIn((text) => text, name);

@@ -12,7 +12,7 @@ import { Key } from '../../parts/key/Key';
 import { hoursMinutes } from './hours';
 import styles from './Log.module.css';
 import { saveCsv, saveJson } from './saving';
-import { words } from './words.en';
+import { words } from './words';
 
 /** So many lines stand there at first, and come with every tap. */
 const PAGE = 50;

@@ -21,7 +21,7 @@ import { Sheet } from '../../parts/sheet/Sheet';
 import { hoursMinutes } from './hours';
 import styles from './Logged.module.css';
 import { TimeEntry } from './TimeEntry';
-import { words } from './words.en';
+import { words } from './words';
 
 /** The sheet of a sortie. */
 export function LoggedSheet({ id, onClose }: { id: Id; onClose: () => void }): JSX.Element {

@@ -7,7 +7,7 @@ import type { Id, LoggedTime, LogMoment } from '../../core';
 import { zulu } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import styles from './Logged.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 interface TimeEntryProps {
   readonly sortie: Id;

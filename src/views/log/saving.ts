@@ -6,7 +6,7 @@ import { recordFiles } from '../../board/sharing';
 import { saveFile } from '../../device/files';
 import { csv } from '../../exchange/csv';
 import { heading, lineOf } from './table';
-import { words } from './words.en';
+import { words } from './words';
 
 /** So many sorties are read in one go. */
 const AT_ONCE = 50;

@@ -2,7 +2,7 @@
 
 import { type LoggedSortie, type LogMoment, PHASES, type Seal } from '../../core';
 import type { Cell } from '../../exchange/csv';
-import { words } from './words.en';
+import { words } from './words';
 
 /** What the table cannot know of a sortie by itself. */
 export interface Told {

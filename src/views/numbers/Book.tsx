@@ -4,7 +4,7 @@ import type { JSX } from 'preact';
 import type { NumbersBrief } from '../../core';
 import { Group, Line } from './Line';
 import styles from './Numbers.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 /** Book figures: neither today's mass, nor air, nor wind. */
 export function Book({ brief }: { brief: NumbersBrief }): JSX.Element {

@@ -6,7 +6,7 @@ import { degreesOf, endsOf, type Field, type Figure, toMagnetic } from '../../co
 import { Asked } from '../../parts/asked/Asked';
 import { decimal, direction, whole } from '../../parts/format';
 import styles from './Numbers.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 interface FieldTableProps {
   readonly field: Field;

@@ -11,7 +11,7 @@ import { whole } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { Value } from './Line';
 import styles from './Numbers.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 /** The list of it, in one line each, and what was taken where nothing was given. */
 export function Given({ today }: { today: TodayBrief }): JSX.Element {

@@ -6,7 +6,7 @@ import type { Figure, Unit } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
 import { NO_BREAK_SPACE, whole } from '../../parts/format';
 import styles from './Numbers.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 interface Cell {
   readonly name: string;

@@ -8,7 +8,7 @@ import { Glance } from './Glance';
 import { Group, Line, Pair, PairHead } from './Line';
 import styles from './Numbers.module.css';
 import { Cannot } from './TakeoffToday';
-import { words } from './words.en';
+import { words } from './words';
 
 /** Heights over the threshold to start down from, ft. */
 const HEIGHTS_FT = [1000, 1500, 2000, 3000, 5000, 10_000];

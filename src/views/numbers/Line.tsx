@@ -6,7 +6,7 @@ import type { Figure, Unit } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
 import { decimal, NO_BREAK_SPACE, whole } from '../../parts/format';
 import styles from './Numbers.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 /** A group of numbers under a title. */
 export function Group({ title, children }: { title: string; children: ComponentChildren }) {

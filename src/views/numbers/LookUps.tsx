@@ -7,7 +7,7 @@ import { dayGiven, lookUps, numbersEnd } from '../../board/today';
 import type { LookUp } from '../../core';
 import { whole } from '../../parts/format';
 import styles from './Numbers.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 /** The tables, each folded until it is wanted. */
 export function LookUps(): JSX.Element | null {

@@ -13,7 +13,7 @@ import { Group, Line } from './Line';
 import { LookUps } from './LookUps';
 import styles from './Numbers.module.css';
 import { TakeoffToday } from './TakeoffToday';
-import { words } from './words.en';
+import { words } from './words';
 
 /** The place Numbers: what comes next first, so the landing once airborne. */
 export function Numbers(): JSX.Element {

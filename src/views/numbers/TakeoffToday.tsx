@@ -7,7 +7,7 @@ import { type LengthBar, LengthBars } from '../../parts/lengthBars/LengthBars';
 import { Glance } from './Glance';
 import { Group, Line, Pair, PairHead } from './Line';
 import styles from './Numbers.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 /** The take-off of today. */
 export function TakeoffToday({ today }: { today: TodayBrief }): JSX.Element {

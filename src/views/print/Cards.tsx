@@ -6,7 +6,7 @@ import { type Facts, languageOf, type Procedure, type Step } from '../../core';
 import { marked } from '../../parts/marked';
 import { conditionText, printedLine } from './cardText';
 import styles from './Print.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 interface CardsProps {
   readonly procedure: Procedure;

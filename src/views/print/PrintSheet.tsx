@@ -15,7 +15,7 @@ import { marked } from '../../parts/marked';
 import { Sheet } from '../../parts/sheet/Sheet';
 import { Cards } from './Cards';
 import styles from './Print.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 type Filling = 'filled' | 'blank';
 

@@ -2,7 +2,7 @@
 
 import { type Facts, isLiveName, LIVE, piecesOf, roundedLive, type Step } from '../../core';
 import { direction, whole } from '../../parts/format';
-import { words } from './words.en';
+import { words } from './words';
 
 /** A piece of a printed line: words, or a number; null leaves room to write it by hand. */
 export type Printed = { readonly text: string | null; readonly live: boolean };

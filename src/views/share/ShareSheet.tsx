@@ -13,7 +13,7 @@ import { marked } from '../../parts/marked';
 import { Sheet } from '../../parts/sheet/Sheet';
 import type { qrCodeOf } from './qrCode';
 import styles from './Share.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 /** The sheet of a document that is listed. */
 export function ShareSheet({ hash, onClose }: { hash: Hash; onClose: () => void }): JSX.Element {

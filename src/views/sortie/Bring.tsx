@@ -3,7 +3,7 @@
 import type { JSX } from 'preact';
 import { openSheet, sheet } from '../../board/places';
 import styles from './Bring.module.css';
-import { words } from './documentWords.en';
+import { words } from './documentWords';
 import { Paste } from './Paste';
 
 /** The keys that open a file, and take a link or a code. */

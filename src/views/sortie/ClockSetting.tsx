@@ -8,7 +8,7 @@ import { wallNowMs } from '../../board/time';
 import { sortieTimeMs } from '../../core';
 import { Key } from '../../parts/key/Key';
 import styles from './SortieSheet.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 const FIRST_MS = Date.UTC(1900, 0, 1);
 const LAST_MS = Date.UTC(2100, 0, 1);

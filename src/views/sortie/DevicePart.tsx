@@ -18,7 +18,7 @@ import { brightNight, theme } from '../../device/preferences';
 import { hand } from '../../device/sides';
 import { Choice } from '../../parts/choice/Choice';
 import { Key, keyClass } from '../../parts/key/Key';
-import { words } from './deviceWords.en';
+import { words } from './deviceWords';
 import styles from './SortieSheet.module.css';
 
 /**

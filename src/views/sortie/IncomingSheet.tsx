@@ -18,13 +18,13 @@ import { languageOf, type Procedure, type Step } from '../../core';
 import { aspectsThatDiffer, type StepAspect } from '../../exchange/differences';
 import { Key } from '../../parts/key/Key';
 import { marked } from '../../parts/marked';
-import { phaseWords } from '../../parts/procedure.en';
+import { phaseWords } from '../../parts/procedure';
 import { Sheet } from '../../parts/sheet/Sheet';
 import { conditionSaid } from '../../parts/stepText';
-import { stepWords } from '../../parts/stepText.en';
+import { stepWords } from '../../parts/stepTextWords';
 import styles from './Bring.module.css';
-import { words as documentWords } from './documentWords.en';
-import { words } from './incomingWords.en';
+import { words as documentWords } from './documentWords';
+import { words } from './incomingWords';
 
 interface IncomingSheetProps {
   /** A file, or what follows `#` in a link. */

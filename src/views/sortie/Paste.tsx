@@ -7,7 +7,7 @@ import { readClipboard } from '../../device/files';
 import { LONGEST_PASTED } from '../../exchange/pasted';
 import { Key } from '../../parts/key/Key';
 import styles from './Bring.module.css';
-import { words } from './documentWords.en';
+import { words } from './documentWords';
 
 /** The key, and the box where it is needed. */
 export function Paste(): JSX.Element {

@@ -9,7 +9,7 @@ import { allStepsOf, factsIn, fittedOptions } from '../../core';
 import { Key } from '../../parts/key/Key';
 import { markedText } from '../../parts/marked';
 import styles from './SortieSheet.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 /** The keys for it; nothing where the procedure asks for none. */
 export function Planned(): JSX.Element | null {

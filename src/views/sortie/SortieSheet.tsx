@@ -23,13 +23,13 @@ import { Sheet } from '../../parts/sheet/Sheet';
 import { Bring } from './Bring';
 import { ClockSetting } from './ClockSetting';
 import { DevicePart } from './DevicePart';
-import { words as deviceWords } from './deviceWords.en';
-import { words as documentWords } from './documentWords.en';
+import { words as deviceWords } from './deviceWords';
+import { words as documentWords } from './documentWords';
 import { Planned } from './Planned';
 import styles from './SortieSheet.module.css';
 import { KeysPart, SoundPart, VoicePart } from './VoicePart';
-import { words as voiceWords } from './voiceWords.en';
-import { words } from './words.en';
+import { words as voiceWords } from './voiceWords';
+import { words } from './words';
 
 const choices = <T extends string>(names: Record<T, string>) =>
   (Object.keys(names) as T[]).map((value) => ({ value, name: names[value] }));

@@ -12,7 +12,7 @@ import { canVibrate } from '../../device/vibration';
 import { Choice } from '../../parts/choice/Choice';
 import { Key } from '../../parts/key/Key';
 import styles from './SortieSheet.module.css';
-import { words } from './voiceWords.en';
+import { words } from './voiceWords';
 
 /** Reading aloud. */
 export function VoicePart(): JSX.Element {

@@ -13,7 +13,7 @@ import { Habits, habitsIn } from './Habits';
 import habitStyles from './Habits.module.css';
 import { liveText } from './liveText';
 import { Mark, stateLang, stateWords } from './StepMark';
-import { words } from './words.en';
+import { words } from './words';
 
 /** How many held-back steps are shown; the others are counted. */
 const HELD_SHOWN = 2;

@@ -8,7 +8,7 @@ import { Key } from '../../parts/key/Key';
 import { marked } from '../../parts/marked';
 import { Sheet } from '../../parts/sheet/Sheet';
 import styles from './Cannot.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 interface CannotProps {
   readonly item: string;

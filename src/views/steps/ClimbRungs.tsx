@@ -7,7 +7,7 @@ import { ladder } from '../../board/today';
 import type { ClimbRung } from '../../core';
 import { whole } from '../../parts/format';
 import styles from './ClimbRungs.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 /** Once the climb is set, nothing of it counts any more, ms. */
 const OVER_AFTER_MS = 180_000;

@@ -17,7 +17,7 @@ import styles from './Due.module.css';
 import { liveText } from './liveText';
 import { Next } from './Next';
 import { WhatIsDue } from './WhatIsDue';
-import { words } from './words.en';
+import { words } from './words';
 
 interface DueProps {
   readonly walk: Walk;

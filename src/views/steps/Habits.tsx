@@ -13,7 +13,7 @@ import { Sheet } from '../../parts/sheet/Sheet';
 import dueStyles from './Due.module.css';
 import styles from './Habits.module.css';
 import { liveText } from './liveText';
-import { words } from './words.en';
+import { words } from './words';
 
 /** How many are said at once: what is said of everything is not heard. */
 const SAID = 2;

@@ -26,7 +26,7 @@ import { TickKey } from '../../parts/key/TickKey';
 import { marked } from '../../parts/marked';
 import styles from './Ladder.module.css';
 import { liveText } from './liveText';
-import { words } from './words.en';
+import { words } from './words';
 
 /** The rungs: the first speed lowest, as the speeds come; today's, or the book's where there is no more. */
 export function Rungs(): JSX.Element | null {

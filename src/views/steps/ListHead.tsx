@@ -11,7 +11,7 @@ import { marked } from '../../parts/marked';
 import styles from './ListHead.module.css';
 import { liveText } from './liveText';
 import { stateWords } from './StepMark';
-import { words } from './words.en';
+import { words } from './words';
 
 /** The head of an open list. */
 export function ListHead({

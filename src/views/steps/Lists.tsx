@@ -11,7 +11,7 @@ import { markedText } from '../../parts/marked';
 import { Sheet } from '../../parts/sheet/Sheet';
 import styles from './Lists.module.css';
 import { liveText } from './liveText';
-import { words } from './words.en';
+import { words } from './words';
 
 /** How many of its first steps stand under a list's title. */
 const BEGINS_WITH = 2;

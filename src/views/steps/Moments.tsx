@@ -21,7 +21,7 @@ import { TickKey } from '../../parts/key/TickKey';
 import { Rungs } from './Ladder';
 import { liveText } from './liveText';
 import styles from './Moments.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 function BackKey() {
   return (

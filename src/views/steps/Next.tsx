@@ -6,7 +6,7 @@ import type { StepRow, Upcoming } from '../../core';
 import { marked, markedText } from '../../parts/marked';
 import styles from './Due.module.css';
 import { liveText } from './liveText';
-import { words } from './words.en';
+import { words } from './words';
 
 /** How many steps that follow are shown. */
 const NEXT_SHOWN = 3;

@@ -15,7 +15,7 @@ import { Sheet } from '../../parts/sheet/Sheet';
 import { liveText } from './liveText';
 import styles from './PhaseTabs.module.css';
 import { Mark, stateLang, stateWords } from './StepMark';
-import { words } from './words.en';
+import { words } from './words';
 
 /** The row of phases. */
 export function PhaseTabs({ walk }: { walk: Walk }): JSX.Element {

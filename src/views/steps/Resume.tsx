@@ -12,7 +12,7 @@ import { Key } from '../../parts/key/Key';
 import { marked } from '../../parts/marked';
 import { liveText } from './liveText';
 import styles from './Resume.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 /** When a step was handled, ms of the device's clock. */
 const doneMs = ({ state }: StepRow) => ('tick' in state ? state.tick.at.wallMs : wallMs.value);

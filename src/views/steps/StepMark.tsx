@@ -8,7 +8,7 @@ import type { FactName, FactValue, StepRow } from '../../core';
 import { whole, zulu } from '../../parts/format';
 import { liveText } from './liveText';
 import styles from './StepMark.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 /** Done is full, held back half, cannot crossed, not needed a stroke, open empty. */
 export function Mark({ row }: { row: StepRow }): JSX.Element {

@@ -15,7 +15,7 @@ import { ListEnd, Release, SortieEnd, Touchdown } from './Moments';
 import { PhaseTabs } from './PhaseTabs';
 import { Resume } from './Resume';
 import styles from './Steps.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 /** The place Steps. */
 export function Steps(): JSX.Element {

@@ -12,7 +12,7 @@ import { marked } from '../../parts/marked';
 import styles from './Due.module.css';
 import { callText, liveNumber, liveText } from './liveText';
 import { becameWords } from './StepMark';
-import { words } from './words.en';
+import { words } from './words';
 
 interface WhatIsDueProps {
   readonly walk: Walk;

@@ -6,14 +6,14 @@ import { inputs } from '../../board/board';
 import { callLang } from '../../board/language';
 import { calls, departTowards, taxiParts, wordCall } from '../../board/taxi';
 import type { Call, Readback } from '../../core';
-import { callTitles, compass, readbackWords } from '../../parts/calls.en';
+import { callTitles, compass, readbackWords } from '../../parts/calls';
 import { Key } from '../../parts/key/Key';
 import { joined, marked, worded } from '../../parts/marked';
 import { PLACEHOLDERS, sayCall } from '../../parts/radio/calls';
 import { sayReadback } from '../../parts/radio/readback';
 import { Sheet } from '../../parts/sheet/Sheet';
 import styles from './Sheets.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 /** The sheet. */
 export function CallSheet({ onClose }: { onClose: () => void }): JSX.Element {

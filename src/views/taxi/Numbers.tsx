@@ -8,9 +8,9 @@ import type { Figure, TaxiBrief, Unit } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
 import { whole } from '../../parts/format';
 import { marked } from '../../parts/marked';
-import { turnWords } from '../../parts/pace.en';
+import { turnWords } from '../../parts/pace';
 import styles from './Taxi.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 /** Three numbers in a row. */
 export function Numbers({ brief }: { brief: TaxiBrief }): JSX.Element {

@@ -23,9 +23,9 @@ import { Key } from '../../parts/key/Key';
 import { markedText } from '../../parts/marked';
 import { type Picked, Plan } from '../../parts/plan/Plan';
 import { endsCalled, meetingAt, pointCalled } from './called';
-import { faultWords, tellRoute } from './route.en';
+import { faultWords, tellRoute } from './route';
 import styles from './Taxi.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 /** The plan, what is to be known of the way, and what was tapped. */
 export function PlanPanel({ onRoute }: { onRoute: () => void }): JSX.Element | null {

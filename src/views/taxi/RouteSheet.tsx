@@ -26,10 +26,10 @@ import { Key } from '../../parts/key/Key';
 import { markedText } from '../../parts/marked';
 import { Sheet } from '../../parts/sheet/Sheet';
 import { endsCalled, pointCalled } from './called';
-import { faultWords, tellRoute } from './route.en';
+import { faultWords, tellRoute } from './route';
 import styles from './Sheets.module.css';
 import { Device } from './Watch';
-import { words } from './words.en';
+import { words } from './words';
 
 /** The sheet. */
 export function RouteSheet({ onClose }: { onClose: () => void }): JSX.Element {

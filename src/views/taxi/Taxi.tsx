@@ -13,7 +13,7 @@ import { PlanPanel } from './PlanPanel';
 import { RouteSheet } from './RouteSheet';
 import styles from './Taxi.module.css';
 import { Watch } from './Watch';
-import { words } from './words.en';
+import { words } from './words';
 
 /** The place Taxi. */
 export function Taxi(): JSX.Element {

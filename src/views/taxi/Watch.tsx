@@ -11,9 +11,9 @@ import { position } from '../../device/position';
 import { CardOpener } from '../../parts/card/CardOpener';
 import { decimal, whole } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
-import { markWords, passingWords } from '../../parts/pace.en';
+import { markWords, passingWords } from '../../parts/pace';
 import styles from './Taxi.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 /** What was measured last, and the key for the next point. */
 export function Watch({ onRoute }: { onRoute: () => void }): JSX.Element | null {

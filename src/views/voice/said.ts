@@ -27,9 +27,9 @@ import {
   saidDirection,
   saidHundreds,
   saidRunway,
-} from '../../parts/spoken.en';
+} from '../../parts/spoken';
 import { type StepSpeech, speechIn } from './otherLanguage';
-import { words } from './words.en';
+import { words } from './words';
 
 /** As the page says them. */
 const pageSpeech = (): StepSpeech => ({

@@ -5,7 +5,7 @@ import { startHands } from '../../board/hands';
 import { startVoice } from '../../board/voice';
 import { takeTurns } from '../../device/foremost';
 import { saidCall, saidDue, saidGate } from './said';
-import { words } from './words.en';
+import { words } from './words';
 
 /** To be called once, when the first answer stands. */
 export function startHandsAndVoice(): void {

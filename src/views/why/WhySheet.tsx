@@ -7,7 +7,7 @@ import { endFigures, type Figure, sunFigure, type Unit } from '../../core';
 import { asWritten, NO_BREAK_SPACE } from '../../parts/format';
 import { Sheet } from '../../parts/sheet/Sheet';
 import styles from './WhySheet.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 interface WhyProps {
   readonly title: string;

@@ -12,7 +12,7 @@ import { Key } from '../../parts/key/Key';
 import styles from './Answer.module.css';
 import { lowSunRow, noBest } from './afterAnswer';
 import { Row } from './Row';
-import { words } from './words.en';
+import { words } from './words';
 
 /** The best end and why. */
 export function Answer(): JSX.Element {

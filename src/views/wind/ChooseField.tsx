@@ -11,7 +11,7 @@ import { shownText } from '../../board/language';
 import { typing } from '../../board/places';
 import { Choice } from '../../parts/choice/Choice';
 import styles from './ChooseField.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 /** The fields to choose from, and above them the aircraft. */
 export function ChooseField(): JSX.Element {

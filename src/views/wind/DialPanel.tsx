@@ -10,9 +10,9 @@ import { Dial, type DialEnd, type DialWind } from '../../parts/dial/Dial';
 import { direction } from '../../parts/format';
 import { once } from '../../parts/once';
 import { pictured } from './afterTyping';
-import { words } from './detailWords.en';
+import { words } from './detailWords';
 import styles from './Wind.module.css';
-import { words as windWords } from './words.en';
+import { words as windWords } from './words';
 
 /** The runways under the wind, with the runway ring. */
 export function DialPanel(): JSX.Element | null {

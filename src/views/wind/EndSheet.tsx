@@ -11,9 +11,9 @@ import { NumberField } from '../../parts/field/NumberField';
 import { decimal, direction, NO_BREAK_SPACE, whole } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { Sheet } from '../../parts/sheet/Sheet';
-import { words } from './detailWords.en';
+import { words } from './detailWords';
 import styles from './EndSheet.module.css';
-import { words as windWords } from './words.en';
+import { words as windWords } from './words';
 
 interface EndSheetProps {
   readonly end: string;

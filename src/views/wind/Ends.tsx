@@ -7,11 +7,11 @@ import { useEnd } from '../../board/choices';
 import type { RankedEnd, WindAnswer } from '../../core';
 import { againstLimit, whole } from '../../parts/format';
 import { LimitBar } from '../../parts/limitBar/LimitBar';
-import { words } from './detailWords.en';
+import { words } from './detailWords';
 import { EndSheet } from './EndSheet';
 import styles from './Ends.module.css';
 import { shortfallWords } from './shortfalls';
-import { words as windWords } from './words.en';
+import { words as windWords } from './words';
 
 /** The list of ends. */
 export function Ends({ answered }: { answered: WindAnswer }): JSX.Element | null {

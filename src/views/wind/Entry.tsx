@@ -18,7 +18,7 @@ import { Key } from '../../parts/key/Key';
 import { meaning, problemText } from './afterAnswer';
 import { caret, letters } from './caret';
 import styles from './Entry.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 /** What stands in the entry: what is typed, or else the wind in use. */
 const text = computed(() => draft.value || (enteredWind.value?.text ?? ''));

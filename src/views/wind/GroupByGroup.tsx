@@ -6,7 +6,7 @@ import type { Report } from '../../core';
 import { Sheet } from '../../parts/sheet/Sheet';
 import styles from './GroupByGroup.module.css';
 import { spanWords } from './MeaningAtCaret';
-import { words } from './meaningWords.en';
+import { words } from './meaningWords';
 
 interface GroupByGroupProps {
   readonly report: Report;

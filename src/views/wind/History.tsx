@@ -6,9 +6,9 @@ import { outlook } from '../../board/day';
 import { takeText } from '../../board/windEntry';
 import type { OutlookBrief } from '../../core';
 import { zulu } from '../../parts/format';
-import { words } from './detailWords.en';
+import { words } from './detailWords';
 import styles from './History.module.css';
-import { words as weatherWords } from './weatherWords.en';
+import { words as weatherWords } from './weatherWords';
 
 /** How many are shown: what a pilot compares. */
 const SHOWN = 5;

@@ -5,9 +5,9 @@ import { ask } from '../../board/places';
 import type { LowSun } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
 import { zulu } from '../../parts/format';
-import { words } from './detailWords.en';
+import { words } from './detailWords';
 import { Row } from './Row';
-import { words as windWords } from './words.en';
+import { words as windWords } from './words';
 
 /** Where the sun stands off the nose, until or from when, and how high. */
 export function LowSunRow({ sun }: { sun: Exclude<LowSun, { kind: 'none' }> }): JSX.Element {

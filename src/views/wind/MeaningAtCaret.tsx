@@ -7,8 +7,8 @@ import { reportNotes } from '../../board/day';
 import type { ReadSpan } from '../../core';
 import { atCaret } from './afterTyping';
 import styles from './MeaningAtCaret.module.css';
-import { words } from './meaningWords.en';
-import { words as noteWords } from './weatherWords.en';
+import { words } from './meaningWords';
+import { words as noteWords } from './weatherWords';
 
 /** What a stretch of the text means, in words. */
 export function spanWords({ kind, meaning }: ReadSpan): string {

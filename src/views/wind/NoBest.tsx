@@ -2,7 +2,7 @@
 
 import type { JSX } from 'preact';
 import { answered } from '../../board/answered';
-import { words } from './detailWords.en';
+import { words } from './detailWords';
 import { leastFailingWords } from './shortfalls';
 
 /** In words; nothing while there is a best end. */

@@ -8,7 +8,7 @@ import { Key } from '../../parts/key/Key';
 import { Keypad } from '../../parts/keypad/Keypad';
 import { letters } from './caret';
 import styles from './Wind.module.css';
-import { words } from './words.en';
+import { words } from './words';
 
 const setLabel = computed(() => (typedWind.value.wind === null ? words.setAndClose : words.set));
 

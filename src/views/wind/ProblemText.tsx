@@ -2,7 +2,7 @@
 
 import type { JSX } from 'preact';
 import type { Problem } from '../../core';
-import { words } from './detailWords.en';
+import { words } from './detailWords';
 
 /** In one sentence. */
 export function ProblemText({ problem }: { problem: Problem }): JSX.Element {

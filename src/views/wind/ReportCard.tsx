@@ -12,7 +12,7 @@ import { decimal, NO_BREAK_SPACE, whole, zulu } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { GroupByGroup } from './GroupByGroup';
 import styles from './ReportCard.module.css';
-import { words } from './weatherWords.en';
+import { words } from './weatherWords';
 
 /** The card under the list of ends. */
 export function ReportCard(): JSX.Element {

@@ -4,7 +4,7 @@ import type { ComponentChildren } from 'preact';
 import { fieldText } from '../../board/language';
 import type { RankedEnd, Shortfall } from '../../core';
 import { marked } from '../../parts/marked';
-import { words } from './detailWords.en';
+import { words } from './detailWords';
 
 const because = (fall: Shortfall, why: string): Shortfall =>
   fall.code === 'closed' ? { ...fall, why } : fall;

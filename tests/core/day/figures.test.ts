@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import { loadSheet } from '../../../src/core/aircraft/loadSheet';
 import { endsOf } from '../../../src/core/airfield/ends';
 import { degreesOf } from '../../../src/core/angle';
@@ -13,9 +13,12 @@ import { lowSunAhead } from '../../../src/core/earth/lowSun';
 import type { AnyFigure } from '../../../src/core/figure';
 import { envelopeOf } from '../../../src/core/weather/envelope';
 import { readReport } from '../../../src/core/weather/readReport';
+import { speak } from '../../../src/parts/catalogues';
 import { words } from '../../../src/views/why/words.en';
 import { FORMULAS, figuresIn, MODELS, workedOutAgain } from './figures';
 import { anyDocuments, anyMoment, anyTables, documentsAt, flown, moment, TABLES } from './moments';
+
+beforeAll(() => speak('en'));
 
 /** The groups that the weather's figures come from, each now and then missing. */
 const anyReport = fc

@@ -1,7 +1,10 @@
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import { old } from '../../../src/parts/age';
 import { ago } from '../../../src/parts/ago';
+import { speak } from '../../../src/parts/catalogues';
+
+beforeAll(() => speak('en'));
 
 const MINUTE = 60_000;
 const HOUR = 60 * MINUTE;

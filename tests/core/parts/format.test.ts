@@ -1,5 +1,6 @@
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
+import { speak } from '../../../src/parts/catalogues';
 import {
   againstLimit,
   decimal,
@@ -10,6 +11,8 @@ import {
   whole,
   zulu,
 } from '../../../src/parts/format';
+
+beforeAll(() => speak('en'));
 
 test.each([
   // North is written 360, never 000: WMO-No. 306 Vol. I.1, FM 15; value from memory.

@@ -56,3 +56,28 @@ test('no twin stands alone', () => {
   const twins = new Set(Object.keys(english).map(twinOf));
   expect(Object.keys(german).filter((file) => !twins.has(file))).toEqual([]);
 });
+
+test('no module but its own takes the words of a catalogue without asking for the language', () => {
+  const modules = import.meta.glob<string>(
+    ['../../../src/**/*.{ts,tsx}', '!../../../src/**/*.{en,de}.ts'],
+    { eager: true, query: '?raw', import: 'default' },
+  );
+  const takesWords = /^import (?!type )[^;]* from '[^']*\.(?:en|de)';/m;
+  expect(takesWords.test("import { words } from './words.en';")).toBe(true);
+  expect(Object.keys(modules).filter((file) => takesWords.test(modules[file] ?? ''))).toEqual([]);
+});
+
+/** Imports of what may have words of its own, by the code before them: `later(() => ` or `withWords(() => `. */
+test('what has words of its own and comes later is waited for with its words', () => {
+  const modules = import.meta.glob<string>(
+    ['../../../src/{shell,views,parts}/**/*.{ts,tsx}', '!../../../src/**/*.{en,de}.ts'],
+    { eager: true, query: '?raw', import: 'default' },
+  );
+  const unwaited = Object.entries(modules).flatMap(([file, code]) =>
+    [...code.matchAll(/(.{0,30})\bimport\('([^']*(?:views\/|\.\/[A-Z])[^']*)'\)/gs)]
+      .filter(([, before = '']) => !/(?:later|laterSheet|withWords)\(\s*\(\) =>\s*$/.test(before))
+      .filter(([, before = '']) => !/typeof $/.test(before))
+      .map(([, , loaded]) => `${file}: ${loaded}`),
+  );
+  expect(unwaited).toEqual([]);
+});

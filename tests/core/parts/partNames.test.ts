@@ -1,11 +1,14 @@
 /** Differences of documents are told by the names of their parts: every part of every kind has one. */
 
-import { expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import aircraft from '../../../public/schemas/aircraft.schema.json';
 import field from '../../../public/schemas/field.schema.json';
 import procedure from '../../../public/schemas/procedure.schema.json';
+import { speak } from '../../../src/parts/catalogues';
 import { words as german } from '../../../src/views/sortie/incomingWords.de';
 import { words as english } from '../../../src/views/sortie/incomingWords.en';
+
+beforeAll(() => speak('en'));
 
 /** What is the same in any two documents that are compared. */
 const SAME = new Set(['$schema', 'lapstrip', 'version', 'code']);

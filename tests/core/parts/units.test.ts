@@ -1,10 +1,13 @@
 /** Numbers with their units in words: a pressure setting is read out digit by digit, a temperature has a blank. */
 
-import { describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { speak } from '../../../src/parts/catalogues';
 import { words as warum } from '../../../src/views/why/words.de';
 import { words as why } from '../../../src/views/why/words.en';
 import { words as bedeutung } from '../../../src/views/wind/meaningWords.de';
 import { words as meaning } from '../../../src/views/wind/meaningWords.en';
+
+beforeAll(() => speak('en'));
 
 const QNH = { code: 'pressure', given: 'hPa', qnhHpa: 1013.2, qnhInHg: null } as const;
 

@@ -1,10 +1,13 @@
 /** Calls, against the forms of ICAO Doc 9432 and Doc 4444, ch. 12, and FAA AIM 4-1-9 (values from memory). */
 
-import { expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import { CALLS, type CallFacts, callFor, type Station } from '../../../src/core/radio/call';
 import { readbackWords } from '../../../src/parts/calls.en';
+import { speak } from '../../../src/parts/catalogues';
 import { sayCall } from '../../../src/parts/radio/calls';
 import { sayReadback } from '../../../src/parts/radio/readback';
+
+beforeAll(() => speak('en'));
 
 const FACTS: CallFacts = {
   callsign: 'Tallow 12',

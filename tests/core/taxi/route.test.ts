@@ -1,10 +1,13 @@
-import { expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import { toldOut } from '../../../src/core/taxi/told';
 import { exitsOf, wayIn } from '../../../src/core/taxi/wayIn';
 import { wayOut } from '../../../src/core/taxi/wayOut';
+import { speak } from '../../../src/parts/catalogues';
 import { tellRoute } from '../../../src/views/taxi/route.en';
 import { demoFields } from '../documents/demo';
 import { drawn, FREE, node, stretch } from './drawn';
+
+beforeAll(() => speak('en'));
 
 const HARROW = demoFields.find(({ code }) => code === 'XHAR');
 if (HARROW === undefined) throw new Error('no such field');

@@ -1,10 +1,13 @@
 /** What points and stretches of a taxi plan are called; the plans are the demo's. */
 
-import { describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import type { Field } from '../../../src/core';
+import { speak } from '../../../src/parts/catalogues';
 import { endsCalled, pointCalled } from '../../../src/views/taxi/called';
 import { words } from '../../../src/views/taxi/words.en';
 import { readCatalogue } from '../../../tools/catalogue';
+
+beforeAll(() => speak('en'));
 
 const FIELDS = readCatalogue(new URL('../../../airfields-demo', import.meta.url).pathname)
   .filter(({ kind }) => kind === 'field')

@@ -1,6 +1,6 @@
 /** The words for how old something is, in German. */
 
-import type { words as english } from './age.en';
+import type { words as english } from './ageWords.en';
 
 export const words: typeof english = {
   now: 'gerade eben',

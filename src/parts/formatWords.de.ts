@@ -1,6 +1,6 @@
 /** What numbers and dates are written with, in German. */
 
-import type * as english from './format.en';
+import type * as english from './formatWords.en';
 
 const MONTHS = [
   'Jan.',

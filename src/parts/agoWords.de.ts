@@ -1,6 +1,6 @@
 /** The words for how long ago something was, in German. */
 
-import type { words as english } from './ago.en';
+import type { words as english } from './agoWords.en';
 
 export const words: typeof english = {
   now: 'gerade eben',

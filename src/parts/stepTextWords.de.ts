@@ -1,7 +1,7 @@
 /** The words for what a step is and when it applies, in German. */
 
 import type { ConditionFact, Step } from '../core';
-import type { stepWords as english } from './stepText.en';
+import type { stepWords as english } from './stepTextWords.en';
 import type { Translated } from './translated';
 
 const kinds: Readonly<Record<Step['kind'], string>> = {

@@ -1,0 +1,16 @@
+/** What agoWords.en.ts holds, in the language of the page. */
+
+import type * as english from './agoWords.en';
+import { inLanguage } from './catalogues';
+import type { Translated } from './translated';
+
+type Said = Translated<typeof english>;
+
+export let words: Said['words'];
+
+inLanguage<Said>(
+  { en: () => import('./agoWords.en'), de: () => import('./agoWords.de') },
+  (said) => {
+    ({ words } = said);
+  },
+);

@@ -1,0 +1,16 @@
+/** What noticeWords.en.ts holds, in the language of the page. */
+
+import { inLanguage } from '../parts/catalogues';
+import type { Translated } from '../parts/translated';
+import type * as english from './noticeWords.en';
+
+type Said = Translated<typeof english>;
+
+export let words: Said['words'];
+
+inLanguage<Said>(
+  { en: () => import('./noticeWords.en'), de: () => import('./noticeWords.de') },
+  (said) => {
+    ({ words } = said);
+  },
+);

@@ -1,0 +1,16 @@
+/** What faultWords.en.ts holds, in the language of the page. */
+
+import { inLanguage } from '../../parts/catalogues';
+import type { Translated } from '../../parts/translated';
+import type * as english from './faultWords.en';
+
+type Said = Translated<typeof english>;
+
+export let words: Said['words'];
+
+inLanguage<Said>(
+  { en: () => import('./faultWords.en'), de: () => import('./faultWords.de') },
+  (said) => {
+    ({ words } = said);
+  },
+);

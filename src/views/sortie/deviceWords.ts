@@ -1,0 +1,16 @@
+/** What deviceWords.en.ts holds, in the language of the page. */
+
+import { inLanguage } from '../../parts/catalogues';
+import type { Translated } from '../../parts/translated';
+import type * as english from './deviceWords.en';
+
+type Said = Translated<typeof english>;
+
+export let words: Said['words'];
+
+inLanguage<Said>(
+  { en: () => import('./deviceWords.en'), de: () => import('./deviceWords.de') },
+  (said) => {
+    ({ words } = said);
+  },
+);

@@ -1,0 +1,16 @@
+/** What voiceWords.en.ts holds, in the language of the page. */
+
+import { inLanguage } from '../../parts/catalogues';
+import type { Translated } from '../../parts/translated';
+import type * as english from './voiceWords.en';
+
+type Said = Translated<typeof english>;
+
+export let words: Said['words'];
+
+inLanguage<Said>(
+  { en: () => import('./voiceWords.en'), de: () => import('./voiceWords.de') },
+  (said) => {
+    ({ words } = said);
+  },
+);

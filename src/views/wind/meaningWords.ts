@@ -1,0 +1,16 @@
+/** What meaningWords.en.ts holds, in the language of the page. */
+
+import { inLanguage } from '../../parts/catalogues';
+import type { Translated } from '../../parts/translated';
+import type * as english from './meaningWords.en';
+
+type Said = Translated<typeof english>;
+
+export let words: Said['words'];
+
+inLanguage<Said>(
+  { en: () => import('./meaningWords.en'), de: () => import('./meaningWords.de') },
+  (said) => {
+    ({ words } = said);
+  },
+);
