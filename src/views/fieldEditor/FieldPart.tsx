@@ -142,7 +142,7 @@ function RadioEntry({ radio, index }: { readonly radio: Radio; readonly index: n
       </div>
       <Choice
         label={words.service}
-        options={services}
+        options={services()}
         chosen={radio.service}
         onChoose={(service) => set({ service })}
       />
@@ -154,4 +154,4 @@ function RadioEntry({ radio, index }: { readonly radio: Radio; readonly index: n
 }
 
 const SERVICES = ['ground', 'tower', 'information', 'traffic'] as const;
-const services = SERVICES.map((value) => ({ value, name: words.services[value] }));
+const services = () => SERVICES.map((value) => ({ value, name: words.services[value] }));

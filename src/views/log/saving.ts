@@ -15,7 +15,7 @@ const AT_ONCE = 50;
 export async function saveCsv(): Promise<number> {
   await openLog();
   const names = (lines.value ?? []).map(({ sortie }) => sortie).reverse();
-  const texts = [csv([heading])];
+  const texts = [csv([heading()])];
   for (let from = 0; from < names.length; from += AT_ONCE) {
     const read = await readSorties(names.slice(from, from + AT_ONCE));
     const table = read.map((sortie) => {

@@ -33,7 +33,7 @@ const figureName = (name: string): string => {
 };
 
 /** The heading of the table. */
-export const heading: readonly Cell[] = [
+export const heading = (): readonly Cell[] => [
   words.csv.date,
   words.csv.callsign,
   words.csv.aircraft,
