@@ -7,6 +7,7 @@ import { contentPolicy } from './tools/contentPolicy';
 import { headers } from './tools/headers';
 import { licences } from './tools/licences';
 import { manifest } from './tools/manifest';
+import { TARGET } from './tools/oldest';
 
 const folder = (name: string) => fileURLToPath(new URL(name, import.meta.url));
 
@@ -17,9 +18,7 @@ export default defineConfig({
   build: {
     outDir: '../dist',
     emptyOutDir: true,
-    // Of each engine a release that old devices still get. All have what the app cannot do without:
-    // sizes of containers, dvh, and CompressionStream for links (Safari 16.4, Firefox 113).
-    target: ['chrome111', 'edge111', 'firefox115', 'safari16.4'],
+    target: TARGET,
     assetsInlineLimit: 0,
     cssCodeSplit: false,
     rolldownOptions: {

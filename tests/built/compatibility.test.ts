@@ -6,21 +6,12 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { OLDEST } from '../../tools/oldest';
 import { DIST } from '../browser/server';
 import { type Oldest, unsupportedScript, unsupportedStyle } from './unsupported';
 
-/**
- * The oldest browsers that the README promises. Safari on iPad and iPhone is numbered as on a Mac.
- * Firefox is newer than its siblings of that spring: what the smallest phones leave out, and what is
- * printed, is chosen with `:has()`.
- */
-const OLDEST: Oldest = {
-  chrome: '111',
-  edge: '111',
-  firefox: '121',
-  safari: '16.4',
-  safari_ios: '16.4',
-};
+/** Safari on iPad and iPhone is numbered as on a Mac. */
+const BROWSERS: Oldest = { ...OLDEST, safari_ios: OLDEST.safari };
 
 /** What is asked for before it is used, done without where it is missing, or only called the same. */
 const DONE_WITHOUT: readonly RegExp[] = [
@@ -61,14 +52,14 @@ describe('the oldest browsers', () => {
   test('have all that the scripts use', () => {
     const scripts = files('.js');
     expect(scripts.length).toBeGreaterThan(10);
-    const lines = scripts.flatMap((file) => unsupportedScript(read(file), OLDEST));
+    const lines = scripts.flatMap((file) => unsupportedScript(read(file), BROWSERS));
     expect(unexpected([...new Set(lines)])).toEqual([]);
   });
 
   test('have all that the style sheets use', () => {
     const sheets = files('.css');
     expect(sheets.length).toBeGreaterThan(0);
-    const lines = sheets.flatMap((file) => unsupportedStyle(read(file), OLDEST));
+    const lines = sheets.flatMap((file) => unsupportedStyle(read(file), BROWSERS));
     expect(unexpected([...new Set(lines)])).toEqual([]);
   });
 });
@@ -84,7 +75,7 @@ describe('what a browser lacks', () => {
     ['requestIdleCallback(work)', 'requestIdleCallback'],
     ['new Intl.DurationFormat("en")', 'Intl.DurationFormat'],
   ])('is noticed in a script: %s', (code, what) => {
-    expect(unsupportedScript(code, OLDEST)).toEqual([expect.stringContaining(`${what}: not in`)]);
+    expect(unsupportedScript(code, BROWSERS)).toEqual([expect.stringContaining(`${what}: not in`)]);
   });
 
   test.each([
@@ -95,15 +86,15 @@ describe('what a browser lacks', () => {
     ['@starting-style { .a { opacity: 0 } }', '@starting-style'],
     ['.a { text-wrap: balance }', 'text-wrap'],
   ])('is noticed in a style sheet: %s', (code, what) => {
-    expect(unsupportedStyle(code, OLDEST)).toContainEqual(
+    expect(unsupportedStyle(code, BROWSERS)).toContainEqual(
       expect.stringContaining(`${what}: not in`),
     );
   });
 
   test('is not what they have', () => {
     const script = '[1].toSorted(); structuredClone({}); navigator.locks.request("a", work)';
-    expect(unsupportedScript(script, OLDEST)).toEqual([]);
+    expect(unsupportedScript(script, BROWSERS)).toEqual([]);
     const style = '@container (min-width: 3rem) { .a { height: 100dvh; inset: 0; gap: 1px } }';
-    expect(unsupportedStyle(style, OLDEST)).toEqual([]);
+    expect(unsupportedStyle(style, BROWSERS)).toEqual([]);
   });
 });
