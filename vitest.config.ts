@@ -40,6 +40,15 @@ export default defineConfig({
           hookTimeout: 60_000,
         },
       },
+      {
+        test: {
+          name: 'engines',
+          include: ['tests/engines/*.test.ts'],
+          // A test starts its browser, some of them twice, which takes long on a machine that is busy.
+          testTimeout: 180_000,
+          hookTimeout: 120_000,
+        },
+      },
     ],
   },
 });

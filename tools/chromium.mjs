@@ -1,9 +1,8 @@
 /** Finds a Chromium to run the browser tests, the bench and the pictures in. */
 
-import { execFileSync } from 'node:child_process';
-import { accessSync, constants, existsSync } from 'node:fs';
-import { delimiter, join } from 'node:path';
 import { chromium } from 'playwright-core';
+import { installed } from './debian.mjs';
+import { programOnPath, runs } from './programs.mjs';
 
 /** The one without a window of its own first: the same pages for a third less of the machine's time. */
 const NAMES = [
@@ -38,38 +37,11 @@ export const QUIET_FLAGS = [
   '--disable-sync',
 ];
 
-const runs = (path) => {
-  try {
-    accessSync(path, constants.X_OK);
-    return true;
-  } catch {
-    return false;
-  }
-};
+const onPath = () => NAMES.map(programOnPath).find((path) => path !== undefined);
 
-const onPath = () =>
-  (process.env.PATH ?? '')
-    .split(delimiter)
-    .flatMap((folder) => NAMES.map((name) => join(folder, name)))
-    .find(runs);
-
-/** Debian's own package, where this may install it; what apt has to say goes to stderr. */
-function fromDebian() {
-  if (process.getuid?.() !== 0 || !existsSync('/etc/debian_version')) return undefined;
-  const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
-  const apt = (...args) => {
-    try {
-      execFileSync('apt-get', args, { env, stdio: ['ignore', 2, 2] });
-      return true;
-    } catch {
-      return false;
-    }
-  };
-  const install = (name) => apt('install', '-y', '--no-install-recommends', name);
-  apt('update');
-  // Older releases have no package of the one without a window.
-  return install('chromium-headless-shell') || install('chromium') ? onPath() : undefined;
-}
+/** Older releases of Debian have no package of the one without a window. */
+const fromDebian = () =>
+  installed('chromium-headless-shell') || installed('chromium') ? onPath() : undefined;
 
 /**
  * The path of a Chromium: LAPSTRIP_CHROMIUM, then the system's, then one that playwright manages,

@@ -39,6 +39,8 @@ export class Host {
   folder: string;
   /** The paths asked for since the host was made, in the app's folder, in order. */
   readonly asked: string[] = [];
+  /** Is told each of these paths as it is asked for. */
+  onAsked: (path: string) => void = () => undefined;
   readonly #name: string;
   #port = 0;
   #server: Server | null = null;
@@ -66,7 +68,10 @@ export class Host {
     const server = createServer(async (request, response) => {
       const { pathname } = new URL(request.url ?? '/', this.url);
       const within = pathname.startsWith(this.below) ? pathname.slice(this.below.length) : null;
-      if (within !== null) this.asked.push(within);
+      if (within !== null) {
+        this.asked.push(within);
+        this.onAsked(within);
+      }
       const body = within === null ? null : await this.#read(within || 'index.html');
       if (body === null) {
         response.writeHead(404, { 'content-type': 'text/plain' }).end('not here');

@@ -1,0 +1,3 @@
+import { coreSet } from './core';
+
+coreSet('Chromium');
