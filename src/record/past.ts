@@ -94,8 +94,12 @@ export async function sortieNames({ db }: Store): Promise<ReadonlySet<Id>> {
   const reading = db.transaction(['entries', 'brought']);
   for (const part of ['entries', 'brought'] as const) {
     const sorties = reading.objectStore(part).index('sortie');
-    let search = await sorties.openKeyCursor(null, 'nextunique');
-    for (; search !== null; search = await search.continue()) names.add(String(search.key));
+    // From name to name: WebKit fails to open a cursor for unique keys where there are none at all.
+    let search = await sorties.openKeyCursor();
+    while (search !== null) {
+      names.add(search.key);
+      search = await search.continue(`${search.key}\0`);
+    }
   }
   return names;
 }
