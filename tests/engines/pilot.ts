@@ -71,7 +71,7 @@ async function findControl(
     if (!fits || !control.checkVisibility({ visibilityProperty: true })) continue;
     control.scrollIntoView({ block: 'nearest', inline: 'nearest', behavior: 'instant' });
     const seen = control.getBoundingClientRect();
-    await new Promise((next) => requestAnimationFrame(next));
+    await new Promise((next) => setTimeout(next, 20));
     const { x, y, width, height } = control.getBoundingClientRect();
     // What is still moving would be missed.
     if (x !== seen.x || y !== seen.y) return null;

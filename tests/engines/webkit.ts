@@ -19,11 +19,9 @@ const CLOSE_MS = 15_000;
 /** Larger than any size that a page is looked at in. */
 const SCREEN = '1600x1600x24';
 
-let display: Promise<string> | null = null;
-
-/** Starts the screen; its display is named on a pipe as soon as it can be drawn on. */
+/** Starts a screen, which ends with its last window; its display is named on a pipe as soon as it can be drawn on. */
 async function startScreen(program: string): Promise<string> {
-  const args = ['-displayfd', '3', '-screen', '0', SCREEN, '-nolisten', 'tcp'];
+  const args = ['-displayfd', '3', '-terminate', '-screen', '0', SCREEN, '-nolisten', 'tcp'];
   const { leader } = startGroup(program, args, { stdio: ['ignore', 'ignore', 'ignore', 'pipe'] });
   leader.unref();
   const told = leader.stdio[3];
@@ -49,8 +47,7 @@ async function call(
 
 /** Starts a driver at a port that was free, which another may have taken in the meantime. */
 async function startDriver(programs: WebKitPrograms): Promise<{ base: string; group: number }> {
-  display ??= startScreen(programs.screen);
-  const env = { ...process.env, DISPLAY: await display };
+  const env = { ...process.env, DISPLAY: await startScreen(programs.screen) };
   for (let attempt = 0; attempt < 5; attempt++) {
     const port = 20_000 + Math.floor(Math.random() * 12_000);
     const { leader, group } = startGroup(programs.driver, [`--port=${port}`], { env });
