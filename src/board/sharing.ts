@@ -18,6 +18,7 @@ import { documentHash } from '../exchange/hash';
 import { type Links, linksTo, partInLink, textInDigits, textInLink } from '../exchange/link';
 import { parseApart } from '../exchange/parseApart';
 import {
+  type DamagedEntry,
   type FiledRecord,
   isRecordFile,
   LARGEST_RECORD,
@@ -112,7 +113,9 @@ export type Incoming =
       readonly of: number;
       readonly missing: readonly number[];
     }
-  | { readonly kind: 'refused'; readonly problems: readonly DocumentProblem[] };
+  | { readonly kind: 'refused'; readonly problems: readonly DocumentProblem[] }
+  /** A record with an entry that is not what it should be: nothing of it is used. */
+  | { readonly kind: 'damaged'; readonly entry: DamagedEntry };
 
 const refused = (what: string): Incoming => ({ kind: 'refused', problems: [{ at: '', what }] });
 
@@ -187,8 +190,13 @@ const RECORD_PROBLEMS: Readonly<Record<RecordProblem, string>> = {
 };
 
 async function lookAtRecord(parsed: unknown): Promise<Incoming> {
-  const { record: filed, problem } = recordIn(parsed);
-  if (filed === null) return refused(RECORD_PROBLEMS[problem]);
+  const read = recordIn(parsed);
+  if (read.record === null) {
+    return read.entry === undefined
+      ? refused(RECORD_PROBLEMS[read.problem])
+      : { kind: 'damaged', entry: read.entry };
+  }
+  const { record: filed, leftOut } = read;
   const documents: KeptDocument[] = [];
   const told: InRecord[] = [];
   for (const document of filed.documents) {
@@ -203,7 +211,7 @@ async function lookAtRecord(parsed: unknown): Promise<Incoming> {
     record: { entries: filed.entries, documents },
     sorties: new Set(filed.entries.map(({ sortie }) => sortie)).size,
     documents: told,
-    leftOut: filed.documents.length - documents.length,
+    leftOut: leftOut + filed.documents.length - documents.length,
   };
 }
 

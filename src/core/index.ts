@@ -50,6 +50,7 @@ export { variationDeg } from './earth/variation';
 export type { VariationTable } from './earth/variationTable';
 export { type Cause, type Figure, known, type SourceId, unknown, type Why } from './figure';
 export { type InLanguages, languageOf, primarySubtag, textIn } from './language';
+export { shownPlainly } from './plainText';
 export { type FlownAgain, passesAgain } from './procedure/again';
 export { factsIn } from './procedure/condition';
 export {
@@ -128,7 +129,13 @@ export {
   tieKey,
   withinBounds,
 } from './sortie/entry';
-export { draftInVersion1, type ReadEntry, readEntry } from './sortie/entry.schema';
+export {
+  draftInVersion1,
+  entryMisfit,
+  type Misfit,
+  type ReadEntry,
+  readEntry,
+} from './sortie/entry.schema';
 export { fieldsFlown } from './sortie/flown';
 export { sortieFlown } from './sortie/flying';
 export {

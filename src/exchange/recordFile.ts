@@ -3,7 +3,7 @@
  * merge by the ids of their entries, in either order and as often as one likes.
  */
 
-import type { Entry, Hash } from '../core';
+import { type Entry, entryMisfit, type Hash, type Misfit } from '../core';
 import { isSound } from './sound';
 
 /** The version of the file that is written and read. */
@@ -36,13 +36,33 @@ export type RecordProblem =
   | 'not-json'
   | 'not-record'
   | 'other-version'
-  /** An entry or a document in it is not what it should be. */
+  /** It has no list of entries or of documents, or an entry is not what it should be. */
   | 'damaged';
+
+/** The first entry of a file that is not what it should be. */
+export interface DamagedEntry {
+  /** Which of them it is, from 1. */
+  readonly number: number;
+  /** What it says that happened; empty where it does not say. */
+  readonly kind: string;
+  /** What in it is amiss; null where it is no entry at all, or larger or deeper than any. */
+  readonly misfit: Misfit | null;
+}
 
 /** A record as read, or why it cannot be. */
 export type ReadRecord =
-  | { readonly record: FiledRecord; readonly problem: null }
-  | { readonly record: null; readonly problem: RecordProblem };
+  | {
+      readonly record: FiledRecord;
+      /** Documents that are none, and were left out. */
+      readonly leftOut: number;
+      readonly problem: null;
+    }
+  | {
+      readonly record: null;
+      readonly problem: RecordProblem;
+      /** Where it is an entry that is damaged: which, and why. */
+      readonly entry?: DamagedEntry;
+    };
 
 /** A record as files, each as the pieces of its text; one file but for very long records. */
 export function writeRecord(
@@ -98,34 +118,30 @@ export function recordIn(value: unknown): ReadRecord {
   const { version, entries, documents } = value;
   if (version !== VERSION) return refused('other-version');
   if (!Array.isArray(entries) || !Array.isArray(documents)) return refused('damaged');
-  return entries.every(isFiledEntry) && documents.every(isFiledDocument)
-    ? { record: { entries, documents }, problem: null }
-    : refused('damaged');
+  for (const [index, entry] of entries.entries()) {
+    const damaged = damageOf(entry);
+    if (damaged !== null)
+      return { record: null, problem: 'damaged', entry: { number: index + 1, ...damaged } };
+  }
+  const sound = documents.filter(isFiledDocument);
+  return {
+    record: { entries, documents: sound },
+    leftOut: documents.length - sound.length,
+    problem: null,
+  };
 }
 
-/** No moment outside these years is one of a sortie, ms since 1970 UTC. */
-const FIRST_MS = Date.UTC(1800, 0, 1);
-const LAST_MS = Date.UTC(2200, 0, 1);
+/** What is amiss with an entry; null: nothing. Kinds that are not known here are kept, and skipped. */
+function damageOf(value: unknown): Omit<DamagedEntry, 'number'> | null {
+  const isEntry = typeof value === 'object' && value !== null && isSound(value);
+  const misfit = isEntry ? entryMisfit(value) : null;
+  if (isEntry && misfit === null) return null;
+  const kind = isEntry && 'kind' in value && typeof value.kind === 'string' ? value.kind : '';
+  return { kind, misfit };
+}
 
 const isName = (value: unknown): value is string =>
   typeof value === 'string' && value !== '' && value.length <= 64;
-const isMoment = (value: unknown): boolean =>
-  typeof value === 'number' && value >= FIRST_MS && value <= LAST_MS;
-
-/** Whether it is stamped as every entry is. Kinds that are not known here are kept, and skipped. */
-function isFiledEntry(value: unknown): value is Entry {
-  if (typeof value !== 'object' || value === null || !isSound(value)) return false;
-  const { id, seq, sortie, kind, at, ...event } = value as Partial<Entry>;
-  return (
-    isName(id) &&
-    isName(sortie) &&
-    isName(kind) &&
-    Number.isSafeInteger(seq) &&
-    isMoment(at?.wallMs) &&
-    isMoment(at?.sortieMs) &&
-    (!('sortieMs' in event) || event.sortieMs === null || isMoment(event.sortieMs))
-  );
-}
 
 function isFiledDocument(value: unknown): value is FiledDocument {
   if (typeof value !== 'object' || value === null || !isSound(value)) return false;

@@ -6,12 +6,16 @@ const DEEPEST = 16;
 /** No text of ours is longer, characters. */
 const LONGEST_TEXT = 20_000;
 
+/** No number of ours is larger, either way: beyond it they cannot be told apart. ECMA-262, 21.1.2.6. */
+const LARGEST_NUMBER = Number.MAX_SAFE_INTEGER;
+
 /** Names that mean something to the language itself, where an object is copied by assignment. */
 const RESERVED = new Set(['__proto__', 'constructor', 'prototype']);
 
-/** Whether a parsed value is bounded in depth and text, and holds no name that the language reserves. */
+/** Whether a parsed value is bounded in depth, texts and numbers, and holds no name that the language reserves. */
 export function isSound(value: unknown, depth = 0): boolean {
   if (typeof value === 'string') return value.length <= LONGEST_TEXT;
+  if (typeof value === 'number') return Math.abs(value) <= LARGEST_NUMBER;
   if (typeof value !== 'object' || value === null) return true;
   if (depth >= DEEPEST) return false;
   return Object.entries(value).every(

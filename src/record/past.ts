@@ -129,15 +129,13 @@ async function flownHere(record: Record, store: Store, sorties: ReadonlySet<Id>)
 
 /**
  * Merges what came from elsewhere, by id and by hash, in one transaction: all of it is kept, or none.
- * Nothing of it gets into a sortie that was flown here. Rejects where the device keeps nothing, or
- * refuses this, and where an entry is not of the shape of its version.
+ * Nothing of it gets into a sortie that was flown here. Each entry has passed its schema where it came
+ * in. Rejects where the device keeps nothing, or refuses this.
  */
 export async function mergeBrought(record: Record, brought: WholeRecord): Promise<Merged> {
   const { store } = record;
   if (store === null) throw new Error('nothing is kept here');
   await record.settled();
-  if (brought.entries.some((entry) => readEntry(entry).problem === 'damaged'))
-    throw new Error('an entry is damaged');
   const reading = store.db.transaction(['entries', 'brought', 'documents']);
   const [made, before, documentsKept] = await Promise.all(
     (['entries', 'brought', 'documents'] as const).map((part) =>

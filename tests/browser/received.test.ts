@@ -4,6 +4,7 @@ import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { readDocument } from '../../src/core/readDocument.schema';
 import { documentHash } from '../../src/exchange/hash';
+import { words as incomingWords } from '../../src/views/sortie/incomingWords.en';
 import { describe, expect, test } from './harness';
 import { dialog, look } from './logFiles';
 import { clockOf, due, EVENING, key, openPlace, read, setWind, sortieKey, toSteps } from './pilot';
@@ -178,4 +179,52 @@ test('a wind that came with a link is taken back with one tap', async ({ open })
   await expect.poll(() => read(strip)).toContain('270° 12');
   await page.reload();
   await expect.poll(() => read(strip)).toContain('270° 12');
+});
+
+describe('a log that came', () => {
+  const fileOf = (...entries: readonly unknown[]) =>
+    JSON.stringify({ lapstrip: 'record', version: 1, entries, documents: [] });
+  const note = (seq: number, sortie: string) => ({
+    id: `note-${sortie}-${seq}`,
+    seq,
+    sortie,
+    kind: 'noted',
+    text: 'from elsewhere',
+    at: { wallMs: EVENING.getTime(), sortieMs: EVENING.getTime() },
+  });
+
+  test('is refused with the entry that is damaged, and why', async ({ open }) => {
+    const page = await open('tablet', { at: EVENING });
+    await toSteps(page);
+    await openPlace(page, 'Log');
+    await look(page, fileOf(note(1, 'there'), note(Number.MAX_SAFE_INTEGER, 'there')));
+    const [entry, at] = [incomingWords.entry(2, 'noted'), String(Number.MAX_SAFE_INTEGER)];
+    await dialog(page)
+      .getByText(incomingWords.entryHolds(entry, 'seq', at))
+      .waitFor();
+    expect(await key(page, incomingWords.merge).count()).toBe(0);
+  });
+
+  /** The name of the sortie that is flown, as it stands on the device. */
+  const sortieStored = (page: Page) =>
+    page.evaluate(async () => {
+      const done = <T>(request: IDBRequest<T>) =>
+        new Promise<T>((resolve) => {
+          request.onsuccess = () => resolve(request.result);
+        });
+      const db = await done(indexedDB.open('lapstrip'));
+      const [entry] = await done(db.transaction('entries').objectStore('entries').getAll());
+      db.close();
+      return String(entry.sortie);
+    });
+
+  test('says what of it was left out, because the sortie was flown here', async ({ open }) => {
+    const page = await open('tablet', { at: EVENING });
+    await toSteps(page);
+    await openPlace(page, 'Log');
+    const sortie = await sortieStored(page);
+    await look(page, fileOf(note(900, sortie), note(901, sortie), note(1, 'there')));
+    await key(page, incomingWords.merge).click();
+    await dialog(page).getByText(incomingWords.keptOut(2)).waitFor();
+  });
 });

@@ -15,6 +15,7 @@ import {
   FIRST_MS,
   HIGHEST_RATE,
   HIGHEST_SEQ,
+  HIGHEST_TYPED,
   type Id,
   LAST_MS,
 } from './entry';
@@ -25,11 +26,17 @@ export type ReadEntry =
   /** `damaged`: not of the shape of its version. `newer`: of a version that this app does not know. */
   | { readonly entry: null; readonly problem: 'damaged' | 'newer' };
 
+/** Where in an entry something is not of its shape, a path such as `inputs.load`, and what stands there. */
+export interface Misfit {
+  readonly at: string;
+  readonly value: unknown;
+}
+
 const text = v.string();
 const name = v.pipe(text, v.minLength(1), v.maxLength(64));
 const names = v.array(text);
 const texts = v.record(text, text);
-const number = v.pipe(v.number(), v.minValue(-1e6), v.maxValue(1e6));
+const number = v.pipe(v.number(), v.minValue(-HIGHEST_TYPED), v.maxValue(HIGHEST_TYPED));
 const moment = v.pipe(v.number(), v.minValue(FIRST_MS), v.maxValue(LAST_MS));
 const pass = v.pipe(v.number(), v.safeInteger(), v.minValue(1), v.maxValue(1e6));
 const north = v.picklist(['true', 'magnetic']);
@@ -53,7 +60,7 @@ const stamped = v.looseObject({
 });
 
 /** Since version 2 an entry says which device made it. */
-const made = v.looseObject({ by: name });
+const madeAndStamped = v.looseObject({ ...stamped.entries, by: name });
 
 /** Names that this version does not know are not taken over; version 1 had the draft of a wind among them. */
 const inputs = v.partial(
@@ -139,30 +146,54 @@ const versioned = v.looseObject({
   v: v.optional(v.pipe(v.number(), v.safeInteger(), v.minValue(1)), 1),
 });
 const setting = v.looseObject({ inputs });
+const setOnly = v.looseObject({ kind: v.literal('set'), inputs });
 
-const refused = (problem: 'damaged' | 'newer'): ReadEntry => ({ entry: null, problem });
+const isKind = (kind: string): kind is keyof typeof CARRIES => Object.hasOwn(CARRIES, kind);
+
+/** The first thing in a value that is not of a shape; null where all is. */
+function misfitIn(shape: v.GenericSchema, value: unknown): Misfit | null {
+  const [issue] = v.safeParse(shape, value, { abortEarly: true }).issues ?? [];
+  return issue === undefined ? null : { at: v.getDotPath(issue) ?? '', value: issue.input };
+}
+
+/** Of which version an entry says that it is; null where it says nothing of the kind. */
+function versionOf(value: unknown): number | null {
+  const version = v.safeParse(versioned, value);
+  return version.success ? version.output.v : null;
+}
+
+/** What every entry bears, and where it is of a version that this app knows, what its kind carries. */
+function misfitOf(value: unknown, version: number): Misfit | null {
+  const misfit = misfitIn(version > 1 ? madeAndStamped : stamped, value);
+  if (misfit !== null || version > ENTRY_VERSION) return misfit;
+  const { kind } = value as v.InferOutput<typeof stamped>;
+  if (kind === 'set') return misfitIn(setting, value);
+  return isKind(kind) ? misfitIn(CARRIES[kind], value) : null;
+}
+
+/**
+ * What keeps an entry that comes from elsewhere from being taken in; null where nothing does. One of a
+ * newer version is held to what every entry bears: it is kept, and not used. Never throws.
+ */
+export function entryMisfit(value: unknown): Misfit | null {
+  const version = versionOf(value);
+  return version === null ? misfitIn(versioned, value) : misfitOf(value, version);
+}
 
 /**
  * An entry as this version uses it, whichever wrote it. Never throws, and changes nothing of what it is
  * given. An entry of a kind that is not known here is one still: the fold skips it.
  */
 export function readEntry(value: unknown): ReadEntry {
-  const version = v.safeParse(versioned, value);
-  if (!version.success) return refused('damaged');
-  if (version.output.v > ENTRY_VERSION) return refused('newer');
-  if (!v.is(stamped, value) || (version.output.v > 1 && !v.is(made, value)))
-    return refused('damaged');
-  if (value.kind === 'set') {
-    const set = v.safeParse(setting, value);
-    return set.success
-      ? { entry: { ...value, inputs: set.output.inputs } as unknown as Entry, problem: null }
-      : refused('damaged');
-  }
-  if (isKind(value.kind) && !v.is(CARRIES[value.kind], value)) return refused('damaged');
-  return { entry: value as unknown as Entry, problem: null };
+  const version = versionOf(value);
+  if (version !== null && version > ENTRY_VERSION) return { entry: null, problem: 'newer' };
+  if (version === null || misfitOf(value, version) !== null)
+    return { entry: null, problem: 'damaged' };
+  // Names that are not known are left out.
+  const set = v.safeParse(setOnly, value);
+  const lifted = set.success ? set.output : value;
+  return { entry: lifted as unknown as Entry, problem: null };
 }
-
-const isKind = (kind: string): kind is keyof typeof CARRIES => Object.hasOwn(CARRIES, kind);
 
 const drafted = v.looseObject({
   kind: v.literal('set'),

@@ -235,9 +235,54 @@ export type Event =
       readonly figures: Readonly<Record<string, SealedFigure>>;
     };
 
-/** What happened, with its moments brought into the years that an entry may bear. */
+/** No number that is typed is larger, either way. */
+export const HIGHEST_TYPED = 1e6;
+
+/** A number brought within what an entry may bear; one that is none is 0. */
+const numberWithin = (value: number): number =>
+  Math.min(Math.max(value || 0, -HIGHEST_TYPED), HIGHEST_TYPED);
+
+const numbersWithin = (
+  values: Readonly<Record<string, number>>,
+): Readonly<Record<string, number>> =>
+  Object.fromEntries(Object.entries(values).map(([name, value]) => [name, numberWithin(value)]));
+
+/** The inputs that are a number, or are left to something else. */
+const NUMBERS = [
+  'ownCrosswindKt',
+  'ownTailwindKt',
+  'ownWetCrosswindKt',
+  'ownGustSpreadKt',
+  'variationDeg',
+  'ownQnhHpa',
+  'ownTemperatureC',
+  'rollsFromM',
+  'checkMarkM',
+] as const satisfies readonly (keyof Inputs)[];
+
+function inputsWithin(inputs: Partial<Inputs>): Partial<Inputs> {
+  let within = inputs;
+  for (const name of NUMBERS) {
+    const value = inputs[name];
+    if (typeof value === 'number') within = { ...within, [name]: numberWithin(value) };
+  }
+  const { holdShortM, load } = inputs;
+  if (holdShortM !== undefined) within = { ...within, holdShortM: numbersWithin(holdShortM) };
+  if (load) {
+    const stations = numbersWithin(load.stations);
+    within = { ...within, load: { fuelKg: numberWithin(load.fuelKg), stations } };
+  }
+  return within;
+}
+
+/**
+ * What happened, with its numbers and moments brought within what an entry may bear, so that whatever
+ * is added can be read again. A figure that is no number is not sealed.
+ */
 export function withinBounds(event: Event): Event {
   switch (event.kind) {
+    case 'set':
+      return { ...event, inputs: inputsWithin(event.inputs) };
     case 'clock':
       return {
         ...event,
@@ -246,6 +291,12 @@ export function withinBounds(event: Event): Event {
       };
     case 'corrected':
       return event.sortieMs === null ? event : { ...event, sortieMs: momentWithin(event.sortieMs) };
+    case 'sealed': {
+      const known = Object.entries(event.figures).filter(
+        ([, { value }]) => typeof value === 'string' || Math.abs(value) <= Number.MAX_SAFE_INTEGER,
+      );
+      return { ...event, figures: Object.fromEntries(known) };
+    }
     default:
       return event;
   }

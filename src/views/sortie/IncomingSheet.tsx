@@ -14,8 +14,9 @@ import {
   lookAt,
   mergeIncoming,
 } from '../../board/sharing';
-import { languageOf, type Procedure, type Step } from '../../core';
+import { languageOf, type Procedure, type Step, shownPlainly } from '../../core';
 import { aspectsThatDiffer, type StepAspect } from '../../exchange/differences';
+import type { DamagedEntry } from '../../exchange/recordFile';
 import { Key } from '../../parts/key/Key';
 import { marked } from '../../parts/marked';
 import { phaseWords } from '../../parts/procedure';
@@ -52,6 +53,12 @@ export function IncomingSheet({ from, onClose }: IncomingSheetProps): JSX.Elemen
             </ul>
           </>
         )}
+        {incoming?.kind === 'damaged' && (
+          <>
+            <p class={styles.refused}>{words.refused}</p>
+            <p>{damageSaid(incoming.entry)}</p>
+          </>
+        )}
         {incoming?.kind === 'part' && (
           <>
             <p class={styles.name}>{words.part(incoming.part, incoming.of)}</p>
@@ -63,6 +70,21 @@ export function IncomingSheet({ from, onClose }: IncomingSheetProps): JSX.Elemen
       </div>
     </Sheet>
   );
+}
+
+/** So much of what stands in an entry is shown, characters. */
+const SHOWN = 60;
+
+/** Which entry of a log cannot be used, and why. */
+function damageSaid({ number, kind, misfit }: DamagedEntry): string {
+  const shown = (text: string) => shownPlainly(text, SHOWN);
+  const which = words.entry(number, shown(kind));
+  if (misfit === null) return words.noEntry(which);
+  const at = shown(misfit.at);
+  if (at === '') return words.noEntry(which);
+  return misfit.value === undefined
+    ? words.entryLacks(which, at)
+    : words.entryHolds(which, at, shown(JSON.stringify(misfit.value)));
 }
 
 function IncomingDocument({ incoming }: { incoming: Extract<Incoming, { kind: 'document' }> }) {
@@ -259,10 +281,12 @@ function IncomingRecord({ incoming }: { incoming: Extract<Incoming, { kind: 'rec
     mergeIncoming(record).then(
       (merged) => {
         const { entries, documents } = merged;
+        const { leftOut } = merged;
         setSaid(
-          entries + documents === 0
-            ? words.mergedNothing
-            : words.merged(merged.sorties, entries, documents),
+          [
+            ...(entries + documents > 0 ? [words.merged(merged.sorties, entries, documents)] : []),
+            ...(leftOut > 0 ? [words.keptOut(leftOut)] : []),
+          ].join(' ') || words.mergedNothing,
         );
         void openLog().catch(() => undefined);
         void recall(true);

@@ -42,6 +42,10 @@ export const words: Translated<typeof english> = {
   close: 'Schließen',
   looking: 'Wird angesehen',
   refused: 'Das ist nicht verwendbar, und nichts wurde geändert:',
+  entry: (number, kind) => `Eintrag ${number} des Flugbuchs${kind === '' ? '' : ` („${kind}“)`}`,
+  noEntry: (entry) => `${entry} ist beschädigt: So etwas schreibt Lapstrip nicht.`,
+  entryLacks: (entry, at) => `${entry} ist beschädigt: „${at}“ fehlt.`,
+  entryHolds: (entry, at, value) => `${entry} ist beschädigt: „${at}“ kann nicht ${value} sein.`,
   kinds: {
     field: 'Ein Platz',
     aircraft: 'Ein Flugzeug',
@@ -104,6 +108,8 @@ export const words: Translated<typeof english> = {
   merging: 'Wird geschrieben',
   merged: (sorties, entries, documents) =>
     `Hinzugefügt: ${count(entries, 'ein Eintrag', 'Einträge')} in ${count(sorties, 'einem Flug', 'Flügen')}, ${count(documents, 'ein Dokument', 'Dokumente')}.`,
+  keptOut: (entries) =>
+    `${count(entries, 'Ein Eintrag', 'Einträge')} ausgelassen: ${entries === 1 ? 'Er gehört' : 'Sie gehören'} zu Flügen auf diesem Gerät, und die ändert kein Flugbuch von anderswo.`,
   mergedNothing: 'Alles davon war schon da.',
   notMerged: 'Das Gerät konnte es nicht speichern. Nichts wurde geändert.',
 };

@@ -38,6 +38,12 @@ export const words = {
   close: 'Close',
   looking: 'Looking at it',
   refused: 'It cannot be used, and nothing was changed:',
+  entry: (number: number, kind: string) =>
+    `Entry ${number} of the log${kind === '' ? '' : ` (“${kind}”)`}`,
+  noEntry: (entry: string) => `${entry} is damaged: nothing that Lapstrip writes looks like it.`,
+  entryLacks: (entry: string, at: string) => `${entry} is damaged: “${at}” is missing.`,
+  entryHolds: (entry: string, at: string, value: string) =>
+    `${entry} is damaged: “${at}” cannot be ${value}.`,
   kinds: {
     field: 'A field',
     aircraft: 'An aircraft',
@@ -99,6 +105,8 @@ export const words = {
   merging: 'Writing it',
   merged: (sorties: number, entries: number, documents: number) =>
     `Added: ${count(entries, 'entry', 'entries')} in ${count(sorties, 'sortie', 'sorties')}, ${count(documents, 'document', 'documents')}.`,
+  keptOut: (entries: number) =>
+    `Left out: ${count(entries, 'entry', 'entries')}, as ${entries === 1 ? 'it belongs' : 'they belong'} to sorties flown on this device, which a log from elsewhere never changes.`,
   mergedNothing: 'All of it was here already.',
   notMerged: 'The device could not keep it. Nothing was changed.',
 } as const;

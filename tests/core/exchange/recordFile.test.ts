@@ -16,6 +16,7 @@ test('what is written is read back, whatever happened', () => {
       const [text = ''] = textOf(entries);
       expect(readRecord(text)).toEqual({
         record: { entries, documents: [DOCUMENT] },
+        leftOut: 0,
         problem: null,
       });
     }),
@@ -92,9 +93,12 @@ describe('refused whole, with its reason', () => {
     ['a moment that is none', changed({ at: { wallMs: 'noon', sortieMs: 0 } }), 'damaged'],
     ['a moment beyond all calendars', changed({ at: { wallMs: 8e300, sortieMs: 0 } }), 'damaged'],
     ['a correction to such a moment', changed({ kind: 'corrected', sortieMs: 1e300 }), 'damaged'],
+    ['a number that nothing can follow', changed({ seq: Number.MAX_SAFE_INTEGER }), 'damaged'],
+    ['a number without end', envelope(`[${entry.replace(/}$/, ',"x":1e999}')}]`), 'damaged'],
+    ['inputs of the wrong type', changed({ kind: 'set', inputs: { load: {} } }), 'damaged'],
     ['no entry', envelope('[null,1,"x"]'), 'damaged'],
   ])('%s', (_, text, problem) => {
-    expect(readRecord(text)).toEqual({ record: null, problem });
+    expect(readRecord(text)).toMatchObject({ record: null, problem });
     expect(({} as { x?: number }).x).toBeUndefined();
   });
 
@@ -103,6 +107,60 @@ describe('refused whole, with its reason', () => {
     const deep = `${'['.repeat(200_000)}${']'.repeat(200_000)}`;
     expect(readRecord(deep).record).toBeNull();
     expect(readRecord(envelope(`[${deep}]`)).record).toBeNull();
+  });
+});
+
+describe('a damaged entry is told by its place, and by what in it is amiss', () => {
+  const fileOf = (...entries: readonly unknown[]) =>
+    JSON.stringify({ lapstrip: 'record', version: 1, entries, documents: [] });
+  const high = Number.MAX_SAFE_INTEGER;
+
+  test.each([
+    ['a number', { seq: high }, 'wind', { at: 'seq', value: high }],
+    [
+      'an input',
+      { kind: 'set', inputs: { closedToday: {} } },
+      'set',
+      { at: 'inputs.closedToday', value: {} },
+    ],
+    [
+      'a clock',
+      { kind: 'clock', sortieMs: 8e12, rate: 1 },
+      'clock',
+      { at: 'sortieMs', value: 8e12 },
+    ],
+    ['a number beyond any', { kind: 'clock', sortieMs: 1e20, rate: 1 }, '', null],
+    [
+      'what is missing',
+      { kind: 'noted', text: undefined },
+      'noted',
+      { at: 'text', value: undefined },
+    ],
+    ['a stamp of a newer version', { v: 99, by: 'x', at: 0 }, 'wind', { at: 'at', value: 0 }],
+    ['what nothing looks like', 'x', '', null],
+  ])('%s', (_, change, kind, misfit) => {
+    const damaged = typeof change === 'string' ? change : { ...one[0], ...change };
+    expect(readRecord(fileOf(one[0], damaged, damaged))).toEqual({
+      record: null,
+      problem: 'damaged',
+      entry: { number: 2, kind, misfit },
+    });
+  });
+});
+
+test('an entry of a newer version is kept', () => {
+  const newer = { ...one[0], v: 99, by: 'there', text: 7 };
+  const text = JSON.stringify({ lapstrip: 'record', version: 1, entries: [newer], documents: [] });
+  expect(readRecord(text).record?.entries).toEqual([newer]);
+});
+
+test('a document that is none is left out, and counted', () => {
+  const documents = [DOCUMENT, { ...DOCUMENT, content: null }, 'x'];
+  const text = JSON.stringify({ lapstrip: 'record', version: 1, entries: one, documents });
+  expect(readRecord(text)).toEqual({
+    record: { entries: one, documents: [DOCUMENT] },
+    leftOut: 2,
+    problem: null,
   });
 });
 
