@@ -2,8 +2,9 @@
 
 import { isOpenElsewhere } from '../device/windows';
 import { readDraft } from '../record/drafts';
-import { followDate, inputs, keeping, record, sortie } from './board';
+import { inputs, keeping, record, sortie } from './board';
 import { chooseAircraft } from './choices';
+import { followDate } from './dayParts';
 import { aircraft, askAgain } from './documents';
 import { interrupt } from './interruption';
 import { takeFromAddress, watching } from './places';

@@ -1,50 +1,21 @@
-/**
- * What the day is like, once the first answer stands: the whole report, the sun on each end, where
- * the winds lead. Comes with the code that works it out.
- */
+/** What the day is like: the whole report, the sun, where the winds lead. */
 
-import { computed, effect, signal } from '@preact/signals';
-import {
-  type Designator,
-  endsOf,
-  loadDay,
-  type Report,
-  type WeatherBrief,
-  type WindReport,
-} from '../core';
-import {
-  draft,
-  enteredText,
-  issuedMs,
-  lowSunOn,
-  preferenceApplies,
-  purpose,
-  settled,
-  sortie,
-  sortieMinute,
-} from './board';
+import { computed, effect, signal, untracked } from '@preact/signals';
+
+import { type Designator, type Parts, present, type WindReport } from '../core';
+import { day, draft, enteredText, issuedMs, settled, sortieMinute, wind } from './board';
+import { parts } from './dayParts';
+
 import { chooseTextsWith } from './windEntry';
 
-type Day = Awaited<ReturnType<typeof loadDay>>;
+const reader = computed(() => present(parts.reports.value));
 
-const day = signal<Day | null>(null);
-
-/** The report in use, read in whole; null where the wind in use is not a report, or none is. */
-export const report = computed((): Report | null => {
-  const read = day.value?.readReport(enteredText.value?.text ?? '') ?? null;
-  return read?.kind === 'report' ? read : null;
-});
+/** What the report in use means for the day; null where the wind in use is not a report. */
+export const weather = computed(day.weather);
 
 /** What stands in the entry, read in whole: for what each of its groups means. */
 export const shownReport = computed(
-  () => day.value?.readReport(draft.value || (enteredText.value?.text ?? '')) ?? null,
-);
-
-/** What the report in use means for the day. */
-export const weather = computed((): WeatherBrief | null =>
-  day.value === null || report.value === null
-    ? null
-    : day.value.weatherStage(report.value, settled.value),
+  () => reader.value?.readReport(draft.value || (enteredText.value?.text ?? '')) ?? null,
 );
 
 /** What must be known of the report before it is believed. */
@@ -57,16 +28,15 @@ const OLD_MIN = 90;
 
 /** Whose and how old the report is, where that is not as one would think. */
 export const reportNotes = computed((): readonly ReportNote[] => {
-  const read = report.value;
+  const read = day.report();
   const field = settled.value.field?.code ?? null;
-  if (read === null || day.value === null) return [];
+  if (read === null) return [];
   const notes: ReportNote[] = [];
   if (field !== null && read.station !== null && read.station !== field) {
     notes.push({ code: 'other-field', station: read.station, field });
   }
-  if (read.issued !== null) {
-    const at = day.value.issuedAt(read.issued, new Date(sortieMinute.value));
-    const minutes = Math.round((sortieMinute.value - at.getTime()) / 60_000);
+  if (issuedMs.value !== null) {
+    const minutes = Math.round((sortieMinute.value - issuedMs.value) / 60_000);
     if (minutes > OLD_MIN) notes.push({ code: 'old', minutes });
     if (minutes < -OLD_MIN) notes.push({ code: 'ahead', minutes: -minutes });
   }
@@ -74,37 +44,18 @@ export const reportNotes = computed((): readonly ReportNote[] => {
 });
 
 /** Sunrise, sunset and civil twilight at the field, on the sortie's day. */
-export const sunToday = computed(() => {
-  const { field } = settled.value;
-  return day.value === null || field === null
-    ? null
-    : day.value.sunDay(field.place, new Date(sortieMinute.value));
-});
+export const sunToday = computed(day.sunToday);
 
 /** Where the winds entered so far lead. */
-export const outlook = computed(
-  () =>
-    day.value?.outlookStage(
-      sortie.value.winds.map(({ text, north, at }) => ({ text, north, timeMs: at.sortieMs })),
-      settled.value,
-      purpose.value,
-      new Date(sortieMinute.value),
-    ) ?? null,
-);
+export const outlook = computed(day.outlook);
 
 /** Which rule puts one end above another; null until the code is there, or without a wind to judge. */
 export function compare(a: Designator, b: Designator) {
-  const { question } = comparable.value;
-  return day.value === null || question === null ? null : day.value.compareEnds(question, a, b);
+  const { question } = wind.value;
+  return reader.value === null || question === null
+    ? null
+    : reader.value.compareEnds(question, a, b);
 }
-
-const comparable = computed(() => {
-  const read = enteredText.value;
-  const question =
-    day.value?.questionAbout(settled.value, read, purpose.value, new Date(sortieMinute.value)) ??
-    null;
-  return { question };
-});
 
 /** Another report in a pasted text, to be taken instead. */
 export interface OfferedReport {
@@ -126,12 +77,12 @@ export const offered = computed((): readonly OfferedReport[] => {
 const MOST_TOGETHER = 6;
 
 /** Of several reports the newest for the field; the others are offered. */
-function newestOf(parts: Day, text: string): string {
-  const { reports } = parts.readTokens(text);
+function newestOf(reading: Parts['reports'], text: string): string {
+  const { reports } = reading.readTokens(text);
   const { field } = settled.value;
   const near = new Date(sortieMinute.value);
   const newest =
-    parts.newestFor(reports, field?.code ?? null, near) ?? parts.newestFor(reports, null, near);
+    reading.newestFor(reports, field?.code ?? null, near) ?? reading.newestFor(reports, null, near);
   const chosen = newest === null ? undefined : reports[newest];
   if (reports.length < 2 || chosen === undefined) return text;
   const textOf = ({ spans }: WindReport) =>
@@ -146,37 +97,11 @@ function newestOf(parts: Day, text: string): string {
   return textOf(chosen);
 }
 
-/** Loads the code, and lets what the first answer went without have its say. */
-export async function startDay(): Promise<void> {
-  const parts = await loadDay();
-  day.value = parts;
-  chooseTextsWith((text) => newestOf(parts, text));
+/** Lets a text be chosen from once the reader is there. */
+export function startChoosing(): void {
   effect(() => {
-    const now = weather.value?.now;
-    const { surface } = settled.value;
-    preferenceApplies.value = parts.preferenceApplies({
-      purpose: purpose.value,
-      surface,
-      visibilityM: now?.visibilityM ?? null,
-      ceilingFt: now?.ceilingFt ?? null,
-      windShear: now?.windShear ?? false,
-      thunderstorm: now?.thunderstorm ?? false,
-    });
-  });
-  effect(() => {
-    const issued = report.value?.issued ?? null;
-    const near = new Date(sortieMinute.value);
-    issuedMs.value = issued === null ? null : parts.issuedAt(issued, near).getTime();
-  });
-  effect(() => {
-    const { field } = settled.value;
-    const at = new Date(sortieMinute.value);
-    if (field === null) return;
-    lowSunOn.value = new Map(
-      endsOf(field).map(({ designator, heading }) => [
-        designator,
-        parts.lowSunAhead(field.place, heading, at),
-      ]),
-    );
+    const reading = reader.value;
+    if (reading === null) return;
+    untracked(() => chooseTextsWith((text) => newestOf(reading, text)));
   });
 }

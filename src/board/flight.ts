@@ -1,49 +1,14 @@
-/** The stages of the brief that Wind can do without: numbers, taxi and steps. */
+/** What Wind can do without: the figures of the aircraft's document, the taxi's reminder, the steps. */
 
 import { computed } from '@preact/signals';
-import { numbersStage, phaseTimes, stepFacts, stepsStage, taxiStage } from '../core';
-import { documents, enteredText, inputs, settled, sortie, steady, wind } from './board';
-import { procedure } from './flown';
-import { sheetOfToday } from './load';
-import { out } from './taxi';
-import { air, lookUps, today } from './today';
+import { day } from './board';
 
-export const numbers = computed(() => numbersStage(documents.value.aircraft));
+export const numbers = computed(day.numbers);
 
-export const taxi = computed(() => taxiStage(documents.value.aircraft, documents.value.field));
-
-/** Whether the way to the runway crosses another; null where no way is known. */
-const crossesRunway = steady(() => {
-  const route = out.value?.route ?? null;
-  return route === null ? null : route.crossings.length > 0;
-});
-
-const facts = steady(() =>
-  stepFacts({
-    settled: settled.value,
-    wind: wind.value,
-    entered: enteredText.value,
-    numbers: numbers.value,
-    today: today.value,
-    awaited: lookUps.value === null && documents.value.aircraft?.performance !== undefined,
-    air: air.value,
-    load: sheetOfToday.value,
-    crossesRunway: crossesRunway.value,
-    procedure: procedure.value,
-    inputs: inputs.value,
-  }),
-);
-
-const ties = steady(() => inputs.value.ties);
+export const taxi = computed(day.taxi);
 
 /** Where the pilot is in the steps. */
-export const steps = computed(() => {
-  const { run, list, stamps } = sortie.value;
-  return stepsStage(procedure.value, ties.value, run, list, stamps, facts.value);
-});
+export const steps = computed(day.steps);
 
 /** How long each phase took so far. */
-export const times = computed(() => {
-  const { run, stamps } = sortie.value;
-  return steps.value === null ? null : phaseTimes(steps.value.procedure, run, stamps);
-});
+export const times = computed(day.times);

@@ -1,15 +1,12 @@
 /** What is in the aircraft: every change is stored as it happens, and adjusting one thing is taken back in one. */
 
 import { computed } from '@preact/signals';
-import { type Entry, type Load, loadSheet } from '../core';
+import type { Entry, Load } from '../core';
 import { add, undoable } from './adding';
-import { documents, inputs } from './board';
+import { day } from './board';
 
 /** What the aircraft weighs with today's load, or with its usual one; null without an aircraft. */
-export const sheetOfToday = computed(() => {
-  const { aircraft } = documents.value;
-  return aircraft === null ? null : loadSheet(aircraft, inputs.value.load);
-});
+export const sheetOfToday = computed(day.load);
 
 /** What was changed last: the fuel, a station by its name, or all by a preset. */
 let changedLast: string | null = null;

@@ -17,9 +17,8 @@ import {
 import { entriesOf } from '../record/past';
 import { add } from './adding';
 import { inputs, record, sortie, sorties } from './board';
-import { procedure } from './flown';
+import { chosenProcedure, procedure } from './inUse';
 import { lines, nameOf, openLog } from './log';
-import { chosenProcedure } from './procedures';
 
 /** So many sorties are spoken of, and so many are looked through for them: some fly several aircraft by turns. */
 const SPOKEN_OF = 10;

@@ -1,10 +1,8 @@
 /** The procedures, and which of them is flown next. */
 
 import type { ListedProcedure } from 'virtual:lapstrip-catalogue';
-import { computed } from '@preact/signals';
 import { type Hash, primarySubtag } from '../core';
 import { pageLanguage } from '../device/pageLanguage';
-import { documents, inputs } from './board';
 import { all, received } from './documents';
 
 /** The procedures an aircraft can be flown with; the pilot's own come last. */
@@ -18,15 +16,9 @@ export const proceduresFor = (aircraftCode: string): readonly ListedProcedure[] 
  * else in English, else any; and of a language the pilot's own before that of the app. What came
  * from elsewhere is none of them before the pilot has chosen it once.
  */
-function usualFor(aircraftCode: string): Hash | null {
+export function usualFor(aircraftCode: string): Hash | null {
   const offered = proceduresFor(aircraftCode).filter(({ hash }) => !received.value.has(hash));
   const inLanguage = (tag: string) =>
     offered.findLast(({ language }) => primarySubtag(language) === tag);
   return (inLanguage(pageLanguage()) ?? inLanguage('en') ?? offered.at(-1))?.hash ?? null;
 }
-
-/** The procedure that is flown next: the pilot's choice, or what the aircraft is usually flown with. */
-export const chosenProcedure = computed((): Hash | null => {
-  const { aircraft } = documents.value;
-  return inputs.value.procedure ?? (aircraft === null ? null : usualFor(aircraft.code));
-});

@@ -3,8 +3,8 @@
 import type { Event, Figure, SealedFigure, Unit } from '../core';
 import { enteredWind, inputs, settled, sortie, wind } from './board';
 import { numbers } from './flight';
+import { chosenProcedure } from './inUse';
 import { sheetOfToday } from './load';
-import { chosenProcedure } from './procedures';
 import { air, today } from './today';
 
 /** The figures as they are shown now, and the documents they come from. */

@@ -25,9 +25,8 @@ import { newId } from '../record/record';
 import { add, addTo, undoable } from './adding';
 import { inputs, record, sortie } from './board';
 import { steps } from './flight';
-import { procedure } from './flown';
+import { chosenProcedure, procedure } from './inUse';
 import { openPlace } from './places';
-import { chosenProcedure } from './procedures';
 import { seal } from './sealing';
 import { wallNowMs } from './time';
 

@@ -1,71 +1,27 @@
-/** Today's numbers, once the first answer stands. Comes with the code that works them out. */
+/** Today's numbers, once the first answer stands. */
 
-import { computed, effect, signal } from '@preact/signals';
-import { loadPerformance, type TodayBrief } from '../core';
-import { documents, inputs, lengthNeededM, steady, wind } from './board';
-import { weather } from './day';
-import { sheetOfToday } from './load';
-import { noParachute } from './parachute';
-
-type Parts = Awaited<ReturnType<typeof loadPerformance>>;
-
-const parts = signal<Parts | null>(null);
+import { computed } from '@preact/signals';
+import { present } from '../core';
+import { day } from './board';
+import { parts } from './dayParts';
 
 /** What looks numbers up; null before the code is there. */
-export const lookUps = computed(() => parts.value);
+export const lookUps = computed(() => present(parts.physics.value));
 
 /** The air over the field; null before the code is there, and without a field. */
-export const air = steady(() => {
-  const { field } = documents.value;
-  return parts.value === null || field === null
-    ? null
-    : parts.value.airOf(field.place.elevationFt, inputs.value, weather.value);
-});
-
-const load = steady(() => sheetOfToday.value);
-
-const dayInputs = steady(() => {
-  const { surface, rollsFromM, checkMarkM, holdShortM, load } = inputs.value;
-  const without = noParachute.value !== null;
-  return { surface, rollsFromM, checkMarkM, holdShortM, noParachute: without, load };
-});
+export const air = computed(day.air);
 
 /** What today's numbers are worked out from, but for the wind; null while something is missing. */
-export const dayGiven = computed(() => {
-  const { field, aircraft } = documents.value;
-  if (field === null || aircraft === null || air.value === null || load.value === null) return null;
-  if (aircraft.performance === undefined) return null;
-  return { field, aircraft, air: air.value, load: load.value, inputs: dayInputs.value };
-});
+export const dayGiven = computed(day.dayGiven);
 
 /** The end that numbers are for: the one in use, else the best. */
-export const numbersEnd = computed(() => wind.value.inUse ?? wind.value.ranked?.best ?? null);
+export const numbersEnd = computed(day.numbersEnd);
 
 /** Today's numbers; null before the code is there, without field or aircraft, and where it has only book figures. */
-export const today = computed((): TodayBrief | null => {
-  if (parts.value === null || dayGiven.value === null) return null;
-  const end = numbersEnd.value;
-  const { speedKt, gustKt } = wind.value.wind ?? { speedKt: null, gustKt: null };
-  const spreadKt = speedKt === null || gustKt === null ? 0 : gustKt - speedKt;
-  return parts.value.todayStage(
-    dayGiven.value,
-    end?.designator ?? wind.value.using,
-    end?.headwindLeastKt ?? null,
-    spreadKt,
-  );
-});
+export const today = computed(day.today);
 
 /** The ladder of the roll; null where today's take-off is not worked out. */
-export const ladder = computed(() =>
-  parts.value === null || today.value === null ? null : parts.value.ladderOf(today.value),
-);
+export const ladder = computed(day.ladder);
 
-/** Loads the code, and lets the choice of an end go by today's lengths. */
-export async function startToday(): Promise<void> {
-  const loadedParts = await loadPerformance();
-  parts.value = loadedParts;
-  effect(() => {
-    const given = dayGiven.value;
-    lengthNeededM.value = given === null ? undefined : loadedParts.lengthsNeeded(given);
-  });
-}
+/** Why the braking parachute is not counted on; null where it is, and where there is none. */
+export const noParachute = computed(day.noParachute);

@@ -32,6 +32,7 @@ import { atPause } from './atPause';
 import { record, sortie, steady } from './board';
 import { setInputs } from './choices';
 import { all, received } from './documents';
+import { chosenProcedure } from './inUse';
 import {
   addOwnDocument,
   listOwnDocuments,
@@ -39,7 +40,7 @@ import {
   ownVersions,
   tellOfDocuments,
 } from './ownDocuments';
-import { chosenProcedure } from './procedures';
+
 import { wallNowMs } from './time';
 
 /** A procedure by its name and its content. */

@@ -27,23 +27,28 @@ export {
   trueDeg,
   wrapDeg,
 } from './angle';
-export { type Brief, brief } from './day/brief';
+export type { AskedDay, DayQuestion } from './day/askDay';
+export { type Day, type DayBrief, day } from './day/day';
 export { type EndFigures, endFigures } from './day/endFigures';
-export { factStage, purposeOf, type SettledFacts } from './day/facts';
-export { type NumbersBrief, numbersStage } from './day/numbers';
-export type { BriefInputs, Documents, Tables, WindText } from './day/questions';
-export { type FactSources, fittedOptions, stepFacts } from './day/stepFacts';
-export { notThereIn, rowsOf, type StepsBrief, stepsStage } from './day/steps';
-export { type TaxiBrief, taxiStage } from './day/taxi';
+export { type Memo, once } from './day/memo';
+export type { NumbersBrief } from './day/numbers';
+export type { NoParachute } from './day/parachute';
+export { isOffStand } from './day/route';
+export type { SettledFacts } from './day/settled';
 export {
-  answerWind,
-  type NoRanking,
-  type ReadWind,
-  readWind,
-  type WindAnswer,
-  type WindBrief,
-  windStage,
-} from './day/wind';
+  type Documents,
+  type Part,
+  type Parts,
+  present,
+  type Sources,
+  type WindText,
+} from './day/sources';
+export { fittedOptions } from './day/stepFacts';
+export { notThereIn, rowsOf, type StepsBrief } from './day/steps';
+export type { TaxiBrief } from './day/taxi';
+export type { Caution, CautionCode, Verdict } from './day/verdict';
+export type { WindBrief } from './day/wholeWind';
+export type { NoRanking, ReadWind, WindAnswer } from './day/wind';
 export { type FieldModel, type FieldModelName, fieldModelFor } from './earth/fieldModel';
 export type { Place } from './earth/place';
 export { variationDeg } from './earth/variation';
@@ -109,6 +114,7 @@ export type {
 } from './runway/question';
 export { rankRunwayEnds } from './runway/rank';
 export { type RunwayRing, runwayRing } from './runway/ring';
+export { sameData } from './same';
 export {
   type Chosen,
   compareEntries,
@@ -152,6 +158,7 @@ export {
   type TaxiedPoint,
   type Ticked,
 } from './sortie/fold';
+export { withWind } from './sortie/withWind';
 export type { Unit } from './units';
 export { ageMinutes, issuedAt, newestFor } from './weather/issued';
 export { readReport, readReports } from './weather/readReport';
@@ -172,9 +179,6 @@ export type { ReadSpan, Remarks, Report, Trend, Weather } from './weather/whole/
 export const loadVariation = (at: Date) =>
   import('./earth/variationTable').then(({ variationTableFor }) => variationTableFor(at));
 
-/** Loads what works out the sun, when a step or a screen first asks for it. */
-export const loadSun = () => import('./earth/sun').then(({ sunFacts }) => sunFacts);
-
 export type { FieldEdit } from './airfield/edit';
 export type { FieldDraft, StoredDraft } from './airfield/editHistory';
 export type { LaidAs } from './airfield/editPlan';
@@ -194,15 +198,14 @@ export type { LowSun } from './earth/lowSun';
 export type { Spell, SunDay } from './earth/sun';
 export type { Fault } from './fault';
 export {
-  loadDay,
+  askDay,
   loadDocumentCheck,
   loadDocumentReader,
   loadFieldEditor,
   loadKeptDocumentReader,
   loadLogbook,
-  loadPerformance,
+  loadPart,
   loadReportReader,
-  loadTaxi,
 } from './loaders';
 export { holds, optionsIn } from './procedure/condition';
 export { CONDITION_FACTS } from './procedure/conditionFacts';

@@ -1,17 +1,29 @@
 /** What loads the parts of core that come after the first answer. Those that may come before it stand in the door. */
 
+import type { DayQuestion } from './day/askDay';
+
 /** Loads the reader of whole reports; the first answer reads their wind alone. */
 export const loadReportReader = () =>
   import('./weather/readReport').then(({ readReport }) => readReport);
 
-/** Loads what a whole report, the sun and the winds so far mean for the day. */
-export const loadDay = () => import('./day/wholeReports');
+/** Loads the parts of a day that are code; its magnetic model is `loadVariation`'s. */
+export const loadPart = {
+  /** What a whole report and the winds so far mean. */
+  reports: () => import('./day/wholeReports'),
+  /** What works out today's numbers from mass, air, wind and slope. */
+  physics: () => import('./day/performance'),
+  /** What finds the way on the ground, its pace and its calls. */
+  taxi: () => import('./taxi/taxi'),
+  /** Where the sun stands. */
+  sun: () => import('./earth/sunlight'),
+};
 
-/** Loads what works out today's numbers from mass, air, wind and slope. */
-export const loadPerformance = () => import('./day/performance');
-
-/** Loads what finds the way on the ground, its pace and its calls. */
-export const loadTaxi = () => import('./taxi/taxi');
+/**
+ * The whole day once, with everything it needs loaded: for tests, benches, scripts and checks from
+ * outside. Rejects where a part cannot be loaded; a date that no magnetic model covers is no fault.
+ */
+export const askDay = (question: DayQuestion) =>
+  import('./day/askDay').then((asked) => asked.askDay(question));
 
 /** Loads what reads a document from outside, with its schemas. */
 export const loadDocumentReader = () =>

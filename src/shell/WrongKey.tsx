@@ -1,8 +1,9 @@
 /** The strip's key to the lists for when something is wrong; the roll has its own. */
 
 import type { JSX } from 'preact';
+
+import { chosenProcedure } from '../board/inUse';
 import { onRoll, openSheet } from '../board/places';
-import { chosenProcedure } from '../board/procedures';
 import { words } from './noticeWords';
 import strip from './Strip.module.css';
 import styles from './WrongKey.module.css';

@@ -1,12 +1,12 @@
 /** What the first answer does not need, loaded once it stands. */
 
 import { keepAwake } from '../board/awake';
-import { loadTheRest } from '../board/board';
 import { startCard } from '../board/card';
-import { startDay } from '../board/day';
+
+import { startChoosing } from '../board/day';
+import { loadParts } from '../board/dayParts';
 import { followOwnDocuments } from '../board/ownDocuments';
-import { startTaxi } from '../board/taxi';
-import { startToday } from '../board/today';
+
 import { startSides } from '../device/sides';
 import { applyUpdate, startUpdates } from '../device/update';
 import { withWords } from '../parts/catalogues';
@@ -27,10 +27,8 @@ export function loadRest(): void {
       void startWhole().catch(() => undefined);
       keepAwake();
       void followOwnDocuments();
-      void loadTheRest().catch(() => undefined);
-      void startDay().catch(() => undefined);
-      void startToday().catch(() => undefined);
-      void startTaxi().catch(() => undefined);
+      loadParts();
+      startChoosing();
       void withWords(() => import('../views/voice/start')).then(
         ({ startHandsAndVoice }) => startHandsAndVoice(),
         () => undefined,

@@ -1,18 +1,14 @@
-/** What a whole report costs: its stage of the brief, a megabyte pasted, a key pressed while all is shown. */
+/** What a whole report costs: its stage of the day, a megabyte pasted, a key pressed while all is shown. */
 
 import type { Page } from 'playwright-core';
 import * as v from 'valibot';
-import aircraftDocument from '../../airfields-demo/aircraft/sleet.json';
 import fieldDocument from '../../airfields-demo/fields/XHAR.json';
-import { FRESH_INPUTS, factStage, loadDay, loadVariation } from '../../src/core';
-import { aircraftSchema } from '../../src/core/aircraft/aircraft.schema';
+import { loadPart } from '../../src/core';
 import { fieldSchema } from '../../src/core/airfield/field.schema';
 import { beginSortie, typeAnything, typeWind } from '../browser/pilot';
 import { FIRST_WIND, withFreshApp } from './firstAnswer';
 import { keyRow } from './keys';
 import { firstLineOf, quantile, type Row, type Rows } from './row';
-
-const AT = new Date('1987-04-05T18:50:00Z');
 
 const report = (minute: number, speedKt: number) =>
   `METAR XHAR 0518${minute}Z 270${speedKt}G${speedKt + 8}KT 240V300 6000 -SHRA FEW010 BKN012 SCT025CB ` +
@@ -20,16 +16,13 @@ const report = (minute: number, speedKt: number) =>
 
 async function stageRow(): Promise<Row> {
   const field = v.parse(fieldSchema, fieldDocument);
-  const aircraft = v.parse(aircraftSchema, aircraftDocument);
-  const tables = { magnetic: await loadVariation(AT), sun: null };
-  const settled = factStage(FRESH_INPUTS, AT, { field, aircraft }, tables);
-  const { readReport, weatherStage } = await loadDay();
+  const { readReport, weatherStage } = await loadPart.reports();
   let asked = 0;
   const samples = Array.from({ length: 300 }, (_, i) => {
     // Never the same text twice: nothing may be kept from the one before.
     const text = report(10 + (i % 50), 10 + (i % 30));
     const start = performance.now();
-    asked += weatherStage(readReport(text), settled).questions.length;
+    asked += weatherStage(readReport(text), { field, surface: 'dry' }).questions.length;
     return performance.now() - start;
   });
   return {

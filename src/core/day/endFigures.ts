@@ -5,8 +5,8 @@ import { type Figure, known, unknown } from '../figure';
 import type { RankedEnd } from '../runway/question';
 import { clockwiseDeg, envelopeOf } from '../weather/envelope';
 import type { Wind } from '../weather/report';
-import type { SettledFacts } from './facts';
 import { type FirmFigures, firmFigures } from './firmFigures';
+import type { SettledFacts } from './settled';
 import type { WindAnswer } from './wind';
 
 /** What is said about an end, as figures that can be asked why. */

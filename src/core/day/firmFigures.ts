@@ -2,7 +2,7 @@
 
 import { type Figure, known, unknown } from '../figure';
 import type { HoldsTo, RankedEnd } from '../runway/question';
-import type { SettledFacts } from './facts';
+import type { SettledFacts } from './settled';
 import type { WindAnswer } from './wind';
 
 /** How far the wind may turn or rise while the end stays best and within its limits. */

@@ -1,4 +1,4 @@
-/** Third stage: the numbers of the take-off, the climb and the landing. */
+/** Fourth stage, where physics gives none: the numbers of the take-off, the climb and the landing. */
 
 import type { Aircraft } from '../aircraft/aircraft';
 import type { Figure } from '../figure';

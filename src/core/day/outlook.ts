@@ -5,8 +5,8 @@ import { bestEnd } from '../runway/bestEnd';
 import type { Purpose } from '../runway/question';
 import { type WindOutlook, windOutlook } from '../weather/windOutlook';
 import { type TimedWind, type WindTrend, windTrend } from '../weather/windTrend';
-import type { SettledFacts } from './facts';
-import type { WindText } from './questions';
+import type { SettledFacts } from './settled';
+import type { WindText } from './sources';
 import { readWind, windDirections, windQuestion } from './wind';
 
 /** The winds so far and where they lead. */

@@ -10,16 +10,16 @@ import { type Facts, OPTION_JOINT } from '../procedure/facts';
 import type { Procedure } from '../procedure/procedure';
 import type { Inputs } from '../sortie/entry';
 import type { AirBrief } from './air';
-import type { SettledFacts } from './facts';
 import type { NumbersBrief } from './numbers';
-import type { WindText } from './questions';
+import type { SettledFacts } from './settled';
+import type { WindText } from './sources';
 import type { TodayBrief } from './today';
-import type { WindBrief } from './wind';
+import type { WindAnswer } from './wind';
 
 /** What the facts are taken from. */
 export interface FactSources {
   readonly settled: SettledFacts;
-  readonly wind: Pick<WindBrief, 'using' | 'ranked' | 'inUse' | 'wind'>;
+  readonly wind: Pick<WindAnswer, 'using' | 'ranked' | 'inUse' | 'wind'>;
   /** The wind in use as it was entered. */
   readonly entered: WindText | null;
   /** What the aircraft's document gives. */

@@ -1,4 +1,4 @@
-/** Fourth stage: the reminder for the taxi. */
+/** The reminder for the taxi, which needs no way. */
 
 import type { Aircraft } from '../aircraft/aircraft';
 import type { Field } from '../airfield/field';

@@ -5,7 +5,7 @@ import { type Figure, known, unknown } from '../figure';
 import { type WeatherNow, type WeatherQuestion, weatherQuestions } from '../weather/questions';
 import { weatherNow } from '../weather/weatherNow';
 import type { Report } from '../weather/whole/report';
-import type { SettledFacts } from './facts';
+import type { SettledFacts } from './settled';
 
 /** What the weather means. */
 export interface WeatherBrief {
@@ -22,7 +22,10 @@ export interface WeatherBrief {
 }
 
 /** The weather of a report, at the field. */
-export function weatherStage(report: Report, { field, surface }: SettledFacts): WeatherBrief {
+export function weatherStage(
+  report: Report,
+  { field, surface }: Pick<SettledFacts, 'field' | 'surface'>,
+): WeatherBrief {
   const { pressure, temperature } = report.weather;
   const now = weatherNow(report.weather);
   const qnh = pressure?.qnhHpa ?? null;

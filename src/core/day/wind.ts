@@ -1,16 +1,14 @@
-/** Second stage: what the wind means for the field's runway ends. */
+/** Third stage: what the wind means for the field's runway ends. */
 
 import type { Designator } from '../airfield/field';
 import { degreesOf, magneticDeg, type North, toMagnetic, toTrue, trueDeg } from '../angle';
 import type { EndsQuestion, Purpose, RankedEnd, RankedEnds } from '../runway/question';
 import { rankRunwayEnds } from '../runway/rank';
-import { type RunwayRing, runwayRing } from '../runway/ring';
 import type { Chosen } from '../sortie/entry';
 import { readWind as readWindText } from '../weather/readWind';
 import type { Wind, WindReport } from '../weather/report';
-import { type EndFigures, endFigures } from './endFigures';
-import type { SettledFacts } from './facts';
-import type { WindText } from './questions';
+import type { SettledFacts } from './settled';
+import type { WindText } from './sources';
 
 /** Why there is no ranking of ends. */
 export type NoRanking = 'no-field' | 'no-limits' | 'no-wind' | 'no-variation';
@@ -44,42 +42,13 @@ export interface WindAnswer {
   readonly using: Designator | null;
 }
 
-/** What the wind says and what it means, with all that is drawn and can be asked for. */
-export interface WindBrief extends ReadWind, WindAnswer {
-  /** For each degree true the wind might come from, which end would be best. */
-  readonly ring: RunwayRing | null;
-  readonly figures: ReadonlyMap<Designator, EndFigures>;
-}
-
-/**
- * Reads the wind and judges the ends in it: the whole stage in one call. The app takes its halves,
- * the ring when it is drawn, and an end's figures when one of them is asked for.
- */
-export function windStage(
-  settled: SettledFacts,
-  entered: WindText | null,
-  purpose: Purpose,
-  chosen: Chosen | null,
-  at: Date,
-): WindBrief {
-  const { report, north } = readWind(entered);
-  const answer = answerWind(settled, report?.wind ?? null, north, purpose, chosen, at);
-  const figures = new Map<Designator, EndFigures>();
-  for (const end of answer.ranked?.ends ?? []) {
-    const ofEnd = endFigures(end, answer, settled);
-    if (ofEnd !== null) figures.set(end.designator, ofEnd);
-  }
-  const ring = answer.question && runwayRing(answer.question);
-  return { report, north, ...answer, ring, figures };
-}
-
-/** First half: what the text says. */
+/** What the text says. */
 export function readWind(entered: WindText | null): ReadWind {
   const report = entered === null ? null : readWindText(entered.text);
   return { report, north: report?.north === 'true' ? 'true' : (entered?.north ?? 'true') };
 }
 
-/** Second half: what its wind means. Another text with the same wind has the same answer. */
+/** What its wind means. Another text with the same wind has the same answer. */
 export function answerWind(
   settled: SettledFacts,
   wind: Wind | null,

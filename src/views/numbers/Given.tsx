@@ -3,8 +3,8 @@
 import type { JSX } from 'preact';
 import { documents, inputs } from '../../board/board';
 import { setInputs } from '../../board/choices';
-import { noParachute } from '../../board/parachute';
 import { openPlace, openSheet } from '../../board/places';
+import { noParachute } from '../../board/today';
 import type { TodayBrief } from '../../core';
 import { NumberField } from '../../parts/field/NumberField';
 import { whole } from '../../parts/format';

@@ -3,7 +3,7 @@
 import type { JSX } from 'preact';
 import { inputs } from '../../board/board';
 import { setInputs } from '../../board/choices';
-import { procedure } from '../../board/flown';
+import { procedure } from '../../board/inUse';
 import { stepsLang } from '../../board/language';
 import { allStepsOf, factsIn, fittedOptions } from '../../core';
 import { Key } from '../../parts/key/Key';

@@ -7,11 +7,13 @@ import { inputs, settled, sortie } from '../../board/board';
 import { chooseAircraft, chooseField, setInputs, takeUp } from '../../board/choices';
 import { aircraft, fields } from '../../board/documents';
 import { flownLast, offeredFields } from '../../board/flownLast';
+import { chosenProcedure } from '../../board/inUse';
 import { langOf, languageName } from '../../board/language';
 import { sheetOfToday } from '../../board/load';
 import { takeReceived } from '../../board/ownDocuments';
 import { openSheet, sheet } from '../../board/places';
-import { chosenProcedure, proceduresFor } from '../../board/procedures';
+import { proceduresFor } from '../../board/procedures';
+
 import { endSortie } from '../../board/stepping';
 import type { Hash } from '../../core';
 import { Choice } from '../../parts/choice/Choice';

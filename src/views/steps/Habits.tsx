@@ -3,7 +3,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { inputs } from '../../board/board';
-import { procedure } from '../../board/flown';
+import { procedure } from '../../board/inUse';
 import { stepsLang } from '../../board/language';
 import { habits, recall, tie } from '../../board/memory';
 import { canMove, type Habit, rowsOf, type StepRow, tiesOf, type Walk } from '../../core';

@@ -3,11 +3,10 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { inputs } from '../../board/board';
-import { procedure } from '../../board/flown';
+import { chosenProcedure, procedure } from '../../board/inUse';
 import { stepsLang } from '../../board/language';
 import { tie } from '../../board/memory';
 import { openSheet } from '../../board/places';
-import { chosenProcedure } from '../../board/procedures';
 import { goOnFrom, tick } from '../../board/stepping';
 import { type Phase, type PhaseRows, type StepRow, tiesOf, type Walk } from '../../core';
 import { Key } from '../../parts/key/Key';

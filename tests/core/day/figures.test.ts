@@ -4,8 +4,7 @@ import { loadSheet } from '../../../src/core/aircraft/loadSheet';
 import { endsOf } from '../../../src/core/airfield/ends';
 import { degreesOf } from '../../../src/core/angle';
 import { airOf } from '../../../src/core/day/air';
-import { type Brief, brief } from '../../../src/core/day/brief';
-import type { BriefInputs, Documents } from '../../../src/core/day/questions';
+import type { Documents } from '../../../src/core/day/sources';
 import { sunFigure } from '../../../src/core/day/sunFigure';
 import { type LandingToday, type TakeoffToday, todayStage } from '../../../src/core/day/today';
 import { type WeatherBrief, weatherStage } from '../../../src/core/day/weather';
@@ -16,7 +15,18 @@ import { readReport } from '../../../src/core/weather/readReport';
 import { speak } from '../../../src/parts/catalogues';
 import { words } from '../../../src/views/why/words.en';
 import { FORMULAS, figuresIn, MODELS, workedOutAgain } from './figures';
-import { anyDocuments, anyMoment, anyTables, documentsAt, flown, moment, TABLES } from './moments';
+import {
+  type AskedMoment,
+  anyDocuments,
+  anyMoment,
+  anyTables,
+  type Brief,
+  brief,
+  documentsAt,
+  flown,
+  moment,
+  TABLES,
+} from './moments';
 
 beforeAll(() => speak('en'));
 
@@ -45,7 +55,7 @@ const anyLoad = fc.option(
 
 /** Today's numbers on the end in use or the best; null where they are not worked out. */
 function todayOf(
-  { inputs }: BriefInputs,
+  { inputs }: AskedMoment,
   { field, aircraft }: Documents,
   { wind }: Brief,
   weather: WeatherBrief,
@@ -75,7 +85,8 @@ const anyBrief = fc
     const weather = weatherStage(report, told.settled);
     const inputs = { ...moment.inputs, load };
     const today = todayOf({ ...moment, inputs }, documents, told, weather);
-    return { told: { ...told, weather, load: sheet, today } };
+    const { settled, wind, numbers, taxi } = told;
+    return { told: { settled, wind, numbers, taxi, weather, load: sheet, today } };
   });
 
 test('every figure is the one that its own inputs give', () => {

@@ -1,21 +1,93 @@
-/** Moments to be briefed on: the demo's fields and aircraft, any wind, any choices. */
+/** Moments of a day, and the day worked out at one: the demo's fields and aircraft, any wind, any choices. */
 
 import fc from 'fast-check';
-import type { BriefInputs, Documents, Tables } from '../../../src/core/day/questions';
-import { sunFacts } from '../../../src/core/earth/sun';
+import { settledSources } from '../../../src/core/day/askDay';
+import { day } from '../../../src/core/day/day';
+import { once } from '../../../src/core/day/memo';
+import type { Documents, Parts, Sources, WindText } from '../../../src/core/day/sources';
+import { wholeWind } from '../../../src/core/day/wholeWind';
+import * as sunlight from '../../../src/core/earth/sunlight';
 import { variationTableFor } from '../../../src/core/earth/variationTable';
 import { FRESH_INPUTS, type Inputs } from '../../../src/core/sortie/entry';
-import type { Stamp } from '../../../src/core/sortie/fold';
+import { NO_SORTIE, type Run, type Sortie, type Stamp } from '../../../src/core/sortie/fold';
 import { demoAircraft, demoField, demoFields, demoProcedures } from '../documents/demo';
 
 /** When the invented sorties are flown. */
 export const AT = new Date('1987-04-05T18:50:00Z');
 
+/** The state of a moment. */
+export interface AskedMoment {
+  readonly inputs: Inputs;
+  /** The wind in use; null before the first. */
+  readonly wind: WindText | null;
+  readonly run: Run | null;
+  readonly list: Run | null;
+  readonly stamps: readonly Stamp[];
+  /** The sortie's own time, UTC. */
+  readonly at: Date;
+}
+
+/** What is loaded because the date or the place asks for it; null while it is on its way. */
+export interface Tables {
+  readonly magnetic: Parts['variation'] | null;
+  readonly sun: Parts['sun'] | null;
+}
+
 /** What a pilot has by then: the magnetic model of the date, and the sun. */
-export const TABLES: Tables = { magnetic: await variationTableFor(AT), sun: sunFacts };
+export const TABLES: Tables = { magnetic: await variationTableFor(AT), sun: sunlight };
 
 /** No tables yet: they are on their way, or there is none for the date. */
 export const NO_TABLES: Tables = { magnetic: null, sun: null };
+
+/** The sortie as it stands at a moment. */
+export function sortieAt({ inputs, wind, run, list, stamps, at }: AskedMoment): Sortie {
+  const ms = at.getTime();
+  const entered = wind && { ...wind, id: 'wind', at: { wallMs: ms, sortieMs: ms } };
+  const lists = list === null ? [] : [list];
+  return { ...NO_SORTIE, inputs, winds: entered ? [entered] : [], run, list, lists, stamps };
+}
+
+/** The sources of a day at a moment, all code at hand. */
+export function sourcesAt(moment: AskedMoment, documents: Documents, tables: Tables): Sources {
+  const sources = settledSources(
+    sortieAt(moment),
+    documents,
+    moment.at,
+    tables.magnetic ?? 'loading',
+  );
+  return { ...sources, parts: { ...sources.parts, sun: () => tables.sun ?? 'loading' } };
+}
+
+/** The day at a moment: each stage is worked out when it is asked for. */
+export function brief(moment: AskedMoment, documents: Documents, tables: Tables) {
+  const asked = day(sourcesAt(moment, documents, tables), once);
+  return {
+    get settled() {
+      return asked.settled();
+    },
+    get wind() {
+      return wholeWind(asked.read(), asked.wind(), asked.settled());
+    },
+    get numbers() {
+      return asked.numbers();
+    },
+    get today() {
+      return asked.today();
+    },
+    get taxi() {
+      return asked.taxi();
+    },
+    get steps() {
+      return asked.steps();
+    },
+    get verdict() {
+      return asked.verdict();
+    },
+  };
+}
+
+/** The day at a moment. */
+export type Brief = ReturnType<typeof brief>;
 
 /** A demo aircraft with the procedure it is flown with, in English. */
 export function flown(code: string): Pick<Documents, 'aircraft' | 'procedure'> {
@@ -34,8 +106,8 @@ export const documentsAt = (field: string): Documents => ({
 export const moment = (
   text: string | null,
   inputs: Partial<Inputs> = {},
-  more: Partial<BriefInputs> = {},
-): BriefInputs => ({
+  more: Partial<AskedMoment> = {},
+): AskedMoment => ({
   inputs: { ...FRESH_INPUTS, ...inputs },
   wind: text === null ? null : { text, north: inputs.typedNorth ?? 'true' },
   run: null,
@@ -102,7 +174,7 @@ export const anyDocuments: fc.Arbitrary<Documents> = fc
   .map(({ field, aircraft }) => ({ field, ...flown(aircraft ?? 'none') }));
 
 /** Any moment of a sortie, as far as figures depend on it. */
-export const anyMoment: fc.Arbitrary<BriefInputs> = fc
+export const anyMoment: fc.Arbitrary<AskedMoment> = fc
   .record({
     text: fc.option(anyWindText, { freq: 12 }),
     typedNorth: fc.constantFrom('true', 'magnetic'),

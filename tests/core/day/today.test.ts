@@ -3,14 +3,13 @@ import { describe, expect, test } from 'vitest';
 import type { Aircraft } from '../../../src/core/aircraft/aircraft';
 import { loadSheet } from '../../../src/core/aircraft/loadSheet';
 import { airOf } from '../../../src/core/day/air';
-import { brief } from '../../../src/core/day/brief';
 import { ladderOf } from '../../../src/core/day/ladder';
 import { type DayGiven, lengthsNeeded, todayStage } from '../../../src/core/day/today';
 import { weatherStage } from '../../../src/core/day/weather';
 import { FRESH_INPUTS, type Inputs } from '../../../src/core/sortie/entry';
 import { readReport } from '../../../src/core/weather/readReport';
 import { demoAircraft, demoField, demoFields } from '../documents/demo';
-import { documentsAt, moment, TABLES } from './moments';
+import { brief, documentsAt, moment, TABLES } from './moments';
 
 const aircraftNamed = (code: string): Aircraft => {
   const found = demoAircraft.find((one) => one.code === code);
@@ -161,10 +160,8 @@ describe('the length needed', () => {
   });
 
   test('too long for an end, it puts the end outside the limits, with the shortfall', () => {
-    const aircraft = aircraftNamed('sleet');
-    const given = givenFor(aircraft, 'XHAR', { ownTemperatureC: 40 });
-    const tables = { ...TABLES, lengthNeededM: lengthsNeeded(given) };
-    const { wind } = brief(moment('01005KT'), documentsAt('XHAR'), tables);
+    const hot = moment('01005KT', { ownTemperatureC: 40 });
+    const { wind } = brief(hot, documentsAt('XHAR'), TABLES);
     const short = wind.ranked?.ends.flatMap(({ designator, shortfalls }) =>
       shortfalls.some(({ code }) => code === 'length') ? [designator] : [],
     );

@@ -1,12 +1,10 @@
 import { expect, test } from 'vitest';
-import { brief } from '../../../src/core/day/brief';
-import { variationTableFor } from '../../../src/core/earth/variationTable';
+import { askDay } from '../../../src/core';
 import type { Inputs } from '../../../src/core/sortie/entry';
-import { FRESH_INPUTS } from '../../../src/core/sortie/entry';
 import { inventedField } from '../../core/runway/invented';
 
-/** A brief on runway 01 of a field where that heads exactly there, in a wind as it is typed. */
-async function briefed(
+/** The day on runway 01 of a field where that heads exactly there, in a wind as it is typed. */
+async function asked(
   headingDeg: number,
   text: string,
   inputs: Partial<Inputs>,
@@ -14,21 +12,13 @@ async function briefed(
   at = new Date('2026-07-02T12:00:00Z'),
 ) {
   const field = inventedField([{ designator: '01', headingDeg }]);
-  const moment = {
-    inputs: { ...FRESH_INPUTS, ownCrosswindKt: 99, ownTailwindKt: 99, ...inputs },
-    wind: { text, north: inputs.typedNorth ?? 'true' },
-    run: null,
-    list: null,
-    stamps: [],
-    at,
-  } as const;
-  const documents = {
+  return askDay({
     field: { ...field, place: place ?? field.place },
     aircraft: null,
-    procedure: null,
-  };
-  const tables = { magnetic: await variationTableFor(at), sun: null };
-  return brief(moment, documents, tables);
+    at,
+    inputs: { ownCrosswindKt: 99, ownTailwindKt: 99, ...inputs },
+    wind: { text, north: inputs.typedNorth ?? 'true' },
+  });
 }
 
 test.each([
@@ -41,7 +31,7 @@ test.each([
   // Flight Design CTLS aircraft operating instructions, 5.3.1: direction 120, wind 070° at 11 kt.
   { headingDeg: 120, text: '07011KT', head: 7.1, cross: -8.4, within: 0.05 },
 ])('typed as $text, the wind on $headingDeg° is $head along and $cross across', async (example) => {
-  const { wind } = await briefed(example.headingDeg, example.text, {});
+  const { wind } = await asked(example.headingDeg, example.text, {});
   const figures = wind.figures.get('01');
   expect(Math.abs((figures?.headwind.value ?? 0) - example.head)).toBeLessThan(example.within);
   expect(Math.abs((figures?.crosswind.value ?? 0) - example.cross)).toBeLessThan(example.within);
@@ -49,14 +39,14 @@ test.each([
 
 test('a limit of one’s own of 17 kt is reached at 20.75 kt from 255° on runway 20', async () => {
   // ECQB PPL(A), flight performance and planning, question 16.
-  const { wind } = await briefed(200, '25510', { ownCrosswindKt: 17 });
+  const { wind } = await asked(200, '25510', { ownCrosswindKt: 17 });
   expect(wind.ranked?.holdsUntil?.speedKt).toBeCloseTo(20.75, 2);
 });
 
 test('a tower speaks in magnetic directions: runway 18 with 220 at 30 is the same anywhere', async () => {
   // FAA AIM 4-3-6: runway numbers and the wind a tower gives are magnetic. Figure 36 as above.
   const variationDeg = 14;
-  const { wind } = await briefed(180 + variationDeg, '22030', {
+  const { wind } = await asked(180 + variationDeg, '22030', {
     typedNorth: 'magnetic',
     variationDeg,
   });
@@ -74,8 +64,8 @@ test.each([
 ])('at $latDeg, $lonDeg the variation is $east°, and taken from the heading', async (row) => {
   const elevationFt = (row.km * 1000) / 0.3048;
   const place = { latDeg: row.latDeg, lonDeg: row.lonDeg, elevationFt };
-  const { settled, wind } = await briefed(90, '09010', {}, place, new Date(row.at));
-  expect(Math.abs((settled.variation.value ?? 99) - row.east)).toBeLessThanOrEqual(0.01);
+  const { conditions, wind } = await asked(90, '09010', {}, place, new Date(row.at));
+  expect(Math.abs((conditions.variation.value ?? 99) - row.east)).toBeLessThanOrEqual(0.01);
   // Magnetic = true − variation, east positive: FAA-H-8083-25, ch. 16.
   expect(wind.figures.get('01')?.headingMagnetic.value).toBeCloseTo(90 - row.east, 1);
 });

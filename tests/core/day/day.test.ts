@@ -1,28 +1,22 @@
+import { computed, signal } from '@preact/signals-core';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { loadSheet } from '../../../src/core/aircraft/loadSheet';
-import { airOf } from '../../../src/core/day/air';
-import { brief } from '../../../src/core/day/brief';
-import { factStage, purposeOf } from '../../../src/core/day/facts';
-import { numbersStage } from '../../../src/core/day/numbers';
-import { stepFacts } from '../../../src/core/day/stepFacts';
-import { stepsStage } from '../../../src/core/day/steps';
-import { taxiStage } from '../../../src/core/day/taxi';
-import { todayStage } from '../../../src/core/day/today';
-import { weatherStage } from '../../../src/core/day/weather';
-import { windStage } from '../../../src/core/day/wind';
-import { FRESH_INPUTS, type Moment } from '../../../src/core/sortie/entry';
+import { wholeDay } from '../../../src/core/day/askDay';
+import { type Day, day } from '../../../src/core/day/day';
+import { type Memo, once } from '../../../src/core/day/memo';
+import type { Moment } from '../../../src/core/sortie/entry';
 import { foldSortie } from '../../../src/core/sortie/fold';
-import { readReport } from '../../../src/core/weather/readReport';
 import { demoFields } from '../documents/demo';
 import { OPEN, OPEN_LIST, written } from '../sortie/recorder';
 import {
   anyDocuments,
   anyMoment,
   anyTables,
+  brief,
   documentsAt,
   moment,
   NO_TABLES,
+  sourcesAt,
   stamped,
   TABLES,
 } from './moments';
@@ -30,45 +24,74 @@ import {
 const HARROW = documentsAt('XHAR');
 const MARRAM = documentsAt('XMAR');
 
-test('the brief is its stages, one after another, whatever the moment', () => {
-  fc.assert(
-    fc.property(anyMoment, anyDocuments, anyTables, (asked, documents, tables) => {
-      const { inputs, at, wind: entered, run, list, stamps } = asked;
-      const { field, aircraft, procedure } = documents;
-      const settled = factStage(inputs, at, documents, tables);
-      const wind = windStage(settled, entered, purposeOf(inputs, stamps), inputs.chosen, at);
-      const report = readReport(entered?.text ?? '');
-      const weather = report.kind === 'report' ? weatherStage(report, settled) : null;
-      const air = field && airOf(field.place.elevationFt, inputs, weather);
-      const load = aircraft && loadSheet(aircraft, inputs.load);
-      const numbers = numbersStage(aircraft);
-      const end = wind.inUse ?? wind.ranked?.best ?? null;
-      const { speedKt = null, gustKt = null } = wind.wind ?? {};
-      const today =
-        field && aircraft && air && load
-          ? todayStage(
-              { field, aircraft, air, load, inputs },
-              end?.designator ?? wind.using,
-              end?.headwindLeastKt ?? null,
-              speedKt === null || gustKt === null ? 0 : gustKt - speedKt,
-            )
-          : null;
-      const given = { settled, wind, entered, numbers, today, air, load, procedure, inputs };
-      const facts = stepFacts({ ...given, awaited: false, crossesRunway: null });
-      expect(brief(asked, documents, tables)).toEqual({
-        settled,
-        wind,
-        weather,
-        air,
-        numbers,
-        today,
-        taxi: taxiStage(aircraft, field),
-        steps: stepsStage(procedure, inputs.ties, run, list, stamps, facts),
-      });
-    }),
-    { numRuns: 40 },
-  );
+/** The memo that the app passes: a value that says the same as before is no change. */
+const signals: Memo = (work, same = Object.is) => {
+  let last: { value: ReturnType<typeof work> } | null = null;
+  const kept = computed(() => {
+    const value = work();
+    if (last === null || !same(last.value, value)) last = { value };
+    return last.value;
+  });
+  return () => kept.value;
+};
+
+/** What can be compared of a day: functions are others in each. */
+const said = (asked: Day) => {
+  const { settled, dayGiven, ...others } = wholeDayOf(asked);
+  const { lengthNeededM, taxiDistanceM, ...facts } = settled;
+  const runs = asked
+    .wind()
+    .ranked?.ends.map(({ designator, headwindLeastKt }) => [
+      lengthNeededM?.['take-off'](designator, headwindLeastKt),
+      taxiDistanceM?.(designator),
+    ]);
+  const { question, ...wind } = others.wind;
+  return { ...others, wind, facts, runs, given: dayGiven?.inputs };
+};
+
+const wholeDayOf = (asked: Day) => ({
+  ...wholeDay(asked),
+  settled: asked.settled(),
+  wind: asked.wind(),
+  dayGiven: asked.dayGiven(),
+  ladder: asked.ladder(),
+  calls: asked.calls(),
 });
+
+test('however its sources change, a day kept by signals is the day worked out afresh', () => {
+  const anySources = fc.tuple(anyMoment, anyDocuments, anyTables);
+  fc.assert(
+    fc.property(fc.array(anySources, { minLength: 2, maxLength: 4 }), (changes) => {
+      const [first] = changes;
+      if (first === undefined) return;
+      const now = signal(sourcesAt(...first));
+      const { parts } = now.peek();
+      const kept = day(
+        {
+          sortie: () => now.value.sortie(),
+          minuteMs: () => now.value.minuteMs(),
+          secondMs: () => now.value.secondMs(),
+          documents: {
+            field: () => now.value.documents.field(),
+            aircraft: () => now.value.documents.aircraft(),
+            procedure: () => now.value.documents.procedure(),
+          },
+          parts: {
+            ...parts,
+            sun: () => now.value.parts.sun(),
+            variation: () => now.value.parts.variation(),
+          },
+        },
+        signals,
+      );
+      for (const change of changes) {
+        now.value = sourcesAt(...change);
+        expect(said(kept)).toEqual(said(day(now.peek(), once)));
+      }
+    }),
+    { numRuns: 15 },
+  );
+}, 30_000);
 
 test('what is judged either has an order of ends or says why there is none', () => {
   fc.assert(
@@ -256,18 +279,17 @@ test('QNH and density altitude are told only where someone gave them', () => {
 });
 
 test('while today’s numbers are on their way, what they would change is not known', () => {
-  const { settled, wind, numbers } = brief(moment('27012KT', { chosen: CHOSEN }), HARROW, TABLES);
-  const { procedure } = HARROW;
-  const none = { entered: null, today: null, air: null, load: null, crossesRunway: null };
-  const facts = (awaited: boolean) =>
-    stepFacts({ settled, wind, numbers, procedure, inputs: FRESH_INPUTS, awaited, ...none });
-  expect(facts(true)).toMatchObject({
+  const sources = sourcesAt(moment('27012KT', { chosen: CHOSEN }), HARROW, TABLES);
+  const facts = (physics: 'loading' | 'failed') =>
+    day({ ...sources, parts: { ...sources.parts, physics: () => physics } }, once).facts();
+  expect(facts('loading')).toMatchObject({
     rotateKt: null,
     approachKt: null,
     climbKt: null,
     gearKt: 240,
   });
-  expect(facts(false)).toMatchObject({ rotateKt: 138, approachKt: 161, climbKt: '345–375' });
+  // Where they cannot be had, the book's figures stand in for them.
+  expect(facts('failed')).toMatchObject({ rotateKt: 138, approachKt: 161, climbKt: '345–375' });
 });
 
 test('an option is fitted as the pilot says, or else as the procedure does', () => {

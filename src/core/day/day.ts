@@ -1,0 +1,378 @@
+/**
+ * The day, composed once: conditions → lengths → wind → numbers → route → verdict → steps.
+ *
+ * Each stage is worked out from the ones before it and from the sources, and nothing else: no stage
+ * is filled in by a later one. The app passes a memo made of signals, everything else the plain one.
+ */
+
+import { type LoadSheet, loadSheet } from '../aircraft/loadSheet';
+import { endsOf } from '../airfield/ends';
+import type { SunDay } from '../earth/sun';
+import type { Facts } from '../procedure/facts';
+import { type PhaseTimes, phaseTimes } from '../procedure/phaseTimes';
+import { preferenceApplies } from '../runway/preference';
+import type { Purpose, RankedEnd } from '../runway/question';
+import { sameData } from '../same';
+import type { Inputs } from '../sortie/entry';
+import type { EnteredWind } from '../sortie/fold';
+import type { Wind } from '../weather/report';
+import type { Report } from '../weather/whole/report';
+import { type Conditions, isControlled, variationFigure } from './conditions';
+import type { Ladder } from './ladder';
+import { bookRuns, type LengthsNeeded, taxiDistance } from './lengths';
+import type { Memo } from './memo';
+import { type NumbersBrief, numbersStage } from './numbers';
+import type { OutlookBrief } from './outlook';
+import { type NoParachute, noParachuteOf } from './parachute';
+import { type OnTheGround, routeOf, type Standing, standingOf } from './route';
+import { purposeOf, rulesOf, type SettledFacts, windLimits } from './settled';
+import {
+  type Getters,
+  type Part,
+  type Parts,
+  present,
+  type Sources,
+  type WindText,
+} from './sources';
+import { stepFacts } from './stepFacts';
+import { type StepsBrief, stepsStage } from './steps';
+import { type TaxiBrief, taxiStage } from './taxi';
+import type { DayGiven, TodayBrief } from './today';
+import { type Verdict, verdictOf } from './verdict';
+import { answerWind, type ReadWind, readWind, type WindAnswer } from './wind';
+
+/** Everything that is worked out about a day. */
+export interface DayBrief extends Standing, OnTheGround {
+  readonly inputs: Inputs;
+  /** What Wind judges for. */
+  readonly purpose: Purpose;
+  /** The wind in use, as it was entered last; null before the first. */
+  readonly enteredWind: EnteredWind | null;
+  readonly enteredText: WindText | null;
+  /** What it says. */
+  readonly read: ReadWind;
+
+  /** The report in use, read in whole; null where the wind in use is not one, and before the reader is there. */
+  readonly report: Report | null;
+  readonly weather: Conditions['weather'];
+  readonly issuedMs: number | null;
+  readonly lowSunOn: Conditions['lowSunOn'];
+  /** Sunrise, sunset and civil twilight at the field, on the sortie's day; null without a field. */
+  readonly sunToday: SunDay | null;
+  readonly air: Conditions['air'];
+  readonly conditions: Conditions;
+
+  /** What the aircraft weighs with today's load, or with its usual one; null without an aircraft. */
+  readonly load: LoadSheet | null;
+  /** Why the braking parachute is not counted on; null where it is, and where there is none. */
+  readonly noParachute: NoParachute | null;
+  /** What today's numbers are worked out from, but for the wind; null while something is missing. */
+  readonly dayGiven: DayGiven | null;
+  /** What is settled before there is a wind. */
+  readonly settled: SettledFacts;
+
+  /** What the wind in use means. */
+  readonly wind: WindAnswer;
+  /** Where the winds entered so far lead; null before the code is there. */
+  readonly outlook: OutlookBrief | null;
+
+  /** The plain figures of the aircraft's document; null without one. */
+  readonly numbers: NumbersBrief | null;
+  /** The end that numbers are for: the one in use, else the best. */
+  readonly numbersEnd: RankedEnd | null;
+  /** Today's numbers; null before the code is there, without field or aircraft, and where it has only book figures. */
+  readonly today: TodayBrief | null;
+  /** The ladder of the roll; null where today's take-off is not worked out. */
+  readonly ladder: Ladder | null;
+
+  readonly taxi: TaxiBrief | null;
+  readonly verdict: Verdict;
+  readonly facts: Facts;
+  /** Where the pilot is in the steps; null without a procedure. */
+  readonly steps: StepsBrief | null;
+  /** How long each phase took so far; null without a procedure. */
+  readonly times: PhaseTimes | null;
+}
+
+/** The day as getters. */
+export type Day = Getters<DayBrief>;
+
+/** The day, worked out from its sources as it is asked for. */
+export function day(sources: Sources, memo: Memo): Day {
+  const { sortie, documents, minuteMs, parts } = sources;
+  const { field, aircraft, procedure } = documents;
+  const at = () => new Date(minuteMs());
+  const reports = memo(() => present(parts.reports()));
+  const physics = memo(() => present(parts.physics()));
+  const sun = memo(() => present(parts.sun()));
+
+  // What the sortie says, a group for each thing that it settles.
+  const inputs = memo(() => sortie().inputs, sameData);
+  const group = <T>(of: (inputs: Inputs) => T) => memo(() => of(inputs()), sameData);
+  const surface = group((all) => all.surface);
+  const chosen = group((all) => all.chosen);
+  const taxiClosed = group((all) => all.taxiClosed);
+  const limits = memo(() => windLimits(aircraft(), inputs()), sameData);
+  const purpose = memo(() => purposeOf(inputs(), sortie().stamps));
+  const enteredWind = memo(() => sortie().winds.at(-1) ?? null);
+  const enteredText = memo((): WindText | null => {
+    const entered = enteredWind();
+    return entered === null ? null : { text: entered.text, north: entered.north };
+  }, sameData);
+  const read = memo(() => readWind(enteredText()));
+
+  // Conditions.
+  const report = memo((): Report | null => {
+    const whole = reports()?.readReport(enteredText()?.text ?? '') ?? null;
+    return whole?.kind === 'report' ? whole : null;
+  });
+  const weather = memo(() => {
+    const [code, whole] = [reports(), report()];
+    if (code === null || whole === null) return null;
+    return code.weatherStage(whole, { field: field(), surface: surface() });
+  });
+  const issuedMs = memo(() => {
+    const [code, issued] = [reports(), report()?.issued ?? null];
+    return code === null || issued === null ? null : code.issuedAt(issued, at()).getTime();
+  });
+  const variation = memo(
+    () => variationFigure(inputs().variationDeg, field(), at(), present(parts.variation())),
+    sameData,
+  );
+  const sunFacts = memo(() => {
+    const [code, place] = [sun(), field()?.place];
+    return code === null || place === undefined ? null : code.sunFacts(place, at());
+  }, sameData);
+  const lowSunOn = memo(() => {
+    const [code, of] = [sun(), field()];
+    if (code === null || of === null) return new Map();
+    return new Map(
+      endsOf(of).map(({ designator, heading }) => [
+        designator,
+        code.lowSunAhead(of.place, heading, at()),
+      ]),
+    );
+  }, sameData);
+  const sunToday = memo(() => {
+    const [code, place] = [sun(), field()?.place];
+    return code === null || place === undefined ? null : code.sunDay(place, at());
+  }, sameData);
+  const controlled = memo(() => {
+    const of = field();
+    return of === null ? null : isControlled(of);
+  });
+  const air = memo(() => {
+    const [code, of] = [physics(), field()];
+    return code === null || of === null
+      ? null
+      : code.airOf(of.place.elevationFt, inputs(), weather());
+  }, sameData);
+  const conditions = memo(
+    (): Conditions => ({
+      surface: surface(),
+      variation: variation(),
+      sun: sunFacts(),
+      lowSunOn: lowSunOn(),
+      controlled: controlled(),
+      weather: weather(),
+      issuedMs: issuedMs(),
+      air: air(),
+    }),
+  );
+
+  // Lengths, and how far it is to each end.
+  const loading = group((all) => all.load);
+  const load = memo(() => {
+    const flown = aircraft();
+    return flown === null ? null : loadSheet(flown, loading());
+  }, sameData);
+  const noParachute = memo(() =>
+    noParachuteOf({
+      aircraft: aircraft(),
+      procedure: procedure(),
+      run: sortie().run,
+      inputs: inputs(),
+    }),
+  );
+  const rolling = memo(() => {
+    const { rollsFromM, checkMarkM, holdShortM } = inputs();
+    const without = noParachute() !== null;
+    const given = { rollsFromM, checkMarkM, holdShortM, noParachute: without };
+    return { surface: surface(), load: loading(), ...given };
+  }, sameData);
+  const dayGiven = memo((): DayGiven | null => {
+    const [of, flown, airNow, sheet] = [field(), aircraft(), air(), load()];
+    if (of === null || flown === null || airNow === null || sheet === null) return null;
+    if (flown.performance === undefined) return null;
+    return { field: of, aircraft: flown, air: airNow, load: sheet, inputs: rolling() };
+  });
+  const lengthNeededM = memo((): LengthsNeeded | null => {
+    const [code, given, flown] = [physics(), dayGiven(), aircraft()];
+    if (code !== null && given !== null) return code.lengthsNeeded(given);
+    return flown === null ? null : bookRuns(flown);
+  });
+  const standing = standingOf(sources, taxiClosed, memo);
+  const taxiDistanceM = memo(() => {
+    const [code, of, from] = [present(parts.taxi()), field(), standing.from()];
+    if (code === null || of === null || from === null) return null;
+    return taxiDistance(code, of, from, standing.rules());
+  });
+
+  // Rules, and all that is settled before there is a wind.
+  const applies = memo(() => {
+    const now = weather()?.now;
+    return preferenceApplies({
+      purpose: purpose(),
+      surface: surface(),
+      visibilityM: now?.visibilityM ?? null,
+      ceilingFt: now?.ceilingFt ?? null,
+      windShear: now?.windShear ?? false,
+      thunderstorm: now?.thunderstorm ?? false,
+    });
+  });
+  const rules = memo(() => rulesOf(inputs(), field(), applies()), sameData);
+  const settled = memo(
+    (): SettledFacts => ({
+      field: field(),
+      aircraft: aircraft(),
+      surface: surface(),
+      variation: variation(),
+      ...limits(),
+      rules: rules(),
+      lengthNeededM: lengthNeededM(),
+      taxiDistanceM: taxiDistanceM(),
+      sun: sunFacts(),
+      controlled: controlled(),
+    }),
+  );
+
+  // Wind: judged anew only where the text says another one.
+  const said = memo(
+    (): { readonly wind: Wind | null; readonly north: ReadWind['north'] } => ({
+      wind: read().report?.wind ?? null,
+      north: read().north,
+    }),
+    sameData,
+  );
+  const wind = memo(() => {
+    const { wind: blowing, north } = said();
+    return answerWind(settled(), blowing, north, purpose(), chosen(), at());
+  });
+  const outlook = memo(() => {
+    const winds = sortie().winds.map(({ text, north, at: { sortieMs } }) => ({
+      text,
+      north,
+      timeMs: sortieMs,
+    }));
+    return reports()?.outlookStage(winds, settled(), purpose(), at()) ?? null;
+  });
+
+  // Numbers.
+  const numbers = memo(() => numbersStage(aircraft()));
+  const numbersEnd = memo(() => wind().inUse ?? wind().ranked?.best ?? null);
+  const today = memo((): TodayBrief | null => {
+    const [code, given] = [physics(), dayGiven()];
+    if (code === null || given === null) return null;
+    const end = numbersEnd();
+    const { speedKt, gustKt } = wind().wind ?? { speedKt: null, gustKt: null };
+    return code.todayStage(
+      given,
+      end?.designator ?? wind().using,
+      end?.headwindLeastKt ?? null,
+      speedKt === null || gustKt === null ? 0 : gustKt - speedKt,
+    );
+  });
+  const ladder = memo(() => {
+    const [code, known] = [physics(), today()];
+    return code === null || known === null ? null : code.ladderOf(known);
+  });
+
+  // The way on the ground.
+  const using = memo(() => wind().using);
+  const ground = routeOf(sources, { ...standing, purpose, using, today }, memo);
+  const crossesRunway = memo(() => {
+    const way = ground.out()?.route ?? null;
+    return way === null ? null : way.crossings.length > 0;
+  });
+
+  // The verdict.
+  const awaited = memo(() => partsThat(parts, 'loading'), sameData);
+  const failed = memo(() => partsThat(parts, 'failed'), sameData);
+  const verdict = memo(() =>
+    verdictOf({
+      wind: wind(),
+      load: load(),
+      today: today(),
+      awaited: awaited(),
+      failed: failed(),
+    }),
+  );
+
+  // Steps.
+  const facts = memo(
+    () =>
+      stepFacts({
+        settled: settled(),
+        wind: wind(),
+        entered: enteredText(),
+        numbers: numbers(),
+        today: today(),
+        awaited: parts.physics() === 'loading' && aircraft()?.performance !== undefined,
+        air: air(),
+        load: load(),
+        crossesRunway: crossesRunway(),
+        procedure: procedure(),
+        inputs: inputs(),
+      }),
+    sameData,
+  );
+  const ties = group((all) => all.ties);
+  const steps = memo(() => {
+    const { run, list, stamps } = sortie();
+    return stepsStage(procedure(), ties(), run, list, stamps, facts());
+  });
+  const times = memo(() => {
+    const { run, stamps } = sortie();
+    const now = steps();
+    return now === null ? null : phaseTimes(now.procedure, run, stamps);
+  });
+
+  return {
+    inputs,
+    purpose,
+    enteredWind,
+    enteredText,
+    read,
+    report,
+    weather,
+    issuedMs,
+    lowSunOn,
+    sunToday,
+    air,
+    conditions,
+    load,
+    noParachute,
+    dayGiven,
+    ...standing,
+    settled,
+    wind,
+    outlook,
+    numbers,
+    numbersEnd,
+    today,
+    ladder,
+    ...ground,
+    taxi: memo(() => taxiStage(aircraft(), field())),
+    verdict,
+    facts,
+    steps,
+    times,
+  };
+}
+
+/** The parts that are in a state. */
+function partsThat(parts: Sources['parts'], state: 'loading' | 'failed'): readonly (keyof Parts)[] {
+  const all: Readonly<Record<keyof Parts, () => Part<object>>> = parts;
+  const names = ['reports', 'physics', 'taxi', 'sun', 'variation'] as const;
+  return names.filter((name) => all[name]() === state);
+}

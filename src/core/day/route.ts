@@ -1,0 +1,282 @@
+/** Fifth stage: the way on the ground, its pace and its calls. */
+
+import type { Aircraft } from '../aircraft/aircraft';
+import type { Designator, Field } from '../airfield/field';
+import type { Call, CallFacts } from '../radio/call';
+import { dueCallKind } from '../radio/dueCall';
+import type { Purpose } from '../runway/question';
+import { sameData } from '../same';
+import type { Inputs } from '../sortie/entry';
+import type { Sortie, Stamp } from '../sortie/fold';
+import type { TaxiFault } from '../taxi/fault';
+import type { NodeId } from '../taxi/graph';
+import type { Progress, Turn } from '../taxi/pace';
+import type { Crossing, Route } from '../taxi/route';
+import type { TaxiRules } from '../taxi/rules';
+import type { Told } from '../taxi/told';
+import type { WayIn } from '../taxi/wayIn';
+import type { WayOut } from '../taxi/wayOut';
+import type { Memo } from './memo';
+import { type Getters, type Parts, present, type Sources } from './sources';
+import type { TodayBrief } from './today';
+
+/** Where the aircraft stands, and what may be rolled on. */
+export interface Standing {
+  /** The stand: the one the pilot named, or the only one there is. */
+  readonly stand: NodeId | null;
+  /** Where the pilot put the aircraft on the plan, on this way; null where it was put nowhere. */
+  readonly placed: NodeId | null;
+  /** Where the way to the runway begins; null where only the pilot can know. */
+  readonly from: NodeId | null;
+  readonly rules: TaxiRules;
+}
+
+/** The way on the ground. */
+export interface OnTheGround {
+  /** To the runway in use; null for a landing, and before the code or a field is there. */
+  readonly out: WayOut | null;
+  /** From where a landing leaves the runway to the stand; null for a take-off. */
+  readonly back: WayIn | null;
+  /** The way that is taken; null where there is none, and `fault` says why. */
+  readonly route: Route | null;
+  readonly fault: TaxiFault | null;
+  /** The way as it is told; empty where there is none. */
+  readonly told: readonly Told[];
+  /** The turns of the way, with the speed for each. */
+  readonly turns: readonly Turn[];
+  /** Where the aircraft is on the way, by the points passed; null without a way. */
+  readonly progress: Progress | null;
+  /** The turn that comes next; null where none does. */
+  readonly nextTurn: Turn | null;
+  /** The crossing that comes next; null where none does. */
+  readonly nextCrossing: Crossing | null;
+  /** How long the way takes, and how long it has taken; null without a way. */
+  readonly pace: Pace | null;
+  /** What the calls are made of; null without a field. */
+  readonly callFacts: CallFacts | null;
+  /** All calls, in the order they come. */
+  readonly calls: readonly Call[];
+  /** The call that comes next. */
+  readonly dueCall: Call | null;
+}
+
+/** Seconds. */
+export interface Pace {
+  /** Since the watch was started; null before. */
+  readonly elapsedS: number | null;
+  /** The whole way, and what is left of it, at taxi speed; null where that is not known. */
+  readonly expectedS: number | null;
+  readonly leftS: number | null;
+}
+
+const nodeOf = (field: Field | null, id: NodeId | null | undefined) =>
+  field?.taxi.nodes.find((node) => node.id === id) ?? null;
+
+/** The stand: the one that is named, or the only one there is. */
+export function standOf(field: Field | null, named: NodeId | null): NodeId | null {
+  if (nodeOf(field, named) !== null) return named;
+  const stands = field?.taxi.nodes.filter(({ kind }) => kind === 'stand') ?? [];
+  return stands.length === 1 ? (stands[0]?.id ?? null) : null;
+}
+
+/** What stopped on the runway, or has landed, stands on no stand until the pilot says so. */
+export function isOffStand(stamps: readonly Pick<Stamp, 'what'>[]): boolean {
+  const last = stamps.at(-1)?.what;
+  return last === 'stopping' || last === 'landed';
+}
+
+/** Where the aircraft stands: what must be known before an end is chosen. */
+export function standingOf(
+  { sortie, documents, parts }: Sources,
+  taxiClosed: () => Inputs['taxiClosed'],
+  memo: Memo,
+): Getters<Standing> {
+  const { field, aircraft } = documents;
+  const stand = memo(() => standOf(field(), sortie().inputs.stand));
+  const placed = memo(() => {
+    const point = sortie().taxied.find((one) => one.placed)?.point ?? null;
+    return nodeOf(field(), point)?.id ?? null;
+  });
+  return {
+    stand,
+    placed,
+    from: memo(() => placed() ?? (isOffStand(sortie().stamps) ? null : stand())),
+    rules: memo(
+      () => ({
+        closed: taxiClosed(),
+        neededWidthM: present(parts.taxi())?.neededWidthM(aircraft()) ?? null,
+      }),
+      sameData,
+    ),
+  };
+}
+
+/** What the way on the ground is worked out from. */
+interface RouteSources extends Getters<Standing> {
+  readonly purpose: () => Purpose;
+  /** The end in use, before there is a wind too. */
+  readonly using: () => Designator | null;
+  readonly today: () => TodayBrief | null;
+}
+
+/** The way on the ground. */
+export function routeOf(
+  { sortie, documents: { field, aircraft }, secondMs, parts }: Sources,
+  { purpose, using, today, stand, placed, from, rules }: RouteSources,
+  memo: Memo,
+): Getters<OnTheGround> {
+  const taxi = memo(() => present(parts.taxi()));
+  const chosen = memo(() => {
+    const { taxiEntry, taxiVia } = sortie().inputs;
+    return { entry: taxiEntry, via: taxiVia };
+  }, sameData);
+  const landingM = memo(() => landingLengthM(today(), aircraft()));
+
+  const out = memo((): WayOut | null => {
+    const [code, of] = [taxi(), field()];
+    if (code === null || of === null || purpose() === 'landing') return null;
+    return code.wayOut({ field: of, from: from(), end: using(), rules: rules(), ...chosen() });
+  });
+  const back = memo((): WayIn | null => {
+    const [code, of] = [taxi(), field()];
+    if (code === null || of === null || purpose() !== 'landing') return null;
+    const way = { field: of, end: using(), landingM: landingM(), to: stand(), from: placed() };
+    return code.wayIn({ ...way, rules: rules() });
+  });
+  const route = memo(() => out()?.route ?? back()?.route ?? null);
+
+  const turns = memo((): readonly Turn[] => {
+    const [code, way, flown] = [taxi(), route(), aircraft()];
+    return code === null || way === null || flown === null ? [] : code.turnsOf(way, flown);
+  });
+  const progress = memo((): Progress | null => {
+    const [code, way] = [taxi(), route()];
+    if (code === null || way === null) return null;
+    const passed = sortie().taxied.filter((one) => !one.placed);
+    return code.progressOn(
+      way,
+      passed.map(({ point, at }) => ({ node: point, ms: at.wallMs })),
+    );
+  });
+  const nextCrossing = memo(
+    () => route()?.crossings.find(({ atM }) => atM > (progress()?.goneM ?? 0)) ?? null,
+  );
+  const callFacts = memo(() =>
+    callFactsOf({
+      field: field(),
+      inputs: sortie().inputs,
+      stand: purpose() === 'landing' ? stand() : from(),
+      using: using(),
+      out: out(),
+      route: route(),
+      crossing: nextCrossing(),
+    }),
+  );
+  const calls = memo((): readonly Call[] => {
+    const [code, facts, radio] = [taxi(), callFacts(), field()?.radio];
+    if (code === null || facts === null || radio === undefined) return [];
+    return code.CALLS.filter((kind) => kind !== 'crossing' || facts.crossing !== null).map((kind) =>
+      code.callFor(kind, radio, facts),
+    );
+  });
+  const dueKind = memo(() =>
+    dueCallKind({
+      purpose: purpose(),
+      stamps: sortie().stamps,
+      progress: progress(),
+      crosses: nextCrossing() !== null,
+    }),
+  );
+
+  return {
+    out,
+    back,
+    route,
+    fault: memo(() => out()?.fault ?? back()?.fault ?? null),
+    told: memo(() => toldOf(taxi(), out(), back(), nodeOf(field(), stand())?.name ?? '')),
+    turns,
+    progress,
+    nextTurn: memo(() => turns().find(({ atM }) => atM >= (progress()?.goneM ?? 0)) ?? null),
+    nextCrossing,
+    pace: memo(() => paceOf(taxi(), route(), progress(), sortie(), aircraft(), secondMs)),
+    callFacts,
+    calls,
+    dueCall: memo(() => calls().find(({ kind }) => kind === dueKind()) ?? null),
+  };
+}
+
+/** From the threshold to where today's landing is at rest, m: expected, else the run of the aircraft's document. */
+function landingLengthM(today: TodayBrief | null, aircraft: Aircraft | null): number | null {
+  const expected = today?.landing.expected;
+  const neededM = expected?.because === null ? expected.figures.neededM.value : null;
+  return neededM ?? aircraft?.landing.runM ?? null;
+}
+
+function toldOf(
+  taxi: Parts['taxi'] | null,
+  out: WayOut | null,
+  back: WayIn | null,
+  standName: string,
+): readonly Told[] {
+  if (taxi === null) return [];
+  if (out?.entry) return taxi.toldOut(out.route, out.entry);
+  return back?.fault === null ? taxi.toldIn(back.route, standName) : [];
+}
+
+function paceOf(
+  taxi: Parts['taxi'] | null,
+  route: Route | null,
+  progress: Progress | null,
+  { taxied }: Pick<Sortie, 'taxied'>,
+  aircraft: Aircraft | null,
+  secondMs: () => number,
+): Pace | null {
+  if (taxi === null || route === null || progress === null) return null;
+  const { sinceMs, leftM, next } = progress;
+  const speedKt = aircraft?.taxi.maxKt ?? null;
+  const arrivedMs = next === null ? taxied.at(-1)?.at.wallMs : undefined;
+  const takes = (metres: number) => (speedKt === null ? null : taxi.secondsAt(metres, speedKt));
+  return {
+    elapsedS: sinceMs === null ? null : ((arrivedMs ?? secondMs()) - sinceMs) / 1000,
+    expectedS: takes(route.lengthM),
+    leftS: takes(leftM),
+  };
+}
+
+interface CallSources {
+  readonly field: Field | null;
+  readonly inputs: Pick<Inputs, 'callsign' | 'departTo'>;
+  readonly stand: NodeId | null;
+  readonly using: Designator | null;
+  readonly out: WayOut | null;
+  readonly route: Route | null;
+  readonly crossing: Crossing | null;
+}
+
+function callFactsOf(sources: CallSources): CallFacts | null {
+  const { field, inputs, stand, using, out, route, crossing } = sources;
+  if (field === null) return null;
+  const nameOf = (node: NodeId | null) => nodeOf(field, node)?.name ?? null;
+  const entry = out?.entry ?? null;
+  const legs = route?.legs ?? [];
+  return {
+    callsign: inputs.callsign.trim() || null,
+    field: field.name,
+    stand: nameOf(stand),
+    hold: entry?.name ?? null,
+    end: using,
+    via: legs.filter(({ on }) => on !== 'apron').map(({ name }) => name),
+    crossing:
+      crossing === null
+        ? null
+        : {
+            runway: crossing.runway,
+            on: legs[crossing.leg]?.name ?? null,
+            hold: nameOf(crossing.hold),
+          },
+    crossed: (route?.crossings ?? []).map(({ runway }) => runway),
+    backtrack: (entry?.backtrackM ?? 0) > 0,
+    intersection: (entry?.rollsFromM ?? 0) > 0,
+    departTo: inputs.departTo,
+  };
+}

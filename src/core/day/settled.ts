@@ -1,0 +1,105 @@
+/** What the field, the date, the weather and the pilot's choices settle before there is a wind. */
+
+import type { Aircraft } from '../aircraft/aircraft';
+import type { Field } from '../airfield/field';
+import { type Figure, known, unknown } from '../figure';
+import { PREFERRED_CROSSWIND_KT, PREFERRED_TAILWIND_KT } from '../runway/preference';
+import type { EndsQuestion, Purpose, WindLimits } from '../runway/question';
+import type { Inputs } from '../sortie/entry';
+import type { Stamp } from '../sortie/fold';
+import type { Conditions } from './conditions';
+import type { LengthsNeeded } from './lengths';
+
+/** What is settled before there is a wind. */
+export interface SettledFacts
+  extends Pick<Conditions, 'surface' | 'variation' | 'sun' | 'controlled'> {
+  readonly field: Field | null;
+  readonly aircraft: Aircraft | null;
+  /** The smaller of the aircraft's limit for the surface and the pilot's own. */
+  readonly crosswindLimit: Figure<'kt'>;
+  readonly tailwindLimit: Figure<'kt'>;
+  /** What the pilot set besides: ends closed today, a preference, holding short, a limit to the gust. */
+  readonly rules: Pick<EndsQuestion, 'closedToday' | 'preferred' | 'holdShortM'> &
+    Pick<WindLimits, 'gustSpreadKt'>;
+  /** The length needed on an end: today's, or the book's where that is not worked out; null without an aircraft. */
+  readonly lengthNeededM: LengthsNeeded | null;
+  /** How far it is to the beginning of an end's run; null while that is not known. */
+  readonly taxiDistanceM: NonNullable<EndsQuestion['taxiDistanceM']> | null;
+}
+
+/** What the pilot set as limits. */
+export type LimitInputs = Pick<
+  Inputs,
+  'surface' | 'ownCrosswindKt' | 'ownTailwindKt' | 'ownWetCrosswindKt'
+>;
+
+/** The greatest crosswind and tailwind: the smaller of the aircraft's and the pilot's own. */
+export function windLimits(
+  aircraft: Aircraft | null,
+  inputs: LimitInputs,
+): Pick<SettledFacts, 'crosswindLimit' | 'tailwindLimit'> {
+  const { surface } = inputs;
+  return {
+    crosswindLimit: limit(aircraft?.limits.crosswindKt[surface], ownCrosswindKt(inputs)),
+    tailwindLimit: limit(aircraft?.limits.tailwindKt[surface], inputs.ownTailwindKt),
+  };
+}
+
+/** On a surface that is not dry the pilot's own limit for it counts, where there is one. */
+const ownCrosswindKt = ({ surface, ownCrosswindKt: dryKt, ownWetCrosswindKt }: LimitInputs) =>
+  surface === 'dry' ? dryKt : (ownWetCrosswindKt ?? dryKt);
+
+/** What the pilot set besides limits. */
+export type RuleInputs = Pick<
+  Inputs,
+  'closedToday' | 'preferred' | 'holdShortM' | 'ownGustSpreadKt'
+>;
+
+/** The rules of the day; `applies` says whether all but the wind lets the field's preference count. */
+export function rulesOf(
+  { closedToday, preferred, holdShortM, ownGustSpreadKt }: RuleInputs,
+  field: Field | null,
+  applies: boolean,
+): SettledFacts['rules'] {
+  const ends = preferred ? (field?.preferredEnds ?? []) : [];
+  return {
+    closedToday,
+    holdShortM,
+    ...(ownGustSpreadKt === null ? {} : { gustSpreadKt: ownGustSpreadKt }),
+    ...(ends.length === 0
+      ? {}
+      : {
+          preferred: {
+            ends,
+            maxCrosswindKt: PREFERRED_CROSSWIND_KT,
+            maxTailwindKt: PREFERRED_TAILWIND_KT,
+            applies,
+          },
+        }),
+  };
+}
+
+function limit(aircraftKt: number | undefined, ownKt: number | null): Figure<'kt'> {
+  if (aircraftKt === undefined && ownKt === null) return unknown('no-aircraft');
+  const value = Math.min(aircraftKt ?? Number.POSITIVE_INFINITY, ownKt ?? Number.POSITIVE_INFINITY);
+  return known(value, 'kt', {
+    formula: 'smaller-limit',
+    inputs: {
+      ...(aircraftKt === undefined ? {} : { aircraftKt }),
+      ...(ownKt === null ? {} : { ownKt }),
+    },
+    source: aircraftKt === value ? 'aircraft' : 'pilot',
+  });
+}
+
+/**
+ * What Wind judges for: what the pilot set, else landing once airborne, until the field is left
+ * again, and take-off before.
+ */
+export function purposeOf(inputs: Pick<Inputs, 'purpose'>, stamps: readonly Stamp[]): Purpose {
+  if (inputs.purpose !== null) return inputs.purpose;
+  const last = stamps.findLast(
+    ({ what }) => what === 'brakes released' || what === 'airborne' || what === 'landed',
+  );
+  return last === undefined || last.what === 'brakes released' ? 'take-off' : 'landing';
+}

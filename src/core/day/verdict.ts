@@ -1,0 +1,199 @@
+/** Sixth stage: what speaks against the runway in use, worked out once for every place. */
+
+import type { Exceeded, LoadSheet } from '../aircraft/loadSheet';
+import type { Designator } from '../airfield/field';
+import type { Figure } from '../figure';
+import type { NoBest, Purpose, RankedEnd, Shortfall } from '../runway/question';
+import type { Parts } from './sources';
+import type { LandingLimit, LandingToday, NoNumbers, TakeoffToday, TodayBrief } from './today';
+import type { NoRanking, WindAnswer } from './wind';
+
+/** What a caution is about. In the order of their weight, worst first. */
+export const CAUTIONS = [
+  'no-field',
+  'no-limits',
+  'no-variation',
+  'no-end',
+  'closed',
+  'closed-today',
+  'not-for-purpose',
+  'no-numbers',
+  'over-mass',
+  'over-max-take-off',
+  'over-max-landing',
+  'no-fuel',
+  'outside-envelope',
+  'fuel-over',
+  'station-over',
+  'length',
+  'tora',
+  'toda',
+  'asda',
+  'lda',
+  'go-above-stop',
+  'tyres',
+  'brake-energy',
+  'parachute',
+  'crosswind',
+  'tailwind',
+  'gust-spread',
+  'speed-unbounded',
+  'speed-not-known',
+  'no-wind',
+  'none-within-limits',
+  'below-landing-fuel',
+  'not-best',
+] as const;
+
+/** What a caution is about. */
+export type CautionCode = (typeof CAUTIONS)[number];
+
+/** What speaks against the runway, with its figure and the limit; null where there is no such number. */
+export interface Caution {
+  readonly code: CautionCode;
+  /** The figure as it is, or what is the case in a word. */
+  readonly value: number | string | null;
+  readonly limit: number | string | null;
+}
+
+/** The verdict. */
+export interface Verdict {
+  /** The runway it is for: the one selected, else the best; null where there is neither. */
+  readonly end: Designator | null;
+  readonly purpose: Purpose;
+  /** Parts still on their way. Until they are there it is being worked out, and no cautions mean nothing yet. */
+  readonly awaited: readonly (keyof Parts)[];
+  /** Parts that could not be loaded: what they would say is not among the cautions. */
+  readonly failed: readonly (keyof Parts)[];
+  /** Worst first. */
+  readonly cautions: readonly Caution[];
+}
+
+/** What a verdict is made of. */
+export interface VerdictSources extends Pick<Verdict, 'awaited' | 'failed'> {
+  readonly wind: WindAnswer;
+  readonly load: LoadSheet | null;
+  readonly today: TodayBrief | null;
+}
+
+/** The verdict on the runway selected, or else the best. */
+export function verdictOf({ wind, load, today, awaited, failed }: VerdictSources): Verdict {
+  const { purpose, ranked } = wind;
+  const end = wind.inUse ?? ranked?.best ?? null;
+  const cautions = [
+    ...cannotJudge(wind),
+    ...(end?.shortfalls ?? []).map(ofShortfall),
+    ...(load?.exceeded ?? []).map(ofLoad),
+    ...(today === null ? [] : ofToday(today, purpose)),
+    ...notBest(end, ranked?.best ?? null),
+  ];
+  return {
+    end: end?.designator ?? wind.using,
+    purpose,
+    awaited,
+    failed,
+    cautions: inOrder(cautions),
+  };
+}
+
+/** Worst first, and each thing once: the stages before may both have seen it. */
+function inOrder(cautions: readonly Caution[]): readonly Caution[] {
+  return CAUTIONS.flatMap((code) => {
+    const [first, ...others] = cautions.filter((one) => one.code === code);
+    // A load may break several stations; else the first to say it is nearest to the runway.
+    return first === undefined ? [] : code === 'station-over' ? [first, ...others] : [first];
+  });
+}
+
+const bare = (code: CautionCode): Caution => ({ code, value: null, limit: null });
+
+/** Why no end is judged, or why none is best while none is selected. */
+function cannotJudge({ because, ranked, inUse, using }: WindAnswer): readonly Caution[] {
+  if (because !== null) return [bare(because satisfies NoRanking)];
+  if (inUse !== null || ranked === null) return [];
+  if (using !== null) return [{ code: 'no-end', value: using, limit: null }];
+  return ranked.because === null ? [] : [bare(ranked.because satisfies NoBest)];
+}
+
+function ofShortfall(shortfall: Shortfall): Caution {
+  switch (shortfall.code) {
+    case 'closed':
+      return { code: 'closed', value: shortfall.why, limit: null };
+    case 'not-for-purpose':
+      return { code: 'not-for-purpose', value: shortfall.purpose, limit: null };
+    case 'crosswind':
+    case 'tailwind':
+      return { code: shortfall.code, value: shortfall.worstKt, limit: shortfall.limitKt };
+    case 'gust-spread':
+      return { code: 'gust-spread', value: shortfall.spreadKt, limit: shortfall.limitKt };
+    case 'length':
+      return { code: 'length', value: shortfall.neededM, limit: shortfall.availableM };
+    default:
+      return bare(shortfall.code);
+  }
+}
+
+function ofLoad(exceeded: Exceeded): Caution {
+  switch (exceeded.code) {
+    case 'outside-envelope':
+      return { code: 'outside-envelope', value: exceeded.at, limit: exceeded.side };
+    case 'no-fuel':
+      return bare('no-fuel');
+    case 'station-over':
+      return { code: 'station-over', value: exceeded.byKg, limit: exceeded.station };
+    default:
+      return { code: exceeded.code, value: exceeded.byKg, limit: 0 };
+  }
+}
+
+const ofToday = ({ takeoff, landing }: TodayBrief, purpose: Purpose): readonly Caution[] =>
+  purpose === 'take-off' ? ofTakeoff(takeoff.planned) : ofLanding(landing.planned);
+
+function noNumbers(because: NoNumbers): readonly Caution[] {
+  if (because === 'no-fuel' || because === 'over-mass') return [bare(because)];
+  return [{ code: 'no-numbers', value: because, limit: null }];
+}
+
+/** A length that falls short: what is needed, and what there is. */
+function short(code: CautionCode, needed: Figure<'m'>, left: Figure<'m'>): readonly Caution[] {
+  if (left.value === null || left.value >= 0 || needed.value === null) return [];
+  return [{ code, value: needed.value, limit: needed.value + left.value }];
+}
+
+function ofTakeoff(planned: TakeoffToday): readonly Caution[] {
+  if (planned.because !== null) return noNumbers(planned.because);
+  const { figures, raw } = planned;
+  const { tyre } = raw.limits;
+  const [goKt, stopKt] = [figures.lowestGoOnKt.value, figures.lastStopKt.value];
+  return [
+    ...short('tora', figures.runM, figures.toraLeftM),
+    ...short('toda', figures.to50ftM, figures.todaLeftM),
+    ...short('asda', figures.stopM, figures.asdaLeftM),
+    ...(goKt === null || stopKt === null || goKt <= stopKt
+      ? []
+      : [{ code: 'go-above-stop', value: goKt, limit: stopKt } as const]),
+    ...(tyre === null || tyre.leftKt >= 0
+      ? []
+      : [{ code: 'tyres', value: tyre.liftOffGroundKt, limit: tyre.limitKt } as const]),
+  ];
+}
+
+const LANDING_LIMITS = {
+  'brake-energy': 'brake-energy',
+  parachute: 'parachute',
+  tyres: 'tyres',
+} as const satisfies Record<LandingLimit, CautionCode>;
+
+function ofLanding(planned: LandingToday): readonly Caution[] {
+  if (planned.because !== null) return noNumbers(planned.because);
+  const { figures, exceeds } = planned;
+  return [
+    ...short('lda', figures.plannedM, figures.plannedLeftM),
+    ...exceeds.map((limit) => bare(LANDING_LIMITS[limit])),
+  ];
+}
+
+function notBest(end: RankedEnd | null, best: RankedEnd | null): readonly Caution[] {
+  if (end === null || best === null || end.designator === best.designator) return [];
+  return [{ code: 'not-best', value: end.designator, limit: best.designator }];
+}

@@ -1,0 +1,26 @@
+/** Whether two values say the same, so that what was worked out from one still holds for the other. */
+
+/**
+ * Data that says the same: numbers, texts, lists, sets, maps, dates and plain objects, whatever the
+ * order of their names. A function is the same only as itself.
+ */
+export function sameData(a: unknown, b: unknown): boolean {
+  if (Object.is(a, b)) return true;
+  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;
+  if (Object.getPrototypeOf(a) !== Object.getPrototypeOf(b)) return false;
+  if (a instanceof Date && b instanceof Date) return Object.is(a.getTime(), b.getTime());
+  if (a instanceof Map && b instanceof Map) {
+    return (
+      a.size === b.size && [...a].every(([key, value]) => b.has(key) && sameData(value, b.get(key)))
+    );
+  }
+  if (a instanceof Set && b instanceof Set) {
+    return a.size === b.size && [...a].every((value) => b.has(value));
+  }
+  const others = new Map<string, unknown>(Object.entries(b));
+  const own = Object.entries(a);
+  return (
+    own.length === others.size &&
+    own.every(([name, value]) => others.has(name) && sameData(value, others.get(name)))
+  );
+}

@@ -1,0 +1,10 @@
+/** A sortie with one more wind, which is typed and not in the record. */
+
+import type { North } from '../angle';
+import type { Sortie } from './fold';
+
+/** The sortie as it will be once that wind is set: what folding one more entry gives. */
+export function withWind(sortie: Sortie, wind: { text: string; north: North }): Sortie {
+  const at = sortie.lastAt ?? { wallMs: 0, sortieMs: 0 };
+  return { ...sortie, winds: [...sortie.winds, { ...wind, id: 'typed', at }] };
+}
