@@ -1,0 +1,121 @@
+import { expect, test } from 'vitest';
+import { noParachuteOf } from '../../../src/core/day/parachute';
+import { isOffStand, standOf } from '../../../src/core/day/route';
+import { dueCallKind } from '../../../src/core/radio/dueCall';
+import type { Event } from '../../../src/core/sortie/entry';
+import { FRESH_INPUTS } from '../../../src/core/sortie/entry';
+import { foldSortie } from '../../../src/core/sortie/fold';
+import { withWind } from '../../../src/core/sortie/withWind';
+import type { Mark } from '../../../src/core/taxi/route';
+import { demoField } from '../documents/demo';
+import { entry, OPEN, RUN, tick, written } from '../sortie/recorder';
+import { documentsAt, flown, moment, sortieAt, stamped } from './moments';
+
+/** A step of the Sleet's procedure that asks for the parachute before the roll. */
+const { aircraft, procedure } = documentsAt('XHAR');
+const CHUTE = procedure?.phases
+  .filter(({ phase }) => phase === 'ramp' || phase === 'taxi' || phase === 'line-up')
+  .flatMap(({ steps }) => steps)
+  .find(({ when }) => JSON.stringify(when ?? null).includes('chute'));
+
+const counted = (inputs: Partial<typeof FRESH_INPUTS>, ...events: readonly Event[]) =>
+  noParachuteOf({
+    aircraft,
+    procedure,
+    run: foldSortie(written(OPEN, ...events)).run,
+    inputs: { ...FRESH_INPUTS, ...inputs },
+  });
+
+test('the parachute counts while it is fitted and nothing was said against it', () => {
+  expect(counted({})).toBeNull();
+  expect(counted({ noParachute: true })).toBe('own');
+  expect(counted({ options: { chute: false } })).toBe('not-fitted');
+  // Whoever has none fitted need not be told that the pilot does not want it either.
+  expect(counted({ options: { chute: false }, noParachute: true })).toBe('not-fitted');
+});
+
+test('said not to be possible before the roll, it does not count; done after all, it does', () => {
+  const step = CHUTE?.id ?? '';
+  expect(step).not.toBe('');
+  expect(counted({}, tick('cannot', step))).toBe('cannot');
+  expect(counted({}, tick('cannot', step), tick('done', step))).toBeNull();
+  expect(counted({}, tick('held', step))).toBeNull();
+});
+
+test('what was said in an earlier pass counts until the step is reached again', () => {
+  const step = CHUTE?.id ?? '';
+  const reopen: Event = { kind: 'reopen', run: RUN, passes: { ramp: 2, taxi: 2, 'line-up': 2 } };
+  expect(counted({}, tick('cannot', step), reopen)).toBe('cannot');
+  expect(counted({}, tick('cannot', step), reopen, tick('done', step, { pass: 2 }))).toBeNull();
+});
+
+test('an aircraft without a parachute has none that could not count', () => {
+  const tourer = flown('tussock');
+  const inputs = { ...FRESH_INPUTS, noParachute: true };
+  expect(noParachuteOf({ ...tourer, run: null, inputs })).toBeNull();
+});
+
+const way = (goneM: number, leftM: number, next: boolean) => {
+  const mark: Mark = { node: 'n', name: 'N', atM: 0, kind: 'point', between: ['A', 'A'] };
+  return { last: goneM > 0 ? mark : null, next: next ? mark : null, goneM, leftM };
+};
+
+test.each([
+  ['nowhere yet', null, false, 'taxi'],
+  ['on the stand', way(0, 900, true), true, 'taxi'],
+  ['on the way, a runway ahead', way(300, 600, true), true, 'crossing'],
+  ['on the way, no runway ahead', way(600, 300, true), false, 'line-up'],
+  ['at the end of the way', way(900, 0, false), true, 'line-up'],
+])('%s, the call for that is due', (_, progress, crosses, kind) => {
+  expect(dueCallKind({ purpose: 'take-off', stamps: [], progress, crosses })).toBe(kind);
+});
+
+test('for a landing one calls inbound, and once landed that the runway is vacated', () => {
+  const due = (...stamps: Parameters<typeof stamped>) =>
+    dueCallKind({
+      purpose: 'landing',
+      stamps: stamps.map((what) => stamped(what)),
+      progress: null,
+      crosses: true,
+    });
+  expect(due('airborne')).toBe('inbound');
+  expect(due('landed')).toBe('vacated');
+});
+
+test('the stand is the one that is named, or the only one there is', () => {
+  const field = demoField('XHAR');
+  const stands = field.taxi.nodes.filter(({ kind }) => kind === 'stand');
+  expect(stands.length).toBeGreaterThan(1);
+  expect(standOf(field, stands[1]?.id ?? null)).toBe(stands[1]?.id);
+  expect(standOf(field, null)).toBeNull();
+  expect(standOf(field, 'not there')).toBeNull();
+  const one = {
+    ...field,
+    taxi: {
+      ...field.taxi,
+      nodes: field.taxi.nodes.filter((n) => n === stands[0] || n.kind !== 'stand'),
+    },
+  };
+  expect(standOf(one, null)).toBe(stands[0]?.id);
+  expect(standOf(null, 'a')).toBeNull();
+});
+
+test('stopped on the runway or landed, the aircraft stands on no stand', () => {
+  expect(isOffStand([])).toBe(false);
+  expect(isOffStand([stamped('brakes released')])).toBe(false);
+  expect(isOffStand([stamped('brakes released'), stamped('stopping')])).toBe(true);
+  expect(isOffStand([stamped('airborne'), stamped('landed')])).toBe(true);
+  expect(isOffStand([stamped('landed'), stamped('on chocks')])).toBe(false);
+});
+
+test('a typed wind gives the sortie that setting it gives', () => {
+  const before = written({ kind: 'wind', text: '27012KT', north: 'true' });
+  const set = foldSortie([...before, entry({ kind: 'wind', text: '09020', north: 'magnetic' }, 2)]);
+  const typed = withWind(foldSortie(before), { text: '09020', north: 'magnetic' });
+  const texts = ({ winds }: typeof set) => winds.map(({ text, north }) => [text, north]);
+  expect(texts(typed)).toEqual(texts(set));
+  const { winds: _a, lastAt: _b, ...others } = typed;
+  const { winds: _c, lastAt: _d, ...othersSet } = set;
+  expect(others).toEqual(othersSet);
+  expect(sortieAt(moment('27012')).winds).toHaveLength(1);
+});
