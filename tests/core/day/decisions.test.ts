@@ -56,7 +56,7 @@ test('an aircraft without a parachute has none that could not count', () => {
 });
 
 const way = (goneM: number, leftM: number, next: boolean) => {
-  const mark: Mark = { node: 'n', name: 'N', atM: 0, kind: 'point', between: ['A', 'A'] };
+  const mark: Mark = { node: 'n', name: 'N', atM: 0, kind: 'junction', between: ['A', 'A'] };
   return { last: goneM > 0 ? mark : null, next: next ? mark : null, goneM, leftM };
 };
 
