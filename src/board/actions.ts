@@ -4,15 +4,14 @@
  */
 
 import { signal } from '@preact/signals';
-import type { Position } from '../core';
+import { type Offers, wantsHold } from '../core';
 import type { Action } from '../device/bindings';
 import { closeCard, openCard } from './card';
-import { dueName, dueSinceMs, isAway, walked } from './due';
-import { steps } from './flight';
+import { dueName, dueSinceMs } from './due';
 import { resume } from './interruption';
 import { stepsShown } from './leavingSteps';
 import { bigCard, onRoll, openPlace, PLACES, place } from './places';
-import { canGoBack, closeList, endSortie, goBack, stamp, stopRoll, tick } from './stepping';
+import { doIt, goBack, offered, stopRoll, tick } from './stepping';
 import { passNext, progress } from './taxi';
 
 /** How a control was pressed for an action. */
@@ -88,50 +87,43 @@ function outcomeOf(action: Action, pressed: Pressed): Outcome {
 type StepAction = Exclude<Action, 'repeat' | 'next-place' | 'big-card' | 'stopwatch'>;
 
 function inSteps(action: StepAction, pressed: Pressed): Outcome {
-  const position = walked.value?.position;
-  if (!isShown.value || position === undefined) return 'not-here';
+  const now = offered.value;
+  if (!isShown.value || now === null) return 'not-here';
   if (pressed.downMs < dueSinceMs() + SETTLE_MS) return 'too-soon';
-  if (isAway.value) return whileAway(action);
   switch (action) {
     case 'done':
-      return doDue(position, pressed);
+      return doMain(now, pressed);
     case 'back':
-      if (!canGoBack()) return 'not-now';
-      goBack();
-      return 'done';
+      return takeBack(now);
     case 'hold-back':
-      return holdBack(position);
+      if (now.putOff === null) return 'not-now';
+      tick(now.putOff, 'held');
+      return 'done';
+    case 'stopping':
+      if (!now.stop) return 'not-now';
+      stopRoll();
+      return 'done';
     default:
-      return atMoment(action, position);
+      return atMoment(action === 'airborne' ? 'airborne' : 'brakes released', now);
   }
 }
 
-/** Called away, the pilot goes on, or goes one back. */
-function whileAway(action: StepAction): Outcome {
-  if (action !== 'done' && action !== 'back') return 'not-now';
-  resume();
-  if (action === 'back') goBack();
+/** Called away, the pilot goes on, and then one back. */
+function takeBack({ main, undo }: Offers): Outcome {
+  if (main.what === 'resume') resume();
+  else if (undo === null) return 'not-now';
+  goBack();
   return 'done';
 }
 
 /** What the largest key does. Releasing the brakes and being airborne are said by their own names. */
-function doDue(position: Position, pressed: Pressed): Outcome {
-  switch (position.kind) {
-    case 'step': {
-      const { row } = position;
-      return withCare(row.step.critical === true, pressed, () => tick(row, 'done'));
-    }
-    case 'moment':
-      if (position.moment !== 'landed') return 'not-now';
-      return withCare(false, pressed, () => stamp('landed'));
-    case 'list-end':
-      return withCare(false, pressed, () => {
-        const list = steps.value?.abnormal?.list;
-        if (list !== undefined) closeList(list.then);
-      });
-    case 'end':
-      return withCare(true, pressed, endSortie);
+function doMain({ main }: Offers, pressed: Pressed): Outcome {
+  if (main.what === 'stamp' && main.moment !== 'landed') return 'not-now';
+  if (main.what === 'resume') {
+    resume();
+    return 'done';
   }
+  return withCare(wantsHold(main, true), pressed, () => doIt(main));
 }
 
 /** What matters much wants to be held. What cannot hold asks to be pressed once more, and not at once. */
@@ -150,26 +142,8 @@ function withCare(matters: boolean, { downMs, held, brief }: Pressed, go: () => 
   return 'done';
 }
 
-function holdBack(position: Position): Outcome {
-  if (position.kind !== 'step' || position.barrier !== null) return 'not-now';
-  const { kind } = position.row.step;
-  if (kind === 'barrier' || kind === 'note') return 'not-now';
-  tick(position.row, 'held');
-  return 'done';
-}
-
-function atMoment(
-  action: 'brakes-released' | 'stopping' | 'airborne',
-  position: Position,
-): Outcome {
-  if (position.kind !== 'moment') return 'not-now';
-  if (action === 'brakes-released') {
-    if (position.moment !== 'brakes released') return 'not-now';
-    stamp('brakes released', position.tied);
-    return 'done';
-  }
-  if (position.moment !== 'airborne') return 'not-now';
-  if (action === 'stopping') stopRoll();
-  else stamp('airborne');
+function atMoment(moment: 'brakes released' | 'airborne', { main }: Offers): Outcome {
+  if (main.what !== 'stamp' || main.moment !== moment) return 'not-now';
+  doIt(main);
   return 'done';
 }

@@ -1,7 +1,7 @@
 /** What is due, as far as it matters for pressing keys: which it is, and since when it has been. */
 
 import { computed, effect } from '@preact/signals';
-import type { Walk } from '../core';
+import { interruptedAt, type Walk } from '../core';
 import { sortie } from './board';
 import { steps } from './flight';
 import { stepsShown } from './leavingSteps';
@@ -15,9 +15,7 @@ export const walked = computed((): Walk | null => {
 });
 
 /** Whether the pilot was called away from the steps, and has not come back. */
-export const isAway = computed(
-  () => ((sortie.value.list ?? sortie.value.run)?.interruptedAt ?? null) !== null,
-);
+export const isAway = computed(() => interruptedAt(sortie.value) !== null);
 
 /** Names what is due; it changes with everything that a key meant for before must not touch. */
 export const dueName = computed((): string => {

@@ -1,22 +1,17 @@
 /** Being called away from the steps, and taking them up again. */
 
+import { mayInterrupt, wasGlance } from '../core';
 import { add, momentAt } from './adding';
 import { record, sortie } from './board';
 import { goneMs, moment, wallNowMs } from './time';
 import { backFromWatch, goesBehindWatch } from './watch';
 import { keepDraft } from './windEntry';
 
-/** A window that was hidden for less than this was only glanced away from. */
-const GLANCE_MS = 10_000;
-
 /** Marks that the pilot was called away from the steps, now or since an earlier moment of the device's clock. */
 export function interrupt(sinceMs = wallNowMs()): void {
-  const { id, list, run, endedAt } = sortie.value;
+  const { id, list, run } = sortie.value;
   const current = list ?? run;
-  // Before the first tick there is nothing to come back to.
-  if (id === null || current?.last == null || current.interruptedAt !== null || endedAt !== null) {
-    return;
-  }
+  if (id === null || current === null || !mayInterrupt(sortie.value)) return;
   record.add(id, momentAt(sinceMs), { kind: 'interrupted', run: current.id });
 }
 
@@ -40,7 +35,7 @@ export function interruptWhenLeft(): void {
     const watchedSinceMs = backFromWatch();
     if (watchedSinceMs !== null) interrupt(watchedSinceMs);
     void record.refresh();
-    if (goneMs(hidden) < GLANCE_MS) resume();
+    if (wasGlance(goneMs(hidden))) resume();
   });
   addEventListener('pagehide', keepDraft);
 }

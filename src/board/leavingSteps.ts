@@ -1,11 +1,9 @@
 /** Leaving the steps for another place, and coming back to them. */
 
 import { signal } from '@preact/signals';
+import { wasMoreThanLook } from '../core';
 import { interrupt } from './interruption';
 import { goneMs, type Moment, moment } from './time';
-
-/** Another place that was open for longer than this was more than a look. */
-const LOOK_MS = 60_000;
 
 /** Whether the steps are on the screen, with their keys. */
 export const stepsShown = signal(false);
@@ -21,7 +19,7 @@ export function leaveSteps(): void {
 /** The steps are shown again: after more than a minute that is an interruption. */
 export function comeBackToSteps(): void {
   stepsShown.value = true;
-  if (leftSteps !== null && goneMs(leftSteps) > LOOK_MS) {
+  if (leftSteps !== null && wasMoreThanLook(goneMs(leftSteps))) {
     interrupt(leftSteps.wallMs);
   }
   leftSteps = null;

@@ -1,8 +1,8 @@
 /** What the pilot does with the steps: ticks, moments, lists, back, and the sortie's end. */
 
+import { computed } from '@preact/signals';
 import {
   canMove,
-  type Entry,
   type Event,
   type FlownAgain,
   type Id,
@@ -10,15 +10,19 @@ import {
   type LeadsTo,
   type ListId,
   type Moment,
+  type Offers,
+  offers,
   PHASES,
   type Phase,
   passedBefore,
   passesAgain,
+  putOffBefore,
   rowsOf,
   type StepOutcome,
   type StepRow,
   sawOf,
   sortieTimeMs,
+  togetherWith,
 } from '../core';
 import { askToKeepStorage } from '../device/storage';
 import { newId } from '../record/record';
@@ -171,57 +175,26 @@ export function goOnFrom(row: StepRow): void {
   const brief = steps.value;
   const run = openRun();
   if (brief === null || run === null) return;
-  const rows = rowsOf(brief.walk);
-  const passed = rows
-    .slice(
-      0,
-      rows.findIndex(({ step }) => step.id === row.step.id),
-    )
-    .filter((one) => isWaiting(one) && canMove(one.step));
+  const passed = putOffBefore(brief, row);
   const held = passed.flatMap((skipped) => tickEvent(run.id, skipped, 'held') ?? []);
   if (held.length === 0) return;
   if (run.events.length > 0) add(...run.events);
   undoable.value = { what: 'jump', entries: add(...held) };
 }
 
-/** Whether there is something to take back. */
-export const canGoBack = (): boolean => lastDone() !== null;
+/** What may be done in the steps now; null before there is a procedure. */
+export const offered = computed(() =>
+  steps.value === null ? null : offers(steps.value, sortie.value),
+);
 
-function lastDone() {
-  const { run, list } = sortie.value;
-  return list?.last ?? run?.last ?? null;
-}
+/** Whether there is something to take back. */
+export const canGoBack = (): boolean => (offered.value?.undo ?? null) !== null;
 
 /** Takes the last thing done in the steps back. */
 export function goBack(): void {
-  const last = lastDone();
+  const last = offered.value?.undo ?? null;
   if (last === null) return;
-  add(...togetherWith(last.id).map(({ id }): Event => ({ kind: 'undo', target: id })));
-}
-
-/** What is taken back together with an entry, of what was added in the same go. */
-const TOGETHER: Readonly<Partial<Record<Entry['kind'], readonly Entry['kind'][]>>> = {
-  done: ['passed'],
-  held: ['passed'],
-  cannot: ['passed'],
-  stamp: ['stamp', 'done', 'sealed', 'open', 'passed', 'reopen'],
-  open: ['stamp', 'done', 'sealed', 'open', 'passed'],
-  close: ['close', 'held'],
-  reopen: ['stamp', 'sealed', 'reopen', 'set'],
-};
-
-/** What was added in one go with an entry: a moment comes with the steps tied to it, its seal, the list it opens. */
-function togetherWith(id: Id): readonly Entry[] {
-  const entry = record.entries.find((candidate) => candidate.id === id);
-  if (entry === undefined) return [];
-  const kinds = TOGETHER[entry.kind] ?? [];
-  return record.entries.filter(
-    (one) =>
-      one.id === id ||
-      (one.sortie === entry.sortie &&
-        one.at.wallMs === entry.at.wallMs &&
-        kinds.includes(one.kind)),
-  );
+  add(...togetherWith(record.entries, last).map(({ id }): Event => ({ kind: 'undo', target: id })));
 }
 
 /** Ends the sortie, seals its figures, and begins the next with the same field, aircraft and limits. */
@@ -238,4 +211,20 @@ export function endSortie(): void {
     next.push({ kind: 'clock', sortieMs: sortieTimeMs(clock, wallNowMs()), rate: clock.rate });
   }
   undoable.value = { what: 'sortie', entries: [...closing, ...addTo(newId(), ...next)] };
+}
+
+/** Does what is offered as the next thing; what was interrupted is taken up elsewhere. */
+export function doIt(main: Offers['main']): void {
+  switch (main.what) {
+    case 'tick':
+      return tick(main.row, 'done');
+    case 'stamp':
+      return stamp(main.moment, main.tied);
+    case 'close-list':
+      return closeList(main.leadsTo);
+    case 'end-sortie':
+      return endSortie();
+    case 'resume':
+      return;
+  }
 }

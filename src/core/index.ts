@@ -32,6 +32,14 @@ export { type Day, type DayBrief, day } from './day/day';
 export { type EndFigures, endFigures } from './day/endFigures';
 export { type Memo, once } from './day/memo';
 export type { NumbersBrief } from './day/numbers';
+export {
+  mayDoNow,
+  mayGoOnFrom,
+  type Offers,
+  offers,
+  putOffBefore,
+  wantsHold,
+} from './day/offers';
 export type { NoParachute } from './day/parachute';
 export { isOffStand } from './day/route';
 export type { SettledFacts } from './day/settled';
@@ -158,6 +166,8 @@ export {
   type TaxiedPoint,
   type Ticked,
 } from './sortie/fold';
+export { interruptedAt, mayInterrupt, wasGlance, wasMoreThanLook } from './sortie/interruption';
+export { togetherWith } from './sortie/together';
 export { withWind } from './sortie/withWind';
 export type { Unit } from './units';
 export { ageMinutes, issuedAt, newestFor } from './weather/issued';

@@ -12,6 +12,7 @@ import {
   flyAgain,
   goAround,
   goBack,
+  offered,
   stamp,
   tick,
 } from '../../board/stepping';
@@ -19,6 +20,7 @@ import { wallMs } from '../../board/time';
 import {
   type AbnormalList,
   handledAs,
+  interruptedAt,
   type Moment,
   type Position,
   type Step,
@@ -26,10 +28,11 @@ import {
   type StepsBrief,
   type Upcoming,
   type Walk,
+  wantsHold,
 } from '../../core';
 import { pageLanguage } from '../../device/pageLanguage';
 import { ago } from '../../parts/ago';
-import { stopwatch } from '../../parts/format';
+import { stopwatch, whole } from '../../parts/format';
 import { joined, marked, type Worded, worded } from '../../parts/marked';
 import { momentWords, phaseWords } from '../../parts/procedure';
 import styles from './Card.module.css';
@@ -51,9 +54,8 @@ type Frame = Pick<Face, 'share' | 'head' | 'foot'>;
 export function stepFace(brief: StepsBrief): Face {
   const walk = brief.abnormal?.walk ?? brief.walk;
   const frame = frameOf(brief, walk);
-  const run = sortie.value.list ?? sortie.value.run;
-  if (run?.interruptedAt)
-    return awayFace(frame, walk, ago(wallMs.value - run.interruptedAt.wallMs));
+  const left = interruptedAt(sortie.value);
+  if (left !== null) return awayFace(frame, walk, ago(wallMs.value - left.wallMs));
   const { position } = walk;
   switch (position.kind) {
     case 'step':
@@ -99,11 +101,12 @@ const back = () => (canGoBack() ? goBack : undefined);
 function dueFace(frame: Frame, walk: Walk, position: Extract<Position, { kind: 'step' }>): Face {
   const { row, barrier } = position;
   const { step, state } = row;
-  const critical = step.critical === true;
+  const now = offered.value;
+  const critical = now !== null && wantsHold(now.main, true);
   const done = () => tick(row, 'done');
-  // Before a barrier, and for what was held back already, there is no later; a note asks for nothing.
-  const isHeld = barrier === null && step.kind !== 'barrier' && step.kind !== 'note';
-  const hold = isHeld ? () => tick(row, 'held') : undefined;
+  const putOff = now?.putOff ?? null;
+  const isHeld = putOff !== null;
+  const hold = putOff === null ? undefined : () => tick(putOff, 'held');
   const across = back();
   const [item, response] = [read(step.item), read(step.response)];
   const lines = linesOf(walk, row, barrier);
@@ -167,7 +170,7 @@ function linesOf(walk: Walk, { step, state }: StepRow, barrier: Step | Moment | 
       : [ofPage('outcome' in state.tick ? words.doAgain : words.neededNow)]),
   ];
   const after = [
-    ...(step.gateFt !== undefined ? [words.atFt(String(step.gateFt))] : []),
+    ...(step.gateFt !== undefined ? [words.atFt(whole(step.gateFt))] : []),
     ...(step.gate !== undefined ? [words.byKt(number(step.gate))] : []),
     ...(step.kind === 'wait' ? [waitWords(walk, step)] : []),
   ];

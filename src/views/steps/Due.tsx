@@ -5,8 +5,8 @@ import { useEffect, useState } from 'preact/hooks';
 import { openCard, wasJustClosed } from '../../board/card';
 import { interrupt } from '../../board/interruption';
 import { stepsLang } from '../../board/language';
-import { canGoBack, flyAgain, goAround, goBack, tick } from '../../board/stepping';
-import type { Moment, Step, StepRow, Walk } from '../../core';
+import { canGoBack, flyAgain, goAround, goBack, offered, tick } from '../../board/stepping';
+import { type Moment, type Step, type StepRow, type Walk, wantsHold } from '../../core';
 import { CardOpener } from '../../parts/card/CardOpener';
 import { Key } from '../../parts/key/Key';
 import { TickKey } from '../../parts/key/TickKey';
@@ -57,7 +57,7 @@ export function Due({ walk, row, barrier, inList }: DueProps): JSX.Element {
           wasJustClosed={wasJustClosed}
           onOpen={() => openCard('steps')}
         />
-        {!inList && <PhaseKey walk={walk} />}
+        {!inList && <PhaseKey />}
         <Key className={styles.small} onPress={() => setAsking(true)}>
           {words.cannot}
         </Key>
@@ -71,8 +71,7 @@ export function Due({ walk, row, barrier, inList }: DueProps): JSX.Element {
           refusals={words.refused}
           moving
           step={key}
-          // Before a barrier, and for what was held back already, there is no later; a note asks for nothing.
-          disabled={barrier !== null || step.kind === 'barrier' || step.kind === 'note'}
+          disabled={offered.value?.putOff == null}
           onPress={() => tick(row, 'held')}
         >
           {words.hold}
@@ -82,7 +81,7 @@ export function Due({ walk, row, barrier, inList }: DueProps): JSX.Element {
           look="pick"
           moving
           step={key}
-          hold={step.critical}
+          hold={wantsHold({ what: 'tick', row }, false)}
           holdHint={words.holdHint}
           onPress={() => tick(row, 'done')}
         >
@@ -107,29 +106,28 @@ export function Due({ walk, row, barrier, inList }: DueProps): JSX.Element {
 const doneWords = ({ kind }: Step) =>
   kind === 'say' ? words.said : kind === 'note' ? words.seen : words.done;
 
-const hasLanded = ({ phase, phases }: Walk) => phase === 'after' && phases.at(-1)?.handled === 0;
-
 /** Which of the wider things stands in the corner, where the timers are on a phone. */
 function cornerClass(walk: Walk, inList: boolean): string | undefined {
-  if (!inList && hasLanded(walk)) return styles.landed;
+  if (!inList && offered.value?.again.includes('take-off')) return styles.landed;
   return walk.heldBack.length > 0 ? styles.counted : undefined;
 }
 
 /** On the approach nobody is called away, and after the landing one may take off again. */
-function PhaseKey({ walk }: { walk: Walk }) {
-  if (walk.phase === 'recovery') {
+function PhaseKey() {
+  const now = offered.value;
+  if (now?.goAround) {
     return (
       <Key className={styles.small} onPress={goAround}>
         {words.goAround}
       </Key>
     );
   }
-  return hasLanded(walk) ? (
+  return now?.again.includes('take-off') ? (
     <Key className={styles.small} onPress={() => flyAgain('take-off')}>
       {words.takeOffAgain}
     </Key>
   ) : (
-    <Key className={styles.small} disabled={!canGoBack()} onPress={() => interrupt()}>
+    <Key className={styles.small} disabled={!now?.interrupt} onPress={() => interrupt()}>
       {words.away}
     </Key>
   );

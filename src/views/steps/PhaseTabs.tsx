@@ -8,7 +8,15 @@ import { stepsLang } from '../../board/language';
 import { tie } from '../../board/memory';
 import { openSheet } from '../../board/places';
 import { goOnFrom, tick } from '../../board/stepping';
-import { type Phase, type PhaseRows, type StepRow, tiesOf, type Walk } from '../../core';
+import {
+  mayDoNow,
+  mayGoOnFrom,
+  type Phase,
+  type PhaseRows,
+  type StepRow,
+  tiesOf,
+  type Walk,
+} from '../../core';
 import { Key } from '../../parts/key/Key';
 import { Sheet } from '../../parts/sheet/Sheet';
 import { liveText } from './liveText';
@@ -117,8 +125,8 @@ function Row({ row, onClose }: { row: StepRow; onClose: () => void }) {
         )}
       </span>
       {isTied(row) && <Key onPress={() => tie(row.step.id, null)}>{words.putBack}</Key>}
-      {kind === 'held' && <Key onPress={() => tick(row, 'done')}>{words.doneNow}</Key>}
-      {kind === 'open' && row.step.tiedTo === undefined && (
+      {mayDoNow(row) && <Key onPress={() => tick(row, 'done')}>{words.doneNow}</Key>}
+      {mayGoOnFrom(row) && (
         <Key
           onPress={() => {
             goOnFrom(row);

@@ -1,0 +1,115 @@
+/**
+ * What may be done in the steps now: ticked, put off, undone, opened, skipped. Decided once; the
+ * Steps view, the Big card, keys, pads and voice ask here and never decide again.
+ */
+
+import type { FlownAgain } from '../procedure/again';
+import { canMove } from '../procedure/tied';
+import { isWaiting, type StepRow } from '../procedure/walk';
+import type { Id, LeadsTo, Moment } from '../sortie/entry';
+import type { Sortie } from '../sortie/fold';
+import { interruptedAt, mayInterrupt } from '../sortie/interruption';
+import { rowsOf, type StepsBrief } from './steps';
+
+/** What the pilot can do next: what the largest key does. */
+export type Main =
+  | { readonly what: 'tick'; readonly row: StepRow }
+  /** A moment that is stamped, with the steps that are ticked together with it. */
+  | { readonly what: 'stamp'; readonly moment: Moment; readonly tied: readonly StepRow[] }
+  | { readonly what: 'close-list'; readonly leadsTo: LeadsTo }
+  | { readonly what: 'end-sortie' }
+  /** Interrupted: the steps are taken up again before anything else. */
+  | { readonly what: 'resume' };
+
+/** What may be done now. */
+export interface Offers {
+  readonly main: Main;
+  /** The step that may be put off; null where there is no later for it. */
+  readonly putOff: StepRow | null;
+  /** The step of which may be said that it is not possible. */
+  readonly cannot: StepRow | null;
+  /** The entry that "Back" takes back; null before anything was done. */
+  readonly undo: Id | null;
+  /** The pilot may say that something interrupts. */
+  readonly interrupt: boolean;
+  /** The take-off may be stopped: rolling, not yet airborne. */
+  readonly stop: boolean;
+  readonly goAround: boolean;
+  /** Phases that may be flown again. */
+  readonly again: readonly FlownAgain[];
+  /** Lists that may be opened, by their names, while none of them is the one that is open. */
+  readonly lists: readonly string[];
+}
+
+/** What may be done at a position in the steps. */
+export function offers(
+  { walk: flown, abnormal, procedure }: StepsBrief,
+  sortie: Pick<Sortie, 'run' | 'list' | 'endedAt' | 'id'>,
+): Offers {
+  const walk = abnormal?.walk ?? flown;
+  const { position } = walk;
+  const isAway = interruptedAt(sortie) !== null;
+  const row = position.kind === 'step' ? position.row : null;
+  const moment = position.kind === 'moment' ? position.moment : null;
+  const inPhases = abnormal === null && !isAway;
+  const hasLanded = walk.phase === 'after' && walk.phases.at(-1)?.handled === 0;
+  return {
+    main: isAway ? { what: 'resume' } : mainOf(walk.position, abnormal?.list.then ?? 'return'),
+    putOff: isAway || !mayPutOff(position) ? null : row,
+    cannot: isAway ? null : row,
+    undo: sortie.list?.last?.id ?? sortie.run?.last?.id ?? null,
+    // On the approach nobody is called away: there is the go-around.
+    interrupt: inPhases && row !== null && walk.phase !== 'recovery' && mayInterrupt(sortie),
+    stop: !isAway && moment === 'airborne',
+    goAround: inPhases && walk.phase === 'recovery' && (row !== null || moment === 'landed'),
+    again: isAway
+      ? []
+      : moment === 'landed'
+        ? ['touch-and-go']
+        : position.kind === 'end' || (inPhases && row !== null && hasLanded)
+          ? ['take-off']
+          : [],
+    lists: procedure.lists.map(({ id }) => id).filter((id) => id !== abnormal?.list.id),
+  };
+}
+
+function mainOf(position: StepsBrief['walk']['position'], leadsTo: LeadsTo): Main {
+  switch (position.kind) {
+    case 'step':
+      return { what: 'tick', row: position.row };
+    case 'moment':
+      return { what: 'stamp', moment: position.moment, tied: position.tied };
+    case 'list-end':
+      return { what: 'close-list', leadsTo };
+    case 'end':
+      return { what: 'end-sortie' };
+  }
+}
+
+/** Before a barrier, and for what was put off already, there is no later; a note asks for nothing. */
+function mayPutOff(position: StepsBrief['walk']['position']): boolean {
+  if (position.kind !== 'step' || position.barrier !== null) return false;
+  const { kind } = position.row.step;
+  return kind !== 'barrier' && kind !== 'note';
+}
+
+/**
+ * Whether something matters so much that its key must be held: a critical step; and the sortie's end
+ * where it is done without looking, by a key of the keyboard, a pad, or the Big card.
+ */
+export const wantsHold = (main: Main, eyesUp: boolean): boolean =>
+  main.what === 'tick' ? main.row.step.critical === true : main.what === 'end-sortie' && eyesUp;
+
+/** Whether the pilot may go on from a step, putting off what waits before it. */
+export const mayGoOnFrom = ({ step, state }: StepRow): boolean =>
+  state.kind === 'open' && step.tiedTo === undefined;
+
+/** Whether a step that was put off may be done where it stands. */
+export const mayDoNow = ({ state }: StepRow): boolean => state.kind === 'held';
+
+/** What going on from a step puts off: all that waits before it and can wait. */
+export function putOffBefore({ walk }: Pick<StepsBrief, 'walk'>, row: StepRow): readonly StepRow[] {
+  const rows = rowsOf(walk);
+  const at = rows.findIndex(({ step }) => step.id === row.step.id);
+  return rows.slice(0, Math.max(0, at)).filter((one) => isWaiting(one) && canMove(one.step));
+}

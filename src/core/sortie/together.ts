@@ -1,0 +1,31 @@
+/** What one undo takes back. */
+
+import type { Entry, Id } from './entry';
+
+/** What is taken back together with an entry, of what was added in the same go. */
+const TOGETHER: Readonly<Partial<Record<Entry['kind'], readonly Entry['kind'][]>>> = {
+  done: ['passed'],
+  held: ['passed'],
+  cannot: ['passed'],
+  stamp: ['stamp', 'done', 'sealed', 'open', 'passed', 'reopen'],
+  open: ['stamp', 'done', 'sealed', 'open', 'passed'],
+  close: ['close', 'held'],
+  reopen: ['stamp', 'sealed', 'reopen', 'set'],
+};
+
+/**
+ * What is taken back with an entry, itself included: a moment comes with the steps tied to it, its
+ * seal and the list it opens, all added in one go. Empty where there is no such entry.
+ */
+export function togetherWith(entries: readonly Entry[], id: Id): readonly Entry[] {
+  const entry = entries.find((candidate) => candidate.id === id);
+  if (entry === undefined) return [];
+  const kinds = TOGETHER[entry.kind] ?? [];
+  return entries.filter(
+    (one) =>
+      one.id === id ||
+      (one.sortie === entry.sortie &&
+        one.at.wallMs === entry.at.wallMs &&
+        kinds.includes(one.kind)),
+  );
+}
