@@ -1,0 +1,213 @@
+import { expect, test } from 'vitest';
+import {
+  mayDoNow,
+  mayGoOnFrom,
+  offers,
+  putOffBefore,
+  wantsHold,
+} from '../../../src/core/day/offers';
+import { rowsOf } from '../../../src/core/day/steps';
+import type { Event } from '../../../src/core/sortie/entry';
+import { foldSortie } from '../../../src/core/sortie/fold';
+import {
+  interruptedAt,
+  mayInterrupt,
+  wasGlance,
+  wasMoreThanLook,
+} from '../../../src/core/sortie/interruption';
+import { togetherWith } from '../../../src/core/sortie/together';
+import { LIST, OPEN, OPEN_LIST, RUN, tick, written } from '../sortie/recorder';
+import { brief, documentsAt, moment, TABLES } from './moments';
+
+const HARROW = documentsAt('XHAR');
+const { procedure } = HARROW;
+
+/** Where the pilot is after these events, and what is offered there. */
+function after(...events: readonly Event[]) {
+  const sortie = foldSortie(written(...events));
+  const { run, list, stamps } = sortie;
+  const { steps } = brief(moment('28010KT', {}, { run, list, stamps }), HARROW, TABLES);
+  if (steps === null) throw new Error('no procedure');
+  return { steps, sortie, offered: offers(steps, sortie) };
+}
+
+/** Every step of these phases, done as they stand; `ends` leaves the last of them. */
+function doneUntil(isLast: (row: ReturnType<typeof rowsOf>[number]) => boolean): Event[] {
+  const events: Event[] = [OPEN];
+  for (let i = 0; i < 300; i++) {
+    const { steps } = after(...events);
+    const { position } = steps.walk;
+    if (position.kind !== 'step' || isLast(position.row)) return events;
+    events.push(tick('done', position.row.step.id, { saw: {} }));
+  }
+  return events;
+}
+
+const toBarrier = doneUntil(({ step }) => step.kind === 'barrier');
+const toRelease = doneUntil(() => false);
+
+test('the first step can be ticked, put off and said not to be possible; there is nothing to undo', () => {
+  const { offered, steps } = after();
+  const { position } = steps.walk;
+  const row = position.kind === 'step' ? position.row : null;
+  expect(row).not.toBeNull();
+  expect(offered).toMatchObject({ main: { what: 'tick', row }, putOff: row, cannot: row });
+  expect(offered).toMatchObject({ undo: null, interrupt: false, stop: false, goAround: false });
+  expect(offered.again).toEqual([]);
+});
+
+test('once something was done it can be undone, and the pilot may be called away', () => {
+  const first = procedure?.phases[0]?.steps[0]?.id ?? '';
+  const { offered, sortie } = after(OPEN, tick('done', first));
+  expect(offered.undo).toBe(sortie.run?.last?.id);
+  expect(offered.undo).not.toBeNull();
+  expect(offered.interrupt).toBe(true);
+});
+
+test('a barrier cannot be put off', () => {
+  const { offered } = after(...toBarrier);
+  expect(offered.main).toMatchObject({ what: 'tick', row: { step: { kind: 'barrier' } } });
+  expect(offered.putOff).toBeNull();
+  expect(offered.cannot).not.toBeNull();
+});
+
+test('what was put off and stands before a barrier cannot be put off again', () => {
+  const first = procedure?.phases[0]?.steps.find(({ kind }) => kind !== 'note')?.id ?? '';
+  const { offered } = after(...toBarrier, tick('held', first));
+  expect(offered.main).toMatchObject({ what: 'tick', row: { step: { id: first } } });
+  expect(offered.putOff).toBeNull();
+});
+
+test('at brake release the moment is stamped with what is tied to it, and nothing is put off', () => {
+  const { offered } = after(...toRelease);
+  expect(offered.main).toMatchObject({ what: 'stamp', moment: 'brakes released' });
+  expect(offered).toMatchObject({ putOff: null, cannot: null, stop: false, interrupt: false });
+});
+
+test('only on the roll the take-off may be stopped', () => {
+  const rolling = after(...toRelease, { kind: 'stamp', what: 'brakes released' });
+  expect(rolling.offered).toMatchObject({
+    main: { what: 'stamp', moment: 'airborne' },
+    stop: true,
+    goAround: false,
+  });
+  const flying = after(
+    ...toRelease,
+    { kind: 'stamp', what: 'brakes released' },
+    { kind: 'stamp', what: 'airborne' },
+  );
+  expect(flying.offered.stop).toBe(false);
+});
+
+test('a list that is open is offered no more, and at its end it leads where it says', () => {
+  const first = procedure?.phases[0]?.steps[0]?.id ?? '';
+  const open = after(OPEN, tick('done', first), OPEN_LIST);
+  expect(open.offered.lists).not.toContain('rejected-takeoff');
+  expect(open.offered.lists).toContain('engine-fire-ground');
+  expect(open.offered.interrupt).toBe(false);
+  const list = procedure?.lists.find(({ id }) => id === 'rejected-takeoff');
+  const all = (list?.steps ?? []).map(({ id }) => tick('done', id, { run: LIST }));
+  const ended = after(OPEN, tick('done', first), OPEN_LIST, ...all);
+  expect(ended.offered.main).toEqual({ what: 'close-list', leadsTo: list?.then });
+});
+
+test('interrupted, the pilot takes the steps up again before anything else', () => {
+  const first = procedure?.phases[0]?.steps[0]?.id ?? '';
+  const { offered } = after(OPEN, tick('done', first), { kind: 'interrupted', run: RUN });
+  expect(offered).toMatchObject({
+    main: { what: 'resume' },
+    putOff: null,
+    cannot: null,
+    stop: false,
+    interrupt: false,
+  });
+  expect(offered.undo).not.toBeNull();
+});
+
+test('what matters wants to be held, and the end of the sortie where nobody looks at the key', () => {
+  const row = rowsOf(after().steps.walk)[0];
+  if (row === undefined) throw new Error('no step');
+  const asked = (critical: boolean) =>
+    ({ what: 'tick', row: { ...row, step: { ...row.step, critical } } }) as const;
+  expect([wantsHold(asked(true), false), wantsHold(asked(true), true)]).toEqual([true, true]);
+  expect([wantsHold(asked(false), false), wantsHold(asked(false), true)]).toEqual([false, false]);
+  expect(wantsHold({ what: 'end-sortie' }, false)).toBe(false);
+  expect(wantsHold({ what: 'end-sortie' }, true)).toBe(true);
+});
+
+test('going on from a step puts off what waits before it, but no barrier and nothing done', () => {
+  const { steps } = after();
+  const rows = rowsOf(steps.walk);
+  const later = rows.findIndex(({ phase, state }) => phase === 'climb' && state.kind === 'open');
+  const row = rows[later];
+  if (row === undefined) throw new Error('no step in the climb');
+  const put = putOffBefore(steps, row);
+  expect(put.length).toBeGreaterThan(5);
+  expect(put.some(({ step }) => step.kind === 'barrier')).toBe(false);
+  for (const one of put) expect(rows.indexOf(one)).toBeLessThan(later);
+  expect(mayGoOnFrom(row)).toBe(true);
+  expect(mayDoNow(row)).toBe(false);
+});
+
+test('a step that was put off may be done where it stands', () => {
+  const first = procedure?.phases[0]?.steps[0]?.id ?? '';
+  const { steps } = after(OPEN, tick('held', first));
+  const row = rowsOf(steps.walk).find(({ step }) => step.id === first);
+  expect(row && [mayDoNow(row), mayGoOnFrom(row)]).toEqual([true, false]);
+});
+
+/** Entries that were added in one go have one time. */
+const inOneGo = (...events: readonly Event[]) =>
+  written(...events).map((entry) => ({ ...entry, at: { wallMs: 7, sortieMs: 7 } }));
+
+test('one undo of a moment takes back its ticks, its seal and the list it opened', () => {
+  const before = written(OPEN, tick('done', 'flaps'));
+  const go = inOneGo(
+    OPEN,
+    tick('done', 'flaps'),
+    tick('done', 'brakes'),
+    { kind: 'stamp', what: 'brakes released' },
+    { kind: 'sealed', documents: {}, figures: {} },
+    { kind: 'set', inputs: { purpose: null } },
+  ).map((entry) => ({ ...entry, id: `go-${entry.seq}`, seq: entry.seq + 2 }));
+  const kinds = togetherWith([...before, ...go], 'go-4').map(({ id }) => id);
+  expect(kinds).toEqual(['go-1', 'go-2', 'go-3', 'go-4', 'go-5']);
+});
+
+test('one undo of a tick takes back what was passed with it, and no other tick', () => {
+  const go = inOneGo(
+    { kind: 'passed', run: RUN, pass: 1, step: 'trim', saw: {} },
+    tick('done', 'flaps'),
+    tick('done', 'brakes'),
+  );
+  expect(togetherWith(go, 'id-2').map(({ id }) => id)).toEqual(['id-1', 'id-2']);
+  expect(togetherWith(go, 'not there')).toEqual([]);
+  // At another time, or in another sortie, it was another go.
+  const apart = go.map((one) => (one.id === 'id-1' ? { ...one, sortie: 'sortie-two' } : one));
+  expect(togetherWith(apart, 'id-2').map(({ id }) => id)).toEqual(['id-2']);
+});
+
+test('leaving interrupts only what was begun, is not left already and goes on', () => {
+  const sortie = (...events: readonly Event[]) => foldSortie(written(...events));
+  expect(mayInterrupt(sortie())).toBe(false);
+  expect(mayInterrupt(sortie(OPEN))).toBe(false);
+  expect(mayInterrupt(sortie(OPEN, tick('done', 'flaps')))).toBe(true);
+  const left = sortie(OPEN, tick('done', 'flaps'), { kind: 'interrupted', run: RUN });
+  expect(mayInterrupt(left)).toBe(false);
+  expect(interruptedAt(left)).not.toBeNull();
+  const back = sortie(
+    OPEN,
+    tick('done', 'flaps'),
+    { kind: 'interrupted', run: RUN },
+    { kind: 'resumed', run: RUN },
+  );
+  expect(interruptedAt(back)).toBeNull();
+  expect(mayInterrupt(back)).toBe(true);
+  const ended = sortie(OPEN, tick('done', 'flaps'), { kind: 'close', run: RUN, leadsTo: 'end' });
+  expect(mayInterrupt(ended)).toBe(false);
+});
+
+test('ten seconds away is more than a glance, and over a minute elsewhere more than a look', () => {
+  expect([wasGlance(9_999), wasGlance(10_000)]).toEqual([true, false]);
+  expect([wasMoreThanLook(60_000), wasMoreThanLook(60_001)]).toEqual([false, true]);
+});
