@@ -32,9 +32,13 @@ export function goOnTyping(text: string): void {
   if (draft.value === '') draft.value = text;
 }
 
+/** What stood in the entry was erased: it is empty, and the wind in use does not stand in for it. */
+export const erased = signal(false);
+
 /** Takes what is typed so far. */
 export function typeWind(text: string): void {
   draft.value = text;
+  erased.value = text === '';
   cut.value = false;
   unchosen = null;
   draftTimer ??= setTimeout(keepDraft, DRAFT_KEPT_AFTER_MS);
@@ -129,12 +133,14 @@ function beginningOf(text: string, most: number): string {
 export function closeKeypad(): void {
   setWind();
   keepDraft();
+  erased.value = false;
   typing.value = false;
 }
 
 /** Throws away what is typed, back to the wind in use. */
 export function dropDraft(): void {
   draft.value = '';
+  erased.value = false;
   cut.value = false;
   keepDraft();
 }

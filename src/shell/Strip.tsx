@@ -124,7 +124,9 @@ function windShort(): string {
   const read = wind.value.wind;
   if (read === null) return words.strip.noWind;
   if (read.speedKt === 0 && read.gustKt === null) return words.strip.calm;
-  const from = read.fromDeg === null ? words.strip.variable : direction(read.fromDeg);
+  // A direction that nobody gave is not one from anywhere.
+  const unknown = read.variable ? words.strip.variable : '—';
+  const from = read.fromDeg === null ? unknown : direction(read.fromDeg);
   const north =
     enteredRead.value.north === 'magnetic' && read.fromDeg !== null ? words.strip.magnetic : '';
   const above = (isMinimum: boolean) => (isMinimum ? `${words.strip.above} ` : '');

@@ -9,6 +9,7 @@ import {
   closeKeypad,
   cut,
   dropDraft,
+  erased,
   MOST_HELD,
   takeText,
   turnNorth,
@@ -21,7 +22,7 @@ import styles from './Entry.module.css';
 import { words } from './words';
 
 /** What stands in the entry: what is typed, or else the wind in use. */
-const text = computed(() => draft.value || (enteredWind.value?.text ?? ''));
+const text = computed(() => (erased.value ? '' : draft.value || (enteredWind.value?.text ?? '')));
 
 const report = computed(() => typedRead.value.report);
 
