@@ -79,7 +79,8 @@ const figuresOf = (today: TakeoffToday | LandingToday) =>
 const anyBrief = fc
   .tuple(anyMoment, anyDocuments, anyTables, anyReport, anyLoad)
   .map(([moment, documents, tables, report, load]) => {
-    const told = brief(moment, documents, tables);
+    // Today's numbers are worked out below, for the weather of the report.
+    const told = brief(moment, documents, { ...tables, physics: 'loading' });
     const { aircraft } = documents;
     const sheet = aircraft && loadSheet(aircraft, load);
     const weather = weatherStage(report, told.settled);

@@ -31,6 +31,8 @@ export interface AskedMoment {
 export interface Tables {
   readonly magnetic: Parts['variation'] | null;
   readonly sun: Parts['sun'] | null;
+  /** Left out: the physics is at hand. */
+  readonly physics?: 'loading';
 }
 
 /** What a pilot has by then: the magnetic model of the date, and the sun. */
@@ -55,7 +57,15 @@ export function sourcesAt(moment: AskedMoment, documents: Documents, tables: Tab
     moment.at,
     tables.magnetic ?? 'loading',
   );
-  return { ...sources, parts: { ...sources.parts, sun: () => tables.sun ?? 'loading' } };
+  const { parts } = sources;
+  return {
+    ...sources,
+    parts: {
+      ...parts,
+      sun: () => tables.sun ?? 'loading',
+      physics: () => tables.physics ?? parts.physics(),
+    },
+  };
 }
 
 /** The day at a moment: each stage is worked out when it is asked for. */
