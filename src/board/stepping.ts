@@ -215,16 +215,8 @@ export function endSortie(): void {
 
 /** Does what is offered as the next thing; what was interrupted is taken up elsewhere. */
 export function doIt(main: Offers['main']): void {
-  switch (main.what) {
-    case 'tick':
-      return tick(main.row, 'done');
-    case 'stamp':
-      return stamp(main.moment, main.tied);
-    case 'close-list':
-      return closeList(main.leadsTo);
-    case 'end-sortie':
-      return endSortie();
-    case 'resume':
-      return;
-  }
+  if (main.what === 'tick') tick(main.row, 'done');
+  else if (main.what === 'stamp') stamp(main.moment, main.tied);
+  else if (main.what === 'close-list') closeList(main.leadsTo);
+  else if (main.what === 'end-sortie') endSortie();
 }
