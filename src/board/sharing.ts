@@ -8,6 +8,7 @@ import {
 } from '../core';
 import {
   countSteps,
+  optionsThatDiffer,
   partsThatDiffer,
   type StepDifferences,
   stepDifferences,
@@ -71,7 +72,7 @@ export type AgainstOwn =
       readonly name: string;
       readonly steps: StepDifferences | null;
       readonly parts: readonly string[];
-      /** Value by value, where it is no procedure. */
+      /** Value by value; of a procedure its options. */
       readonly values: readonly ValueDifference[];
       /** What conditions of either name their options by. */
       readonly options: NonNullable<Procedure['options']>;
@@ -173,7 +174,10 @@ async function against(hash: string, { kind, content }: Checked): Promise<Agains
     name: named.name,
     steps: kind === 'procedure' ? stepDifferences(own as Procedure, content) : null,
     parts: partsThatDiffer(own, content),
-    values: kind === 'procedure' ? [] : valuesThatDiffer(own, content),
+    values:
+      kind === 'procedure'
+        ? optionsThatDiffer(own as Procedure, content)
+        : valuesThatDiffer(own, content),
     options: kind === 'procedure' ? [...(content.options ?? []), ...optionsOf(own)] : [],
   };
 }
