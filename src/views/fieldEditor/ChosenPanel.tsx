@@ -28,7 +28,7 @@ export function ChosenPanel({ field }: { readonly field: Field }): JSX.Element {
 }
 
 const KINDS = ['junction', 'stand', 'hold', 'runway'] as const;
-const kinds = KINDS.map((value) => ({ value, name: words.kinds[value] }));
+const kinds = () => KINDS.map((value) => ({ value, name: words.kinds[value] }));
 
 const metres = numberWithin(-50_000, 50_000);
 
@@ -41,7 +41,7 @@ function NodePanel({ node, field }: { readonly node: TaxiNode; readonly field: F
       <h3 class={styles.title}>{words.chosen(pointName(node))}</h3>
       <Choice
         label={words.kind}
-        options={kinds}
+        options={kinds()}
         chosen={kind}
         onChoose={(to) => set({ kind: to })}
       />
@@ -142,7 +142,7 @@ function Join({ node, field }: { readonly node: TaxiNode; readonly field: Field 
 }
 
 const LEDS = ['taxiway', 'apron', 'runway'] as const;
-const leds = LEDS.map((value) => ({ value, name: words.leds[value] }));
+const leds = () => LEDS.map((value) => ({ value, name: words.leds[value] }));
 
 function StretchPanel({ edge, field }: { readonly edge: TaxiEdge; readonly field: Field }) {
   const id = editorParts.value?.stretchId(edge) ?? '';
@@ -178,7 +178,7 @@ function StretchPanel({ edge, field }: { readonly edge: TaxiEdge; readonly field
           onChange={(width) => set({ widthM: width === 'none' ? null : width })}
         />
       </div>
-      <Choice label={words.led} options={leds} chosen={edge.on} onChoose={(on) => set({ on })} />
+      <Choice label={words.led} options={leds()} chosen={edge.on} onChoose={(on) => set({ on })} />
       <Choice
         label={words.oneWay}
         options={[

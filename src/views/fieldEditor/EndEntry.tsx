@@ -9,13 +9,13 @@ import { words } from './words';
 
 const DISTANCES = ['displacedM', 'toraM', 'todaM', 'asdaM', 'ldaM'] as const;
 
-const NAMES = {
+const names = () => ({
   displacedM: words.displaced,
   toraM: words.tora,
   todaM: words.toda,
   asdaM: words.asda,
   ldaM: words.lda,
-} as const;
+});
 
 interface EndEntryProps {
   readonly end: RunwayEnd;
@@ -48,7 +48,7 @@ export function EndEntry({ end, index, side }: EndEntryProps): JSX.Element {
       {DISTANCES.map((distance) => (
         <Entry
           key={distance}
-          name={NAMES[distance]}
+          name={names()[distance]}
           text={plainNumber(end[distance])}
           read={numberWithin(0, 10_000)}
           bad={words.metresBad}

@@ -31,7 +31,7 @@ import { RunwaysPart } from './RunwaysPart';
 import { words } from './words';
 
 const PARTS = ['field', 'runways', 'plan'] as const;
-const parts = PARTS.map((value) => ({ value, name: words.parts[value] }));
+const parts = () => PARTS.map((value) => ({ value, name: words.parts[value] }));
 
 interface FieldEditorProps {
   /** The field that is mended; null to draw a new one. */
@@ -84,7 +84,7 @@ function Editor({ field }: { readonly field: Field }) {
       <div class={styles.top}>
         <Choice
           label={words.whichPart}
-          options={parts}
+          options={parts()}
           chosen={partShown.value}
           onChoose={(part) => {
             partShown.value = part;

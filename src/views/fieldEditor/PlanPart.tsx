@@ -13,7 +13,7 @@ import { Things } from './Things';
 import { pointName, words } from './words';
 
 const TOOLS = ['choose', 'taxiway', 'apron', 'stand', 'hold', 'hot-spot'] as const;
-const tools = TOOLS.map((value) => ({ value, name: words.tools[value] }));
+const tools = () => TOOLS.map((value) => ({ value, name: words.tools[value] }));
 
 /** The board, the tools under it, what is chosen, and everything as lists. */
 export function PlanPart({ field }: { readonly field: Field }): JSX.Element {
@@ -30,7 +30,7 @@ export function PlanPart({ field }: { readonly field: Field }): JSX.Element {
     <div class={styles.planPart}>
       <div class={styles.draw} ref={drawing}>
         <Board field={field} />
-        <Choice label={words.tool} options={tools} chosen={tool.value} onChoose={takeTool} />
+        <Choice label={words.tool} options={tools()} chosen={tool.value} onChoose={takeTool} />
         <div class={styles.toolRow}>
           {tool.value === 'taxiway' && (
             <Entry

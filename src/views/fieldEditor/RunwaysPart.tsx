@@ -26,9 +26,10 @@ export function RunwaysPart({ field }: { readonly field: Field }): JSX.Element {
 }
 
 const SURFACES = ['asphalt', 'concrete', 'grass', 'gravel'] as const;
-const surfaces = SURFACES.map((value) => ({ value, name: words.surfaces[value] }));
-const ways = (['centre', 'ends'] as const).map((value) => ({ value, name: words.ways[value] }));
-const lit = (['yes', 'no'] as const).map((value) => ({ value, name: words.lit[value] }));
+const surfaces = () => SURFACES.map((value) => ({ value, name: words.surfaces[value] }));
+const ways = () =>
+  (['centre', 'ends'] as const).map((value) => ({ value, name: words.ways[value] }));
+const lit = () => (['yes', 'no'] as const).map((value) => ({ value, name: words.lit[value] }));
 
 function RunwayEntry({ runway, index }: { readonly runway: Runway; readonly index: number }) {
   const [way, setWay] = useState<'centre' | 'ends'>('centre');
@@ -36,7 +37,7 @@ function RunwayEntry({ runway, index }: { readonly runway: Runway; readonly inde
   return (
     <section class={styles.group}>
       <h3 class={styles.title}>{words.runway(name)}</h3>
-      <Choice label={words.howLaid} options={ways} chosen={way} onChoose={setWay} />
+      <Choice label={words.howLaid} options={ways()} chosen={way} onChoose={setWay} />
       {way === 'centre' ? (
         <ByCentre runway={runway} index={index} />
       ) : (
@@ -54,13 +55,13 @@ function RunwayEntry({ runway, index }: { readonly runway: Runway; readonly inde
       </div>
       <Choice
         label={words.surface}
-        options={surfaces}
+        options={surfaces()}
         chosen={runway.surface}
         onChoose={(surface) => change({ kind: 'runway', index, set: { surface } })}
       />
       <Choice
         label={words.lights}
-        options={lit}
+        options={lit()}
         chosen={runway.edgeLights ? 'yes' : 'no'}
         onChoose={(is) => change({ kind: 'runway', index, set: { edgeLights: is === 'yes' } })}
       />
