@@ -51,9 +51,10 @@ export interface BesideRecord {
 
 /** What no export of the record holds, and would be lost with the device. */
 export async function besideRecord(record: Record): Promise<BesideRecord> {
+  // First, because it sets aside what it cannot read.
+  const readableNow = new Set<unknown>((await record.documents()).map(({ hash }) => hash));
   const aside = await allSetAside();
   const codes = new Set<unknown>(aside.map(({ code }) => code));
-  const readableNow = new Set<unknown>((await record.documents()).map(({ hash }) => hash));
   const documents = (await record.store?.read('documents').catch(() => [])) ?? [];
   return {
     setAside: [

@@ -13,7 +13,7 @@ import { words as steps } from '../../src/views/steps/words.de';
 import { words as taxi } from '../../src/views/taxi/words.de';
 import { words as wind } from '../../src/views/wind/words.de';
 import { objections } from './accessible';
-import { misfits, resize } from './fitting';
+import { misfits, pageScroll, resize } from './fitting';
 import { describe, expect, test } from './harness';
 import {
   AIRCRAFT,
@@ -28,6 +28,7 @@ import {
   toSteps,
 } from './pilot';
 import { EVERY_SCREEN, SCREENS } from './screens';
+import { wear } from './themes';
 
 const english = import.meta.glob<object>('../../src/**/*.en.ts', { eager: true });
 const german = import.meta.glob<object>('../../src/**/*.de.ts', { eager: true });
@@ -67,6 +68,9 @@ const onlyEnglish = new Set(
     .concat(ofDocuments)
     .filter((text) => /\p{Ll}{3}/u.test(text) && !inGerman.has(text)),
 );
+
+/** The narrowest page that must do without sideways scrolling: WCAG 2.2, 1.4.10 Reflow. */
+const NARROWEST = { width: 320, height: 640 };
 
 const GERMAN = { at: EVENING, context: { locale: 'de-DE' } };
 
@@ -170,6 +174,12 @@ describe('on a device that speaks German', () => {
       for (const screen of EVERY_SCREEN) {
         await resize(page, SCREENS[screen].viewport);
         found.push(...(await misfits(page)).map((misfit) => `${scene}, ${screen}: ${misfit}`));
+      }
+      await resize(page, NARROWEST);
+      for (const theme of ['night', 'day'] as const) {
+        await wear(page, theme);
+        const wrong = [...(await misfits(page)), ...(await pageScroll(page))];
+        found.push(...wrong.map((one) => `${scene}, 320 px, ${theme}: ${one}`));
       }
     }
     expect(found).toEqual([]);

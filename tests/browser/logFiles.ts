@@ -3,20 +3,37 @@
 import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Locator, Page } from 'playwright-core';
-import { onTestFinished } from 'vitest';
+import type { Download, Locator, Page } from 'playwright-core';
+import { expect, onTestFinished } from 'vitest';
 import { key } from './pilot';
 
 /** The sheet that lies on top. */
 export const dialog = (page: Page): Locator => page.getByRole('dialog').last();
 
+/** A file that was saved. */
+interface Saved {
+  readonly name: string;
+  readonly text: string;
+}
+
+const opened = async (download: Download): Promise<Saved> => ({
+  name: download.suggestedFilename(),
+  text: await readFile(await download.path(), 'utf8'),
+});
+
 /** Presses a key that saves a file, and gives its text. */
-export async function saved(page: Page, name: string): Promise<{ name: string; text: string }> {
+export async function saved(page: Page, name: string): Promise<Saved> {
   const [download] = await Promise.all([page.waitForEvent('download'), key(page, name).click()]);
-  return {
-    name: download.suggestedFilename(),
-    text: await readFile(await download.path(), 'utf8'),
-  };
+  return opened(download);
+}
+
+/** Presses a key that saves so many files, and gives them in the order they came in. */
+export async function allSaved(page: Page, name: string, count: number): Promise<Saved[]> {
+  const downloads: Download[] = [];
+  page.on('download', (download) => downloads.push(download));
+  await key(page, name).click();
+  await expect.poll(() => downloads.length).toBe(count);
+  return Promise.all(downloads.map(opened));
 }
 
 /** Looks at a log from a file. */
