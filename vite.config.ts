@@ -20,6 +20,7 @@ export default defineConfig({
     emptyOutDir: true,
     target: TARGET,
     assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
     cssCodeSplit: false,
     rolldownOptions: {
       checks: { bundlerTimings: false },
