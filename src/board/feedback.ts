@@ -5,8 +5,9 @@ import { isForemost } from '../device/foremost';
 import { kept } from '../device/kept';
 import { play, type Sound } from '../device/sounds';
 import { vibrate } from '../device/vibration';
-import { record, sortie } from './board';
+import { keeping, record, sortie } from './board';
 import { walked } from './due';
+import { wallNowMs } from './time';
 
 /** Whether tones and vibration tell what was done. */
 export const feedbackOn = kept('sounds', (stored) => stored !== false);
@@ -42,9 +43,10 @@ export function startFeedback(): void {
     void sortie.value;
     const added = record.entries.slice(known);
     known = record.entries.length;
-    if (added.length === 0 || added.length > MOST_AT_ONCE || !isTold()) return;
-    if (added.some(({ kind }) => kind === 'held')) tell('held');
-    else if (added.some(({ kind }) => kind === 'done' || kind === 'stamp')) tell('done');
+    if (keeping.peek() === 'opening' || added.length > MOST_AT_ONCE || !isTold()) return;
+    const now = added.filter(({ at }) => wallNowMs() - at.wallMs < JUST_NOW_MS);
+    if (now.some(({ kind }) => kind === 'held')) tell('held');
+    else if (now.some(({ kind }) => kind === 'done' || kind === 'stamp')) tell('done');
   });
   let wasAtBarrier = isAtBarrier.peek();
   effect(() => {
@@ -53,6 +55,9 @@ export function startFeedback(): void {
     if (reached && isTold()) setTimeout(() => tell('barrier'), AFTER_MS);
   });
 }
+
+/** What was done longer ago is read from the store, not done: a page that was just loaded stays silent, ms. */
+const JUST_NOW_MS = 5000;
 
 /** More than this comes from elsewhere: a log that was brought, another window that was open before. */
 const MOST_AT_ONCE = 40;

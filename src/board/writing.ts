@@ -183,9 +183,11 @@ async function opened(hash: Hash, ownName: (original: string) => string): Promis
   const content = asked?.kind === 'procedure' ? await asked.load() : bases.get(hash);
   if (content === undefined) throw new Error('there is no such procedure');
   const { code } = content;
-  const original = (await originalOf(code)) ?? { hash, content };
-  bases.set(original.hash, original.content);
   const newest = ownVersions.value.findLast((version) => version.content.code === code);
+  // A version of one's own is compared with an original that came, and takes from it what the pilot
+  // says; a new one is not begun from it before it was chosen.
+  const original = (await originalOf(code, newest !== undefined)) ?? { hash, content };
+  bases.set(original.hash, original.content);
   const fresh: Procedure = {
     ...original.content,
     name: ownName(original.content.name),
@@ -222,15 +224,18 @@ function leftIn(kept: unknown): (Pick<UnkeptEdit, 'known'> & { readonly editing:
   }
 }
 
-/** The original of a code: what came with the app, or was brought in its place since. */
-async function originalOf(code: string): Promise<Named | null> {
+/**
+ * The original of a code: what came with the app, or was brought in its place since; what came and
+ * was not chosen yet only where it is asked for.
+ */
+async function originalOf(code: string, orReceived: boolean): Promise<Named | null> {
   const isOwn = (hash: Hash) => ownVersions.value.some((version) => version.hash === hash);
   const listed = all.value.findLast(
     (one) =>
       one.kind === 'procedure' &&
       one.code === code &&
       !isOwn(one.hash) &&
-      !received.value.has(one.hash),
+      (orReceived || !received.value.has(one.hash)),
   );
   return listed?.kind === 'procedure' ? { hash: listed.hash, content: await listed.load() } : null;
 }
