@@ -190,9 +190,16 @@ export class Pilot {
     await this.until(`the place ${place}`, (name) => location.hash === `#/${name}` || null, place);
   }
 
-  /** Opens Sortie by the strip. */
-  openSortie(): Promise<void> {
-    return this.tap({ says: frame.strip.open.sortie });
+  /** Opens Sortie by the strip, and waits until nothing that comes later moves its keys any more. */
+  async openSortie(): Promise<void> {
+    await this.tap({ says: frame.strip.open.sortie });
+    await this.seesSheet();
+    await this.settlesOn(() =>
+      [...document.querySelectorAll('dialog[open] button')].map((key) => {
+        const { x, y } = key.getBoundingClientRect();
+        return [x, y];
+      }),
+    );
   }
 
   /** From the first start to the entry of a wind. */

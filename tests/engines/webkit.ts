@@ -65,6 +65,15 @@ async function startDriver(programs: WebKitPrograms): Promise<{ base: string; gr
   throw new Error('the driver of WebKit does not answer');
 }
 
+/** A window's title and borders take less than this, px. */
+const MOST_EDGE_PX = 200;
+
+/** The size in what the driver says of a window. */
+function rectOf(answer: unknown): Size {
+  const { width, height } = Object(answer);
+  return { width: Number(width), height: Number(height) };
+}
+
 async function start(programs: WebKitPrograms, profile: string, size: Size): Promise<Running> {
   const { base, group } = await startDriver(programs);
   const args = ['-c', script, profile, String(size.width), String(size.height)];
@@ -93,13 +102,17 @@ async function start(programs: WebKitPrograms, profile: string, size: Size): Pro
     return value as never;
   };
   const resize = async ({ width, height }: Size) => {
-    let [askedWidth, askedHeight] = [width, height];
     const fits = await within(START_MS, async () => {
-      await send('POST', '/window/rect', { width: askedWidth, height: askedHeight });
-      const [isWidth, isHeight] = await run(() => [innerWidth, innerHeight] as const);
-      if (isWidth === width && isHeight === height) return true;
-      // The window may have an edge, and follows late.
-      [askedWidth, askedHeight] = [askedWidth + width - isWidth, askedHeight + height - isHeight];
+      const { width: outerWidth, height: outerHeight } = rectOf(await send('GET', '/window/rect'));
+      const [innerWide, innerHigh] = await run(() => [innerWidth, innerHeight] as const);
+      if (innerWide === width && innerHigh === height) return true;
+      // The window may have an edge. It follows late: until then the edge is nonsense, and bounded.
+      const edge = (outer: number, inner: number) =>
+        Math.min(Math.max(0, outer - inner), MOST_EDGE_PX);
+      await send('POST', '/window/rect', {
+        width: width + edge(outerWidth, innerWide),
+        height: height + edge(outerHeight, innerHigh),
+      });
       return null;
     });
     if (fits === null) throw new Error(`the window cannot be ${width} by ${height}`);
