@@ -30,7 +30,7 @@ const isSchema = (value: unknown): value is Shaped =>
 const DEEPEST = 64;
 
 /** Whether a value has the shape that a schema asks for: kinds of values, and which are there; what is more is let pass. */
-export function hasShape(schema: unknown, value: unknown, depth = 0): boolean {
+function hasShape(schema: unknown, value: unknown, depth = 0): boolean {
   if (!isSchema(schema) || depth > DEEPEST) return false;
   const within = (part: unknown, of: unknown) => hasShape(part, of, depth + 1);
   const { entries, item, items, options, wrapped, literal, getter } = schema;
