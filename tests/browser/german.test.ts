@@ -221,8 +221,9 @@ describe('what stands on a German page in English', () => {
     await place(page, 'taxi');
     await key(page, taxi.route).click();
     const spot = page.getByRole('listitem').filter({ hasText: 'HS 1' });
-    expect(await spot.locator('span').getAttribute('lang')).toBe('en');
-    await expect.poll(() => read(spot.locator('span'))).toBe(harrow.taxi.hotSpots[0]?.about);
+    // The field's own words, and not the app's.
+    expect(await spot.locator('q').getAttribute('lang')).toBe('en');
+    await expect.poll(() => read(spot.locator('q'))).toBe(`„${harrow.taxi.hotSpots[0]?.about}“`);
   });
 
   test('is marked within a title, the name of a key and what is to be read back', async ({

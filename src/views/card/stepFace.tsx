@@ -35,6 +35,7 @@ import { ago } from '../../parts/ago';
 import { stopwatch, whole } from '../../parts/format';
 import { joined, marked, type Worded, worded } from '../../parts/marked';
 import { momentWords, phaseWords } from '../../parts/procedure';
+import { quoted } from '../../parts/quoted/Quoted';
 import styles from './Card.module.css';
 import { endWords, liveWords, number, read, said } from './edges';
 import type { Face } from './face';
@@ -174,7 +175,7 @@ function linesOf(walk: Walk, { step, state }: StepRow, barrier: Step | Moment | 
     ...(step.gate !== undefined ? [words.byKt(number(step.gate))] : []),
     ...(step.kind === 'wait' ? [waitWords(walk, step)] : []),
   ];
-  const call = step.call === undefined ? '' : words.quoted(said(step.call));
+  const call = step.call === undefined ? '' : quoted(said(step.call));
   return { before: joined('. ', before), call, after };
 }
 

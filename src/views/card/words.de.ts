@@ -22,7 +22,6 @@ export const words: Translated<typeof english> = {
   heldBefore: (what) => `Zurückgestellt, und jetzt kommt: ${what}`,
   doAgain: 'Noch einmal',
   neededNow: 'Jetzt nötig',
-  quoted: (call) => `„${call}“`,
   byKt: (kt) => `bis ${kt} kt`,
   atFt: (ft) => `in ${ft} ft über dem Platz`,
   waited: (time) => `wartet ${time}`,

@@ -18,7 +18,6 @@ export const words = {
   heldBefore: (what: string) => `Held back, and ${what} is next`,
   doAgain: 'Again',
   neededNow: 'Needed now',
-  quoted: (call: string) => `“${call}”`,
   byKt: (kt: string) => `by ${kt} kt`,
   atFt: (ft: string) => `at ${ft} ft above the field`,
   waited: (time: string) => `waiting ${time}`,

@@ -4,6 +4,7 @@ import type { JSX } from 'preact';
 import { steps } from '../../board/flight';
 import { callLang } from '../../board/language';
 import { holds, type Procedure, type Step } from '../../core';
+import { QuotedPassage } from '../../parts/quoted/Quoted';
 import { conditionSaid } from '../../parts/stepText';
 import styles from './Editor.module.css';
 import { Filled } from './StepList';
@@ -30,9 +31,9 @@ export function Preview({ step, options }: PreviewProps): JSX.Element {
         <Filled text={step.response} />
       </p>
       {step.note !== undefined && (
-        <p lang={writtenLang()}>
+        <QuotedPassage lang={writtenLang()}>
           <Filled text={step.note} />
-        </p>
+        </QuotedPassage>
       )}
       {step.call !== undefined && (
         <p lang={callLang()}>

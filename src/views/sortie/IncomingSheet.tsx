@@ -20,6 +20,7 @@ import type { DamagedEntry } from '../../exchange/recordFile';
 import { Key } from '../../parts/key/Key';
 import { marked } from '../../parts/marked';
 import { phaseWords } from '../../parts/procedure';
+import { QuotedPassage, quoted } from '../../parts/quoted/Quoted';
 import { Sheet } from '../../parts/sheet/Sheet';
 import { conditionSaid } from '../../parts/stepText';
 import { stepWords } from '../../parts/stepTextWords';
@@ -102,9 +103,7 @@ function IncomingDocument({ incoming }: { incoming: Extract<Incoming, { kind: 'd
       {about.text !== '' && (
         <>
           <p>{words.saysOfItself}</p>
-          <blockquote class={styles.quoted} lang={about.lang}>
-            {words.quoted(about.text)}
-          </blockquote>
+          <QuotedPassage lang={about.lang}>{quoted(about.text)}</QuotedPassage>
         </>
       )}
       {steps !== null && <p>{words.steps(steps)}</p>}
@@ -176,7 +175,7 @@ function aspectOf(step: Step, name: StepAspect, options: Options): string {
   if (name === 'kind') return stepWords.kinds[step.kind];
   if (name === 'until') return step.until === undefined ? words.none : phaseWords[step.until];
   const value = step[name];
-  return value === undefined ? words.none : words.quoted(String(value));
+  return value === undefined ? words.none : quoted(String(value));
 }
 
 interface Pair {
@@ -275,7 +274,7 @@ function Documents({ documents }: { documents: readonly InRecord[] }) {
 
 function IncomingRecord({ incoming }: { incoming: Extract<Incoming, { kind: 'record' }> }) {
   const [said, setSaid] = useState<string | null>(null);
-  const { record, sorties, documents, leftOut } = incoming;
+  const { record, sorties, documents, leftOut, mended } = incoming;
   const merge = () => {
     setSaid(words.merging);
     mergeIncoming(record).then(
@@ -301,6 +300,7 @@ function IncomingRecord({ incoming }: { incoming: Extract<Incoming, { kind: 'rec
       </p>
       <p>{words.recordHint}</p>
       {leftOut > 0 && <p>{words.leftOut(leftOut)}</p>}
+      {mended > 0 && <p>{words.mended(mended)}</p>}
       {documents.length > 0 && <p>{words.notUsed}</p>}
       <Documents documents={documents} />
       {said === null && (

@@ -69,7 +69,6 @@ export const words: Translated<typeof english> = {
   step: (item, response) => `${item} – ${response}`,
   became: (before, after) => `${before} → ${after}`,
   saysOfItself: 'Es sagt von sich selbst:',
-  quoted: (text) => `„${text}“`,
   aspect: (name, before, after) => `${name}: ${before} → ${after}`,
   aspects: {
     critical: 'kritisch',
@@ -104,6 +103,8 @@ export const words: Translated<typeof english> = {
     documents === 1
       ? 'Ein Dokument darin ist nicht verwendbar und entfiele.'
       : `${documents} Dokumente darin sind nicht verwendbar und entfielen.`,
+  mended: (entries) =>
+    `${count(entries, 'Ein Eintrag enthielt', 'Einträge enthielten')} Zeichen, die nicht zu sehen sind oder täuschen: Dort steht ein Leerzeichen oder „\ufffd“.`,
   merge: 'Zusammenführen',
   merging: 'Wird geschrieben',
   merged: (sorties, entries, documents) =>

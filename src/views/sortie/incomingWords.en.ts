@@ -67,7 +67,6 @@ export const words = {
   step: (item: string, response: string) => `${item} – ${response}`,
   became: (before: string, after: string) => `${before} → ${after}`,
   saysOfItself: 'It says of itself:',
-  quoted: (text: string) => `“${text}”`,
   aspect: (name: string, before: string, after: string) => `${name}: ${before} → ${after}`,
   aspects: {
     critical: 'critical',
@@ -101,6 +100,8 @@ export const words = {
     'What is here already stays as it is; what is not is added. Merged twice it adds nothing.',
   leftOut: (documents: number) =>
     `${count(documents, 'document', 'documents')} in it cannot be used, and would be left out.`,
+  mended: (entries: number) =>
+    `${count(entries, 'entry', 'entries')} had characters that cannot be seen or that mislead: they stand as blanks or as “\ufffd”.`,
   merge: 'Merge it',
   merging: 'Writing it',
   merged: (sorties: number, entries: number, documents: number) =>

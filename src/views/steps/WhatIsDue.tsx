@@ -9,6 +9,7 @@ import { type FactName, type Moment, rowsOf, type Step, type StepRow, type Walk 
 import { pageLanguage } from '../../device/pageLanguage';
 import { stopwatch, whole } from '../../parts/format';
 import { marked } from '../../parts/marked';
+import { QuotedPassage, quoted } from '../../parts/quoted/Quoted';
 import styles from './Due.module.css';
 import { callText, liveNumber, liveText } from './liveText';
 import { becameWords } from './StepMark';
@@ -41,13 +42,13 @@ export function WhatIsDue(props: WhatIsDueProps): JSX.Element {
       {step.kind === 'gate' && <p class={styles.gate}>{gateWords(step)}</p>}
       {step.call !== undefined && (
         <p class={styles.call} lang={callLang()}>
-          {words.quoted(callText(step.call))}
+          {quoted(callText(step.call))}
         </p>
       )}
       {step.note !== undefined && (
-        <p class={styles.note} lang={stepsLang()}>
+        <QuotedPassage class={styles.note} lang={stepsLang()}>
           {liveText(step.note)}
-        </p>
+        </QuotedPassage>
       )}
       {step.kind === 'wait' && <Waiting expectS={step.expectS} />}
       {/* The climb has its own clock: the speeds over it, with the seconds left. */}

@@ -41,7 +41,6 @@ export const words: Translated<typeof english> = {
   done: 'Erledigt',
   said: 'Gesagt',
   seen: 'Gesehen',
-  quoted: (call) => `„${call}“`,
   gateKt: (kt) => `bis ${kt} kt`,
   gateFt: (ft) => `in ${ft} ft über dem Platz`,
   thisStep: 'Schritt',

@@ -39,7 +39,6 @@ export const words = {
   done: 'Done',
   said: 'Said',
   seen: 'Seen',
-  quoted: (call: string) => `“${call}”`,
   gateKt: (kt: string) => `by ${kt} kt`,
   gateFt: (ft: string) => `at ${ft} ft above the field`,
   thisStep: 'Step',

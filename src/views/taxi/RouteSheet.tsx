@@ -24,6 +24,7 @@ import { followPosition, leavePosition, position } from '../../device/position';
 import { whole } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { markedText } from '../../parts/marked';
+import { QuotedWords } from '../../parts/quoted/Quoted';
 import { Sheet } from '../../parts/sheet/Sheet';
 import { endsCalled, pointCalled } from './called';
 import { faultWords, tellRoute } from './route';
@@ -70,7 +71,7 @@ function HotSpots() {
           const { text, lang } = fieldText(about);
           return (
             <li key={name}>
-              <b lang={paintedLang()}>{name}</b> <span lang={lang}>{text}</span>
+              <b lang={paintedLang()}>{name}</b> <QuotedWords lang={lang} text={text} />
             </li>
           );
         })}

@@ -10,6 +10,7 @@ import { flownLast, offeredFields } from '../../board/flownLast';
 import { shownText } from '../../board/language';
 import { typing } from '../../board/places';
 import { Choice } from '../../parts/choice/Choice';
+import { QuotedWords } from '../../parts/quoted/Quoted';
 import styles from './ChooseField.module.css';
 import { words } from './words';
 
@@ -54,11 +55,8 @@ export function ChooseField(): JSX.Element {
   );
 }
 
+/** What the field's document says of the field. */
 function About({ of: field }: { of: ListedField }) {
   const { text, lang } = shownText(field, field.about);
-  return (
-    <span class={styles.about} lang={lang}>
-      {text}
-    </span>
-  );
+  return text === '' ? null : <QuotedWords class={styles.about} lang={lang} text={text} />;
 }

@@ -4,6 +4,7 @@ import type { ComponentChildren } from 'preact';
 import { fieldText } from '../../board/language';
 import type { RankedEnd, Shortfall } from '../../core';
 import { marked } from '../../parts/marked';
+import { quoted } from '../../parts/quoted/Quoted';
 import { words } from './detailWords';
 
 const because = (fall: Shortfall, why: string): Shortfall =>
@@ -11,7 +12,9 @@ const because = (fall: Shortfall, why: string): Shortfall =>
 
 const whyOf = (falls: readonly Shortfall[]) => {
   const closed = falls.find((fall) => fall.code === 'closed');
-  return closed === undefined ? { text: '', lang: undefined } : fieldText(closed.why);
+  if (closed === undefined) return { text: '', lang: undefined };
+  const { text, lang } = fieldText(closed.why);
+  return { text: quoted(text), lang };
 };
 
 /** One shortfall as a sentence. */
