@@ -106,6 +106,8 @@ export type Incoming =
       readonly documents: readonly InRecord[];
       /** Documents in it that are not what they say, and are left out. */
       readonly leftOut: number;
+      /** Entries in whose texts something that misleads was replaced. */
+      readonly mended: number;
     }
   /** One of several codes; the others are still to be read. */
   | {
@@ -200,7 +202,7 @@ async function lookAtRecord(parsed: unknown): Promise<Incoming> {
       ? refused(RECORD_PROBLEMS[read.problem])
       : { kind: 'damaged', entry: read.entry };
   }
-  const { record: filed, leftOut } = read;
+  const { record: filed, leftOut, mended } = read;
   const documents: KeptDocument[] = [];
   const told: InRecord[] = [];
   for (const document of filed.documents) {
@@ -216,6 +218,7 @@ async function lookAtRecord(parsed: unknown): Promise<Incoming> {
     sorties: new Set(filed.entries.map(({ sortie }) => sortie)).size,
     documents: told,
     leftOut: leftOut + filed.documents.length - documents.length,
+    mended,
   };
 }
 

@@ -1,7 +1,7 @@
 /** Typing a wind: kept as it is typed, in use when it is set. */
 
 import { batch, signal } from '@preact/signals';
-import type { Entry, Event, Id } from '../core';
+import { type Entry, type Event, type Id, plainly } from '../core';
 import { writeDraft } from '../record/drafts';
 import { add, undoable } from './adding';
 import { draft, enteredWind, inputs, typedWind } from './board';
@@ -109,11 +109,13 @@ export function chooseTextsWith(choose: (text: string) => string): void {
  * that came `unasked`, with the address, is offered to be taken back.
  */
 export function takeText(text: string, unasked = false): boolean {
-  const within = beginningOf(text, MOST_LOOKED_THROUGH);
+  const looked = beginningOf(text, MOST_LOOKED_THROUGH);
+  // From elsewhere: what would be drawn otherwise than it is read does not get into the record.
+  const within = plainly(looked, 'report');
   const taken = chooseFrom?.(within) ?? within;
   const held = beginningOf(taken, MOST_HELD);
   typeWind(held);
-  cut.value = within !== text || held !== taken;
+  cut.value = looked !== text || held !== taken;
   const set = setTyped();
   if (unasked && set !== null) undoable.value = { what: 'wind', entries: [set] };
   if (chooseFrom === null) unchosen = { text: within, wind: set?.id ?? null, unasked };

@@ -63,7 +63,7 @@ export { variationDeg } from './earth/variation';
 export type { VariationTable } from './earth/variationTable';
 export { type Cause, type Figure, known, type SourceId, unknown, type Why } from './figure';
 export { type InLanguages, languageOf, primarySubtag, textIn } from './language';
-export { shownPlainly } from './plainText';
+export { plainly, shownPlainly } from './plainText';
 export { type FlownAgain, passesAgain } from './procedure/again';
 export { factsIn } from './procedure/condition';
 export {

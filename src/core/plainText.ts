@@ -78,6 +78,48 @@ function faultsAt(path: readonly [Key, ...Key[]], value: unknown): readonly Faul
   });
 }
 
+const [JOINERS, VARIANTS] = ['[\\u200c\\u200d]', '[\\ufe0e\\ufe0f]'];
+
+/** What {@link textFault} refuses one by one; the first two branches are what it lets pass. */
+const MISLEADING = new RegExp(
+  [
+    `(?<=[${JOINED}])${JOINERS}(?=[${JOINED}])`,
+    `(?<=\\p{Extended_Pictographic})${VARIANTS}`,
+    `(${[CONTROL, DIRECTION, INVISIBLE].map(({ source }) => source).join('|')})`,
+  ].join('|'),
+  'gu',
+);
+
+const LINE_BREAKS = /\r\n?|[\n\u2028\u2029]/;
+
+/**
+ * A text that came from elsewhere, as it may be kept and shown: each character that {@link textFault}
+ * refuses stands as a replacement character, and marks that are stacked are fewer. A text with which
+ * nothing is wrong stays as it is. A note keeps its lines; so does a report, in which what is not seen
+ * stands as a blank, as which it is read.
+ */
+export function plainly(text: string, as: 'words' | 'note' | 'report' = 'words'): string {
+  if (PLAIN.test(text)) return text;
+  const sign = as === 'report' ? ' ' : '\ufffd';
+  const lines = text.split(LINE_BREAKS).map((line) => plainLine(line, sign));
+  return lines.join(as === 'words' ? ' ' : '\n');
+}
+
+function plainLine(text: string, sign: string): string {
+  const line = text.replace(/[\t\v\f]/g, ' ');
+  if (textFault(line) === null) return line;
+  const seen = line.replace(MISLEADING, (found, refused?: string) =>
+    refused === undefined ? found : sign,
+  );
+  if (textFault(seen) === null) return seen;
+  return seen
+    .normalize('NFD')
+    .replace(/(^|\s)\p{M}+/gu, '$1\ufffd')
+    .replace(/([\p{Mn}\p{Me}])\1+/gu, '$1')
+    .replace(/([\p{Mn}\p{Me}]{4})[\p{Mn}\p{Me}]+/gu, '$1')
+    .normalize('NFC');
+}
+
 const UNSEEN = /[\p{Cc}\p{Cf}\p{Cs}\p{Co}\p{Zl}\p{Zp}\p{Default_Ignorable_Code_Point}\u2800]/gu;
 
 /** A foreign text within a sentence of the app: what is not seen stands as a replacement character, and its end is cut off. */

@@ -4,6 +4,7 @@
  */
 
 import { type Entry, entryMisfit, type Hash, type Misfit } from '../core';
+import { plainEntry } from './plainEntry';
 import { isSound } from './sound';
 
 /** The version of the file that is written and read. */
@@ -55,6 +56,8 @@ export type ReadRecord =
       readonly record: FiledRecord;
       /** Documents that are none, and were left out. */
       readonly leftOut: number;
+      /** Entries in whose texts something that misleads was replaced. */
+      readonly mended: number;
       readonly problem: null;
     }
   | {
@@ -124,9 +127,11 @@ export function recordIn(value: unknown): ReadRecord {
       return { record: null, problem: 'damaged', entry: { number: index + 1, ...damaged } };
   }
   const sound = documents.filter(isFiledDocument);
+  const plain = entries.map(plainEntry);
   return {
-    record: { entries, documents: sound },
+    record: { entries: plain, documents: sound },
     leftOut: documents.length - sound.length,
+    mended: plain.filter((entry, index) => entry !== entries[index]).length,
     problem: null,
   };
 }

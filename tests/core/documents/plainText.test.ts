@@ -6,9 +6,10 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { shownPlainly, textFault } from '../../../src/core/plainText';
+import { plainly, shownPlainly, textFault } from '../../../src/core/plainText';
 import { editFaults } from '../../../src/core/procedure/editFaults';
 import { readDocument } from '../../../src/core/readDocument.schema';
+import { readReport } from '../../../src/core/weather/readReport';
 import { demoTexts } from './demo';
 
 const MISLEADING: readonly (readonly [what: string, text: string, code: string])[] = [
@@ -62,6 +63,57 @@ describe('a text that misleads is refused', () => {
     '',
   ])('%j is not', (text) => {
     expect(textFault(text)).toBeNull();
+    expect(plainly(text)).toBe(text);
+  });
+});
+
+describe('a text from elsewhere that is kept all the same', () => {
+  test.each(MISLEADING)('says nothing that is not seen: %s', (_, text) => {
+    expect(textFault(plainly(text))).toBeNull();
+    expect(plainly(text)).not.toBe(text);
+  });
+
+  test('has a sign where there was something unseen, and its other characters as they were', () => {
+    expect(plainly('runway \u202e82')).toBe('runway \ufffd82');
+    expect(plainly('Fl\u200baps half')).toBe('Fl\ufffdaps half');
+    expect(plainly('Flaps\tset')).toBe('Flaps set');
+    expect(plainly('Fla\u0300\u0301\u0302\u0303\u0304ps')).toBe(
+      'Fla\u0300\u0301\u0302\u0303ps'.normalize('NFC'),
+    );
+    expect(plainly('می\u200cخواهم \u202e')).toBe('می\u200cخواهم \ufffd');
+  });
+
+  test('keeps its lines where there may be several, and is one line where not', () => {
+    expect(plainly('late\nand long', 'note')).toBe('late\nand long');
+    expect(plainly('late\r\nand\u2028long', 'note')).toBe('late\nand\nlong');
+    expect(plainly('late\nand long')).toBe('late and long');
+  });
+
+  test('is a report that reads the same, where it is one', () => {
+    const text = 'METAR\u200bXHAR\r\n27012\u202eG20KT\ufeff240V300';
+    const plain = plainly(text, 'report');
+    expect(plain).toBe('METAR XHAR\n27012 G20KT 240V300');
+    expect(readReport(plain)).toEqual(readReport(plain.replaceAll(' ', '\u200b')));
+  });
+
+  test('passes what documents are held to, whatever it was, and is mended once', () => {
+    const anyText = fc.oneof(
+      fc.string({ unit: 'binary', maxLength: 60 }),
+      fc
+        .array(
+          fc.constantFrom(...MISLEADING.map(([, text]) => text), 'é', ' ', '\u0301', 'क', '\u200d'),
+        )
+        .map((parts) => parts.join('')),
+    );
+    fc.assert(
+      fc.property(anyText, (text) => {
+        const plain = plainly(text, 'note');
+        expect(plain.split('\n').map(textFault)).toEqual(plain.split('\n').map(() => null));
+        expect(plainly(plain, 'note')).toBe(plain);
+        expect(textFault(plainly(text))).toBeNull();
+      }),
+      { numRuns: 1000 },
+    );
   });
 });
 

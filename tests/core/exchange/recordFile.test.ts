@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Entry } from '../../../src/core/sortie/entry';
+import type { Entry, Event } from '../../../src/core/sortie/entry';
 import { readRecord, writeRecord } from '../../../src/exchange/recordFile';
 import { anyRecord, written } from '../sortie/recorder';
 
@@ -17,6 +17,7 @@ test('what is written is read back, whatever happened', () => {
       expect(readRecord(text)).toEqual({
         record: { entries, documents: [DOCUMENT] },
         leftOut: 0,
+        mended: 0,
         problem: null,
       });
     }),
@@ -40,6 +41,72 @@ test('a file cut at any byte is refused, and never read in part', () => {
   for (let length = 0; length < whole.trimEnd().length; length++) {
     expect(readRecord(whole.slice(0, length)).problem).toBe('not-json');
   }
+});
+
+describe('texts in entries that mislead are mended, and the entries read', () => {
+  const readBack = (...entries: readonly Entry[]) => {
+    const { record, ...others } = readRecord(textOf(entries).join(''));
+    return { entries: record?.entries ?? [], ...others };
+  };
+
+  test.each<[string, Event, object]>([
+    ['a note', { kind: 'noted', text: 'runway \u202e82' }, { text: 'runway \ufffd82' }],
+    ['a report', { kind: 'wind', text: '27012\u200bKT', north: 'true' }, { text: '27012 KT' }],
+    [
+      'a callsign',
+      { kind: 'set', inputs: { callsign: 'Gannet\n1\u2066' } },
+      { inputs: { callsign: 'Gannet 1\ufffd' } },
+    ],
+    [
+      'the wording of a call',
+      { kind: 'set', inputs: { ownCalls: { taxi: 'taxi\u00ad to 28' } } },
+      { inputs: { ownCalls: { taxi: 'taxi\ufffd to 28' } } },
+    ],
+    [
+      'the names of ends',
+      { kind: 'set', inputs: { closedToday: ['28', '1\u202e0'] } },
+      { inputs: { closedToday: ['28', '1\ufffd0'] } },
+    ],
+    [
+      'why a step cannot be done',
+      { kind: 'cannot', run: 'r', pass: 1, step: 's', saw: {}, why: 'bro\u0301\u0301ken' },
+      { why: 'bróken' },
+    ],
+    [
+      'a figure and its name',
+      {
+        kind: 'sealed',
+        documents: {},
+        figures: { 'rot\u202eate': { value: '1\u200b', unit: 'k\u2066t' } },
+      },
+      { figures: { 'rot\ufffdate': { value: '1\ufffd', unit: 'k\ufffdt' } } },
+    ],
+  ])('%s', (_, event, mended) => {
+    const [entry] = written(event);
+    const read = readBack(...written(event, { kind: 'noted', text: 'plain' }));
+    expect(read).toMatchObject({ problem: null, mended: 1 });
+    expect(read.entries[0]).toEqual({ ...entry, ...mended });
+  });
+
+  test('an entry of a newer version, too', () => {
+    const newer = {
+      ...written({ kind: 'noted', text: '' })[0],
+      v: 99,
+      by: 'x',
+      text: { de: 'a\u202eb' },
+    };
+    const read = readBack(newer as unknown as Entry);
+    expect(read.entries).toEqual([{ ...newer, text: { de: 'a\ufffdb' } }]);
+  });
+
+  test('a note in several lines and what a pilot writes with care stay as they are', () => {
+    const entries = written(
+      { kind: 'noted', text: 'Landed long.\nAgain: 1\u00a0400\u00a0m, “wet”' },
+      { kind: 'wind', text: 'METAR XHAR 051850Z\n27012KT=', north: 'true' },
+      { kind: 'noted', text: 'Höhe gehalten, می\u200cخواهم' },
+    );
+    expect(readBack(...entries)).toMatchObject({ entries, mended: 0 });
+  });
 });
 
 test('a long record is several files, each of which is read by itself', () => {
@@ -160,6 +227,7 @@ test('a document that is none is left out, and counted', () => {
   expect(readRecord(text)).toEqual({
     record: { entries: one, documents: [DOCUMENT] },
     leftOut: 2,
+    mended: 0,
     problem: null,
   });
 });
