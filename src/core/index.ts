@@ -93,6 +93,7 @@ export {
   allStepsOf,
   type Phase,
   type Procedure,
+  type ProcedureOption,
   type Step,
   type StepId,
 } from './procedure/procedure';
@@ -233,7 +234,11 @@ export {
 } from './procedure/editing';
 export { editionsInOrder, nextEdition } from './procedure/editions';
 export type { ConditionFact } from './procedure/facts';
-export { ownDifference, type PartDifference } from './procedure/ownDifference';
+export {
+  type OptionDifference,
+  type OwnDifference,
+  ownDifference,
+} from './procedure/ownDifference';
 export {
   type Chosen as ChosenSides,
   type Conflict,

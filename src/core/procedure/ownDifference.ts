@@ -2,7 +2,7 @@
 
 import { LIST_NAMES } from './edit';
 import { listIn, type PartId, type PlacedStep, partsOf, placesOf } from './parts';
-import type { AbnormalList, Procedure, Step, StepId } from './procedure';
+import type { AbnormalList, Procedure, ProcedureOption, Step, StepId } from './procedure';
 import { isSame } from './same';
 
 /** What is other in one part. A step that was moved and reworded is told as both. */
@@ -17,8 +17,39 @@ export interface PartDifference {
   readonly list: { readonly before: AbnormalList; readonly after: AbnormalList } | null;
 }
 
-/** The parts that differ, in the order of the own version; empty where nothing does. */
-export function ownDifference(base: Procedure, own: Procedure): readonly PartDifference[] {
+/** An option that was added, left out, named otherwise, or fitted otherwise; null where a side has it not. */
+export interface OptionDifference {
+  readonly before: ProcedureOption | null;
+  readonly after: ProcedureOption | null;
+}
+
+/** What is other: of the options that steps ask for, and part by part. */
+export interface OwnDifference {
+  readonly options: readonly OptionDifference[];
+  /** The parts that differ, in the order of the own version. */
+  readonly parts: readonly PartDifference[];
+}
+
+/** All that differs; both empty where nothing does. */
+export const ownDifference = (base: Procedure, own: Procedure): OwnDifference => ({
+  options: optionDifferences(base.options, own.options),
+  parts: partDifferences(base, own),
+});
+
+/** By their names; in which order they stand changes nothing. */
+function optionDifferences(
+  base: readonly ProcedureOption[] = [],
+  own: readonly ProcedureOption[] = [],
+): readonly OptionDifference[] {
+  const ids = new Set([...own, ...base].map(({ id }) => id));
+  const named = (options: readonly ProcedureOption[], id: string) =>
+    options.find((option) => option.id === id) ?? null;
+  return [...ids]
+    .map((id) => ({ before: named(base, id), after: named(own, id) }))
+    .filter(({ before, after }) => !isSame(before, after));
+}
+
+function partDifferences(base: Procedure, own: Procedure): readonly PartDifference[] {
   const before = placesOf(base);
   const after = placesOf(own);
   const moved = movedSteps(base, own);

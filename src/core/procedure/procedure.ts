@@ -16,6 +16,9 @@ export type Step = Procedure['phases'][number]['steps'][number];
 /** A list for when it goes wrong. */
 export type AbnormalList = Procedure['lists'][number];
 
+/** What one aircraft of the type has and another has not. */
+export type ProcedureOption = NonNullable<Procedure['options']>[number];
+
 /** Names a step within its procedure. */
 export type StepId = Step['id'];
 

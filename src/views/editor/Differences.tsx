@@ -5,30 +5,32 @@ import { callLang } from '../../board/language';
 import { comparedWith, written } from '../../board/writing';
 import {
   type AbnormalList,
+  type OptionDifference,
+  type OwnDifference,
   ownDifference,
-  type PartDifference,
   type Procedure,
+  type ProcedureOption,
   type Step,
 } from '../../core';
 import { joined, markedText, type Worded, worded } from '../../parts/marked';
+import { leafSaid } from '../../parts/stepText';
 import styles from './Editor.module.css';
 import { aboutStep } from './StepList';
-import { aboutList, partLang, partName, writtenLang } from './said';
+import { aboutList, partLang, partName, withOptions, writtenLang } from './said';
 import { words } from './words';
 
 /** The view of differences. */
 export function Differences(): JSX.Element {
   const base = comparedWith.value;
   const own = written.value;
-  const parts = base === null || own === null ? [] : ownDifference(base, own);
-  if (own === null || parts.length === 0) return <p>{words.nothingMine}</p>;
-  return (
-    <PartDifferences parts={parts} procedure={own} before={words.before} after={words.after} />
-  );
+  const found = base === null || own === null ? null : ownDifference(base, own);
+  if (own === null || found === null || found.parts.length + found.options.length === 0)
+    return <p>{words.nothingMine}</p>;
+  return <AllDifferences found={found} procedure={own} before={words.before} after={words.after} />;
 }
 
-interface PartDifferencesProps {
-  readonly parts: readonly PartDifference[];
+interface AllDifferencesProps {
+  readonly found: OwnDifference;
   /** Whose lists' titles and options are named. */
   readonly procedure: Procedure;
   /** Whose wording came before, and whose after. */
@@ -37,14 +39,15 @@ interface PartDifferencesProps {
 }
 
 /** Differences, as they are listed. */
-export function PartDifferences({
-  parts,
+export function AllDifferences({
+  found: { options, parts },
   procedure,
   before,
   after,
-}: PartDifferencesProps): JSX.Element {
+}: AllDifferencesProps): JSX.Element {
   return (
     <>
+      {options.length > 0 && <Options options={options} before={before} after={after} />}
       {parts.map((one) => (
         <section key={one.part} class={styles.part}>
           <h3 class={styles.partName} lang={partLang(one.part)}>
@@ -100,6 +103,44 @@ export function PartDifferences({
     </>
   );
 }
+
+/** The options that differ: steps that ask for one are there or not there by it. */
+function Options({
+  options,
+  before,
+  after,
+}: Pick<AllDifferencesProps, 'before' | 'after'> & {
+  readonly options: readonly OptionDifference[];
+}) {
+  return (
+    <section class={styles.part}>
+      <h3 class={styles.partName}>{words.optionsHead}</h3>
+      <dl class={styles.differences}>
+        {options.map(({ before: was, after: is }) => (
+          <div key={is?.id ?? was?.id}>
+            <dt class={styles.differs}>
+              {was === null ? words.added : is === null ? words.removedHead : words.reworded}
+            </dt>
+            {was !== null && (
+              <dd class={styles.was}>
+                {before}: {optionText(was)}
+              </dd>
+            )}
+            {is !== null && (
+              <dd class={styles.is}>
+                {after}: {optionText(is)}
+              </dd>
+            )}
+          </div>
+        ))}
+      </dl>
+    </section>
+  );
+}
+
+const optionText = (option: ProcedureOption) =>
+  withOptions([option], (named) => leafSaid({ option: option.id }, named)[option.fitted ? 0 : 1])
+    .drawn;
 
 function Kind({ title, lines }: { title: string; lines: readonly Worded[] }) {
   if (lines.length === 0) return null;

@@ -15,7 +15,7 @@ import {
 import { Choice } from '../../parts/choice/Choice';
 import { Key } from '../../parts/key/Key';
 import { marked, markedText } from '../../parts/marked';
-import { fullListOf, fullTextOf, PartDifferences } from './Differences';
+import { AllDifferences, fullListOf, fullTextOf } from './Differences';
 import styles from './Editor.module.css';
 import { partLang, partName, writtenLang } from './said';
 import { said } from './state';
@@ -43,8 +43,8 @@ export function Follow({ onDone }: { onDone: () => void }): JSX.Element | null {
   return (
     <>
       <h3 class={styles.partName}>{marked(writtenLang(), words.theirs, brought.theirs.name)}</h3>
-      <PartDifferences
-        parts={ownDifference(brought.base, brought.theirs)}
+      <AllDifferences
+        found={ownDifference(brought.base, brought.theirs)}
         procedure={brought.theirs}
         before={words.beforeThat}
         after={words.now}

@@ -208,6 +208,7 @@ export const words: Translated<typeof english> = {
   yourCallsign: '(Rufzeichen)',
   gust: 'Bö',
   faults,
+  optionsHead: 'Ausrüstung',
   nothingMine: 'Nichts ist anders als im Original.',
   added: 'Hinzugefügt',
   removedHead: 'Entfernt',

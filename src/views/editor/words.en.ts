@@ -201,6 +201,7 @@ export const words = {
   yourCallsign: '(callsign)',
   gust: 'gust',
   faults,
+  optionsHead: 'Equipment',
   nothingMine: 'Nothing is other than in the original.',
   added: 'Added',
   removedHead: 'Removed',

@@ -31,9 +31,9 @@ describe('what is one’s own', () => {
   test('a version has nothing other than itself, and any other has something', () => {
     fc.assert(
       fc.property(versions, (own) => {
-        expect(ownDifference(own, own)).toEqual([]);
+        expect(ownDifference(own, own)).toEqual({ options: [], parts: [] });
         const isOther = !isSame([own.phases, own.lists], [BASE.phases, BASE.lists]);
-        expect(ownDifference(BASE, own).length > 0).toBe(isOther);
+        expect(ownDifference(BASE, own).parts.length > 0).toBe(isOther);
       }),
     );
   });
@@ -45,7 +45,7 @@ describe('what is one’s own', () => {
       { kind: 'duplicate', id: 'oil', as: 'own-1' },
       { kind: 'move', id: 'brief', to: { part: 'taxi', index: 0 } },
     ]);
-    const told = ownDifference(BASE, own).map((one) => ({
+    const told = ownDifference(BASE, own).parts.map((one) => ({
       part: one.part,
       added: one.added.map(({ id }) => id),
       removed: one.removed.map(({ id }) => id),
@@ -69,11 +69,28 @@ describe('what is one’s own', () => {
       listEdit('go-around', { title: 'Overshoot' }),
       listEdit('go-around', leading('end')),
     ]);
-    const [one, ...others] = ownDifference(BASE, own);
+    const [one, ...others] = ownDifference(BASE, own).parts;
     expect(others).toEqual([]);
     expect(one).toMatchObject({ part: 'list/go-around', added: [], moved: [], reworded: [] });
     expect(one?.list?.before).toMatchObject({ title: 'Go-around' });
     expect(one?.list?.after).toMatchObject({ title: 'Overshoot', ...leading('end') });
+  });
+
+  test('an option that is fitted otherwise, named otherwise, new or gone is told by what it was and is', () => {
+    const hook = { id: 'hook', name: 'Hook', fitted: true };
+    const tank = { id: 'tank', name: 'Tank', fitted: false };
+    const told = (...options: NonNullable<Procedure['options']>) =>
+      ownDifference(BASE, { ...BASE, options });
+    expect(told(hook)).toEqual({ options: [], parts: [] });
+    const unfitted = { ...hook, fitted: false };
+    expect(told(unfitted)).toEqual({ options: [{ before: hook, after: unfitted }], parts: [] });
+    const renamed = { ...hook, name: 'Tail hook' };
+    expect(told(renamed).options).toEqual([{ before: hook, after: renamed }]);
+    expect(told(tank, hook).options).toEqual([{ before: null, after: tank }]);
+    expect(told().options).toEqual([{ before: hook, after: null }]);
+    expect(
+      ownDifference({ ...BASE, options: [hook, tank] }, { ...BASE, options: [tank, hook] }),
+    ).toEqual({ options: [], parts: [] });
   });
 
   test('of steps in another order as few as will do are told as moved', () => {
