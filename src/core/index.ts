@@ -109,6 +109,7 @@ export {
   type Upcoming,
   type Walk,
 } from './procedure/walk';
+export { isReservedName } from './reservedName';
 export type {
   EndsQuestion,
   HoldsTo,

@@ -1,5 +1,7 @@
 /** Whether something parsed from outside may be walked through at all. */
 
+import { isReservedName } from '../core';
+
 /** Deeper than this nothing of ours goes; levels. */
 const DEEPEST = 16;
 
@@ -9,9 +11,6 @@ const LONGEST_TEXT = 20_000;
 /** No number of ours is larger, either way: beyond it they cannot be told apart. ECMA-262, 21.1.2.6. */
 const LARGEST_NUMBER = Number.MAX_SAFE_INTEGER;
 
-/** Names that mean something to the language itself, where an object is copied by assignment. */
-const RESERVED = new Set(['__proto__', 'constructor', 'prototype']);
-
 /** Whether a parsed value is bounded in depth, texts and numbers, and holds no name that the language reserves. */
 export function isSound(value: unknown, depth = 0): boolean {
   if (typeof value === 'string') return value.length <= LONGEST_TEXT;
@@ -19,6 +18,6 @@ export function isSound(value: unknown, depth = 0): boolean {
   if (typeof value !== 'object' || value === null) return true;
   if (depth >= DEEPEST) return false;
   return Object.entries(value).every(
-    ([name, part]) => !RESERVED.has(name) && isSound(part, depth + 1),
+    ([name, part]) => !isReservedName(name) && isSound(part, depth + 1),
   );
 }

@@ -1,6 +1,7 @@
 /** What keeps the load sheet of an aircraft document of the right shape from being used. */
 
 import { type Fault, type Key, repeats } from '../fault';
+import { isReservedName } from '../reservedName';
 import type { AircraftShape } from './aircraft.schema';
 import { carriedKg, type Load, type Loading, type Station, usualLoad } from './load';
 import { isSimple } from './loadEnvelope';
@@ -16,6 +17,8 @@ export type LoadFault =
   | 'envelope-not-simple'
   /** Two stations have one name. */
   | 'station-twice'
+  /** A station bears a name that means something to the language it is kept in. */
+  | 'name-reserved'
   /** A preset loads a station that there is not. */
   | 'station-unknown'
   /** Two choices of a station weigh the same, and so cannot be told apart. */
@@ -61,6 +64,7 @@ function* faultsOfStations({ stations, fuel }: Loading): Found {
     yield { path: at('stations', i, 'id'), code: 'station-twice' };
   for (const [i, station] of stations.entries()) {
     const path = at('stations', i);
+    if (isReservedName(station.id)) yield { path: [...path, 'id'], code: 'name-reserved' };
     if (station.kind === 'people' && station.eachKg > station.maxKg)
       yield { path: [...path, 'eachKg'], code: 'beyond-station' };
     if (station.kind !== 'stores') continue;

@@ -36,7 +36,9 @@ export function noParachuteOf(question: ParachuteQuestion): NoParachute | null {
 
 /** As the pilot says, or else the procedure; one that the procedure does not know counts as fitted. */
 const isFitted = (option: string, { inputs, procedure }: ParachuteQuestion): boolean =>
-  inputs.options[option] ?? procedure?.options?.find(({ id }) => id === option)?.fitted ?? true;
+  Object.hasOwn(inputs.options, option)
+    ? inputs.options[option] === true
+    : (procedure?.options?.find(({ id }) => id === option)?.fitted ?? true);
 
 /** What is done before the roll says what can be used in it. */
 const isBefore = (phase: Phase): boolean => PHASES.indexOf(phase) < PHASES.indexOf('roll');

@@ -2,6 +2,7 @@
 
 import type { Fault, Key } from '../fault';
 import { repeats } from '../fault';
+import { isReservedName } from '../reservedName';
 import { optionsIn } from './condition';
 import { isLiveName, piecesOf } from './facts';
 import { PHASES } from './phases';
@@ -14,6 +15,8 @@ export type ProcedureFault =
   | 'phase-out-of-order'
   | 'list-twice'
   | 'option-twice'
+  /** An option bears a name that means something to the language it is kept in. */
+  | 'name-reserved'
   /** A condition asks for an option that the procedure does not name. */
   | 'option-unknown'
   /** Two steps have one id, so that ticking one would tick the other. */
@@ -126,6 +129,8 @@ function* faultsOfOrder({
     yield { path: ['lists', index, 'id'], code: 'list-twice' };
   for (const index of repeats(options.map(({ id }) => id)))
     yield { path: ['options', index, 'id'], code: 'option-twice' };
+  for (const [index, { id }] of options.entries())
+    if (isReservedName(id)) yield { path: ['options', index, 'id'], code: 'name-reserved' };
   const order = phases.map(({ phase }) => PHASES.indexOf(phase));
   for (const [index, place] of order.entries())
     if (place < (order[index - 1] ?? place))

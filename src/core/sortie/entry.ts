@@ -11,6 +11,7 @@ import type { North } from '../angle';
 import type { FactValues } from '../procedure/facts';
 import type { Phase, StepId } from '../procedure/procedure';
 import type { CallKind, Compass } from '../radio/call';
+import { isReservedName } from '../reservedName';
 import type { Purpose } from '../runway/question';
 import type { NodeId } from '../taxi/graph';
 import type { StretchId } from '../taxi/rules';
@@ -242,10 +243,16 @@ export const HIGHEST_TYPED = 1e6;
 const numberWithin = (value: number): number =>
   Math.min(Math.max(value || 0, -HIGHEST_TYPED), HIGHEST_TYPED);
 
+/** What stands under names that may be kept: a document of an older version may have others. */
+const keepable = <T>(values: Readonly<Record<string, T>>): Readonly<Record<string, T>> =>
+  Object.fromEntries(Object.entries(values).filter(([name]) => !isReservedName(name)));
+
 const numbersWithin = (
   values: Readonly<Record<string, number>>,
 ): Readonly<Record<string, number>> =>
-  Object.fromEntries(Object.entries(values).map(([name, value]) => [name, numberWithin(value)]));
+  Object.fromEntries(
+    Object.entries(keepable(values)).map(([name, value]) => [name, numberWithin(value)]),
+  );
 
 /** The inputs that are a number, or are left to something else. */
 const NUMBERS = [
@@ -266,7 +273,9 @@ function inputsWithin(inputs: Partial<Inputs>): Partial<Inputs> {
     const value = inputs[name];
     if (typeof value === 'number') within = { ...within, [name]: numberWithin(value) };
   }
-  const { holdShortM, load } = inputs;
+  const { holdShortM, load, options, ties } = inputs;
+  if (options !== undefined) within = { ...within, options: keepable(options) };
+  if (ties !== undefined) within = { ...within, ties: keepable(ties) };
   if (holdShortM !== undefined) within = { ...within, holdShortM: numbersWithin(holdShortM) };
   if (load) {
     const stations = numbersWithin(load.stations);

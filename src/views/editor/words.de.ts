@@ -67,6 +67,7 @@ const faults: Readonly<Record<EditFaultCode, string>> = {
   'phase-out-of-order':
     'Die Abschnitte stehen nicht in der Reihenfolge, in der sie geflogen werden.',
   'list-twice': 'Diese Liste gibt es zweimal.',
+  'name-reserved': 'Unter ihrem Namen lässt sich eine Option nicht speichern.',
   'option-twice': 'Eine Option gibt es zweimal.',
   'option-unknown': 'Die Bedingung fragt nach einer Option, die das Verfahren nicht nennt.',
   'step-twice': 'Zwei Schritte haben denselben Namen.',

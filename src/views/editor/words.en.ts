@@ -64,6 +64,7 @@ const faults: Readonly<Record<EditFaultCode, string>> = {
   'phase-twice': 'This phase is there twice.',
   'phase-out-of-order': 'The phases are not in the order they are flown.',
   'list-twice': 'This list is there twice.',
+  'name-reserved': 'An option has a name that nothing can be stored under.',
   'option-twice': 'An option is there twice.',
   'option-unknown': 'The condition asks for an option that the procedure does not name.',
   'step-twice': 'Two steps have one name.',

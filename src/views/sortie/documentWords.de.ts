@@ -77,6 +77,7 @@ export const faults: Translated<typeof englishFaults> = {
   'condition-unknown':
     'Das ist keine Bedingung: Sie fragt nach einer Tatsache, einem Wind oder einer Option oder verbindet mehrere',
   'condition-too-deep': 'Die Bedingungen sind zu tief ineinander verschachtelt',
+  'name-reserved': 'Unter diesem Namen lässt sich keine Option und keine Station speichern',
   'option-twice': 'Zwei Optionen haben denselben Namen',
   'option-unknown': 'Diese Option nennt das Verfahren nicht',
   'barrier-in-motion': 'Im Startlauf und im Steigflug kann niemand vor einer Sperre warten',

@@ -66,6 +66,7 @@ export const faults: Record<string, string> = {
   'condition-unknown':
     'that is no condition: it asks for a fact, a wind or an option, or joins some',
   'condition-too-deep': 'the conditions stand in one another too deep',
+  'name-reserved': 'no option and no station can be stored under this name',
   'option-twice': 'two options have one name',
   'option-unknown': 'the procedure names no such option',
   'barrier-in-motion': 'on the roll and in the climb nobody can wait before a barrier',

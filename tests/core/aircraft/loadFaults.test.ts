@@ -43,6 +43,7 @@ describe('a load sheet is refused', () => {
     ['tussock.json', 'envelope', TANGLED, 'envelope: envelope-not-simple'],
     ['tussock.json', 'envelope.3.0', 2.05, 'presets.0: preset-not-within'],
     ['sleet.json', 'stations.1.id', 'wing-left', 'stations.1.id: station-twice'],
+    ['sleet.json', 'stations.1.id', 'constructor', 'stations.1.id: name-reserved'],
     ['sleet.json', 'stations.0.choices.2.kg', 60, 'stations.0.choices.2.kg: choice-twice'],
     ['sleet.json', 'stations.2.choices.1.kg', 401, 'stations.2.choices.1.kg: beyond-station'],
     ['tussock.json', 'stations.0.eachKg', 111, 'stations.0.eachKg: beyond-station'],

@@ -4,6 +4,8 @@ import * as v from 'valibot';
 import { describe, expect, test } from 'vitest';
 import { aircraftSchema } from '../../../src/core/aircraft/aircraft.schema';
 import { fieldSchema } from '../../../src/core/airfield/field.schema';
+import { editFaults } from '../../../src/core/procedure/editFaults';
+import type { Procedure } from '../../../src/core/procedure/procedure';
 import { procedureSchema } from '../../../src/core/procedure/procedure.schema';
 import { demoTexts } from './demo';
 
@@ -190,6 +192,19 @@ describe('a procedure', () => {
     const refused = refusal(procedureSchema, changed(sound, 'options.1', options[0]));
     expect(refused).toEqual(['options.1.id: option-twice']);
   });
+
+  // What is chosen is kept by the option's name, and a file with such a name in it is refused.
+  test.each(['constructor', 'prototype'])(
+    'with an option that nothing can be kept under is refused, in the editor too: %s',
+    (id) => {
+      const document = changed(sound, 'options.0.id', id);
+      const code = 'name-reserved';
+      expect(refusal(procedureSchema, document)).toContain(`options.0.id: ${code}`);
+      expect(editFaults(document as unknown as Procedure)).toContainEqual(
+        expect.objectContaining({ name: 'id', code }),
+      );
+    },
+  );
 
   test('with the same abnormal list twice is refused', () => {
     const { lists } = changed(sound, '$schema', undefined) as { lists: unknown[] };
