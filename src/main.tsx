@@ -10,6 +10,7 @@ import { draft, typedWind } from './board/board';
 import { interruptWhenLeft } from './board/interruption';
 import { followAddress, place, sheet, watching } from './board/places';
 import { startClock } from './board/time';
+import { noteFailure, watchForFailures } from './device/failures';
 import { language } from './device/language';
 import { watchForMissingParts } from './device/missing';
 import { applyPreferences } from './device/preferences';
@@ -18,6 +19,7 @@ import { watchPointers } from './parts/key/pointers';
 import { App } from './shell/App';
 import { Replaced } from './shell/Replaced';
 
+watchForFailures();
 document.documentElement.lang = language;
 applyPreferences();
 startClock();
@@ -30,7 +32,7 @@ const page = document.getElementById('app');
 if (page !== null) {
   // Nothing is shown before the record is read, and the words are those of the page's language: a
   // wrong place for a moment would be worse than none.
-  Promise.allSettled([begin(), firstWords()]).then(() => {
+  Promise.allSettled([begin().catch(noteFailure), firstWords()]).then(() => {
     // Apart from the app, so that it stands in front of whatever is shown and needs no part of it.
     render(<Replaced />, document.body.appendChild(document.createElement('div')));
     if (!watching) render(<App />, page);

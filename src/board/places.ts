@@ -30,6 +30,8 @@ export type Asked = Figure<Unit> | FigureOfEnd | FigureOfSun;
 export type Sheet =
   | { readonly kind: 'sortie' }
   | { readonly kind: 'about' }
+  /** What can be done after an error that nothing caught. */
+  | { readonly kind: 'failed' }
   /** The lists for when something is wrong. */
   | { readonly kind: 'wrong' }
   | { readonly kind: 'load'; readonly over: Sheet | null }

@@ -78,7 +78,14 @@ export class Record {
    * asked.
    */
   constructor(changed: () => void, by: Id = newId(), readOnly = false) {
-    this.#changed = changed;
+    this.#changed = () => {
+      // What is drawn from it may fail: that is reported, and takes no entry with it.
+      try {
+        changed();
+      } catch (error) {
+        reportError(error);
+      }
+    };
     this.#by = by;
     this.#readOnly = readOnly;
   }

@@ -1,7 +1,8 @@
 /** What stands where a part of the screen could not be drawn, and what can be done about it. */
 
-import type { JSX } from 'preact';
+import type { ComponentChildren, JSX } from 'preact';
 import { useState } from 'preact/hooks';
+import { keeping } from '../board/board';
 import { everythingFiles, startAnewBeside } from '../board/everything';
 import type { Place } from '../board/places';
 import { saveFile } from '../device/files';
@@ -46,9 +47,41 @@ export function BrokenSheet({ onAgain, onWithout }: Omit<BrokenProps, 'part'>): 
   );
 }
 
+/** After an error outside of what is drawn: something may have stopped, which only a reload sets going. */
+export function FailedSheet({ onClose }: { onClose: () => void }): JSX.Element {
+  const reload = keeping.value === 'kept' ? frame.replaced.kept : frame.replaced.forgetful;
+  return (
+    <Sheet title={words.failed} close={words.close} onClose={onClose}>
+      <div class={styles.ways}>
+        <p>{words.mayHaveStopped}</p>
+        <p>{reload.text}</p>
+        <Saving>
+          <Key onPress={() => location.reload()}>{reload.reload}</Key>
+        </Saving>
+        <Anew />
+      </div>
+    </Sheet>
+  );
+}
+
 function Ways({ onAgain, onWithout }: Omit<BrokenProps, 'part'>) {
+  return (
+    <div class={styles.ways}>
+      <p>{words.stays}</p>
+      <Saving>
+        <Key onPress={onAgain}>{words.again}</Key>
+        <Key look="pick" onPress={onWithout}>
+          {words.without}
+        </Key>
+      </Saving>
+      <Anew />
+    </div>
+  );
+}
+
+/** The key that saves everything, behind others, and what came of it. */
+function Saving({ children }: { children: ComponentChildren }) {
   const [said, setSaid] = useState('');
-  const [isSure, setSure] = useState(false);
   const save = () => {
     everythingFiles().then(
       (files) => {
@@ -58,20 +91,26 @@ function Ways({ onAgain, onWithout }: Omit<BrokenProps, 'part'>) {
       () => setSaid(words.notSaved),
     );
   };
+  return (
+    <>
+      <div class={styles.keys}>
+        {children}
+        <Key onPress={save}>{words.save}</Key>
+      </div>
+      <p role="status">{said}</p>
+    </>
+  );
+}
+
+function Anew() {
+  const [said, setSaid] = useState('');
+  const [isSure, setSure] = useState(false);
   const startAnew = () => {
     if (!isSure) setSure(true);
     else if (!startAnewBeside()) setSaid(words.notAnew);
   };
   return (
-    <div class={styles.ways}>
-      <p>{words.stays}</p>
-      <div class={styles.keys}>
-        <Key onPress={onAgain}>{words.again}</Key>
-        <Key look="pick" onPress={onWithout}>
-          {words.without}
-        </Key>
-        <Key onPress={save}>{words.save}</Key>
-      </div>
+    <>
       <p>{words.anewHint}</p>
       <div class={styles.keys}>
         <Key look={isSure ? 'stop' : 'plain'} onPress={startAnew}>
@@ -79,6 +118,6 @@ function Ways({ onAgain, onWithout }: Omit<BrokenProps, 'part'>) {
         </Key>
       </div>
       <p role="status">{said}</p>
-    </div>
+    </>
   );
 }

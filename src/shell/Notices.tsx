@@ -5,7 +5,8 @@ import { useEffect, useState } from 'preact/hooks';
 import { undoable, undoChange } from '../board/adding';
 import { enteredWind, keeping, settled, unread, wind } from '../board/board';
 import { useEnd } from '../board/choices';
-import { openPlace, place, typing } from '../board/places';
+import { onRoll, openPlace, openSheet, place, typing } from '../board/places';
+import { failure, failureTold } from '../device/failures';
 import { againstLimit, whole } from '../parts/format';
 import { Key } from '../parts/key/Key';
 import { Told } from '../views/keys/Told';
@@ -35,6 +36,7 @@ export function Notices(): JSX.Element {
       <div class={styles.notices} role="status">
         <NotKept />
         <Unread />
+        <Failed />
         {using !== null && best !== null && using !== best && !onWind && (
           <Notice
             text={words.usingOther(using, best)}
@@ -86,6 +88,21 @@ function Unread(): JSX.Element {
         />
       )}
     </>
+  );
+}
+
+/** An error that nothing caught: said once, and not on the roll. */
+function Failed(): JSX.Element | null {
+  if (failure.value !== 'untold' || onRoll.value) return null;
+  return (
+    <Notice
+      text={words.failed}
+      action={words.whatToDo}
+      onPress={() => {
+        failureTold();
+        openSheet({ kind: 'failed' });
+      }}
+    />
   );
 }
 

@@ -14,7 +14,7 @@ import { IncomingSheet } from '../views/sortie/IncomingSheet';
 import { SortieSheet } from '../views/sortie/SortieSheet';
 import { Lists } from '../views/steps/Lists';
 import { WhySheet } from '../views/why/WhySheet';
-import { BrokenSheet } from './Broken';
+import { BrokenSheet, FailedSheet } from './Broken';
 
 /** Written rarely, and larger than the others: it comes when it is first opened. */
 const editor = laterSheet(() => import('../views/editor/Editor').then(({ Editor }) => Editor));
@@ -59,6 +59,8 @@ function Opened({ open }: { open: Sheet }) {
       return <SortieSheet onClose={onClose} />;
     case 'about':
       return <About onClose={onClose} />;
+    case 'failed':
+      return <FailedSheet onClose={onClose} />;
     case 'wrong':
       return <Lists onClose={onClose} />;
     case 'keys':

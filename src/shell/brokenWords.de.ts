@@ -11,6 +11,8 @@ export const words: Translated<typeof english> = {
     whole: 'Lapstrip lässt sich nicht anzeigen.',
   },
   close: 'Schließen',
+  failed: 'In Lapstrip ist ein Fehler aufgetreten',
+  mayHaveStopped: 'Etwas darin kann stillstehen, bis es neu geladen ist.',
   stays: 'Was eingegeben ist, bleibt, wie es ist.',
   again: 'Noch einmal',
   without: 'Ohne weitermachen',

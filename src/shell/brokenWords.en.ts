@@ -8,6 +8,8 @@ export const words = {
     whole: 'Lapstrip cannot be shown.',
   },
   close: 'Close',
+  failed: 'Lapstrip has made an error',
+  mayHaveStopped: 'Something in it may stand still until it is loaded again.',
   stays: 'What you entered stays as it is.',
   again: 'Try again',
   without: 'Go on without it',

@@ -7,6 +7,7 @@ import { startChoosing } from '../board/day';
 import { loadParts } from '../board/dayParts';
 import { followOwnDocuments } from '../board/ownDocuments';
 
+import { noteFailure } from '../device/failures';
 import { startSides } from '../device/sides';
 import { applyUpdate, startUpdates } from '../device/update';
 import { withWords } from '../parts/catalogues';
@@ -20,15 +21,24 @@ export function loadRest(): void {
   // One frame later, so that the answer is painted first.
   requestAnimationFrame(() =>
     setTimeout(() => {
-      loadViews();
-      startSides();
-      followWidth();
-      startCard();
+      // One that fails keeps none of the others from starting.
+      for (const begin of [
+        loadViews,
+        startSides,
+        followWidth,
+        startCard,
+        keepAwake,
+        loadParts,
+        startChoosing,
+      ]) {
+        try {
+          begin();
+        } catch (error) {
+          noteFailure(error);
+        }
+      }
       void startWhole().catch(() => undefined);
-      keepAwake();
       void followOwnDocuments();
-      loadParts();
-      startChoosing();
       void withWords(() => import('../views/voice/start')).then(
         ({ startHandsAndVoice }) => startHandsAndVoice(),
         () => undefined,

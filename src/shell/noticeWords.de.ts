@@ -39,6 +39,8 @@ export const words: Translated<typeof english> = {
     count === 1
       ? 'Ein Eintrag auf diesem Gerät ist von einer neueren Version von Lapstrip: er bleibt und wird hier nicht benutzt.'
       : `${count} Einträge auf diesem Gerät sind von einer neueren Version von Lapstrip: sie bleiben und werden hier nicht benutzt.`,
+  failed: 'In Lapstrip ist ein Fehler aufgetreten. Eingaben bleiben, wie sie sind.',
+  whatToDo: 'Was tun?',
   understood: 'Verstanden',
   update: 'Eine neue Version ist bereit. Der Flug bleibt, wie er ist.',
   takeUpdate: 'Übernehmen',

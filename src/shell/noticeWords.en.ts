@@ -35,6 +35,8 @@ export const words = {
     count === 1
       ? 'One entry on this device is of a newer version of Lapstrip: kept, and not used here.'
       : `${count} entries on this device are of a newer version of Lapstrip: kept, and not used here.`,
+  failed: 'Lapstrip has made an error. What you entered stays as it is.',
+  whatToDo: 'What to do',
   understood: 'Understood',
   update: 'A new version is ready. The sortie stays as it is.',
   takeUpdate: 'Take it now',

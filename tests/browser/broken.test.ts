@@ -128,3 +128,39 @@ test('everything is saved, what is stored amiss too; started anew beside it, not
   await expect.poll(() => due(page)).toBe(before);
   expect(await read(page.locator('header').first())).toContain('270° 12');
 });
+
+test('an error that nothing caught is told once, with a way to save everything', async ({
+  open,
+  problems,
+}) => {
+  const page = await open('phone', { at: EVENING });
+  await toSteps(page);
+  const before = await due(page);
+  const told = page.getByText('Lapstrip has made an error. What you entered stays as it is.');
+  const fail = () =>
+    page.evaluate(() => {
+      setTimeout(() => {
+        throw new TypeError('in an effect');
+      });
+      void Promise.reject(new TypeError('in a promise'));
+    });
+  await fail();
+  await told.waitFor();
+  expect(await told.count()).toBe(1);
+  expect(await due(page)).toBe(before);
+  await key(page, 'What to do').click();
+  const files = await allSaved(page, 'Save everything as a file', 2);
+  expect(files.map(({ name }) => name).sort()).toEqual([
+    'lapstrip-device.json',
+    'lapstrip-log.json',
+  ]);
+  await dialog(page).getByRole('button', { name: 'Close', exact: true }).click();
+  await fail();
+  // Both were thrown, and provoked here; neither is told again.
+  await expect.poll(() => problems.length).toBe(4);
+  expect(problems.splice(0).every((problem) => /in an effect|in a promise/.test(problem))).toBe(
+    true,
+  );
+  expect(await told.count()).toBe(0);
+  expect(await due(page)).toBe(before);
+});

@@ -33,6 +33,23 @@ test('what is entered while the store is being opened is kept as well', async ()
   expect(windsOf((await openWindow()).record)).toEqual(['27012KT']);
 });
 
+test('what fails where the record is drawn from loses no entry, and is reported', async () => {
+  const reported = vi.fn();
+  vi.stubGlobal('reportError', reported);
+  let isBroken = false;
+  const failure = new TypeError('cannot be drawn');
+  const record = new Record(() => {
+    if (isBroken) throw failure;
+  });
+  await record.open();
+  isBroken = true;
+  const added = record.add('sortie-one', AT, wind('27012KT'));
+  await record.settled();
+  expect(reported).toHaveBeenCalledWith(failure);
+  const { record: again } = await openWindow();
+  expect(again.entries).toEqual(added);
+});
+
 test('an entry says when, in which sortie, and what', async () => {
   const { record } = await openWindow();
   const [entry] = record.add('sortie-one', AT, wind('27012KT'));
