@@ -3,12 +3,14 @@
 import { describe, expect, test, vi } from 'vitest';
 import { keptDocumentState } from '../../../src/core/keptDocument.schema';
 import { readEntry } from '../../../src/core/sortie/entry.schema';
+import { sortieFlown } from '../../../src/core/sortie/flying';
 import { foldSortie, sortiesOf } from '../../../src/core/sortie/fold';
 import { documentHash } from '../../../src/exchange/hash';
+import { allSetAside } from '../../../src/record/aside';
 import { draftsUnder, readDraft } from '../../../src/record/drafts';
-import { wholeRecord } from '../../../src/record/past';
+import { besideRecord, wholeRecord } from '../../../src/record/past';
 import { AT, openWindow, useFreshDevice, wind } from './device';
-import { LEFT_STORES, putStore, valuesIn } from './stores';
+import { LATER, LEFT_STORES, laterThan, newestStore, putStore, standing, valuesIn } from './stores';
 
 useFreshDevice();
 
@@ -48,6 +50,77 @@ describe.each(LEFT_STORES)('a store of $version', (left) => {
     for (const { hash, content } of documents) {
       expect(await documentHash(content as object)).toBe(hash);
     }
+  });
+});
+
+describe('after a release that is gone back from', () => {
+  const left = laterThan(newestStore());
+  const before = valuesIn(newestStore(), 'entries');
+
+  test('the sortie that this version knows goes on, and the rest is told', async () => {
+    await putStore(left);
+    const { record } = await openWindow();
+    expect(record.keeping).toBe('kept');
+    expect(record.unread).toEqual({ damaged: 0, newer: LATER.entries.length });
+    expect(record.entries.map(({ id }) => id).sort()).toEqual(before.map(({ id }) => id).sort());
+    const flown = sortieFlown(sortiesOf(record.entries), record.newerSorties);
+    expect(flown.id).toBe(record.entries.at(-1)?.sortie);
+    const known = (await record.documents()).map(({ hash }) => hash);
+    expect(known.sort()).toEqual(
+      valuesIn(left, 'documents')
+        .map(({ hash }) => String(hash))
+        .filter((hash) => hash !== LATER.document)
+        .sort(),
+    );
+    expect(record.unread).toEqual({ damaged: 0, newer: LATER.entries.length + 1 });
+  });
+
+  test('what is added comes after what the later one wrote, and that stays as it was written', async () => {
+    await putStore(left);
+    const stood = await standing(left);
+    const { record } = await openWindow();
+    await record.documents();
+    const [added] = record.add(record.entries.at(-1)?.sortie ?? '', AT, wind('29016KT'));
+    await record.settled();
+    expect(added?.seq).toBe(
+      Math.max(...valuesIn(left, 'entries').map(({ seq }) => Number(seq))) + 1,
+    );
+    const stands = await standing(left);
+    expect([...stands.keys()]).toEqual([...stood.keys()]);
+    expect(stands.get('entries')).toHaveLength((stood.get('entries')?.length ?? 0) + 1);
+    for (const [part, values] of stood)
+      for (const value of values) expect(stands.get(part)).toContainEqual(value);
+    expect(await allSetAside()).toEqual([]);
+  });
+
+  test('goes out with what is saved, for the version that can read it', async () => {
+    await putStore(left);
+    const { record } = await openWindow();
+    const ids = (await wholeRecord(record)).entries.map(({ id }) => id);
+    expect(ids).toEqual(expect.arrayContaining(LATER.entries));
+    const { setAside, drafts } = await besideRecord(record);
+    expect(setAside.map(({ value }) => Object(value).hash)).toEqual([LATER.document]);
+    expect(drafts).toContainEqual({ code: ' field/later', strokes: [] });
+  });
+
+  test('a store of which nothing is known here starts as an empty one, and keeps all of it', async () => {
+    const all = (values: readonly object[]) => values.map((value) => ({ ...value, v: 3, by: 'x' }));
+    const databases = left.databases.map(({ parts, ...database }) => ({
+      ...database,
+      parts: parts.map((part) =>
+        part.name === 'entries' ? { ...part, values: all(part.values) } : part,
+      ),
+    }));
+    await putStore({ ...left, databases });
+    const { record } = await openWindow();
+    expect(record.keeping).toBe('kept');
+    expect(record.entries).toEqual([]);
+    const added = record.add('sortie-one', AT, wind('27012KT'));
+    await record.settled();
+    const { record: again } = await openWindow();
+    expect(again.entries).toEqual(added);
+    const stands = (await standing(left)).get('entries');
+    expect(stands).toHaveLength(valuesIn(left, 'entries').length + 1);
   });
 });
 
