@@ -143,6 +143,26 @@ describe('a field drawn from nothing', () => {
     await sheet.getByRole('heading', { name: 'Runway 10/28' }).waitFor();
   });
 
+  test('is there again after the page was killed 200 ms later', async ({ open }) => {
+    const page = await open('tablet');
+    await beginSortie(page);
+    const sheet = await openDrawing(page, 'Draw a field');
+    await sheet.getByLabel('Code').fill('XTSL');
+    await sheet.getByLabel('Name', { exact: true }).fill('Teasel Flat');
+    // The time after which it is promised to be there, and not one that something is waited for.
+    await new Promise((done) => setTimeout(done, 200));
+    // Killed by the device: it hears nothing of it, and so has no last word.
+    const devtools = await page.context().newCDPSession(page);
+    const crashed = page.waitForEvent('crash');
+    void devtools.send('Page.crash').catch(() => undefined);
+    await crashed;
+    const next = await page.context().newPage();
+    await next.goto(page.url());
+    const again = await openDrawing(next, 'Draw a field');
+    expect(await again.getByLabel('Code').inputValue()).toBe('XTSL');
+    expect(await again.getByLabel('Name', { exact: true }).inputValue()).toBe('Teasel Flat');
+  });
+
   test('is saved as a file that holds together', async ({ open }) => {
     const page = await open('tablet', { at: EVENING });
     await beginSortie(page);
