@@ -5,7 +5,6 @@ import { add, momentAt } from './adding';
 import { record, sortie } from './board';
 import { goneMs, moment, wallNowMs } from './time';
 import { backFromWatch, goesBehindWatch } from './watch';
-import { keepDraft } from './windEntry';
 
 /** Marks that the pilot was called away from the steps, now or since an earlier moment of the device's clock. */
 export function interrupt(sinceMs = wallNowMs()): void {
@@ -21,13 +20,12 @@ export function resume(): void {
   if (run !== null && run.interruptedAt !== null) add({ kind: 'resumed', run: run.id });
 }
 
-/** Marks an interruption while the app is hidden, and keeps what is typed when it goes. */
+/** Marks an interruption while the app is hidden. */
 export function interruptWhenLeft(): void {
   let hidden = { elapsedMs: Number.NEGATIVE_INFINITY, wallMs: 0 };
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'hidden') {
       hidden = moment();
-      keepDraft();
       // Who opens the page that watches has not left, whatever window is in front then.
       if (!goesBehindWatch()) interrupt();
       return;
@@ -37,5 +35,4 @@ export function interruptWhenLeft(): void {
     void record.refresh();
     if (wasGlance(goneMs(hidden))) resume();
   });
-  addEventListener('pagehide', keepDraft);
 }

@@ -2,7 +2,7 @@
 
 import { batch, signal } from '@preact/signals';
 import { type Entry, type Event, type Id, plainly } from '../core';
-import { writeDraft } from '../record/drafts';
+import { draftKeeper } from '../record/drafts';
 import { add, undoable } from './adding';
 import { draft, enteredWind, inputs, typedWind } from './board';
 import { typing } from './places';
@@ -16,19 +16,13 @@ const MOST_LOOKED_THROUGH = 8000;
 /** Whether what stands in the entry is only a part of a text too long to be looked through. */
 export const cut = signal(false);
 
-/** What is typed is on the device so soon, however fast it is typed on, ms. */
-const DRAFT_KEPT_AFTER_MS = 100;
-let draftTimer: ReturnType<typeof setTimeout> | undefined;
-
-/** The name that it is kept under on the device. It is no entry of a sortie before it is set. */
+/** The name that what is typed is kept under on the device. It is no entry of a sortie before it is set. */
 export const WIND_DRAFT = ' wind';
 
-/** What is kept of it on the device. */
-let keptText = '';
+const keeper = draftKeeper(() => ({ code: WIND_DRAFT, text: draft.value }));
 
 /** Goes on from what was kept on the device, unless something was typed meanwhile. */
 export function goOnTyping(text: string): void {
-  keptText = text;
   if (draft.value === '') draft.value = text;
 }
 
@@ -41,16 +35,7 @@ export function typeWind(text: string): void {
   erased.value = text === '';
   cut.value = false;
   unchosen = null;
-  draftTimer ??= setTimeout(keepDraft, DRAFT_KEPT_AFTER_MS);
-}
-
-/** Keeps what is typed so far. */
-export function keepDraft(): void {
-  clearTimeout(draftTimer);
-  draftTimer = undefined;
-  if (draft.value === keptText) return;
-  keptText = draft.value;
-  void writeDraft({ code: WIND_DRAFT, text: keptText });
+  keeper.soon();
 }
 
 /** Makes the typed wind the wind in use. What cannot be used stays typed, to be mended. */
@@ -65,7 +50,7 @@ function setTyped(): Entry | null {
     draft.value = '';
     return set ?? null;
   });
-  keepDraft();
+  void keeper.now();
   return entry;
 }
 
@@ -134,7 +119,6 @@ function beginningOf(text: string, most: number): string {
 /** Closes the keypad; a wind that can be used is set. */
 export function closeKeypad(): void {
   setWind();
-  keepDraft();
   erased.value = false;
   typing.value = false;
 }
@@ -144,5 +128,5 @@ export function dropDraft(): void {
   draft.value = '';
   erased.value = false;
   cut.value = false;
-  keepDraft();
+  keeper.soon();
 }

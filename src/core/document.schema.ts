@@ -80,14 +80,18 @@ function issuePath(
 }
 
 /**
- * The check that a document holds together, run once its shape has passed: every fault becomes an
- * issue at its path, with the fault's code as its message.
+ * The check that a document holds together: every fault becomes an issue at its path, with the fault's
+ * code as its message. It is run once nothing else is wrong. An editor, which parses with
+ * `abortPipeEarly: false`, is told everything at once as long as the shape is right, but for what
+ * computes with figures that must lie within their bounds (`onceRight`).
  */
 export const holdsTogether = <Document extends object>(
   faultsOf: (document: Document) => readonly Fault[],
+  { onceRight = false } = {},
 ) =>
-  v.rawCheck<Document>(({ dataset, addIssue }) => {
-    if (!dataset.typed || dataset.issues !== undefined) return;
+  v.rawCheck<Document>(({ dataset, config, addIssue }) => {
+    const isForAll = config.abortPipeEarly === false && !onceRight;
+    if (!dataset.typed || !(isForAll || dataset.issues === undefined)) return;
     for (const { path, code } of faultsOf(dataset.value))
       addIssue({ message: code, path: issuePath(dataset.value, path) });
   });

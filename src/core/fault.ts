@@ -17,6 +17,25 @@ export interface Fault<Code extends string = string> {
   readonly code: Code;
 }
 
+/** What is wrong in a document that is being written or drawn: where, and a fault's code or a {@link ValueFault}. */
+export interface DocumentFault {
+  readonly path: readonly Key[];
+  readonly code: string;
+}
+
+/** What can be wrong with a value by itself, told by the bounds of its schema. */
+export type ValueFault =
+  /** Nothing is written where something must be. */
+  | 'text-missing'
+  | 'text-too-long'
+  /** Not written as texts of its kind are, such as a code or a frequency. */
+  | 'text-not-of-kind'
+  | 'number-out-of-range'
+  | 'too-few'
+  | 'too-many'
+  /** Another kind of value altogether, which no editor makes. */
+  | 'not-of-shape';
+
 /** For each thing that has been named before in the list: the place where it is named again. */
 export function repeats(names: readonly string[]): number[] {
   return names.flatMap((name, index) => (names.indexOf(name) < index ? [index] : []));

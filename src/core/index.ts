@@ -63,7 +63,7 @@ export { variationDeg } from './earth/variation';
 export type { VariationTable } from './earth/variationTable';
 export { type Cause, type Figure, known, type SourceId, unknown, type Why } from './figure';
 export { type InLanguages, languageOf, primarySubtag, textIn } from './language';
-export { plainly, shownPlainly } from './plainText';
+export { plainly, shownPlainly, type TextFault } from './plainText';
 export { type FlownAgain, passesAgain } from './procedure/again';
 export { factsIn } from './procedure/condition';
 export {
@@ -124,7 +124,7 @@ export type {
 } from './runway/question';
 export { rankRunwayEnds } from './runway/rank';
 export { type RunwayRing, runwayRing } from './runway/ring';
-export { sameData } from './same';
+export { sameData, sameDocument } from './same';
 export {
   type Chosen,
   compareEntries,
@@ -191,14 +191,16 @@ export type { ReadSpan, Remarks, Report, Trend, Weather } from './weather/whole/
 export const loadVariation = (at: Date) =>
   import('./earth/variationTable').then(({ variationTableFor }) => variationTableFor(at));
 
-export type { FieldEdit } from './airfield/edit';
-export type { FieldDraft, StoredDraft } from './airfield/editHistory';
+export { oppositeOf, readDesignator, runwayNumbers } from './airfield/designator';
+export { type FieldEdit, fieldChanges } from './airfield/edit';
 export type { LaidAs } from './airfield/editPlan';
-export type { Snapped } from './airfield/editSnap';
+export { type Snapped, snap } from './airfield/editSnap';
+export { draftStrips } from './airfield/editStrips';
+export { emptyField } from './airfield/emptyField';
 export type { FieldFault } from './airfield/faults';
 export type { HotSpot, Radio } from './airfield/field';
-export type { RouteGap } from './airfield/routeGaps';
-export type { RunwayLine } from './airfield/runwayLine';
+export { type RouteGap, routeGaps } from './airfield/routeGaps';
+export { centreOf, type RunwayLine } from './airfield/runwayLine';
 export type { ClimbRung, Ladder, Rung } from './day/ladder';
 export { takeoffUnderWay } from './day/ladderTimes';
 export type { LookUp } from './day/lookUp';
@@ -207,13 +209,14 @@ export { sunFigure } from './day/sunFigure';
 export type { LandingLimit, TodayBrief } from './day/today';
 export type { WeatherBrief } from './day/weather';
 export type { LowSun } from './earth/lowSun';
+export { readCoordinate } from './earth/readCoordinate';
 export type { Spell, SunDay } from './earth/sun';
-export type { Fault } from './fault';
+export type { DocumentFault, Fault, ValueFault } from './fault';
 export {
   askDay,
   loadDocumentCheck,
+  loadDocumentFaults,
   loadDocumentReader,
-  loadFieldEditor,
   loadKeptDocumentReader,
   loadLogbook,
   loadPart,
@@ -221,20 +224,16 @@ export {
 } from './loaders';
 export { holds, optionsIn } from './procedure/condition';
 export { CONDITION_FACTS } from './procedure/conditionFacts';
-export { applyEdit, type Edit, type ListChange, type StepChange } from './procedure/edit';
-export { type EditFault, type EditFaultCode, editFaults } from './procedure/editFaults';
 export {
-  beginEditing,
-  type Editing,
-  edited,
-  editsOf,
-  redone,
-  replayed,
-  settled,
-  undone,
-} from './procedure/editing';
+  type ListChange,
+  type ProcedureEdit,
+  procedureChanges,
+  type StepChange,
+} from './procedure/edit';
 export { editionsInOrder, nextEdition } from './procedure/editions';
 export type { ConditionFact } from './procedure/facts';
+export { type PlacedFault, placedFault } from './procedure/faultPlace';
+export type { ProcedureFault } from './procedure/faults';
 export {
   type OptionDifference,
   type OwnDifference,
@@ -260,7 +259,6 @@ export {
   withoutEmptyPhases,
 } from './procedure/parts';
 export type { Condition } from './procedure/procedure.schema';
-export { isSame } from './procedure/same';
 export {
   type Asked as AskedFact,
   type AskedPart,
@@ -269,6 +267,7 @@ export {
   type SimpleCondition,
   simpleCondition,
 } from './procedure/simpleCondition';
+export { GATE_SPEEDS, HIGHEST_GATE_FT, LONGEST_WAIT_S, STEP_KINDS } from './procedure/stepKinds';
 export type {
   Call,
   CallFacts,
@@ -288,7 +287,7 @@ export type { TaxiFault } from './taxi/fault';
 export type { NodeId, TaxiEdge, TaxiNode } from './taxi/graph';
 export type { Progress, Stretch, Turn } from './taxi/pace';
 export type { Crossing, Mark, Route } from './taxi/route';
-export type { StretchId } from './taxi/rules';
+export { type StretchId, stretchId } from './taxi/rules';
 export type { Strip, StripEnd } from './taxi/runwayStrip';
 export type { Told } from './taxi/told';
 export type { Exit, WayIn } from './taxi/wayIn';
@@ -296,3 +295,16 @@ export type { ChosenEntry, OfferedEntry, WayOut } from './taxi/wayOut';
 export type { WeatherQuestion } from './weather/questions';
 export type { WindOutlook } from './weather/windOutlook';
 export type { ThinBasis, WindTrend } from './weather/windTrend';
+export {
+  beginHistory,
+  type Changes,
+  changed,
+  type History,
+  redone,
+  restoredHistory,
+  type StoredHistory,
+  settled,
+  standing,
+  storedHistory,
+  undone,
+} from './writing/history';

@@ -37,8 +37,9 @@ export const loadDocumentCheck = () =>
 export const loadKeptDocumentReader = () =>
   import('./keptDocument.schema').then(({ keptDocumentState }) => keptDocumentState);
 
-/** Loads what draws and mends fields. */
-export const loadFieldEditor = () => import('./airfield/editor');
+/** Loads what says what is wrong in a document that is being written or drawn. */
+export const loadDocumentFaults = () =>
+  import('./readDocument.schema').then((reader) => reader.documentFaults);
 
 /** Loads what works out the log. */
 export const loadLogbook = () => import('./sortie/logbook');

@@ -5,6 +5,7 @@ import type { Aircraft } from './aircraft/aircraft';
 import { aircraftSchema } from './aircraft/aircraft.schema';
 import type { Field } from './airfield/field';
 import { fieldSchema } from './airfield/field.schema';
+import type { DocumentFault, ValueFault } from './fault';
 import { shownPlainly } from './plainText';
 import type { Procedure } from './procedure/procedure';
 import { procedureSchema } from './procedure/procedure.schema';
@@ -80,4 +81,35 @@ function checked<T extends { $schema?: string | undefined }>(
       what: shownPlainly(issue.message, LONGEST_PROBLEM),
     })),
   );
+}
+
+/** The schemas by what a document says it is. */
+const SCHEMAS: Readonly<Record<string, v.GenericSchema>> = {
+  field: fieldSchema,
+  aircraft: aircraftSchema,
+  procedure: procedureSchema,
+};
+
+/** Everything that keeps a document from being kept; empty where nothing does. Never throws. */
+export function documentFaults(document: { readonly lapstrip: string }): readonly DocumentFault[] {
+  const schema = SCHEMAS[document.lapstrip] ?? v.never();
+  const { issues } = v.safeParse(schema, document, { abortPipeEarly: false });
+  return (issues ?? []).map((issue) => ({
+    path: (issue.path ?? []).map(({ key }) => (typeof key === 'number' ? key : String(key))),
+    code: issue.type === 'raw_check' ? issue.message : valueFault(issue),
+  }));
+}
+
+function valueFault({ kind, type, input }: v.BaseIssue<unknown>): ValueFault {
+  if (kind === 'schema') return 'not-of-shape';
+  const isText = typeof input === 'string';
+  switch (type) {
+    case 'min_length':
+      return isText ? 'text-missing' : 'too-few';
+    case 'max_length':
+    case 'max_entries':
+      return isText ? 'text-too-long' : 'too-many';
+    default:
+      return isText ? 'text-not-of-kind' : 'number-out-of-range';
+  }
 }

@@ -24,3 +24,14 @@ export function sameData(a: unknown, b: unknown): boolean {
     own.every(([name, value]) => others.has(name) && sameData(value, others.get(name)))
   );
 }
+
+/** Documents, or parts of them, that say the same; a property that is undefined is as one left out. */
+export function sameDocument(a: unknown, b: unknown): boolean {
+  if (Object.is(a, b)) return true;
+  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;
+  if (Array.isArray(a) !== Array.isArray(b)) return false;
+  const others = new Map<string, unknown>(Object.entries(b));
+  const own = new Map<string, unknown>(Object.entries(a));
+  const names = new Set([...own.keys(), ...others.keys()]);
+  return [...names].every((name) => sameDocument(own.get(name), others.get(name)));
+}

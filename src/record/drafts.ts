@@ -17,7 +17,7 @@ const DB_VERSION = 1;
 const PART = 'edits';
 
 /** A draft as it is kept, under its name. */
-interface Draft {
+export interface Draft {
   readonly code: string;
 }
 
@@ -55,6 +55,48 @@ export async function readDraft(name: string): Promise<unknown> {
 
 /** Keeps a draft in the place of what was kept under its name. Whether it will be there again. */
 export const writeDraft = <D extends Draft>(draft: D): Promise<boolean> => change([draft], []);
+
+/** What changes is on the device so soon, however fast it is changed on, ms. */
+const KEPT_AFTER_MS = 50;
+
+/** Keeps a draft as it changes. */
+export interface DraftKeeper {
+  /** It changed. */
+  soon(): void;
+  /** Keeps it at once. Whether it is on the disk then. */
+  now(): Promise<boolean>;
+  /** Keeps at once what waits to be kept, as before another draft takes its place. */
+  flush(): void;
+}
+
+/**
+ * Keeps what `draft` gives at that moment, or forgets the draft of the name that it gives. `told` is
+ * told each time whether that is on the disk.
+ */
+export function draftKeeper(
+  draft: () => Draft | string,
+  told: (isKept: boolean) => void = () => {},
+): DraftKeeper {
+  let waiting: ReturnType<typeof setTimeout> | undefined;
+  const now = async () => {
+    clearTimeout(waiting);
+    waiting = undefined;
+    const kept = draft();
+    const isKept = await (typeof kept === 'string' ? forgetDraft(kept) : writeDraft(kept));
+    told(isKept);
+    return isKept;
+  };
+  const flush = () => waiting !== undefined && void now();
+  // A page that is left may not come back.
+  for (const leaving of ['visibilitychange', 'pagehide']) addEventListener(leaving, flush);
+  return {
+    soon: () => {
+      waiting ??= setTimeout(now, KEPT_AFTER_MS);
+    },
+    now,
+    flush,
+  };
+}
 
 /** Forgets a draft. Whether it is forgotten. */
 export const forgetDraft = (name: string): Promise<boolean> => change([], [name]);

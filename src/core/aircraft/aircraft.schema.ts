@@ -113,7 +113,7 @@ export const aircraftSchema = v.pipe(
   holdsTogether<AircraftShape>(textFaults),
   holdsTogether(aircraftFaults),
   // What does not add up is told once the masses themselves are in order.
-  holdsTogether(loadFaults),
+  holdsTogether(loadFaults, { onceRight: true }),
   // And what physics makes of it once the rest holds together.
-  holdsTogether(performanceFaults),
+  holdsTogether(performanceFaults, { onceRight: true }),
 );

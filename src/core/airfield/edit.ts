@@ -4,6 +4,7 @@ import type { Place } from '../earth/place';
 import { planPoint } from '../earth/planPoint';
 import type { NodeId } from '../taxi/graph';
 import type { StretchId } from '../taxi/rules';
+import type { Changes } from '../writing/history';
 import {
   type EdgeSetting,
   laid,
@@ -76,7 +77,7 @@ interface OfEnd {
 }
 
 /** The field after a change; the very same where the change comes to nothing. */
-export function edited(field: Field, edit: FieldEdit): Field {
+export function editedField(field: Field, edit: FieldEdit): Field {
   switch (edit.kind) {
     case 'head':
       return { ...field, ...edit.set };
@@ -158,3 +159,29 @@ function placeSet(field: Field, at: Place): Field {
 
 /** The plan is drawn to a tenth of a metre; nothing is minus zero, which a file would not keep. */
 const decimetre = (metres: number): number => Math.round(metres * 10) / 10 + 0;
+
+/** What a change sets of what, where doing it twice is as doing it once; null for all others. */
+function sets(edit: FieldEdit): string | null {
+  switch (edit.kind) {
+    case 'head':
+      return JSON.stringify([edit.kind, Object.keys(edit.set)]);
+    case 'elevation':
+      return edit.kind;
+    case 'runway':
+      return JSON.stringify([edit.kind, edit.index, Object.keys(edit.set)]);
+    case 'end':
+      return JSON.stringify([edit.kind, edit.index, edit.side, Object.keys(edit.set)]);
+    case 'node':
+      return JSON.stringify([edit.kind, edit.id, Object.keys(edit.set)]);
+    case 'stretch':
+      // Turned about, a stretch runs from its other point, and is set anew from there.
+      return 'onlyFrom' in edit.set
+        ? null
+        : JSON.stringify([edit.kind, edit.id, Object.keys(edit.set)]);
+    default:
+      return null;
+  }
+}
+
+/** What a history of a field asks of its changes. */
+export const fieldChanges: Changes<Field, FieldEdit> = { edited: editedField, sets };

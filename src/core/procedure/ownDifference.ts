@@ -1,9 +1,9 @@
 /** What a pilot's own version has other than what it is based on. */
 
+import { sameDocument } from '../same';
 import { LIST_NAMES } from './edit';
 import { listIn, type PartId, type PlacedStep, partsOf, placesOf } from './parts';
 import type { AbnormalList, Procedure, ProcedureOption, Step, StepId } from './procedure';
-import { isSame } from './same';
 
 /** What is other in one part. A step that was moved and reworded is told as both. */
 export interface PartDifference {
@@ -46,7 +46,7 @@ function optionDifferences(
     options.find((option) => option.id === id) ?? null;
   return [...ids]
     .map((id) => ({ before: named(base, id), after: named(own, id) }))
-    .filter(({ before, after }) => !isSame(before, after));
+    .filter(({ before, after }) => !sameDocument(before, after));
 }
 
 function partDifferences(base: Procedure, own: Procedure): readonly PartDifference[] {
@@ -67,7 +67,7 @@ function partDifferences(base: Procedure, own: Procedure): readonly PartDifferen
           .map(({ step }) => ({ step, from: before.get(step.id)?.part ?? part })),
         reworded: stand.flatMap(({ step }) => {
           const was = before.get(step.id)?.step;
-          return was === undefined || isSame(was, step) ? [] : [{ before: was, after: step }];
+          return was === undefined || sameDocument(was, step) ? [] : [{ before: was, after: step }];
         }),
         list: listDifference(base, own, part),
       };
@@ -83,7 +83,9 @@ function listDifference(base: Procedure, own: Procedure, part: PartId): PartDiff
     lists.find(({ id }) => id === listIn(part)),
   );
   if (before === undefined || after === undefined) return null;
-  return LIST_NAMES.every((name) => isSame(before[name], after[name])) ? null : { before, after };
+  return LIST_NAMES.every((name) => sameDocument(before[name], after[name]))
+    ? null
+    : { before, after };
 }
 
 /**

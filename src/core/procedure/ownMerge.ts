@@ -1,12 +1,12 @@
 /** An own version follows its original: what the original changed since, and what is the pilot's own, together. */
 
+import { sameDocument } from '../same';
 import type { ListId } from '../sortie/entry';
 import { LIST_NAMES } from './edit';
 import { movedSteps } from './ownDifference';
 import { listPart, type PartId, type PlacedStep, partsOf, placesOf } from './parts';
 import { PHASES } from './phases';
 import type { AbnormalList, Procedure, Step, StepId } from './procedure';
-import { isSame } from './same';
 
 /** Whose step is taken. */
 export type Side = 'mine' | 'theirs';
@@ -85,7 +85,7 @@ export function mergeOwn(three: Three, chosen: Chosen = new Map()): Merged {
 
 /** Whether the step is another one than it was, or elsewhere than in its part. */
 const isChanged = (was: PlacedStep | null, is: PlacedStep | null): boolean =>
-  was?.part !== is?.part || !isSame(was?.step, is?.step);
+  was?.part !== is?.part || !sameDocument(was?.step, is?.step);
 
 const inConflict = ({ base, mine, theirs }: Conflict): boolean =>
   isChanged(base, mine) && isChanged(base, theirs) && isChanged(mine, theirs);
@@ -118,7 +118,7 @@ function merged(
 }
 
 /** What the pilot left as it was is as the original has it now. */
-const pick = <T>(base: T, theirs: T, mine: T): T => (isSame(base, mine) ? theirs : mine);
+const pick = <T>(base: T, theirs: T, mine: T): T => (sameDocument(base, mine) ? theirs : mine);
 
 function documentOf(
   { base, theirs, mine }: Three,
@@ -170,7 +170,9 @@ function mergedHead(
   side: Side,
 ): AbnormalList {
   const names = LIST_NAMES.filter((name) =>
-    isSame(was[name], mine[name]) ? true : side === 'theirs' && !isSame(was[name], theirs[name]),
+    sameDocument(was[name], mine[name])
+      ? true
+      : side === 'theirs' && !sameDocument(was[name], theirs[name]),
   );
   const merged = { ...mine, ...Object.fromEntries(names.map((name) => [name, theirs[name]])) };
   if (merged.phases === undefined) delete merged.phases;
@@ -183,9 +185,9 @@ function listConflicts({ base, theirs, mine }: Three): readonly ListConflict[] {
     if (was === undefined || fresh === undefined) return [];
     const both = LIST_NAMES.some(
       (name) =>
-        !isSame(was[name], own[name]) &&
-        !isSame(was[name], fresh[name]) &&
-        !isSame(own[name], fresh[name]),
+        !sameDocument(was[name], own[name]) &&
+        !sameDocument(was[name], fresh[name]) &&
+        !sameDocument(own[name], fresh[name]),
     );
     return both ? [{ id: own.id, mine: own, theirs: fresh }] : [];
   });

@@ -4,27 +4,13 @@ import * as v from 'valibot';
 import { described, document, holdsTogether, languages, shortText, text } from '../document.schema';
 import { textFaults } from '../plainText';
 import { conditionNamed } from './condition.schema';
-import type { LiveName } from './facts';
 import { procedureFaults } from './faults';
 import { PHASES } from './phases';
+import { GATE_SPEEDS, HIGHEST_GATE_FT, LONGEST_WAIT_S, STEP_KINDS } from './stepKinds';
 
 export { type Condition, conditionSchema } from './condition.schema';
 
 const phase = v.picklist(PHASES);
-
-/** The live numbers that a gate can be passed by: speeds. */
-const GATE_SPEEDS = [
-  'markKt',
-  'lastStopKt',
-  'rotateKt',
-  'liftOffKt',
-  'gearKt',
-  'flapsKt',
-  'reheatOffKt',
-  'climbKt',
-  'referenceKt',
-  'approachKt',
-] as const satisfies readonly LiveName[];
 
 const shortName = v.pipe(v.string(), v.regex(/^[a-z0-9-]{1,32}$/));
 
@@ -33,7 +19,7 @@ const stepId = described(shortName, 'Unique within the procedure; never reused f
 const step = v.strictObject({
   id: stepId,
   kind: described(
-    v.picklist(['do', 'check', 'wait', 'say', 'gate', 'note', 'barrier']),
+    v.picklist(STEP_KINDS),
     'do: set it. check: look at it. wait: for an indication. say: on the radio. gate: by a speed or a height. note: to be read. barrier: nothing held back passes.',
   ),
   item: described(shortText, 'What, as on the panel. May hold live numbers such as {runway}.'),
@@ -48,7 +34,7 @@ const step = v.strictObject({
   ),
   critical: described(v.optional(v.boolean()), 'The key must be held to tick it.'),
   expectS: described(
-    v.optional(v.pipe(v.number(), v.minValue(0), v.maxValue(3600))),
+    v.optional(v.pipe(v.number(), v.minValue(0), v.maxValue(LONGEST_WAIT_S))),
     'For wait: how long it usually takes, seconds.',
   ),
   gate: described(
@@ -56,7 +42,7 @@ const step = v.strictObject({
     'For gate: the live number of the speed it is passed by.',
   ),
   gateFt: described(
-    v.optional(v.pipe(v.number(), v.minValue(0), v.maxValue(60_000))),
+    v.optional(v.pipe(v.number(), v.minValue(0), v.maxValue(HIGHEST_GATE_FT))),
     'For gate: the height above the field it is passed at, feet.',
   ),
   tiedTo: described(

@@ -2,7 +2,7 @@
 
 import type { JSX } from 'preact';
 import { callLang } from '../../board/language';
-import { comparedWith, written } from '../../board/writing';
+import { comparedWith, written } from '../../board/writing/procedure';
 import {
   type AbnormalList,
   type OptionDifference,

@@ -17,8 +17,8 @@ import {
   settle,
   stage,
   takenIn,
-} from '../../board/writing';
-import { type EditFault, type Hash, listIn } from '../../core';
+} from '../../board/writing/procedure';
+import { type Hash, listIn, type PlacedFault } from '../../core';
 import { Choice } from '../../parts/choice/Choice';
 import { Key } from '../../parts/key/Key';
 import { Sheet } from '../../parts/sheet/Sheet';
@@ -182,7 +182,7 @@ function Bar() {
 }
 
 /** Opens the step or the list that a fault stands in, where that is not open. */
-function ShowFault({ fault: { step, part } }: { fault: EditFault }) {
+function ShowFault({ fault: { step, part } }: { fault: PlacedFault }) {
   const list = step === null && part !== null ? listIn(part) : null;
   if (step === openStep.value && list === openList.value) return null;
   if (step !== null) return <Key onPress={() => open(step)}>{words.showFault}</Key>;

@@ -2,7 +2,7 @@
 
 import type { ComponentChildren, JSX } from 'preact';
 import { useId, useState } from 'preact/hooks';
-import { follow, following, news, written } from '../../board/writing';
+import { follow, following, news, written } from '../../board/writing/procedure';
 import {
   type ChosenSides,
   type Conflict,

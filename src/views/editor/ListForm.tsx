@@ -1,7 +1,7 @@
 /** A list for when something is wrong, beside its steps: its title, where it is looked for, where it leads. */
 
 import type { JSX } from 'preact';
-import { edit, faults, settle, written } from '../../board/writing';
+import { edit, faults, settle, written } from '../../board/writing/procedure';
 import {
   type AbnormalList,
   type ListChange,
@@ -37,7 +37,7 @@ export function ListForm({ id }: { id: AbnormalList['id'] }): JSX.Element | null
       <FormHead>{marked(writtenLang(), words.changeListOf, list.title)}</FormHead>
       {wrong.map(({ name, code }) => (
         <p key={name + code} class={styles.bad}>
-          {words.faults[code]}
+          {words.fault(code)}
         </p>
       ))}
       <label class={styles.name}>

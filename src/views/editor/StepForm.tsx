@@ -3,16 +3,19 @@
 import { computed } from '@preact/signals';
 import type { JSX } from 'preact';
 import { useMemo } from 'preact/hooks';
-import { edit, faults, settle, written } from '../../board/writing';
+import { edit, faults, settle, written } from '../../board/writing/procedure';
 import {
   findStep,
-  type LIVE,
+  GATE_SPEEDS,
+  HIGHEST_GATE_FT,
   type LiveName,
+  LONGEST_WAIT_S,
   listIn,
   PHASES,
   type PlacedStep,
   type Procedure,
   partsOf,
+  STEP_KINDS,
   type Step,
   type StepChange,
   type StepId,
@@ -45,7 +48,7 @@ export function StepForm({ id }: { id: StepId }): JSX.Element | null {
       <Preview step={step} options={procedure.options} />
       {wrong.map(({ name, code }) => (
         <p key={name + code} class={styles.bad}>
-          {words.faults[code]}
+          {words.fault(code)}
         </p>
       ))}
       <Texts step={step} />
@@ -84,7 +87,7 @@ function Kind({ step }: { step: Step }) {
     <Part title={words.kind}>
       <Choice
         label={words.kind}
-        options={KINDS.map((value) => ({ value, name: words.kinds[value] }))}
+        options={STEP_KINDS.map((value) => ({ value, name: words.kinds[value] }))}
         chosen={step.kind}
         onChoose={(kind) => change(step, { kind, ...withoutOthers(kind) })}
       />
@@ -93,8 +96,6 @@ function Kind({ step }: { step: Step }) {
     </Part>
   );
 }
-
-const KINDS = ['do', 'check', 'wait', 'say', 'gate', 'note', 'barrier'] as const;
 
 function Part({
   title,
@@ -122,20 +123,6 @@ function withoutOthers(kind: Step['kind']): StepChange {
   };
 }
 
-/** The live numbers that a gate can be passed by. */
-const GATES = [
-  'markKt',
-  'lastStopKt',
-  'rotateKt',
-  'liftOffKt',
-  'gearKt',
-  'flapsKt',
-  'reheatOffKt',
-  'climbKt',
-  'referenceKt',
-  'approachKt',
-] as const satisfies readonly (keyof typeof LIVE & NonNullable<Step['gate']>)[];
-
 /** What belongs to the kind, and whether the step is critical. */
 function OfKind({ step }: { step: Step }) {
   const { id } = step;
@@ -146,7 +133,7 @@ function OfKind({ step }: { step: Step }) {
           name={words.expectS}
           value={step.expectS ?? null}
           least={0}
-          most={3600}
+          most={LONGEST_WAIT_S}
           bad={words.expectBad}
           hint={words.expectHint}
           onChange={(value) =>
@@ -160,16 +147,16 @@ function OfKind({ step }: { step: Step }) {
             name={words.gate}
             options={[
               { value: '', name: words.none },
-              ...GATES.map((value) => ({ value, name: liveName(value) })),
+              ...GATE_SPEEDS.map((value) => ({ value, name: liveName(value) })),
             ]}
             chosen={step.gate ?? ''}
-            onChoose={(value) => change(step, { gate: GATES.find((one) => one === value) })}
+            onChoose={(value) => change(step, { gate: GATE_SPEEDS.find((one) => one === value) })}
           />
           <NumberField
             name={words.gateFt}
             value={step.gateFt ?? null}
             least={0}
-            most={60_000}
+            most={HIGHEST_GATE_FT}
             bad={words.gateFtBad}
             hint={words.gateFtHint}
             onChange={(value) =>

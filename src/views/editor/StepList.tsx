@@ -3,7 +3,7 @@
 import { computed } from '@preact/signals';
 import type { JSX } from 'preact';
 import { useLayoutEffect, useMemo, useRef } from 'preact/hooks';
-import { atRest, edit, faults, settle, written } from '../../board/writing';
+import { atRest, edit, faults, settle, written } from '../../board/writing/procedure';
 import {
   type AbnormalList,
   listIn,
@@ -61,6 +61,7 @@ const ownName = computed(() => written.value?.name ?? '');
 
 /** What the procedure is called. */
 function Name() {
+  const fault = faults.value.find(({ part }) => part === null);
   return (
     <label class={styles.name}>
       {words.name}
@@ -72,6 +73,7 @@ function Name() {
         onInput={(event) => edit({ kind: 'rename', name: event.currentTarget.value }, true)}
         onBlur={settle}
       />
+      {fault !== undefined && <span class={styles.bad}>{words.fault(fault.code)}</span>}
     </label>
   );
 }
@@ -124,7 +126,7 @@ function ListHead({ list }: { list: AbnormalList }) {
           {seenAndSaid(words.changeList, marked(writtenLang(), words.changeListOf, title))}
         </span>
         <span class={styles.about}>{aboutList(list)}</span>
-        {fault !== undefined && <span class={styles.bad}>{words.faults[fault.code]}</span>}
+        {fault !== undefined && <span class={styles.bad}>{words.fault(fault.code)}</span>}
       </button>
     </div>
   );
@@ -204,7 +206,7 @@ function Row({ step, part, index, options }: RowProps) {
           <b>{item}:</b> <Filled text={step.response} />
         </span>
         <span class={styles.about}>{aboutStep(step, options).drawn}</span>
-        {fault !== null && <span class={styles.bad}>{words.faults[fault]}</span>}
+        {fault !== null && <span class={styles.bad}>{words.fault(fault)}</span>}
       </button>
     </li>
   );

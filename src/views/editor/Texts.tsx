@@ -3,7 +3,7 @@
 import type { JSX } from 'preact';
 import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { callLang } from '../../board/language';
-import { edit, faults, settle } from '../../board/writing';
+import { edit, faults, settle } from '../../board/writing/procedure';
 import {
   isLiveName,
   LIVE,

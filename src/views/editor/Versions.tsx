@@ -1,8 +1,8 @@
 /** The versions that were kept: any of them, and the original, can be taken up again. */
 
 import type { JSX } from 'preact';
-import { takeUp, versions, writing, written } from '../../board/writing';
-import { isSame, type Procedure, withoutEmptyPhases } from '../../core';
+import { takeUp, versions, writing, written } from '../../board/writing/procedure';
+import { type Procedure, sameDocument, withoutEmptyPhases } from '../../core';
 import { utcDate, zulu } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import styles from './Editor.module.css';
@@ -49,7 +49,7 @@ interface VersionProps {
 }
 
 function Version({ name, about, content }: VersionProps) {
-  const isNow = written.value !== null && isSame(stepsOf(content), stepsOf(written.value));
+  const isNow = written.value !== null && sameDocument(stepsOf(content), stepsOf(written.value));
   return (
     <li class={styles.version}>
       <p>

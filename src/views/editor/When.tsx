@@ -2,7 +2,7 @@
 
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { edit } from '../../board/writing';
+import { edit } from '../../board/writing/procedure';
 import {
   type AskedFact,
   type AskedPart,

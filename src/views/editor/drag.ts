@@ -1,7 +1,7 @@
 /** Moving a step by its handle: with a finger, a pen or a mouse. */
 
 import { signal } from '@preact/signals';
-import { written } from '../../board/writing';
+import { written } from '../../board/writing/procedure';
 import { partsOf, type StepId, type StepPlace } from '../../core';
 import { moveTo } from './state';
 

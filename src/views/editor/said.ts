@@ -4,7 +4,7 @@ import { computed } from '@preact/signals';
 import { enteredWind, wind } from '../../board/board';
 import { steps } from '../../board/flight';
 import { langOf } from '../../board/language';
-import { written } from '../../board/writing';
+import { written } from '../../board/writing/procedure';
 import {
   type AbnormalList,
   type LiveName,

@@ -2,7 +2,7 @@
 
 import { signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
-import { edit, newStepId, redo, undo, written } from '../../board/writing';
+import { edit, newStepId, redo, undo, written } from '../../board/writing/procedure';
 import {
   findStep,
   type ListId,

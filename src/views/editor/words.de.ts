@@ -1,6 +1,6 @@
 /** The words of Write, in German: a procedure in one's own version. */
 
-import type { EditFaultCode, LiveName, Step } from '../../core';
+import type { LiveName, ProcedureFault, Step, TextFault, ValueFault } from '../../core';
 import { phaseWords } from '../../parts/procedure.de';
 import { stepWords } from '../../parts/stepTextWords.de';
 import type { Translated } from '../../parts/translated';
@@ -54,15 +54,18 @@ const live: Readonly<Record<LiveName, string>> = {
   landingM: 'Landestrecke',
 };
 
-const faults: Readonly<Record<EditFaultCode, string>> = {
+const sentences: Readonly<Record<ProcedureFault | TextFault | ValueFault, string>> = {
   'text-missing': 'Hier muss etwas stehen.',
   'text-too-long': 'Das ist zu lang.',
   'text-control': 'Darin steht ein Zeilenumbruch oder ein anderes Steuerzeichen.',
   'text-direction': 'Darin steht ein Zeichen, das die Reihenfolge anderer umkehrt.',
   'text-invisible': 'Darin steht ein unsichtbares Zeichen, oder gar nichts Sichtbares.',
   'text-marks': 'Darin stapeln sich Zeichen auf einem Buchstaben, oder eines steht auf keinem.',
+  'text-not-of-kind': 'Das hat nicht die Form, die es haben muss.',
   'number-out-of-range': 'Diese Zahl liegt außerhalb des Bereichs.',
-  'too-many-steps': 'Ein Teil fasst höchstens 80 Schritte.',
+  'too-few': 'Hier fehlt etwas.',
+  'too-many': 'Ein Teil fasst höchstens 80 Schritte.',
+  'not-of-shape': 'Hier steht etwas, das kein Verfahren hat.',
   'phase-twice': 'Diesen Abschnitt gibt es zweimal.',
   'phase-out-of-order':
     'Die Abschnitte stehen nicht in der Reihenfolge, in der sie geflogen werden.',
@@ -87,6 +90,8 @@ const faults: Readonly<Record<EditFaultCode, string>> = {
   'needs-unknown': 'Er baut auf einem Schritt auf, den kein Abschnitt mehr hat.',
   'needs-in-phase': 'Nur ein Schritt einer Liste baut auf einem anderen auf.',
 };
+
+const faults: Readonly<Record<string, string | undefined>> = sentences;
 
 const steps = (count: number) => (count === 1 ? '1 Schritt' : `${count} Schritte`);
 
@@ -208,7 +213,7 @@ export const words: Translated<typeof english> = {
   unknown: '—',
   yourCallsign: '(Rufzeichen)',
   gust: 'Bö',
-  faults,
+  fault: (code) => faults[code] ?? code,
   optionsHead: 'Ausrüstung',
   nothingMine: 'Nichts ist anders als im Original.',
   added: 'Hinzugefügt',

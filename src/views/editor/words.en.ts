@@ -1,6 +1,6 @@
 /** The words of Write: a procedure in one's own version. */
 
-import type { EditFaultCode, LiveName, Step } from '../../core';
+import type { LiveName, ProcedureFault, Step, TextFault, ValueFault } from '../../core';
 import { phaseWords } from '../../parts/procedure.en';
 import { stepWords } from '../../parts/stepTextWords.en';
 
@@ -52,15 +52,18 @@ const live: Readonly<Record<LiveName, string>> = {
   landingM: 'Landing distance',
 };
 
-const faults: Readonly<Record<EditFaultCode, string>> = {
+const sentences: Readonly<Record<ProcedureFault | TextFault | ValueFault, string>> = {
   'text-missing': 'Something must be written here.',
   'text-too-long': 'This is too long.',
   'text-control': 'This holds a line break or another control character.',
   'text-direction': 'This holds a character that turns the order of others about.',
   'text-invisible': 'This holds a character that cannot be seen, or nothing that can.',
   'text-marks': 'This holds marks stacked on one letter, or a mark on none.',
+  'text-not-of-kind': 'This is not written as it must be.',
   'number-out-of-range': 'This number is out of range.',
-  'too-many-steps': 'A part holds at most 80 steps.',
+  'too-few': 'Something is missing here.',
+  'too-many': 'A part holds at most 80 steps.',
+  'not-of-shape': 'Something is here that no procedure has.',
   'phase-twice': 'This phase is there twice.',
   'phase-out-of-order': 'The phases are not in the order they are flown.',
   'list-twice': 'This list is there twice.',
@@ -82,6 +85,8 @@ const faults: Readonly<Record<EditFaultCode, string>> = {
   'needs-unknown': 'It builds on a step that no phase has any more.',
   'needs-in-phase': 'Only a step of a list builds on another.',
 };
+
+const faults: Readonly<Record<string, string | undefined>> = sentences;
 
 const steps = (count: number) => (count === 1 ? '1 step' : `${count} steps`);
 
@@ -201,7 +206,7 @@ export const words = {
   unknown: '—',
   yourCallsign: '(callsign)',
   gust: 'gust',
-  faults,
+  fault: (code: string) => faults[code] ?? code,
   optionsHead: 'Equipment',
   nothingMine: 'Nothing is other than in the original.',
   added: 'Added',

@@ -2,8 +2,8 @@
 
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { change, editorParts, variationThere } from '../../board/drawing';
-import { type Field, toMagnetic, trueDeg } from '../../core';
+import { change, variationThere } from '../../board/writing/field';
+import { type Field, readDesignator, runwayNumbers, toMagnetic, trueDeg } from '../../core';
 import { direction } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { Entry, numberWithin, plainNumber } from './Entry';
@@ -61,7 +61,7 @@ export function AddRunway({ field }: { readonly field: Field }): JSX.Element {
         <Entry
           name={words.number(bearingDeg === null ? '…' : plainNumber(bearingDeg))}
           text={number ?? ''}
-          read={(text) => editorParts.value?.readDesignator(text) ?? null}
+          read={readDesignator}
           bad={words.numberBad}
           hint={suggested === null ? '' : words.numberHint(suggested.magnetic, suggested.number)}
           most={4}
@@ -87,9 +87,9 @@ function useSuggested({ place, numbersFrom }: Field, bearingDeg: number | null) 
     void variationThere({ latDeg, lonDeg }).then(setVariation);
   }, [latDeg, lonDeg]);
   const turn = numbersFrom === 'true' ? 0 : variation;
-  if (bearingDeg === null || turn === null || editorParts.value === null) return null;
+  if (bearingDeg === null || turn === null) return null;
   const azimuth = toMagnetic(trueDeg(bearingDeg), turn);
-  const [number = 36] = editorParts.value.runwayNumbers(azimuth);
+  const [number = 36] = runwayNumbers(azimuth);
   const magnetic = direction(bearingDeg - turn + 360).replace('°', '');
   return { magnetic, number: String(number).padStart(2, '0') };
 }

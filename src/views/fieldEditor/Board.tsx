@@ -2,8 +2,7 @@
 
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { editorParts } from '../../board/drawing';
-import type { Field } from '../../core';
+import { draftStrips, type Field } from '../../core';
 import { Key } from '../../parts/key/Key';
 import { useGestures } from '../../parts/plan/gestures';
 import {
@@ -68,7 +67,7 @@ export function Board({ field }: { readonly field: Field }): JSX.Element {
     observer.observe(element);
     return () => observer.disconnect();
   }, []);
-  const strips = editorParts.value?.draftStrips(field) ?? [];
+  const strips = draftStrips(field);
   const sight = own ?? fitted(wholeOf(field, strips), 0, size, MARGIN_PX);
   const middle = { x: size.width / 2, y: size.height / 2 };
 

@@ -1,8 +1,8 @@
 /** What is missing in a field being drawn, as sentences; each leads to its place. */
 
 import type { JSX } from 'preact';
-import { editorParts } from '../../board/drawing';
-import type { Fault, Field, RouteGap } from '../../core';
+import { drawnFaults } from '../../board/writing/field';
+import { type DocumentFault, type Field, type RouteGap, routeGaps, stretchId } from '../../core';
 import styles from './FieldEditor.module.css';
 import { words as faultWords } from './faultWords';
 import { type Chosen, lookAt, type PartName, partShown } from './hand';
@@ -17,40 +17,49 @@ interface Lack {
 /** What keeps the field from being a document. */
 export function lacksOf(field: Field): readonly Lack[] {
   const { latDeg, lonDeg } = field.place;
-  const faults = editorParts.value?.fieldFaults(field) ?? [];
+  const lacks = drawnFaults.value.map((fault) => lackOf(field, fault));
   return [
-    ...(field.code === '' ? [{ text: needs.code, part: 'field' as const }] : []),
-    ...(field.name === '' ? [{ text: needs.name, part: 'field' as const }] : []),
+    ...lacks.filter(({ part }) => part === 'field'),
     ...(latDeg === 0 && lonDeg === 0 ? [{ text: needs.place, part: 'field' as const }] : []),
-    ...(field.runways.length === 0 ? [{ text: needs.runway, part: 'runways' as const }] : []),
-    ...faults.map((fault) => lackOf(field, fault)),
+    ...lacks.filter(({ part }) => part !== 'field'),
   ];
 }
 
-function lackOf(field: Field, { code, path }: Fault): Lack {
+function lackOf(field: Field, { code, path }: DocumentFault): Lack {
   const [of, at] = path;
   const index = Number(at);
-  const isRunway = of === 'runways';
-  const ends = isRunway ? (field.runways[index]?.ends ?? []) : [];
-  const name = ends.map(({ designator }) => designator).join('/');
-  const text = faultWords.of(name, faultWords.faults[code] ?? code);
-  return { text, part: isRunway ? 'runways' : of === 'taxi' ? 'plan' : 'field' };
+  switch (of) {
+    case 'code':
+      return { text: needs.code, part: 'field' };
+    case 'name':
+      return {
+        text: code === 'text-missing' ? needs.name : faultWords.of('', code),
+        part: 'field',
+      };
+    case 'runways': {
+      const ends = field.runways[index]?.ends ?? [];
+      const name = ends.map(({ designator }) => designator).join('/');
+      const text = code === 'too-few' ? needs.runway : faultWords.of(name, code);
+      return { text, part: 'runways' };
+    }
+    default:
+      return { text: faultWords.of('', code), part: of === 'taxi' ? 'plan' : 'field' };
+  }
 }
 
 /** What is missing for a way, each with what is to be looked at. */
 function gapsOf(field: Field): readonly Lack[] {
   const { nodes, edges } = field.taxi;
   const byId = new Map(nodes.map((node) => [node.id, node]));
-  const core = editorParts.value;
   const name = (id: string): string => {
     const node = byId.get(id);
     if (node) return pointName(node);
-    const edge = edges.find((one) => core?.stretchId(one) === id);
+    const edge = edges.find((one) => stretchId(one) === id);
     return edge
       ? stretchName(edge.name, pointName(byId.get(edge.from)), pointName(byId.get(edge.to)))
       : id;
   };
-  return (core?.routeGaps(field) ?? []).map((gap) => {
+  return routeGaps(field).map((gap) => {
     const chooses = placeOf(gap);
     return { text: gapWords(gap, name), part: 'plan', ...(chooses ? { chooses } : {}) };
   });

@@ -2,8 +2,8 @@
 
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { change, drawnLang, editorParts } from '../../board/drawing';
-import type { Field, TaxiEdge, TaxiNode } from '../../core';
+import { change, drawnLang } from '../../board/writing/field';
+import { type Field, stretchId, type TaxiEdge, type TaxiNode } from '../../core';
 import { Choice } from '../../parts/choice/Choice';
 import { Key } from '../../parts/key/Key';
 import { anyText, Entry, numberWithin, plainNumber } from './Entry';
@@ -17,9 +17,7 @@ export function ChosenPanel({ field }: { readonly field: Field }): JSX.Element {
   const { nodes, edges, hotSpots = [] } = field.taxi;
   const node = what?.kind === 'node' ? nodes.find(({ id }) => id === what.id) : undefined;
   const edge =
-    what?.kind === 'stretch'
-      ? edges.find((one) => editorParts.value?.stretchId(one) === what.id)
-      : undefined;
+    what?.kind === 'stretch' ? edges.find((one) => stretchId(one) === what.id) : undefined;
   const hot = what?.kind === 'hot-spot' ? hotSpots[what.index] : undefined;
   if (node) return <NodePanel key={node.id} node={node} field={field} />;
   if (edge) return <StretchPanel key={`${edge.from} ${edge.to}`} edge={edge} field={field} />;
@@ -145,7 +143,7 @@ const LEDS = ['taxiway', 'apron', 'runway'] as const;
 const leds = () => LEDS.map((value) => ({ value, name: words.leds[value] }));
 
 function StretchPanel({ edge, field }: { readonly edge: TaxiEdge; readonly field: Field }) {
-  const id = editorParts.value?.stretchId(edge) ?? '';
+  const id = stretchId(edge);
   const nameOf = (of: string) => pointName(field.taxi.nodes.find((node) => node.id === of));
   const [from, to] = [edge.from, edge.to].sort();
   const set = (given: Parameters<typeof stretchEdit>[1]) => change(stretchEdit(id, given));

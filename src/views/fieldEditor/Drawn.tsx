@@ -1,8 +1,7 @@
 /** The plan of a field being drawn, as SVG: everything with its name, what is chosen, and where the pen is. */
 
 import type { JSX } from 'preact';
-import { editorParts } from '../../board/drawing';
-import type { Field, Strip, TaxiEdge, TaxiNode } from '../../core';
+import { type Field, type Strip, stretchId, type TaxiEdge, type TaxiNode } from '../../core';
 import { boxAround, placeWords } from '../../parts/plan/labels';
 import { scaleM, toPixel } from '../../parts/plan/projection';
 import { Strips } from '../../parts/plan/Strips';
@@ -47,8 +46,7 @@ export function Drawn({ field, strips, view, dragged }: DrawnProps): JSX.Element
     );
   const lines = (of: (edge: TaxiEdge) => boolean) => edges.filter(of).map(line).join('');
   const at = (spot: Spot) => toPixel(groundOf(spot), sight, size);
-  const idOf = editorParts.value?.stretchId;
-  const isChosen = (edge: TaxiEdge) => what?.kind === 'stretch' && idOf?.(edge) === what.id;
+  const isChosen = (edge: TaxiEdge) => what?.kind === 'stretch' && stretchId(edge) === what.id;
   const spot =
     what?.kind === 'node'
       ? byId.get(what.id)

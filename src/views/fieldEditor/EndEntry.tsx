@@ -1,8 +1,8 @@
 /** One end of a runway being drawn: its number, elevation and declared distances. */
 
 import type { JSX } from 'preact';
-import { change, drawnLang, editorParts } from '../../board/drawing';
-import type { RunwayEnd } from '../../core';
+import { change, drawnLang } from '../../board/writing/field';
+import { type RunwayEnd, readDesignator } from '../../core';
 import { anyText, Entry, numberWithin, plainNumber } from './Entry';
 import styles from './FieldEditor.module.css';
 import { words } from './words';
@@ -32,7 +32,7 @@ export function EndEntry({ end, index, side }: EndEntryProps): JSX.Element {
       <Entry
         name={words.designator}
         text={end.designator}
-        read={(text) => editorParts.value?.readDesignator(text) ?? null}
+        read={readDesignator}
         bad={words.numberBad}
         most={4}
         onChange={(designator) => change({ kind: 'number', ...of, designator })}

@@ -3,20 +3,20 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { chooseField } from '../../board/choices';
+import { sheet } from '../../board/places';
 import {
-  canDoAgain,
-  canTakeBack,
-  doAgain,
-  draftStays,
+  canRedo,
+  canUndo,
   drawnField,
   fieldFile,
   type KeptField,
   keepField,
   openDraft,
+  redo,
   startAnew,
-  takeBack,
-} from '../../board/drawing';
-import { sheet } from '../../board/places';
+  stays,
+  undo,
+} from '../../board/writing/field';
 import type { DocumentProblem, Field, Hash } from '../../core';
 import { saveFile } from '../../device/files';
 import { Choice } from '../../parts/choice/Choice';
@@ -71,8 +71,8 @@ function onKeyDown(event: KeyboardEvent): void {
   const isTyping = target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement;
   if (isTyping || !(event.ctrlKey || event.metaKey)) return;
   const key = event.key.toLowerCase();
-  if (key === 'z' && !event.shiftKey) takeBack();
-  else if (key === 'y' || key === 'z') doAgain();
+  if (key === 'z' && !event.shiftKey) undo();
+  else if (key === 'y' || key === 'z') redo();
   else return;
   event.preventDefault();
 }
@@ -91,15 +91,15 @@ function Editor({ field }: { readonly field: Field }) {
           }}
         />
         <div class={styles.choice}>
-          <Key disabled={!canTakeBack.value} onPress={takeBack}>
+          <Key disabled={!canUndo.value} onPress={undo}>
             {words.undo}
           </Key>
-          <Key disabled={!canDoAgain.value} onPress={doAgain}>
+          <Key disabled={!canRedo.value} onPress={redo}>
             {words.redo}
           </Key>
         </div>
       </div>
-      {!draftStays.value && <p class={styles.bad}>{words.forgets}</p>}
+      {!stays.value && <p class={styles.bad}>{words.forgets}</p>}
       {partShown.value === 'field' && <FieldPart field={field} />}
       {partShown.value === 'runways' && <RunwaysPart field={field} />}
       {partShown.value === 'plan' && <PlanPart field={field} />}

@@ -1,8 +1,8 @@
 /** Of a field being drawn: its code and name, where it lies, its frequencies. */
 
 import type { JSX } from 'preact';
-import { change, drawnLang } from '../../board/drawing';
 import { languageName } from '../../board/language';
+import { change, drawnLang } from '../../board/writing/field';
 import { type Field, languageOf, type Radio } from '../../core';
 import { Choice } from '../../parts/choice/Choice';
 import { Key } from '../../parts/key/Key';

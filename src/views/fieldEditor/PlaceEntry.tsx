@@ -1,8 +1,7 @@
 /** A place by latitude and longitude, as people write them. */
 
 import type { JSX } from 'preact';
-import { editorParts } from '../../board/drawing';
-import type { Place } from '../../core';
+import { type Place, readCoordinate } from '../../core';
 import { Entry, plainNumber } from './Entry';
 import styles from './FieldEditor.module.css';
 import { words } from './words';
@@ -20,13 +19,12 @@ export function PlaceEntry({
   readonly place: Place;
   readonly onChange: (place: Place) => void;
 }): JSX.Element {
-  const read = editorParts.value?.readCoordinate;
   return (
     <fieldset class={styles.pair} aria-label={of}>
       <Entry
         name={words.latitude}
         text={plainNumber(place.latDeg, PLACES)}
-        read={(text) => read?.(text, 'lat') ?? null}
+        read={(text) => readCoordinate(text, 'lat')}
         bad={words.latitudeBad}
         most={24}
         onChange={(latDeg) => onChange({ ...place, latDeg })}
@@ -34,7 +32,7 @@ export function PlaceEntry({
       <Entry
         name={words.longitude}
         text={plainNumber(place.lonDeg, PLACES)}
-        read={(text) => read?.(text, 'lon') ?? null}
+        read={(text) => readCoordinate(text, 'lon')}
         bad={words.longitudeBad}
         most={24}
         onChange={(lonDeg) => onChange({ ...place, lonDeg })}

@@ -2,8 +2,8 @@
 
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { change, editorParts } from '../../board/drawing';
-import type { Field, Runway } from '../../core';
+import { change } from '../../board/writing/field';
+import { centreOf, type Field, type Runway } from '../../core';
 import { Choice } from '../../parts/choice/Choice';
 import { Key } from '../../parts/key/Key';
 import { AddRunway } from './AddRunway';
@@ -77,7 +77,7 @@ function RunwayEntry({ runway, index }: { readonly runway: Runway; readonly inde
 }
 
 function ByCentre({ runway, index }: { readonly runway: Runway; readonly index: number }) {
-  const line = editorParts.value?.centreOf(runway);
+  const line = centreOf(runway);
   if (!line) return <ByEnds runway={runway} index={index} />;
   const set = (given: Partial<typeof line>) =>
     change({ kind: 'line', index, line: { ...line, ...given } });

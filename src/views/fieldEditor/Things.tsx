@@ -2,8 +2,7 @@
 
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { editorParts } from '../../board/drawing';
-import type { Field } from '../../core';
+import { type Field, stretchId } from '../../core';
 import styles from './FieldEditor.module.css';
 import { type Chosen, chosen, lookAt } from './hand';
 import { pointName, stretchName, words } from './words';
@@ -19,7 +18,7 @@ export function Things({ field }: { readonly field: Field }): JSX.Element {
   const { nodes, edges, hotSpots = [] } = field.taxi;
   const byId = new Map(nodes.map((node) => [node.id, node]));
   const stretches = edges.map((edge): Thing => {
-    const id = editorParts.value?.stretchId(edge) ?? '';
+    const id = stretchId(edge);
     const [from, to] = [pointName(byId.get(edge.from)), pointName(byId.get(edge.to))];
     return {
       key: id,

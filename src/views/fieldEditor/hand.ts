@@ -1,8 +1,8 @@
 /** What the hand is at while a plan is drawn: the tool, what is chosen, where the pen is. None of it is stored. */
 
 import { signal } from '@preact/signals';
-import { change, drawnField, editorParts } from '../../board/drawing';
-import type { Field, NodeId, StretchId } from '../../core';
+import { change, drawnField } from '../../board/writing/field';
+import { type Field, type NodeId, type StretchId, snap, stretchId } from '../../core';
 import { words } from './words';
 
 /** What a tap does. */
@@ -61,15 +61,14 @@ const lastNode = (): NodeId | null => drawnField.value?.taxi.nodes.at(-1)?.id ??
 /** Does what the tool in hand does there. `reachM` is how far a finger reaches, metres. */
 export function tapAt(spot: Spot, reachM: number): void {
   const field = drawnField.value;
-  const core = editorParts.value;
-  if (field === null || core === null) return;
+  if (field === null) return;
   switch (tool.value) {
     case 'choose':
       chosen.value = nearestTo(field, spot, reachM);
       return;
     case 'taxiway':
     case 'apron': {
-      const at = core.snap(field, spot, { from: pen.value, reachM: Math.max(15, reachM / 2) });
+      const at = snap(field, spot, { from: pen.value, reachM: Math.max(15, reachM / 2) });
       if (at.on === 'node' && at.id === pen.value) {
         pen.value = null;
         return;
@@ -84,7 +83,7 @@ export function tapAt(spot: Spot, reachM: number): void {
     case 'stand':
     case 'hold': {
       const isStand = tool.value === 'stand';
-      const near = core.snap(field, spot, { reachM: Math.max(15, reachM / 2) });
+      const near = snap(field, spot, { reachM: Math.max(15, reachM / 2) });
       // A stand lies apart from what it is put beside: only a point that is there becomes one.
       const at = isStand && near.on !== 'node' ? { ...rounded(spot), on: 'ground' as const } : near;
       change({ kind: 'placed', what: isStand ? 'stand' : 'hold', at });
@@ -118,10 +117,10 @@ function nearestTo(field: Field, spot: Spot, reachM: number): Chosen | null {
   ];
   const [near] = things.filter(([metres]) => metres <= reachM).sort(([a], [b]) => a - b);
   if (near !== undefined) return near[1];
-  const on = editorParts.value?.snap({ ...field, runways: [], taxi: { ...field.taxi } }, spot, {
+  const on = snap({ ...field, runways: [], taxi: { ...field.taxi } }, spot, {
     reachM,
   });
-  return on?.on === 'stretch' ? { kind: 'stretch', id: on.id } : null;
+  return on.on === 'stretch' ? { kind: 'stretch', id: on.id } : null;
 }
 
 /** Takes what is chosen away. */
@@ -146,8 +145,8 @@ export function moveChosen(spot: Spot): void {
   }
   if (what.kind !== 'node') return;
   const node = field.taxi.nodes.find(({ id }) => id === what.id);
-  const on = editorParts.value?.snap(field, spot, { except: what.id });
-  const at = node?.kind === 'runway' && on?.on === 'centreline' ? on : spot;
+  const on = snap(field, spot, { except: what.id });
+  const at = node?.kind === 'runway' && on.on === 'centreline' ? on : spot;
   change({ kind: 'node', id: what.id, set: { at: rounded(at) } });
 }
 
@@ -168,8 +167,7 @@ export function dropWhatIsGone(field: Field): void {
     what === null ||
     (what.kind === 'node' && has(what.id)) ||
     (what.kind === 'hot-spot' && what.index < hotSpots.length) ||
-    (what.kind === 'stretch' &&
-      edges.some((edge) => editorParts.value?.stretchId(edge) === what.id));
+    (what.kind === 'stretch' && edges.some((edge) => stretchId(edge) === what.id));
   if (!isThere) chosen.value = null;
   if (pen.value !== null && !has(pen.value)) pen.value = null;
 }

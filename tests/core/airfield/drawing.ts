@@ -1,15 +1,15 @@
 /** A small invented field, drawn from nothing as a pilot would: for the tests of drawing. */
 
-import { edited, type FieldEdit } from '../../../src/core/airfield/edit';
-import { emptyField } from '../../../src/core/airfield/editor';
+import { editedField, type FieldEdit } from '../../../src/core/airfield/edit';
 import { type Snapped, snap } from '../../../src/core/airfield/editSnap';
+import { emptyField } from '../../../src/core/airfield/emptyField';
 import type { Field } from '../../../src/core/airfield/field';
 
 /** The middle of the runway, which is the reference point too. */
 export const MIDDLE = { latDeg: 60, lonDeg: -5 };
 
 export const drawnBy = (field: Field, ...edits: readonly FieldEdit[]): Field =>
-  edits.reduce(edited, field);
+  edits.reduce(editedField, field);
 
 /** A runway of 1 000 m that runs due east: 09 in the west, 27 in the east. */
 export const RUNWAY: FieldEdit = {
@@ -41,7 +41,7 @@ export function led(
   let [now, from]: [Field, string | null] = [field, null];
   for (const [xM, yM] of spots) {
     const at = snap(now, { xM, yM });
-    now = edited(now, { kind: 'laid', from, at, on, name });
+    now = editedField(now, { kind: 'laid', from, at, on, name });
     const there = snap(now, { xM, yM });
     from = there.on === 'node' ? there.id : null;
   }
@@ -50,7 +50,7 @@ export function led(
 
 /** Puts a holding point or a stand where a tap there would. */
 export const put = (field: Field, what: 'stand' | 'hold', xM: number, yM: number): Field =>
-  edited(field, { kind: 'placed', what, at: snap(field, { xM, yM }) });
+  editedField(field, { kind: 'placed', what, at: snap(field, { xM, yM }) });
 
 /**
  * A parallel taxiway 150 m south of the runway with a connector at each end and a holding point on

@@ -1,7 +1,7 @@
 /** Drawing a field: what a change does to the rest of it. Lengths and places are worked out by hand beside the check. */
 
 import { describe, expect, test } from 'vitest';
-import { edited } from '../../../src/core/airfield/edit';
+import { editedField } from '../../../src/core/airfield/edit';
 import { endsOf } from '../../../src/core/airfield/ends';
 import type { Field } from '../../../src/core/airfield/field';
 import { findEnd } from '../../../src/core/airfield/findEnd';
@@ -112,7 +112,7 @@ describe('a taxiway', () => {
       [-400, 0],
     ]);
     const divided = put(before, 'hold', -400, -80);
-    const after = edited(divided, { kind: 'node-removed', id: node(divided, 'C1').id });
+    const after = editedField(divided, { kind: 'node-removed', id: node(divided, 'C1').id });
     expect(stretches(after, 'taxiway')).toHaveLength(1);
     expect(after.taxi.nodes).toEqual(before.taxi.nodes);
   });
@@ -123,7 +123,7 @@ describe('a taxiway', () => {
       [200, 150],
     ]);
     const id = across.taxi.nodes[1]?.id ?? '';
-    const field = edited(across, { kind: 'node', id, set: { at: { xM: 300, yM: -150 } } });
+    const field = editedField(across, { kind: 'node', id, set: { at: { xM: 300, yM: -150 } } });
     expect(field.taxi.edges[0]?.crosses).toBeUndefined();
   });
 
@@ -132,7 +132,7 @@ describe('a taxiway', () => {
     const [edge] = stretches(field, 'apron');
     if (!edge) throw new Error('an apron expected');
     const id = `${[edge.from, edge.to].sort().join('~')}`;
-    const turned = edited(field, { kind: 'stretch', id, set: { onlyFrom: edge.to } });
+    const turned = editedField(field, { kind: 'stretch', id, set: { onlyFrom: edge.to } });
     const [after] = stretches(turned, 'apron');
     expect(after).toMatchObject({ from: edge.to, to: edge.from, oneWay: true });
   });
@@ -142,7 +142,7 @@ test('a reference point moved a little leaves the plan where it lies on the eart
   // One hundredth of a minute of latitude is 18.57 m at 60° N (the arc of 1° there is 111 412 m,
   // FAA-H-8083-25 gives a minute as a nautical mile; value from memory).
   const latDeg = MIDDLE.latDeg + 0.01 / 60;
-  const field = edited(small(), { kind: 'place', at: { ...MIDDLE, latDeg } });
+  const field = editedField(small(), { kind: 'place', at: { ...MIDDLE, latDeg } });
   expect(node(field, 'Stand 1').yM).toBeCloseTo(-220 - 18.57, 1);
 });
 
@@ -166,6 +166,6 @@ test('a field drawn from nothing passes its schema, and leads from the stand to 
 });
 
 test('a stand is put down where nothing is near, with the next number', () => {
-  const field = edited(small(), { kind: 'placed', what: 'stand', at: spot(60, -220) });
+  const field = editedField(small(), { kind: 'placed', what: 'stand', at: spot(60, -220) });
   expect(node(field, 'Stand 2')).toMatchObject({ kind: 'stand', xM: 60, yM: -220 });
 });

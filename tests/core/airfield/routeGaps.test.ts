@@ -1,7 +1,7 @@
 /** What a plan lacks for a way, each found where it was broken on purpose. */
 
 import { describe, expect, test } from 'vitest';
-import { edited } from '../../../src/core/airfield/edit';
+import { editedField } from '../../../src/core/airfield/edit';
 import type { Field } from '../../../src/core/airfield/field';
 import { routeGaps } from '../../../src/core/airfield/routeGaps';
 import { stretchId } from '../../../src/core/taxi/rules';
@@ -33,9 +33,9 @@ describe('lacks', () => {
   });
 
   test('the holding point of an end that was taken away, but not that of a closed one', () => {
-    const field = edited(small(), { kind: 'node-removed', id: named(small(), 'A2') });
+    const field = editedField(small(), { kind: 'node-removed', id: named(small(), 'A2') });
     expect(routeGaps(field)).toEqual([{ code: 'end-without-hold', end: '27' }]);
-    const closed = edited(field, { kind: 'closed', index: 0, side: 1, why: 'Works' });
+    const closed = editedField(field, { kind: 'closed', index: 0, side: 1, why: 'Works' });
     expect(routeGaps(closed)).toEqual([]);
   });
 
@@ -52,14 +52,14 @@ describe('lacks', () => {
     const edge = across.taxi.edges.find(({ crosses }) => crosses !== undefined);
     if (!edge) throw new Error('a crossing expected');
     const stretch = stretchId(edge);
-    const unsaid = edited(across, { kind: 'stretch', id: stretch, set: { crosses: null } });
+    const unsaid = editedField(across, { kind: 'stretch', id: stretch, set: { crosses: null } });
     expect(routeGaps(unsaid)).toEqual([{ code: 'crosses-unsaid', stretch, runway: '09/27' }]);
     // The same runway by its other name is the same runway.
-    const other = edited(across, { kind: 'stretch', id: stretch, set: { crosses: '27/09' } });
+    const other = editedField(across, { kind: 'stretch', id: stretch, set: { crosses: '27/09' } });
     expect(routeGaps(other)).toEqual([]);
     const apron = small().taxi.edges.find(({ on }) => on === 'apron');
     const vain = stretchId(apron ?? edge);
-    const said = edited(small(), { kind: 'stretch', id: vain, set: { crosses: '09/27' } });
+    const said = editedField(small(), { kind: 'stretch', id: vain, set: { crosses: '09/27' } });
     expect(routeGaps(said)).toEqual([{ code: 'crosses-not', stretch: vain, runway: '09/27' }]);
   });
 
@@ -68,7 +68,11 @@ describe('lacks', () => {
     const apron = small().taxi.edges.find(({ from, to }) => from === stand || to === stand);
     if (!apron) throw new Error('an apron expected');
     const onlyFrom = apron.from === stand ? apron.to : apron.from;
-    const field = edited(small(), { kind: 'stretch', id: stretchId(apron), set: { onlyFrom } });
+    const field = editedField(small(), {
+      kind: 'stretch',
+      id: stretchId(apron),
+      set: { onlyFrom },
+    });
     expect(routeGaps(field)).toEqual([
       { code: 'no-way', stand, end: '09' },
       { code: 'no-way', stand, end: '27' },

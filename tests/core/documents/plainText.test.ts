@@ -7,8 +7,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { plainly, shownPlainly, textFault } from '../../../src/core/plainText';
-import { editFaults } from '../../../src/core/procedure/editFaults';
-import { readDocument } from '../../../src/core/readDocument.schema';
+import { documentFaults, readDocument } from '../../../src/core/readDocument.schema';
 import { readReport } from '../../../src/core/weather/readReport';
 import { demoTexts } from './demo';
 
@@ -184,8 +183,9 @@ test('what is written in the app is told so while it is written', () => {
   const [step, ...more] = first.steps;
   if (step === undefined) throw new Error('no step');
   const steps = [{ ...step, response: 'off\u202e' }, ...more];
-  expect(editFaults({ ...document.content, phases: [{ ...first, steps }, ...others] })).toEqual([
-    { step: step.id, part: first.phase, name: 'response', code: 'text-direction' },
+  const wrong = { ...document.content, phases: [{ ...first, steps }, ...others] };
+  expect(documentFaults(wrong)).toEqual([
+    { path: ['phases', 0, 'steps', 0, 'response'], code: 'text-direction' },
   ]);
 });
 

@@ -4,9 +4,8 @@ import * as v from 'valibot';
 import { describe, expect, test } from 'vitest';
 import { aircraftSchema } from '../../../src/core/aircraft/aircraft.schema';
 import { fieldSchema } from '../../../src/core/airfield/field.schema';
-import { editFaults } from '../../../src/core/procedure/editFaults';
-import type { Procedure } from '../../../src/core/procedure/procedure';
 import { procedureSchema } from '../../../src/core/procedure/procedure.schema';
+import { documentFaults } from '../../../src/core/readDocument.schema';
 import { demoTexts } from './demo';
 
 type Json = Record<string, unknown>;
@@ -200,9 +199,10 @@ describe('a procedure', () => {
       const document = changed(sound, 'options.0.id', id);
       const code = 'name-reserved';
       expect(refusal(procedureSchema, document)).toContain(`options.0.id: ${code}`);
-      expect(editFaults(document as unknown as Procedure)).toContainEqual(
-        expect.objectContaining({ name: 'id', code }),
-      );
+      expect(documentFaults({ ...document, lapstrip: 'procedure' })).toContainEqual({
+        path: ['options', 0, 'id'],
+        code,
+      });
     },
   );
 

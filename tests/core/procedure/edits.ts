@@ -2,7 +2,7 @@
 
 import * as fc from 'fast-check';
 import { CONDITION_FACTS } from '../../../src/core/procedure/conditionFacts';
-import type { Edit, ListChange, StepChange } from '../../../src/core/procedure/edit';
+import type { ListChange, ProcedureEdit, StepChange } from '../../../src/core/procedure/edit';
 import type { PartId } from '../../../src/core/procedure/parts';
 import { PHASES } from '../../../src/core/procedure/phases';
 import type { Procedure, Step } from '../../../src/core/procedure/procedure';
@@ -117,7 +117,7 @@ export const listChange: fc.Arbitrary<ListChange> = fc.oneof(
 );
 
 /** A change of any kind. Ids of steps and lists that are there, of steps that were added, and of none. */
-export function anyEdit(procedure: Procedure): fc.Arbitrary<Edit> {
+export function anyEdit(procedure: Procedure): fc.Arbitrary<ProcedureEdit> {
   const there = [...procedure.phases, ...procedure.lists].flatMap(({ steps }) =>
     steps.map(({ id }) => id),
   );

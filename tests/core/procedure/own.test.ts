@@ -2,23 +2,26 @@
 
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Edit, ListChange } from '../../../src/core/procedure/edit';
-import { beginEditing, type Editing, edited } from '../../../src/core/procedure/editing';
+import {
+  editedProcedure,
+  type ListChange,
+  type ProcedureEdit,
+} from '../../../src/core/procedure/edit';
 import { movedSteps, ownDifference } from '../../../src/core/procedure/ownDifference';
 import { mergeOwn } from '../../../src/core/procedure/ownMerge';
 import { findStep, partsOf, withAllPhases } from '../../../src/core/procedure/parts';
 import type { AbnormalList, Procedure } from '../../../src/core/procedure/procedure';
-import { isSame } from '../../../src/core/procedure/same';
+import { sameDocument } from '../../../src/core/same';
 import { anyEdit, listChange, stepChange, WRITTEN } from './edits';
 
 const BASE = withAllPhases(WRITTEN);
 
-const versionWith = (edits: readonly Edit[], from: Procedure = BASE): Procedure =>
-  edits.reduce<Editing>((editing, edit) => edited(editing, edit), beginEditing(from)).document;
+const versionWith = (edits: readonly ProcedureEdit[], from: Procedure = BASE): Procedure =>
+  edits.reduce(editedProcedure, from);
 
 const versions = fc.array(anyEdit(BASE), { maxLength: 20 }).map((edits) => versionWith(edits));
 
-const listEdit = (id: string, to: ListChange): Edit => ({ kind: 'change-list', id, to });
+const listEdit = (id: string, to: ListChange): ProcedureEdit => ({ kind: 'change-list', id, to });
 
 const leading = (to: AbnormalList['then']): ListChange => Object.fromEntries([['then', to]]);
 
@@ -32,7 +35,7 @@ describe('what is one’s own', () => {
     fc.assert(
       fc.property(versions, (own) => {
         expect(ownDifference(own, own)).toEqual({ options: [], parts: [] });
-        const isOther = !isSame([own.phases, own.lists], [BASE.phases, BASE.lists]);
+        const isOther = !sameDocument([own.phases, own.lists], [BASE.phases, BASE.lists]);
         expect(ownDifference(BASE, own).parts.length > 0).toBe(isOther);
       }),
     );
@@ -160,7 +163,7 @@ describe('following the original', () => {
     );
     fc.assert(
       fc.property(shared, changes, changes, (sides, myChanges, theirChanges) => {
-        const edits = (side: string, all: typeof myChanges): Edit[] => {
+        const edits = (side: string, all: typeof myChanges): ProcedureEdit[] => {
           const ids = sides.filter(([, whose]) => whose === side).map(([id]) => id);
           return ids.length === 0
             ? []

@@ -25,7 +25,7 @@ async function page() {
   vi.resetModules();
   return {
     drafts: await import('../../../src/record/drafts'),
-    drawing: await import('../../../src/board/drawing'),
+    drawing: await import('../../../src/board/writing/field'),
     windEntry: await import('../../../src/board/windEntry'),
   };
 }

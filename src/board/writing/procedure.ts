@@ -1,47 +1,40 @@
 /** Writing one's own version of a procedure: the edit, its undo, and what is kept of it. */
 
-import { computed, signal } from '@preact/signals';
+import { batch, computed, signal } from '@preact/signals';
 import {
-  beginEditing,
   type ChosenSides,
   type DocumentProblem,
-  type Edit,
-  type Editing,
-  edited,
-  editFaults,
-  editsOf,
   type Hash,
-  isSame,
   loadDocumentReader,
   type Merged,
   mergeOwn,
   nextEdition,
   type Procedure,
-  redone,
-  replayed,
+  type ProcedureEdit,
+  placedFault,
+  procedureChanges,
   type StepId,
-  settled,
-  undone,
+  sameDocument,
+  standing,
   withAllPhases,
   withoutEmptyPhases,
-} from '../core';
-import { documentHash } from '../exchange/hash';
-import { forgetDraft, readDraft, writeDraft } from '../record/drafts';
-import { newId } from '../record/record';
-import { atPause } from './atPause';
-import { record, sortie, steady } from './board';
-import { setInputs } from './choices';
-import { all, received } from './documents';
-import { chosenProcedure } from './inUse';
+} from '../../core';
+import { documentHash } from '../../exchange/hash';
+import { newId } from '../../record/record';
+import { atPause } from '../atPause';
+import { record, sortie, steady } from '../board';
+import { setInputs } from '../choices';
+import { all, received } from '../documents';
+import { chosenProcedure } from '../inUse';
 import {
   addOwnDocument,
   listOwnDocuments,
   type OwnVersion,
   ownVersions,
   tellOfDocuments,
-} from './ownDocuments';
-
-import { wallNowMs } from './time';
+} from '../ownDocuments';
+import { wallNowMs } from '../time';
+import { draftOf, faultsOf, loadCheck } from './draft';
 
 /** A procedure by its name and its content. */
 interface Named {
@@ -60,7 +53,6 @@ export interface Writing {
   readonly kept: Procedure;
   /** The versions that what is written has taken in, or was kept over. */
   readonly known: ReadonlySet<Hash>;
-  readonly editing: Editing;
 }
 
 /** What is being written; null while it is opened, `failed` where it cannot be had. */
@@ -68,8 +60,18 @@ export const writing = signal<Writing | 'failed' | null>(null);
 
 const open = () => (writing.value === 'failed' ? null : writing.value);
 
-/** The procedure as it stands in the edit. */
-export const written = computed(() => open()?.editing.document ?? null);
+const draft = draftOf<Procedure, ProcedureEdit>({
+  changes: procedureChanges,
+  name: () => open()?.code ?? '',
+  isDone: (history) => sameDocument(open()?.kept, standing(history)),
+  more: () => ({ known: [...(open()?.known ?? [])] }),
+});
+
+/** The procedure as it stands; whether there is a change to take back, and one to make again. */
+export const { document: written, canUndo, canRedo, settle, undo, redo } = draft;
+
+/** Makes a change; while `typing`, it is one with the last where that is of the same text. */
+export const edit: (made: ProcedureEdit, typing?: boolean) => void = draft.edit;
 
 /** Whether it is there to be written. */
 export const stage = computed(() => {
@@ -77,27 +79,24 @@ export const stage = computed(() => {
   return now === null ? 'opening' : now === 'failed' ? 'failed' : 'open';
 });
 
-/** Whether there is a change to take back. */
-export const canUndo = computed(() => (open()?.editing.made.length ?? 0) > 0);
-
-/** Whether there is one to make again. */
-export const canRedo = computed(() => (open()?.editing.undone.length ?? 0) > 0);
-
-let isTyping = false;
-
 /**
  * The procedure as it stood when typing last paused: what stands around the text that is typed in
  * follows by words, not by letters.
  */
-export const atRest = atPause(written, () => isTyping);
+export const atRest = atPause(written, () => draft.history.peek()?.goesOn === true);
 
 /** What keeps it from being kept; the same list for as long as the same is wrong, so that nothing is drawn for it. */
-export const faults = steady(() => (atRest.value === null ? [] : editFaults(atRest.value)));
+export const faults = steady(() => {
+  const procedure = atRest.value;
+  return procedure === null
+    ? []
+    : faultsOf(procedure).map((fault) => placedFault(procedure, fault));
+});
 
 /** Whether something was written that is not kept. */
 export const isUnkept = computed(() => {
   const now = open();
-  return now !== null && !isSame(now.kept, now.editing.document);
+  return now !== null && !sameDocument(now.kept, written.value);
 });
 
 /** The versions kept of what is being written, newest first. */
@@ -113,8 +112,13 @@ export const overtaken = computed((): OwnVersion | null => {
   return newest === undefined || known === undefined || known.has(newest.hash) ? null : newest;
 });
 
+/** What was taken in last, and what stood here then. */
+const taken = signal<{ readonly number: number; readonly as: unknown } | null>(null);
+
 /** The number of the version that took the place of one that nothing was written in; null: none did. */
-export const takenIn = signal<number | null>(null);
+export const takenIn = computed(() =>
+  taken.value?.as === draft.history.value ? (taken.value?.number ?? null) : null,
+);
 
 ownVersions.subscribe(takeInOther);
 
@@ -127,15 +131,17 @@ function takeInOther(): void {
   const other = overtaken.value;
   if (now === null || other === null) return;
   const kept = editable(other.content);
-  const { made, undone, document } = now.editing;
   const known = knownVersions(now.code);
-  if (isSame(kept, document)) change({ kept, known });
-  else if (made.length + undone.length === 0) {
-    writing.value = { ...now, kept, known, editing: beginEditing(kept) };
-    takenIn.value = other.edition.number;
+  if (sameDocument(kept, written.value)) change({ kept, known });
+  else if (draft.history.value?.steps.length === 0) {
+    batch(() => {
+      change({ kept, known });
+      draft.open(kept);
+      taken.value = { number: other.edition.number, as: draft.history.value };
+    });
   }
   // The window that kept its own forgot what was not kept, which is this one's still.
-  else keepUnkept();
+  else draft.keeper.soon();
 }
 
 const knownVersions = (code: string): ReadonlySet<Hash> =>
@@ -161,16 +167,17 @@ export async function openWriting(
   hash: Hash,
   ownName: (original: string) => string,
 ): Promise<void> {
+  draft.close();
   writing.value = null;
-  takenIn.value = null;
   try {
-    writing.value = await opened(hash, ownName);
+    await loadCheck();
+    await takeInHand(hash, ownName);
   } catch {
     writing.value = 'failed';
   }
 }
 
-async function opened(hash: Hash, ownName: (original: string) => string): Promise<Writing> {
+async function takeInHand(hash: Hash, ownName: (original: string) => string): Promise<void> {
   await listOwnDocuments();
   const documents = await record.documents();
   // What the record holds has passed its schema where it entered.
@@ -194,34 +201,12 @@ async function opened(hash: Hash, ownName: (original: string) => string): Promis
     basedOn: { code, hash: original.hash },
   };
   const kept = editable(newest?.content ?? fresh);
-  const left = leftIn(await readDraft(code));
-  const known = left?.known === undefined ? knownVersions(code) : new Set(left.known);
-  return { code, original, bases, kept, known, editing: left?.editing ?? beginEditing(kept) };
-}
-
-/** An edit as it is kept on the device: its start, its changes in order, and how many of them are made. */
-interface UnkeptEdit {
-  /** The code of the procedure. */
-  readonly code: string;
-  readonly start: Procedure;
-  readonly edits: readonly Edit[];
-  readonly made: number;
-  /** The versions that were known when it was made: one that is not among them was kept elsewhere since. */
-  readonly known?: readonly Hash[];
-}
-
-/** The edit as it was left; null where there is none, or it is not one that this version can go on with. */
-function leftIn(kept: unknown): (Pick<UnkeptEdit, 'known'> & { readonly editing: Editing }) | null {
-  if (typeof kept !== 'object' || kept === null) return null;
-  const { start, edits, made, known } = kept as UnkeptEdit;
-  try {
-    const editing = replayed(start, edits, made);
-    // What is asked of it while it is drawn: what another version left may not be there.
-    editFaults(editing.document);
-    return known === undefined ? { editing } : { editing, known: [...known] };
-  } catch {
-    return null;
-  }
+  const left = await draft.left(code);
+  const known = Array.isArray(left?.known) ? new Set<Hash>(left.known) : knownVersions(code);
+  batch(() => {
+    writing.value = { code, original, bases, kept, known };
+    draft.open(left?.history ?? kept);
+  });
 }
 
 /**
@@ -239,73 +224,6 @@ async function originalOf(code: string, orReceived: boolean): Promise<Named | nu
   );
   return listed?.kind === 'procedure' ? { hash: listed.hash, content: await listed.load() } : null;
 }
-
-function set(change: (editing: Editing) => Editing): void {
-  const now = open();
-  if (now === null) return;
-  const editing = change(now.editing);
-  if (editing === now.editing) return;
-  takenIn.value = null;
-  writing.value = { ...now, editing };
-  // The end of typing changes nothing that is kept.
-  if (editing.document !== now.editing.document) keepUnkept();
-}
-
-/** What was changed is stored so soon, ms; what is typed when typing pauses, and at most so long after. */
-const STORE_AFTER_MS = 300;
-const STORE_TYPED_AFTER_MS = 1000;
-
-let waiting: ReturnType<typeof setTimeout> | undefined;
-
-function keepUnkept(): void {
-  waiting ??= setTimeout(
-    () => void storeUnkept(),
-    isTyping ? STORE_TYPED_AFTER_MS : STORE_AFTER_MS,
-  );
-}
-
-atRest.subscribe(() => {
-  if (waiting !== undefined) void storeUnkept();
-});
-
-/** A page that is left may not come back: what waits to be stored is stored at once. */
-addEventListener('pagehide', () => {
-  if (waiting !== undefined) void storeUnkept();
-});
-
-function storeUnkept(): Promise<boolean> {
-  clearTimeout(waiting);
-  waiting = undefined;
-  const now = open();
-  if (now === null) return Promise.resolve(false);
-  const { code, editing } = now;
-  const { start, made } = editing;
-  return isUnkept.value
-    ? writeDraft({
-        code,
-        start,
-        edits: editsOf(editing),
-        made: made.length,
-        known: [...now.known],
-      } satisfies UnkeptEdit)
-    : forgetDraft(code);
-}
-
-/** Makes a change; while `typing`, it is one with the last where that is of the same text. */
-export function edit(made: Edit, typing = false): void {
-  isTyping = typing;
-  set((now) => edited(now, made, typing));
-  isTyping = false;
-}
-
-/** What is typed next is a change of its own. */
-export const settle = (): void => set(settled);
-
-/** Takes the last change back. */
-export const undo = (): void => set(undone);
-
-/** Makes again what was taken back last. */
-export const redo = (): void => set(redone);
 
 /** A name for a new step: no other step has had it, here or in the original. */
 export const newStepId = (): StepId => `own-${newId().slice(0, 12)}`;
@@ -340,7 +258,7 @@ async function keepNow(over: OwnVersion | null): Promise<Kept> {
   const now = open();
   if (now === null) return { kind: 'failed' };
   if (overtaken.value !== null && overtaken.value !== over) return { kind: 'overtaken' };
-  const { document } = now.editing;
+  const document = written.value ?? now.kept;
   const number = nextEdition(versions.value);
   const edition = { number, keptAt: new Date(wallNowMs()).toISOString() };
   const readDocument = await loadDocumentReader();
@@ -356,7 +274,7 @@ async function keepNow(over: OwnVersion | null): Promise<Kept> {
   change({ kept: document });
   settle();
   // Only then: the others store again what they have not kept.
-  await storeUnkept();
+  await draft.keeper.now();
   tellOfDocuments();
   return { kind: 'kept', number, flown: fly(hash, now.code) };
 }
@@ -389,7 +307,7 @@ function fly(hash: Hash, code: string): 'now' | 'next' | 'not' {
 export function takeUp(content: Procedure): void {
   const now = open();
   if (now === null) return;
-  const { name, basedOn } = now.editing.document;
+  const { name, basedOn } = written.value ?? now.kept;
   const by = editable(content);
   edit({
     kind: 'replace',
@@ -414,7 +332,7 @@ export interface News {
 /** What the original brought since; null where it is as it was. */
 export const news = computed((): News | null => {
   const now = open();
-  const hash = now?.editing.document.basedOn?.hash;
+  const hash = written.value?.basedOn?.hash;
   if (now === null || hash === undefined || hash === now.original.hash) return null;
   const base = now.bases.get(hash);
   return {
@@ -427,7 +345,7 @@ export const news = computed((): News | null => {
 export const comparedWith = computed((): Procedure | null => {
   const now = open();
   if (now === null) return null;
-  const base = now.bases.get(now.editing.document.basedOn?.hash ?? '');
+  const base = now.bases.get(written.value?.basedOn?.hash ?? '');
   return withAllPhases(base ?? now.original.content);
 });
 

@@ -1,0 +1,136 @@
+/** The field being drawn or mended: its draft, which outlives the window, and what it becomes. */
+
+import type { ListedField } from 'virtual:lapstrip-catalogue';
+import { computed, signal } from '@preact/signals';
+import {
+  type DocumentProblem,
+  emptyField,
+  type Field,
+  type FieldEdit,
+  fieldChanges,
+  type Hash,
+  type History,
+  languageOf,
+  loadDocumentReader,
+  loadVariation,
+  type Place,
+} from '../../core';
+import { forgetFirstDraft, readFirstDraft } from '../../device/drafts';
+import { pageLanguage } from '../../device/pageLanguage';
+import { documentHash } from '../../exchange/hash';
+import { sortieMinute } from '../board';
+import { fields } from '../documents';
+import { langOf } from '../language';
+import { addOwnDocument } from '../ownDocuments';
+import { draftOf, faultsOf, loadCheck } from './draft';
+
+/** The draft that was kept as a field: it is not gone on with. */
+let done: History<Field, FieldEdit> | null = null;
+
+/** The name of the draft: the field that is mended, or a new one. */
+const draftName = signal<Hash | 'new'>('new');
+
+/** The name it is kept under on the device. */
+const keptUnder = (name: string) => ` field/${name}`;
+
+const draft = draftOf<Field, FieldEdit>({
+  changes: fieldChanges,
+  name: () => keptUnder(draftName.peek()),
+  isDone: (history) => history === done,
+});
+
+/**
+ * The field as it stands, null before it is there; whether there is something to take back, and
+ * something taken back; whether the draft will still be there after a reload.
+ */
+export const { document: drawnField, canUndo, canRedo, stays, undo, redo } = draft;
+
+/** What keeps it from being kept. */
+export const drawnFaults = computed(() => faultsOf(drawnField.value));
+
+/** What `lang` has to say of the texts of the field. */
+export const drawnLang = (): string | undefined => langOf(languageOf(drawnField.value ?? {}));
+
+/** Begins to draw a field, or to mend one, or goes on where that was left. Rejects where it cannot be had. */
+export async function openDraft(of: Hash | null): Promise<void> {
+  await loadCheck();
+  const name = of ?? 'new';
+  const now = draft.history.peek();
+  if (name === draftName.peek() && now !== null && now !== done) return;
+  draft.close();
+  draftName.value = name;
+  const left = await draft.left(keptUnder(name), readFirstDraft(name));
+  draft.open(left?.history ?? (await asBegun(of)));
+}
+
+/** A field with nothing in it but the language it will be described in, which is taken to be that of the page. */
+const nothingDrawn = (): Field => ({
+  ...emptyField({ latDeg: 0, lonDeg: 0 }),
+  language: pageLanguage(),
+});
+
+async function asBegun(of: Hash | null): Promise<Field> {
+  if (of === null) return nothingDrawn();
+  const listed = fields.value.find(({ hash }) => hash === of);
+  if (listed === undefined) throw new Error('there is no such field');
+  return listed.load();
+}
+
+/** Makes a change to the field. Whatever is set again, letter by letter or pulled along, is one change. */
+export const change = (edit: FieldEdit): void => draft.edit(edit, true);
+
+/** Begins anew: with nothing, or with the field as it was before it was mended. It can be taken back. */
+export function startAnew(): void {
+  const start = draftName.value === 'new' ? nothingDrawn() : draft.history.value?.start;
+  if (start !== undefined) change({ kind: 'anew', field: start });
+}
+
+/** What came of keeping a field. */
+export type KeptField =
+  | { readonly listed: ListedField; readonly problems: null }
+  | { readonly listed: null; readonly problems: readonly DocumentProblem[] };
+
+const NOT_READ: readonly DocumentProblem[] = [{ at: '', what: 'not-read' }];
+
+type Checked = { readonly field: Field } | { readonly problems: readonly DocumentProblem[] };
+
+async function checked(): Promise<Checked> {
+  const readDocument = await loadDocumentReader();
+  const { document, problems } = readDocument(JSON.stringify(drawnField.value));
+  if (document === null) return { problems };
+  return document.kind === 'field' ? { field: document.content } : { problems: NOT_READ };
+}
+
+/** Keeps the field as one of the pilot's own, beside the one it was made from. Never rejects. */
+export async function keepField(): Promise<KeptField> {
+  try {
+    const drawn = draft.history.value;
+    const result = await checked();
+    if ('problems' in result) return { listed: null, problems: result.problems };
+    const hash = documentHash(result.field);
+    await addOwnDocument({ hash, kind: 'field', content: result.field, own: true });
+    done = drawn;
+    forgetFirstDraft(draftName.value);
+    void draft.keeper.now();
+    const listed = fields.value.find((one) => one.hash === hash);
+    if (listed !== undefined) return { listed, problems: null };
+  } catch {
+    // Said below.
+  }
+  return { listed: null, problems: NOT_READ };
+}
+
+/** The field as a file, or what keeps it from being one. Rejects where the code that checks it cannot be had. */
+export async function fieldFile(): Promise<File | readonly DocumentProblem[]> {
+  const result = await checked();
+  if ('problems' in result) return result.problems;
+  const text = `${JSON.stringify(result.field, null, 2)}\n`;
+  return new File([text], `${result.field.code.toLowerCase()}.json`, { type: 'application/json' });
+}
+
+/** Variation at a place on the sortie's day, degrees, east positive; null where no model knows it. */
+export async function variationThere(at: Place): Promise<number | null> {
+  const when = new Date(sortieMinute.value);
+  const table = await loadVariation(when).catch(() => null);
+  return table === null ? null : table.variationDeg({ ...at, elevationM: 0 }, when);
+}
