@@ -76,19 +76,47 @@ export interface Hanging {
 }
 
 /** What pulls and what holds back at an airspeed away from the ground, N. */
+interface AloftN {
+  readonly pullN: number;
+  readonly dragN: number;
+}
+
+/** Thrust and drag away from the ground, by true airspeed in m/s. */
 export function aloftN(
-  { performance, densityRatio, weightN }: Conditions,
+  conditions: Conditions,
   airMps: number,
   power: Power,
-  { gear, flaps }: Hanging,
-): { readonly pullN: number; readonly dragN: number } {
-  const { areaM2, cleanCd, gearCd = 0, flapsCd, induced } = performance.wing;
-  const q = dynamicPressurePa(airMps, densityRatio);
-  const cl = weightN / (q * areaM2);
-  const cd = cleanCd + (gear ? gearCd : 0) + (flaps ? flapsCd : 0) + induced * cl * cl;
+  hanging: Hanging,
+): AloftN {
+  const { performance, densityRatio } = conditions;
   return {
     pullN: power.share * thrustOf(performance, power.setting, densityRatio)(airMps),
-    dragN: q * (areaM2 * cd + power.deadDragM2),
+    dragN: dragAloftN(conditions, power, hanging)(airMps, 1),
+  };
+}
+
+/** Thrust less drag away from the ground, N, by true airspeed in m/s, the lift being so many weights. */
+export function spareAloftN(
+  conditions: Conditions,
+  power: Power,
+  hanging: Hanging,
+): (airMps: number, loadFactor: number) => number {
+  const thrustN = thrustOf(conditions.performance, power.setting, conditions.densityRatio);
+  const dragN = dragAloftN(conditions, power, hanging);
+  return (airMps, loadFactor) => power.share * thrustN(airMps) - dragN(airMps, loadFactor);
+}
+
+function dragAloftN(
+  { performance, densityRatio, weightN }: Conditions,
+  { deadDragM2 }: Power,
+  { gear, flaps }: Hanging,
+): (airMps: number, loadFactor: number) => number {
+  const { areaM2, cleanCd, gearCd = 0, flapsCd, induced } = performance.wing;
+  const cd0 = cleanCd + (gear ? gearCd : 0) + (flaps ? flapsCd : 0);
+  return (airMps, loadFactor) => {
+    const q = dynamicPressurePa(airMps, densityRatio);
+    const cl = (loadFactor * weightN) / (q * areaM2);
+    return q * (areaM2 * (cd0 + induced * cl * cl) + deadDragM2);
   };
 }
 

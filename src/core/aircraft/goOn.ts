@@ -1,7 +1,7 @@
 /** A twin that loses an engine on the runway: from which speed on it can go on. */
 
 import { indicatedKt, trueMps } from './aerodynamics';
-import { airToHeightM, overGroundM } from './airborne';
+import { flyToHeight } from './airborne';
 import type { Conditions } from './conditions';
 import { climbSine, type Power, runMotion } from './forces';
 import { momentAt, type Roll, reaches, speedUp } from './roll';
@@ -33,18 +33,17 @@ export function goOnFrom(
     deadDragM2: oneEngineOut.dragAreaM2,
   };
   const safetyMps = trueMps(speeds.safetyKt, densityRatio);
-  const gearStays = performance.wing.gearCd === undefined;
-  const gradient = (gear: boolean) =>
-    climbSine(conditions, safetyMps, power, { gear, flaps: true });
-  const gradientPercent = 100 * Math.tan(Math.asin(Math.max(gradient(gearStays), -1)));
+  const gear = performance.wing.gearCd === undefined;
+  const sine = climbSine(conditions, safetyMps, power, { gear, flaps: true });
+  const gradientPercent = 100 * Math.tan(Math.asin(Math.max(sine, -1)));
   const none = (because: 'cannot-climb' | 'runway-too-short'): GoOn => ({
     lowest: { value: null, because },
     aboveStop: true,
     gradientPercent,
   });
 
-  const sine = gradient(true);
-  if (sine <= 0) return none('cannot-climb');
+  const air = flyToHeight({ conditions, speeds, power }, SCREEN_M);
+  if (air === null) return none('cannot-climb');
   const rotateMps = trueMps(speeds.rotateKt, densityRatio);
   const liftOffMps = trueMps(speeds.liftOffKt, densityRatio);
   const lowMps = Math.max(trueMps(oneEngineOut.minimumControlKt, densityRatio), headwindMps);
@@ -54,9 +53,7 @@ export function goOnFrom(
   const oneOut = speedUp(speedUp(start, motion, rotateMps), motion, liftOffMps);
   if (!reaches(oneOut, liftOffMps)) return none('cannot-climb');
 
-  const meanMps = (liftOffMps + safetyMps) / 2;
-  const airM = overGroundM(airToHeightM(meanMps, sine, SCREEN_M), meanMps, headwindMps);
-  const withinM = Math.min(toraM, todaM - airM);
+  const withinM = Math.min(toraM, todaM - air.m);
   const over = (airMps: number) =>
     momentAt(run, airMps).m + momentAt(oneOut, liftOffMps).m - momentAt(oneOut, airMps).m - withinM;
   if (over(rotateMps) > 0) return none('runway-too-short');

@@ -2,18 +2,18 @@
 
 import { KT_PER_MPS } from '../units';
 import { indicatedKt, trueMps } from './aerodynamics';
-import { airToHeightM, overGroundM } from './airborne';
+import { flyToHeight } from './airborne';
 import { checkAt } from './checkMark';
 import { climbOf } from './climb';
 import { climbOutOf } from './climbOut';
 import { type Conditions, cannot, conditionsOf, isCannot } from './conditions';
-import { climbSine } from './forces';
+import type { Power } from './forces';
 import { goOnFrom } from './goOn';
 import type { Cannot, TakeoffQuestion } from './performance';
 import { endOf, momentAt, type Roll } from './roll';
 import { takeoffSpeeds } from './speeds';
 import { lastStop } from './stop';
-import type { Gate, OrCause, Takeoff, TakeoffAnswer, TakeoffSpeeds } from './takeoffAnswer';
+import type { Gate, OrCause, Takeoff, TakeoffAnswer } from './takeoffAnswer';
 import { gateAt, liftsOff, type RunPlan, SCREEN_M, takeoffRoll } from './takeoffRoll';
 import { thrustOf } from './thrust';
 
@@ -31,7 +31,11 @@ export function takeoff(question: TakeoffQuestion): TakeoffAnswer {
   const last = lastStop(conditions, aircraft, speeds, run, asdaM);
   if (last === null) return cannot('never-stops');
   const { stop } = last;
-  const to50ftM = over50ftM(conditions, speeds, run, reheat);
+  const at50ft = at50ftOf(begun);
+  const to50ftM: OrCause<'cannot-climb'> =
+    at50ft === null
+      ? { value: null, because: 'cannot-climb' }
+      : { value: at50ft.distanceM, because: null };
   const liftOff = gateAt(endOf(run), conditions);
   const rotation = gate(run, speeds.rotateKt, conditions);
   const climbOut = climbOutOf(conditions, aircraft, run, reheat);
@@ -46,6 +50,7 @@ export function takeoff(question: TakeoffQuestion): TakeoffAnswer {
       averageMps2: liftOff.s === 0 ? 0 : liftOff.groundKt / KT_PER_MPS / liftOff.s,
     },
     to50ftM,
+    at50ft,
     gates: gatesOf(question, begun, rotation, liftOff),
     rotation,
     liftOff,
@@ -143,25 +148,14 @@ function gatesOf(
   return [...asked, rotation, liftOff].sort((a, b) => a.speedKt - b.speedKt);
 }
 
-/** From where the roll begins to 50 ft, gear and flaps as for take-off, m. */
-function over50ftM(
-  conditions: Conditions,
-  speeds: TakeoffSpeeds,
-  run: Roll,
-  reheat: boolean,
-): OrCause<'cannot-climb'> {
-  const { densityRatio, headwindMps } = conditions;
-  const safetyMps = trueMps(speeds.safetyKt, densityRatio);
-  const sine = climbSine(
-    conditions,
-    safetyMps,
-    { setting: reheat ? 'reheat' : 'full', share: 1, deadDragM2: 0 },
-    { gear: true, flaps: true },
-  );
-  if (sine <= 0) return { value: null, because: 'cannot-climb' };
-  const meanMps = (trueMps(speeds.liftOffKt, densityRatio) + safetyMps) / 2;
-  const airM = overGroundM(airToHeightM(meanMps, sine, SCREEN_M), meanMps, headwindMps);
-  return { value: endOf(run).m + airM, because: null };
+/** At 50 ft, gear and flaps as for take-off; null where it does not climb so far. */
+function at50ftOf({ conditions, plan, run }: Begun): Gate | null {
+  const { speeds, reheat } = plan;
+  const power: Power = { setting: reheat ? 'reheat' : 'full', share: 1, deadDragM2: 0 };
+  const flown = flyToHeight({ conditions, speeds, power }, SCREEN_M);
+  if (flown === null) return null;
+  const { s, m, gained } = endOf(run);
+  return gateAt({ airMps: flown.airMps, s: s + flown.s, m: m + flown.m, gained }, conditions);
 }
 
 function givenOf(question: TakeoffQuestion, { conditions, plan }: Begun): Takeoff['given'] {

@@ -155,6 +155,8 @@ export interface Takeoff {
   readonly run: Run;
   /** From where the roll begins to 50 ft, m. */
   readonly to50ftM: OrCause<'cannot-climb'>;
+  /** There, no slower than the safety speed; null where it does not climb so far. */
+  readonly at50ft: Gate | null;
   /** Rotation, lift-off and those asked for up to lift-off, in the order they come. */
   readonly gates: readonly Gate[];
   readonly rotation: Gate;

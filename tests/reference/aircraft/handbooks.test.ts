@@ -40,8 +40,6 @@ const tenDegrees = { air: { pressureAltitudeFt: 0, temperatureC: 25 } };
 describe('take-off factors of UK CAA Safety Sense Leaflet 7c, to 50 ft, by the piston profile', () => {
   // Its factors are to be on the safe side: physics may be milder, by no more than `below`.
   test.each<readonly [string, Partial<TakeoffQuestion>, number, number]>([
-    // The greatest mass is 6.7 % above the usual one.
-    ['two thirds of a tenth more mass', { massKg: 1110 }, 1 + 0.2 * 0.673, 0.05],
     ['1 000 ft', thousandFt, 1.1, 0.04],
     ['10 °C', tenDegrees, 1.1, 0.04],
     ['a tailwind of a tenth of the lift-off speed', { headwindKt: -5.8 }, 1.2, 0.06],
@@ -53,6 +51,15 @@ describe('take-off factors of UK CAA Safety Sense Leaflet 7c, to 50 ft, by the p
     expect(found).toBeGreaterThan(factor - below);
     expect(found).toBeLessThan(factor + 0.03);
   });
+});
+
+test('a tenth more mass takes 25 to 30 % more to 50 ft with little thrust for the weight', () => {
+  // FAA-H-8083-25A, ch. 10: at least 21 % by mass alone, 25 to 30 % where the thrust is low; the
+  // leaflet's 20 % is less. The greatest mass is 6.7 % above the usual one.
+  const found = to50ftM(tussock, { massKg: 1110 }) / to50ftM(tussock);
+  const tenth = found ** (Math.log(1.1) / Math.log(1110 / 1040));
+  expect(tenth).toBeGreaterThan(1.25);
+  expect(tenth).toBeLessThan(1.3);
 });
 
 describe('landing factors of the same leaflet, from 50 ft, by the piston profile', () => {
