@@ -33,7 +33,11 @@ export const rollingFriction = (
   ground: Ground,
 ): number => rolling[surface] + SOFT_ROLLING[ground][surface];
 
-/** Braking friction over the weight on wheels, rolling included. */
+/**
+ * Braking friction over the weight on wheels, rolling included. It never gets better from dry to wet
+ * to contaminated, on any ground; and what a contaminant drags is not counted on to stop, since the
+ * next puddle may be a bare patch. What always rolls against it is the dry ground's own.
+ */
 export const brakingFriction = (
   performance: Performance,
   surface: Surface,
@@ -41,5 +45,5 @@ export const brakingFriction = (
 ): number =>
   Math.max(
     performance.brakes.friction[surface] * SOFT_BRAKING[ground],
-    rollingFriction(performance, surface, ground),
+    rollingFriction(performance, 'dry', ground),
   );

@@ -268,3 +268,69 @@ test('any question whatever is answered, without throwing', () => {
     { numRuns: 500 },
   );
 });
+
+describe('a worse surface never stops better', () => {
+  const grounds = ['asphalt', 'concrete', 'gravel', 'grass'] as const;
+  const surfaces = ['dry', 'wet', 'contaminated'] as const;
+  const braked = fc.record({
+    day: days,
+    ground: fc.constantFrom(...grounds),
+    // Any document that the schema takes: braking that falls from dry to contaminated.
+    friction: fc.tuple(numbers(0, 0.6), numbers(0, 1), numbers(0, 1)),
+    rolling: fc.tuple(numbers(0, 0.1), numbers(0, 0.2), numbers(0, 0.4)),
+  });
+
+  type Braked = typeof braked extends fc.Arbitrary<infer B> ? B : never;
+
+  function madeOf({ day, friction, rolling }: Braked) {
+    const { performance } = day.aircraft;
+    if (performance === undefined) throw new Error('no performance');
+    const [dry, wet, contaminated] = friction;
+    const rolls = { dry: rolling[0], wet: rolling[1], contaminated: rolling[2] };
+    return {
+      ...day.aircraft,
+      performance: {
+        ...performance,
+        rolling: rolls,
+        brakes: {
+          ...performance.brakes,
+          friction: { dry, wet: dry * wet, contaminated: dry * wet * contaminated },
+        },
+      },
+    };
+  }
+
+  const rollM = (one: Braked, surface: (typeof surfaces)[number], aircraft = madeOf(one)) => {
+    const answer = landing(landingOn({ ...one.day, aircraft, surface }, { ground: one.ground }));
+    return answer.kind === 'cannot' ? Number.POSITIVE_INFINITY : answer.runM;
+  };
+
+  test('from dry to wet to contaminated, on any ground', () => {
+    fc.assert(
+      fc.property(braked, (one) => {
+        const [dry = 0, wet = 0, contaminated = 0] = surfaces.map((on) => rollM(one, on));
+        expect(wet).toBeGreaterThanOrEqual(dry - ROUNDING_M);
+        expect(contaminated).toBeGreaterThanOrEqual(wet - ROUNDING_M);
+      }),
+    );
+  });
+
+  test('by the drag of what lies on it', () => {
+    fc.assert(
+      fc.property(braked, numbers(0, 0.5), (one, more) => {
+        const aircraft = madeOf(one);
+        const { rolling } = aircraft.performance;
+        const deeper = {
+          ...aircraft,
+          performance: {
+            ...aircraft.performance,
+            rolling: { ...rolling, contaminated: rolling.contaminated + more },
+          },
+        };
+        expect(rollM(one, 'contaminated', deeper)).toBeGreaterThanOrEqual(
+          rollM(one, 'contaminated') - ROUNDING_M,
+        );
+      }),
+    );
+  });
+});
