@@ -1,6 +1,6 @@
 /** The question in SI units, with what is looked up once for all forces; or why it has no answer. */
 
-import { densityRatio } from '../earth/atmosphere';
+import { densityRatio, KELVIN_AT_0_C } from '../earth/atmosphere';
 import { KT_PER_MPS } from '../units';
 import { brakingFriction, rollingFriction } from './friction';
 import { GRAVITY } from './gravity';
@@ -12,6 +12,7 @@ export interface Conditions {
   readonly massKg: number;
   readonly weightN: number;
   readonly densityRatio: number;
+  readonly temperatureK: number;
   readonly headwindMps: number;
   /** Of the slope's angle. */
   readonly sin: number;
@@ -56,6 +57,7 @@ export function conditionsOf(
     massKg,
     weightN: massKg * GRAVITY,
     densityRatio: densityRatio(pressureAltitudeFt, temperatureC),
+    temperatureK: temperatureC + KELVIN_AT_0_C,
     headwindMps: headwindKt / KT_PER_MPS,
     sin: Math.sin(angle),
     cos: Math.cos(angle),

@@ -126,9 +126,14 @@ export interface Climb {
   readonly speedKt: number;
   /** Nose above the horizon, degrees. */
   readonly pitchDeg: number;
+  /** Through the air: of the way flown. */
   readonly gradientPercent: number;
+  /** Of the way over the ground, in the wind of the question; null where the wind takes all of it. */
+  readonly groundGradientPercent: number | null;
   readonly rateFtMin: number;
-  /** What the gradient comes from, 100 × (thrust − drag) / weight, and the pitch: its angle and alpha. */
+  /** What gaining true airspeed with height costs: {@link accelerationFactor}. */
+  readonly accelerationFactor: number;
+  /** What the gradient comes from, 100 × (thrust − drag) / weight / factor, and the pitch: its angle and alpha. */
   readonly thrustN: number;
   readonly dragN: number;
   readonly weightN: number;

@@ -208,11 +208,11 @@ function climbFigures(
   climb: Takeoff['climb'],
   densityRatio: number,
 ): Pick<TakeoffFigures, 'climbPitch' | 'climbGradient' | 'climbRate'> {
-  const { speedKt, pitchDeg, gradientPercent, rateFtMin, thrustN, dragN, weightN, alphaDeg } =
-    climb;
+  const { speedKt, pitchDeg, gradientPercent, rateFtMin, alphaDeg } = climb;
+  const { thrustN, dragN, weightN, accelerationFactor } = climb;
   const gradient = known(gradientPercent, '%', {
     formula: 'climb-gradient',
-    inputs: { thrustN, dragN, weightN },
+    inputs: { thrustN, dragN, weightN, accelerationFactor },
     source: 'equation-of-motion',
   });
   return {

@@ -17,10 +17,10 @@ const SEA_LEVEL_K = 288.15;
 const SEA_LEVEL_PA = 101_325;
 
 /** How much colder it gets with height, K a metre. ICAO Doc 7488, table D. */
-const LAPSE_K_PER_M = 0.0065;
+export const LAPSE_K_PER_M = 0.0065;
 
 /** Specific gas constant of dry air, J a kilogram and kelvin. ICAO Doc 7488, table A. */
-const GAS_CONSTANT = 287.05287;
+export const GAS_CONSTANT = 287.05287;
 
 /** Standard acceleration of free fall, m/s². ICAO Doc 7488, table A. */
 const GRAVITY = 9.80665;
@@ -28,7 +28,8 @@ const GRAVITY = 9.80665;
 /** p grows with this power of T, 5.25588; and so ρ, which is p over T, with one less. */
 const PRESSURE_POWER = GRAVITY / (GAS_CONSTANT * LAPSE_K_PER_M);
 
-const KELVIN_AT_0_C = 273.15;
+/** 0 °C, K. */
+export const KELVIN_AT_0_C = 273.15;
 
 /** The tables begin 5 000 m below the sea, and the temperature stops falling at 11 000 m. ICAO Doc 7488. */
 const LOWEST_M = -5000;

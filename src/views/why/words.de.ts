@@ -44,7 +44,7 @@ const formulas: Record<string, string> = {
   'engine-out-run':
     'die kleinste Geschwindigkeit, bei der ein Triebwerk ausfallen kann und der Start noch passt',
   'limit-less-speed': 'Grenze − Geschwindigkeit über Grund beim Abheben',
-  'climb-gradient': '100 × (Schub − Widerstand) ÷ Gewichtskraft',
+  'climb-gradient': '100 × (Schub − Widerstand) ÷ (Gewichtskraft × Faktor für den Fahrtgewinn)',
   pitch: 'Steigwinkel, arcsin (Steiggradient ÷ 100), + Anstellwinkel',
   'climb-rate': `wahre Fluggeschwindigkeit × Sinus des Steigwinkels, in ft/min: ${decimal(101.27, 2)} für einen Knoten`,
   'reference-speed': 'Faktor × Überziehgeschwindigkeit',
@@ -131,6 +131,7 @@ const inputNames: Record<string, string> = {
   dragN: 'Widerstand, N',
   weightN: 'Gewichtskraft, N',
   gradient: 'Steiggradient',
+  accelerationFactor: 'Faktor für den Gewinn an wahrer Fahrt im Steigen',
   alphaDeg: 'Anstellwinkel, °',
   trueKt: 'wahre Fluggeschwindigkeit, kt',
   factor: 'Faktor',

@@ -138,7 +138,9 @@ export const FORMULAS: Readonly<Record<string, (given: Given) => number>> = {
   'engine-out-run': (given) => given.number('lowestKt'),
   'limit-less-speed': (given) => given.number('limitKt') - given.number('groundKt'),
   'climb-gradient': (given) =>
-    (100 * (given.number('thrustN') - given.number('dragN'))) / given.number('weightN'),
+    (100 * (given.number('thrustN') - given.number('dragN'))) /
+    given.number('weightN') /
+    given.number('accelerationFactor'),
   pitch: (given) =>
     (Math.asin(given.number('gradient') / 100) * 180) / Math.PI + given.number('alphaDeg'),
   'climb-rate': (given) =>

@@ -1,0 +1,65 @@
+/** The climb at a speed that is held by the airspeed indicator. */
+
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { accelerationFactor } from '../../../src/core/aircraft/climb';
+import { takeoff } from '../../../src/core/aircraft/takeoff';
+import { demoAircraft } from '../documents/demo';
+import { flown, takeoffQuestion } from './invented';
+
+const MPS = 1852 / 3600;
+
+/** Pressure and temperature of ICAO Doc 7488 at a height, m. */
+const isa = (h: number) => {
+  const kelvin = 288.15 - 0.0065 * h;
+  return { kelvin, pascal: 101_325 * (kelvin / 288.15) ** 5.25588 };
+};
+
+/** True airspeed of a calibrated one, m/s, at a pressure and a temperature: the exact relation. */
+function trueOf(casMps: number, { kelvin, pascal }: ReturnType<typeof isa>): number {
+  const impact = 101_325 * ((1 + casMps ** 2 / (7 * 287.05287 * 288.15)) ** 3.5 - 1);
+  return Math.sqrt(7 * 287.05287 * kelvin * ((impact / pascal + 1) ** (1 / 3.5) - 1));
+}
+
+test('the factor is 1 + (V / g) dV/dh along the standard atmosphere, the calibrated airspeed held', () => {
+  const metres = fc.double({ min: 0, max: 10_000, noNaN: true });
+  const knots = fc.double({ min: 60, max: 380, noNaN: true });
+  fc.assert(
+    fc.property(metres, knots, (h, kt) => {
+      const v = trueOf(kt * MPS, isa(h));
+      const slope = (trueOf(kt * MPS, isa(h + 1)) - trueOf(kt * MPS, isa(h - 1))) / 2;
+      const factor = accelerationFactor(v, isa(h).kelvin);
+      expect(Math.abs(factor - (1 + (v / 9.80665) * slope))).toBeLessThan(1e-4);
+    }),
+  );
+});
+
+test('at Mach 0.55 near sea level it takes about 15 % of the climb', () => {
+  // BADA user manual, 3.1 (value from memory).
+  expect(accelerationFactor(0.55 * 340.294, 288.15)).toBeCloseTo(1.157, 3);
+});
+
+test.each(demoAircraft.map((aircraft) => [aircraft.code, aircraft] as const))(
+  '%s climbs by what is left once it has paid for its true airspeed',
+  (_, aircraft) => {
+    const { climb } = flown(takeoff(takeoffQuestion(aircraft)));
+    const v = climb.speedKt * MPS;
+    const still = (60 * v * (climb.thrustN - climb.dragN)) / climb.weightN / 0.3048;
+    const mach = v / 340.294;
+    expect(climb.rateFtMin).toBeCloseTo(still / accelerationFactor(v, 288.15), 6);
+    expect(still / climb.rateFtMin).toBeGreaterThan(1 + 0.4 * mach ** 2);
+  },
+);
+
+test('over the ground it is steeper into wind, and the same in a calm but for the way along the slope', () => {
+  for (const aircraft of demoAircraft) {
+    const at = (headwindKt: number) =>
+      flown(takeoff(takeoffQuestion(aircraft, { headwindKt }))).climb;
+    const calm = at(0);
+    const angle = Math.asin(calm.gradientPercent / 100);
+    expect(calm.groundGradientPercent).toBeCloseTo(100 * Math.tan(angle), 6);
+    const groundKt = calm.speedKt * Math.cos(angle) - 20;
+    const rateKt = (calm.speedKt * calm.gradientPercent) / 100;
+    expect(at(20).groundGradientPercent).toBeCloseTo((100 * rateKt) / groundKt, 6);
+  }
+});
