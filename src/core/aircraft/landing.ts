@@ -23,14 +23,13 @@ export function landing(question: LandingQuestion): LandingAnswer {
   if (isCannot(begun)) return begun;
   const { conditions, speeds, stops } = begun;
   const { aircraft, ldaM, surface } = question;
-  const { performance, densityRatio, headwindMps } = conditions;
+  const { performance, densityRatio } = conditions;
   const { parachute, brakes } = performance;
   const opened = parachute !== undefined && question.parachute !== false;
   const bare = opened ? stops(false) : null;
   const stopped = stops(opened);
   if (stopped === null) return cannot('never-stops');
   const approachMps = trueMps(speeds.approachKt, densityRatio);
-  const approachGroundKt = (approachMps - headwindMps) * KT_PER_MPS;
   const airM = airDistanceM(conditions, speeds);
   const neededM = airM + stopped.m;
   const ldaFactor = performance.landing.ldaFactor * (surface === 'dry' ? 1 : NOT_DRY_FACTOR);
@@ -42,12 +41,14 @@ export function landing(question: LandingQuestion): LandingAnswer {
       massKg: question.massKg,
       densityRatio,
       headwindKt: question.headwindKt,
+      reportedHeadwindKt: question.reportedHeadwindKt ?? question.headwindKt,
+      pathDeg: performance.landing.pathDeg,
       slopePercent: question.slopePercent,
       brakingFriction: conditions.brakingFriction,
       ldaFactor,
     },
     speeds,
-    sinkFtMin: sinkFtMin(approachGroundKt, performance.landing.pathDeg),
+    sinkFtMin: sinkFtMin(speeds.approachGroundKt, performance.landing.pathDeg),
     airM,
     runM: stopped.m,
     runS: stopped.s,
@@ -98,7 +99,8 @@ interface Begun {
 
 function begin(question: LandingQuestion): Begun | Cannot {
   const { aircraft, ldaM, gustSpreadKt } = question;
-  if (!Number.isFinite(ldaM) || !Number.isFinite(gustSpreadKt)) return cannot('not-a-number');
+  const given = [ldaM, gustSpreadKt, question.reportedHeadwindKt ?? 0];
+  if (!given.every(Number.isFinite)) return cannot('not-a-number');
   if (ldaM < 0 || gustSpreadKt < 0) return cannot('not-a-number');
   const conditions = conditionsOf(question, aircraft.masses.maxLandingKg);
   if (isCannot(conditions)) return conditions;
@@ -107,13 +109,13 @@ function begin(question: LandingQuestion): Begun | Cannot {
 }
 
 function speedsOf(
-  { massKg, headwindKt, gustSpreadKt }: LandingQuestion,
+  { massKg, headwindKt, reportedHeadwindKt = headwindKt, gustSpreadKt }: LandingQuestion,
   { performance, densityRatio }: Conditions,
 ): Landing['speeds'] {
   const { wing, landing: rule } = performance;
   const stallKt = speedAtLiftKt(massKg, wing.areaM2, wing.clMax.landing);
   const referenceKt = rule.reference * stallKt;
-  const additive = additiveKt(performance, headwindKt, gustSpreadKt);
+  const additive = additiveKt(performance, reportedHeadwindKt, gustSpreadKt);
   const approachKt = referenceKt + additive;
   const touchdownKt = rule.touchdownShare * approachKt;
   const trueKt = trueMps(touchdownKt, densityRatio) * KT_PER_MPS;
@@ -123,6 +125,7 @@ function speedsOf(
     additiveKt: additive,
     approachKt,
     touchdownKt,
+    approachGroundKt: Math.max(trueMps(approachKt, densityRatio) * KT_PER_MPS - headwindKt, 0),
     touchdownGroundKt: Math.max(trueKt - headwindKt, 0),
   };
 }

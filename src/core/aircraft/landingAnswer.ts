@@ -9,6 +9,10 @@ export interface Landing {
     readonly massKg: number;
     readonly densityRatio: number;
     readonly headwindKt: number;
+    /** Of the direction reported, which the speed goes by. */
+    readonly reportedHeadwindKt: number;
+    /** Of the path to the threshold. */
+    readonly pathDeg: number;
     readonly slopePercent: number;
     readonly brakingFriction: number;
     /** Planned over worked-out distance: the aircraft's factor, and 1.15 more where it is not dry. */
@@ -21,10 +25,11 @@ export interface Landing {
     /** What the wind adds. */
     readonly additiveKt: number;
     readonly approachKt: number;
+    readonly approachGroundKt: number;
     readonly touchdownKt: number;
     readonly touchdownGroundKt: number;
   };
-  /** Down the aircraft's path, into the headwind: on 3°, 5.3 ft/min a knot of ground speed. */
+  /** Down the aircraft's own path at the ground speed of the approach: on 3°, 5.3 ft/min a knot. */
   readonly sinkFtMin: number;
   /** From 50 ft over the threshold to touch-down, m. */
   readonly airM: number;

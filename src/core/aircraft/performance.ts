@@ -53,6 +53,11 @@ export interface TakeoffQuestion extends GroundQuestion {
 /** What is asked about a landing. */
 export interface LandingQuestion extends GroundQuestion {
   readonly ldaM: number;
+  /**
+   * Steady headwind in the direction reported, kt, for the speed to fly: neither halved for planning
+   * nor lowered by a swing, or it would be another than the one that is flown. Left out, `headwindKt`.
+   */
+  readonly reportedHeadwindKt?: number;
   /** The gust over the steady wind, kt; 0 without one. */
   readonly gustSpreadKt: number;
   /** False to leave the parachute in; of no effect without one. */

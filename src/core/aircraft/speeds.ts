@@ -2,7 +2,7 @@
 
 import { speedAtLiftKt } from './aerodynamics';
 import type { Aircraft } from './aircraft';
-import type { Performance } from './performance';
+import type { LandingQuestion, Performance } from './performance';
 import type { TakeoffSpeeds } from './takeoffAnswer';
 
 /** Safety speed over the stall. 14 CFR 23.53 as it was until 2017: at 50 ft no less than 1.2 V_S1. */
@@ -41,7 +41,10 @@ export function climbSpeedKt({ climb, masses }: Aircraft, massKg: number): numbe
 /** The most that wind may add to an approach speed, kt. Common practice, no published source. */
 const MOST_ADDITIVE_KT = 20;
 
-/** What the wind adds to the reference speed, kt; by the aircraft's own rule. */
+/**
+ * What the wind adds to the reference speed, kt; by the aircraft's own rule. The headwind is the one
+ * of the direction reported, as it is: see {@link LandingQuestion.reportedHeadwindKt}.
+ */
 export function additiveKt(
   { landing }: Performance,
   headwindKt: number,

@@ -280,6 +280,7 @@ export function day(sources: Sources, memo: Memo): Day {
       end?.designator ?? wind().using,
       end?.headwindLeastKt ?? null,
       speedKt === null || gustKt === null ? 0 : gustKt - speedKt,
+      end?.headwindKt ?? end?.headwindLeastKt ?? null,
     );
   });
   const ladder = memo(() => {

@@ -20,7 +20,7 @@ export interface LandingFigures {
   readonly plannedM: Figure<'m'>;
   readonly ldaLeftM: Figure<'m'>;
   readonly plannedLeftM: Figure<'m'>;
-  /** On a 3° path. */
+  /** Down the aircraft's own path, at the ground speed of the approach. */
   readonly sinkFtMin: Figure<'ft/min'>;
   readonly goAroundPercent: Figure<'%'>;
 }
@@ -43,7 +43,9 @@ export function landingFigures(
     inputs: {
       reference: referenceKt,
       gustSpreadKt,
-      ...(performance?.landing.additive === 'half-gust' ? {} : { headwindKt: given.headwindKt }),
+      ...(performance?.landing.additive === 'half-gust'
+        ? {}
+        : { headwindKt: given.reportedHeadwindKt }),
     },
     source: performance?.landing.additive === 'half-gust' ? 'faa-8083-3' : 'practice',
   });
@@ -93,9 +95,9 @@ export function landingFigures(
     ldaLeftM: left(neededM),
     plannedLeftM: left(plannedM),
     sinkFtMin: known(landing.sinkFtMin, 'ft/min', {
-      formula: 'three-degrees',
-      inputs: { groundKt: landing.sinkFtMin / SINK_FT_MIN_PER_KT },
-      source: 'three-degrees',
+      formula: 'path-sink',
+      inputs: { groundKt: speeds.approachGroundKt, pathDeg: given.pathDeg },
+      source: 'equation-of-motion',
     }),
     goAroundPercent: known(landing.goAroundPercent, '%', {
       formula: 'as-worked-out',
@@ -104,6 +106,3 @@ export function landingFigures(
     }),
   };
 }
-
-/** A 3° path sinks so much a knot: tan 3° × 101.27 ft/min. */
-const SINK_FT_MIN_PER_KT = 5.3;

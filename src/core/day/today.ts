@@ -9,7 +9,12 @@ import type { Aircraft } from '../aircraft/aircraft';
 import { landing } from '../aircraft/landing';
 import type { Landing } from '../aircraft/landingAnswer';
 import type { LoadSheet } from '../aircraft/loadSheet';
-import type { CannotCode, GroundQuestion, TakeoffQuestion } from '../aircraft/performance';
+import type {
+  CannotCode,
+  GroundQuestion,
+  LandingQuestion,
+  TakeoffQuestion,
+} from '../aircraft/performance';
 import { plannedHeadwindKt } from '../aircraft/speeds';
 import { lastStopKt, runNeededM, takeoff } from '../aircraft/takeoff';
 import type { Takeoff } from '../aircraft/takeoffAnswer';
@@ -97,6 +102,8 @@ export function todayStage(
   designator: Designator | null,
   headwindKt: number | null,
   gustSpreadKt: number,
+  /** In the direction reported, kt: what the approach speed goes by. */
+  reportedHeadwindKt: number | null = headwindKt,
 ): TodayBrief {
   const end = endsOf(given.field).find((one) => one.designator === designator) ?? null;
   const both = <T>(of: (headwindKt: number) => T): Both<T> => ({
@@ -111,7 +118,9 @@ export function todayStage(
     load: given.load,
     air: given.air,
     takeoff: both((kt) => takeoffToday(given, end, kt, stopFromKt)),
-    landing: both((kt) => landingToday(given, end, kt, gustSpreadKt)),
+    landing: both((kt) =>
+      landingToday(given, end, kt, { reportedHeadwindKt: reportedHeadwindKt ?? 0, gustSpreadKt }),
+    ),
   };
 }
 
@@ -171,16 +180,16 @@ function landingToday(
   given: DayGiven,
   end: End | null,
   headwindKt: number,
-  gustSpreadKt: number,
+  forSpeed: Required<Pick<LandingQuestion, 'reportedHeadwindKt' | 'gustSpreadKt'>>,
 ): LandingToday {
   const asked = groundQuestion(given, end, headwindKt, given.load.landingMassKg.value);
   if (typeof asked === 'string') return { because: asked };
   const ldaM = end === null ? null : ldaOf(end, given.inputs);
-  const raw = landing({ ...asked, ldaM: ldaM ?? NO_END_M, gustSpreadKt });
+  const raw = landing({ ...asked, ldaM: ldaM ?? NO_END_M, ...forSpeed });
   if (raw.kind === 'cannot') return { because: raw.because };
   return {
     because: null,
-    figures: landingFigures(raw, given.aircraft, ldaM, gustSpreadKt),
+    figures: landingFigures(raw, given.aircraft, ldaM, forSpeed.gustSpreadKt),
     exceeds: exceededIn(raw),
   };
 }

@@ -72,7 +72,7 @@ export const words: Translated<typeof english> = {
   tyresLeft: 'Reifenreserve beim Abheben',
   reference: 'Referenz\u00adgeschwindigkeit',
   touchdown: 'Aufsetzen',
-  sink: 'Sinkrate auf 3°',
+  sink: 'Sinkrate im Anflug',
   landingPlanned: 'Landung, geplant',
   air: 'Von 50 ft bis zum Aufsetzen',
   landingNeeded: 'Zusammen',

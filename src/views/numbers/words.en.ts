@@ -67,7 +67,7 @@ export const words = {
   tyresLeft: 'Tyres to spare at lift-off',
   reference: 'Reference speed',
   touchdown: 'Touch-down',
-  sink: 'Sink on 3°',
+  sink: 'Sink on the path',
   landingPlanned: 'Landing, planned',
   air: 'From 50 ft to touch-down',
   landingNeeded: 'Both',

@@ -60,7 +60,7 @@ const formulas: Record<string, string> = {
   'left-of-lda': 'verfügbar − benötigt',
   'left-of-end':
     'verfügbar − heute benötigt, geplant; bis das berechnet ist, die Strecke aus dem Handbuch',
-  'three-degrees': `${decimal(5.3, 1)} ft/min je Knoten Geschwindigkeit über Grund`,
+  'path-sink': `Geschwindigkeit über Grund im Anflug × tan (Gleitwinkel) × ${decimal(101.27, 2)}: bei 3° ${decimal(5.3, 1)} ft/min je Knoten`,
   'as-worked-out':
     '100 × (Schub − Widerstand) ÷ Gewichtskraft bei Anfluggeschwindigkeit, Fahrwerk und Klappen ausgefahren',
   tora: 'verfügbare Startlaufstrecke, wie ausgewiesen',
@@ -136,6 +136,7 @@ const inputNames: Record<string, string> = {
   trueKt: 'wahre Fluggeschwindigkeit, kt',
   factor: 'Faktor',
   reference: 'Referenzgeschwindigkeit',
+  pathDeg: 'Gleitwinkel, °',
   gustSpreadKt: 'Bö über dem Wind, kt',
   approach: 'Anfluggeschwindigkeit',
   share: 'Anteil',
@@ -169,7 +170,6 @@ const sources: Record<string, string> = {
   'planned-length':
     'Das Dokument des Platzes und die heutige Strecke mit der Hälfte des Gegenwinds oder dem Anderthalbfachen des Rückenwinds: 14 CFR 25.105(d)(1).',
   practice: 'Übliche Praxis, keine veröffentlichte Quelle.',
-  'three-degrees': `Ein Gleitweg von 3°: tan 3° × ${decimal(101.27, 2)} ft/min.`,
   suncalc: 'suncalc, nach Meeus, Astronomical Algorithms.',
   isa: 'ICAO Doc 7488, Manual of the ICAO Standard Atmosphere.',
   'wind-components':

@@ -54,7 +54,7 @@ const formulas: Record<string, string> = {
   'times-factor': 'needed × factor',
   'left-of-lda': 'available − needed',
   'left-of-end': 'available − what today needs, planned; the book’s run until that is worked out',
-  'three-degrees': '5.3 ft/min for each knot of ground speed',
+  'path-sink': 'ground speed on the approach × tan (path) × 101.27: on 3°, 5.3 ft/min a knot',
   'as-worked-out': '100 × (thrust − drag) ÷ weight at the approach speed, gear and flaps down',
   tora: 'take-off run available, as declared',
   lda: 'landing distance available, as declared',
@@ -129,6 +129,7 @@ const inputNames: Record<string, string> = {
   trueKt: 'true airspeed, kt',
   factor: 'factor',
   reference: 'reference speed',
+  pathDeg: 'angle of the path, °',
   gustSpreadKt: 'gust over the wind, kt',
   approach: 'approach speed',
   share: 'share',
@@ -160,7 +161,6 @@ const sources: Record<string, string> = {
   'planned-length':
     'The field’s document, and today’s run with half of a headwind and one and a half times a tailwind: 14 CFR 25.105(d)(1).',
   practice: 'Common practice, no published source.',
-  'three-degrees': 'A path of 3°: tan 3° × 101.27 ft/min.',
   suncalc: 'suncalc, after Meeus, Astronomical Algorithms.',
   isa: 'ICAO Doc 7488, Manual of the ICAO Standard Atmosphere.',
   'wind-components':

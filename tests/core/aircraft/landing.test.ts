@@ -2,7 +2,7 @@
 
 import { describe, expect, test } from 'vitest';
 import { landing, landingNeededM } from '../../../src/core/aircraft/landing';
-import type { Performance } from '../../../src/core/aircraft/performance';
+import type { LandingQuestion, Performance } from '../../../src/core/aircraft/performance';
 import { BARE, inventedAircraft, landed, landingQuestion } from './invented';
 
 const MPS = 1852 / 3600;
@@ -129,4 +129,42 @@ test('energy in the brakes is held against their limit, and the tyres against th
   );
   expect(answer.brakes).toMatchObject({ limitMJ: 10, within: false });
   expect(answer.tyre?.leftKt).toBeCloseTo(100 - answer.speeds.touchdownKt, 6);
+});
+
+describe('the wind adds to the speed', () => {
+  const jet = inventedAircraft({
+    ...BARE,
+    landing: { ...BARE.landing, additive: 'half-wind-and-gust', pathDeg: 3 },
+  });
+  const additive = (other: Partial<LandingQuestion>) =>
+    landed(landing(landingQuestion(jet, other))).speeds.additiveKt;
+
+  // Common practice in transport, no published source: half the headwind and the gust, at most 20 kt.
+  test.each<readonly [number, number, number]>([
+    [20, 0, 10],
+    [20, 8, 18],
+    [30, 10, 20],
+    [-10, 5, 5],
+    [0, 0, 0],
+  ])('by half of %i kt and the gust of %i kt: %i kt', (reportedHeadwindKt, gustSpreadKt, kt) => {
+    // Whatever part of the headwind is counted on for the distance.
+    for (const headwindKt of [reportedHeadwindKt, reportedHeadwindKt / 2, -5]) {
+      expect(additive({ headwindKt, reportedHeadwindKt, gustSpreadKt })).toBe(kt);
+    }
+  });
+
+  test('so that the planned distance is flown at the speed that is flown', () => {
+    const at = (headwindKt: number) =>
+      landed(landing(landingQuestion(jet, { headwindKt, reportedHeadwindKt: 30 })));
+    expect(at(15).speeds.approachKt).toBe(at(30).speeds.approachKt);
+    expect(at(15).neededM).toBeGreaterThan(at(30).neededM);
+  });
+});
+
+test('sinks down its own path: at 5° and 100 kt over ground, 886 ft/min', () => {
+  // tan 5° × 100 × 101.27; FAA Instrument Procedures Handbook: 5° and 100 kt, 886 ft/min (from memory).
+  const steep = inventedAircraft({ ...BARE, landing: { ...BARE.landing, pathDeg: 5 } });
+  const { speeds, sinkFtMin } = landed(landing(landingQuestion(steep, { headwindKt: 12 })));
+  expect(speeds.approachGroundKt).toBeCloseTo(speeds.approachKt - 12, 6);
+  expect((sinkFtMin / speeds.approachGroundKt) * 100).toBeCloseTo(886, 0);
 });

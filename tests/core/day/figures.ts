@@ -157,7 +157,8 @@ export const FORMULAS: Readonly<Record<string, (given: Given) => number>> = {
   'times-factor': (given) => given.number('needed') * given.number('factor'),
   'left-of-lda': (given) => given.number('availableM') - given.number('needed'),
   'left-of-end': (given) => given.number('availableM') - given.number('neededM'),
-  'three-degrees': (given) => 5.3 * given.number('groundKt'),
+  'path-sink': (given) =>
+    given.number('groundKt') * Math.tan(inRad(given.number('pathDeg'))) * (1852 / 0.3048 / 60),
   'as-worked-out': (given) => given.number('workedOut'),
   tora: (given) => given.number('given'),
   lda: (given) => given.number('given'),
