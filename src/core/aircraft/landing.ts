@@ -5,6 +5,7 @@ import { speedAtLiftKt, trueMps } from './aerodynamics';
 import { descentM, overGroundM } from './airborne';
 import { sinkFtMin } from './climb';
 import { type Conditions, cannot, conditionsOf, isCannot } from './conditions';
+import { landingFactor } from './factors';
 import { climbSine, stopMotion } from './forces';
 import type { Landing, LandingAnswer } from './landingAnswer';
 import type { Cannot, LandingQuestion } from './performance';
@@ -13,9 +14,6 @@ import { additiveKt } from './speeds';
 
 /** The height over the threshold, m. 14 CFR 25.125. */
 const THRESHOLD_M = 50 * M_PER_FT;
-
-/** Longer wanted of a runway that is not dry. 14 CFR 121.195(d) (value from memory). */
-const NOT_DRY_FACTOR = 1.15;
 
 /** The landing, or why there is none. Never throws for a question of the right type. */
 export function landing(question: LandingQuestion): LandingAnswer {
@@ -32,7 +30,7 @@ export function landing(question: LandingQuestion): LandingAnswer {
   const approachMps = trueMps(speeds.approachKt, densityRatio);
   const airM = airDistanceM(conditions, speeds);
   const neededM = airM + stopped.m;
-  const ldaFactor = performance.landing.ldaFactor * (surface === 'dry' ? 1 : NOT_DRY_FACTOR);
+  const ldaFactor = landingFactor(aircraft, surface, question.factors);
   const energyMJ = stopped.gained / 1e6;
   const { tyreKt } = aircraft.limits;
   return {

@@ -140,6 +140,10 @@ export const performanceShape = v.strictObject({
     between(0.05, 0.95),
     'The part of spare power that goes into height while it speeds up after lift-off; the rest goes into speed.',
   ),
+  takeoffFactor: described(
+    v.optional(between(1, 3)),
+    'Planned take-off run and distance to 50 ft over those worked out; left out, 1.15 for jets (14 CFR 25.113) and 1.33 for pistons (UK CAA Safety Sense Leaflet 7c).',
+  ),
   landing,
   gear,
 });

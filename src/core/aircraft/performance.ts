@@ -3,6 +3,7 @@
 import type { InferOutput } from 'valibot';
 import type { Runway, Surface } from '../airfield/field';
 import type { Aircraft } from './aircraft';
+import type { FactorChoice } from './factors';
 import type { performanceShape } from './performance.schema';
 
 /** The physics of an aircraft, as its document gives it. */
@@ -45,6 +46,8 @@ export interface TakeoffQuestion extends GroundQuestion {
     readonly atM: number;
     /** The last speed that will be stopped from, indicated, kt; left out, the last that there is. */
     readonly stopFromKt?: number;
+    /** The speed expected at it in the wind as it is, indicated, kt; left out, that of this question. */
+    readonly expectedKt?: number;
   };
   /** False to leave the reheat out; of no effect without one. */
   readonly reheat?: boolean;
@@ -60,6 +63,8 @@ export interface LandingQuestion extends GroundQuestion {
   readonly reportedHeadwindKt?: number;
   /** The gust over the steady wind, kt; 0 without one. */
   readonly gustSpreadKt: number;
+  /** Whose factor the planned distance has; left out, the document's. */
+  readonly factors?: FactorChoice;
   /** False to leave the parachute in; of no effect without one. */
   readonly parachute?: boolean;
 }

@@ -13,7 +13,7 @@ import type { Cannot, TakeoffQuestion } from './performance';
 import { endOf, momentAt, type Roll } from './roll';
 import { takeoffSpeeds } from './speeds';
 import { lastStop } from './stop';
-import type { Gate, OrCause, Takeoff, TakeoffAnswer } from './takeoffAnswer';
+import type { Gate, GoOn, OrCause, Takeoff, TakeoffAnswer } from './takeoffAnswer';
 import { gateAt, liftsOff, type RunPlan, SCREEN_M, takeoffRoll } from './takeoffRoll';
 import { thrustOf } from './thrust';
 
@@ -69,6 +69,7 @@ export function takeoff(question: TakeoffQuestion): TakeoffAnswer {
             toraM,
             asdaM,
             stopFromKt: mark.stopFromKt ?? stop.lastKt,
+            expectedKt: mark.expectedKt ?? null,
           }),
     limits: {
       tyre:
@@ -104,6 +105,39 @@ export function runNeededM(question: TakeoffQuestion): number | null {
   return isCannot(begun) ? null : endOf(begun.run).m;
 }
 
+/** What a take-off asks of the lengths of a runway, and what else may forbid it. */
+export interface TakeoffLengths {
+  /** From where the roll begins, m; null where it does not climb to 50 ft. */
+  readonly runM: number;
+  readonly to50ftM: number | null;
+  readonly liftOffGroundKt: number;
+  readonly lastStopKt: number;
+  /** Null for one engine. */
+  readonly goOn: GoOn | null;
+}
+
+/** Only that of {@link takeoff}, for tables by headwind. */
+export function takeoffLengths(question: TakeoffQuestion): TakeoffLengths | Cannot {
+  const begun = begin(question);
+  if (isCannot(begun)) return begun;
+  const { conditions, plan, run } = begun;
+  const { runway, rollsFromM, aircraft } = question;
+  const last = lastStop(conditions, aircraft, plan.speeds, run, runway.asdaM - rollsFromM);
+  if (last === null) return cannot('never-stops');
+  const liftOff = gateAt(endOf(run), conditions);
+  const lastStopKt = last.stop.lastKt;
+  return {
+    runM: liftOff.distanceM,
+    to50ftM: at50ftOf(begun)?.distanceM ?? null,
+    liftOffGroundKt: liftOff.groundKt,
+    lastStopKt,
+    goOn: goOnFrom(conditions, plan.speeds, run, plan.reheat, lastStopKt, {
+      toraM: runway.toraM - rollsFromM,
+      todaM: runway.todaM - rollsFromM,
+    }),
+  };
+}
+
 interface Begun {
   readonly conditions: Conditions;
   readonly plan: RunPlan;
@@ -115,7 +149,7 @@ function begin(question: TakeoffQuestion): Begun | Cannot {
   const { aircraft, massKg, fuelKg, runway, rollsFromM, gatesKt = [], checkMark } = question;
   const lengths = [runway.toraM, runway.todaM, runway.asdaM, rollsFromM, checkMark?.atM ?? 0];
   if (!lengths.every((m) => Number.isFinite(m) && m >= 0)) return cannot('not-a-number');
-  const speeds = [...gatesKt, checkMark?.stopFromKt ?? 0];
+  const speeds = [...gatesKt, checkMark?.stopFromKt ?? 0, checkMark?.expectedKt ?? 0];
   if (!speeds.every(Number.isFinite)) return cannot('not-a-number');
   const conditions = conditionsOf(question, aircraft.masses.maxTakeoffKg, fuelKg);
   if (isCannot(conditions)) return conditions;

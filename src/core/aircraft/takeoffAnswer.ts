@@ -73,9 +73,11 @@ export interface Check {
   /** From where the roll begins, m. */
   readonly distanceM: number;
   readonly expectedKt: number;
-  /** The greater of the two below; boundBy says which. */
+  /** The greatest of the three below; boundBy says which. It lies below the last speed to stop from. */
   readonly leastKt: number;
-  readonly boundBy: 'tora' | 'asda';
+  readonly boundBy: 'tora' | 'asda' | 'expected';
+  /** What is expected there in the wind as it is, less 5 kt. Common practice, no published source. */
+  readonly leastInWindKt: number;
   /** At the mark, with so little thrust that the run just fits TORA. */
   readonly leastForRunKt: number;
   /** At the mark, with so little thrust that a stop from the last speed to stop from just fits ASDA. */
@@ -89,6 +91,8 @@ export type NoCheck =
   | 'no-mark'
   /** It lies at or before where the roll begins. */
   | 'mark-behind'
+  /** Faster there than it can be stopped from. */
+  | 'mark-beyond-stop'
   /** The aircraft flies before it. */
   | 'mark-beyond-run'
   /** The run or the stop does not fit even with all the thrust. */

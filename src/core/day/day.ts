@@ -195,9 +195,9 @@ export function day(sources: Sources, memo: Memo): Day {
     }),
   );
   const rolling = memo(() => {
-    const { rollsFromM, checkMarkM, holdShortM } = inputs();
-    const without = noParachute() !== null;
-    const given = { rollsFromM, checkMarkM, holdShortM, noParachute: without };
+    const { rollsFromM, taxiEntry, checkMarkM, holdShortM } = inputs();
+    const where = { rollsFromM, taxiEntry, chosen: chosen() };
+    const given = { ...where, checkMarkM, holdShortM, noParachute: noParachute() !== null };
     return { surface: surface(), load: loading(), ...given };
   }, sameData);
   const dayGiven = memo((): DayGiven | null => {

@@ -74,11 +74,11 @@ export function endFigures(
       source: 'field',
     }),
     left:
-      end.leftM === null
+      end.tightest === null || end.leftM === null
         ? unknown('no-length-needed')
         : known(end.leftM, 'm', {
             formula: 'left-of-end',
-            inputs: { availableM: end.availableM, neededM: end.availableM - end.leftM },
+            inputs: { availableM: end.tightest.availableM, neededM: end.tightest.neededM },
             source: 'planned-length',
           }),
     ...firmFigures(end, answer, settled),

@@ -46,6 +46,8 @@ export function takeoffFigures(
   takeoff: Takeoff,
   aircraft: Aircraft,
   runway: RunwayGiven | null,
+  /** Planned run and way to 50 ft over those worked out; 1 as expected. */
+  factor: number,
 ): TakeoffFigures {
   const { speeds, run, given, stop, check, limits, climb, goOn } = takeoff;
   const { massKg } = given;
@@ -56,8 +58,10 @@ export function takeoffFigures(
       source: 'lift-equation',
     });
   const liftOffKt = byMass(aircraft.takeoff.liftOffKt, speeds.liftOffKt);
-  const runM = runFigure(run, takeoff.liftOff.groundKt);
-  const to50ftM = sumOf(takeoff.to50ftM, runM);
+  const bareRunM = runFigure(run, takeoff.liftOff.groundKt);
+  const runM = factored(bareRunM, factor);
+  const bareTo50ftM = sumOf(takeoff.to50ftM, bareRunM);
+  const to50ftM = bareTo50ftM.value === null ? bareTo50ftM : factored(bareTo50ftM, factor);
   const stopM = runway === null ? unknown('no-end') : stopFigure(takeoff);
   return {
     rotateKt: byMass(aircraft.takeoff.rotateKt, speeds.rotateKt),
@@ -115,6 +119,16 @@ function runFigure({ runM }: Run, groundKt: number): Known<'m'> {
   });
 }
 
+/** Times the factor for planning; as it is where there is none. */
+const factored = (needed: Known<'m'>, factor: number): Known<'m'> =>
+  factor === 1
+    ? needed
+    : known(factor * needed.value, 'm', {
+        formula: 'times-factor',
+        inputs: { needed, factor },
+        source: 'takeoff-factor',
+      });
+
 function sumOf(total: OrCause<string>, run: Known<'m'>): Figure<'m'> {
   return total.value === null
     ? unknown(total.because)
@@ -171,7 +185,7 @@ function markFigures(
     const none = unknown(because ?? 'no-end');
     return { atMarkKt: none, atMarkLeastKt: none };
   }
-  const { distanceM, expectedKt, leastForRunKt, leastForStopKt } = check;
+  const { distanceM, expectedKt, leastForRunKt, leastForStopKt, leastInWindKt } = check;
   const { densityRatio, headwindKt } = given;
   const groundKt = expectedKt / Math.sqrt(densityRatio) - headwindKt;
   return {
@@ -187,7 +201,7 @@ function markFigures(
     }),
     atMarkLeastKt: known(check.leastKt, 'kt', {
       formula: 'greatest-of',
-      inputs: { leastForRunKt, leastForStopKt },
+      inputs: { leastForRunKt, leastForStopKt, leastInWindKt },
       source: 'scaled-thrust',
     }),
   };

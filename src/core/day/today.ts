@@ -6,21 +6,23 @@
  */
 
 import type { Aircraft } from '../aircraft/aircraft';
+import { type FactorChoice, takeoffFactor } from '../aircraft/factors';
 import { landing } from '../aircraft/landing';
 import type { Landing } from '../aircraft/landingAnswer';
 import type { LoadSheet } from '../aircraft/loadSheet';
+import { landingNeeds, takeoffNeeds } from '../aircraft/needs';
 import type {
   CannotCode,
   GroundQuestion,
   LandingQuestion,
   TakeoffQuestion,
 } from '../aircraft/performance';
-import { plannedHeadwindKt } from '../aircraft/speeds';
-import { lastStopKt, runNeededM, takeoff } from '../aircraft/takeoff';
+import { additiveKt, plannedHeadwindKt } from '../aircraft/speeds';
+import { lastStopKt, takeoff } from '../aircraft/takeoff';
 import type { Takeoff } from '../aircraft/takeoffAnswer';
 import { type End, endsOf } from '../airfield/ends';
 import type { Designator, Field } from '../airfield/field';
-import { lengthByHeadwind } from '../runway/lengthByHeadwind';
+import { needsByWind } from '../runway/needsByWind';
 import type { LengthNeeded, Purpose } from '../runway/question';
 import type { Inputs } from '../sortie/entry';
 import type { AirBrief } from './air';
@@ -33,10 +35,19 @@ export interface DayGiven {
   readonly aircraft: Aircraft;
   readonly load: LoadSheet;
   readonly air: AirBrief;
-  readonly inputs: Pick<
-    Inputs,
-    'surface' | 'rollsFromM' | 'checkMarkM' | 'holdShortM' | 'noParachute' | 'load'
-  >;
+  readonly inputs: DayInputs;
+}
+
+/** What of the pilot's choices today's numbers go by. */
+export interface DayInputs
+  extends Pick<
+      Inputs,
+      'surface' | 'rollsFromM' | 'checkMarkM' | 'holdShortM' | 'noParachute' | 'load'
+    >,
+    // Which end `rollsFromM` is one of; left out, whichever is asked about.
+    Partial<Pick<Inputs, 'taxiEntry' | 'chosen'>> {
+  /** Whose factors planned lengths have; left out, the document's. */
+  readonly factors?: FactorChoice;
 }
 
 /** A take-off with its figures, or why there is none. */
@@ -111,13 +122,23 @@ export function todayStage(
     planned: of(plannedHeadwindKt(headwindKt ?? 0)),
   });
   const stopFromKt = plannedStopKt(given, end, plannedHeadwindKt(headwindKt ?? 0));
+  const expected = takeoffToday(given, end, headwindKt ?? 0, {
+    stopFromKt,
+    factor: 1,
+    markKt: null,
+  });
+  const planned = takeoffToday(given, end, plannedHeadwindKt(headwindKt ?? 0), {
+    stopFromKt,
+    factor: takeoffFactor(given.aircraft, given.inputs.factors),
+    markKt: expected.because === null ? (expected.raw.check.check?.expectedKt ?? null) : null,
+  });
   return {
     aircraft: given.aircraft,
     end: end?.designator ?? null,
     headwindKt,
     load: given.load,
     air: given.air,
-    takeoff: both((kt) => takeoffToday(given, end, kt, stopFromKt)),
+    takeoff: { expected, planned },
     landing: both((kt) =>
       landingToday(given, end, kt, { reportedHeadwindKt: reportedHeadwindKt ?? 0, gustSpreadKt }),
     ),
@@ -146,34 +167,48 @@ function takeoffQuestion(
 ): TakeoffQuestion | NoNumbers {
   const asked = groundQuestion(given, end, headwindKt, given.load.takeoffMassKg.value);
   if (typeof asked === 'string') return asked;
-  const { rollsFromM } = given.inputs;
+  const rollsFromM = rollsFromOn(end?.designator ?? null, given.inputs);
   const runway = end === null ? NO_END.runway : runwayOf(end, rollsFromM);
   return { ...asked, runway, rollsFromM };
+}
+
+/** What a take-off is planned with, beside its question. */
+interface TakeoffPlan {
+  /** The speed that the mark keeps a stop from. */
+  readonly stopFromKt: number | null;
+  /** Planned run and way to 50 ft over those worked out. */
+  readonly factor: number;
+  /** The speed expected at the mark in the wind as it is. */
+  readonly markKt: number | null;
 }
 
 function takeoffToday(
   given: DayGiven,
   end: End | null,
   headwindKt: number,
-  stopFromKt: number | null,
+  { stopFromKt, factor, markKt }: TakeoffPlan,
 ): TakeoffToday {
   const { aircraft, inputs } = given;
   const asked = takeoffQuestion(given, end, headwindKt);
   if (typeof asked === 'string') return { because: asked };
-  const runway = end === null ? null : runwayOf(end, inputs.rollsFromM);
+  const { rollsFromM } = asked;
+  const runway = end === null ? null : runwayOf(end, rollsFromM);
   const question: TakeoffQuestion = {
     ...asked,
-    ...(inputs.checkMarkM === null ? {} : { checkMark: markOf(inputs.checkMarkM, stopFromKt) }),
+    ...(inputs.checkMarkM === null
+      ? {}
+      : { checkMark: markOf(inputs.checkMarkM, stopFromKt, markKt) }),
   };
   const raw = takeoff(question);
   if (raw.kind === 'cannot') return { because: raw.because };
-  const figures = takeoffFigures(raw, aircraft, runway);
-  return { because: null, raw, figures, asked: question, rollsFromM: inputs.rollsFromM };
+  const figures = takeoffFigures(raw, aircraft, runway, factor);
+  return { because: null, raw, figures, asked: question, rollsFromM };
 }
 
-const markOf = (atM: number, stopFromKt: number | null) => ({
+const markOf = (atM: number, stopFromKt: number | null, expectedKt: number | null) => ({
   atM,
   ...(stopFromKt === null ? {} : { stopFromKt }),
+  ...(expectedKt === null ? {} : { expectedKt }),
 });
 
 function landingToday(
@@ -185,7 +220,7 @@ function landingToday(
   const asked = groundQuestion(given, end, headwindKt, given.load.landingMassKg.value);
   if (typeof asked === 'string') return { because: asked };
   const ldaM = end === null ? null : ldaOf(end, given.inputs);
-  const raw = landing({ ...asked, ldaM: ldaM ?? NO_END_M, ...forSpeed });
+  const raw = landing({ ...asked, ldaM: ldaM ?? NO_END_M, ...forSpeed, ...factorsOf(given) });
   if (raw.kind === 'cannot') return { because: raw.because };
   return {
     because: null,
@@ -193,6 +228,8 @@ function landingToday(
     exceeds: exceededIn(raw),
   };
 }
+
+const factorsOf = ({ inputs: { factors } }: DayGiven) => (factors === undefined ? {} : { factors });
 
 const exceededIn = ({ brakes, parachute, tyre }: Landing): readonly LandingLimit[] => [
   ...(brakes.within ? [] : (['brake-energy'] as const)),
@@ -239,29 +276,51 @@ const runwayOf = ({ given }: End, rollsFromM: number): RunwayGiven => ({
 const ldaOf = ({ designator, given }: End, { holdShortM }: DayGiven['inputs']): number =>
   Math.min(given.ldaM, holdShortM[designator] ?? given.ldaM);
 
+/** Where the roll begins on an end, metres: an intersection is one of the end it was chosen for. */
+const rollsFromOn = (
+  designator: Designator | null,
+  { rollsFromM, ...inputs }: DayInputs,
+): number => {
+  const of = inputs.taxiEntry?.end ?? inputs.chosen?.end ?? null;
+  return of === null || of === designator ? rollsFromM : 0;
+};
+
 /**
- * The length that today needs on each end, planned, metres, for the choice between them: for a
- * take-off the run from where it begins, for a landing the planned distance. Null where it cannot be
- * worked out.
+ * What today needs on each end, planned and with its factor, for the choice between them and for
+ * whoever judges one: of TORA and TODA from where the roll begins, of LDA with what the wind adds to
+ * the speed; or why no length is enough.
  */
 export function lengthsNeeded(given: DayGiven): Readonly<Record<Purpose, LengthNeeded>> {
   const ends = new Map(endsOf(given.field).map((end) => [end.designator, end]));
-  const asked = (designator: Designator, headwindKt: number, massKg: number | null) => {
-    const end = ends.get(designator) ?? null;
-    const question = groundQuestion(given, end, plannedHeadwindKt(headwindKt), massKg);
-    return typeof question === 'string' ? null : question;
-  };
-  const { load, inputs } = given;
+  const { load, inputs, aircraft } = given;
+  const { factors = 'document' } = inputs;
+  const factor = takeoffFactor(aircraft, factors);
+  const rule = aircraft.performance?.landing.additive;
+  const asked = (end: End | null, headwindKt: number, massKg: number | null) =>
+    groundQuestion(given, end, plannedHeadwindKt(headwindKt), massKg);
   return {
-    'take-off': lengthByHeadwind((designator, headwindKt) => {
-      const question = asked(designator, headwindKt, load.takeoffMassKg.value);
-      const runM = question && runNeededM({ ...question, ...NO_END });
-      return runM === null ? null : inputs.rollsFromM + runM;
+    'take-off': needsByWind((designator, headwindKt) => {
+      const end = ends.get(designator) ?? null;
+      const question = asked(end, headwindKt, load.takeoffMassKg.value);
+      if (typeof question === 'string') return { cannot: question };
+      const rollsFromM = rollsFromOn(designator, inputs);
+      const runway = end === null ? NO_END.runway : runwayOf(end, rollsFromM);
+      return takeoffNeeds({ ...question, runway, rollsFromM }, factor);
     }),
-    landing: lengthByHeadwind((designator, headwindKt) => {
-      const question = asked(designator, headwindKt, load.landingMassKg.value);
-      const answer = question && landing({ ...question, ldaM: NO_END_M, gustSpreadKt: 0 });
-      return answer === null || answer.kind === 'cannot' ? null : answer.plannedM;
-    }),
+    landing: needsByWind(
+      (designator, headwindKt, additiveKt) => {
+        const end = ends.get(designator) ?? null;
+        const question = asked(end, headwindKt, load.landingMassKg.value);
+        if (typeof question === 'string') return { cannot: question };
+        // A gust that adds so much, by either rule, in no headwind.
+        const gustSpreadKt = rule === 'half-gust' ? 2 * additiveKt : additiveKt;
+        const forSpeed = { reportedHeadwindKt: 0, gustSpreadKt };
+        return landingNeeds({ ...question, ldaM: NO_END_M, ...forSpeed, factors });
+      },
+      (headwindKt, gustSpreadKt) =>
+        aircraft.performance === undefined
+          ? 0
+          : additiveKt(aircraft.performance, headwindKt, gustSpreadKt),
+    ),
   };
 }

@@ -1,11 +1,12 @@
 /** Sixth stage: what speaks against the runway in use, worked out once for every place. */
 
 import type { Exceeded, LoadSheet } from '../aircraft/loadSheet';
+import type { NoLength } from '../aircraft/needs';
 import type { Designator } from '../airfield/field';
 import type { Figure } from '../figure';
 import type { NoBest, Purpose, RankedEnd, Shortfall } from '../runway/question';
 import type { Parts } from './sources';
-import type { LandingLimit, LandingToday, NoNumbers, TakeoffToday, TodayBrief } from './today';
+import type { LandingLimit, LandingToday, TakeoffToday, TodayBrief } from './today';
 import type { NoRanking, WindAnswer } from './wind';
 
 /** What a caution is about. In the order of their weight, worst first. */
@@ -25,7 +26,7 @@ export const CAUTIONS = [
   'outside-envelope',
   'fuel-over',
   'station-over',
-  'length',
+  'cannot-climb',
   'tora',
   'toda',
   'asda',
@@ -127,7 +128,13 @@ function ofShortfall(shortfall: Shortfall): Caution {
     case 'gust-spread':
       return { code: 'gust-spread', value: shortfall.spreadKt, limit: shortfall.limitKt };
     case 'length':
-      return { code: 'length', value: shortfall.neededM, limit: shortfall.availableM };
+      return { code: shortfall.of, value: shortfall.neededM, limit: shortfall.availableM };
+    case 'no-length':
+      return noLength(shortfall.because);
+    case 'tyres':
+      return { code: 'tyres', value: shortfall.groundKt, limit: shortfall.limitKt };
+    case 'go-on':
+      return { code: 'go-above-stop', value: shortfall.lowestKt, limit: shortfall.stopKt };
     default:
       return bare(shortfall.code);
   }
@@ -149,9 +156,16 @@ function ofLoad(exceeded: Exceeded): Caution {
 const ofToday = ({ takeoff, landing }: TodayBrief, purpose: Purpose): readonly Caution[] =>
   purpose === 'take-off' ? ofTakeoff(takeoff.planned) : ofLanding(landing.planned);
 
-function noNumbers(because: NoNumbers): readonly Caution[] {
-  if (because === 'no-fuel' || because === 'over-mass') return [bare(because)];
-  return [{ code: 'no-numbers', value: because, limit: null }];
+/** No length is enough. The same in the same words as where there are no numbers. */
+function noLength(because: NoLength): Caution {
+  switch (because) {
+    case 'cannot-climb':
+    case 'no-fuel':
+    case 'over-mass':
+      return bare(because);
+    default:
+      return { code: 'no-numbers', value: because, limit: null };
+  }
 }
 
 /** A length that falls short: what is needed, and what there is. */
@@ -161,7 +175,7 @@ function short(code: CautionCode, needed: Figure<'m'>, left: Figure<'m'>): reado
 }
 
 function ofTakeoff(planned: TakeoffToday): readonly Caution[] {
-  if (planned.because !== null) return noNumbers(planned.because);
+  if (planned.because !== null) return [noLength(planned.because)];
   const { figures, raw } = planned;
   const { tyre } = raw.limits;
   const [goKt, stopKt] = [figures.lowestGoOnKt.value, figures.lastStopKt.value];
@@ -185,7 +199,7 @@ const LANDING_LIMITS = {
 } as const satisfies Record<LandingLimit, CautionCode>;
 
 function ofLanding(planned: LandingToday): readonly Caution[] {
-  if (planned.because !== null) return noNumbers(planned.because);
+  if (planned.because !== null) return [noLength(planned.because)];
   const { figures, exceeds } = planned;
   return [
     ...short('lda', figures.plannedM, figures.plannedLeftM),

@@ -3,9 +3,11 @@
  * which asks at every degree, works out no more than it takes to find the best.
  */
 
+import { type Needs, type NoNeeds, needsNothing } from '../aircraft/needs';
 import { degreesOf, type TrueDeg, trueDeg } from '../angle';
 import { across, along, type Bearing, bearingOf, leastAlong, mostAcross } from './components';
-import type { Candidate, Situation } from './situation';
+import type { Asked } from './question';
+import { type Candidate, lengthOf, type Situation } from './situation';
 
 /** The wind of a situation, from one direction. */
 export interface Blow {
@@ -79,14 +81,61 @@ export function preferredPlace(candidate: Candidate, blow: Blow): number {
     : index + 1;
 }
 
-/** Length needed, metres; null where it cannot be known. */
-export const neededM = (candidate: Candidate, blow: Blow): number | null =>
-  blow.situation.lengthNeededM?.(candidate.designator, headwindLeastKt(candidate, blow)) ?? null;
+/** What is needed of the end; null where it cannot be known or no one asked. */
+export function neededOf(candidate: Candidate, blow: Blow): Needs | NoNeeds | null {
+  const { lengthNeededM, purpose } = blow.situation;
+  if (lengthNeededM === null) return null;
+  const leastKt = headwindLeastKt(candidate, blow);
+  const reportedKt = headwindKt(candidate, blow);
+  const needed = lengthNeededM(candidate.designator, leastKt, reportedKt, gustSpreadKt(blow));
+  if (typeof needed !== 'number') return needed;
+  return { lengthsM: { [lengthOf(purpose)]: needed } };
+}
 
-/** Runway left over, metres, negative when too short; null where the need cannot be known. */
+const DECLARED = ['tora', 'toda', 'asda', 'lda'] as const;
+
+/** What is asked of each declared length. */
+export function asked({ declaredM }: Candidate, { lengthsM }: Needs): Asked[] {
+  const all: Asked[] = [];
+  for (const of of DECLARED) {
+    const neededM = lengthsM[of];
+    if (neededM !== undefined) all.push({ of, neededM, availableM: declaredM[of] });
+  }
+  return all;
+}
+
+/** Faster at lift-off than the tyres take. */
+export const tearsTyres = ({ tyres }: Needs): boolean =>
+  tyres !== undefined && exceeds(tyres.groundKt, tyres.limitKt);
+
+/** With an engine out there are speeds from which it can neither stop nor go on. */
+export const cannotGoOn = ({ goOn }: Needs): boolean =>
+  goOn !== undefined && exceeds(goOn.lowestKt, goOn.stopKt);
+
+/** The declared length that is left over least; null where the need cannot be known or no length is enough. */
+export function tightest(candidate: Candidate, blow: Blow): Asked | null {
+  const needed = neededOf(candidate, blow);
+  if (needed === null || needsNothing(needed)) return null;
+  const left = (one: Asked) => one.availableM - one.neededM;
+  let least: Asked | null = null;
+  for (const one of asked(candidate, needed)) {
+    if (least === null || left(one) < left(least)) least = one;
+  }
+  return least;
+}
+
+/** What is left over of it, metres, negative when too short; null as {@link tightest}. */
 export function leftM(candidate: Candidate, blow: Blow): number | null {
-  const needed = neededM(candidate, blow);
-  return needed === null ? null : candidate.availableM - needed;
+  const least = tightest(candidate, blow);
+  return least === null ? null : least.availableM - least.neededM;
+}
+
+/** Whether what is needed of the end is there. */
+function hasLength(candidate: Candidate, blow: Blow): boolean {
+  const needed = neededOf(candidate, blow);
+  if (needed === null) return true;
+  if (needsNothing(needed) || tearsTyres(needed) || cannotGoOn(needed)) return false;
+  return asked(candidate, needed).every(({ neededM, availableM }) => !exceeds(neededM, availableM));
 }
 
 /** The share of the crosswind limit that the worst crosswind takes; above 1 it is too much. */
@@ -100,7 +149,7 @@ export const crosswindShare = (candidate: Candidate, blow: Blow): number =>
 export function keepsLimits(candidate: Candidate, blow: Blow): boolean {
   if (!candidate.usable) return false;
   const { middle, situation } = blow;
-  const { limits, shape, lengthNeededM } = situation;
+  const { limits, shape } = situation;
   const strongestKt = shape.strongestKt ?? 0;
   const alongKt = along(middle, candidate.bearing);
   const acrossKt = across(middle, candidate.bearing);
@@ -110,9 +159,7 @@ export function keepsLimits(candidate: Candidate, blow: Blow): boolean {
     return false;
   }
   if (exceeds(gustSpreadKt(blow), limits.gustSpreadKt)) return false;
-  if (lengthNeededM === null) return true;
-  const leastKt = shape.speedKt === null ? null : component(shape.speedKt, least);
-  return !exceeds(lengthNeededM(candidate.designator, leastKt) ?? 0, candidate.availableM);
+  return hasLength(candidate, blow);
 }
 
 /** By how large a share the end exceeds the limit it exceeds most; 0 for none, Infinity when not usable. */
@@ -123,7 +170,20 @@ export function failsBy(candidate: Candidate, blow: Blow): number {
     excessShare(crosswindWorstKt(candidate, blow), limits.crosswindKt),
     excessShare(tailwindWorstKt(candidate, blow), limits.tailwindKt),
     excessShare(gustSpreadKt(blow), limits.gustSpreadKt),
-    excessShare(neededM(candidate, blow) ?? 0, candidate.availableM),
+    lengthExcess(candidate, blow),
+  );
+}
+
+/** The same for the lengths, tyres and going on; Infinity where no length is enough, or there is no going on. */
+function lengthExcess(candidate: Candidate, blow: Blow): number {
+  const needed = neededOf(candidate, blow);
+  if (needed === null) return 0;
+  if (needsNothing(needed)) return Number.POSITIVE_INFINITY;
+  const { tyres, goOn } = needed;
+  return Math.max(
+    ...asked(candidate, needed).map(({ neededM, availableM }) => excessShare(neededM, availableM)),
+    tyres === undefined ? 0 : excessShare(tyres.groundKt, tyres.limitKt),
+    goOn === undefined ? 0 : excessShare(goOn.lowestKt, goOn.stopKt),
   );
 }
 

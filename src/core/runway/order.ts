@@ -40,6 +40,8 @@ const DEGREE = 1;
 /** What cannot be known is worth less than anything that can. */
 const known = (value: number | null): number => value ?? Number.NEGATIVE_INFINITY;
 
+const finite = (value: number): number | null => (Number.isFinite(value) ? value : null);
+
 /** Puts the ends that fail in order. */
 export const failsLeast: Sieve = {
   worth: (end, blow) => -failsBy(end, blow),
@@ -47,7 +49,7 @@ export const failsLeast: Sieve = {
   reason: (end, next, blow) => ({
     code: 'fails-least',
     share: failsBy(end, blow),
-    nextShare: next.usable ? failsBy(next, blow) : null,
+    nextShare: finite(failsBy(next, blow)),
   }),
 };
 

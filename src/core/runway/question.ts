@@ -1,5 +1,6 @@
 /** What is asked about the ends of a field's runways, and what is answered. */
 
+import type { Declared, Needs, NoLength, NoNeeds } from '../aircraft/needs';
 import type { Designator, Field, Surface } from '../airfield/field';
 import type { North } from '../angle';
 import type { Wind } from '../weather/report';
@@ -27,12 +28,19 @@ export interface PreferredEnds {
 }
 
 /**
- * Length needed on an end, metres; null where it cannot be known. It is asked with the least
- * headwind there, kt, negative for a tailwind, null where the speed is not known, because the ring
- * and the turning of the wind need the length in winds other than today's. They ask some thousand
- * times, so answer from a table: `lengthByHeadwind` makes one of a slow function.
+ * What is needed on an end: of each declared length, or a number of metres of TORA for a take-off and
+ * of LDA for a landing, or that no length is enough; null only where the wind is too little known to
+ * say. It is asked with the least headwind there, kt, negative for a tailwind, null where the speed is
+ * not known; with the steady headwind of the direction reported, null where that is not known; and
+ * with the gust over the wind. The ring and the turning of the wind ask it in winds other than
+ * today's, some thousand times, so answer from a table: `needsByWind` makes one of a slow function.
  */
-export type LengthNeeded = (end: Designator, headwindLeastKt: number | null) => number | null;
+export type LengthNeeded = (
+  end: Designator,
+  headwindLeastKt: number | null,
+  headwindKt?: number | null,
+  gustSpreadKt?: number,
+) => Needs | NoNeeds | number | null;
 
 /** Everything the judgement of the ends depends on. */
 export interface EndsQuestion {
@@ -59,6 +67,13 @@ export interface EndsQuestion {
   readonly holdShortM?: Readonly<Record<Designator, number>>;
 }
 
+/** Where something is asked of a declared length: what is asked, and what there is, metres. */
+export interface Asked {
+  readonly of: Declared;
+  readonly neededM: number;
+  readonly availableM: number;
+}
+
 /** Why an end is not within the limits given. */
 export type Shortfall =
   | { readonly code: 'closed'; readonly why: string }
@@ -82,7 +97,14 @@ export type Shortfall =
     }
   /** The gust exceeds the steady wind by too much; on every end alike. */
   | { readonly code: 'gust-spread'; readonly spreadKt: number; readonly limitKt: number }
-  | { readonly code: 'length'; readonly neededM: number; readonly availableM: number }
+  /** Of a declared length. */
+  | ({ readonly code: 'length' } & Asked)
+  /** No length is enough: too heavy, or it never flies, climbs or stops. */
+  | { readonly code: 'no-length'; readonly because: NoLength }
+  /** Faster over the ground at lift-off than the tyres take. */
+  | { readonly code: 'tyres'; readonly groundKt: number; readonly limitKt: number }
+  /** With an engine out, too fast to stop and too slow to go on in between; null where it cannot go on at all. */
+  | { readonly code: 'go-on'; readonly lowestKt: number | null; readonly stopKt: number }
   /** A speed is only known to be above a number, so nothing can be called within limits. */
   | { readonly code: 'speed-unbounded' }
   /** No speed was reported, so there is no wind to compare with a limit. */
@@ -138,7 +160,9 @@ export interface RankedEnd {
   readonly reasons: readonly Reason[];
   /** What is available for the purpose: TORA for take-off, LDA or what holding short leaves of it for landing, metres. */
   readonly availableM: number;
-  /** What remains of it after today's run, metres; negative when too short, null when not known. */
+  /** The declared length that today leaves least of; null when not known or none is enough. */
+  readonly tightest: Asked | null;
+  /** What remains of it, metres; negative when too short, null as it. */
   readonly leftM: number | null;
 }
 

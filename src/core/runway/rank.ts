@@ -1,10 +1,13 @@
 /** Ranking the ends of a field in today's wind. */
 
+import { type Needs, type NoNeeds, needsNothing } from '../aircraft/needs';
 import { degreesOf, toMagnetic } from '../angle';
 import { holdsUntil } from './holds';
 import {
+  asked,
   type Blow,
   blowFrom,
+  cannotGoOn,
   crosswindKt,
   crosswindWorstKt,
   exceeds,
@@ -12,8 +15,10 @@ import {
   headwindKt,
   headwindLeastKt,
   leftM,
-  neededM,
+  neededOf,
   tailwindWorstKt,
+  tearsTyres,
+  tightest,
 } from './judge';
 import { bestIn, inOrder, type Placed } from './order';
 import type { EndsQuestion, NoBest, RankedEnd, RankedEnds, Shortfall } from './question';
@@ -75,6 +80,7 @@ function rankedEnd({ end, reasons }: Placed, blow: Blow, question: EndsQuestion)
     shortfalls,
     reasons,
     availableM: end.availableM,
+    tightest: tightest(end, blow),
     leftM: leftM(end, blow),
   };
 }
@@ -84,7 +90,7 @@ function shortfallsOf(end: Candidate, blow: Blow, { purpose }: EndsQuestion): Sh
   const { shape, limits, unbounded } = blow.situation;
   const { availableM } = end;
   const { closed } = end.given;
-  const needed = neededM(end, blow);
+  const needed = availableM > 0 ? neededOf(end, blow) : null;
   /** How much of the strongest wind blows without the gust. */
   const steadyShare = (shape.speedKt ?? 0) / (shape.strongestKt || 1);
   const over = (code: 'crosswind' | 'tailwind', worstKt: number, limitKt: number): Shortfall[] => {
@@ -101,10 +107,23 @@ function shortfallsOf(end: Candidate, blow: Blow, { purpose }: EndsQuestion): Sh
   if (exceeds(spreadKt, limits.gustSpreadKt)) {
     short.push({ code: 'gust-spread', spreadKt, limitKt: limits.gustSpreadKt });
   }
-  if (availableM > 0 && needed !== null && exceeds(needed, availableM)) {
-    short.push({ code: 'length', neededM: needed, availableM });
-  }
+  if (needed !== null) short.push(...lengthShortfalls(end, needed));
   if (unbounded) short.push({ code: 'speed-unbounded' });
   if (shape.speedKt === null) short.push({ code: 'speed-not-known' });
+  return short;
+}
+
+/** What the end falls short of by its lengths, the tyres and an engine that fails. */
+function lengthShortfalls(end: Candidate, needed: Needs | NoNeeds): Shortfall[] {
+  if (needsNothing(needed)) return [{ code: 'no-length', because: needed.cannot }];
+  const short: Shortfall[] = asked(end, needed)
+    .filter(({ neededM, availableM }) => exceeds(neededM, availableM))
+    .map((one) => ({ code: 'length', ...one }));
+  const { tyres, goOn } = needed;
+  if (tyres !== undefined && tearsTyres(needed)) short.push({ code: 'tyres', ...tyres });
+  if (goOn !== undefined && cannotGoOn(needed)) {
+    const lowestKt = Number.isFinite(goOn.lowestKt) ? goOn.lowestKt : null;
+    short.push({ code: 'go-on', lowestKt, stopKt: goOn.stopKt });
+  }
   return short;
 }

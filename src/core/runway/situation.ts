@@ -1,11 +1,12 @@
 /** Everything the judgement of the ends depends on but the wind's direction, which may be turned. */
 
+import type { Declared } from '../aircraft/needs';
 import { type End, endsOf } from '../airfield/ends';
 import { degreesOf, magneticDeg, type TrueDeg, toMagnetic, toTrue, trueDeg } from '../angle';
 import { clockwiseDeg, type Envelope, envelopeOf } from '../weather/envelope';
 import type { Wind } from '../weather/report';
 import { type Bearing, bearingOf } from './components';
-import type { EndsQuestion, LengthNeeded, PreferredEnds, WindLimits } from './question';
+import type { EndsQuestion, LengthNeeded, PreferredEnds, Purpose, WindLimits } from './question';
 
 /**
  * By which rules the ends are put in order. FAA JO 7110.65, 3-5-1: with 5 kt or more the end most
@@ -34,6 +35,8 @@ export interface Candidate extends Pick<End, 'designator' | 'given' | 'heading'>
   readonly bearing: Bearing;
   /** TORA, or LDA unless a landing must hold short of its end, metres. */
   readonly availableM: number;
+  /** The same for each declared length. */
+  readonly declaredM: Readonly<Record<Declared, number>>;
   /** The pilot said so. */
   readonly closedToday: boolean;
   readonly taxiM: number | null;
@@ -55,6 +58,7 @@ export interface Situation {
   readonly limits: Required<WindLimits>;
   /** Null where there are none, or they do not count. */
   readonly preferred: PreferredEnds | null;
+  readonly purpose: Purpose;
   /** Null where no one asked for length to be minded. */
   readonly lengthNeededM: LengthNeeded | null;
 }
@@ -69,8 +73,13 @@ export function situationOf(question: EndsQuestion): Situation {
   return {
     candidates: endsOf(field).map(({ designator, given, heading }) => {
       const holdM = question.holdShortM?.[designator] ?? given.ldaM;
-      const availableM =
-        question.purpose === 'take-off' ? given.toraM : Math.min(given.ldaM, holdM);
+      const declaredM = {
+        tora: given.toraM,
+        toda: given.todaM,
+        asda: given.asdaM,
+        lda: Math.min(given.ldaM, holdM),
+      };
+      const availableM = declaredM[lengthOf(question.purpose)];
       const closedToday = question.closedToday?.includes(designator) === true;
       return {
         designator,
@@ -78,6 +87,7 @@ export function situationOf(question: EndsQuestion): Situation {
         heading,
         bearing: bearingOf(heading),
         availableM,
+        declaredM,
         closedToday,
         taxiM: question.taxiDistanceM?.(designator) ?? null,
         isCalmWindEnd: designator === field.calmWindEnd,
@@ -91,9 +101,13 @@ export function situationOf(question: EndsQuestion): Situation {
     limits: { gustSpreadKt: Number.POSITIVE_INFINITY, ...limits },
     // A wind that is not known cannot be known to be weak enough.
     preferred: preferred?.applies && !unbounded && wind.speedKt !== null ? preferred : null,
+    purpose: question.purpose,
     lengthNeededM: question.lengthNeededM ?? null,
   };
 }
+
+/** The declared length that a purpose goes by first. */
+export const lengthOf = (purpose: Purpose): Declared => (purpose === 'take-off' ? 'tora' : 'lda');
 
 /** A direction true, as a whole-circle direction of the wind's own north: 1 to 360 for whole degrees. */
 export function inOwnNorth(direction: TrueDeg, question: EndsQuestion): number {

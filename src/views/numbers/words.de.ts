@@ -167,6 +167,7 @@ export const words: Translated<typeof english> = {
     'no-end': 'keine Piste',
     'no-mark': 'keine Prüfmarke',
     'mark-behind': 'Prüfmarke vor dem Startpunkt',
+    'mark-beyond-stop': 'dort zu schnell zum Abbrechen',
     'mark-beyond-run': 'hebt vorher ab',
     'runway-too-short': 'Piste zu kurz',
     'cannot-climb': 'steigt nicht',

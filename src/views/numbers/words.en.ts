@@ -162,6 +162,7 @@ export const words = {
     'no-end': 'no end',
     'no-mark': 'no mark',
     'mark-behind': 'mark behind the start',
+    'mark-beyond-stop': 'too fast there to stop',
     'mark-beyond-run': 'flies before it',
     'runway-too-short': 'runway too short',
     'cannot-climb': 'cannot climb',

@@ -40,7 +40,7 @@ const formulas: Record<string, string> = {
     'Weg bis zu dieser Geschwindigkeit und zwei Sekunden mit ihr + Bremsen bis zum Stillstand',
   'speed-at-mark':
     '(√(2 × mittlere Beschleunigung × Strecke) + Gegenwind) × √(Dichteverhältnis): als angezeigte Geschwindigkeit',
-  'greatest-of': 'die größere der beiden',
+  'greatest-of': 'die größte von ihnen',
   'engine-out-run':
     'die kleinste Geschwindigkeit, bei der ein Triebwerk ausfallen kann und der Start noch passt',
   'limit-less-speed': 'Grenze − Geschwindigkeit über Grund beim Abheben',
@@ -124,6 +124,7 @@ const inputNames: Record<string, string> = {
   distanceM: 'bis zur Prüfmarke, m',
   headwindKt: 'angerechneter Gegenwind, kt',
   densityRatio: 'Dichte geteilt durch die auf Meereshöhe',
+  leastInWindKt: 'im heutigen Wind erwartet, weniger 5 kt',
   leastForRunKt: 'damit der Startlauf noch passt, kt',
   leastForStopKt: 'damit der Abbruch noch passt, kt',
   lowestKt: 'längs des Startlaufs gefunden, kt',
@@ -162,6 +163,8 @@ const sources: Record<string, string> = {
     'm dV/dt = Schub − Widerstand − Reibung × (Gewichtskraft − Auftrieb) − Gewichtskraft längs der Neigung, in kleinen Schritten summiert.',
   'accelerate-stop':
     '14 CFR 25.109: zwei Sekunden mit der Geschwindigkeit, dann Bremsen. Von da an Leerlaufschub.',
+  'takeoff-factor':
+    'Der Faktor aus dem Dokument des Flugzeugs oder der gewählte: 1,15 für Jets (14 CFR 25.113), 1,33 für leichte Flugzeuge (UK CAA Safety Sense Leaflet 7c).',
   'scaled-thrust':
     'Schub so weit verringert, dass der Startlauf gerade in die TORA und der Abbruch gerade in die ASDA passt.',
   'far-23-73': 'Frühere FAR 23.73.',
@@ -200,6 +203,7 @@ const causes: Record<string, string> = {
   'no-end': 'Keine Piste ist in Gebrauch.',
   'no-mark': 'Keine Prüfmarke ist gesetzt.',
   'mark-behind': 'Die Prüfmarke liegt am Beginn des Startlaufs oder davor.',
+  'mark-beyond-stop': 'Dort ist das Flugzeug schon zu schnell für einen Abbruch.',
   'mark-beyond-run': 'Das Flugzeug hebt vor der Prüfmarke ab.',
   'runway-too-short': 'Die Piste ist dafür zu kurz.',
   'cannot-climb': 'Das Flugzeug kann nicht steigen.',

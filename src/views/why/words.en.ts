@@ -36,7 +36,7 @@ const formulas: Record<string, string> = {
   'accelerate-stop': 'the way to that speed and two seconds at it + braking to rest',
   'speed-at-mark':
     '(√(2 × mean acceleration × distance) + headwind) × √(density ratio): as indicated',
-  'greatest-of': 'the greater of the two',
+  'greatest-of': 'the greatest of them',
   'engine-out-run': 'the lowest speed at which an engine can be lost and the take-off still fits',
   'limit-less-speed': 'limit − ground speed at lift-off',
   'climb-gradient': '100 × (thrust − drag) ÷ (weight × the factor for gaining true airspeed)',
@@ -117,6 +117,7 @@ const inputNames: Record<string, string> = {
   distanceM: 'to the mark, m',
   headwindKt: 'headwind counted on, kt',
   densityRatio: 'density over that at sea level',
+  leastInWindKt: 'expected in today’s wind, less 5 kt',
   leastForRunKt: 'so that the run still fits, kt',
   leastForStopKt: 'so that the stop still fits, kt',
   lowestKt: 'found along the run, kt',
@@ -153,6 +154,8 @@ const sources: Record<string, string> = {
     'm dV/dt = thrust − drag − friction × (weight − lift) − weight along the slope, summed in small steps.',
   'accelerate-stop':
     '14 CFR 25.109: two seconds at the speed, then brakes. Thrust is idle from there on.',
+  'takeoff-factor':
+    'The factor of the aircraft’s document, or the one you chose: 1.15 for jets (14 CFR 25.113), 1.33 for light aircraft (UK CAA Safety Sense Leaflet 7c).',
   'scaled-thrust':
     'Thrust scaled down until the run just fits TORA, and until the stop just fits ASDA.',
   'far-23-73': 'Former FAR 23.73.',
@@ -191,6 +194,7 @@ const causes: Record<string, string> = {
   'no-end': 'No end is in use.',
   'no-mark': 'No mark is set.',
   'mark-behind': 'The mark lies at or behind where the roll begins.',
+  'mark-beyond-stop': 'The aircraft is faster there than it can be stopped from.',
   'mark-beyond-run': 'The aircraft flies before the mark.',
   'runway-too-short': 'The runway is too short for it.',
   'cannot-climb': 'It cannot climb.',

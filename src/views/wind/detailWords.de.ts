@@ -8,6 +8,22 @@ import { againstLimit, whole } from '../../parts/format';
 import type { Translated } from '../../parts/translated';
 import type { words as english } from './detailWords.en';
 
+/** Why no length is enough. */
+const noLength: Readonly<Record<(Shortfall & { code: 'no-length' })['because'], string>> = {
+  'no-performance': 'Keine Leistungsdaten',
+  'not-a-number': 'Nicht berechnet',
+  'under-empty': 'Leichter als das leere Flugzeug',
+  'over-mass': 'Über der Höchstmasse',
+  'no-fuel': 'Kein Kraftstoff an Bord',
+  'slope-unreasonable': 'Steiler als 10 %',
+  'wind-unreasonable': 'Mehr als 80 kt längs der Piste',
+  'air-unreasonable': 'Keine Leistungsdaten für diese Luft',
+  'never-lifts-off': 'Hebt hier heute nicht ab',
+  'never-stops': 'Kommt hier heute nicht zum Stehen',
+  'cannot-climb': 'Steigt hier heute nicht auf 50 ft',
+  'beyond-atmosphere': 'Keine Leistungsdaten für diese Luft',
+};
+
 function shortfall(fall: Shortfall): string {
   const worst = (what: string, gust: boolean, worstKt: number, limitKt: number) =>
     `${what}${gust ? 'bö' : ''} ${againstLimit(worstKt, limitKt)}, Grenze ${whole(limitKt)}`;
@@ -21,7 +37,15 @@ function shortfall(fall: Shortfall): string {
     case 'tailwind':
       return worst('Rückenwind', fall.gust, fall.worstKt, fall.limitKt);
     case 'length':
-      return `Braucht ${whole(fall.neededM)} m, hat ${whole(fall.availableM)} m`;
+      return `${fall.of.toUpperCase()}: braucht ${whole(fall.neededM)} m, hat ${whole(fall.availableM)} m`;
+    case 'no-length':
+      return noLength[fall.because];
+    case 'tyres':
+      return `Reifen: hebt mit ${whole(fall.groundKt)} kt über Grund ab, Grenze ${whole(fall.limitKt)}`;
+    case 'go-on':
+      return fall.lowestKt === null
+        ? 'Zu kurz für den Weiterstart mit einem Triebwerk'
+        : `Triebwerksausfall: Weiterstart ab ${whole(fall.lowestKt)} kt, Abbruch bis ${whole(fall.stopKt)}`;
     case 'closed-today':
       return 'Heute gesperrt';
     case 'gust-spread':

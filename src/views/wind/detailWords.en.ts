@@ -10,6 +10,22 @@ const noBest: Record<NoBest, string> = {
   'none-within-limits': 'No end is within the limits given.',
 };
 
+/** Why no length is enough. */
+const noLength: Readonly<Record<(Shortfall & { code: 'no-length' })['because'], string>> = {
+  'no-performance': 'No performance data',
+  'not-a-number': 'Not worked out',
+  'under-empty': 'Lighter than the empty aircraft',
+  'over-mass': 'Over maximum mass',
+  'no-fuel': 'No fuel on board',
+  'slope-unreasonable': 'Steeper than 10 %',
+  'wind-unreasonable': 'More than 80 kt along the runway',
+  'air-unreasonable': 'No performance in this air',
+  'never-lifts-off': 'Cannot lift off here today',
+  'never-stops': 'Cannot stop here today',
+  'cannot-climb': 'Cannot climb to 50 ft here today',
+  'beyond-atmosphere': 'No performance in this air',
+};
+
 function shortfall(fall: Shortfall): string {
   const worst = (what: string, gust: boolean, worstKt: number, limitKt: number) =>
     `${gust ? `Gust ${what}` : what} ${againstLimit(worstKt, limitKt)}, limit ${whole(limitKt)}`;
@@ -23,7 +39,15 @@ function shortfall(fall: Shortfall): string {
     case 'tailwind':
       return capital(worst('tail', fall.gust, fall.worstKt, fall.limitKt));
     case 'length':
-      return `Needs ${whole(fall.neededM)} m, has ${whole(fall.availableM)} m`;
+      return `${fall.of.toUpperCase()}: needs ${whole(fall.neededM)} m, has ${whole(fall.availableM)} m`;
+    case 'no-length':
+      return noLength[fall.because];
+    case 'tyres':
+      return `Tyres: lift-off at ${whole(fall.groundKt)} kt over ground, limit ${whole(fall.limitKt)}`;
+    case 'go-on':
+      return fall.lowestKt === null
+        ? 'Too short to go on with an engine out'
+        : `Engine out: go on from ${whole(fall.lowestKt)} kt, stop up to ${whole(fall.stopKt)}`;
     case 'closed-today':
       return 'Closed today';
     case 'gust-spread':

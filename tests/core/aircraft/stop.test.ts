@@ -88,8 +88,23 @@ describe('the mark', () => {
     const v = 120 * MPS;
     const reachedM = 1500 - 2 * v - v ** 2 / (2 * 0.3 * G);
     expect(check?.leastForStopKt).toBeCloseTo(120 * Math.sqrt(300 / reachedM), 1);
-    expect(check?.boundBy).toBe('asda');
-    expect(check?.leastKt).toBe(check?.leastForStopKt);
+  });
+
+  test('least allows 5 kt less than expected in the wind as it is, where what just fits is less', () => {
+    // Common practice, no published source.
+    const calm = on(3000, { checkMark: { atM: 300 } }).check.check;
+    expect(calm?.leastKt).toBeCloseTo((calm?.expectedKt ?? 0) - 5, 6);
+    expect(calm?.boundBy).toBe('expected');
+    expect(calm?.leastForRunKt).toBeLessThan((calm?.expectedKt ?? 0) - 5);
+    // Planned with half of the headwind, it still asks for what the whole of it lets expect.
+    const windy = on(3000, { checkMark: { atM: 300, expectedKt: 112 } }).check.check;
+    expect(windy?.leastKt).toBe(107);
+    expect(windy?.boundBy).toBe('expected');
+  });
+
+  test('asks for nothing where the aircraft is faster than it can be stopped from', () => {
+    const short = on(900, { checkMark: { atM: 500 } });
+    expect(short.check).toEqual({ check: null, because: 'mark-beyond-stop' });
   });
 
   test('allows nothing less than expected where the field binds the last speed', () => {

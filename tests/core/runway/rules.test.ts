@@ -142,7 +142,7 @@ describe('holding short of another runway', () => {
     const ranked = rank({ ...asked, purpose: 'landing', holdShortM: { '28': 900 } });
     expect(ranked.best?.designator).not.toBe('28');
     expect(shortfallsOf(ranked, '28')).toEqual([
-      { code: 'length', neededM: 1000, availableM: 900 },
+      { code: 'length', of: 'lda', neededM: 1000, availableM: 900 },
     ]);
   });
 
