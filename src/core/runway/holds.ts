@@ -1,6 +1,7 @@
 /** How firm a choice is: how far the wind can turn, and how strong it can get. */
 
 import { degreesOf, type TrueDeg, trueDeg } from '../angle';
+import { clockwiseDeg, envelopeOf } from '../weather/envelope';
 import {
   type Blow,
   blowFrom,
@@ -26,13 +27,28 @@ export function holdsUntil(
   const left = holdsTo(best, from, -1, situation, question);
   // An end that stays best all the way round one way does so the other way.
   const right = left === 'never' ? left : holdsTo(best, from, 1, situation, question);
+  const swing = swingOf(question);
+  const swings = leaves(left, swing.leftDeg) || leaves(right, swing.rightDeg);
   return {
     left,
     right,
     ...breakingSpeed(best, blowFrom(from, situation)),
-    close: isClose(left) || isClose(right),
+    swings,
+    close: swings || isClose(left) || isClose(right),
   };
 }
+
+/** How far the report itself swings to either side of its mean, degrees. */
+function swingOf({ wind }: EndsQuestion): { readonly leftDeg: number; readonly rightDeg: number } {
+  const envelope = envelopeOf(wind);
+  if (envelope.kind !== 'sector') return { leftDeg: 0, rightDeg: 0 };
+  const leftDeg = clockwiseDeg(envelope.fromDeg, wind.fromDeg ?? 0);
+  return { leftDeg, rightDeg: envelope.widthDeg - leftDeg };
+}
+
+/** Whether a swing goes beyond where the best end changes. */
+const leaves = (side: HoldsTo, swingDeg: number): boolean =>
+  side !== 'never' && swingDeg > side.spareDeg;
 
 const isClose = (side: HoldsTo): boolean => side !== 'never' && side.spareDeg <= CLOSE_DEG;
 

@@ -141,7 +141,7 @@ const byLength = [mostRunwayLeft, longestRunway];
 
 const sievesFor: Readonly<Record<Rule, readonly Sieve[]>> = {
   'into-wind': [mostHeadwind, leastCrosswindShare, ...byLength, shortestTaxi, anyHeadwind],
-  light: [calmWindEnd, shortestTaxi, ...byLength, anyHeadwind],
+  light: [calmWindEnd, ...byLength, shortestTaxi, anyHeadwind],
   'from-anywhere': [...byLength, shortestTaxi],
   'direction-only': [mostAligned, ...byLength, shortestTaxi],
 };

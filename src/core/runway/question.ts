@@ -189,7 +189,9 @@ export interface HoldsUntil {
   readonly speedKt: number | null;
   /** The limit it reaches; null when none. */
   readonly limit: 'crosswind' | 'tailwind' | 'gust-spread' | null;
-  /** 5° or less to spare on a side: reports are rounded to 10°. */
+  /** The report's own swing goes beyond where the best end changes. */
+  readonly swings: boolean;
+  /** 5° or less to spare on a side, since reports are rounded to 10°; or it swings beyond. */
   readonly close: boolean;
 }
 

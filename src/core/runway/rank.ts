@@ -33,7 +33,7 @@ import { type Candidate, type Situation, situationOf } from './situation';
  *   left over, then by taxi distance. FAA JO 7110.65, 3-5-1, for the wind; the band is common
  *   practice, no published source.
  * - Ends that the field prefers come before all these while the scheme and its wind allow.
- * - In light wind: the field's calm-wind end, else the shortest taxi, else the most runway left.
+ * - In light wind: the field's calm-wind end, else the most runway left, else the shortest taxi.
  *   What all that leaves alike goes to the greater headwind after all.
  * - With a wind from anywhere (`VRB`), runway left over decides.
  * - Ends outside limits follow by how little they fail; those that cannot be used come last.

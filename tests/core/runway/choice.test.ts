@@ -137,7 +137,7 @@ describe('in wind of 5 kt and more', () => {
 describe('in light wind', () => {
   const light = (more: Partial<EndsQuestion> = {}) => rank({ wind: wind(300, 4), ...more });
 
-  test('the calm-wind end comes first, then the shortest taxi, then the most runway left', () => {
+  test('the calm-wind end comes first, then the most runway left, then the shortest taxi', () => {
     const field = inventedField(
       [
         { designator: '10', headingDeg: 86, lengthM: 1800 },
@@ -152,11 +152,11 @@ describe('in light wind', () => {
       lengthNeededM: () => 600,
     });
     expect(ranked.light).toBe(true);
-    expect(order(ranked)).toEqual(['19', '28', '01', '10']);
+    expect(order(ranked)).toEqual(['19', '28', '10', '01']);
     expect(ranked.ends.map(({ reasons }) => reasons[0]?.code)).toEqual([
       'calm-wind-end',
-      'most-runway-left',
       'shortest-taxi',
+      'most-runway-left',
       undefined,
     ]);
   });
@@ -384,4 +384,23 @@ test('the field is judged as it lies: no end is lost and none is added', () => {
   const ranked = rank({ wind: wind(270, 12) });
   expect([...order(ranked)].sort()).toEqual(['01', '10', '19', '28']);
   expect(CROSSED.runways).toHaveLength(2);
+});
+
+describe('a report that swings', () => {
+  test('beyond where the best end changes is close, however far its mean is from there', () => {
+    const swinging = rank({ wind: wind(30, 9, { sectorDeg: [350, 70] }) });
+    const holds = swinging.holdsUntil;
+    const [left, right] = [holds?.left, holds?.right];
+    const spare = (side: typeof left) =>
+      side === undefined || side === 'never' ? Number.POSITIVE_INFINITY : side.spareDeg;
+    // 40° to either side.
+    expect(holds?.swings).toBe(spare(left) < 40 || spare(right) < 40);
+    expect(holds?.swings).toBe(true);
+    expect(holds?.close).toBe(true);
+  });
+
+  test('within it is not close for that', () => {
+    const holds = rank({ wind: wind(280, 12, { sectorDeg: [279, 281] }) }).holdsUntil;
+    expect(holds?.swings).toBe(false);
+  });
 });

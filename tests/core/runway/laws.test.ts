@@ -5,9 +5,11 @@ import { degreesOf } from '../../../src/core/angle';
 import type { EndsQuestion, RankedEnd } from '../../../src/core/runway/question';
 import { rankRunwayEnds } from '../../../src/core/runway/rank';
 import { runwayRing } from '../../../src/core/runway/ring';
-import { envelopeOf } from '../../../src/core/weather/envelope';
+import { envelopeOf, isInSwing } from '../../../src/core/weather/envelope';
 import { anyDirectedWind, anyField, anyQuestion, compass, turned } from './arbitraries';
 import { inventedField, question, wind } from './invented';
+
+const compass360 = (deg: number) => ((deg % 360) + 360) % 360;
 
 /** For laws that ask for some thousand rankings; a busy machine takes its time. */
 const LONG_MS = 30_000;
@@ -74,7 +76,15 @@ test(
           expect(side.lastDeg).toBeCloseTo(lastDeg, 9);
         }
         const spares = [left, right].map((side) => (side === 'never' ? 360 : side.spareDeg));
-        expect(holdsUntil.close).toBe(Math.min(...spares) <= 5);
+        expect(holdsUntil.close).toBe(Math.min(...spares) <= 5 || holdsUntil.swings);
+        // The swing's own edges, each counted from the mean.
+        const { sectorDeg, fromDeg } = asked.wind;
+        if (sectorDeg === null || fromDeg === null) expect(holdsUntil.swings).toBe(false);
+        else if (isInSwing(fromDeg, sectorDeg)) {
+          const [backs, veers] = [fromDeg - sectorDeg[0], sectorDeg[1] - fromDeg].map(compass360);
+          const beyond = (backs ?? 0) > (spares[0] ?? 0) || (veers ?? 0) > (spares[1] ?? 0);
+          expect(holdsUntil.swings).toBe(beyond);
+        }
       }),
       { numRuns: 100 },
     );
