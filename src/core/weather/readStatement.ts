@@ -79,9 +79,17 @@ export function readStatement(
     problems.push({ code: 'incomplete', at: unfinished });
   }
   const kind = kindOf(heading, observation, parts);
-  const north = kind === 'report' ? 'true' : 'unstated';
+  const isSpoken = !hasType(heading) && tokens.slice(start, trend).some(isOfAtis);
+  const north = kind === 'report' && !isSpoken ? 'true' : 'unstated';
   return { kind, station, issued, wind, north, others: 0, spans, problems };
 }
+
+/** A report in full, rather than its groups inside something else. */
+const hasType = ({ type, timed, station }: Heading): boolean =>
+  type === 'report' || (timed && station !== null);
+
+/** Spoken texts: their wind is magnetic, however it is written down. FAA AIM 4-3-6. */
+const isOfAtis = ({ text }: Token): boolean => /^(?:D-?)?ATIS$|^INFO(?:RMATION)?$/.test(text);
 
 /** Where the parts of a statement begin, as indexes of tokens. */
 interface Parts {

@@ -17,10 +17,25 @@ function plainTemperature(text: string): Temperature | null {
   return airC < 0 || dewPointC < 0 ? null : { code: 'temperature', airC, dewPointC };
 }
 
+/**
+ * Beyond these, °C, a number is a slip and is not read: the coldest air known at the ground had
+ * −89.2, the warmest 56.7 (WMO World Weather and Climate Extremes Archive; values from memory).
+ */
+const COLDEST_C = -90;
+const WARMEST_C = 60;
+
+const isAir = (celsius: number | null): boolean =>
+  celsius === null || (celsius >= COLDEST_C && celsius <= WARMEST_C);
+
 export function temperatureOf(text: string): Temperature | null {
   if (!text.includes('/')) return null;
-  const temperature = plainTemperature(text);
-  if (temperature) return temperature;
+  const temperature = plainTemperature(text) ?? shapedTemperature(text);
+  return temperature && isAir(temperature.airC) && isAir(temperature.dewPointC)
+    ? temperature
+    : null;
+}
+
+function shapedTemperature(text: string): Temperature | null {
   const parts = TEMPERATURE.exec(text);
   return parts
     ? { code: 'temperature', airC: numberOf(parts[1]), dewPointC: numberOf(parts[2]) }

@@ -87,7 +87,8 @@ function addObserved(weather: Draft<Weather>, meaning: Meaning): void {
       weather.noCloud ??= meaning.as;
       break;
     case 'temperature':
-      weather.temperature ??= meaning;
+      // Slashes may stand for something else that is missing, where figures follow.
+      if (!isGiven(weather.temperature)) weather.temperature = meaning;
       break;
     case 'pressure':
       weather.pressure = weather.pressure ? bothOf(weather.pressure, meaning) : meaning;
@@ -110,6 +111,9 @@ function addObserved(weather: Draft<Weather>, meaning: Meaning): void {
       break;
   }
 }
+
+const isGiven = (temperature: Temperature | null): boolean =>
+  temperature !== null && (temperature.airC !== null || temperature.dewPointC !== null);
 
 /** Adds a stretch to the expectation it belongs to, or opens another. */
 function addExpected(
