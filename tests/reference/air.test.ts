@@ -130,3 +130,13 @@ describe('density altitude', () => {
     }
   });
 });
+
+test('air of 30 °C with a dew point of 28 °C is as thin as dry air some 480 ft higher', () => {
+  // Saturation pressure at 28 °C 37.8 hPa (WMO-No. 8, Annex 4.B); water 18.015 against air 28.964 g/mol.
+  const moist = densityAltitudeFt(0, 30, 28) ?? Number.NaN;
+  const dry = densityAltitudeFt(0, 30) ?? Number.NaN;
+  expect(Math.abs(moist - dry - 480)).toBeLessThan(10);
+  const lighter = 1 - ((1 - 18.015 / 28.964) * 37.8) / 1013.25;
+  expect(isaDensityKgM3(moist * 0.3048) / isaDensityKgM3(dry * 0.3048)).toBeCloseTo(lighter, 4);
+  expect(densityAltitudeFt(0, 30, null)).toBe(dry);
+});

@@ -3,9 +3,9 @@
  *
  * ICAO Doc 7488, Manual of the ICAO Standard Atmosphere: up to the tropopause the temperature falls
  * by 6.5 K a kilometre, and pressure and density follow from it, the air being dry and at rest.
- * Heights are geopotential; at 5 000 ft that is a foot less than a tape would say. Humidity is left
- * out, as it is from the handbooks' charts: muggy air of 30 °C is as thin as dry air some 400 ft
- * higher.
+ * Heights are geopotential; at 5 000 ft that is a foot less than a tape would say. Humidity counts
+ * where a dew point is known: air of 30 °C with a dew point of 28 °C is as thin as dry air some 480 ft
+ * higher. The handbooks' charts leave it out.
  */
 
 import { HPA_PER_INHG, M_PER_FT } from '../units';
@@ -74,11 +74,16 @@ export function pressureAltitudeFt(qnhHpa: number, elevationFt: number): number 
 /**
  * The height in the standard atmosphere that has the air's density, ft. Null where the pressure
  * altitude lies outside −1 500 to 36 000 ft, or the density is not one of the tables' up to the
- * tropopause.
+ * tropopause. With a dew point, °C, the air is as moist as that; left out or null, dry.
  */
-export function densityAltitudeFt(pressureAltitudeFt: number, temperatureC: number): number | null {
+export function densityAltitudeFt(
+  pressureAltitudeFt: number,
+  temperatureC: number,
+  dewPointC: number | null = null,
+): number | null {
   if (!isInReach(pressureAltitudeFt)) return null;
-  const sigma = densityRatio(pressureAltitudeFt, temperatureC);
+  const dry = densityRatio(pressureAltitudeFt, temperatureC);
+  const sigma = dry * moistShare(isaPressurePa(pressureAltitudeFt * M_PER_FT), dewPointC);
   const heightM = heightOf(sigma ** (1 / (PRESSURE_POWER - 1)));
   return heightM >= LOWEST_M && heightM <= TROPOPAUSE_M ? heightM / M_PER_FT : null;
 }
@@ -90,6 +95,17 @@ export function densityAltitudeFt(pressureAltitudeFt: number, temperatureC: numb
 export const densityRatio = (pressureAltitudeFt: number, temperatureC: number): number =>
   densityKgM3(isaPressurePa(pressureAltitudeFt * M_PER_FT), temperatureC + KELVIN_AT_0_C) /
   densityKgM3(SEA_LEVEL_PA, SEA_LEVEL_K);
+
+/** How much lighter water is than air: 1 − 18.015 / 28.964, over the pressure of vapour. WMO-No. 8. */
+const LIGHTER = 0.378;
+
+/** Pressure of vapour at a dew point, Pa. WMO-No. 8, Annex 4.B, over water. */
+const vapourPa = (dewPointC: number): number =>
+  611.2 * Math.exp((17.62 * dewPointC) / (243.12 + dewPointC));
+
+/** Density of moist air over that of dry air at the same pressure and temperature. */
+const moistShare = (pressurePa: number, dewPointC: number | null): number =>
+  dewPointC === null ? 1 : 1 - (LIGHTER * vapourPa(dewPointC)) / pressurePa;
 
 /** A pressure in inches of mercury. ICAO Annex 5. */
 export const inHgFromHpa = (pressureHpa: number): number => pressureHpa / HPA_PER_INHG;

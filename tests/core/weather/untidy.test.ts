@@ -29,5 +29,7 @@ test.each([
 
 test('a temperature outside −90 to 60 °C is a slip, and not read', () => {
   expect(readReport('METAR XHAR 051830Z 28010KT 9999 99/08 Q1013').weather.temperature).toBeNull();
-  expect(readReport('METAR XHAR 051830Z 28010KT 9999 M91/M95 Q1013').weather.temperature).toBeNull();
+  expect(
+    readReport('METAR XHAR 051830Z 28010KT 9999 M91/M95 Q1013').weather.temperature,
+  ).toBeNull();
 });
