@@ -161,7 +161,11 @@ test('at the mark no more is asked than is expected', () => {
       const { check } = answer.check;
       if (check === null) return;
       expect(check.leastKt).toBeLessThanOrEqual(check.expectedKt + 0.05);
-      expect(check.leastKt).toBe(Math.max(check.leastForRunKt, check.leastForStopKt));
+      expect(check.leastInWindKt).toBeCloseTo(check.expectedKt - 5, 9);
+      expect(answer.stop.lastKt).toBeGreaterThan(check.expectedKt);
+      expect(check.leastKt).toBe(
+        Math.max(check.leastForRunKt, check.leastForStopKt, check.leastInWindKt),
+      );
     }),
     { numRuns: 50 },
   );

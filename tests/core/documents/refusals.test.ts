@@ -118,7 +118,7 @@ describe('an aircraft', () => {
     ['taxi.maxKt', 10, 'out-of-order'],
     ['taxi.power.breakaway', 51, 'out-of-order'],
     ['takeoff.liftOffKt', 137, 'out-of-order'],
-    ['climb.pitchDeg.1', 12, 'out-of-order'],
+    ['climb.pitchDeg.1', 11, 'out-of-order'],
     ['limits.crosswindKt.wet', 25, 'limit-grows'],
     ['limits.tailwindKt.contaminated', 9, 'limit-grows'],
     ['climb.flapsUpByKt', 286, 'gate-above-limit'],

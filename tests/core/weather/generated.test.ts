@@ -259,10 +259,11 @@ test.each(Object.entries(GROUPS))('what has the shape of %s is known', (_, shape
   );
 });
 
-// Words of wind shear mean something only together, and not every number is a pressure or a fraction.
-const { windShear: _shear, pressure: _pressure, ...ALONE } = GROUPS;
+// Words of wind shear mean something only together, and not every number is a pressure, a temperature or a fraction.
+const { windShear: _shear, pressure: _pressure, temperature: _temperature, ...ALONE } = GROUPS;
+const MILD = '(M?[0-5]\\d|//)/(M?[0-5]\\d|//)?';
 
-test.each(Object.entries(ALONE))('and has a meaning: %s', (_, shape) => {
+test.each(Object.entries({ ...ALONE, temperature: MILD }))('and has a meaning: %s', (_, shape) => {
   fc.assert(
     fc.property(fc.stringMatching(new RegExp(`^(?:${shape})$`)), (text) => {
       fc.pre(text.length <= 24 && !/\/0+SM$/.test(text));
