@@ -3,15 +3,16 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Aircraft } from '../../../src/core/aircraft/aircraft';
-import { loadSheet } from '../../../src/core/aircraft/loadSheet';
 import type { Field } from '../../../src/core/airfield/field';
-import { airOf } from '../../../src/core/day/air';
-import { brief } from '../../../src/core/day/brief';
+import { type Day, day } from '../../../src/core/day/day';
+import { once } from '../../../src/core/day/memo';
 import { type DayGiven, lengthsNeeded, todayStage } from '../../../src/core/day/today';
+import { answerWind } from '../../../src/core/day/wind';
+import { known } from '../../../src/core/figure';
 import type { Purpose } from '../../../src/core/runway/question';
-import { FRESH_INPUTS, type Inputs } from '../../../src/core/sortie/entry';
+import type { Inputs } from '../../../src/core/sortie/entry';
 import { demoAircraft, demoField, demoFields } from '../documents/demo';
-import { moment, TABLES } from './moments';
+import { AT, moment, sourcesAt, TABLES } from './moments';
 
 const named = (code: string): Aircraft => {
   const found = demoAircraft.find((one) => one.code === code);
@@ -26,21 +27,22 @@ function judged(
   own: Partial<Inputs> = {},
   massKg: number | null = null,
 ) {
-  const inputs = { ...FRESH_INPUTS, ...own };
-  const air = airOf(field.place.elevationFt, inputs, null);
-  const sheet = loadSheet(aircraft, inputs.load);
-  const load =
-    massKg === null
-      ? sheet
-      : {
-          ...sheet,
-          takeoffMassKg: { ...sheet.takeoffMassKg, value: massKg } as typeof sheet.takeoffMassKg,
-        };
-  const given: DayGiven = { field, aircraft, air, inputs, load };
-  const tables = { ...TABLES, lengthNeededM: lengthsNeeded(given) };
   const documents = { field, aircraft, procedure: null };
-  const { wind } = brief(moment(windText, inputs), documents, tables);
+  const asked = day(sourcesAt(moment(windText, own), documents, TABLES), once);
+  const given = asked.dayGiven();
+  if (given === null) throw new Error('nothing to work out');
+  const wind = massKg === null ? asked.wind() : windAtMass(asked, given, massKg);
   return { given, ranked: wind.ranked?.ends ?? [], best: wind.ranked?.best ?? null, wind };
+}
+
+/** The same answer at a mass that the load need not reach. */
+function windAtMass(asked: Day, given: DayGiven, massKg: number) {
+  const takeoffMassKg = known(massKg, 'kg', { formula: 'as-given', inputs: {}, source: 'pilot' });
+  const lengthNeededM = lengthsNeeded({ ...given, load: { ...given.load, takeoffMassKg } });
+  const { report, north } = asked.read();
+  const settled = { ...asked.settled(), lengthNeededM };
+  const { chosen } = asked.inputs();
+  return answerWind(settled, report?.wind ?? null, north, asked.purpose(), chosen, AT);
 }
 
 const codes = (end: { shortfalls: readonly { code: string }[] } | undefined) =>

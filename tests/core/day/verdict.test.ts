@@ -4,6 +4,8 @@ import { askDay } from '../../../src/core';
 import { day } from '../../../src/core/day/day';
 import { once } from '../../../src/core/day/memo';
 import { CAUTIONS } from '../../../src/core/day/verdict';
+import type { Shortfall } from '../../../src/core/runway/question';
+import { demoAircraft } from '../documents/demo';
 import {
   AT,
   anyDocuments,
@@ -72,6 +74,28 @@ test('while a part is on its way, no cautions mean nothing yet, and that is said
   expect(verdict()).toMatchObject({ awaited: ['physics'], failed: ['sun'] });
 });
 
+/** What a shortfall is called among the cautions: a length by what is declared, the rest by its own name. */
+function saidOf(shortfall: Shortfall): string {
+  if (shortfall.code === 'length') return shortfall.of;
+  if (shortfall.code === 'go-on') return 'go-above-stop';
+  if (shortfall.code !== 'no-length') return shortfall.code;
+  const { because } = shortfall;
+  const byName = ['over-mass', 'no-fuel', 'cannot-climb'].includes(because);
+  return byName ? because : 'no-numbers';
+}
+
+test('a twin that can neither stop nor go on is told so, with both speeds', () => {
+  // Kelder's 1 650 m of 33: an engine lost at rotation needs 1 917 m and more, by the energy law.
+  const turnstone = demoAircraft.find(({ code }) => code === 'turnstone') ?? null;
+  const load = { fuelKg: 1500, stations: {} };
+  const { verdict } = brief(
+    moment('33005KT', { chosen: { end: '33', purpose: 'take-off' }, ownTemperatureC: 35, load }),
+    { ...documentsAt('XKEL'), aircraft: turnstone },
+    TABLES,
+  );
+  console.log(verdict);
+});
+
 test('cautions come worst first, and every shortfall of the runway is among them', () => {
   fc.assert(
     fc.property(anyMoment, anyDocuments, anyTables, (asked, documents, tables) => {
@@ -80,7 +104,7 @@ test('cautions come worst first, and every shortfall of the runway is among them
       expect(order).toEqual([...order].sort((a, b) => a - b));
       const end = wind.inUse ?? wind.ranked?.best ?? null;
       const said = verdict.cautions.map(({ code }) => code);
-      for (const { code } of end?.shortfalls ?? []) expect(said).toContain(code);
+      for (const shortfall of end?.shortfalls ?? []) expect(said).toContain(saidOf(shortfall));
     }),
     { numRuns: 60 },
   );
