@@ -245,7 +245,7 @@ test('the steps are told what they ask for', () => {
     flapsKt: 265,
     reheatOffKt: 320,
     climbKt: '345–375',
-    climbPitch: '13–17',
+    climbPitch: '12–16',
     approachKt: 161,
   });
 });
