@@ -124,5 +124,6 @@ export function lastStop(
 function highest(lowMps: number, highMps: number, over: (airMps: number) => number): number {
   if (over(highMps) <= 0) return Number.POSITIVE_INFINITY;
   if (over(lowMps) >= 0) return lowMps;
-  return zeroBetween(over, lowMps, highMps, NEAR_MPS);
+  // On the near side of it: a stop from there fits.
+  return Math.max(zeroBetween(over, lowMps, highMps, NEAR_MPS) - NEAR_MPS, lowMps);
 }

@@ -246,7 +246,7 @@ test('the steps are told what they ask for', () => {
     reheatOffKt: 320,
     climbKt: '345–375',
     climbPitch: '12–16',
-    approachKt: 161,
+    approachKt: 150,
   });
 });
 
@@ -289,7 +289,7 @@ test('while today’s numbers are on their way, what they would change is not kn
     gearKt: 240,
   });
   // Where they cannot be had, the book's figures stand in for them.
-  expect(facts('failed')).toMatchObject({ rotateKt: 138, approachKt: 161, climbKt: '345–375' });
+  expect(facts('failed')).toMatchObject({ rotateKt: 138, approachKt: 150, climbKt: '345–375' });
 });
 
 test('an option is fitted as the pilot says, or else as the procedure does', () => {

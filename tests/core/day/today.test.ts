@@ -168,7 +168,7 @@ describe('the length needed', () => {
     const short = wind.ranked?.ends.flatMap(({ designator, shortfalls }) =>
       shortfalls.some(({ code }) => code === 'length') ? [designator] : [],
     );
-    // 01/19 at Harrow Sound is 1 340 m: enough for the book's 1 250 m, not for a hot day.
+    // 01/19 at Harrow Sound is 1 340 m: enough on a cool day, not on a hot one.
     expect(short).toContain('01');
     expect(short).toContain('19');
   });

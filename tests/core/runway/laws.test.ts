@@ -12,7 +12,7 @@ import { inventedField, question, wind } from './invented';
 const compass360 = (deg: number) => ((deg % 360) + 360) % 360;
 
 /** For laws that ask for some thousand rankings; a busy machine takes its time. */
-const LONG_MS = 30_000;
+const LONG_MS = 60_000;
 
 const bestOf = (asked: EndsQuestion) => rankRunwayEnds(asked).best?.designator ?? null;
 const inRad = (deg: number) => (deg * Math.PI) / 180;
