@@ -82,7 +82,7 @@ describe('Numbers', () => {
     await openPlace(page, 'Wind');
     // 01/19 is 1 340 m: airfields-demo/fields/XHAR.json.
     const of19 = page.getByRole('listitem').filter({ has: key(page, 'Use 19') });
-    await expect.poll(() => of19.textContent()).toMatch(/Needs 1.\d{3} m, has/);
+    await expect.poll(() => of19.textContent()).toMatch(/TODA: needs 1.\d{3} m, has 1.340 m/);
   });
 
   test('a parachute that cannot be used is not counted on, until it is again', async ({ open }) => {
