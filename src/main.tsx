@@ -9,6 +9,7 @@ import { begin } from './board/begin';
 import { draft, typedWind } from './board/board';
 import { interruptWhenLeft } from './board/interruption';
 import { followAddress, place, sheet, watching } from './board/places';
+import { record } from './board/sortie';
 import { startClock } from './board/time';
 import { noteFailure, watchForFailures } from './device/failures';
 import { language } from './device/language';
@@ -17,6 +18,7 @@ import { applyPreferences } from './device/preferences';
 import { speak } from './parts/catalogues';
 import { watchPointers } from './parts/key/pointers';
 import { App } from './shell/App';
+import { drawWhenWritten } from './shell/drawWhenWritten';
 import { Replaced } from './shell/Replaced';
 
 watchForFailures();
@@ -27,6 +29,7 @@ followAddress();
 watchPointers();
 interruptWhenLeft();
 watchForMissingParts();
+drawWhenWritten(() => record.settled());
 
 const page = document.getElementById('app');
 if (page !== null) {
