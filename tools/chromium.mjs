@@ -37,15 +37,21 @@ export const QUIET_FLAGS = [
   '--disable-sync',
 ];
 
-const onPath = () => NAMES.map(programOnPath).find((path) => path !== undefined);
+const onPath = (names = NAMES) => names.map(programOnPath).find((path) => path !== undefined);
 
-/** Older releases of Debian have no package of the one without a window. */
-const fromDebian = () =>
-  installed('chromium-headless-shell') || installed('chromium') ? onPath() : undefined;
+/** The one without a window where it is here or may be installed; older releases of Debian lack it. */
+function withoutWindow() {
+  const [name] = NAMES;
+  return onPath([name]) ?? (installed(name) ? onPath([name]) : undefined);
+}
+
+const fromDebian = () => (installed('chromium') ? onPath() : undefined);
+
+let found;
 
 /**
- * The path of a Chromium: LAPSTRIP_CHROMIUM, then the system's, then one that playwright manages,
- * then Debian's, installed. Throws with one line saying how to get one.
+ * The path of a Chromium: LAPSTRIP_CHROMIUM, then one without a window, then the system's, then one
+ * that playwright manages, then Debian's, installed. Throws with one line saying how to get one.
  */
 export function findChromium() {
   const asked = process.env.LAPSTRIP_CHROMIUM;
@@ -54,8 +60,12 @@ export function findChromium() {
     throw new Error(`LAPSTRIP_CHROMIUM names ${asked}, which cannot be run.`);
   }
   const managed = chromium.executablePath();
-  const found =
-    onPath() ?? ELSEWHERE.find(runs) ?? (runs(managed) ? managed : undefined) ?? fromDebian();
+  found ??=
+    withoutWindow() ??
+    onPath() ??
+    ELSEWHERE.find(runs) ??
+    (runs(managed) ? managed : undefined) ??
+    fromDebian();
   if (found) return found;
   throw new Error(HOW_TO_GET_ONE);
 }

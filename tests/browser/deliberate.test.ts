@@ -67,7 +67,7 @@ describe('a step that a tap ticks', () => {
     const sheet = page.getByRole('dialog');
     await wait(SETTLED_MS);
     await sheet.waitFor();
-    await touch(page, places, { wait });
+    await touch(page, places, { covered: true, wait });
     await wait(SETTLED_MS);
     expect(await sheet.count()).toBe(0);
     expect(await due(page)).toBe(PLAIN);

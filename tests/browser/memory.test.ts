@@ -79,7 +79,7 @@ describe('the memory of the steps', () => {
     await fly(page, true);
     await key(page, 'Do it earlier: Oxygen').tap();
     await key(page, 'before Stick and pedals (Ramp)').tap();
-    expect(await said(page)).not.toContain('your last');
+    await expect.poll(() => said(page)).not.toContain('your last');
     const order = [await tick(page), await tick(page)];
     await expect.poll(() => due(page)).toBe(OXYGEN);
     expect(order).toHaveLength(2);

@@ -1,7 +1,11 @@
 /** What a pilot does again and again, done as a pilot does it. */
 
 import type { Locator, Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { clockOf, type Wait } from './time';
 import { touch } from './touch';
+
+export { clockOf, standStill, type Wait } from './time';
 
 /** The aircraft and the field that tests fly with unless they say otherwise; both invented. */
 export const AIRCRAFT = 'Ondrell Sleet 3';
@@ -104,25 +108,6 @@ const HELD_MS = 750;
 /** After a step has changed it takes no tap for half a second. */
 export const SETTLED_MS = 600;
 
-/**
- * Lets time pass: for a window opened `at` a moment its clock is moved on, so that whole sorties can
- * be flown in a few seconds; others wait.
- */
-export type Wait = (ms: number) => Promise<void>;
-export const clockOf =
-  (page: Page): Wait =>
-  (ms) =>
-    page.clock.runFor(ms);
-
-/**
- * Stops the clock of a window opened `at` a moment: from here on time passes only by {@link clockOf},
- * so that a slow machine makes no tap longer than it is meant to be.
- */
-export async function standStill(page: Page): Promise<Wait> {
-  await page.clock.pauseAt((await page.evaluate(() => Date.now())) + 1000);
-  return clockOf(page);
-}
-
 /** Presses a key that ticks something, once it takes taps, as long as it asks for in the words of the page. */
 export async function pressDeliberately(
   page: Page,
@@ -136,16 +121,23 @@ export async function pressDeliberately(
   await touch(page, target, { ms, wait });
 }
 
-/** Ticks the due step by touch, and says which it was. */
+/** What stands where the due step is, or nothing: asked at once, whatever is drawn just then. */
+const dueNow = (page: Page) =>
+  page.evaluate(() => document.querySelector('strong')?.parentElement?.textContent ?? '');
+
+/** Ticks the due step by touch, waits until it has given way, and says which it was. */
 export async function tick(page: Page, wait: Wait = clockOf(page)): Promise<string> {
   const ticked = await due(page);
+  const drawn = await dueNow(page);
   await pressDeliberately(page, doneKey(page), wait);
+  await expect.poll(() => dueNow(page)).not.toBe(drawn);
   return ticked;
 }
 
-/** Ticks step after step until something else than a step is due, and says which were ticked. */
+/** Ticks step after step, one at least, until something else than a step is due, and says which were ticked. */
 export async function tickAll(page: Page, wait: Wait = clockOf(page)): Promise<string[]> {
   const ticked: string[] = [];
+  await doneKey(page).waitFor();
   while (await doneKey(page).isVisible()) ticked.push(await tick(page, wait));
   return ticked;
 }

@@ -33,6 +33,16 @@ const TYPES: Readonly<Record<string, string>> = {
 /** Files that hosts send as they are; all others go out as gzip, as from most hosts. */
 const COMPRESSED = new Set(['.png', '.woff2']);
 
+/** What was read of the built app, which stays as it is while it is tested. */
+const files = new Map<string, Promise<Buffer | null>>();
+const gzips = new WeakMap<Buffer, Buffer>();
+
+function gzipped(body: Buffer): Buffer {
+  const kept = gzips.get(body) ?? gzipSync(body);
+  gzips.set(body, kept);
+  return kept;
+}
+
 /** A host that serves one folder. */
 export class Host {
   /** What is served; another folder from now on is a new version put on the host. */
@@ -81,7 +91,7 @@ export class Host {
       const caching = cachingOf(pathname);
       const headers = { ...HEADERS, 'content-type': type, 'cache-control': caching };
       if (COMPRESSED.has(extname(pathname))) response.writeHead(200, headers).end(body);
-      else response.writeHead(200, { ...headers, 'content-encoding': 'gzip' }).end(gzipSync(body));
+      else response.writeHead(200, { ...headers, 'content-encoding': 'gzip' }).end(gzipped(body));
     });
     await new Promise<void>((resolve, reject) => {
       server.once('error', reject).listen(this.#port, this.#name, resolve);
@@ -104,6 +114,10 @@ export class Host {
   async #read(within: string): Promise<Buffer | null> {
     const file = normalize(join(this.folder, decodeURIComponent(within)));
     if (!file.startsWith(this.folder + sep)) return null;
-    return readFile(file).catch(() => null);
+    const read = () => readFile(file).catch(() => null);
+    if (this.folder !== DIST) return read();
+    const kept = files.get(file) ?? read();
+    files.set(file, kept);
+    return kept;
   }
 }

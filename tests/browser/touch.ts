@@ -1,6 +1,7 @@
 /** Fingers: touches with a place and a length, as the app judges them. */
 
 import type { CDPSession, Locator, Page } from 'playwright-core';
+import { type Wait, whileStill } from './time';
 
 /** How long a finger stays on the glass in an ordinary tap, ms. */
 const TAP_MS = 120;
@@ -14,8 +15,10 @@ interface Touch {
   readonly downPx?: number;
   /** How many fingers come down together, 10 px apart. */
   readonly fingers?: number;
+  /** Something lies over it, and takes the touch. */
+  readonly covered?: boolean;
   /** How time is let pass while the finger stays. */
-  readonly wait?: (ms: number) => Promise<void>;
+  readonly wait?: Wait;
 }
 
 const screens = new WeakMap<Page, Promise<CDPSession>>();
@@ -27,31 +30,52 @@ function screenOf(page: Page): Promise<CDPSession> {
   return screen;
 }
 
-const sleep = (ms: number) => new Promise<void>((resolve) => setTimeout(resolve, ms));
+const sleep: Wait = (ms) => new Promise<void>((resolve) => setTimeout(resolve, ms));
 
-/** The middle of what `target` finds, brought into view, and what stands on it: asked at once, for tests ask it often. */
-const middleOf = (target: Locator) =>
-  target.evaluate((element) => {
-    element.scrollIntoView({ block: 'nearest', inline: 'nearest', behavior: 'instant' });
-    const { x, y, width, height } = element.getBoundingClientRect();
-    if (width * height === 0) throw new Error('nothing to touch');
-    return { x: x + width / 2, y: y + height / 2, words: element.textContent ?? '' };
-  });
+/** Longer than a sheet takes to leave on a machine that is busy, ms. */
+const COVERED_MS = 10_000;
+
+/**
+ * The middle of what `target` finds, brought into view, and what stands on it. A finger waits until
+ * nothing lies over it, such as a sheet that is just leaving.
+ */
+async function middleOf(target: Locator, wait: Wait, covered = false) {
+  const until = Date.now() + COVERED_MS;
+  for (;;) {
+    const { free, ...middle } = await target.evaluate((element) => {
+      element.scrollIntoView({ block: 'nearest', inline: 'nearest', behavior: 'instant' });
+      const { left, top, width, height } = element.getBoundingClientRect();
+      if (width * height === 0) throw new Error('nothing to touch');
+      const [x, y] = [left + width / 2, top + height / 2];
+      const there = document.elementFromPoint(x, y);
+      // What takes no touches lets them through to what it lies in.
+      const within = there !== document.documentElement && there?.contains(element) === true;
+      const free = within || element.contains(there);
+      return { x, y, words: element.textContent ?? '', free };
+    });
+    if (free || covered) return middle;
+    if (Date.now() > until) throw new Error(`something lies over "${middle.words}"`);
+    await wait(50);
+  }
+}
 
 /** Touches the middle of what `target` finds, as a finger would. */
 export async function touch(page: Page, target: Locator, how: Touch = {}): Promise<void> {
-  const { ms = TAP_MS, slidePx = 0, downPx = 0, fingers = 1, wait = sleep } = how;
-  const { x, y, words } = await middleOf(target);
+  const { ms = TAP_MS, slidePx = 0, downPx = 0, fingers = 1, covered = false, wait = sleep } = how;
+  const { x, y, words } = await middleOf(target, wait, covered);
   const at = (slid: number, down: number) =>
     Array.from({ length: fingers }, (_, id) => ({ x: x + slid + 10 * id, y: y + down, id }));
   const screen = await screenOf(page);
-  await screen.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: at(0, 0) });
-  if (slidePx !== 0 || downPx !== 0) {
-    const touchPoints = at(slidePx, downPx);
-    await screen.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints });
-  }
-  await wait(typeof ms === 'number' ? ms : ms(words));
-  await screen.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+  const put = async () => {
+    await screen.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: at(0, 0) });
+    if (slidePx !== 0 || downPx !== 0) {
+      const touchPoints = at(slidePx, downPx);
+      await screen.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints });
+    }
+    await wait(typeof ms === 'number' ? ms : ms(words));
+    await screen.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+  };
+  await whileStill(page, wait, put);
 }
 
 /** Touches what `target` finds while a palm comes down on `palm` and leaves first. */
@@ -59,10 +83,10 @@ export async function touchWithPalm(
   page: Page,
   target: Locator,
   palm: Locator,
-  wait = sleep,
+  wait: Wait = sleep,
 ): Promise<void> {
-  const finger = { ...(await middleOf(target)), id: 0 };
-  const hand = { ...(await middleOf(palm)), id: 1 };
+  const finger = { ...(await middleOf(target, wait)), id: 0 };
+  const hand = { ...(await middleOf(palm, wait)), id: 1 };
   const screen = await screenOf(page);
   const send = (type: 'touchStart' | 'touchEnd', touchPoints: (typeof finger)[]) =>
     screen.send('Input.dispatchTouchEvent', { type, touchPoints });
@@ -74,8 +98,8 @@ export async function touchWithPalm(
 }
 
 /** Brings two fingers together on what `target` finds, from 200 px apart to 60. */
-export async function pinch(page: Page, target: Locator, wait = sleep): Promise<void> {
-  const { x, y } = await middleOf(target);
+export async function pinch(page: Page, target: Locator, wait: Wait = sleep): Promise<void> {
+  const { x, y } = await middleOf(target, wait);
   const apart = (px: number) => [
     { x: x - px / 2, y, id: 0 },
     { x: x + px / 2, y, id: 1 },
