@@ -28,6 +28,7 @@ import {
   toSteps,
 } from './pilot';
 import { EVERY_SCREEN, SCREENS } from './screens';
+import { wear } from './themes';
 
 const english = import.meta.glob<object>('../../src/**/*.en.ts', { eager: true });
 const german = import.meta.glob<object>('../../src/**/*.de.ts', { eager: true });
@@ -175,8 +176,13 @@ describe('on a device that speaks German', () => {
         found.push(...(await misfits(page)).map((misfit) => `${scene}, ${screen}: ${misfit}`));
       }
       await resize(page, NARROWEST);
-      const wrong = [...(await misfits(page)), ...(await pageScroll(page))];
-      found.push(...wrong.map((one) => `${scene}, 320 px: ${one}`));
+      // By night letters are larger.
+      for (const theme of ['day', 'night'] as const) {
+        await wear(page, theme);
+        const wrong = [...(await misfits(page)), ...(await pageScroll(page))];
+        found.push(...wrong.map((one) => `${scene}, 320 px, ${theme}: ${one}`));
+      }
+      await wear(page, 'day');
     }
     expect(found).toEqual([]);
     expect(await page.locator('html').getAttribute('lang')).toBe('de');

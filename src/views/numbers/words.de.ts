@@ -53,7 +53,7 @@ export const words: Translated<typeof english> = {
   leftNote: (m) => (m === null ? '' : m < 0 ? `${metres(-m)} zu lang` : `${metres(m)} übrig`),
   lengths: 'Längen und Geschwindigkeiten',
   to50ft: 'Bis 50 ft',
-  stopFrom: 'Abbruch aus dieser Geschwindigkeit',
+  stopFrom: 'Abbruch bis zum Halt',
   toraLeft: 'Rest von TORA',
   todaLeft: 'Rest von TODA',
   asdaLeft: 'Rest von ASDA',
