@@ -6,12 +6,12 @@ import './style/base.css';
 import { effect } from '@preact/signals';
 import { render } from 'preact';
 import { begin } from './board/begin';
-import { draft, typedWind } from './board/board';
+import { draft, keeping, typedWind, unread } from './board/board';
 import { interruptWhenLeft } from './board/interruption';
 import { followAddress, place, sheet, watching } from './board/places';
 import { record } from './board/sortie';
 import { startClock } from './board/time';
-import { noteFailure, watchForFailures } from './device/failures';
+import { failure, noteFailure, watchForFailures } from './device/failures';
 import { language } from './device/language';
 import { watchForMissingParts } from './device/missing';
 import { applyPreferences } from './device/preferences';
@@ -65,10 +65,17 @@ const stop = effect(() => {
   const isTyping = draft.value !== '';
   // What lies beside Wind may need anything.
   const isElsewhere = place.value !== 'wind' || sheet.value !== null;
-  if (!isAnswered && !isElsewhere) return;
+  if (!isAnswered && !isElsewhere && !isAmiss()) return;
   clearTimeout(timer);
   timer = setTimeout(start, isTyping ? KEYS_REST_MS : 0);
 });
+/** What a notice must say, which comes with the rest: that nothing is kept, or not all of it is used, or something failed. */
+function isAmiss(): boolean {
+  const { damaged, newer } = unread.value;
+  const isKept = keeping.value === 'kept' || keeping.value === 'opening';
+  return !isKept || damaged + newer > 0 || failure.value !== 'none';
+}
+
 function start(): void {
   stop();
   void import('./shell/loadRest').then(({ loadRest }) => loadRest());

@@ -3,12 +3,14 @@
 import {
   type DocumentProblem,
   loadDocumentCheck,
+  type OptionDifference,
+  ownDifference,
   type Procedure,
+  type ProcedureOption,
   type ReadDocument,
 } from '../core';
 import {
   countSteps,
-  optionsThatDiffer,
   partsThatDiffer,
   type StepDifferences,
   stepDifferences,
@@ -72,10 +74,12 @@ export type AgainstOwn =
       readonly name: string;
       readonly steps: StepDifferences | null;
       readonly parts: readonly string[];
-      /** Value by value; of a procedure its options. */
+      /** Value by value; of a procedure none. */
       readonly values: readonly ValueDifference[];
+      /** Of a procedure: what of its options is other. */
+      readonly fitted: readonly OptionDifference[];
       /** What conditions of either name their options by. */
-      readonly options: NonNullable<Procedure['options']>;
+      readonly options: readonly ProcedureOption[];
     };
 
 /** A document of a record, as it is told before the record is merged. */
@@ -176,15 +180,13 @@ async function against(hash: string, { kind, content }: Checked): Promise<Agains
     name: named.name,
     steps: kind === 'procedure' ? stepDifferences(own as Procedure, content) : null,
     parts: partsThatDiffer(own, content),
-    values:
-      kind === 'procedure'
-        ? optionsThatDiffer(own as Procedure, content)
-        : valuesThatDiffer(own, content),
+    values: kind === 'procedure' ? [] : valuesThatDiffer(own, content),
+    fitted: kind === 'procedure' ? ownDifference(own as Procedure, content).options : [],
     options: kind === 'procedure' ? [...(content.options ?? []), ...optionsOf(own)] : [],
   };
 }
 
-const optionsOf = (document: object): NonNullable<Procedure['options']> =>
+const optionsOf = (document: object): readonly ProcedureOption[] =>
   'options' in document && Array.isArray(document.options) ? document.options : [];
 
 const RECORD_PROBLEMS: Readonly<Record<RecordProblem, string>> = {

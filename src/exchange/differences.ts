@@ -99,16 +99,6 @@ export function valuesThatDiffer(before: object, after: object): readonly ValueD
   });
 }
 
-/** The options that differ between two procedures, by what conditions ask for: its name, and whether it is fitted. */
-export const optionsThatDiffer = (
-  before: Procedure,
-  after: Procedure,
-): readonly ValueDifference[] =>
-  valuesThatDiffer({ options: optionsById(before) }, { options: optionsById(after) });
-
-const optionsById = ({ options = [] }: Procedure) =>
-  Object.fromEntries(options.map(({ id, ...says }) => [id, says]));
-
 function valuesIn(value: unknown, at = ''): readonly (readonly [string, string])[] {
   if (value === undefined) return [];
   if (typeof value !== 'object' || value === null) return [[at, String(value)]];

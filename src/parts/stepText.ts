@@ -1,12 +1,12 @@
 /** Steps and their conditions in words. */
 
-import type { Condition, Procedure } from '../core';
+import type { Condition, ProcedureOption } from '../core';
 import { stepWords as words } from './stepTextWords';
 
 /** What a leaf of a condition asks for, and what it asks for turned round. */
 export function leafSaid(
   leaf: Exclude<Condition, { all: unknown } | { any: unknown } | { not: unknown }>,
-  options: Procedure['options'],
+  options: readonly ProcedureOption[] | undefined,
 ): readonly [string, string] {
   if ('fact' in leaf) return words.facts[leaf.fact];
   const [yes = '', no = ''] =
@@ -17,7 +17,10 @@ export function leafSaid(
 }
 
 /** A condition in words. */
-export function conditionSaid(condition: Condition, options: Procedure['options']): string {
+export function conditionSaid(
+  condition: Condition,
+  options: readonly ProcedureOption[] | undefined,
+): string {
   const said = (part: Condition) => conditionSaid(part, options);
   if ('all' in condition) return condition.all.map(said).join(words.and);
   if ('any' in condition) return condition.any.map(said).join(words.or);

@@ -42,7 +42,7 @@ export const words: Translated<typeof english> = {
   replaced: {
     title: 'Ein Teil von Lapstrip fehlt',
     close: 'Jetzt nicht',
-    what: 'Auf dem Server liegt eine neuere Version; was diese Seite braucht, gibt es dort nicht mehr.',
+    what: 'Lapstrip ist erneuert worden, und der Teil, der hier fehlt, gehört zur Version davor.',
     kept: { text: 'Der Flug bleibt, wie er ist.', reload: 'Neu laden, nichts geht verloren' },
     forgetful: {
       text: 'Dieses Gerät speichert nichts: Eingaben gehen beim Neuladen verloren.',

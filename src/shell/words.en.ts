@@ -41,7 +41,7 @@ export const words = {
   replaced: {
     title: 'A part of Lapstrip is missing',
     close: 'Not now',
-    what: 'The host has a newer version, and what this page asked for is gone from there.',
+    what: 'Lapstrip has been updated, and the part you asked for belongs to the version before.',
     kept: { text: 'The sortie stays as it is.', reload: 'Reload, nothing is lost' },
     forgetful: {
       text: 'This device keeps nothing: what you entered is lost when you reload.',

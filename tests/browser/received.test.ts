@@ -83,6 +83,8 @@ describe('what a document would change is told before it is kept', () => {
       if (step.id === 'brakes-parked') delete step.critical;
       if (step.id === 'canopy-shut') step.when = { fact: 'night' };
     }
+    const [chute] = procedure.options as { fitted: boolean }[];
+    if (chute) chute.fitted = false;
     if (taxi) taxi.steps = taxi.steps.filter(({ id }) => id !== 'brakes-rolling');
   };
 
@@ -95,6 +97,7 @@ describe('what a document would change is told before it is kept', () => {
     expect(lines[0]).toBe('Brake lever – parked, needle white; critical: yes → no');
     expect(lines[1]).toBe('Canopy – shut, two hooks, lamp out; applies: always → night');
     expect(lines).toContain('Brakes, rolling – both bite, no pull (critical)');
+    expect(lines).toContain('Brake chute packed: yes → no');
   }
 
   test('in a log, by the document, before it is merged', async ({ open }) => {
@@ -120,6 +123,31 @@ describe('what a document would change is told before it is kept', () => {
     expect(await read(dialog(page))).toContain(`It says of itself:“${about}”`);
     expect(await dialog(page).locator('blockquote').textContent()).toBe(`“${about}”`);
   });
+});
+
+test('what misleads in a log is mended, and told before it is merged', async ({ open }) => {
+  const page = await open('tablet', { at: EVENING });
+  await toSteps(page);
+  await openPlace(page, 'Log');
+  const at = { wallMs: 544_640_000_000, sortieMs: 544_640_000_000 };
+  const entries = [
+    { kind: 'open', run: 'theirs', procedure: 'theirs', list: null },
+    { kind: 'done', run: 'theirs', pass: 1, step: 'brakes-parked', saw: {} },
+    { kind: 'noted', text: 'Use runway \u202e82' },
+  ].map((event, index) => ({
+    ...event,
+    id: `they-${index}`,
+    seq: index + 1,
+    sortie: 'theirs',
+    at,
+  }));
+  await look(page, JSON.stringify({ lapstrip: 'record', version: 1, entries, documents: [] }));
+  await dialog(page).getByText(incomingWords.mended(1)).waitFor();
+  await key(page, 'Merge it').click();
+  await dialog(page).getByText('Added: 3 entries in one sortie.').waitFor();
+  await dialog(page).getByRole('button', { name: 'Close', exact: true }).click();
+  await page.getByRole('main').locator('ol > li').last().getByRole('button').first().click();
+  await expect.poll(() => read(dialog(page))).toContain('Use runway \ufffd82');
 });
 
 describe('what would take the page down is refused with a sentence', () => {

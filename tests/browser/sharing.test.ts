@@ -97,9 +97,9 @@ test('an own version by file: what it would change is said, and only then it is 
   await expect.poll(() => read(dialog(page))).toContain('A procedure: “Sleet, my own way”');
   const said = await read(dialog(page));
   expect(said).toContain('You have “Sleet, usual sortie” under the same name.');
-  expect(said).toContain('one step more:Pencil – sharp');
-  expect(said).toContain('one step left out:');
-  expect(said).toContain('one step said otherwise:');
+  expect(said).toContain('One step more:Pencil – sharp');
+  expect(said).toContain('One step left out:');
+  expect(said).toContain('One step said otherwise:');
   // Script in a text is text.
   expect(said).toContain('<img src=x onerror=alert(1)>');
   expect(await page.locator('img').count()).toBe(0);

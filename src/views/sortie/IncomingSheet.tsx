@@ -14,7 +14,13 @@ import {
   lookAt,
   mergeIncoming,
 } from '../../board/sharing';
-import { languageOf, type Procedure, type Step, shownPlainly } from '../../core';
+import {
+  languageOf,
+  type OptionDifference,
+  type ProcedureOption,
+  type Step,
+  shownPlainly,
+} from '../../core';
 import { aspectsThatDiffer, type StepAspect } from '../../exchange/differences';
 import type { DamagedEntry } from '../../exchange/recordFile';
 import { Key } from '../../parts/key/Key';
@@ -140,8 +146,8 @@ interface ListedProps {
 function Listed({ title, lines, lang }: ListedProps) {
   if (lines.length === 0) return null;
   return (
-    <>
-      <h4>{title}</h4>
+    <section>
+      <h4 class={styles.kind}>{title}</h4>
       <ul class={styles.differences}>
         {lines.slice(0, NAMED).map((line, index) => (
           <li key={index} lang={lang}>
@@ -150,11 +156,20 @@ function Listed({ title, lines, lang }: ListedProps) {
         ))}
         {lines.length > NAMED && <li>{words.andMore(lines.length - NAMED)}</li>}
       </ul>
-    </>
+    </section>
   );
 }
 
-type Options = NonNullable<Procedure['options']>;
+type Options = readonly ProcedureOption[];
+
+/** An option that is other: whether it is fitted, and its name where that is another one. */
+function optionLine({ before, after }: OptionDifference): string {
+  const fitted = (option: ProcedureOption | null) =>
+    option === null ? words.none : option.fitted ? words.yes : words.no;
+  const [was = '', is = was] = [before, after].flatMap((option) => option?.name ?? []);
+  const name = was === is ? is : words.became(was, is);
+  return words.aspect(name, fitted(before), fitted(after));
+}
 
 /** A step, and what decides whether and how it is ticked. */
 function lineOf({ item, response, critical, when }: Step, options: Options): string {
@@ -211,7 +226,7 @@ const criticalFirst = (one: Step, other: Step) =>
 function Against({ against, lang }: { against: AgainstOwn; lang: string | undefined }) {
   if (against.kind === 'same') return <p>{words.same}</p>;
   if (against.kind === 'new') return <p>{words.fresh}</p>;
-  const { name, steps, parts, values, options } = against;
+  const { name, steps, parts, values, fitted, options } = against;
   const others = parts.filter((part) => steps === null || (part !== 'phases' && part !== 'lists'));
   const lines = (listed: readonly Step[]) =>
     listed.toSorted(criticalFirst).map((step) => lineOf(step, options));
@@ -238,6 +253,11 @@ function Against({ against, lang }: { against: AgainstOwn; lang: string | undefi
       {others.length > 0 && (
         <p>{words.parts(others.map((part) => words.partNames[part] ?? part).join(', '))}</p>
       )}
+      <Listed
+        title={words.optionsDiffer(fitted.length)}
+        lang={lang}
+        lines={fitted.map(optionLine)}
+      />
       <Listed
         title={words.values(values.length)}
         lines={values.map(({ at, before, after }) =>

@@ -88,6 +88,7 @@ export const words: Translated<typeof english> = {
   none: 'ohne',
   always: 'immer',
   values: (values) => `${count(values, 'Ein Wert weicht', 'Werte weichen')} ab:`,
+  optionsDiffer: (options) => `${count(options, 'Eine Option weicht', 'Optionen weichen')} ab:`,
   notUsed: 'Diese Dokumente kämen hinzu. Keines wird benutzt, bevor es unter „Flug“ gewählt ist:',
   andMore: (more) => `und noch ${more}`,
   add: 'Hinzufügen',
@@ -96,7 +97,7 @@ export const words: Translated<typeof english> = {
   part: (part, of) => `Code ${part} von ${of} ist gelesen.`,
   missing: (missing) => `Noch zu lesen: ${missing}. Mit der Kamera lesen wie diesen.`,
   record: (sorties, entries, documents) =>
-    `Ein Flugbuch: ${count(sorties, 'ein Flug', 'Flüge')} mit ${count(entries, 'einem Eintrag', 'Einträgen')}, dazu ${count(documents, 'ein Dokument', 'Dokumente')}.`,
+    `Ein Flugbuch: ${count(sorties, 'ein Flug', 'Flüge')} mit ${count(entries, 'einem Eintrag', 'Einträgen')}${documents === 0 ? '' : `, dazu ${count(documents, 'ein Dokument', 'Dokumente')}`}.`,
   recordHint:
     'Was schon da ist, bleibt, wie es ist; was fehlt, kommt hinzu. Ein zweites Mal fügt nichts hinzu.',
   leftOut: (documents) =>
@@ -108,7 +109,7 @@ export const words: Translated<typeof english> = {
   merge: 'Zusammenführen',
   merging: 'Wird geschrieben',
   merged: (sorties, entries, documents) =>
-    `Hinzugefügt: ${count(entries, 'ein Eintrag', 'Einträge')} in ${count(sorties, 'einem Flug', 'Flügen')}, ${count(documents, 'ein Dokument', 'Dokumente')}.`,
+    `Hinzugefügt: ${count(entries, 'ein Eintrag', 'Einträge')} in ${count(sorties, 'einem Flug', 'Flügen')}${documents === 0 ? '' : `, ${count(documents, 'ein Dokument', 'Dokumente')}`}.`,
   keptOut: (entries) =>
     `${count(entries, 'Ein Eintrag', 'Einträge')} ausgelassen: ${entries === 1 ? 'Er gehört' : 'Sie gehören'} zu Flügen auf diesem Gerät, und die ändert kein Flugbuch von anderswo.`,
   mergedNothing: 'Alles davon war schon da.',

@@ -3,6 +3,10 @@
 const count = (number: number, one: string, more: string) =>
   number === 1 ? `one ${one}` : `${number} ${more}`;
 
+/** The same at the beginning of a sentence. */
+const counted = (number: number, one: string, more: string) =>
+  number === 1 ? `One ${one}` : `${number} ${more}`;
+
 /** The parts of a document, by the names of its properties. */
 const partNames: Readonly<Partial<Record<string, string>>> = {
   name: 'name',
@@ -56,12 +60,12 @@ export const words = {
   fresh: 'You have none of its name. It would be one more to choose from.',
   other: (name: string) =>
     `You have “${name}” under the same name. That one stays; this would stand beside it, and differs:`,
-  added: (steps: number) => `${count(steps, 'step', 'steps')} more:`,
-  removed: (steps: number) => `${count(steps, 'step', 'steps')} left out:`,
-  changed: (steps: number) => `${count(steps, 'step', 'steps')} said otherwise:`,
-  moved: (steps: number) => `${count(steps, 'step', 'steps')} in another place.`,
+  added: (steps: number) => `${counted(steps, 'step', 'steps')} more:`,
+  removed: (steps: number) => `${counted(steps, 'step', 'steps')} left out:`,
+  changed: (steps: number) => `${counted(steps, 'step', 'steps')} said otherwise:`,
+  moved: (steps: number) => `${counted(steps, 'step', 'steps')} in another place.`,
   lists: (lists: number) =>
-    `${count(lists, 'list', 'lists')} new, or with another title or another end:`,
+    `${counted(lists, 'list', 'lists')} new, or with another title or another end:`,
   partNames,
   parts: (parts: string) => `In its parts: ${parts}.`,
   step: (item: string, response: string) => `${item} – ${response}`,
@@ -85,7 +89,8 @@ export const words = {
   no: 'no',
   none: 'none',
   always: 'always',
-  values: (values: number) => `${count(values, 'value differs', 'values differ')}:`,
+  values: (values: number) => `${counted(values, 'value differs', 'values differ')}:`,
+  optionsDiffer: (options: number) => `${counted(options, 'option differs', 'options differ')}:`,
   notUsed: 'These documents would be added. None is used before you choose it in Sortie:',
   andMore: (more: number) => `and ${more} more`,
   add: 'Add it',
@@ -95,17 +100,17 @@ export const words = {
   missing: (missing: string) =>
     `Still to be read: ${missing}. Read them with the camera as this one.`,
   record: (sorties: number, entries: number, documents: number) =>
-    `A log: ${count(sorties, 'sortie', 'sorties')} with ${count(entries, 'entry', 'entries')}, and ${count(documents, 'document', 'documents')}.`,
+    `A log: ${count(sorties, 'sortie', 'sorties')} with ${count(entries, 'entry', 'entries')}${documents === 0 ? '' : `, and ${count(documents, 'document', 'documents')}`}.`,
   recordHint:
     'What is here already stays as it is; what is not is added. Merged twice it adds nothing.',
   leftOut: (documents: number) =>
-    `${count(documents, 'document', 'documents')} in it cannot be used, and would be left out.`,
+    `${counted(documents, 'document', 'documents')} in it cannot be used, and would be left out.`,
   mended: (entries: number) =>
-    `${count(entries, 'entry', 'entries')} had characters that cannot be seen or that mislead: they stand as blanks or as “\ufffd”.`,
+    `${counted(entries, 'entry', 'entries')} had characters that cannot be seen or that mislead: they stand as blanks or as “\ufffd”.`,
   merge: 'Merge it',
   merging: 'Writing it',
   merged: (sorties: number, entries: number, documents: number) =>
-    `Added: ${count(entries, 'entry', 'entries')} in ${count(sorties, 'sortie', 'sorties')}, ${count(documents, 'document', 'documents')}.`,
+    `Added: ${count(entries, 'entry', 'entries')} in ${count(sorties, 'sortie', 'sorties')}${documents === 0 ? '' : `, ${count(documents, 'document', 'documents')}`}.`,
   keptOut: (entries: number) =>
     `Left out: ${count(entries, 'entry', 'entries')}, as ${entries === 1 ? 'it belongs' : 'they belong'} to sorties flown on this device, which a log from elsewhere never changes.`,
   mergedNothing: 'All of it was here already.',

@@ -4,7 +4,6 @@ import type { Procedure, Step } from '../../../src/core';
 import {
   aspectsThatDiffer,
   countSteps,
-  optionsThatDiffer,
   partsThatDiffer,
   stepDifferences,
   valuesThatDiffer,
@@ -119,25 +118,4 @@ test('values that differ are told by their place, those that are gone too', () =
     { at: 'stop.1', before: 'b', after: null },
     { at: 'gone', before: '1', after: null },
   ]);
-});
-
-test('an option is told by what conditions ask for, wherever it stands in the list', () => {
-  const fitted = (options: NonNullable<Procedure['options']>) => ({ ...procedure([]), options });
-  const heated = { id: 'heated', name: 'Heated pitot', fitted: true };
-  const tanks = { id: 'tanks', name: 'Drop tanks', fitted: false };
-  const parachute = { id: 'parachute', name: 'Parachute', fitted: true };
-  const before = fitted([heated, tanks]);
-  expect(optionsThatDiffer(before, fitted([tanks, heated]))).toEqual([]);
-  expect(
-    optionsThatDiffer(before, fitted([parachute, { ...heated, fitted: false }, tanks])),
-  ).toEqual([
-    { at: 'options.parachute.name', before: null, after: 'Parachute' },
-    { at: 'options.parachute.fitted', before: null, after: 'true' },
-    { at: 'options.heated.fitted', before: 'true', after: 'false' },
-  ]);
-  expect(optionsThatDiffer(before, procedure([]))).toContainEqual({
-    at: 'options.tanks.name',
-    before: 'Drop tanks',
-    after: null,
-  });
 });
