@@ -4,15 +4,15 @@
 import '../../style/forced.css';
 import type { JSX } from 'preact';
 import { answered } from '../../board/answered';
-import { Ends } from './Ends';
-import { History } from './History';
-import { ReportCard } from './ReportCard';
+import { History } from './entry/History';
+import { ReportCard } from './report/ReportCard';
+import { Ends } from './runways/Ends';
 
-export { DialPanel } from './DialPanel';
-export { LowSunRow } from './LowSunRow';
-export { MeaningAtCaret } from './MeaningAtCaret';
-export { NoBest } from './NoBest';
-export { ProblemText } from './ProblemText';
+export { DialPanel } from './answer/DialPanel';
+export { LowSunRow } from './answer/LowSunRow';
+export { NoBest } from './answer/NoBest';
+export { MeaningAtCaret } from './entry/MeaningAtCaret';
+export { ProblemText } from './entry/ProblemText';
 
 /** The weather, every end against the limits, and the winds entered so far. */
 export function Below(): JSX.Element {

@@ -3,11 +3,11 @@
 import type { JSX } from 'preact';
 import { settled } from '../../board/board';
 import { typing } from '../../board/places';
-import { Answer } from './Answer';
 import { dial, list } from './afterAnswer';
+import { Answer } from './answer/Answer';
 import { ChooseField } from './ChooseField';
-import { Entry } from './Entry';
-import { Pad } from './Pad';
+import { Entry } from './entry/Entry';
+import { Pad } from './entry/Pad';
 import styles from './Wind.module.css';
 
 /** The place Wind; while a wind is typed, the keypad takes the lower half. */

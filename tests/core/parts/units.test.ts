@@ -4,8 +4,8 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { speak } from '../../../src/parts/catalogues';
 import { words as warum } from '../../../src/views/why/words.de';
 import { words as why } from '../../../src/views/why/words.en';
-import { words as bedeutung } from '../../../src/views/wind/meaningWords.de';
-import { words as meaning } from '../../../src/views/wind/meaningWords.en';
+import { words as bedeutung } from '../../../src/views/wind/report/meaningWords.de';
+import { words as meaning } from '../../../src/views/wind/report/meaningWords.en';
 
 beforeAll(() => speak('en'));
 

@@ -1,11 +1,11 @@
 /** A report, group by group: what stands there, and what it means. */
 
 import type { JSX } from 'preact';
-import { enteredText } from '../../board/board';
-import type { Report } from '../../core';
-import { Sheet } from '../../parts/sheet/Sheet';
+import { enteredText } from '../../../board/board';
+import type { Report } from '../../../core';
+import { Sheet } from '../../../parts/sheet/Sheet';
+import { spanWords } from '../entry/MeaningAtCaret';
 import styles from './GroupByGroup.module.css';
-import { spanWords } from './MeaningAtCaret';
 import { words } from './meaningWords';
 
 interface GroupByGroupProps {

@@ -1,18 +1,18 @@
 /** The answer: the best end, huge, with how firm it is, its reasons, and the key that uses it. */
 
 import type { JSX } from 'preact';
-import { old, answered as shown } from '../../board/answered';
-import { lowSunOn, purpose, settled, wind } from '../../board/board';
-import { setInputs, useEnd } from '../../board/choices';
-import { ask, typing } from '../../board/places';
-import type { HoldsTo, RankedEnd, RankedEnds, WindAnswer } from '../../core';
-import { Asked } from '../../parts/asked/Asked';
-import { againstLimit, direction, whole } from '../../parts/format';
-import { Key } from '../../parts/key/Key';
+import { old, answered as shown } from '../../../board/answered';
+import { lowSunOn, purpose, settled, wind } from '../../../board/board';
+import { setInputs, useEnd } from '../../../board/choices';
+import { ask, typing } from '../../../board/places';
+import type { HoldsTo, RankedEnd, RankedEnds, WindAnswer } from '../../../core';
+import { Asked } from '../../../parts/asked/Asked';
+import { againstLimit, direction, whole } from '../../../parts/format';
+import { Key } from '../../../parts/key/Key';
+import { lowSunRow, noBest } from '../afterAnswer';
+import { words } from '../words';
 import styles from './Answer.module.css';
-import { lowSunRow, noBest } from './afterAnswer';
 import { Row } from './Row';
-import { words } from './words';
 
 /** The best end and why. */
 export function Answer(): JSX.Element {

@@ -3,10 +3,10 @@
  * what is rare.
  */
 
-import type { Problem, RankedEnd, Shortfall } from '../../core';
-import { againstLimit, whole } from '../../parts/format';
-import type { Translated } from '../../parts/translated';
-import type { words as english } from './detailWords.en';
+import type { Problem, RankedEnd, Shortfall } from '../../../core';
+import { againstLimit, whole } from '../../../parts/format';
+import type { Translated } from '../../../parts/translated';
+import type { words as english } from './words.en';
 
 /** Why no length is enough. */
 const noLength: Readonly<Record<(Shortfall & { code: 'no-length' })['because'], string>> = {

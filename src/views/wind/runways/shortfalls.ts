@@ -1,11 +1,11 @@
 /** What an end falls short of, in words; why one is closed stands in the field's document. */
 
 import type { ComponentChildren } from 'preact';
-import { fieldText } from '../../board/language';
-import type { RankedEnd, Shortfall } from '../../core';
-import { marked } from '../../parts/marked';
-import { quoted } from '../../parts/quoted/Quoted';
-import { words } from './detailWords';
+import { fieldText } from '../../../board/language';
+import type { RankedEnd, Shortfall } from '../../../core';
+import { marked } from '../../../parts/marked';
+import { quoted } from '../../../parts/quoted/Quoted';
+import { words } from './words';
 
 const because = (fall: Shortfall, why: string): Shortfall =>
   fall.code === 'closed' ? { ...fall, why } : fall;

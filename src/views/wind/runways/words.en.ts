@@ -1,7 +1,7 @@
 /** The words of what comes after the first answer: the dial, every end, the winds entered, what is rare. */
 
-import type { NoBest, Problem, RankedEnd, Shortfall } from '../../core';
-import { againstLimit, whole } from '../../parts/format';
+import type { NoBest, Problem, RankedEnd, Shortfall } from '../../../core';
+import { againstLimit, whole } from '../../../parts/format';
 
 const noBest: Record<NoBest, string> = {
   'speed-not-known': 'No speed was reported: a direction alone does not choose a runway.',

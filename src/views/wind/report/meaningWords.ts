@@ -1,7 +1,7 @@
 /** What meaningWords.en.ts holds, in the language of the page. */
 
-import { inLanguage } from '../../parts/catalogues';
-import type { Translated } from '../../parts/translated';
+import { inLanguage } from '../../../parts/catalogues';
+import type { Translated } from '../../../parts/translated';
 import type * as english from './meaningWords.en';
 
 type Said = Translated<typeof english>;

@@ -1,8 +1,8 @@
 /** The words of the weather under the answer. */
 
-import type { ReportNote } from '../../board/day';
-import type { WeatherQuestion } from '../../core';
-import { whole } from '../../parts/format';
+import type { ReportNote } from '../../../board/day';
+import type { WeatherQuestion } from '../../../core';
+import { whole } from '../../../parts/format';
 
 function age(minutes: number): string {
   if (minutes < 120) return `${minutes} min`;

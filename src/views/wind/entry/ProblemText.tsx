@@ -1,8 +1,8 @@
 /** Why a text, or a part of it, cannot be used. */
 
 import type { JSX } from 'preact';
-import type { Problem } from '../../core';
-import { words } from './detailWords';
+import type { Problem } from '../../../core';
+import { words } from '../runways/words';
 
 /** In one sentence. */
 export function ProblemText({ problem }: { problem: Problem }): JSX.Element {

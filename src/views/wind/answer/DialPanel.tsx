@@ -1,18 +1,18 @@
 /** The dial, fed from the brief. */
 
 import type { JSX } from 'preact';
-import { settled } from '../../board/board';
-import { openCard, wasJustClosed } from '../../board/card';
-import { typing } from '../../board/places';
-import { degreesOf, type RunwayRing, runwayPlan, runwayRing, type WindAnswer } from '../../core';
-import { CardOpener } from '../../parts/card/CardOpener';
-import { Dial, type DialEnd, type DialWind } from '../../parts/dial/Dial';
-import { direction } from '../../parts/format';
-import { once } from '../../parts/once';
-import { pictured } from './afterTyping';
-import { words } from './detailWords';
-import styles from './Wind.module.css';
-import { words as windWords } from './words';
+import { settled } from '../../../board/board';
+import { openCard, wasJustClosed } from '../../../board/card';
+import { typing } from '../../../board/places';
+import { degreesOf, type RunwayRing, runwayPlan, runwayRing, type WindAnswer } from '../../../core';
+import { CardOpener } from '../../../parts/card/CardOpener';
+import { Dial, type DialEnd, type DialWind } from '../../../parts/dial/Dial';
+import { direction } from '../../../parts/format';
+import { once } from '../../../parts/once';
+import { pictured } from '../entry/afterTyping';
+import { words } from '../runways/words';
+import styles from '../Wind.module.css';
+import { words as windWords } from '../words';
 
 /** The runways under the wind, with the runway ring. */
 export function DialPanel(): JSX.Element | null {

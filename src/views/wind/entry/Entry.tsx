@@ -3,8 +3,8 @@
 import { computed } from '@preact/signals';
 import type { ComponentChildren, JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { draft, enteredWind, inputs, typedRead, typedWind } from '../../board/board';
-import { typing } from '../../board/places';
+import { draft, enteredWind, inputs, typedRead, typedWind } from '../../../board/board';
+import { typing } from '../../../board/places';
 import {
   closeKeypad,
   cut,
@@ -14,12 +14,12 @@ import {
   takeText,
   turnNorth,
   typeWind,
-} from '../../board/windEntry';
-import { Key } from '../../parts/key/Key';
-import { meaning, problemText } from './afterAnswer';
+} from '../../../board/windEntry';
+import { Key } from '../../../parts/key/Key';
+import { meaning, problemText } from '../afterAnswer';
+import { words } from '../words';
 import { caret, letters } from './caret';
 import styles from './Entry.module.css';
-import { words } from './words';
 
 /** What stands in the entry: what is typed, or else the wind in use. */
 const text = computed(() => (erased.value ? '' : draft.value || (enteredWind.value?.text ?? '')));

@@ -2,17 +2,17 @@
 
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { setInputs } from '../../board/choices';
-import { offered, sunToday, weather } from '../../board/day';
-import { ask } from '../../board/places';
-import { takeText } from '../../board/windEntry';
-import type { Figure, Unit, WeatherQuestion } from '../../core';
-import { Asked } from '../../parts/asked/Asked';
-import { decimal, NO_BREAK_SPACE, whole, zulu } from '../../parts/format';
-import { Key } from '../../parts/key/Key';
+import { setInputs } from '../../../board/choices';
+import { offered, sunToday, weather } from '../../../board/day';
+import { ask } from '../../../board/places';
+import { takeText } from '../../../board/windEntry';
+import type { Figure, Unit, WeatherQuestion } from '../../../core';
+import { Asked } from '../../../parts/asked/Asked';
+import { decimal, NO_BREAK_SPACE, whole, zulu } from '../../../parts/format';
+import { Key } from '../../../parts/key/Key';
 import { GroupByGroup } from './GroupByGroup';
 import styles from './ReportCard.module.css';
-import { words } from './weatherWords';
+import { words } from './words';
 
 /** The card under the list of ends. */
 export function ReportCard(): JSX.Element {

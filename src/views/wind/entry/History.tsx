@@ -1,14 +1,14 @@
 /** The winds entered so far, newest first; which way they go, and when that would change the choice. */
 
 import type { JSX } from 'preact';
-import { sortie, sortieMinute } from '../../board/board';
-import { outlook } from '../../board/day';
-import { takeText } from '../../board/windEntry';
-import type { OutlookBrief } from '../../core';
-import { zulu } from '../../parts/format';
-import { words } from './detailWords';
+import { sortie, sortieMinute } from '../../../board/board';
+import { outlook } from '../../../board/day';
+import { takeText } from '../../../board/windEntry';
+import type { OutlookBrief } from '../../../core';
+import { zulu } from '../../../parts/format';
+import { words as weatherWords } from '../report/words';
+import { words } from '../runways/words';
 import styles from './History.module.css';
-import { words as weatherWords } from './weatherWords';
 
 /** How many are shown: what a pilot compares. */
 const SHOWN = 5;

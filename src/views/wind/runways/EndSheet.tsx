@@ -1,19 +1,19 @@
 /** One end in full: its numbers, the rule that sets it apart, and what the pilot knows of it today. */
 
 import type { JSX } from 'preact';
-import { inputs, purpose, settled } from '../../board/board';
-import { setInputs } from '../../board/choices';
-import { compare } from '../../board/day';
-import { ask } from '../../board/places';
-import { endFigures, type RuleApplied, type WindAnswer } from '../../core';
-import { Asked } from '../../parts/asked/Asked';
-import { NumberField } from '../../parts/field/NumberField';
-import { decimal, direction, NO_BREAK_SPACE, whole } from '../../parts/format';
-import { Key } from '../../parts/key/Key';
-import { Sheet } from '../../parts/sheet/Sheet';
-import { words } from './detailWords';
+import { inputs, purpose, settled } from '../../../board/board';
+import { setInputs } from '../../../board/choices';
+import { compare } from '../../../board/day';
+import { ask } from '../../../board/places';
+import { endFigures, type RuleApplied, type WindAnswer } from '../../../core';
+import { Asked } from '../../../parts/asked/Asked';
+import { NumberField } from '../../../parts/field/NumberField';
+import { decimal, direction, NO_BREAK_SPACE, whole } from '../../../parts/format';
+import { Key } from '../../../parts/key/Key';
+import { Sheet } from '../../../parts/sheet/Sheet';
+import { words as windWords } from '../words';
 import styles from './EndSheet.module.css';
-import { words as windWords } from './words';
+import { words } from './words';
 
 interface EndSheetProps {
   readonly end: string;

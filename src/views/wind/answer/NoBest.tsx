@@ -1,9 +1,9 @@
 /** Why no end is best, and which fails by least. */
 
 import type { JSX } from 'preact';
-import { answered } from '../../board/answered';
-import { words } from './detailWords';
-import { leastFailingWords } from './shortfalls';
+import { answered } from '../../../board/answered';
+import { leastFailingWords } from '../runways/shortfalls';
+import { words } from '../runways/words';
 
 /** In words; nothing while there is a best end. */
 export function NoBest(): JSX.Element | null {

@@ -1,13 +1,13 @@
 /** The row of the answer that warns of a low sun ahead. */
 
 import type { JSX } from 'preact';
-import { ask } from '../../board/places';
-import type { LowSun } from '../../core';
-import { Asked } from '../../parts/asked/Asked';
-import { zulu } from '../../parts/format';
-import { words } from './detailWords';
+import { ask } from '../../../board/places';
+import type { LowSun } from '../../../core';
+import { Asked } from '../../../parts/asked/Asked';
+import { zulu } from '../../../parts/format';
+import { words } from '../runways/words';
+import { words as windWords } from '../words';
 import { Row } from './Row';
-import { words as windWords } from './words';
 
 /** Where the sun stands off the nose, until or from when, and how high. */
 export function LowSunRow({ sun }: { sun: Exclude<LowSun, { kind: 'none' }> }): JSX.Element {

@@ -8,9 +8,9 @@ import type {
   RemarkKind,
   RunwayState,
   Wind,
-} from '../../core';
-import { decimal, direction, whole } from '../../parts/format';
-import { words as windWords } from './words.en';
+} from '../../../core';
+import { decimal, direction, whole } from '../../../parts/format';
+import { words as windWords } from '../words.en';
 
 const PHENOMENA: Record<string, string> = {
   DZ: 'drizzle',

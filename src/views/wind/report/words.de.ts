@@ -1,10 +1,10 @@
 /** The words of the weather under the answer, in German. */
 
-import type { ReportNote } from '../../board/day';
-import type { WeatherQuestion } from '../../core';
-import { whole } from '../../parts/format';
-import type { Translated } from '../../parts/translated';
-import type { words as english } from './weatherWords.en';
+import type { ReportNote } from '../../../board/day';
+import type { WeatherQuestion } from '../../../core';
+import { whole } from '../../../parts/format';
+import type { Translated } from '../../../parts/translated';
+import type { words as english } from './words.en';
 
 function age(minutes: number): string {
   if (minutes < 120) return `${minutes} min`;

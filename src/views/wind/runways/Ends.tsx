@@ -2,16 +2,16 @@
 
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { settled } from '../../board/board';
-import { useEnd } from '../../board/choices';
-import type { RankedEnd, WindAnswer } from '../../core';
-import { againstLimit, whole } from '../../parts/format';
-import { LimitBar } from '../../parts/limitBar/LimitBar';
-import { words } from './detailWords';
+import { settled } from '../../../board/board';
+import { useEnd } from '../../../board/choices';
+import type { RankedEnd, WindAnswer } from '../../../core';
+import { againstLimit, whole } from '../../../parts/format';
+import { LimitBar } from '../../../parts/limitBar/LimitBar';
+import { words as windWords } from '../words';
 import { EndSheet } from './EndSheet';
 import styles from './Ends.module.css';
 import { shortfallWords } from './shortfalls';
-import { words as windWords } from './words';
+import { words } from './words';
 
 /** The list of ends. */
 export function Ends({ answered }: { answered: WindAnswer }): JSX.Element | null {

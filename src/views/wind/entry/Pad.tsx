@@ -2,13 +2,13 @@
 
 import { computed } from '@preact/signals';
 import type { JSX } from 'preact';
-import { draft, typedWind } from '../../board/board';
-import { closeKeypad, typeWind } from '../../board/windEntry';
-import { Key } from '../../parts/key/Key';
-import { Keypad } from '../../parts/keypad/Keypad';
+import { draft, typedWind } from '../../../board/board';
+import { closeKeypad, typeWind } from '../../../board/windEntry';
+import { Key } from '../../../parts/key/Key';
+import { Keypad } from '../../../parts/keypad/Keypad';
+import styles from '../Wind.module.css';
+import { words } from '../words';
 import { letters } from './caret';
-import styles from './Wind.module.css';
-import { words } from './words';
 
 const setLabel = computed(() => (typedWind.value.wind === null ? words.setAndClose : words.set));
 

@@ -8,11 +8,11 @@ import type {
   RemarkKind,
   RunwayState,
   Wind,
-} from '../../core';
-import { decimal, direction, whole } from '../../parts/format';
-import type { Translated } from '../../parts/translated';
+} from '../../../core';
+import { decimal, direction, whole } from '../../../parts/format';
+import type { Translated } from '../../../parts/translated';
+import { words as windWords } from '../words.de';
 import type { words as english } from './meaningWords.en';
-import { words as windWords } from './words.de';
 
 /** What an adjective before a noun ends in. */
 const ENDINGS = {

@@ -2,13 +2,13 @@
 
 import { computed } from '@preact/signals';
 import type { JSX } from 'preact';
-import { draft } from '../../board/board';
-import { reportNotes } from '../../board/day';
-import type { ReadSpan } from '../../core';
+import { draft } from '../../../board/board';
+import { reportNotes } from '../../../board/day';
+import type { ReadSpan } from '../../../core';
+import { words } from '../report/meaningWords';
+import { words as noteWords } from '../report/words';
 import { atCaret } from './afterTyping';
 import styles from './MeaningAtCaret.module.css';
-import { words } from './meaningWords';
-import { words as noteWords } from './weatherWords';
 
 /** What a stretch of the text means, in words. */
 export function spanWords({ kind, meaning }: ReadSpan): string {

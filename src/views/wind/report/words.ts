@@ -1,0 +1,13 @@
+/** What words.en.ts holds, in the language of the page. */
+
+import { inLanguage } from '../../../parts/catalogues';
+import type { Translated } from '../../../parts/translated';
+import type * as english from './words.en';
+
+type Said = Translated<typeof english>;
+
+export let words: Said['words'];
+
+inLanguage<Said>({ en: () => import('./words.en'), de: () => import('./words.de') }, (said) => {
+  ({ words } = said);
+});
