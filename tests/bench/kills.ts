@@ -222,6 +222,8 @@ async function rowsOf(name: EngineName): Promise<readonly Row[]> {
 /** The rows of the table on kills, engine by engine. */
 export const rows: Rows = async () => {
   const names = Object.keys(ENGINES) as EngineName[];
+  const unknown = WANTED?.find((wanted) => !names.some((name) => name === wanted));
+  if (unknown !== undefined) throw new Error(`no engine is called ${unknown}: ${names.join(', ')}`);
   const all: Row[] = [];
   for (const name of names) {
     if (WANTED === undefined || WANTED.includes(name)) all.push(...(await rowsOf(name)));
