@@ -57,14 +57,14 @@ export const manifest: Partial<ManifestOptions> & Record<`${string}_localized`, 
     { src: 'icons/maskable-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
   ],
   shortcuts: [shortcut('wind'), shortcut('steps')],
-  // Text shared from another app lands in the wind entry (src/board/incoming.ts). W3C Web Share Target.
+  // Text shared from another app lands in the wind entry (src/board/documents/incoming.ts). W3C Web Share Target.
   share_target: {
     action: './',
     method: 'GET',
     enctype: 'application/x-www-form-urlencoded',
     params: { title: 'title', text: 'text', url: 'url' },
   },
-  // One sortie, one window: what is opened comes to the window that is there (src/board/launched.ts),
+  // One sortie, one window: what is opened comes to the window that is there (src/board/documents/launched.ts),
   // without reloading it in mid-sequence. W3C Web App Launch Handler.
   launch_handler: { client_mode: ['focus-existing', 'auto'] },
   // Files are looked at as those chosen in Sortie are. W3C Manifest Incubations, file_handlers.

@@ -3,7 +3,7 @@
 import { computed, effect, signal, untracked } from '@preact/signals';
 import { type Awake, WakeLock } from '../device/wakeLock';
 import { sortie } from './board';
-import { wallMs } from './time';
+import { wallMs } from './flight/time';
 
 /** A sortie in which nothing was done for so long was left lying: the screen may dim, ms. */
 const LEFT_LYING_MS = 4 * 3_600_000;

@@ -3,12 +3,12 @@
 import { isOpenElsewhere } from '../device/windows';
 import { readDraft } from '../record/drafts';
 import { inputs, keeping, record, sortie } from './board';
-import { chooseAircraft } from './choices';
 import { followDate } from './dayParts';
-import { aircraft, askAgain } from './documents';
-import { interrupt } from './interruption';
+import { aircraft, askAgain } from './documents/documents';
 import { takeFromAddress, watching } from './places';
-import { goOnTyping, WIND_DRAFT } from './windEntry';
+import { chooseAircraft } from './record/choices';
+import { interrupt } from './steps/interruption';
+import { goOnTyping, WIND_DRAFT } from './wind/windEntry';
 
 /** Reads the record and what it asks for. Resolves when the first frame can be drawn. */
 export async function begin(): Promise<void> {

@@ -3,12 +3,12 @@
 import { computed, signal } from '@preact/signals';
 import { boardOf } from './boardOf';
 import { parts } from './dayParts';
-import { aircraft, field, procedure } from './inUse';
-import { sortie, sortieMinute } from './sortie';
-import { wallMs } from './time';
+import { aircraft, field, procedure } from './documents/inUse';
+import { wallMs } from './flight/time';
+import { sortie, sortieMinute } from './record/sortie';
 
+export { keeping, record, sortie, sortieMinute, sorties, unread } from './record/sortie';
 export { steady } from './signals';
-export { keeping, record, sortie, sortieMinute, sorties, unread } from './sortie';
 
 /** What is typed and not set yet. */
 export const draft = signal('');

@@ -6,7 +6,7 @@ import { type Designator, type Parts, present, type WindReport } from '../core';
 import { day, draft, enteredText, issuedMs, settled, sortieMinute, wind } from './board';
 import { parts } from './dayParts';
 
-import { chooseTextsWith } from './windEntry';
+import { chooseTextsWith } from './wind/windEntry';
 
 const reader = computed(() => present(parts.reports.value));
 

@@ -2,8 +2,8 @@
 
 import { effect, type Signal, signal } from '@preact/signals';
 import { loadPart, loadVariation, type Part, type Parts, present } from '../core';
-import { answerStands } from './inUse';
-import { sortie, sortieMinute } from './sortie';
+import { answerStands } from './documents/inUse';
+import { sortie, sortieMinute } from './record/sortie';
 
 type PartSignals = { readonly [Name in keyof Parts]: Signal<Part<Parts[Name]>> };
 

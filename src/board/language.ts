@@ -3,8 +3,8 @@
 import { type InLanguages, languageOf, textIn } from '../core';
 import { pageLanguage } from '../device/pageLanguage';
 import { documents } from './board';
-import type { Listed } from './documents';
-import { procedure } from './inUse';
+import type { Listed } from './documents/documents';
+import { procedure } from './documents/inUse';
 
 /** What `lang` has to say of a text in a language: nothing where the page is in it. */
 export const langOf = (language: string): string | undefined =>

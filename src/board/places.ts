@@ -108,7 +108,7 @@ export const openPlaceIn = ({ hash }: Pick<Location, 'hash'>): void =>
 /** What brings something stands behind a question mark; the code that takes it comes only then. */
 export async function takeFromAddress(): Promise<void> {
   if (location.search === '' && !location.hash.includes('?')) return;
-  const { takeIncoming } = await import('./incoming');
+  const { takeIncoming } = await import('./documents/incoming');
   takeIncoming();
 }
 

@@ -1,6 +1,6 @@
 /** Opening the page that watches, in a window that may come up in front of this one. */
 
-import { elapsedNowMs, wallNowMs } from './time';
+import { elapsedNowMs, wallNowMs } from './flight/time';
 
 /** So soon after it was asked for a browser shows the new window, ms. */
 const OPENS_MS = 3000;

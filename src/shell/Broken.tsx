@@ -3,8 +3,8 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { keeping } from '../board/board';
-import { everythingFiles, startAnewBeside } from '../board/everything';
 import type { Place } from '../board/places';
+import { everythingFiles, startAnewBeside } from '../board/record/everything';
 import { saveFile } from '../device/files';
 import { Key } from '../parts/key/Key';
 import { Sheet } from '../parts/sheet/Sheet';

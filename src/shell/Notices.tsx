@@ -2,10 +2,10 @@
 
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { undoable, undoChange } from '../board/adding';
 import { enteredWind, keeping, settled, unread, wind } from '../board/board';
-import { useEnd } from '../board/choices';
 import { onRoll, openPlace, openSheet, place, typing } from '../board/places';
+import { undoable, undoChange } from '../board/record/adding';
+import { useEnd } from '../board/record/choices';
 import { failure, failureTold } from '../device/failures';
 import { againstLimit, whole } from '../parts/format';
 import { Key } from '../parts/key/Key';

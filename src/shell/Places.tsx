@@ -2,8 +2,8 @@
 
 import type { JSX } from 'preact';
 import { sortie } from '../board/board';
+import { wallNowMs } from '../board/flight/time';
 import { openPlace, PLACES, place } from '../board/places';
-import { wallNowMs } from '../board/time';
 import styles from './Places.module.css';
 import { words } from './words';
 

@@ -11,8 +11,8 @@ import {
   sortieMinute,
   wind,
 } from '../board/board';
+import { wallMs } from '../board/flight/time';
 import { openPlace, openSheet, openTyping } from '../board/places';
-import { wallMs } from '../board/time';
 import type { EnteredWind } from '../core';
 import { old } from '../parts/age';
 import { direction, utcDate, whole, zulu } from '../parts/format';

@@ -2,7 +2,7 @@
 
 import type { JSX } from 'preact';
 
-import { chosenProcedure } from '../board/inUse';
+import { chosenProcedure } from '../board/documents/inUse';
 import { onRoll, openSheet } from '../board/places';
 import { words } from './noticeWords';
 import strip from './Strip.module.css';

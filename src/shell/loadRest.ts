@@ -1,11 +1,10 @@
 /** What the first answer does not need, loaded once it stands. */
 
 import { keepAwake } from '../board/awake';
-import { startCard } from '../board/card';
-
 import { startChoosing } from '../board/day';
 import { loadParts } from '../board/dayParts';
-import { followOwnDocuments } from '../board/ownDocuments';
+import { followOwnDocuments } from '../board/documents/ownDocuments';
+import { startCard } from '../board/steps/card';
 
 import { noteFailure } from '../device/failures';
 import { startSides } from '../device/sides';
@@ -43,7 +42,7 @@ export function loadRest(): void {
         ({ startHandsAndVoice }) => startHandsAndVoice(),
         () => undefined,
       );
-      void import('../board/launched').then(
+      void import('../board/documents/launched').then(
         ({ takeLaunches }) => takeLaunches(),
         () => undefined,
       );

@@ -1,6 +1,6 @@
 /** The words of the notices, in German. */
 
-import type { Undoable } from '../board/adding';
+import type { Undoable } from '../board/record/adding';
 import type { Translated } from '../parts/translated';
 import type { words as english } from './noticeWords.en';
 

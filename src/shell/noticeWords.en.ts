@@ -1,6 +1,6 @@
 /** The words of the notices. */
 
-import type { Undoable } from '../board/adding';
+import type { Undoable } from '../board/record/adding';
 
 const undoable: Record<Undoable['what'], string> = {
   end: 'Another end is in use; steps that depend on it are due again.',

@@ -61,6 +61,8 @@ const PLANTED: readonly [file: string, code: string, allowed: boolean][] = [
   ['src/board/a.ts', "import { x } from '../record/list'; x();", true],
   ['src/board/a.ts', "import { x } from '../device/wakeLock'; x();", true],
   ['src/board/a.ts', "import { x } from '../core/angle'; x();", false],
+  ['src/board/wind/a.ts', "import { x } from '../../core'; x();", true],
+  ['src/board/wind/a.ts', "import { x } from '../../core/angle'; x();", false],
   ['src/board/a.ts', "import { x } from '../views/wind/Wind'; x();", false],
   ['src/board/a.ts', "import { x } from '../parts/Dial'; x();", false],
 
@@ -75,6 +77,9 @@ const PLANTED: readonly [file: string, code: string, allowed: boolean][] = [
   ['src/views/wind/a.tsx', "import { x } from '../../board/board'; x();", true],
   ['src/views/wind/a.tsx', "import { x } from '../../core/angle'; x();", false],
   ['src/views/wind/a.tsx', "import { x } from '../taxi/Taxi'; x();", false],
+  ['src/views/wind/entry/a.tsx', "import { x } from '../words'; x();", true],
+  ['src/views/wind/entry/a.tsx', "import { x } from '../../../core/angle'; x();", false],
+  ['src/views/wind/entry/a.tsx', "import { x } from '../../taxi/Taxi'; x();", false],
   ['src/views/wind/a.tsx', "import { x } from '../taxi'; x();", false],
   ['src/views/wind/a.tsx', "import '../taxi/taxi.module.css';", false],
   ['src/views/wind/a.tsx', "export const x = () => import('../taxi/Taxi');", false],

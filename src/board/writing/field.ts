@@ -19,9 +19,9 @@ import { forgetFirstDraft, readFirstDraft } from '../../device/drafts';
 import { pageLanguage } from '../../device/pageLanguage';
 import { documentHash } from '../../exchange/hash';
 import { sortieMinute } from '../board';
-import { fields } from '../documents';
+import { fields } from '../documents/documents';
+import { addOwnDocument } from '../documents/ownDocuments';
 import { langOf } from '../language';
-import { addOwnDocument } from '../ownDocuments';
 import { draftOf, faultsOf, loadCheck } from './draft';
 
 /** The draft that was kept as a field: it is not gone on with. */

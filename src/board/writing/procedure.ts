@@ -21,19 +21,19 @@ import {
 } from '../../core';
 import { documentHash } from '../../exchange/hash';
 import { newId } from '../../record/record';
-import { atPause } from '../atPause';
 import { record, sortie, steady } from '../board';
-import { setInputs } from '../choices';
-import { all, received } from '../documents';
-import { chosenProcedure } from '../inUse';
+import { all, received } from '../documents/documents';
+import { chosenProcedure } from '../documents/inUse';
 import {
   addOwnDocument,
   listOwnDocuments,
   type OwnVersion,
   ownVersions,
   tellOfDocuments,
-} from '../ownDocuments';
-import { wallNowMs } from '../time';
+} from '../documents/ownDocuments';
+import { wallNowMs } from '../flight/time';
+import { setInputs } from '../record/choices';
+import { atPause } from '../wind/atPause';
 import { draftOf, faultsOf, loadCheck } from './draft';
 
 /** A procedure by its name and its content. */

@@ -2,11 +2,11 @@
 
 import type { JSX } from 'preact';
 import { useEffect } from 'preact/hooks';
-import { closeCard, sayAgain } from '../../board/card';
-import { steps } from '../../board/flight';
-import { comeBackToSteps, leaveSteps } from '../../board/leavingSteps';
+import { steps } from '../../board/flight/flight';
 import { place } from '../../board/places';
-import { goBack } from '../../board/stepping';
+import { closeCard, sayAgain } from '../../board/steps/card';
+import { comeBackToSteps, leaveSteps } from '../../board/steps/leavingSteps';
+import { goBack } from '../../board/steps/stepping';
 import { Fit } from '../../parts/fit/Fit';
 import { Key } from '../../parts/key/Key';
 import styles from './Card.module.css';

@@ -2,9 +2,9 @@
 
 import type { ComponentChildren, JSX } from 'preact';
 import { sortie } from '../../board/board';
+import { wallMs } from '../../board/flight/time';
 import { stopText } from '../../board/language';
-import { stamp, stopRoll } from '../../board/stepping';
-import { wallMs } from '../../board/time';
+import { stamp, stopRoll } from '../../board/steps/stepping';
 import { Fit } from '../../parts/fit/Fit';
 import { stopwatch } from '../../parts/format';
 import { TickKey } from '../../parts/key/TickKey';

@@ -2,8 +2,8 @@
 
 import type { JSX } from 'preact';
 import { inputs } from '../../board/board';
-import { numbers } from '../../board/flight';
-import { ladder } from '../../board/today';
+import { numbers } from '../../board/flight/flight';
+import { ladder } from '../../board/flight/today';
 import { whole } from '../../parts/format';
 import { rungWords } from '../../parts/procedure';
 import styles from './Card.module.css';

@@ -2,7 +2,7 @@
 
 import type { JSX } from 'preact';
 import { settled, wind } from '../../board/board';
-import { steps } from '../../board/flight';
+import { steps } from '../../board/flight/flight';
 import { stepsLang } from '../../board/language';
 import type { Upcoming, Walk } from '../../core';
 import { Fit } from '../../parts/fit/Fit';

@@ -1,9 +1,9 @@
 /** What stands along the edges of the card, and of the page that watches. */
 
 import { enteredWind, sortie, wind } from '../../board/board';
-import { live } from '../../board/live';
-import { wallMs } from '../../board/time';
-import { ladder } from '../../board/today';
+import { live } from '../../board/flight/live';
+import { wallMs } from '../../board/flight/time';
+import { ladder } from '../../board/flight/today';
 import type { Walk } from '../../core';
 import { whole } from '../../parts/format';
 import { readNumber, readText, readWindShort, saidText } from '../../parts/live/live';

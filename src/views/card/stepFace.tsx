@@ -2,9 +2,10 @@
 
 import type { ComponentChildren } from 'preact';
 import { sortie, wind } from '../../board/board';
-import { steps } from '../../board/flight';
-import { resume } from '../../board/interruption';
+import { steps } from '../../board/flight/flight';
+import { wallMs } from '../../board/flight/time';
 import { callLang, stepsLang, stepsLanguage, withinSentence } from '../../board/language';
+import { resume } from '../../board/steps/interruption';
 import {
   canGoBack,
   closeList,
@@ -15,8 +16,7 @@ import {
   offered,
   stamp,
   tick,
-} from '../../board/stepping';
-import { wallMs } from '../../board/time';
+} from '../../board/steps/stepping';
 import {
   type AbnormalList,
   handledAs,

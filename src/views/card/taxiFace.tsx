@@ -1,8 +1,8 @@
 /** The face of the card in Taxi: the next turn, what not to exceed, and the point to pass. */
 
 import { documents } from '../../board/board';
+import { nextTurn, passNext, progress, takeBackPassing, times } from '../../board/flight/taxi';
 import { withinSentence } from '../../board/language';
-import { nextTurn, passNext, progress, takeBackPassing, times } from '../../board/taxi';
 import { pageLanguage } from '../../device/pageLanguage';
 import { whole } from '../../parts/format';
 import { durationWords, passingWords, turnWords } from '../../parts/pace';

@@ -1,8 +1,8 @@
 /** The face of the card in Wind: the best end, how firm it is, and the wind along and across. */
 
-import { answered } from '../../board/answered';
 import { settled } from '../../board/board';
-import { useEnd } from '../../board/choices';
+import { useEnd } from '../../board/record/choices';
+import { answered } from '../../board/wind/answered';
 import type { HoldsTo, RankedEnd, RankedEnds } from '../../core';
 import { againstLimit, direction, whole } from '../../parts/format';
 import styles from './Card.module.css';

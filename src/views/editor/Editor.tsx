@@ -3,7 +3,7 @@
 import { effect } from '@preact/signals';
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import type { OwnVersion } from '../../board/ownDocuments';
+import type { OwnVersion } from '../../board/documents/ownDocuments';
 import {
   canRedo,
   canUndo,

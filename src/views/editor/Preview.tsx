@@ -1,7 +1,7 @@
 /** The step as Steps would show it under today's facts. */
 
 import type { JSX } from 'preact';
-import { steps } from '../../board/flight';
+import { steps } from '../../board/flight/flight';
 import { callLang } from '../../board/language';
 import { holds, type Procedure, type Step } from '../../core';
 import { QuotedPassage } from '../../parts/quoted/Quoted';

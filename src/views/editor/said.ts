@@ -2,7 +2,7 @@
 
 import { computed } from '@preact/signals';
 import { enteredWind, wind } from '../../board/board';
-import { steps } from '../../board/flight';
+import { steps } from '../../board/flight/flight';
 import { langOf } from '../../board/language';
 import { written } from '../../board/writing/procedure';
 import {

@@ -2,8 +2,8 @@
 
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { chooseField } from '../../board/choices';
 import { sheet } from '../../board/places';
+import { chooseField } from '../../board/record/choices';
 import {
   canRedo,
   canUndo,

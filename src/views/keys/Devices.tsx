@@ -1,7 +1,7 @@
 /** What each device sends, live. */
 
 import type { JSX } from 'preact';
-import { mediaKeys, seen } from '../../board/hands';
+import { mediaKeys, seen } from '../../board/hands/hands';
 import { type PadNow, padAccess, pads } from '../../device/gamepads';
 import { decimal } from '../../parts/format';
 import { controlName, padName } from './controlName';

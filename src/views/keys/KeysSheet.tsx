@@ -2,7 +2,7 @@
 
 import type { JSX } from 'preact';
 import { useEffect } from 'preact/hooks';
-import { learning, seen, showing } from '../../board/hands';
+import { learning, seen, showing } from '../../board/hands/hands';
 import {
   ACTIONS,
   type Action,

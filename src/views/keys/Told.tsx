@@ -2,9 +2,9 @@
 
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { lastAct } from '../../board/actions';
-import { stepsShown } from '../../board/leavingSteps';
-import { warnsOfGates } from '../../board/voice';
+import { lastAct } from '../../board/hands/actions';
+import { warnsOfGates } from '../../board/hands/voice';
+import { stepsShown } from '../../board/steps/leavingSteps';
 import styles from './Told.module.css';
 import { words } from './words';
 

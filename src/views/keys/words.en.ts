@@ -1,6 +1,6 @@
 /** The words of Keys and sticks. */
 
-import type { Outcome } from '../../board/actions';
+import type { Outcome } from '../../board/hands/actions';
 import type { Action } from '../../device/bindings';
 import type { Manner } from '../../device/presses';
 

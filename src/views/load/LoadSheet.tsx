@@ -2,9 +2,9 @@
 
 import type { ComponentChildren, JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { undoable, undoChange } from '../../board/adding';
 import { documents, inputs } from '../../board/board';
-import { setLoad } from '../../board/load';
+import { setLoad } from '../../board/flight/load';
+import { undoable, undoChange } from '../../board/record/adding';
 import {
   type Aircraft,
   isSameLoad,

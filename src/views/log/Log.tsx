@@ -2,10 +2,10 @@
 
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { add } from '../../board/adding';
 import { record, sortie } from '../../board/board';
-import { lines, nameOf, openLog, stillReading, totals } from '../../board/log';
 import { openSheet } from '../../board/places';
+import { add } from '../../board/record/adding';
+import { lines, nameOf, openLog, stillReading, totals } from '../../board/record/log';
 import type { LogMoment, LogSummary } from '../../core';
 import { utcDate, whole, zulu } from '../../parts/format';
 import { Key } from '../../parts/key/Key';

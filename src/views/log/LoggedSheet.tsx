@@ -12,7 +12,7 @@ import {
   openLogged,
   takeBack,
   takeUpAgain,
-} from '../../board/log';
+} from '../../board/record/log';
 import type { Id, LoggedSortie, Seal } from '../../core';
 import { decimal, NO_BREAK_SPACE, utcDate, whole, zulu } from '../../parts/format';
 import { Key } from '../../parts/key/Key';

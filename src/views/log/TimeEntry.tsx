@@ -2,7 +2,7 @@
 
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { correct, takeBack } from '../../board/log';
+import { correct, takeBack } from '../../board/record/log';
 import type { Id, LoggedTime, LogMoment } from '../../core';
 import { zulu } from '../../parts/format';
 import { Key } from '../../parts/key/Key';

@@ -1,8 +1,8 @@
 /** The whole log as files. */
 
-import { setAsideFile } from '../../board/everything';
-import { lines, logTools, nameOf, openLog, readSorties } from '../../board/log';
-import { recordFiles } from '../../board/sharing';
+import { recordFiles } from '../../board/documents/sharing';
+import { setAsideFile } from '../../board/record/everything';
+import { lines, logTools, nameOf, openLog, readSorties } from '../../board/record/log';
 import { saveFile } from '../../device/files';
 import { csv } from '../../exchange/csv';
 import { heading, lineOf } from './table';

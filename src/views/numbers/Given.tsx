@@ -2,9 +2,9 @@
 
 import type { JSX } from 'preact';
 import { documents, inputs } from '../../board/board';
-import { setInputs } from '../../board/choices';
+import { noParachute } from '../../board/flight/today';
 import { openPlace, openSheet } from '../../board/places';
-import { noParachute } from '../../board/today';
+import { setInputs } from '../../board/record/choices';
 import type { TodayBrief } from '../../core';
 import { NumberField } from '../../parts/field/NumberField';
 import { whole } from '../../parts/format';

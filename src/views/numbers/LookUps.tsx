@@ -3,7 +3,7 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { wind } from '../../board/board';
-import { dayGiven, lookUps, numbersEnd } from '../../board/today';
+import { dayGiven, lookUps, numbersEnd } from '../../board/flight/today';
 import type { LookUp } from '../../core';
 import { whole } from '../../parts/format';
 import styles from './Numbers.module.css';

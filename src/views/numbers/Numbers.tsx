@@ -2,8 +2,8 @@
 
 import type { JSX } from 'preact';
 import { purpose, settled } from '../../board/board';
-import { numbers } from '../../board/flight';
-import { today } from '../../board/today';
+import { numbers } from '../../board/flight/flight';
+import { today } from '../../board/flight/today';
 import type { NumbersBrief } from '../../core';
 import { Book } from './Book';
 import { FieldTable } from './FieldTable';

@@ -3,8 +3,8 @@
 import { type JSX, render } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { enteredWind, settled, sortieMinute, wind } from '../../board/board';
-import { all } from '../../board/documents';
-import { steps } from '../../board/flight';
+import { all } from '../../board/documents/documents';
+import { steps } from '../../board/flight/flight';
 import { nameLang } from '../../board/language';
 import type { Hash, Procedure } from '../../core';
 import { theme } from '../../device/preferences';

@@ -2,9 +2,9 @@
 
 import type { ComponentChildren, JSX } from 'preact';
 import { useEffect, useId, useState } from 'preact/hooks';
-import { all } from '../../board/documents';
+import { all } from '../../board/documents/documents';
+import { type Shared, shared } from '../../board/documents/sharing';
 import { nameLang } from '../../board/language';
-import { type Shared, shared } from '../../board/sharing';
 import type { Hash } from '../../core';
 import { canShare, copyText, openShareSheet, saveFile } from '../../device/files';
 import { whole } from '../../parts/format';

@@ -3,8 +3,8 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { sortie, sortieMinute } from '../../board/board';
-import { setClock } from '../../board/choices';
-import { wallNowMs } from '../../board/time';
+import { wallNowMs } from '../../board/flight/time';
+import { setClock } from '../../board/record/choices';
 import { sortieTimeMs } from '../../core';
 import { Key } from '../../parts/key/Key';
 import styles from './SortieSheet.module.css';

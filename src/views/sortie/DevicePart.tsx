@@ -2,9 +2,9 @@
 
 import type { JSX } from 'preact';
 import { awake } from '../../board/awake';
-import { cardAtLineUp, keptBeside } from '../../board/card';
-import { goBackToStoreBefore, isBeside } from '../../board/everything';
 import { sheet } from '../../board/places';
+import { goBackToStoreBefore, isBeside } from '../../board/record/everything';
+import { cardAtLineUp, keptBeside } from '../../board/steps/card';
 import { askToWatch } from '../../board/watch';
 import {
   fullScreenRefused,

@@ -2,10 +2,7 @@
 
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { aircraft } from '../../board/documents';
-import { langOf, shownText } from '../../board/language';
-import { openLog } from '../../board/log';
-import { recall } from '../../board/memory';
+import { aircraft } from '../../board/documents/documents';
 import {
   type AgainstOwn,
   type Incoming,
@@ -13,7 +10,10 @@ import {
   keepIncoming,
   lookAt,
   mergeIncoming,
-} from '../../board/sharing';
+} from '../../board/documents/sharing';
+import { langOf, shownText } from '../../board/language';
+import { openLog } from '../../board/record/log';
+import { recall } from '../../board/steps/memory';
 import {
   languageOf,
   type OptionDifference,

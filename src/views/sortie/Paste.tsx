@@ -2,7 +2,7 @@
 
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { takePasted } from '../../board/pasted';
+import { takePasted } from '../../board/documents/pasted';
 import { readClipboard } from '../../device/files';
 import { LONGEST_PASTED } from '../../exchange/pasted';
 import { Key } from '../../parts/key/Key';

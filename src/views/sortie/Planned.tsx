@@ -2,9 +2,9 @@
 
 import type { JSX } from 'preact';
 import { inputs } from '../../board/board';
-import { setInputs } from '../../board/choices';
-import { procedure } from '../../board/inUse';
+import { procedure } from '../../board/documents/inUse';
 import { stepsLang } from '../../board/language';
+import { setInputs } from '../../board/record/choices';
 import { allStepsOf, factsIn, fittedOptions } from '../../core';
 import { Key } from '../../parts/key/Key';
 import { markedText } from '../../parts/marked';

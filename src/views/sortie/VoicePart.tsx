@@ -1,9 +1,9 @@
 /** Voice and sounds: what is read aloud and by whom, tones and vibration, and the way to keys and sticks. */
 
 import type { JSX } from 'preact';
-import { feedbackOn, tell } from '../../board/feedback';
+import { RATES, sayNow, setVoicing, voicing } from '../../board/hands/voice';
 import { openSheet, sheet } from '../../board/places';
-import { RATES, sayNow, setVoicing, voicing } from '../../board/voice';
+import { feedbackOn, tell } from '../../board/steps/feedback';
 import { bindings } from '../../device/bindings';
 import { pageLanguage } from '../../device/pageLanguage';
 import { canSound } from '../../device/sounds';

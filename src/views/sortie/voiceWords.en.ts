@@ -1,6 +1,6 @@
 /** The words of voice and sounds, and of the way to keys and sticks. */
 
-import type { RATES } from '../../board/voice';
+import type { RATES } from '../../board/hands/voice';
 
 export const words = {
   title: 'Voice and sounds',

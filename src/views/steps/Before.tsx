@@ -3,7 +3,7 @@
 import type { JSX } from 'preact';
 import { sortie } from '../../board/board';
 import { stepsLang } from '../../board/language';
-import { tick } from '../../board/stepping';
+import { tick } from '../../board/steps/stepping';
 import { rowsOf, type StepRow, type Walk } from '../../core';
 import { zulu } from '../../parts/format';
 import { Key } from '../../parts/key/Key';

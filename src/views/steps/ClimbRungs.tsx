@@ -2,8 +2,8 @@
 
 import type { JSX } from 'preact';
 import { sortie } from '../../board/board';
-import { wallMs } from '../../board/time';
-import { ladder } from '../../board/today';
+import { wallMs } from '../../board/flight/time';
+import { ladder } from '../../board/flight/today';
 import type { ClimbRung } from '../../core';
 import { whole } from '../../parts/format';
 import styles from './ClimbRungs.module.css';

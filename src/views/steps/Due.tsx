@@ -2,10 +2,10 @@
 
 import type { ComponentChildren, JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { openCard, wasJustClosed } from '../../board/card';
-import { interrupt } from '../../board/interruption';
 import { stepsLang } from '../../board/language';
-import { canGoBack, flyAgain, goAround, goBack, offered, tick } from '../../board/stepping';
+import { openCard, wasJustClosed } from '../../board/steps/card';
+import { interrupt } from '../../board/steps/interruption';
+import { canGoBack, flyAgain, goAround, goBack, offered, tick } from '../../board/steps/stepping';
 import { type Moment, type Step, type StepRow, type Walk, wantsHold } from '../../core';
 import { CardOpener } from '../../parts/card/CardOpener';
 import { Key } from '../../parts/key/Key';

@@ -3,9 +3,9 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { inputs } from '../../board/board';
-import { procedure } from '../../board/inUse';
+import { procedure } from '../../board/documents/inUse';
 import { stepsLang } from '../../board/language';
-import { habits, recall, tie } from '../../board/memory';
+import { habits, recall, tie } from '../../board/steps/memory';
 import { canMove, type Habit, rowsOf, type StepRow, tiesOf, type Walk } from '../../core';
 import { Key } from '../../parts/key/Key';
 import { marked, seenAndSaid } from '../../parts/marked';

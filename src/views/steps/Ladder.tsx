@@ -3,8 +3,9 @@
 import type { JSX } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { documents, inputs, sortie } from '../../board/board';
-import { openCard, wasJustClosed } from '../../board/card';
-import { numbers, steps } from '../../board/flight';
+import { numbers, steps } from '../../board/flight/flight';
+import { wallMs } from '../../board/flight/time';
+import { ladder, today } from '../../board/flight/today';
 import {
   aircraftText,
   type Shown,
@@ -14,9 +15,8 @@ import {
   withinSentence,
 } from '../../board/language';
 import { ask, onRoll } from '../../board/places';
-import { goBack, stamp, stopRoll } from '../../board/stepping';
-import { wallMs } from '../../board/time';
-import { ladder, today } from '../../board/today';
+import { openCard, wasJustClosed } from '../../board/steps/card';
+import { goBack, stamp, stopRoll } from '../../board/steps/stepping';
 import { type Figure, type Ladder, notThereIn, type Rung } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
 import { CardOpener } from '../../parts/card/CardOpener';

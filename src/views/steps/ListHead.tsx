@@ -2,9 +2,9 @@
 
 import type { JSX } from 'preact';
 import { sortie } from '../../board/board';
-import { steps } from '../../board/flight';
+import { steps } from '../../board/flight/flight';
 import { stepsLang } from '../../board/language';
-import { closeList } from '../../board/stepping';
+import { closeList } from '../../board/steps/stepping';
 import type { StepRow, StepsBrief } from '../../core';
 import { Key } from '../../parts/key/Key';
 import { marked } from '../../parts/marked';

@@ -2,9 +2,9 @@
 
 import type { JSX } from 'preact';
 import { sortie } from '../../board/board';
-import { steps } from '../../board/flight';
+import { steps } from '../../board/flight/flight';
 import { stepsLang } from '../../board/language';
-import { openList } from '../../board/stepping';
+import { openList } from '../../board/steps/stepping';
 import { type AbnormalList, notThereIn, type StepsBrief } from '../../core';
 import { keyClass } from '../../parts/key/Key';
 import { markedText } from '../../parts/marked';

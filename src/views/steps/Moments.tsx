@@ -2,6 +2,7 @@
 
 import type { JSX } from 'preact';
 import { wind } from '../../board/board';
+import { ladder } from '../../board/flight/today';
 import { stepsLang } from '../../board/language';
 import { openPlace } from '../../board/places';
 import {
@@ -12,8 +13,7 @@ import {
   goAround,
   goBack,
   stamp,
-} from '../../board/stepping';
-import { ladder } from '../../board/today';
+} from '../../board/steps/stepping';
 import type { AbnormalList, StepRow } from '../../core';
 import { whole } from '../../parts/format';
 import { Key } from '../../parts/key/Key';

@@ -3,11 +3,11 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { inputs } from '../../board/board';
-import { chosenProcedure, procedure } from '../../board/inUse';
+import { chosenProcedure, procedure } from '../../board/documents/inUse';
 import { stepsLang } from '../../board/language';
-import { tie } from '../../board/memory';
 import { openSheet } from '../../board/places';
-import { goOnFrom, tick } from '../../board/stepping';
+import { tie } from '../../board/steps/memory';
+import { goOnFrom, tick } from '../../board/steps/stepping';
 import {
   mayDoNow,
   mayGoOnFrom,

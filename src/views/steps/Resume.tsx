@@ -2,10 +2,10 @@
 
 import type { ComponentChildren, JSX } from 'preact';
 import { sortie } from '../../board/board';
-import { resume } from '../../board/interruption';
+import { wallMs } from '../../board/flight/time';
 import { stepsLang } from '../../board/language';
-import { goBack } from '../../board/stepping';
-import { wallMs } from '../../board/time';
+import { resume } from '../../board/steps/interruption';
+import { goBack } from '../../board/steps/stepping';
 import { handledAs, type StepRow, type Walk } from '../../core';
 import { ago } from '../../parts/ago';
 import { Key } from '../../parts/key/Key';

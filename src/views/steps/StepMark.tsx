@@ -2,7 +2,7 @@
 
 import type { JSX } from 'preact';
 import { settled } from '../../board/board';
-import { steps } from '../../board/flight';
+import { steps } from '../../board/flight/flight';
 import { stepsLang } from '../../board/language';
 import type { FactName, FactValue, StepRow } from '../../core';
 import { whole, zulu } from '../../parts/format';

@@ -3,9 +3,9 @@
 import type { JSX } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { sortie } from '../../board/board';
-import { steps } from '../../board/flight';
-import { comeBackToSteps, leaveSteps } from '../../board/leavingSteps';
+import { steps } from '../../board/flight/flight';
 import { openSheet } from '../../board/places';
+import { comeBackToSteps, leaveSteps } from '../../board/steps/leavingSteps';
 import { Key } from '../../parts/key/Key';
 import { ClimbRungs } from './ClimbRungs';
 import { Due } from './Due';

@@ -2,9 +2,9 @@
 
 import type { ComponentChildren, JSX } from 'preact';
 import { sortie } from '../../board/board';
-import { steps, times } from '../../board/flight';
+import { steps, times } from '../../board/flight/flight';
+import { wallMs } from '../../board/flight/time';
 import { callLang, stepsLang, stepsLanguage, withinSentence } from '../../board/language';
-import { wallMs } from '../../board/time';
 import { type FactName, type Moment, rowsOf, type Step, type StepRow, type Walk } from '../../core';
 import { pageLanguage } from '../../device/pageLanguage';
 import { stopwatch, whole } from '../../parts/format';

@@ -1,6 +1,6 @@
 /** The steps' texts with the live numbers of now. */
 
-import { live } from '../../board/live';
+import { live } from '../../board/flight/live';
 import type { LiveName } from '../../core';
 import { readNumber, readText, saidText } from '../../parts/live/live';
 

@@ -3,8 +3,8 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { inputs } from '../../board/board';
+import { calls, departTowards, taxiParts, wordCall } from '../../board/flight/taxi';
 import { callLang } from '../../board/language';
-import { calls, departTowards, taxiParts, wordCall } from '../../board/taxi';
 import type { Call, Readback } from '../../core';
 import { callTitles, compass, readbackWords } from '../../parts/calls';
 import { Key } from '../../parts/key/Key';

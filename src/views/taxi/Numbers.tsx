@@ -1,9 +1,9 @@
 /** The reminder: what not to exceed, and the power to get and to keep rolling. */
 
 import type { JSX } from 'preact';
+import { nextTurn } from '../../board/flight/taxi';
 import { aircraftText } from '../../board/language';
 import { ask } from '../../board/places';
-import { nextTurn } from '../../board/taxi';
 import type { Figure, TaxiBrief, Unit } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
 import { whole } from '../../parts/format';

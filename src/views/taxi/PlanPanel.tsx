@@ -3,7 +3,6 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { documents, inputs, settled, wind } from '../../board/board';
-import { paintedLang } from '../../board/language';
 import {
   back,
   closeStretch,
@@ -15,7 +14,8 @@ import {
   route,
   taxiParts,
   told,
-} from '../../board/taxi';
+} from '../../board/flight/taxi';
+import { paintedLang } from '../../board/language';
 import type { Field, Route, TaxiEdge, TaxiNode } from '../../core';
 import { planUp } from '../../device/preferences';
 import { whole } from '../../parts/format';

@@ -2,7 +2,6 @@
 
 import type { JSX } from 'preact';
 import { documents, inputs, settled } from '../../board/board';
-import { fieldText, paintedLang } from '../../board/language';
 import {
   closeStretch,
   enterAt,
@@ -17,8 +16,9 @@ import {
   taxiParts,
   told,
   turns,
-} from '../../board/taxi';
-import { today } from '../../board/today';
+} from '../../board/flight/taxi';
+import { today } from '../../board/flight/today';
+import { fieldText, paintedLang } from '../../board/language';
 import type { OfferedEntry, Route } from '../../core';
 import { followPosition, leavePosition, position } from '../../device/position';
 import { whole } from '../../parts/format';

@@ -3,9 +3,9 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { documents, inputs } from '../../board/board';
-import { taxi } from '../../board/flight';
+import { taxi } from '../../board/flight/flight';
+import { dueCall } from '../../board/flight/taxi';
 import { callLang } from '../../board/language';
-import { dueCall } from '../../board/taxi';
 import { sayCall } from '../../parts/radio/calls';
 import { CallSheet } from './CallSheet';
 import { Numbers } from './Numbers';

@@ -2,10 +2,10 @@
 
 import type { JSX } from 'preact';
 import { documents, wind } from '../../board/board';
-import { openCard, wasJustClosed } from '../../board/card';
+import { fault, passNext, progress, takeBackPassing, times } from '../../board/flight/taxi';
+import { wallMs } from '../../board/flight/time';
 import { openPlace } from '../../board/places';
-import { fault, passNext, progress, takeBackPassing, times } from '../../board/taxi';
-import { wallMs } from '../../board/time';
+import { openCard, wasJustClosed } from '../../board/steps/card';
 import type { Stretch } from '../../core';
 import { position } from '../../device/position';
 import { CardOpener } from '../../parts/card/CardOpener';

@@ -1,10 +1,10 @@
 /** What is due, as it is said: live numbers digit by digit where the trade says them so. */
 
 import { inputs, wind } from '../../board/board';
-import { walked } from '../../board/due';
-import { steps } from '../../board/flight';
+import { steps } from '../../board/flight/flight';
+import { dueCall } from '../../board/flight/taxi';
 import { CALL_LANGUAGE, stepsLanguage } from '../../board/language';
-import { dueCall } from '../../board/taxi';
+import { walked } from '../../board/steps/due';
 import {
   type ClimbRung,
   isLiveName,

@@ -1,8 +1,8 @@
 /** Begins to listen to keys and sticks, to read aloud, and to tell with tones what was done. */
 
-import { startFeedback } from '../../board/feedback';
-import { startHands } from '../../board/hands';
-import { startVoice } from '../../board/voice';
+import { startHands } from '../../board/hands/hands';
+import { startVoice } from '../../board/hands/voice';
+import { startFeedback } from '../../board/steps/feedback';
 import { takeTurns } from '../../device/foremost';
 import { saidCall, saidDue, saidGate } from './said';
 import { words } from './words';

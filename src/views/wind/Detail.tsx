@@ -3,7 +3,7 @@
 // For all that is drawn: the first that is drawn brings it.
 import '../../style/forced.css';
 import type { JSX } from 'preact';
-import { answered } from '../../board/answered';
+import { answered } from '../../board/wind/answered';
 import { History } from './entry/History';
 import { ReportCard } from './report/ReportCard';
 import { Ends } from './runways/Ends';

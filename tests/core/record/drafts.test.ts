@@ -26,7 +26,7 @@ async function page() {
   return {
     drafts: await import('../../../src/record/drafts'),
     drawing: await import('../../../src/board/writing/field'),
-    windEntry: await import('../../../src/board/windEntry'),
+    windEntry: await import('../../../src/board/wind/windEntry'),
   };
 }
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { offeredFields } from '../../../src/board/flownLast';
+import { offeredFields } from '../../../src/board/record/flownLast';
 import type { Entry, Event } from '../../../src/core/sortie/entry';
 import { fieldsFlown } from '../../../src/core/sortie/flown';
 import { sortiesOf } from '../../../src/core/sortie/fold';

@@ -1,10 +1,10 @@
 /** The answer: the best end, huge, with how firm it is, its reasons, and the key that uses it. */
 
 import type { JSX } from 'preact';
-import { old, answered as shown } from '../../../board/answered';
 import { lowSunOn, purpose, settled, wind } from '../../../board/board';
-import { setInputs, useEnd } from '../../../board/choices';
 import { ask, typing } from '../../../board/places';
+import { setInputs, useEnd } from '../../../board/record/choices';
+import { old, answered as shown } from '../../../board/wind/answered';
 import type { HoldsTo, RankedEnd, RankedEnds, WindAnswer } from '../../../core';
 import { Asked } from '../../../parts/asked/Asked';
 import { againstLimit, direction, whole } from '../../../parts/format';

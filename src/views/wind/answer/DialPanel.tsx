@@ -2,8 +2,8 @@
 
 import type { JSX } from 'preact';
 import { settled } from '../../../board/board';
-import { openCard, wasJustClosed } from '../../../board/card';
 import { typing } from '../../../board/places';
+import { openCard, wasJustClosed } from '../../../board/steps/card';
 import { degreesOf, type RunwayRing, runwayPlan, runwayRing, type WindAnswer } from '../../../core';
 import { CardOpener } from '../../../parts/card/CardOpener';
 import { Dial, type DialEnd, type DialWind } from '../../../parts/dial/Dial';

@@ -1,7 +1,7 @@
 /** Why no end is best, and which fails by least. */
 
 import type { JSX } from 'preact';
-import { answered } from '../../../board/answered';
+import { answered } from '../../../board/wind/answered';
 import { leastFailingWords } from '../runways/shortfalls';
 import { words } from '../runways/words';
 

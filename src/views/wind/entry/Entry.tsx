@@ -14,7 +14,7 @@ import {
   takeText,
   turnNorth,
   typeWind,
-} from '../../../board/windEntry';
+} from '../../../board/wind/windEntry';
 import { Key } from '../../../parts/key/Key';
 import { meaning, problemText } from '../afterAnswer';
 import { words } from '../words';

@@ -3,7 +3,7 @@
 import type { JSX } from 'preact';
 import { sortie, sortieMinute } from '../../../board/board';
 import { outlook } from '../../../board/day';
-import { takeText } from '../../../board/windEntry';
+import { takeText } from '../../../board/wind/windEntry';
 import type { OutlookBrief } from '../../../core';
 import { zulu } from '../../../parts/format';
 import { words as weatherWords } from '../report/words';

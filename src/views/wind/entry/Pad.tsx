@@ -3,7 +3,7 @@
 import { computed } from '@preact/signals';
 import type { JSX } from 'preact';
 import { draft, typedWind } from '../../../board/board';
-import { closeKeypad, typeWind } from '../../../board/windEntry';
+import { closeKeypad, typeWind } from '../../../board/wind/windEntry';
 import { Key } from '../../../parts/key/Key';
 import { Keypad } from '../../../parts/keypad/Keypad';
 import styles from '../Wind.module.css';

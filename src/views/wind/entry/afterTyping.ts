@@ -1,10 +1,10 @@
 /** What waits until typing pauses, so that a letter costs no more than its answer: the dial, and what a group means. */
 
 import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
-import { answered, old } from '../../../board/answered';
-import { atPause } from '../../../board/atPause';
 import { draft, typedRead } from '../../../board/board';
 import { shownReport } from '../../../board/day';
+import { answered, old } from '../../../board/wind/answered';
+import { atPause } from '../../../board/wind/atPause';
 import type { ReadSpan, WindAnswer } from '../../../core';
 import { caret } from './caret';
 

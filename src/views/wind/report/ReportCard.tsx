@@ -2,10 +2,10 @@
 
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { setInputs } from '../../../board/choices';
 import { offered, sunToday, weather } from '../../../board/day';
 import { ask } from '../../../board/places';
-import { takeText } from '../../../board/windEntry';
+import { setInputs } from '../../../board/record/choices';
+import { takeText } from '../../../board/wind/windEntry';
 import type { Figure, Unit, WeatherQuestion } from '../../../core';
 import { Asked } from '../../../parts/asked/Asked';
 import { decimal, NO_BREAK_SPACE, whole, zulu } from '../../../parts/format';

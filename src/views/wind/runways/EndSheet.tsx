@@ -2,9 +2,9 @@
 
 import type { JSX } from 'preact';
 import { inputs, purpose, settled } from '../../../board/board';
-import { setInputs } from '../../../board/choices';
 import { compare } from '../../../board/day';
 import { ask } from '../../../board/places';
+import { setInputs } from '../../../board/record/choices';
 import { endFigures, type RuleApplied, type WindAnswer } from '../../../core';
 import { Asked } from '../../../parts/asked/Asked';
 import { NumberField } from '../../../parts/field/NumberField';

@@ -3,7 +3,7 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { settled } from '../../../board/board';
-import { useEnd } from '../../../board/choices';
+import { useEnd } from '../../../board/record/choices';
 import type { RankedEnd, WindAnswer } from '../../../core';
 import { againstLimit, whole } from '../../../parts/format';
 import { LimitBar } from '../../../parts/limitBar/LimitBar';

@@ -1,0 +1,247 @@
+/** Giving documents and the record away, and looking at what comes before any of it is kept. */
+
+import {
+  type DocumentProblem,
+  loadDocumentCheck,
+  type OptionDifference,
+  ownDifference,
+  type Procedure,
+  type ProcedureOption,
+  type ReadDocument,
+} from '../../core';
+import {
+  countSteps,
+  partsThatDiffer,
+  type StepDifferences,
+  stepDifferences,
+  type ValueDifference,
+  valuesThatDiffer,
+} from '../../exchange/differences';
+import { documentHash } from '../../exchange/hash';
+import { type Links, linksTo, partInLink, textInDigits, textInLink } from '../../exchange/link';
+import { parseApart } from '../../exchange/parseApart';
+import {
+  type DamagedEntry,
+  type FiledRecord,
+  isRecordFile,
+  LARGEST_RECORD,
+  type RecordProblem,
+  recordIn,
+  writeRecord,
+} from '../../exchange/recordFile';
+import { type Merged, mergeBrought, wholeRecord } from '../../record/past';
+import type { KeptDocument } from '../../record/store';
+import { record } from '../board';
+import { gather } from './codes';
+import type { Listed } from './documents';
+import { all } from './documents';
+import { addOwnDocument, listOwnDocuments, tellOfDocuments } from './ownDocuments';
+
+/** A document to be given away. */
+export interface Shared {
+  readonly name: string;
+  readonly file: File;
+  readonly links: Links;
+}
+
+/** A listed document as a file and as links; rejects where it cannot be had just now. */
+export async function shared(listed: Listed): Promise<Shared> {
+  const content = await listed.load();
+  const app = `${location.origin}${location.pathname}`;
+  const text = `${JSON.stringify(content, null, 2)}\n`;
+  const file = new File([text], `${listed.code.toLowerCase()}.json`, { type: 'application/json' });
+  return { name: listed.name, file, links: await linksTo(app, content, listed.hash) };
+}
+
+/** The record as files: one, but for very long records. */
+export async function recordFiles(): Promise<readonly File[]> {
+  const written = writeRecord(await wholeRecord(record));
+  return written.map((pieces, index) => {
+    const part = written.length === 1 ? '' : `-${index + 1}-of-${written.length}`;
+    return new File([...pieces], `lapstrip-log${part}.json`, { type: 'application/json' });
+  });
+}
+
+/** What a document that came would change. */
+export type AgainstOwn =
+  /** The very same is there. */
+  | { readonly kind: 'same' }
+  /** Nothing of its name is there. */
+  | { readonly kind: 'new' }
+  /** Another of its name is there, and stays. */
+  | {
+      readonly kind: 'other';
+      readonly name: string;
+      readonly steps: StepDifferences | null;
+      readonly parts: readonly string[];
+      /** Value by value; of a procedure none. */
+      readonly values: readonly ValueDifference[];
+      /** Of a procedure: what of its options is other. */
+      readonly fitted: readonly OptionDifference[];
+      /** What conditions of either name their options by. */
+      readonly options: readonly ProcedureOption[];
+    };
+
+/** A document of a record, as it is told before the record is merged. */
+export interface InRecord {
+  readonly kind: string;
+  readonly content: Checked['content'];
+  readonly against: AgainstOwn;
+}
+
+type Checked = NonNullable<ReadDocument['document']>;
+
+/** What came, as far as it can be used. */
+export type Incoming =
+  | {
+      readonly kind: 'document';
+      readonly document: KeptDocument & {
+        readonly content: Checked['content'];
+      };
+      readonly against: AgainstOwn;
+      /** Steps, for a procedure. */
+      readonly steps: number | null;
+    }
+  | {
+      readonly kind: 'record';
+      readonly record: FiledRecord;
+      readonly sorties: number;
+      /** Those of its documents that are not here yet. */
+      readonly documents: readonly InRecord[];
+      /** Documents in it that are not what they say, and are left out. */
+      readonly leftOut: number;
+      /** Entries in whose texts something that misleads was replaced. */
+      readonly mended: number;
+    }
+  /** One of several codes; the others are still to be read. */
+  | {
+      readonly kind: 'part';
+      readonly part: number;
+      readonly of: number;
+      readonly missing: readonly number[];
+    }
+  | { readonly kind: 'refused'; readonly problems: readonly DocumentProblem[] }
+  /** A record with an entry that is not what it should be: nothing of it is used. */
+  | { readonly kind: 'damaged'; readonly entry: DamagedEntry };
+
+const refused = (what: string): Incoming => ({ kind: 'refused', problems: [{ at: '', what }] });
+
+/** Looks at a file, or at what follows `#` in a link. Never rejects, and keeps nothing. */
+export async function lookAt(from: File | string): Promise<Incoming> {
+  try {
+    if (typeof from === 'string') return await lookAtLink(from);
+    return from.size > LARGEST_RECORD ? refused('record-too-large') : await look(from);
+  } catch {
+    return refused('not-read');
+  }
+}
+
+async function lookAtLink(hash: string): Promise<Incoming> {
+  const part = partInLink(hash);
+  const gathered = part === null ? null : gather(part);
+  if (part !== null && gathered?.missing) {
+    return { kind: 'part', part: part.part, of: part.of, missing: gathered.missing };
+  }
+  const text = gathered?.digits ? await textInDigits(gathered.digits) : await textInLink(hash);
+  return text === null ? refused('link-cut') : look(text);
+}
+
+/** A longer text is no document, characters; a record may be longer. */
+const LONGEST_DOCUMENT = 1_000_000;
+
+async function look(from: Blob | string): Promise<Incoming> {
+  const parsed = await parseApart(from);
+  if (parsed.problem !== null) return refused(parsed.problem);
+  if (isRecordFile(parsed.value)) return lookAtRecord(parsed.value);
+  if (parsed.length > LONGEST_DOCUMENT) return refused('too-long');
+  const checkDocument = await loadDocumentCheck();
+  const { document, problems } = checkDocument(parsed.value);
+  if (document === null) return { kind: 'refused', problems };
+  const { kind, content } = document;
+  const hash = documentHash(content);
+  return {
+    kind: 'document',
+    document: { hash, kind, content, own: true, received: true },
+    against: await against(hash, document),
+    steps: kind === 'procedure' ? countSteps(content) : null,
+  };
+}
+
+async function against(hash: string, { kind, content }: Checked): Promise<AgainstOwn> {
+  if (all.value.some((listed) => listed.hash === hash)) return { kind: 'same' };
+  // The pilot's own comes last, and is what is flown.
+  const named = all.value.findLast(
+    (listed) => listed.kind === kind && listed.code === content.code,
+  );
+  const own = await named?.load().catch(() => null);
+  if (named === undefined || own == null) return { kind: 'new' };
+  return {
+    kind: 'other',
+    name: named.name,
+    steps: kind === 'procedure' ? stepDifferences(own as Procedure, content) : null,
+    parts: partsThatDiffer(own, content),
+    values: kind === 'procedure' ? [] : valuesThatDiffer(own, content),
+    fitted: kind === 'procedure' ? ownDifference(own as Procedure, content).options : [],
+    options: kind === 'procedure' ? [...(content.options ?? []), ...optionsOf(own)] : [],
+  };
+}
+
+const optionsOf = (document: object): readonly ProcedureOption[] =>
+  'options' in document && Array.isArray(document.options) ? document.options : [];
+
+const RECORD_PROBLEMS: Readonly<Record<RecordProblem, string>> = {
+  'too-large': 'record-too-large',
+  'not-json': 'not-json',
+  'not-record': 'not-ours',
+  'other-version': 'record-version',
+  damaged: 'record-damaged',
+};
+
+async function lookAtRecord(parsed: unknown): Promise<Incoming> {
+  const read = recordIn(parsed);
+  if (read.record === null) {
+    return read.entry === undefined
+      ? refused(RECORD_PROBLEMS[read.problem])
+      : { kind: 'damaged', entry: read.entry };
+  }
+  const { record: filed, leftOut, mended } = read;
+  const documents: KeptDocument[] = [];
+  const told: InRecord[] = [];
+  for (const document of filed.documents) {
+    const checked = await asItSays(document);
+    if (checked === null) continue;
+    documents.push({ ...document, content: checked.content, received: true });
+    const differs = await against(document.hash, checked);
+    if (document.own && differs.kind !== 'same') told.push({ ...checked, against: differs });
+  }
+  return {
+    kind: 'record',
+    record: { entries: filed.entries, documents },
+    sorties: new Set(filed.entries.map(({ sortie }) => sortie)).size,
+    documents: told,
+    leftOut: leftOut + filed.documents.length - documents.length,
+    mended,
+  };
+}
+
+/** A document of a record; null where it does not pass its schema, or has not the name of its content. */
+async function asItSays({ hash, kind, content }: KeptDocument): Promise<Checked | null> {
+  const checkDocument = await loadDocumentCheck();
+  const { document } = checkDocument(content);
+  const isIt = document?.kind === kind && documentHash(document.content) === hash;
+  return isIt ? document : null;
+}
+
+/** Keeps a document that was looked at. */
+export async function keepIncoming(document: KeptDocument): Promise<void> {
+  await addOwnDocument(document);
+  tellOfDocuments();
+}
+
+/** Merges a record that was looked at: all of it, or nothing, and then it rejects. */
+export async function mergeIncoming(brought: FiledRecord): Promise<Merged> {
+  const merged = await mergeBrought(record, brought);
+  await listOwnDocuments();
+  if (merged.documents > 0) tellOfDocuments();
+  return merged;
+}

@@ -1,0 +1,14 @@
+/** What Wind can do without: the figures of the aircraft's document, the taxi's reminder, the steps. */
+
+import { computed } from '@preact/signals';
+import { day } from '../board';
+
+export const numbers = computed(day.numbers);
+
+export const taxi = computed(day.taxi);
+
+/** Where the pilot is in the steps. */
+export const steps = computed(day.steps);
+
+/** How long each phase took so far. */
+export const times = computed(day.times);

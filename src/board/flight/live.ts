@@ -1,0 +1,10 @@
+/** What the live numbers of the steps are taken from now. */
+
+import { computed } from '@preact/signals';
+import { enteredWind, wind } from '../board';
+import { steps } from './flight';
+
+export const live = computed(() => ({
+  facts: steps.value?.facts ?? null,
+  wind: enteredWind.value === null ? null : wind.value.wind,
+}));

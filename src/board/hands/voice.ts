@@ -1,0 +1,192 @@
+/** When something is said: what is due as it becomes due, the gates of the roll and the climb by the clock, and again when asked. */
+
+import { computed, effect, signal, untracked } from '@preact/signals';
+import { type ClimbRung, type Id, type Rung, takeoffUnderWay } from '../../core';
+import { isForemost } from '../../device/foremost';
+import { kept } from '../../device/kept';
+import { pageLanguage } from '../../device/pageLanguage';
+import { fallSilent, followVoices, isSpeaking, type Said, say } from '../../device/speech';
+import { sortie } from '../board';
+import { dueCall } from '../flight/taxi';
+import { wallNowMs } from '../flight/time';
+import { ladder } from '../flight/today';
+import { place } from '../places';
+import { sayAgain } from '../steps/card';
+import { dueName, isAway, walked } from '../steps/due';
+import { stepsShown } from '../steps/leavingSteps';
+import { asksToRepeat } from './actions';
+
+/** How this device reads aloud. */
+export interface Voicing {
+  readonly on: boolean;
+  /** The gates of the roll and the climb as well. */
+  readonly gates: boolean;
+  /** One is the voice's own pace. */
+  readonly rate: number;
+  /** The voice chosen; null: the first that needs no network. */
+  readonly voice: string | null;
+}
+
+/** The paces that are offered. */
+export const RATES = [0.8, 1, 1.25, 1.5] as const;
+
+function readVoicing(stored: unknown): Voicing {
+  const { on, gates, rate, voice } = (stored ?? {}) as Partial<Record<keyof Voicing, unknown>>;
+  return {
+    on: on === true,
+    gates: gates !== false,
+    rate: RATES.find((known) => known === rate) ?? 1,
+    voice: typeof voice === 'string' ? voice.slice(0, 300) : null,
+  };
+}
+
+/** How this device reads aloud, as it is kept. */
+export const voicing = kept('voice', readVoicing);
+
+/** Changes how it reads aloud. */
+export function setVoicing(changed: Partial<Voicing>): void {
+  voicing.value = { ...voicing.value, ...changed };
+}
+
+/** What is said, in the words of the page's language. */
+export interface Sayings {
+  /** What is due, each part in its own language; empty where nothing is. */
+  readonly due: () => Said;
+  /** The radio call that is due on Taxi; empty where none is. */
+  readonly call: () => Said;
+  readonly gate: (rung: Rung | ClimbRung) => string;
+  /** That the gates are times. */
+  readonly warning: string;
+}
+
+/** A gate that is late by more than this is not said: it would be wrong by then, ms. */
+const LATE_MS = 700;
+
+/** Something in the language of the page. */
+const inPage = (text: string): Said => [{ text, language: pageLanguage() }];
+
+/** Says something now, by the voice and pace that are chosen; a text is in the language of the page. */
+export function sayNow(what: string | Said): void {
+  const { voice, rate } = voicing.peek();
+  say(typeof what === 'string' ? inPage(what) : what, voice, rate);
+}
+
+const hasGates = computed(
+  () => voicing.value.on && voicing.value.gates && (ladder.value?.rungs.length ?? 0) > 0,
+);
+
+const moment = computed(() => {
+  const position = walked.value?.position;
+  return position?.kind === 'moment' ? position.moment : null;
+});
+
+const isTaxi = computed(() => place.value === 'taxi');
+
+/** The sortie in which it was last said that gates are times. */
+const warnedIn = signal<Id | null>(null);
+
+/** The brakes are about to be released, and the gates will be spoken: it is to be shown that they are times. */
+export const warnsOfGates = computed(() => hasGates.value && moment.value === 'brakes released');
+
+/** Whether what was said last is what became due, and no gate. */
+let wasDue = false;
+
+/** Begins to read aloud, where that is wanted. */
+export function startVoice(sayings: Sayings): void {
+  followVoices();
+  const isHeard = computed(() => voicing.value.on && isForemost.value && stepsShown.value);
+  effect(() => {
+    const due = dueName.value;
+    if (!isHeard.value) return;
+    // What was being said was for what was due before.
+    fallSilent();
+    wasDue = false;
+    if (isAway.value || due === '' || moment.value === 'airborne') return;
+    untracked(() => sayNow([...sayings.due(), ...inPage(warning(sayings))]));
+    wasDue = true;
+  });
+  // On Taxi, where no step is shown, the call that comes next is.
+  const callHeard = computed(() =>
+    voicing.value.on && isForemost.value && !isHeard.value && isTaxi.value
+      ? (dueCall.value?.kind ?? null)
+      : null,
+  );
+  effect(() => {
+    fallSilent();
+    if (callHeard.value !== null) untracked(() => sayNow(sayings.call()));
+  });
+  followRepeats(sayings);
+  followRoll(sayings);
+}
+
+/** Said once a sortie, before the roll. */
+function warning(sayings: Sayings): string {
+  const { id } = sortie.peek();
+  if (!warnsOfGates.peek() || warnedIn.peek() === id) return '';
+  warnedIn.value = id;
+  return sayings.warning;
+}
+
+/** What was asked for is said even where nothing is read aloud by itself. */
+function followRepeats(sayings: Sayings): void {
+  // Two fingers on the Big card.
+  sayAgain.value = () => {
+    asksToRepeat.value += 1;
+  };
+  let heard = asksToRepeat.peek();
+  effect(() => {
+    if (asksToRepeat.value === heard) return;
+    heard = asksToRepeat.value;
+    untracked(() => {
+      const rungs = moment.value === 'airborne' ? (ladder.value?.rungs ?? []) : [];
+      if (rungs.length > 0) sayNow(rungs.map(sayings.gate).join(' '));
+      else {
+        const call = isTaxi.value && !stepsShown.value ? sayings.call() : [];
+        sayNow(call.length > 0 ? call : sayings.due());
+      }
+    });
+  });
+}
+
+/**
+ * Each gate at the time at which it is expected after the brakes were released, once: a ladder that
+ * changes on the way says none of them again.
+ */
+function followRoll(sayings: Sayings): void {
+  const roll = computed(() => {
+    const known = ladder.value;
+    if (!hasGates.value || !isForemost.value || known === null) return null;
+    return takeoffUnderWay(known, sortie.value.stamps);
+  });
+  const said = new Set<string>();
+  const begun = computed(() => roll.value?.id ?? null);
+  effect(() => {
+    if (begun.value === null) return;
+    said.clear();
+    // Stopped: what was being said does not count any more.
+    return fallSilent;
+  });
+  effect(() => {
+    const timers = (roll.value?.gates ?? []).flatMap(({ gate, atMs }) => {
+      const waitMs = atMs - wallNowMs();
+      if (waitMs < 0 || said.has(gate.what)) return [];
+      return [
+        setTimeout(() => {
+          if (wallNowMs() - atMs >= LATE_MS) return;
+          said.add(gate.what);
+          sayGate(gate, sayings);
+        }, waitMs),
+      ];
+    });
+    return () => {
+      for (const timer of timers) clearTimeout(timer);
+    };
+  });
+}
+
+/** A gate in place of what is being said; a step that it cuts short is said again after it. */
+function sayGate(gate: Rung | ClimbRung, sayings: Sayings): void {
+  const isCut = wasDue && isSpeaking();
+  sayNow([...inPage(sayings.gate(gate)), ...(isCut ? sayings.due() : [])]);
+  wasDue = isCut;
+}

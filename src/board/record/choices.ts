@@ -1,0 +1,64 @@
+/** What the pilot chooses: field, aircraft, runway end, clock, limits. */
+
+import type { ListedAircraft, ListedField } from 'virtual:lapstrip-catalogue';
+import type { Chosen, Event, Inputs } from '../../core';
+import { inputs, purpose, sortie, wind } from '../board';
+import { typing } from '../places';
+import { setWind } from '../wind/windEntry';
+import { add, undoable } from './adding';
+
+/** Sets what the pilot chose. */
+export function setInputs(chosen: Partial<Inputs>): void {
+  add({ kind: 'set', inputs: chosen });
+}
+
+/** Stands, stretches and entries of one field mean nothing on another. */
+const NO_WAY = { stand: null, taxiClosed: [], taxiEntry: null, taxiVia: null, rollsFromM: 0 };
+
+/** Goes to another field; an end of the old one cannot stay in use. */
+export function chooseField(field: ListedField): void {
+  if (field.hash === inputs.value.field) return;
+  const first = inputs.value.field === null;
+  const entries = add({ kind: 'set', inputs: { field: field.hash, chosen: null, ...NO_WAY } });
+  if (!first) undoable.value = { what: 'field', entries };
+}
+
+/** Takes another aircraft, with the procedure it is usually flown with, and its usual load. */
+export function chooseAircraft(aircraft: ListedAircraft): void {
+  if (aircraft.hash === inputs.value.aircraft) return;
+  takeUp({
+    aircraft: aircraft.hash,
+    procedure: null,
+    load: null,
+  });
+}
+
+/** The steps begun so far are left where they are; those of what is taken up begin anew. */
+export function takeUp(chosen: Partial<Inputs>): void {
+  const { run } = sortie.value;
+  // Before there is a field, nothing was chosen that could be missed.
+  const first = inputs.value.aircraft === null || inputs.value.field === null;
+  const left: Event[] = run === null ? [] : [{ kind: 'close', run: run.id, leadsTo: 'return' }];
+  const entries = add(...left, { kind: 'set', inputs: chosen });
+  if (!first) undoable.value = { what: 'aircraft', entries };
+}
+
+/** Sets the sortie's clock. */
+export function setClock(sortieMs: number, rate: number): void {
+  add({ kind: 'clock', sortieMs, rate });
+}
+
+/** Uses a runway end, for what Wind judges for. */
+export function useEnd(end: Chosen['end']): void {
+  if (setWind()) typing.value = false;
+  const changing = wind.value.using !== null && wind.value.using !== end;
+  const entries = add({
+    kind: 'set',
+    inputs: {
+      chosen: { end, purpose: purpose.value },
+      // An intersection of another end is none of this one, and the whole run is counted again.
+      ...(inputs.value.taxiEntry === null ? {} : { taxiEntry: null, rollsFromM: 0 }),
+    },
+  });
+  undoable.value = changing ? { what: 'end', entries } : null;
+}

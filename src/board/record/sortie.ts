@@ -1,0 +1,38 @@
+/** The record, and the sortie that is folded from it. */
+
+import { computed, type ReadonlySignal, signal } from '@preact/signals';
+import { type Entry, type Sortie, sortieFlown, sortiesOf, sortieTimeMs } from '../../core';
+import { deviceId } from '../../device/self';
+import { type Keeping, newId, Record, type Unread } from '../../record/record';
+import { wallMs } from '../flight/time';
+import { watching } from '../places';
+
+const entries = signal<readonly Entry[]>([]);
+
+/** Whether what is entered outlives this window. */
+export const keeping = signal<Keeping>('opening');
+
+/** What of the record this version does not use. */
+export const unread = signal<Unread>({ damaged: 0, newer: 0 });
+
+const recordChanged = () => {
+  entries.value = record.entries;
+  keeping.value = record.keeping;
+  unread.value = record.unread;
+};
+
+/** The one list. */
+export const record = new Record(recordChanged, deviceId(newId), watching);
+
+/** All sorties, newest last, by their entries. */
+export const sorties = computed(() => sortiesOf(entries.value));
+
+/** The sortie that is being flown: the one begun or taken up last, unless that was undone. */
+export const sortie: ReadonlySignal<Sortie> = computed(() =>
+  sortieFlown(sorties.value, record.newerSorties),
+);
+
+/** The sortie's own time, UTC, moved on every minute. */
+export const sortieMinute = computed(
+  () => Math.floor(sortieTimeMs(sortie.value.clock, wallMs.value) / 60_000) * 60_000,
+);

@@ -1,0 +1,62 @@
+/** The Big card: one step, the taxi pace or the wind's answer over the whole screen. */
+
+import { effect, signal, untracked } from '@preact/signals';
+import { kept } from '../../device/kept';
+import { sortie } from '../board';
+import { steps } from '../flight/flight';
+import { beside, bigCard, openPlace, type Place, place, sheet, typing, watching } from '../places';
+
+/** Says what is due again; null while there is nothing that speaks. */
+export const sayAgain = signal<(() => void) | null>(null);
+
+/** Whether the card comes by itself when the line-up begins. */
+export const cardAtLineUp = kept('cardAtLineUp', (stored) => stored === true);
+
+const BESIDE_STEPS = ['wind', 'taxi', 'numbers'] as const satisfies readonly Place[];
+
+/** What the pilot wants beside the steps on a wide screen. */
+export const keptBeside = kept(
+  'besideSteps',
+  (stored) => BESIDE_STEPS.find((known) => known === stored) ?? 'wind',
+);
+
+/** Whether the card was closed just now, so that the keyboard goes back to the key that opens it. */
+let isJustClosed = false;
+
+/** Lays the card over a place: the one that is open, or the one beside it, which is opened first. */
+export function openCard(over: Place = place.value): void {
+  if (over !== place.value) openPlace(over);
+  sheet.value = null;
+  typing.value = false;
+  bigCard.value = true;
+}
+
+/** Back to the place. */
+export function closeCard(): void {
+  isJustClosed = true;
+  bigCard.value = false;
+}
+
+/** Whether the card was closed since this was last asked. */
+export function wasJustClosed(): boolean {
+  const was = isJustClosed;
+  isJustClosed = false;
+  return was;
+}
+
+/** Begins to bring the card at line-up, and to keep what stands beside the steps; call once. */
+export function startCard(): void {
+  effect(() => {
+    beside.value = { ...beside.peek(), steps: keptBeside.value };
+  });
+  let before: string | null = null;
+  effect(() => {
+    const now = sortie.value.list === null ? (steps.value?.walk.phase ?? null) : null;
+    // Only where the pilot is in the steps: another window or place is not taken away.
+    if (before === 'taxi' && now === 'line-up' && untracked(isWanted)) openCard();
+    if (now !== null) before = now;
+  });
+}
+
+const isWanted = () =>
+  cardAtLineUp.value && place.value === 'steps' && sheet.value === null && !watching;

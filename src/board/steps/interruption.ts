@@ -1,0 +1,38 @@
+/** Being called away from the steps, and taking them up again. */
+
+import { mayInterrupt, wasGlance } from '../../core';
+import { record, sortie } from '../board';
+import { goneMs, moment, wallNowMs } from '../flight/time';
+import { add, momentAt } from '../record/adding';
+import { backFromWatch, goesBehindWatch } from '../watch';
+
+/** Marks that the pilot was called away from the steps, now or since an earlier moment of the device's clock. */
+export function interrupt(sinceMs = wallNowMs()): void {
+  const { id, list, run } = sortie.value;
+  const current = list ?? run;
+  if (id === null || current === null || !mayInterrupt(sortie.value)) return;
+  record.add(id, momentAt(sinceMs), { kind: 'interrupted', run: current.id });
+}
+
+/** Takes the steps up again. */
+export function resume(): void {
+  const run = sortie.value.list ?? sortie.value.run;
+  if (run !== null && run.interruptedAt !== null) add({ kind: 'resumed', run: run.id });
+}
+
+/** Marks an interruption while the app is hidden. */
+export function interruptWhenLeft(): void {
+  let hidden = { elapsedMs: Number.NEGATIVE_INFINITY, wallMs: 0 };
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'hidden') {
+      hidden = moment();
+      // Who opens the page that watches has not left, whatever window is in front then.
+      if (!goesBehindWatch()) interrupt();
+      return;
+    }
+    const watchedSinceMs = backFromWatch();
+    if (watchedSinceMs !== null) interrupt(watchedSinceMs);
+    void record.refresh();
+    if (wasGlance(goneMs(hidden))) resume();
+  });
+}

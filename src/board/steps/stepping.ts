@@ -1,0 +1,222 @@
+/** What the pilot does with the steps: ticks, moments, lists, back, and the sortie's end. */
+
+import { computed } from '@preact/signals';
+import {
+  canMove,
+  type Event,
+  type FlownAgain,
+  type Id,
+  isWaiting,
+  type LeadsTo,
+  type ListId,
+  type Moment,
+  type Offers,
+  offers,
+  PHASES,
+  type Phase,
+  passedBefore,
+  passesAgain,
+  putOffBefore,
+  rowsOf,
+  type StepOutcome,
+  type StepRow,
+  sawOf,
+  sortieTimeMs,
+  togetherWith,
+} from '../../core';
+import { askToKeepStorage } from '../../device/storage';
+import { newId } from '../../record/record';
+import { inputs, record, sortie } from '../board';
+import { chosenProcedure, procedure } from '../documents/inUse';
+import { steps } from '../flight/flight';
+import { wallNowMs } from '../flight/time';
+import { openPlace } from '../places';
+import { add, addTo, undoable } from '../record/adding';
+import { seal } from '../record/sealing';
+
+/** The run to tick in: the procedure's, begun with its first tick. */
+function openRun(): { readonly id: Id; readonly events: readonly Event[] } | null {
+  const { run } = sortie.value;
+  // A version kept under way is for the next sortie; what is to begin anew was closed by `takeUp`.
+  if (run !== null) return { id: run.id, events: [] };
+  const procedure = chosenProcedure.value;
+  if (procedure === null) return null;
+  const id = newId();
+  return { id, events: [{ kind: 'open', run: id, procedure, list: null }] };
+}
+
+function tickEvent(run: Id, row: StepRow, outcome: StepOutcome, why?: string): Event | null {
+  const brief = steps.value;
+  if (brief === null) return null;
+  const saw = sawOf(row.step, brief.facts);
+  const event = { kind: outcome, run, pass: row.pass, step: row.step.id, saw } as const;
+  return why === undefined ? event : { ...event, why };
+}
+
+/** Records what was done with a step of the procedure, or of the open list. */
+export function tick(row: StepRow, outcome: StepOutcome, why?: string): void {
+  const { list } = sortie.value;
+  const run = list === null ? openRun() : { id: list.id, events: [] };
+  if (run === null) return;
+  const event = tickEvent(run.id, row, outcome, why);
+  undoable.value = null;
+  if (event === null) return;
+  add(...run.events, ...passing(run.id, row), event);
+  // From the first tick on there is something to lose, and the browser's question is understood.
+  void askToKeepStorage();
+}
+
+/** What is passed by going on to a row of what is walked, or to its end. */
+function passing(run: Id, row: StepRow | null): readonly Event[] {
+  const brief = steps.value;
+  if (brief === null) return [];
+  const rows = rowsOf(brief.abnormal?.walk ?? brief.walk);
+  return passedBefore(rows, row, brief.facts).map((one) => ({ kind: 'passed', run, ...one }));
+}
+
+/** The first step of the phases after one; null where there is none. */
+function firstAfter(phase: Phase): StepRow | null {
+  const later = PHASES.slice(PHASES.indexOf(phase) + 1);
+  const rows = steps.value === null ? [] : rowsOf(steps.value.walk);
+  return rows.find((row) => later.includes(row.phase)) ?? null;
+}
+
+/** Stamps a moment, together with the steps tied to it. The figures shown at moments that count are sealed. */
+export function stamp(what: Moment, tied: readonly StepRow[] = []): void {
+  const run = openRun();
+  if (run === null) return;
+  const ticks = tied.flatMap((row) => tickEvent(run.id, row, 'done') ?? []);
+  const sealed = what === 'brakes released' || what === 'landed' ? [seal()] : [];
+  // What Wind judged for by hand was for this part of the sortie.
+  const judged: Event[] =
+    inputs.value.purpose === null ? [] : [{ kind: 'set', inputs: { purpose: null } }];
+  const passed = what === 'brakes released' ? passing(run.id, firstAfter('roll')) : [];
+  add(...run.events, ...passed, ...ticks, { kind: 'stamp', what }, ...sealed, ...judged);
+}
+
+/** Stopping on the roll: stamped, and the list for it opened at once. */
+export function stopRoll(): void {
+  const { run } = sortie.value;
+  if (run === null) return;
+  const list: ListId = 'rejected-takeoff';
+  const opened = hasList(list)
+    ? [{ kind: 'open', run: newId(), procedure: run.procedure, list } as const]
+    : [];
+  add({ kind: 'stamp', what: 'stopping' }, ...opened);
+}
+
+const hasList = (list: ListId) => procedure.value?.lists.some(({ id }) => id === list) ?? false;
+
+/**
+ * Opens a list over the steps, or over the list that is open: its end leads back there. A list that
+ * is open already under another is gone back to.
+ */
+export function openList(list: ListId): void {
+  const { run, lists } = sortie.value;
+  const begun = openRun();
+  const flown = run?.procedure ?? chosenProcedure.value;
+  if (begun === null || flown === null || !hasList(list)) return;
+  undoable.value = null;
+  openPlace('steps');
+  const under = lists.findIndex((one) => one.list === list);
+  const above = under < 0 ? [] : lists.slice(under + 1).reverse();
+  const closing = above.map((one): Event => ({ kind: 'close', run: one.id, leadsTo: 'return' }));
+  if (closing.length > 0) add(...closing);
+  if (under >= 0) return;
+  add(...begun.events, { kind: 'open', run: newId(), procedure: flown, list });
+}
+
+/** Closes the open list; it leads where the procedure says. What a later phase leaves behind is held back. */
+export function closeList(leadsTo: LeadsTo): void {
+  const { list, lists } = sortie.value;
+  if (list === null) return;
+  const close = { kind: 'close', run: list.id, leadsTo } as const;
+  if (leadsTo === 'end') endSortie();
+  else if (leadsTo === 'return') add(close);
+  else {
+    const under = lists.filter((one) => one !== list);
+    const closing = under.map((one): Event => ({ kind: 'close', run: one.id, leadsTo: 'return' }));
+    add(...leftBehind(leadsTo.phase, leadsTo.reopen), close, ...closing);
+  }
+}
+
+/** Holds back what waits before a phase and is not flown again. */
+function leftBehind(phase: Phase, reopen: readonly Phase[]): readonly Event[] {
+  const { run } = sortie.value;
+  if (run === null || steps.value === null) return [];
+  return rowsOf(steps.value.walk)
+    .filter((row) => PHASES.indexOf(row.phase) < PHASES.indexOf(phase))
+    .filter((row) => !reopen.includes(row.phase) && isWaiting(row) && canMove(row.step))
+    .flatMap((row) => tickEvent(run.id, row, 'held') ?? []);
+}
+
+/** Off the approach again: the list for it, or at once the approach anew. */
+export function goAround(): void {
+  if (hasList('go-around')) openList('go-around');
+  else flyAgain('approach');
+}
+
+/** Flies phases again: after a touch-and-go, for another take-off, or for another approach. */
+export function flyAgain(what: FlownAgain): void {
+  const { run } = sortie.value;
+  if (run === null || steps.value === null) return;
+  const passes = passesAgain(steps.value.procedure, run, what);
+  const reopen = { kind: 'reopen', run: run.id, passes } as const;
+  undoable.value = null;
+  if (what === 'touch-and-go') {
+    // Landed in the pass that ends, and airborne in the one that begins.
+    add({ kind: 'stamp', what: 'landed' }, seal(), reopen, { kind: 'stamp', what: 'airborne' });
+  } else if (what === 'take-off') add({ kind: 'set', inputs: { purpose: 'take-off' } }, reopen);
+  else add(reopen);
+}
+
+/** Leaves everything before a step held back, so that it is the one that is due. */
+export function goOnFrom(row: StepRow): void {
+  const brief = steps.value;
+  const run = openRun();
+  if (brief === null || run === null) return;
+  const passed = putOffBefore(brief, row);
+  const held = passed.flatMap((skipped) => tickEvent(run.id, skipped, 'held') ?? []);
+  if (held.length === 0) return;
+  if (run.events.length > 0) add(...run.events);
+  undoable.value = { what: 'jump', entries: add(...held) };
+}
+
+/** What may be done in the steps now; null before there is a procedure. */
+export const offered = computed(() =>
+  steps.value === null ? null : offers(steps.value, sortie.value),
+);
+
+/** Whether there is something to take back. */
+export const canGoBack = (): boolean => (offered.value?.undo ?? null) !== null;
+
+/** Takes the last thing done in the steps back. */
+export function goBack(): void {
+  const last = offered.value?.undo ?? null;
+  if (last === null) return;
+  add(...togetherWith(record.entries, last).map(({ id }): Event => ({ kind: 'undo', target: id })));
+}
+
+/** Ends the sortie, seals its figures, and begins the next with the same field, aircraft and limits. */
+export function endSortie(): void {
+  const { run, lists, clock } = sortie.value;
+  const { chosen: _chosen, purpose: _purpose, supersonic: _s, ...kept } = inputs.value;
+  const open = lists
+    .map((one): Event => ({ kind: 'close', run: one.id, leadsTo: 'end' }))
+    .reverse();
+  const closing =
+    run === null ? [] : add(seal(), ...open, { kind: 'close', run: run.id, leadsTo: 'end' });
+  const next: Event[] = [{ kind: 'set', inputs: kept }];
+  if (clock !== null) {
+    next.push({ kind: 'clock', sortieMs: sortieTimeMs(clock, wallNowMs()), rate: clock.rate });
+  }
+  undoable.value = { what: 'sortie', entries: [...closing, ...addTo(newId(), ...next)] };
+}
+
+/** Does what is offered as the next thing; what was interrupted is taken up elsewhere. */
+export function doIt(main: Offers['main']): void {
+  if (main.what === 'tick') tick(main.row, 'done');
+  else if (main.what === 'stamp') stamp(main.moment, main.tied);
+  else if (main.what === 'close-list') closeList(main.leadsTo);
+  else if (main.what === 'end-sortie') endSortie();
+}

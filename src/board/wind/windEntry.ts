@@ -1,0 +1,132 @@
+/** Typing a wind: kept as it is typed, in use when it is set. */
+
+import { batch, signal } from '@preact/signals';
+import { type Entry, type Event, type Id, plainly } from '../../core';
+import { draftKeeper } from '../../record/drafts';
+import { draft, enteredWind, inputs, typedWind } from '../board';
+import { typing } from '../places';
+import { add, undoable } from '../record/adding';
+
+/** The most that the entry holds, characters. No report is as long, and laying out a book holds up the screen. */
+export const MOST_HELD = 2000;
+
+/** The most of a text that is looked through for the report to take, characters: over a hundred reports. */
+const MOST_LOOKED_THROUGH = 8000;
+
+/** Whether what stands in the entry is only a part of a text too long to be looked through. */
+export const cut = signal(false);
+
+/** The name that what is typed is kept under on the device. It is no entry of a sortie before it is set. */
+export const WIND_DRAFT = ' wind';
+
+const keeper = draftKeeper(() => ({ code: WIND_DRAFT, text: draft.value }));
+
+/** Goes on from what was kept on the device, unless something was typed meanwhile. */
+export function goOnTyping(text: string): void {
+  if (draft.value === '') draft.value = text;
+}
+
+/** What stood in the entry was erased: it is empty, and the wind in use does not stand in for it. */
+export const erased = signal(false);
+
+/** Takes what is typed so far. */
+export function typeWind(text: string): void {
+  draft.value = text;
+  erased.value = text === '';
+  cut.value = false;
+  unchosen = null;
+  keeper.soon();
+}
+
+/** Makes the typed wind the wind in use. What cannot be used stays typed, to be mended. */
+export const setWind = (): boolean => setTyped() !== null;
+
+/** Sets the typed wind, and gives its entry; null where it cannot be used. */
+function setTyped(): Entry | null {
+  const text = draft.value.trim();
+  if (text === '' || typedWind.value.wind === null) return null;
+  const entry = batch(() => {
+    const [set] = add({ kind: 'wind', text, north: inputs.value.typedNorth });
+    draft.value = '';
+    return set ?? null;
+  });
+  void keeper.now();
+  return entry;
+}
+
+/** Takes a wind that was typed in short to the other north: what is typed, and the one in use. */
+export function turnNorth(): void {
+  const typedNorth = inputs.value.typedNorth === 'true' ? 'magnetic' : 'true';
+  const entered = enteredWind.value;
+  const again: Event[] =
+    draft.value === '' && entered !== null
+      ? [{ kind: 'wind', text: entered.text, north: typedNorth }]
+      : [];
+  add({ kind: 'set', inputs: { typedNorth } }, ...again);
+}
+
+/** Which part of a text is taken; all of it, before what chooses is loaded. */
+let chooseFrom: ((text: string) => string) | null = null;
+
+/** The text taken last, while nothing could choose from it, and the wind that came of it. */
+let unchosen: {
+  readonly text: string;
+  readonly wind: Id | null;
+  readonly unasked: boolean;
+} | null = null;
+
+/** Lets what is loaded later choose from a text, such as the newest of several reports; also from one taken before. */
+export function chooseTextsWith(choose: (text: string) => string): void {
+  chooseFrom = choose;
+  const before = unchosen;
+  if (before === null || choose(before.text) === before.text) return;
+  const [wasCut, isInUse] = [cut.value, before.wind === (enteredWind.value?.id ?? null)];
+  if (!isInUse) return;
+  batch(() => {
+    if (before.wind !== null) add({ kind: 'undo', target: before.wind });
+    takeText(before.text, before.unasked);
+    cut.value = wasCut;
+  });
+}
+
+/**
+ * Takes a text that was pasted or shared; a wind in it is in use at once. Says whether it was. One
+ * that came `unasked`, with the address, is offered to be taken back.
+ */
+export function takeText(text: string, unasked = false): boolean {
+  const looked = beginningOf(text, MOST_LOOKED_THROUGH);
+  // From elsewhere: what would be drawn otherwise than it is read does not get into the record.
+  const within = plainly(looked, 'report');
+  const taken = chooseFrom?.(within) ?? within;
+  const held = beginningOf(taken, MOST_HELD);
+  typeWind(held);
+  cut.value = looked !== text || held !== taken;
+  const set = setTyped();
+  if (unasked && set !== null) undoable.value = { what: 'wind', entries: [set] };
+  if (chooseFrom === null) unchosen = { text: within, wind: set?.id ?? null, unasked };
+  return set !== null;
+}
+
+/** As much of a text as fits: whole reports, or at least whole groups, for half of one would be read as another. */
+function beginningOf(text: string, most: number): string {
+  if (text.length <= most) return text;
+  const within = text.slice(0, most);
+  const reports = Math.max(within.lastIndexOf('=') + 1, within.lastIndexOf('\n'));
+  const end = reports > 0 ? reports : within.lastIndexOf(' ');
+  return end > 0 ? within.slice(0, end) : within;
+}
+
+/** Closes the keypad; a wind that can be used is set. */
+export function closeKeypad(): void {
+  setWind();
+  erased.value = false;
+  typing.value = false;
+}
+
+/** Throws away what is typed, back to the wind in use. */
+export function dropDraft(): void {
+  draft.value = '';
+  erased.value = false;
+  cut.value = false;
+  keeper.soon();
+}
