@@ -64,7 +64,10 @@ const SCENES: readonly (readonly [string, (page: Page) => Promise<unknown>])[] =
     },
   ],
   ['Numbers', (page) => openPlace(page, 'Numbers')],
-  ['a number that is asked why', (page) => page.getByRole('button', { name: '138 kt' }).click()],
+  [
+    'a number that is asked why',
+    (page) => page.getByRole('button', { name: '138 kt' }).first().click(),
+  ],
   [
     'Log',
     async (page) => {

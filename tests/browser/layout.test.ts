@@ -119,7 +119,7 @@ const SCENES: readonly Scene[] = [
     },
   ],
   ['Numbers', (page) => openPlace(page, 'Numbers')],
-  ['why', (page) => page.getByRole('button', { name: '138 kt' }).click()],
+  ['why', (page) => page.getByRole('button', { name: '138 kt' }).first().click()],
   [
     'Log',
     async (page) => {
