@@ -1,4 +1,4 @@
-/** The sheets over the place: none is part of the first answer, so they come together after it. */
+/** The sheets over a place. The first answer needs none of them, so they load together after it. */
 
 import type { JSX } from 'preact';
 import { type Sheet, sheet } from '../board/places';
@@ -52,7 +52,7 @@ function close(open: Sheet): void {
   sheet.value = under(open);
 }
 
-function Opened({ open }: { open: Sheet }) {
+function Opened({ open }: { open: Sheet }): JSX.Element {
   const onClose = () => close(open);
   switch (open.kind) {
     case 'sortie':
