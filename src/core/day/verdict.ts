@@ -1,9 +1,9 @@
 /** Sixth stage: what speaks against the runway in use, worked out once for every place. */
 
 import type { Exceeded, LoadSheet } from '../aircraft/loadSheet';
-import type { NoLength } from '../aircraft/needs';
 import type { Designator } from '../airfield/field';
 import type { Figure } from '../figure';
+import type { NoLength } from '../runway/needs';
 import type { NoBest, Purpose, RankedEnd, Shortfall } from '../runway/question';
 import type { Parts } from './sources';
 import type { LandingLimit, LandingToday, TakeoffToday, TodayBrief } from './today';

@@ -3,9 +3,9 @@
  * which asks at every degree, works out no more than it takes to find the best.
  */
 
-import { type Needs, type NoNeeds, needsNothing } from '../aircraft/needs';
 import { degreesOf, type TrueDeg, trueDeg } from '../angle';
 import { across, along, type Bearing, bearingOf, leastAlong, mostAcross } from './components';
+import { type Needs, type NoNeeds, needsNothing } from './needs';
 import type { Asked } from './question';
 import { type Candidate, lengthOf, type Situation } from './situation';
 

@@ -1,7 +1,7 @@
 /** A table in place of a slow function of the wind. */
 
-import { type Needs, type NoNeeds, needsNothing } from '../aircraft/needs';
 import type { Designator } from '../airfield/field';
+import { type Needs, type NoNeeds, needsNothing } from './needs';
 import type { LengthNeeded } from './question';
 
 /** Between rows what is needed is taken from a straight line; over 5 kt it bends by about a metre. */

@@ -1,9 +1,9 @@
 /** What is asked about the ends of a field's runways, and what is answered. */
 
-import type { Declared, Needs, NoLength, NoNeeds } from '../aircraft/needs';
 import type { Designator, Field, Surface } from '../airfield/field';
 import type { North } from '../angle';
 import type { Wind } from '../weather/report';
+import type { Declared, Needs, NoLength, NoNeeds } from './needs';
 
 /** What the runway is wanted for. */
 export type Purpose = 'take-off' | 'landing';

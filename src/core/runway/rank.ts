@@ -1,6 +1,5 @@
 /** Ranking the ends of a field in today's wind. */
 
-import { type Needs, type NoNeeds, needsNothing } from '../aircraft/needs';
 import { degreesOf, toMagnetic } from '../angle';
 import { holdsUntil } from './holds';
 import {
@@ -20,6 +19,7 @@ import {
   tearsTyres,
   tightest,
 } from './judge';
+import { type Needs, type NoNeeds, needsNothing } from './needs';
 import { bestIn, inOrder, type Placed } from './order';
 import type { EndsQuestion, NoBest, RankedEnd, RankedEnds, Shortfall } from './question';
 import { type Candidate, type Situation, situationOf } from './situation';

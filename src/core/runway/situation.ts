@@ -1,11 +1,11 @@
 /** Everything the judgement of the ends depends on but the wind's direction, which may be turned. */
 
-import type { Declared } from '../aircraft/needs';
 import { type End, endsOf } from '../airfield/ends';
 import { degreesOf, magneticDeg, type TrueDeg, toMagnetic, toTrue, trueDeg } from '../angle';
 import { clockwiseDeg, type Envelope, envelopeOf } from '../weather/envelope';
 import type { Wind } from '../weather/report';
 import { type Bearing, bearingOf } from './components';
+import type { Declared } from './needs';
 import type { EndsQuestion, LengthNeeded, PreferredEnds, Purpose, WindLimits } from './question';
 
 /**

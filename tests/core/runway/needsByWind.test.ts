@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { Needs, NoNeeds } from '../../../src/core/aircraft/needs';
+import type { Needs, NoNeeds } from '../../../src/core/runway/needs';
 import { needsByWind } from '../../../src/core/runway/needsByWind';
 
 /** A run that goes with the square of the ground speed, as at a lift-off of 80 kt from 800 m. */
