@@ -21,7 +21,6 @@ export default defineConfig({
     target: TARGET,
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
-    cssCodeSplit: false,
     rolldownOptions: {
       checks: { bundlerTimings: false },
       output: {
