@@ -1,23 +1,23 @@
 /**
- * JSON from outside, parsed only where it is bounded: fifty million brackets, or a row as long, would
- * take the tab down before anything could be said of them.
+ * JSON from outside, parsed only if bounded: fifty million brackets, or an array as long, would
+ * crash the tab before we could say anything about it.
  */
 
-/** Deeper than this nothing of ours goes, levels. RFC 8259, section 9, lets a parser set limits. */
+/** Nothing of ours nests deeper, levels. RFC 8259, section 9, lets a parser set limits. */
 const DEEPEST = 64;
 
-/** No record has more values, or names of values, than this. */
+/** No record has more values and keys than this. */
 const MOST_VALUES = 10_000_000;
 
-/** What keeps a text from being parsed. */
+/** Why a text wasn't parsed. */
 export type JsonProblem = 'not-json' | 'too-deep' | 'too-many';
 
-/** What a text holds, or why it was not parsed. */
+/** What a text holds, or why it wasn't parsed. */
 export type ParsedJson =
   | { readonly value: unknown; readonly problem: null }
   | { readonly value: null; readonly problem: JsonProblem };
 
-/** Parses a text whose depth and number of values are bounded. Never throws, whatever the text. */
+/** Parses a text of bounded depth and size. Never throws, whatever the text. */
 export function boundedJson(text: string): ParsedJson {
   const problem = beyondBounds(text);
   if (problem !== null) return { value: null, problem };
@@ -31,7 +31,7 @@ export function boundedJson(text: string): ParsedJson {
 const [QUOTE, BACKSLASH, COMMA, COLON] = [0x22, 0x5c, 0x2c, 0x3a];
 const [OPEN_ROW, CLOSE_ROW, OPEN_OBJECT, CLOSE_OBJECT] = [0x5b, 0x5d, 0x7b, 0x7d];
 
-/** Counts brackets and separators outside of texts, without keeping any of it. */
+/** Counts brackets and separators outside strings, without building anything. */
 function beyondBounds(text: string): JsonProblem | null {
   let depth = 0;
   let values = 0;

@@ -1,4 +1,4 @@
-/** The documents that come with the app; tools/catalogue.ts makes this module when it is built. */
+/** The documents that come with the app; tools/catalogue.ts generates this module at build time. */
 declare module 'virtual:lapstrip-catalogue' {
   type Field = import('../core').Field;
   type Aircraft = import('../core').Aircraft;
@@ -7,12 +7,12 @@ declare module 'virtual:lapstrip-catalogue' {
 
   interface Listed<Kind extends string, Document> {
     readonly kind: Kind;
-    /** The short name that a pilot and other documents know it by. */
+    /** The short code that pilots and other documents know it by. */
     readonly code: string;
     readonly name: string;
-    /** Names its content; what the log and a pinned sortie hold on to. */
+    /** Hash of its content; the log and pinned sorties hold on to this. */
     readonly hash: Hash;
-    /** The document as its schema gave it out, already checked when the app was built. */
+    /** The document as its schema returned it, checked at build time. */
     readonly load: () => Promise<Document>;
   }
 
@@ -23,12 +23,12 @@ declare module 'virtual:lapstrip-catalogue' {
     };
   export type ListedAircraft = Listed<'aircraft', Aircraft>;
   export type ListedProcedure = Listed<'procedure', Procedure> & {
-    /** The code of the aircraft that it is for. */
+    /** The code of the aircraft it is for. */
     readonly aircraft: string;
     /** A BCP 47 tag. */
     readonly language: string;
   };
 
-  /** Fields, aircraft, then procedures, each in the order of their codes. */
+  /** Fields, then aircraft, then procedures, each sorted by code. */
   export const catalogue: readonly (ListedField | ListedAircraft | ListedProcedure)[];
 }

@@ -1,4 +1,4 @@
-/** What is other in a document that came than in the one of the same name that is there. */
+/** How an incoming document differs from the one of the same code that is already here. */
 
 import type { AbnormalList, Procedure, Step } from '../core';
 import { canonicalJson } from './hash';
@@ -7,15 +7,18 @@ import { canonicalJson } from './hash';
 export interface StepDifferences {
   readonly added: readonly Step[];
   readonly removed: readonly Step[];
-  /** The same step, said otherwise, or under another condition. */
+  /** The same step with other wording, or under another condition. */
   readonly changed: readonly { readonly before: Step; readonly after: Step }[];
-  /** Steps that are the same, and come elsewhere. */
+  /** Unchanged steps that come elsewhere. */
   readonly moved: number;
-  /** The lists, by their titles, that are new, or otherwise beside their steps: titled, looked for, leading. */
+  /**
+   * Titles of lists that are new, or changed apart from their steps: title, where looked for first,
+   * where they lead.
+   */
   readonly lists: readonly string[];
 }
 
-/** Every step of a procedure, and where it stands: its phase or list. */
+/** Every step of a procedure, with its phase or list. */
 function placed({
   phases,
   lists,
@@ -29,7 +32,7 @@ function placed({
 /** How many steps a procedure has, its lists included. */
 export const countSteps = (procedure: Procedure): number => placed(procedure).length;
 
-/** What differs step by step; a step is the same by its id. */
+/** What differs step by step; steps are matched by id. */
 export function stepDifferences(before: Procedure, after: Procedure): StepDifferences {
   const old = new Map(placed(before).map((one) => [one.step.id, one]));
   const fresh = new Map(placed(after).map((one) => [one.step.id, one]));
@@ -37,7 +40,7 @@ export function stepDifferences(before: Procedure, after: Procedure): StepDiffer
     const was = old.get(one.step.id);
     return was === undefined ? [] : [{ was, one }];
   });
-  // The fewest that must be taken out so that the others stand in the order they had.
+  // The fewest to take out so that the others keep their old order.
   const places = new Map([...old.keys()].map((id, index) => [id, index]));
   const stayed = both.filter(({ was, one }) => was.in === one.in);
   const inOrder = longestRise(stayed.map(({ one }) => places.get(one.step.id) ?? 0));
@@ -59,7 +62,7 @@ export function stepDifferences(before: Procedure, after: Procedure): StepDiffer
 const headText = (list: AbnormalList | undefined): string =>
   list === undefined ? '' : canonicalJson({ ...list, steps: [] });
 
-/** What a step says beside its item and its response. */
+/** What a step has apart from its item and response. */
 export type StepAspect = Exclude<keyof Step, 'id' | 'item' | 'response'>;
 
 const ASPECTS: readonly StepAspect[] = [
@@ -76,20 +79,23 @@ const ASPECTS: readonly StepAspect[] = [
   'call',
 ];
 
-/** What is other between two wordings of a step, what decides whether and how it is ticked first. */
+/**
+ * What differs between two versions of a step; what decides whether and how it is ticked comes
+ * first.
+ */
 export const aspectsThatDiffer = (before: Step, after: Step): readonly StepAspect[] =>
   ASPECTS.filter(
     (name) => canonicalJson(before[name] ?? null) !== canonicalJson(after[name] ?? null),
   );
 
-/** A value that is other, and where: a path such as `limits.crosswindKt.dry`. Null: it is not there. */
+/** A value that differs, and its path, such as `limits.crosswindKt.dry`. Null: it isn't there. */
 export interface ValueDifference {
   readonly at: string;
   readonly before: string | null;
   readonly after: string | null;
 }
 
-/** The values that differ between two documents, in their order. */
+/** The values that differ between two documents, in document order. */
 export function valuesThatDiffer(before: object, after: object): readonly ValueDifference[] {
   const old = new Map(valuesIn(before));
   const fresh = new Map(valuesIn(after));
@@ -107,7 +113,7 @@ function valuesIn(value: unknown, at = ''): readonly (readonly [string, string])
   );
 }
 
-/** The names of the parts that differ between two documents, `runways` and the like, in their order. */
+/** The top-level parts that differ between two documents, such as `runways`, in document order. */
 export function partsThatDiffer(before: object, after: object): readonly string[] {
   const old = new Map<string, unknown>(Object.entries(before));
   const fresh = new Map<string, unknown>(Object.entries(after));
@@ -118,9 +124,9 @@ export function partsThatDiffer(before: object, after: object): readonly string[
   );
 }
 
-/** How many of the numbers, at most, rise from left to right when the others are left out. */
+/** The length of the longest increasing subsequence. */
 function longestRise(numbers: readonly number[]): number {
-  /** At each length: the least number that such a row can end with. */
+  /** For each length, the smallest number such a subsequence can end in. */
   const ends: number[] = [];
   for (const number of numbers) {
     const place = ends.findIndex((end) => end >= number);

@@ -1,15 +1,15 @@
 /**
- * A document as a link: the whole of it stands in what follows `#`, which no browser sends to a
- * server. `d` holds it in letters, for links; `n` in digits, for the codes that cameras read.
+ * A document as a link: all of it stands after the `#`, which no browser sends to a server. `d`
+ * holds it as letters, for links; `n` as digits, for the codes that cameras read.
  */
 
 import type { Hash } from '../core';
 import { bytesOfDigits, bytesOfLetters, deflated, digitsOf, inflated, lettersOf } from './packed';
 
-/** The place in the address that takes what is shared. */
+/** The place in the address that takes shared documents. */
 export const ADD = '#/add?';
 
-/** A text for a code: an address whose end is digits alone. */
+/** The text of a code: an address that ends in digits alone. */
 export interface CodeText {
   readonly before: string;
   readonly digits: string;
@@ -22,13 +22,13 @@ export interface Links {
 }
 
 /**
- * So many digits stand in one code. More would fit into the largest, version 40, but its modules are
- * too small on a telephone for a camera. This makes it version 22 at most, 105 modules wide; version
- * 23 is one that jsQR, a reader in wide use, cannot read.
+ * Digits per code. The largest code, version 40, would hold more, but its modules are too small on
+ * a phone for a camera. This makes it version 22 at most, 105 modules wide; jsQR, a widely used
+ * reader, can't read version 23.
  */
 const MOST_DIGITS = 2100;
 
-/** The addresses of a document, as its schema gave it out; `hash` is its own. */
+/** The addresses of a document, as its schema returned it; `hash` is its own. */
 export async function linksTo(app: string, document: object, hash: Hash): Promise<Links> {
   const bytes = await deflated(JSON.stringify(document));
   const digits = digitsOf(bytes);
@@ -44,11 +44,11 @@ export async function linksTo(app: string, document: object, hash: Hash): Promis
   };
 }
 
-/** One of the codes that a document is spread over. */
+/** One of the codes a document is spread over. */
 export interface CodePart {
   /** The same for all codes of a document. */
   readonly set: string;
-  /** Counting from 1. */
+  /** Counts from 1. */
   readonly part: number;
   readonly of: number;
   readonly digits: string;
@@ -57,10 +57,15 @@ export interface CodePart {
 const SET_LENGTH = 8;
 const MOST_CODES = 60;
 
-/** A link that was copied out of a sentence often brings the mark behind it along; none ends ours. */
+/**
+ * A link copied out of a sentence often drags the punctuation after it along; none of ours ends in
+ * any.
+ */
 const alone = (hash: string): string => hash.replace(/[\s.,;:!?)\]>"'”’]{1,4}$/, '');
 
-/** The part of a document in an address after `#`; null where it is the whole, or nothing of ours. */
+/**
+ * The part of a document in an address after `#`; null if it holds a whole one, or nothing of ours.
+ */
 export function partInLink(hash: string): CodePart | null {
   const found = /^#\/add\?s=([0-9a-f]{8})\.(\d{1,2})\.(\d{1,2})&n=(\d+)$/.exec(alone(hash));
   const [, set = '', part, of, digits = ''] = found ?? [];
@@ -69,14 +74,14 @@ export function partInLink(hash: string): CodePart | null {
   return isOne && digits.length <= 2 * MOST_DIGITS ? read : null;
 }
 
-/** The text of the document in an address after `#`; null where it is cut short or damaged. */
+/** The text of the document in an address after `#`; null if cut short or damaged. */
 export async function textInLink(hash: string): Promise<string | null> {
   const [, name, packed = ''] = /^#\/add\?([dn])=(.*)$/s.exec(alone(hash)) ?? [];
   if (name === undefined) return null;
   return name === 'n' ? textInDigits(packed) : unpacked(bytesOfLetters(packed));
 }
 
-/** The text of the document that digits stand for; null where they are cut short or damaged. */
+/** The text of the document that digits encode; null if cut short or damaged. */
 export const textInDigits = (digits: string): Promise<string | null> =>
   unpacked(bytesOfDigits(digits));
 

@@ -1,9 +1,9 @@
-/** A text made small enough for a link: deflated, then written in letters or in digits alone. */
+/** A text made small enough for a link: deflated, then encoded in letters or in digits alone. */
 
-/** What is unpacked is never longer, bytes: a few of them can be made to unfold to gigabytes. */
+/** Upper bound of what is unpacked, bytes: a few can be crafted to inflate to gigabytes. */
 const LONGEST_UNPACKED = 1_000_000;
 
-/** What is packed is never longer, characters. */
+/** Upper bound of what is packed, characters. */
 const LONGEST_PACKED = 400_000;
 
 /** A text, deflated. RFC 1951. */
@@ -12,7 +12,7 @@ export async function deflated(text: string): Promise<Uint8Array> {
   return new Uint8Array(await new Response(packing).arrayBuffer());
 }
 
-/** The text that was deflated; null where it is cut short, damaged, or longer than any of ours. */
+/** The text that was deflated; null if cut short, damaged, or longer than any of ours. */
 export async function inflated(bytes: Uint8Array<ArrayBuffer>): Promise<string | null> {
   const unpacking = new Blob([bytes]).stream().pipeThrough(new DecompressionStream('deflate-raw'));
   const reader = unpacking.getReader();
@@ -34,14 +34,14 @@ export async function inflated(bytes: Uint8Array<ArrayBuffer>): Promise<string |
   }
 }
 
-/** Bytes as letters that a link takes as they are. RFC 4648, section 5, without padding. */
+/** Bytes as URL-safe letters. RFC 4648, section 5, without padding. */
 export function lettersOf(bytes: Uint8Array): string {
   let binary = '';
   for (const byte of bytes) binary += String.fromCharCode(byte);
   return btoa(binary).replaceAll('+', '-').replaceAll('/', '_').replace(/=+$/, '');
 }
 
-/** The bytes that such letters stand for; null where they are none. */
+/** The bytes such letters encode; null if they encode none. */
 export function bytesOfLetters(letters: string): Uint8Array<ArrayBuffer> | null {
   if (letters.length > LONGEST_PACKED || !/^[\w-]*$/.test(letters)) return null;
   try {
@@ -52,15 +52,15 @@ export function bytesOfLetters(letters: string): Uint8Array<ArrayBuffer> | null 
   }
 }
 
-/** So many bytes become so many digits: 96 bits in 29 digits is 99.7 per cent of what digits can hold. */
+/** Bytes per group of digits: 96 bits in 29 digits use 99.7 per cent of what digits can hold. */
 const GROUP_BYTES = 12;
 const digitsFor = (bytes: number): number => Math.ceil(bytes * 8 * Math.log10(2));
 const bytesIn = (digits: number): number => Math.floor(digits / (8 * Math.log10(2)));
 const GROUP_DIGITS = digitsFor(GROUP_BYTES);
 
 /**
- * Bytes as digits, which a QR code holds in ten bits for three: a third more of them fit into one
- * than of the letters. ISO/IEC 18004, numeric mode.
+ * Bytes as digits, which a QR code stores in ten bits per three: a third more than in letters.
+ * ISO/IEC 18004, numeric mode.
  */
 export function digitsOf(bytes: Uint8Array): string {
   let digits = '';
@@ -72,7 +72,7 @@ export function digitsOf(bytes: Uint8Array): string {
   return digits;
 }
 
-/** The bytes that such digits stand for; null where they are none. */
+/** The bytes such digits encode; null if they encode none. */
 export function bytesOfDigits(digits: string): Uint8Array<ArrayBuffer> | null {
   if (digits.length > LONGEST_PACKED || !/^\d*$/.test(digits)) return null;
   const bytes: number[] = [];

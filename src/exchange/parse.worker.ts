@@ -1,4 +1,4 @@
-/** Reads and parses what came, away from the page, which can end it. */
+/** Reads and parses incoming text away from the page, which can terminate it. */
 
 import { boundedJson } from './boundedJson';
 

@@ -1,16 +1,16 @@
-/** Parsing what came from outside in a worker, which is ended when it takes too long. */
+/** Parsing incoming text in a worker, which is terminated if it takes too long. */
 
 import type { ParsedJson } from './boundedJson';
 
-/** So long a slow tablet takes for the largest record, with room to spare, ms. */
+/** How long a slow tablet takes for the largest record, with room to spare, ms. */
 const PATIENCE_MS = 20_000;
 
-/** What a text or a file holds, and how long it is in characters; or why that is not known. */
+/** The value of a text or file and its length in characters; or why it isn't known. */
 export type ParsedApart =
   | (ParsedJson & { readonly length: number })
   | { readonly value: null; readonly problem: 'too-slow' };
 
-/** Parses a text or a file, its depth and number of values bounded. Rejects where it cannot be read. */
+/** Parses a text or a file of bounded depth and size. Rejects if it can't be read. */
 export async function parseApart(from: Blob | string): Promise<ParsedApart> {
   const worker = new Worker(new URL('./parse.worker.ts', import.meta.url), { type: 'module' });
   let timer: ReturnType<typeof setTimeout> | undefined;

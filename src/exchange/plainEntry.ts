@@ -1,21 +1,24 @@
 /**
- * The texts of an entry that came from elsewhere: notes, callsigns, reasons, reports. They are held to
- * what the texts of documents are, so that none is drawn otherwise than it is written. What misleads is
- * replaced and the entry kept, because a pilot's own log must be read again on another device, whatever
- * was pasted into a note. What is stored already is not judged by it.
+ * The texts of an imported entry: notes, callsigns, reasons, reports. They are held to the rules of
+ * document texts, so that none is drawn differently from how it is written. Misleading characters
+ * are replaced and the entry kept, because a pilot must be able to read their own log on another
+ * device, whatever was pasted into a note. What is already stored is not judged by these rules.
  */
 
 import { type Entry, plainly } from '../core';
 
 type As = Parameters<typeof plainly>[1];
 
-/** What the `text` of an entry is, by its kind. */
+/** What the `text` of an entry is, by kind. */
 const TEXT_AS = new Map<string, As>([
   ['noted', 'note'],
   ['wind', 'report'],
 ]);
 
-/** The entry, its texts and the names in it mended wherever they stand; the very same where nothing is amiss. */
+/**
+ * The entry with its texts and names cleaned wherever they stand; the same object if nothing was
+ * wrong.
+ */
 export function plainEntry(entry: Entry): Entry {
   const as = (name: string): As => (name === 'text' ? TEXT_AS.get(entry.kind) : undefined);
   return plainObject(entry, as) as Entry;

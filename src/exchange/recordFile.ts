@@ -1,22 +1,22 @@
 /**
- * The record as a file: `{"lapstrip":"record","version":1,"entries":[…],"documents":[…]}`. Two files
- * merge by the ids of their entries, in either order and as often as one likes.
+ * The record as a file: `{"lapstrip":"record","version":1,"entries":[…],"documents":[…]}`. Files
+ * merge by the ids of their entries, in any order and any number of times.
  */
 
 import { type Entry, entryMisfit, type Hash, type Misfit } from '../core';
 import { plainEntry } from './plainEntry';
 import { isSound } from './sound';
 
-/** The version of the file that is written and read. */
+/** The version of the file format. */
 const VERSION = 1;
 
 /** A larger file is refused before it is read, bytes. */
 export const LARGEST_RECORD = 50_000_000;
 
-/** A larger record is written as several files, so that each can be read again; characters. */
+/** A larger record is split into several files, so that each can be read back; characters. */
 const LARGEST_WRITTEN = 30_000_000;
 
-/** A document as it stands in a record file. */
+/** A document in a record file. */
 export interface FiledDocument {
   readonly hash: Hash;
   readonly kind: string;
@@ -30,44 +30,46 @@ export interface FiledRecord {
   readonly documents: readonly FiledDocument[];
 }
 
-/** What keeps a file from being read as a record. */
+/** Why a file can't be read as a record. */
 export type RecordProblem =
   | 'too-large'
-  /** Cut short, or no JSON at all. */
+  /** Cut short, or not JSON. */
   | 'not-json'
   | 'not-record'
   | 'other-version'
-  /** It has no list of entries or of documents, or an entry is not what it should be. */
+  /** It has no list of entries or documents, or an entry is malformed. */
   | 'damaged';
 
-/** The first entry of a file that is not what it should be. */
+/** The first malformed entry of a file. */
 export interface DamagedEntry {
-  /** Which of them it is, from 1. */
+  /** Its position, from 1. */
   readonly number: number;
-  /** What it says that happened; empty where it does not say. */
+  /** Its kind; empty if it doesn't say. */
   readonly kind: string;
-  /** What in it is amiss; null where it is no entry at all, or larger or deeper than any. */
+  /** What is wrong in it; null if it is no entry at all, or larger or deeper than any. */
   readonly misfit: Misfit | null;
 }
 
-/** A record as read, or why it cannot be. */
+/** A record as read, or why it can't be. */
 export type ReadRecord =
   | {
       readonly record: FiledRecord;
-      /** Documents that are none, and were left out. */
+      /** Documents left out because they aren't any. */
       readonly leftOut: number;
-      /** Entries in whose texts something that misleads was replaced. */
+      /** Entries in whose texts something misleading was replaced. */
       readonly mended: number;
       readonly problem: null;
     }
   | {
       readonly record: null;
       readonly problem: RecordProblem;
-      /** Where it is an entry that is damaged: which, and why. */
+      /** If an entry is malformed: which, and why. */
       readonly entry?: DamagedEntry;
     };
 
-/** A record as files, each as the pieces of its text; one file but for very long records. */
+/**
+ * A record as files, each as the pieces of its text; a single file unless the record is very long.
+ */
 export function writeRecord(
   { entries, documents }: FiledRecord,
   largest = LARGEST_WRITTEN,
@@ -102,11 +104,11 @@ const separated = (texts: readonly string[]): readonly string[] =>
 
 const refused = (problem: RecordProblem): ReadRecord => ({ record: null, problem });
 
-/** Whether a parsed file says that it is a record, of whatever version. */
+/** Whether a parsed file claims to be a record, of whatever version. */
 export const isRecordFile = (value: unknown): value is Readonly<{ [name: string]: unknown }> =>
   typeof value === 'object' && value !== null && 'lapstrip' in value && value.lapstrip === 'record';
 
-/** Reads the text of a record file. Never throws, whatever the text; all of it is read, or nothing. */
+/** Reads the text of a record file: all of it or nothing. Never throws, whatever the text. */
 export function readRecord(text: string): ReadRecord {
   try {
     return recordIn(JSON.parse(text));
@@ -136,7 +138,7 @@ export function recordIn(value: unknown): ReadRecord {
   };
 }
 
-/** What is amiss with an entry; null: nothing. Kinds that are not known here are kept, and skipped. */
+/** What is wrong with an entry; null if nothing. Unknown kinds are kept and skipped. */
 function damageOf(value: unknown): Omit<DamagedEntry, 'number'> | null {
   const isEntry = typeof value === 'object' && value !== null && isSound(value);
   const misfit = isEntry ? entryMisfit(value) : null;

@@ -1,17 +1,20 @@
-/** Whether something parsed from outside may be walked through at all. */
+/** Whether a value parsed from outside is safe to walk through at all. */
 
 import { isReservedName } from '../core';
 
-/** Deeper than this nothing of ours goes; levels. */
+/** Nothing of ours nests deeper; levels. */
 const DEEPEST = 16;
 
 /** No text of ours is longer, characters. */
 const LONGEST_TEXT = 20_000;
 
-/** No number of ours is larger, either way: beyond it they cannot be told apart. ECMA-262, 21.1.2.6. */
+/**
+ * No number of ours is larger in magnitude: beyond it, neighbours can't be told apart. ECMA-262,
+ * 21.1.2.6.
+ */
 const LARGEST_NUMBER = Number.MAX_SAFE_INTEGER;
 
-/** Whether a parsed value is bounded in depth, texts and numbers, and holds no name that the language reserves. */
+/** Whether a parsed value is bounded in depth, texts and numbers, and has no reserved names. */
 export function isSound(value: unknown, depth = 0): boolean {
   if (typeof value === 'string') return value.length <= LONGEST_TEXT;
   if (typeof value === 'number') return Math.abs(value) <= LARGEST_NUMBER;

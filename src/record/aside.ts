@@ -1,6 +1,6 @@
 /**
- * What could not be read: taken out of the record, so that nothing stumbles over it, and kept as it is,
- * to be exported and to be put back by a version that can read it.
+ * Entries and documents this version can't read: moved out of the record so that they break
+ * nothing, kept byte for byte, exported, and put back by a version that can read them.
  */
 
 import { change, draftsUnder } from './drafts';
@@ -8,7 +8,7 @@ import type { Part, Store } from './store';
 
 const PREFIX = ' aside/';
 
-/** Something set aside, and the part of the store it was taken from. */
+/** Something set aside, and the part of the store it came from. */
 export interface SetAside {
   readonly code: string;
   readonly part: Part;
@@ -23,7 +23,7 @@ function isSetAside(draft: unknown): draft is SetAside {
   return typeof code === 'string' && PARTS.some((known) => known === part) && 'value' in draft;
 }
 
-/** What stands under a key in a part; null where the device would take no such value back. */
+/** The key a value is stored under in a part; null if the store could never take it back. */
 function keyOf(part: Part, value: unknown): string | null {
   const { id, hash } = Object(value) as { readonly id?: unknown; readonly hash?: unknown };
   const key = part === 'documents' ? hash : id;
@@ -31,8 +31,8 @@ function keyOf(part: Part, value: unknown): string | null {
 }
 
 /**
- * Takes values out of a part and sets them aside: first the one, then the other, so that a page that
- * is killed between has them twice and not never. What cannot be moved stays. Gives how many are aside now.
+ * Moves values out of a part: copies first, then removes, so that a page killed in between has them
+ * twice rather than never. What can't be moved stays. Resolves to how many were moved.
  */
 export async function setAside(
   store: Store,
@@ -53,11 +53,11 @@ export async function setAside(
   return keys.length;
 }
 
-/** All that is set aside. */
+/** Everything set aside. */
 export const allSetAside = async (): Promise<readonly SetAside[]> =>
   (await draftsUnder(PREFIX)).filter(isSetAside);
 
-/** Puts back what this version can read. Gives it. */
+/** Puts back what this version can read, and resolves to it. */
 export async function putBack(
   store: Store,
   canRead: (part: Part, value: unknown) => boolean,

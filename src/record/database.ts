@@ -1,20 +1,23 @@
-/** Opening a database of the device, also one that a newer version of the app has made its own. */
+/** Opening one of the app's databases, even if a newer version of the app has upgraded it. */
 
 import { type DBSchema, type IDBPDatabase, type OpenDBCallbacks, openDB } from 'idb';
 
 interface Opening<Parts extends DBSchema> {
-  /** The database was shut: a newer version of the app wanted it, or the device did it. */
+  /**
+   * The database was closed: by a newer version of the app that wants to upgrade it, or by the
+   * device.
+   */
   readonly lost: () => void;
   readonly upgrade: NonNullable<OpenDBCallbacks<Parts>['upgrade']>;
 }
 
-/** Whether a database is of a newer version of the app. */
+/** Whether a newer version of the app has upgraded a database. */
 export const isNewer = ({ version }: { readonly version: number }, than: number): boolean =>
   version > than;
 
 /**
- * Opens a database; rejects where the device refuses. One that is newer than `version` is opened as it
- * is: whether what stands in it can be used is for the caller to see.
+ * Opens a database; rejects if the device refuses. A database newer than `version` is opened as it
+ * is: the caller decides whether its content is usable.
  */
 export async function openDatabase<Parts extends DBSchema>(
   name: string,
@@ -23,7 +26,7 @@ export async function openDatabase<Parts extends DBSchema>(
 ): Promise<IDBPDatabase<Parts>> {
   let opened: IDBPDatabase<Parts> | undefined;
   const callbacks: OpenDBCallbacks<Parts> = {
-    // A newer version in another window waits for this one: give way rather than block the update.
+    // A newer version in another window is waiting: give way rather than block its upgrade.
     blocking: () => {
       opened?.close();
       lost();

@@ -1,13 +1,16 @@
-/** Reading the documents that are kept, with what checks their shape. Loaded with what first asks for one. */
+/** Reading the stored documents and checking their shape. Loaded the first time one is needed. */
 
 import { type Hash, loadKeptDocumentReader } from '../core';
 import type { Record } from './record';
 import type { KeptDocument } from './store';
 
-/** Documents never change under their name: what was read once need not be looked at again. */
+/** A document never changes under its hash, so what was checked once needn't be checked again. */
 const readable = new Set<Hash>();
 
-/** The documents that this version can read. The others are set aside, or stay where they are newer. */
+/**
+ * The documents this version can read. Unreadable ones are set aside; newer ones stay where they
+ * are.
+ */
 export async function documentsIn(record: Record): Promise<readonly KeptDocument[]> {
   const { store } = record;
   if (store === null) return [];

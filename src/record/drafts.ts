@@ -1,11 +1,12 @@
 /**
- * What is half done and belongs to the device: a procedure being written, a field being drawn, a wind
- * being typed, and what was set aside because it could not be read. In IndexedDB with strict durability
- * as the record is, and not in localStorage, which a browser writes to the disk when it likes; and apart
- * from the record, because it is no entry of a sortie and is gone when it is done.
+ * Unfinished work that belongs to the device: a procedure being written, a field being drawn, a
+ * wind being typed, and what was set aside because it couldn't be read. It lives in IndexedDB with
+ * strict durability, as the record does, not in localStorage, which browsers flush when they
+ * please; and outside the record, because it is no entry of a sortie and goes away when it is
+ * finished.
  *
- * The database has the name and the shape it had when only procedures were in it, so that an older
- * app still finds those. What is not the draft of a procedure bears a name with a blank, as no code does.
+ * The database keeps the name and shape it had when it held only procedures, so that an older app
+ * still finds those. Every other draft has a space in its name, which no procedure's code has.
  */
 
 import type { DBSchema, IDBPDatabase } from 'idb';
@@ -16,7 +17,7 @@ const DB_NAME = `${storeName}-unkept`;
 const DB_VERSION = 1;
 const PART = 'edits';
 
-/** A draft as it is kept, under its name. */
+/** A draft as stored, under its name. */
 export interface Draft {
   readonly code: string;
 }
@@ -27,7 +28,7 @@ interface Parts extends DBSchema {
 
 let opened: { readonly from: IDBFactory; readonly db: Promise<IDBPDatabase<Parts>> } | null = null;
 
-/** The database; asked for anew where it could not be had, or was shut. */
+/** The database; reopened if opening failed or it was closed. */
 function open(): Promise<IDBPDatabase<Parts>> {
   if (opened?.from !== indexedDB) {
     const db = openDatabase<Parts>(DB_NAME, DB_VERSION, {
@@ -44,7 +45,7 @@ function open(): Promise<IDBPDatabase<Parts>> {
   return opened.db;
 }
 
-/** What was kept under a name; undefined where nothing was, or nothing is kept here. */
+/** The draft stored under a name; undefined if there is none or the device stores nothing. */
 export async function readDraft(name: string): Promise<unknown> {
   try {
     return await (await open()).get(PART, name);
@@ -53,25 +54,25 @@ export async function readDraft(name: string): Promise<unknown> {
   }
 }
 
-/** Keeps a draft in the place of what was kept under its name. Whether it will be there again. */
+/** Stores a draft, replacing the one of the same name. Resolves to whether it is on disk. */
 export const writeDraft = <D extends Draft>(draft: D): Promise<boolean> => change([draft], []);
 
-/** What changes is on the device so soon, however fast it is changed on, ms. */
+/** However fast a draft changes, it is written within this time, ms. */
 const KEPT_AFTER_MS = 50;
 
-/** Keeps a draft as it changes. */
+/** Stores a draft as it changes. */
 export interface DraftKeeper {
-  /** It changed. */
+  /** The draft changed: write it soon. */
   soon(): void;
-  /** Keeps it at once. Whether it is on the disk then. */
+  /** Writes it now. Resolves to whether it is on disk. */
   now(): Promise<boolean>;
-  /** Keeps at once what waits to be kept, as before another draft takes its place. */
+  /** Writes a pending change now, for instance before another draft takes this one's place. */
   flush(): void;
 }
 
 /**
- * Keeps what `draft` gives at that moment, or forgets the draft of the name that it gives. `told` is
- * told each time whether that is on the disk.
+ * Stores what `draft` returns at the time of writing, or deletes the draft whose name it returns.
+ * `told` hears each time whether that reached the disk.
  */
 export function draftKeeper(
   draft: () => Draft | string,
@@ -87,7 +88,7 @@ export function draftKeeper(
     return isKept;
   };
   const flush = () => waiting !== undefined && void now();
-  // A page that is left may not come back.
+  // A page that is left may never come back.
   for (const leaving of ['visibilitychange', 'pagehide']) addEventListener(leaving, flush);
   return {
     soon: () => {
@@ -98,10 +99,10 @@ export function draftKeeper(
   };
 }
 
-/** Forgets a draft. Whether it is forgotten. */
+/** Deletes a draft. Resolves to whether it is gone. */
 export const forgetDraft = (name: string): Promise<boolean> => change([], [name]);
 
-/** Every draft whose name begins so; empty where nothing is kept here. */
+/** Every draft whose name starts with `prefix`; empty if the device stores nothing. */
 export async function draftsUnder(prefix: string): Promise<readonly unknown[]> {
   try {
     return await (await open()).getAll(PART, IDBKeyRange.bound(prefix, `${prefix}\uffff`));
@@ -110,10 +111,12 @@ export async function draftsUnder(prefix: string): Promise<readonly unknown[]> {
   }
 }
 
-/** Every draft there is. */
+/** Every draft. */
 export const allDrafts = (): Promise<readonly unknown[]> => draftsUnder('');
 
-/** Keeps some and forgets others, all or none of it. Whether that is on the disk. */
+/**
+ * Stores some drafts and deletes others, all or nothing. Resolves to whether that reached the disk.
+ */
 export async function change(kept: readonly Draft[], names: readonly string[]): Promise<boolean> {
   try {
     const writing = (await open()).transaction(PART, 'readwrite', { durability: 'strict' });
@@ -122,12 +125,12 @@ export async function change(kept: readonly Draft[], names: readonly string[]): 
       ...kept.map((draft) => store.put(draft)),
       ...names.map((name) => store.delete(name)),
     ];
-    // Not left to the browser, which would first answer to a page that may be gone by then.
+    // Commit explicitly: by itself the browser would first report to a page that may be gone.
     writing.commit();
     await Promise.all([...asked, writing.done]);
     return true;
   } catch {
-    // The device keeps nothing, which the app says already: it stands for as long as the window.
+    // The device stores nothing, as the app already says: the draft lives as long as the window.
     return false;
   }
 }

@@ -1,14 +1,14 @@
-/** Lets windows of the same browser follow each other: what one adds, the others merge. */
+/** Windows of one browser follow each other: entries added in one are merged by the others. */
 
 import { type Entry, readEntry } from '../core';
 import { storeName } from './storeName';
 
 const CHANNEL = `${storeName}-record`;
 
-/** What a window hears of. */
+/** What one window sends the others. */
 export interface Heard {
   readonly entries: readonly Entry[];
-  /** Whether the window that made them has written them; else whoever can is to write them. */
+  /** Whether the sending window has stored them; if not, whichever window can should store them. */
   readonly written: boolean;
 }
 
@@ -18,7 +18,7 @@ export interface Followers {
   close(): void;
 }
 
-/** Starts following; where the browser has no channels, each window stands alone until reopened. */
+/** Starts following. Without BroadcastChannel, each window stands alone until it is reopened. */
 export function followOthers(hear: (heard: Heard) => void): Followers {
   if (typeof BroadcastChannel === 'undefined') {
     return { tell: () => undefined, close: () => undefined };
@@ -34,10 +34,10 @@ export function followOthers(hear: (heard: Heard) => void): Followers {
   return {
     tell: ({ entries, written }) => {
       try {
-        // A list alone is what windows of the first version understand.
+        // Windows of the first version understand only a bare list.
         channel.postMessage(written ? entries : { unwritten: entries });
       } catch {
-        // The window is being closed, and the channel with it: the others read what is written.
+        // The window and its channel are closing: the others will read what was stored.
       }
     },
     close: () => channel.close(),

@@ -1,4 +1,7 @@
-/** Lets windows of the same browser hear that one of them kept a document, which the others then read. */
+/**
+ * Windows of one browser tell each other when one has stored a document, so that the others read
+ * it.
+ */
 
 import { storeName } from './storeName';
 
@@ -6,12 +9,14 @@ const CHANNEL = `${storeName}-documents`;
 
 /** The other windows. */
 export interface DocumentFollowers {
-  /** Says that what was kept is to be read again; only once it is written. */
+  /** Announces that the stored documents changed; call it only once the change is on disk. */
   tell(): void;
   close(): void;
 }
 
-/** Starts following; where the browser has no channels, each window stands alone until it looks itself. */
+/**
+ * Starts following. Without BroadcastChannel, each window stands alone until it looks for itself.
+ */
 export function followDocuments(hear: () => void): DocumentFollowers {
   if (typeof BroadcastChannel === 'undefined') {
     return { tell: () => undefined, close: () => undefined };

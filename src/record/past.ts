@@ -1,4 +1,4 @@
-/** The whole record, old sorties and brought ones included. Loaded with what first asks for it. */
+/** The whole record, including old and imported sorties. Loaded the first time it is needed. */
 
 import { type Entry, type Hash, type Id, readEntry } from '../core';
 import { allSetAside, type SetAside } from './aside';
@@ -6,7 +6,7 @@ import { allDrafts } from './drafts';
 import type { Record } from './record';
 import type { KeptDocument, Store } from './store';
 
-/** All that is kept, and all that is only in memory. */
+/** Everything stored, plus everything that is only in memory. */
 export interface WholeRecord {
   readonly entries: readonly Entry[];
   readonly documents: readonly KeptDocument[];
@@ -16,7 +16,7 @@ const byId = (...lists: readonly (readonly unknown[])[]): Entry[] => [
   ...new Map((lists.flat() as Entry[]).map((entry) => [entry.id, entry])).values(),
 ];
 
-/** What can be used of what was written; what is newer is kept where it is, and noted. */
+/** The stored entries this version can use; newer ones stay in the store and are noted. */
 const readable = (record: Record, written: readonly unknown[]): readonly Entry[] =>
   written.flatMap((value) => {
     const { entry, problem } = readEntry(value);
@@ -25,8 +25,8 @@ const readable = (record: Record, written: readonly unknown[]): readonly Entry[]
   });
 
 /**
- * Everything, for an export, as it was first written: an entry is not lifted, and one of a newer version
- * goes out with the others. Rejects where the store cannot be read.
+ * Everything, for export, exactly as first written: entries are not lifted, and those of a newer
+ * version go out with the rest. Rejects if the store can't be read.
  */
 export async function wholeRecord(record: Record): Promise<WholeRecord> {
   await record.settled();
@@ -43,15 +43,15 @@ export async function wholeRecord(record: Record): Promise<WholeRecord> {
   };
 }
 
-/** What stands beside the record on this device: what was set aside, and what is half done. */
+/** What this device keeps outside the record: what was set aside, and unfinished work. */
 export interface BesideRecord {
   readonly setAside: readonly Omit<SetAside, 'code'>[];
   readonly drafts: readonly unknown[];
 }
 
-/** What no export of the record holds, and would be lost with the device. */
+/** What no export of the record contains, and would be lost with the device. */
 export async function besideRecord(record: Record): Promise<BesideRecord> {
-  // First, because it sets aside what it cannot read.
+  // This comes first, because it sets aside what it can't read.
   const readableNow = new Set<unknown>((await record.documents()).map(({ hash }) => hash));
   const aside = await allSetAside();
   const codes = new Set<unknown>(aside.map(({ code }) => code));
@@ -59,7 +59,7 @@ export async function besideRecord(record: Record): Promise<BesideRecord> {
   return {
     setAside: [
       ...aside.map(({ part, value }) => ({ part, value })),
-      // Newer ones stay in their part, and can be in no export that others read.
+      // Newer documents stay in their part; no export that others can read may contain them.
       ...documents
         .filter((value) => !readableNow.has(Object(value).hash))
         .map((value) => ({ part: 'documents', value }) as const),
@@ -68,7 +68,7 @@ export async function besideRecord(record: Record): Promise<BesideRecord> {
   };
 }
 
-/** The entries of some sorties, each with its own, in one reading. */
+/** The entries of several sorties, by sortie, read in one transaction. */
 export async function entriesOf(
   record: Record,
   sorties: readonly Id[],
@@ -89,13 +89,13 @@ export async function entriesOf(
   return new Map(await Promise.all(read));
 }
 
-/** The names of all sorties kept, whether or not a line of the log was worked out for them. */
+/** The ids of all stored sorties, whether or not a line of the log has been computed for them. */
 export async function sortieNames({ db }: Store): Promise<ReadonlySet<Id>> {
   const names = new Set<Id>();
   const reading = db.transaction(['entries', 'brought']);
   for (const part of ['entries', 'brought'] as const) {
     const sorties = reading.objectStore(part).index('sortie');
-    // From name to name: WebKit fails to open a cursor for unique keys where there are none at all.
+    // Steps from id to id: WebKit fails to open a unique-key cursor on an empty index.
     let search = await sorties.openKeyCursor();
     while (search !== null) {
       names.add(search.key);
@@ -105,19 +105,19 @@ export async function sortieNames({ db }: Store): Promise<ReadonlySet<Id>> {
   return names;
 }
 
-/** What merging added: nothing that was there before is touched. */
+/** What a merge added; it never touches what was there before. */
 export interface Merged {
   readonly entries: number;
   readonly sorties: number;
   readonly documents: number;
-  /** Entries that were left out, because they would have changed sorties that were flown here. */
+  /** Entries left out because they would have changed sorties flown on this device. */
   readonly leftOut: number;
 }
 
-/** What is written into a sortie in the log; it makes nobody its pilot. */
+/** Kinds written into a logged sortie; adding one doesn't make you its pilot. */
 const WRITTEN_INTO: ReadonlySet<string> = new Set(['noted', 'corrected', 'undo']);
 
-/** The sorties among these that were flown on this device. */
+/** Which of these sorties were flown on this device. */
 async function flownHere(record: Record, store: Store, sorties: ReadonlySet<Id>) {
   const made = store.db.transaction('entries').store.index('sortie');
   const inStore = await Promise.all([...sorties].map((id) => made.getAll(id)));
@@ -129,9 +129,9 @@ async function flownHere(record: Record, store: Store, sorties: ReadonlySet<Id>)
 }
 
 /**
- * Merges what came from elsewhere, by id and by hash, in one transaction: all of it is kept, or none.
- * Nothing of it gets into a sortie that was flown here. Each entry has passed its schema where it came
- * in. Rejects where the device keeps nothing, or refuses this.
+ * Merges imported entries by id and documents by hash, in one transaction: all or nothing. Nothing
+ * gets into a sortie flown on this device. Each entry has already passed its schema. Rejects if the
+ * device stores nothing or refuses.
  */
 export async function mergeBrought(record: Record, brought: WholeRecord): Promise<Merged> {
   const { store } = record;
@@ -149,7 +149,7 @@ export async function mergeBrought(record: Record, brought: WholeRecord): Promis
     ...record.entries.map(({ id }) => id),
   ]);
   const hashes = new Set<unknown>(documentsKept);
-  // The first of two with one name counts, as what is kept counts before what is brought.
+  // Of two with one id the first counts, as stored entries count before imported ones.
   const unknown = [...brought.entries.toReversed()].filter(({ id }) => !known.has(id));
   const own = await flownHere(record, store, new Set(unknown.map(({ sortie }) => sortie)));
   const entries = unknown.filter(({ sortie }) => !own.has(sortie));

@@ -1,4 +1,4 @@
-/** Reading the sorties flown last out of a record that is too long to be read at the start. */
+/** Reading the latest sorties of a record too long to be read whole at the start. */
 
 import type { IDBPDatabase } from 'idb';
 import type { Parts } from './store';
@@ -8,14 +8,17 @@ const sortieOf = (written: unknown): readonly string[] => {
   return typeof written.sortie === 'string' ? [written.sortie] : [];
 };
 
-/** So many entries numbered last, and the rest of the sorties that would be cut. */
+/**
+ * The `most` entries with the highest numbers, plus the rest of any sortie this would cut in two.
+ */
 export async function recentIn(db: IDBPDatabase<Parts>, most: number): Promise<readonly unknown[]> {
   const { store } = db.transaction('entries');
   const newest = await store.index('seq').openKeyCursor(null, 'prev');
   const from = await newest?.advance(most);
   if (from == null) return store.getAll();
   const last = await store.index('seq').getAll(IDBKeyRange.lowerBound(from.key));
-  // The sortie that the reading begins amid, and the one that is flown, are wanted whole.
+  // Two sorties are needed whole: the one the reading starts in the middle of, and the one being
+  // flown.
   const cut = new Set([last[0], last.at(-1)].flatMap(sortieOf));
   const whole = await Promise.all([...cut].map((sortie) => store.index('sortie').getAll(sortie)));
   return [

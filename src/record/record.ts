@@ -1,6 +1,6 @@
 /**
- * The record as the app holds it: the list in memory, written as it happens, merged with what other
- * windows add. An entry counts at once; whether it is also kept is said by `keeping`.
+ * The record as the app holds it: the list in memory, stored as it grows, merged with what other
+ * windows add. An entry counts at once; `keeping` says whether it is also stored.
  */
 
 import {
@@ -23,27 +23,30 @@ import { type KeptDocument, NewerStore, openStore, type Part, type Store } from 
 
 /** Whether what is entered outlives this window. */
 export type Keeping =
-  /** Not known yet: the store is being opened. */
+  /** Not known yet: the store is opening. */
   | 'opening'
-  /** The store has not answered for a while: what is entered waits, and is written when it does. */
+  /** The store hasn't answered for a while: entries wait, and are stored when it does. */
   | 'late'
   | 'kept'
-  /** The device refuses storage, or it is full: all is forgotten when the window closes. */
+  /** Storage is refused or full: everything is forgotten when the window closes. */
   | 'forgotten'
-  /** All is there, kept by a newer version of the app in a way that this one cannot read. */
+  /** Everything is there, but a newer version of the app stored it in a way this one can't read. */
   | 'newer';
 
-/** After so long without an answer the pilot is told, and can work meanwhile, ms. */
+/** If the store hasn't answered after this, the pilot is told and can work meanwhile, ms. */
 const STORE_PATIENCE_MS = 2000;
 
-/** A number above this was never counted up to: none of ours is numbered after it, so that there is always room. */
+/**
+ * No honest count gets above this: entries are never numbered after one that does, so there is
+ * always a next number.
+ */
 const BELIEVED_SEQ = HIGHEST_SEQ / 2;
 
-/** What of the record this version does not use. */
+/** What this version can't use of the record. */
 export interface Unread {
-  /** Set aside since the window was opened, because it is not of the shape of its version. */
+  /** Set aside since the window was opened, because it doesn't have the shape of its version. */
   readonly damaged: number;
-  /** Of a newer version: it stays where it is. */
+  /** Written by a newer version: it stays where it is. */
   readonly newer: number;
 }
 
@@ -58,10 +61,10 @@ export class Record {
   readonly #newer = new Set<unknown>();
   readonly #newerSorties = new Set<Id>();
   readonly #known = new Set<Id>();
-  /** Added before the store has answered: not numbered for good, and not in the list yet. */
+  /** Added before the store answered: numbered provisionally, and not in the list yet. */
   #pending: readonly Entry[] = [];
   #pendingDocuments: readonly KeptDocument[] = [];
-  /** The sortie that was begun for what is pending, and the one it belongs to since. */
+  /** The sortie that pending entries began, and the stored one they turned out to belong to. */
   #renamed: readonly [from: Id, to: Id] | null = null;
   #workedMeanwhile = false;
   #draftOfVersion1: string | null = null;
@@ -73,13 +76,12 @@ export class Record {
   #seq = 0;
 
   /**
-   * `changed` is called whenever the record says something new; `by` names the device. One that is
-   * `readOnly` follows what is kept and what other windows add, and never adds to it, whatever it is
-   * asked.
+   * `changed` is called whenever the record changes; `by` names the device. A `readOnly` record
+   * follows the store and other windows, and ignores every request to add.
    */
   constructor(changed: () => void, by: Id = newId(), readOnly = false) {
     this.#changed = () => {
-      // What is drawn from it may fail: that is reported, and takes no entry with it.
+      // Whatever is drawn from the record may fail: report it, but never lose an entry over it.
       try {
         changed();
       } catch (error) {
@@ -90,7 +92,7 @@ export class Record {
     this.#readOnly = readOnly;
   }
 
-  /** The entries of the sorties flown last, in the order of the list; a new array with every change. */
+  /** The entries of the latest sorties, in list order; a new array after every change. */
   get entries(): readonly Entry[] {
     return this.#entries;
   }
@@ -103,29 +105,32 @@ export class Record {
     return this.#unread;
   }
 
-  /** The sorties of which a newer version wrote a part: what they say is not all that happened. */
+  /** Sorties with an entry by a newer version: what we can read of them isn't all that happened. */
   get newerSorties(): ReadonlySet<Id> {
     return this.#newerSorties;
   }
 
-  /** Whether something was added before the store had answered. */
+  /** Whether anything was added before the store answered. */
   get workedMeanwhile(): boolean {
     return this.#workedMeanwhile;
   }
 
-  /** The wind that was typed and not set, which version 1 kept in the sortie; null where there is none. */
+  /** A wind typed but not set, which version 1 kept in the sortie; null if there is none. */
   get draftOfVersion1(): string | null {
     return this.#draftOfVersion1;
   }
 
-  /** Where all is kept, also the older sorties; null while it is opened and where storage is refused. */
+  /**
+   * Where everything is stored, older sorties included; null while opening or if storage is
+   * refused.
+   */
   get store(): Store | null {
     return this.#store;
   }
 
   /**
-   * Reads what was kept, and begins to follow other windows. Resolves also where nothing is kept, and
-   * where the store does not answer for a while.
+   * Reads what is stored and starts following other windows. Also resolves if nothing can be
+   * stored, or if the store doesn't answer for a while.
    */
   async open(): Promise<void> {
     this.#followers ??= followOthers((heard) => this.#hear(heard));
@@ -141,7 +146,7 @@ export class Record {
     clearTimeout(timer);
   }
 
-  /** Resolves when the store has answered or refused; never where it does neither. */
+  /** Resolves when the store has answered or refused; never, if it does neither. */
   answered(): Promise<void> {
     return this.#answered ?? Promise.resolve();
   }
@@ -160,7 +165,7 @@ export class Record {
     }
   }
 
-  /** What another window could not write is written here, if it can be. */
+  /** What another window couldn't store is stored here, if possible. */
   #hear({ entries, written }: Heard): void {
     const fresh = this.#merge(entries);
     if (written) {
@@ -172,22 +177,24 @@ export class Record {
     }
   }
 
-  /** Takes in hand what stands in the store, and gives what of it cannot be read. */
+  /** Takes in what is stored, and returns what can't be read of it. */
   async #read(store: Store): Promise<readonly unknown[]> {
     const written = await store.recent();
     const sorted = this.#sort(written);
     const flown = sortieFlown(sortiesOf(sorted.entries), this.#newerSorties).id;
     this.#draftOfVersion1 = draftInVersion1(written, flown);
-    // A sortie that came from elsewhere can be taken up, too.
+    // A sortie that came from elsewhere can be resumed too.
     const brought = flown === null ? [] : await store.read('brought', flown);
-    // Only now: into a store that cannot be read nothing is written, out of its order.
+    // Only now: nothing may be written into a store that can't be read, out of order.
     this.#store = this.#readOnly ? readOnly(store) : store;
     this.#merge([...sorted.entries, ...this.#sort(brought).entries]);
     this.#addPending();
     return sorted.damaged;
   }
 
-  /** The store was shut under this window: another has made a newer one of it, or the device did it. */
+  /**
+   * The store was closed under this window: by a newer version in another window, or by the device.
+   */
   async #openAgain(): Promise<void> {
     this.#store = null;
     this.#answered = this.#openStore();
@@ -198,7 +205,7 @@ export class Record {
     clearTimeout(late);
   }
 
-  /** Sorts what was read by whether this version can use it, and notes what is newer. */
+  /** Keeps the stored entries this version can use, and notes the newer ones. */
   #sort(written: readonly unknown[]): {
     readonly entries: readonly Entry[];
     readonly damaged: readonly unknown[];
@@ -222,7 +229,7 @@ export class Record {
     this.#unread = { ...this.#unread, newer: this.#newer.size };
   }
 
-  /** Sets aside what cannot be read, and puts back what was and now can. */
+  /** Sets aside what can't be read, and puts back what was set aside and now can. */
   async #tidy(store: Store, damaged: readonly unknown[]): Promise<void> {
     await this.setAside('entries', damaged).catch(() => undefined);
     const back = await putBack(
@@ -234,7 +241,7 @@ export class Record {
     );
   }
 
-  /** Takes out of a part of the store what cannot be read, and keeps it aside. */
+  /** Moves what can't be read out of a part of the store, and sets it aside. */
   async setAside(part: Part, damaged: readonly unknown[]): Promise<void> {
     if (this.#store === null || this.#readOnly || damaged.length === 0) return;
     const moved = await setAside(this.#store, part, damaged);
@@ -243,7 +250,7 @@ export class Record {
     this.#changed();
   }
 
-  /** What is of a newer version stays, and is said to be there. */
+  /** Entries of a newer version stay in the store, and are reported. */
   noteNewer(key: unknown): void {
     if (this.#newer.has(key)) return;
     this.#newer.add(key);
@@ -251,7 +258,7 @@ export class Record {
     this.#changed();
   }
 
-  /** What is added from now on comes after these entries, which may have been numbered elsewhere. */
+  /** Numbers new entries after these, which may have been numbered elsewhere. */
   numberAfter(entries: readonly Entry[]): void {
     for (const { seq } of entries) this.#numberAfter(seq);
   }
@@ -261,8 +268,8 @@ export class Record {
   }
 
   /**
-   * Adds what happened, in one go: all of it is kept, or none. Before the store has answered it waits
-   * to be written into the sortie that turns out to be flown.
+   * Adds entries, all or nothing. Before the store has answered they wait, to be written into the
+   * sortie that turns out to be in progress.
    */
   add(sortie: Id, at: Entry['at'], ...events: readonly Event[]): readonly Entry[] {
     if (this.#readOnly) return [];
@@ -291,7 +298,10 @@ export class Record {
     return added;
   }
 
-  /** What waited for the store is numbered after what stands there, and goes on in the sortie flown there. */
+  /**
+   * Numbers the pending entries after the stored ones, and continues the sortie in progress with
+   * them.
+   */
   #addPending(): void {
     const pending = this.#pending;
     if (pending.length === 0) return;
@@ -316,7 +326,7 @@ export class Record {
     this.#changed();
   }
 
-  /** Reads again what was kept, for a window that slept while another wrote. */
+  /** Reads the store again, for a window that slept while another wrote. */
   async refresh(): Promise<void> {
     if (this.#store === null) return;
     try {
@@ -326,18 +336,18 @@ export class Record {
     }
   }
 
-  /** Takes entries in hand that stand in the store and were not read at the start. */
+  /** Takes in stored entries that weren't read at the start. */
   recall(entries: readonly Entry[]): void {
     this.#merge(entries);
   }
 
-  /** The documents that are kept, as far as this version can read them. */
+  /** The stored documents this version can read. */
   async documents(): Promise<readonly KeptDocument[]> {
     const { documentsIn } = await import('./documents');
     return documentsIn(this).catch(() => []);
   }
 
-  /** Keeps a document; whether that succeeded shows in `keeping`. */
+  /** Stores a document; `keeping` shows whether that worked. */
   async keepDocument(document: KeptDocument): Promise<void> {
     if (this.#readOnly) return;
     if (this.#store === null) {
@@ -351,7 +361,7 @@ export class Record {
     }
   }
 
-  /** Resolves when all that was added so far is written, or was refused. */
+  /** Resolves when everything added so far is stored or was refused. */
   settled(): Promise<unknown> {
     return this.#writing;
   }
@@ -373,9 +383,10 @@ export class Record {
   }
 
   /**
-   * Writes at once: the store keeps the order, and what waited for an earlier batch to be on the disk
-   * would be lost with the page. What was refused is tried again with the next. Other windows are told
-   * of what is written; of what is refused they are told so, because they may be able to.
+   * Stores entries at once. IndexedDB keeps the order; waiting for an earlier batch to reach the
+   * disk would lose them with the page. What was refused is tried again with the next batch. Other
+   * windows hear of stored entries, and of refused ones too, because they may be able to store
+   * them.
    */
   #write(): void {
     const store = this.#store;
@@ -394,7 +405,7 @@ export class Record {
         () => {
           this.#unwritten = [...batch, ...this.#unwritten];
           this.#pendingDocuments = [...documents, ...this.#pendingDocuments];
-          // A store that was shut is being opened again, and what waits is written then.
+          // A closed store is being reopened; pending entries are stored then.
           if (this.#store === store) this.#keep('forgotten');
           this.#tell(batch, false);
         },
@@ -407,18 +418,18 @@ export class Record {
   }
 }
 
-/** Whether what is added to these entries can be numbered after them. */
+/** Whether anything added after these entries can still be numbered. */
 export const canBeGoneOnWith = (entries: readonly Entry[]): boolean =>
   entries.every(({ seq }) => seq <= BELIEVED_SEQ);
 
-/** A store that is only looked at. */
+/** A store that is only read. */
 const readOnly = (store: Store): Store => ({
   ...store,
   write: async () => undefined,
   remove: async () => undefined,
 });
 
-/** A new name for an entry, a sortie or a run: 128 random bits. */
+/** A new id for an entry, a sortie or a run: 128 random bits. */
 export function newId(): Id {
   const bytes = crypto.getRandomValues(new Uint8Array(16));
   return [...bytes].map((byte) => byte.toString(16).padStart(2, '0')).join('');

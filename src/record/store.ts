@@ -1,12 +1,12 @@
 /**
- * Where the record is kept: IndexedDB, with strict durability, so that a tick outlives a dead
- * battery. A device that refuses storage is not an error: the app works and says it will forget.
+ * Where the record is stored: IndexedDB with strict durability, so that a tick survives a dead
+ * battery. Refused storage is not an error: the app works, and says that it will forget.
  *
- * What was entered here and what came from elsewhere are kept apart, so that starting never waits
- * for an old log and what is brought never becomes the sortie that is being flown unasked.
+ * Entries made here and entries from elsewhere are kept apart, so that starting never waits for an
+ * old log, and nothing imported becomes the sortie in progress unasked.
  *
- * The version of the database is that of its parts, not of what stands in them: a release that adds
- * parts raises it, and keeps those that are here with their keys, so that an older app still reads it.
+ * The database's version is that of its parts, not of their content: a release that adds parts
+ * raises it and keeps the existing parts and keys, so that an older app can still read it.
  */
 
 import type { DBSchema, IDBPDatabase } from 'idb';
@@ -14,19 +14,19 @@ import type { Entry, Hash, Id } from '../core';
 import { isNewer, openDatabase } from './database';
 import { storeName } from './storeName';
 
-/** A document that a sortie uses, kept as it was. */
+/** A document a sortie uses, stored as it was. */
 export interface KeptDocument {
   readonly hash: Hash;
   /** `field`, `aircraft` or `procedure`. */
   readonly kind: string;
   readonly content: unknown;
-  /** The pilot brought it; the others came with the app and are kept as they were flown. */
+  /** The pilot added it; the others came with the app and were stored when they were flown. */
   readonly own: boolean;
-  /** It came from elsewhere, and the pilot has not chosen it yet: until then nothing uses it. */
+  /** It came from elsewhere and the pilot hasn't chosen it yet: nothing uses it until then. */
   readonly received?: true | undefined;
 }
 
-/** What stands in the store is of any shape, until it was read by the version written in it. */
+/** Stored values may have any shape until the reader of their version has checked them. */
 interface OfSorties {
   key: string;
   value: unknown;
@@ -42,17 +42,17 @@ export interface Parts extends DBSchema {
 }
 
 /**
- * The parts of the store: entries made here, those brought from elsewhere, documents, and what was
- * worked out from the entries of a sortie, which is forgotten as soon as one is added to it.
+ * The parts of the store: entries made here, entries from elsewhere, documents, and log summaries,
+ * each deleted when its sortie gains an entry.
  */
 export type Part = 'entries' | 'brought' | 'documents' | 'summaries';
 
-/** What is to be written, by part. */
+/** What to write, by part. */
 export type Writing = Readonly<Partial<Record<Part, readonly unknown[]>>>;
 
 const DB_VERSION = 2;
 
-/** By which property each part is keyed, and what it is searched by. */
+/** The key of each part, and its indexes. */
 const SHAPE: Readonly<Record<Part, { readonly key: string; readonly by: readonly string[] }>> = {
   entries: { key: 'id', by: ['seq', 'sortie'] },
   brought: { key: 'id', by: ['sortie'] },
@@ -60,29 +60,33 @@ const SHAPE: Readonly<Record<Part, { readonly key: string; readonly by: readonly
   summaries: { key: 'sortie', by: [] },
 };
 
-/** So many of the entries made last are read at the start: fifteen sorties or more. */
+/** How many of the latest entries are read at the start: fifteen sorties or more. */
 const RECENT = 1500;
 
-/** A newer version of the app keeps its record otherwise: all is there, and none of it can be read here. */
+/**
+ * A newer version of the app stores its record differently: it is all there, but this version can
+ * read none of it.
+ */
 export class NewerStore extends Error {}
 
-/** Keeps entries and documents; every call may reject, and a rejection means "not kept". */
+/** Stores entries and documents. Any call may reject, and a rejection means "not stored". */
 export interface Store {
-  /** The sorties flown last, whole, as they are written. */
+  /** The latest sorties, whole, as stored. */
   recent(): Promise<readonly unknown[]>;
-  /** All that stands in a part, or what of its entries belongs to a sortie. */
+  /** Everything in a part; or, of its entries, those of one sortie. */
   read(part: Part, sortie?: Id): Promise<readonly unknown[]>;
-  /** Writes all of it or nothing; resolves when it is on the disk. */
+  /** Writes all or nothing; resolves when it is on disk. */
   write(writing: Writing): Promise<void>;
-  /** Takes something out of a part, by its key. */
+  /** Removes values from a part, by key. */
   remove(part: Part, keys: readonly string[]): Promise<void>;
-  /** The device's own, for what is rarely done. */
+  /** The database itself, for rare tasks. */
   readonly db: IDBPDatabase<Parts>;
 }
 
 /**
- * Opens the store; rejects where the device refuses storage, and with {@link NewerStore}. `lost` is
- * called when it has to be opened anew: another window made a newer one of it, or the device shut it.
+ * Opens the store. Rejects if the device refuses storage, and with {@link NewerStore}. `lost` is
+ * called when it must be reopened: a newer version in another window upgraded it, or the device
+ * closed it.
  */
 export async function openStore(lost: () => void): Promise<Store> {
   const db = await openDatabase<Parts>(storeName, DB_VERSION, {
@@ -124,7 +128,7 @@ export async function openStore(lost: () => void): Promise<Store> {
   };
 }
 
-/** Whether a newer database still has the parts that are used here. */
+/** Whether a newer database still has the parts used here. */
 function isReadable(db: IDBPDatabase<Parts>): boolean {
   const parts = Object.keys(SHAPE) as Part[];
   if (!parts.every((part) => db.objectStoreNames.contains(part))) return false;
@@ -136,7 +140,7 @@ function isReadable(db: IDBPDatabase<Parts>): boolean {
   });
 }
 
-/** Writes all of it or nothing; resolves when it is on the disk. */
+/** Writes all or nothing; resolves when it is on disk. */
 async function writeAll(db: IDBPDatabase<Parts>, writing: Writing): Promise<void> {
   const parts = Object.keys(writing) as Part[];
   const touching: Part[] = [...parts, 'summaries'];
@@ -146,15 +150,15 @@ async function writeAll(db: IDBPDatabase<Parts>, writing: Writing): Promise<void
     for (const part of parts) {
       for (const value of writing[part] ?? []) asked.push(write.objectStore(part).put(value));
     }
-    // What was worked out from a sortie holds no longer.
+    // A log summary is void once its sortie gains an entry.
     const touched = [...(writing.entries ?? []), ...(writing.brought ?? [])] as Entry[];
     for (const sortie of new Set(touched.map(({ sortie }) => sortie))) {
       asked.push(write.objectStore('summaries').delete(sortie));
     }
-    // Not left to the browser, which would first answer to a page that may be gone by then.
+    // Commit explicitly: by itself the browser would first report to a page that may be gone.
     write.commit();
   } catch (refusal) {
-    // A put that is refused outright must not leave those before it standing.
+    // If one put is refused outright, those before it must not stand.
     abort(write);
     await Promise.allSettled(asked);
     throw refusal;
@@ -162,11 +166,11 @@ async function writeAll(db: IDBPDatabase<Parts>, writing: Writing): Promise<void
   await Promise.all(asked);
 }
 
-/** Aborts what is not aborted already. */
+/** Aborts unless already aborted. */
 function abort(write: { abort(): void }): void {
   try {
     write.abort();
   } catch {
-    // The device did it.
+    // The device did.
   }
 }
