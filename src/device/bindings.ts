@@ -1,4 +1,6 @@
-/** Which control of which device does what: learned, kept on this device, and checked when it is read. */
+/**
+ * Which control of which device does what: learned, stored on this device, and validated when read.
+ */
 
 import { kept } from './kept';
 import { MANNERS, type Manner } from './presses';
@@ -21,12 +23,13 @@ export const ACTIONS = [
 export type Action = (typeof ACTIONS)[number];
 
 /**
- * A control, by a name that is the same tomorrow: `key:PageDown`, `media:nexttrack`,
- * `pad:b3:0:name of the pad`, `pad:a1+:0:name`. The number behind the part tells two of one make apart.
+ * A control, by a name that is stable across sessions: `key:PageDown`, `media:nexttrack`,
+ * `pad:b3:0:name of the pad`, `pad:a1+:0:name`. The number after the part tells two pads of one
+ * model apart.
  */
 export type Control = string;
 
-/** A control pressed in some manner does something. */
+/** A control, pressed in some manner, does something. */
 export interface Binding {
   readonly control: Control;
   readonly manner: Manner;
@@ -43,7 +46,7 @@ const isIn = <T extends string>(names: readonly T[], name: unknown): name is T =
 const isSame = (a: Binding, b: Binding): boolean =>
   a.control === b.control && a.manner === b.manner && a.action === b.action;
 
-/** The bindings in what was stored; what is none is left out. */
+/** The bindings in a stored value; anything else in it is left out. */
 export function readBindings(stored: unknown): readonly Binding[] {
   if (!Array.isArray(stored)) return [];
   const read = stored.slice(0, MOST).flatMap((one: unknown): Binding[] => {
@@ -55,28 +58,28 @@ export function readBindings(stored: unknown): readonly Binding[] {
   return read.filter((one, index) => read.findIndex((other) => isSame(one, other)) === index);
 }
 
-/** The bindings of this device. */
+/** This device's bindings. */
 export const bindings = kept('keys', readBindings);
 
-/** Adds a binding; one that is there already stays as it is. */
+/** Adds a binding, unless it is there already. */
 export function bind(binding: Binding): void {
   if (bindings.value.some((one) => isSame(one, binding))) return;
   bindings.value = [...bindings.value, binding];
 }
 
-/** Takes a binding away. */
+/** Removes a binding. */
 export function unbind(binding: Binding): void {
   bindings.value = bindings.value.filter((one) => !isSame(one, binding));
 }
 
-/** What stands in the way of a binding. */
+/** What keeps a binding from working. */
 export type Conflict =
-  /** The same control in the same manner does these too: it does nothing until that is settled. */
+  /** The same control in the same manner also does these: it does nothing until that is settled. */
   | { readonly kind: 'shared'; readonly with: readonly Action[] }
-  /** A critical step wants Done held, and holding this control does something else. */
+  /** A critical step wants Done held, but holding this control does something else. */
   | { readonly kind: 'cannot-hold'; readonly with: readonly Action[] };
 
-/** What stands in the way of a binding among all of them; null: nothing. */
+/** What keeps a binding from working among all of them; null if nothing. */
 export function conflictOf(binding: Binding, all: readonly Binding[]): Conflict | null {
   const { control, manner, action } = binding;
   const onControl = all.filter((one) => one.control === control && one.action !== action);
@@ -92,7 +95,7 @@ export function wantedOf(control: Control, all: readonly Binding[]): ReadonlySet
   return new Set(all.filter((one) => one.control === control).map(({ manner }) => manner));
 }
 
-/** What a control does in a manner; null where it does nothing, or where two things claim it. */
+/** What a control does when pressed in a manner; null if nothing, or if two actions claim it. */
 export function actionOf(control: Control, manner: Manner, all: readonly Binding[]): Action | null {
   const found = all.filter((one) => one.control === control && one.manner === manner);
   return found.length === 1 ? (found[0]?.action ?? null) : null;
@@ -104,14 +107,14 @@ export type ControlParts =
   | {
       readonly kind: 'pad';
       readonly pad: string;
-      /** Of several of one make, which. */
+      /** Which one, of several of one model. */
       readonly copy: number;
       readonly part: 'button' | 'axis';
       readonly number: number;
       readonly way: '+' | '-' | null;
     };
 
-/** Takes the name of a control apart. */
+/** Splits the name of a control into its parts. */
 export function partsOf(control: Control): ControlParts {
   const [kind = '', ...rest] = control.split(':');
   if (kind !== 'pad') {

@@ -1,11 +1,11 @@
 /**
- * Codes read so far of a document that is spread over several. Each is opened in a window of its own
- * by the camera, and so they meet in localStorage.
+ * Codes read so far of a document spread over several. The camera opens each in a window of its
+ * own, so they meet in localStorage.
  */
 
 const NAME = 'lapstrip.codes';
 
-/** What was kept of the codes; null where there is nothing, or storage is refused. */
+/** The codes stored so far; null if there are none, or storage is refused. */
 export function keptCodes(): unknown {
   try {
     return JSON.parse(localStorage.getItem(NAME) ?? 'null');
@@ -14,7 +14,7 @@ export function keptCodes(): unknown {
   }
 }
 
-/** Keeps the codes read so far; null forgets them. Whether the device took it. */
+/** Stores the codes read so far; null deletes them. Returns whether the device allowed it. */
 export function keepCodes(codes: object | null): boolean {
   try {
     if (codes === null) localStorage.removeItem(NAME);

@@ -1,8 +1,8 @@
-/** Where a field being drawn was kept in the first version: what was left there is gone on with. */
+/** Where the first version kept a field being drawn: what it left there is carried on. */
 
 const PREFIX = 'lapstrip.draft.';
 
-/** What was kept under a name; null where nothing was, or it cannot be read. */
+/** What was stored under a name; null if nothing was, or it can't be read. */
 export function readFirstDraft(name: string): unknown {
   try {
     return JSON.parse(localStorage.getItem(PREFIX + name) ?? 'null');
@@ -11,7 +11,7 @@ export function readFirstDraft(name: string): unknown {
   }
 }
 
-/** All that the device keeps beside the record, drafts and settings, as it is stored. */
+/** Everything the device keeps beside the record, drafts and settings, as stored. */
 export function storedSettings(): Readonly<Record<string, string>> {
   try {
     return Object.fromEntries(
@@ -22,11 +22,11 @@ export function storedSettings(): Readonly<Record<string, string>> {
   }
 }
 
-/** Forgets what was kept under a name. */
+/** Deletes what was stored under a name. */
 export function forgetFirstDraft(name: string): void {
   try {
     localStorage.removeItem(PREFIX + name);
   } catch {
-    // Storage is refused: there is nothing to forget.
+    // Storage is refused: there is nothing to delete.
   }
 }

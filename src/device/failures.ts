@@ -1,16 +1,19 @@
 /**
- * Errors that nothing caught: in an effect, in what a tap set off, in a promise. What is drawn has its
- * boundary; these are seen by nobody, and something may have stopped.
+ * Uncaught errors: in an effect, in what a tap set off, in a promise. Rendering has its boundaries;
+ * nobody sees these, and something may have stopped.
  */
 
 import { signal } from '@preact/signals';
 
-/** Whether the pilot has been told that something failed: once in the life of a window. */
+/** Whether the pilot has been told that something failed; once per window. */
 export const failure = signal<'none' | 'untold' | 'told'>('none');
 
-/** Takes note of an error. However many follow, and whatever fails in telling of it, it is told once. */
+/**
+ * Notes an error. However many follow, and whatever fails while reporting it, the pilot is told
+ * once.
+ */
 export function noteFailure(error: unknown): void {
-  // A browser reports more than errors here: that an observer was slow, or what another site's script did.
+  // Browsers report more than errors here: a slow ResizeObserver, or another site's script.
   if (error == null || failure.peek() !== 'none') return;
   failure.value = 'untold';
 }
@@ -20,7 +23,10 @@ export function failureTold(): void {
   failure.value = 'told';
 }
 
-/** Begins to listen; call once. A part that did not come is told where it is drawn. */
+/**
+ * Starts listening; call once. A part that failed to load is reported where it should have been
+ * drawn.
+ */
 export function watchForFailures(page: EventTarget = globalThis): void {
   const missing = new WeakSet<object>();
   page.addEventListener('vite:preloadError', (event) => {

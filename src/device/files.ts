@@ -1,12 +1,15 @@
-/** Giving files and links away, to the browser's downloads, its share sheet, its clipboard; and reading the clipboard. */
+/**
+ * Files and links out, to downloads, the share sheet or the clipboard; and text in from the
+ * clipboard.
+ */
 
-/** Saves a file where the browser puts what it downloads. */
+/** Saves a file to the browser's downloads. */
 export function saveFile(file: File): void {
   const link = document.createElement('a');
   link.href = URL.createObjectURL(file);
   link.download = file.name;
   link.click();
-  // The download has its own hold on it by then.
+  // By then the download holds its own reference.
   setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
 }
 
@@ -15,12 +18,12 @@ export function canShare(what: ShareData): boolean {
   return typeof navigator.share === 'function' && (navigator.canShare?.(what) ?? false);
 }
 
-/** Opens the share sheet. Resolves also when the pilot closes it again. */
+/** Opens the share sheet. Also resolves if the pilot closes it without sharing. */
 export async function openShareSheet(what: ShareData): Promise<void> {
   await navigator.share(what).catch(() => undefined);
 }
 
-/** Copies a text; whether the browser let it. */
+/** Copies a text. Resolves to whether the browser allowed it. */
 export async function copyText(text: string): Promise<boolean> {
   try {
     await navigator.clipboard.writeText(text);
@@ -30,7 +33,7 @@ export async function copyText(text: string): Promise<boolean> {
   }
 }
 
-/** The text on the clipboard; null where the browser has none for the page, or does not let it. */
+/** The text on the clipboard; null if the browser has none for the page, or refuses. */
 export async function readClipboard(): Promise<string | null> {
   try {
     return await navigator.clipboard.readText();

@@ -1,16 +1,16 @@
 /**
- * One window of several speaks, sounds and listens to pads: two would say everything twice. It is the
- * first that is shown; when that one is hidden or closed, another.
+ * Of several windows only one speaks, sounds and listens to pads: two would do everything twice. It
+ * is the first to be visible; when that one is hidden or closed, another takes over.
  */
 
 import { signal } from '@preact/signals';
 
 const NAME = 'lapstrip-foremost';
 
-/** Whether this window is the one. */
+/** Whether this window is that one. */
 export const isForemost = signal(false);
 
-/** Begins to take turns; a browser that cannot lets every window be the one. */
+/** Starts taking turns. In a browser without locks, every window is the one. */
 export function takeTurns(): void {
   const { locks } = navigator;
   if (!locks) {

@@ -1,21 +1,21 @@
-/** The whole screen for the app, without the browser's own bars. */
+/** Full screen for the app, without the browser's own bars. */
 
 import { signal } from '@preact/signals';
 
-/** Whether the browser can give it. An app that is installed has it already on most devices. */
+/** Whether the browser offers it. Most devices run installed apps full screen anyway. */
 export const hasFullScreen = (): boolean => document.fullscreenEnabled === true;
 
-/** Whether it is given now. */
+/** Whether the app is full screen now. */
 export const isFullScreen = signal(document.fullscreenElement !== null);
 
-/** Whether it was asked for and refused. */
+/** Whether full screen was requested and refused. */
 export const fullScreenRefused = signal(false);
 
 document.addEventListener('fullscreenchange', () => {
   isFullScreen.value = document.fullscreenElement !== null;
 });
 
-/** Takes the whole screen, or gives it back. */
+/** Enters or leaves full screen. */
 export async function toggleFullScreen(): Promise<void> {
   fullScreenRefused.value = false;
   try {

@@ -1,34 +1,37 @@
 /**
- * Gamepads, sticks and throttles. The browser tells of none of their buttons: they are asked once a
- * frame, only while the window is shown and one is plugged in.
+ * Gamepads, sticks and throttles. Browsers send no events for their buttons, so they are polled
+ * once a frame, only while the window is visible and a pad is plugged in.
  */
 
 import { type Signal, signal } from '@preact/signals';
 import type { Control } from './bindings';
 import { outBy, type PadPart, readPart, UNSEEN } from './padParts';
 
-/** A pad as it is now. */
+/** A pad's present state. */
 export interface PadNow {
   readonly name: string;
-  /** Of several of one make, which. */
+  /** Which one, of several of one model. */
   readonly copy: number;
   readonly buttons: readonly number[];
   readonly axes: readonly number[];
 }
 
-/** Why there are no pads. `missing`: the browser knows none. `refused`: it does not let this page ask. */
+/**
+ * Why there are no pads. `missing`: the browser doesn't support them. `refused`: it blocks them on
+ * this page.
+ */
 export type PadAccess = 'there' | 'missing' | 'refused';
 
 /** Whether pads can be read here. */
 export const padAccess = signal<PadAccess>('getGamepads' in navigator ? 'there' : 'missing');
 
-/** The pads that are plugged in and have been pressed once, as they are now. */
+/** The pads that are plugged in and have been pressed once, in their present state. */
 export const pads: Signal<readonly PadNow[]> = signal([]);
 
 /** What a control did. `lost`: the pad is gone. */
 export type Change = (control: Control, kind: 'down' | 'up' | 'lost', ms: number) => void;
 
-/** Watches pads until it is told to stop; calls back at every change of a button or axis. */
+/** Watches pads until the returned function is called; reports every change of a button or axis. */
 export function watchPads(change: Change, nowMs: () => number): () => void {
   const parts = new Map<Control, PadPart>();
   let frame = 0;
@@ -68,7 +71,7 @@ export function watchPads(change: Change, nowMs: () => number): () => void {
     cancelAnimationFrame(frame);
     frame = 0;
     if (document.visibilityState === 'visible') poll();
-    // What is pressed and let go while nobody looks is not known.
+    // Nobody knows what was pressed and released while no one was polling.
     else lose(() => true);
   };
 
@@ -86,7 +89,7 @@ export function watchPads(change: Change, nowMs: () => number): () => void {
 
 const suffix = ({ name, copy }: PadNow) => `:${copy}:${name}`;
 
-/** The pads there are; none where the browser refuses, which it may do at any time. */
+/** The pads; empty if the browser refuses, which it may do at any time. */
 function padsNow(): PadNow[] {
   if (padAccess.value === 'missing') return [];
   try {
@@ -99,7 +102,7 @@ function padsNow(): PadNow[] {
         copy: found.filter((other) => other.name === name).length,
         // Two decimals: a live view needs no more, and a stick at rest is never quite still.
         buttons: pad.buttons.map(({ pressed, value }) =>
-          // Some say only that a button is pressed; of the others each has its own idea of when it is.
+          // Some report only `pressed`; the others disagree on when a button is pressed.
           pressed && value === 0 ? 1 : rounded(value),
         ),
         axes: pad.axes.map(rounded),

@@ -1,12 +1,15 @@
-/** What belongs to the device and is wanted only after the first answer: signals kept in localStorage. */
+/** Device settings needed only after the first answer: signals stored in localStorage. */
 
 import { effect, type Signal, signal } from '@preact/signals';
 
-/** A signal that outlives the window. `read` makes something valid of whatever was stored; null: nothing. */
+/**
+ * A signal that outlives the window. `read` turns whatever was stored into a valid value; null if
+ * nothing was.
+ */
 export function kept<T>(name: string, read: (stored: unknown) => T): Signal<T> {
   const key = `lapstrip.${name}`;
   const value = signal(read(stored(key)));
-  // Written only once it changes: what a device never chose may change with a new version.
+  // Written only on change: a default nobody chose may differ in a later version.
   let isFirst = true;
   effect(() => {
     const text = JSON.stringify(value.value);
@@ -20,7 +23,7 @@ function stored(key: string): unknown {
   try {
     return JSON.parse(localStorage.getItem(key) ?? 'null');
   } catch {
-    // Refused, or not what was written.
+    // Refused, or not what we wrote.
     return null;
   }
 }
@@ -29,6 +32,6 @@ function store(key: string, text: string): void {
   try {
     localStorage.setItem(key, text);
   } catch {
-    // Storage is refused: it holds until the window closes.
+    // Storage is refused: it lasts until the window closes.
   }
 }

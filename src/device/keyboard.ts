@@ -1,31 +1,34 @@
-/** Keys of a keyboard, and of pedals and presenters, which pass for one; media keys by either way. */
+/**
+ * Keyboard keys, including pedals and presenters that pose as keyboards; and media keys, by either
+ * route.
+ */
 
 import type { Control } from './bindings';
 
-/** What a key did. True: it was taken, and does nothing else. */
+/** Receives what a key did. Returns true if it took the key, which then does nothing else. */
 export type TakeKey = (control: Control, kind: 'down' | 'up', ms: number) => boolean;
 
-/** Keys that others need: to walk the page, to leave what lies over it, and to press with another. */
+/** Keys others need: to move through the page, to close what lies over it, and modifiers. */
 const NEVER = /^(Tab|Escape|(Shift|Control|Alt|Meta|OS)(Left|Right)?|CapsLock|NumLock|Fn|Dead)$/;
 
-/** With these the focused control is pressed. */
+/** Keys that press the focused control. */
 const PRESSES = /^(Enter|NumpadEnter|Space)$/;
 
-/** Watches keys until it is told to stop. */
+/** Watches keys until the returned function is called. */
 export function watchKeys(take: TakeKey, nowMs: () => number): () => void {
-  // Whether the keyboard is what walks the page: then Enter and Space are for what it stands on.
+  // Whether the keyboard moves the focus: then Enter and Space belong to the focused control.
   let isWalking = false;
   const taken = new Set<Control>();
   /** Keys that went down outside a text, and so may act when they come up. */
   const offered = new Set<Control>();
   const down = (event: KeyboardEvent) => {
     if (event.key === 'Tab') isWalking = true;
-    // Asked first, since most keys are letters: they need no name.
+    // Checked first: most keys are letters, and need no name.
     if (taken.size === 0 && isTyping(event)) return;
     const control = controlOf(event);
     if (control === null) return;
     if (event.repeat) {
-      // Held down, it presses nothing anew: not here, and not what has the focus either.
+      // Autorepeat presses nothing again: neither here nor on the focused control.
       if (taken.has(control)) stop(event);
       return;
     }
@@ -40,7 +43,7 @@ export function watchKeys(take: TakeKey, nowMs: () => number): () => void {
     if (offered.size === 0) return;
     const control = controlOf(event);
     if (control === null) return;
-    // What was typed is none of ours; a key that went down elsewhere must not stay down.
+    // Typing isn't ours, but a key that went down elsewhere must not stay down.
     if (!offered.delete(control)) return;
     take(control, 'up', nowMs());
     if (taken.delete(control)) stop(event);
@@ -63,7 +66,7 @@ function stop(event: KeyboardEvent): void {
   event.stopPropagation();
 }
 
-/** The control that a key is; null for keys that cannot be one. Some remotes send no code. */
+/** The control a key is; null if it can't be one. Some remotes send no code. */
 function controlOf({ code, key, ctrlKey, metaKey, altKey }: KeyboardEvent): Control | null {
   const name = code === '' || code === 'Unidentified' ? key : code;
   if (name === '' || name === undefined || name === 'Unidentified') return null;
@@ -88,19 +91,20 @@ function isPressing({ code, key }: KeyboardEvent): boolean {
 const MEDIA = ['play', 'pause', 'nexttrack', 'previoustrack', 'stop'] as const;
 
 /**
- * Watches media keys that the browser keeps for itself and hands on as wishes: it does so for a page
- * that plays sound. They come without a length, as one brief press. False where there is no such thing.
+ * Watches media keys that the browser intercepts and passes on as Media Session actions, as it does
+ * for a page that plays sound. They have no duration: each is one brief press. Returns false where
+ * there is no Media Session.
  */
 export function watchMedia(take: (control: Control) => void): boolean {
   const { mediaSession } = navigator;
   if (mediaSession === undefined) return false;
   for (const action of MEDIA) {
     try {
-      // Whether it plays or pauses is the browser's guess, and the same key.
+      // Whether it is "play" or "pause" is the browser's guess; the key is the same.
       const name = action === 'pause' ? 'play' : action;
       mediaSession.setActionHandler(action, () => take(`media:${name}`));
     } catch {
-      // A wish that this browser does not know.
+      // An action this browser doesn't know.
     }
   }
   return true;

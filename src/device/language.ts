@@ -1,9 +1,9 @@
-/** The language of the page: the pilot's choice, or the device's where there are words in it. */
+/** The language of the page: the pilot's choice, else the device's if the app has words in it. */
 
-/** A language that all words of the app are in, by its BCP 47 tag. */
+/** A language the whole app is available in, by its BCP 47 tag. */
 export type Language = 'en' | 'de';
 
-/** Where the choice is kept. */
+/** Where the choice is stored. */
 export const LANGUAGE_KEY = 'lapstrip.language';
 
 function wanted(): string {
@@ -14,5 +14,5 @@ function wanted(): string {
   }
 }
 
-/** What the page speaks until it is opened anew. */
+/** The page's language until it is reloaded. */
 export const language: Language = wanted().startsWith('de') ? 'de' : 'en';

@@ -2,7 +2,7 @@
 
 import { LANGUAGE_KEY, type Language } from './language';
 
-/** Keeps the choice and opens the page anew, in that language; what is being done is taken up again. */
+/** Stores the choice and reloads the page in that language; work in progress is resumed. */
 export function chooseLanguage(language: Language): void {
   try {
     localStorage.setItem(LANGUAGE_KEY, language);

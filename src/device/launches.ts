@@ -1,6 +1,6 @@
 /**
- * What an installed app is opened with while its window is there already, and files the device opens
- * with it. Web App Launch Handler API, W3C; browsers that have none open a new page instead.
+ * What the installed app is opened with while its window is open already, and files the device
+ * opens with it. Web App Launch Handler API, W3C; browsers without it open a new page instead.
  */
 
 interface LaunchParams {
@@ -12,17 +12,17 @@ interface LaunchQueue {
   setConsumer(consumer: (launched: LaunchParams) => void): void;
 }
 
-/** What is told of a launch. */
+/** Receives launches. */
 export interface Launched {
   onFile(file: File): void;
-  /** An address of the app, other than the one this page was opened at. */
+  /** An address of the app other than the one this page was opened at. */
   onAddress(address: URL): void;
 }
 
 const isQueue = (queue: unknown): queue is LaunchQueue =>
   typeof queue === 'object' && queue !== null && 'setConsumer' in queue;
 
-/** Begins to listen to launches; also those from before are told. */
+/** Starts listening for launches; earlier ones are delivered too. */
 export function followLaunches({ onFile, onAddress }: Launched): void {
   const queue: unknown = Reflect.get(globalThis, 'launchQueue');
   if (!isQueue(queue)) return;
@@ -31,7 +31,7 @@ export function followLaunches({ onFile, onAddress }: Launched): void {
   queue.setConsumer(({ targetURL, files = [] }) => {
     const opened = isFirst ? page : undefined;
     isFirst = false;
-    // What a page was opened with is told again after a reload.
+    // A reload delivers the page's own launch again.
     if (opened instanceof PerformanceNavigationTiming && opened.type === 'reload') return;
     const [file] = files;
     if (file !== undefined) void file.getFile().then(onFile, () => undefined);

@@ -1,24 +1,26 @@
-/** A button or an axis of a pad as something that is down or up, in spite of noise. Pure. */
+/** A pad's button or axis as something that is down or up, in spite of noise. Pure. */
 
 import { CHATTER_MS } from './presses';
 
-/** An axis or a button counts as down from here, and as up again only from there: what lies between is noise. */
+/**
+ * An axis or button goes down at the first value and up only at the second: between them is noise.
+ */
 export const DOWN_FROM = 0.6;
 export const UP_FROM = 0.4;
 
 /** What is remembered of a part. */
 export interface PadPart {
   readonly down: boolean;
-  /** It was seen up: a lever that stands at its stop when it is plugged in was not pressed. */
+  /** It was seen up: a lever plugged in at its stop wasn't pressed. */
   readonly armed: boolean;
-  /** Since when it has been on the other side, ms; null while it is not. */
+  /** Since when it has read the other way, ms; null while it doesn't. */
   readonly sinceMs: number | null;
 }
 
-/** A part that was not seen before. */
+/** A part seen for the first time. */
 export const UNSEEN: PadPart = { down: false, armed: false, sinceMs: null };
 
-/** Takes what a part reads, 0 to 1; a change counts once it has lasted {@link CHATTER_MS}. */
+/** Takes a part's reading, 0 to 1; a change counts once it has lasted {@link CHATTER_MS}. */
 export function readPart(before: PadPart, value: number, ms: number): PadPart {
   const down = before.down ? value > UP_FROM : value >= DOWN_FROM;
   if (!before.armed) return { ...before, armed: value <= UP_FROM };
@@ -28,10 +30,10 @@ export function readPart(before: PadPart, value: number, ms: number): PadPart {
   return ms - sinceMs >= CHATTER_MS ? { ...before, down, sinceMs: null } : before;
 }
 
-/** An axis beyond this is a hat that rests there: it says nothing, and is as good as in the middle. */
+/** A hat at rest reads beyond this: treat it as centred. */
 const NO_AXIS = 1.05;
 
-/** How far an axis is out one way, 0 to 1. */
+/** How far an axis is deflected one way, 0 to 1. */
 export function outBy(value: number, way: '+' | '-'): number {
   if (!Number.isFinite(value) || Math.abs(value) > NO_AXIS) return 0;
   return Math.max(0, way === '+' ? value : -value);

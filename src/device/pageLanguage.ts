@@ -1,4 +1,4 @@
 /** The language of the page, read here and nowhere else. */
 
-/** The language the page is in, as a BCP 47 tag without a region. */
+/** The page's language, as a BCP 47 tag without a region. */
 export const pageLanguage = (): string => document.documentElement.lang;

@@ -4,29 +4,29 @@ import { signal } from '@preact/signals';
 
 /** What the device says of its position. */
 export type Position =
-  /** Not asked for. */
+  /** Not requested. */
   | { readonly kind: 'off' }
   | { readonly kind: 'waiting' }
   | {
       readonly kind: 'known';
-      /** Ground speed, m/s; null where the device does not say. */
+      /** Ground speed, m/s; null if the device doesn't say. */
       readonly speedMps: number | null;
-      /** Radius within which the position lies in 95 of 100 cases, m. W3C Geolocation, 2022, 4.3.2. */
+      /** Radius of 95 % confidence, m. W3C Geolocation, 2022, 4.3.2. */
       readonly accuracyM: number;
       /** By the device's clock, ms. */
       readonly atMs: number;
     }
-  /** The pilot or the device said no. */
+  /** The pilot or the device refused. */
   | { readonly kind: 'refused' }
-  /** The device has none to give. */
+  /** The device has no position to give. */
   | { readonly kind: 'none' };
 
-/** Where the device is, as far as it was asked. */
+/** Where the device is, as far as requested. */
 export const position = signal<Position>({ kind: 'off' });
 
 let watch: number | null = null;
 
-/** Asks for the position and follows it. The browser asks the pilot. */
+/** Requests the position and follows it. The browser asks the pilot. */
 export function followPosition(): void {
   if (!('geolocation' in navigator)) {
     position.value = { kind: 'none' };
@@ -45,7 +45,7 @@ export function followPosition(): void {
     },
     ({ code, PERMISSION_DENIED }) => {
       if (code !== PERMISSION_DENIED) {
-        // One fix was not to be had; what was known stays, and grows old.
+        // One fix failed; what was known stays, and grows old.
         if (position.value.kind === 'waiting') position.value = { kind: 'none' };
         return;
       }
@@ -56,7 +56,7 @@ export function followPosition(): void {
   );
 }
 
-/** Asks no more. */
+/** Stops following. */
 export function leavePosition(): void {
   if (watch !== null) navigator.geolocation.clearWatch(watch);
   watch = null;

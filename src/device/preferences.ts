@@ -1,12 +1,12 @@
 /**
  * What belongs to the device rather than to a sortie: the theme, and that the caution was read.
  *
- * Kept in localStorage, because it is wanted before the first frame and nothing is lost with it.
+ * In localStorage, because the first frame needs it and losing it costs nothing.
  */
 
 import { effect, signal } from '@preact/signals';
 
-/** How the screen looks. `device` follows what the device asks for: day, or dusk where it is dark. */
+/** How the screen looks. `device` follows the device: day, or dusk if it prefers dark. */
 export type Theme = 'device' | 'day' | 'dusk' | 'night';
 
 const THEMES: readonly string[] = ['device', 'day', 'dusk', 'night'] satisfies Theme[];
@@ -23,7 +23,7 @@ function store(name: string, value: string): void {
   try {
     localStorage.setItem(`lapstrip.${name}`, value);
   } catch {
-    // Storage is refused: the preference holds until the window closes.
+    // Storage is refused: the preference lasts until the window closes.
   }
 }
 
@@ -34,16 +34,16 @@ const storedTheme = stored('theme');
 /** The theme the pilot chose. */
 export const theme = signal<Theme>(isTheme(storedTheme) ? storedTheme : 'device');
 
-/** Night, brighter, for readers who need 7:1. */
+/** A brighter night, for readers who need 7:1. */
 export const brightNight = signal(stored('brightNight') === 'yes');
 
-/** Which way the taxi plan is turned: north up, or the way ahead up. */
+/** Which way the taxi plan is turned: north up, or the route ahead up. */
 export const planUp = signal<'north' | 'way'>(stored('planUp') === 'way' ? 'way' : 'north');
 
 /** Whether the caution was read on this device. */
 export const cautionRead = signal(stored('cautionRead') === 'yes');
 
-/** Applies the preferences to the page and keeps them; call once, before the first frame. */
+/** Applies the preferences to the page and stores them; call once, before the first frame. */
 export function applyPreferences(): void {
   const dark = matchMedia('(prefers-color-scheme: dark)');
   const systemIsDark = signal(dark.matches);

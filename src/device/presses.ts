@@ -1,24 +1,24 @@
 /**
- * Presses, holds and double presses, out of a control that goes down and up. Pure: times come in, and
- * {@link dueAt} says when the next one is wanted.
+ * Recognises presses, holds and double presses of a control that goes down and up. Pure: times come
+ * in, and {@link dueAt} says when to call again.
  *
- * What is wanted of a control decides how soon it can be told. Where only presses are, a press is told
- * as the control goes down; where a hold or a double press means something else, it is waited for.
+ * What a control is bound to decides how soon it acts. With presses alone, it acts as the control
+ * goes down; if a hold or double press means something else, it waits to tell them apart.
  */
 
-/** A key, a button or an axis that is held this long is held, ms. */
+/** A key, button or axis down this long is held, ms. */
 export const HOLD_MS = 700;
 
-/** Of a double press, the second begins this long after the first at the most, ms. */
+/** The second press of a double press starts within this, ms. */
 export const DOUBLE_MS = 350;
 
-/** Nobody presses twice within this: it is the same press, bouncing, ms. */
+/** Nobody presses twice within this: it is one press, bouncing, ms. */
 export const BOUNCE_MS = 80;
 
-/** A control that is up for less than this was not let go, ms. */
+/** A control that is up for less than this was never released, ms. */
 export const CHATTER_MS = 30;
 
-/** No finger is this quick: the device sends a press whole, and cannot send a hold, ms. */
+/** No finger is this quick: the device sends presses whole and can't send a hold, ms. */
 export const BRIEF_MS = 40;
 
 /** How a control is pressed. */
@@ -33,15 +33,17 @@ export interface Told {
   /** When the control went down for it, ms. */
   readonly downMs: number;
   /**
-   * It has been down for {@link HOLD_MS}. A press or a double press that was told when it went down is
-   * told once more when it turns out to be held.
+   * It has been down for {@link HOLD_MS}. A press or double press that acted as the control went
+   * down is reported again if it turns out to be held.
    */
   readonly held: boolean;
   /** The press before this one was too brief for a finger. */
   readonly brief: boolean;
 }
 
-/** What happens to a control. `time`: nothing, but it is later. `lost`: nobody knows any more. */
+/**
+ * What happens to a control. `time`: nothing, but time has passed. `lost`: its state is unknown.
+ */
 export interface Happening {
   readonly kind: 'down' | 'up' | 'time' | 'lost';
   readonly ms: number;
@@ -65,7 +67,7 @@ export interface Pressed {
 /** A control that was never pressed. */
 export const AT_REST: Pressed = { pressing: null, brief: false };
 
-/** What a happening makes of a control, and what is told of it. */
+/** A control after something happened to it, and what that was recognised as. */
 export interface Recognised {
   readonly pressed: Pressed;
   readonly told: readonly Told[];
@@ -73,7 +75,7 @@ export interface Recognised {
 
 type Wanted = ReadonlySet<Manner>;
 
-/** When something is decided even if nothing happens, ms; null: never. */
+/** When something is decided even if nothing happens, ms; null if never. */
 export function dueAt({ pressing }: Pressed, wanted: Wanted): number | null {
   if (pressing === null) return null;
   const { downMs, upMs, told, toldHeld } = pressing;
@@ -82,7 +84,7 @@ export function dueAt({ pressing }: Pressed, wanted: Wanted): number | null {
   return told || !wanted.has('double') ? letGoMs : Math.max(letGoMs, downMs + DOUBLE_MS);
 }
 
-/** Takes a happening; times never go back. */
+/** Takes what happened; times never go back. */
 export function recognise(before: Pressed, happening: Happening, wanted: Wanted): Recognised {
   if (happening.kind === 'lost') return { pressed: AT_REST, told: [] };
   const told: Told[] = [];
@@ -100,7 +102,7 @@ export function recognise(before: Pressed, happening: Happening, wanted: Wanted)
   return taken === null ? { pressed, told } : { ...taken, told: [...told, ...taken.told] };
 }
 
-/** What is decided at the moment that {@link dueAt} named. */
+/** What is decided at the time {@link dueAt} named. */
 function decide({ pressing, brief }: Pressed, wanted: Wanted): Recognised {
   if (pressing === null) return { pressed: AT_REST, told: [] };
   const { downMs, upMs, second, told } = pressing;
@@ -123,7 +125,7 @@ function take({ pressing, brief }: Pressed, { kind, ms }: Happening, wanted: Wan
     if (pressing === null || pressing.upMs !== null) return still;
     return { pressed: { pressing: { ...pressing, upMs: ms }, brief }, told: [] };
   }
-  // A key that is held down repeats.
+  // Autorepeat of a key that is held down.
   if (pressing !== null && pressing.upMs === null) return still;
   if (pressing !== null && isSamePress(pressing, ms)) {
     return { pressed: { pressing: { ...pressing, upMs: null }, brief }, told: [] };

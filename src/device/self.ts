@@ -1,8 +1,10 @@
-/** The name that this device bears in what it makes: the same for as long as the browser keeps anything. */
+/**
+ * The name this device signs its entries with: the same for as long as the browser stores anything.
+ */
 
 const KEY = 'lapstrip.device';
 
-/** The device's name; a `fresh` one at the first time, and for each window where storage is refused. */
+/** The device's name; a `fresh` one the first time, and in every window if storage is refused. */
 export function deviceId(fresh: () => string): string {
   try {
     const kept = localStorage.getItem(KEY);

@@ -1,4 +1,4 @@
-/** Which hand presses the keys: rows of keys are mirrored for the left one. */
+/** Which hand presses the keys: rows of keys are mirrored for the left hand. */
 
 import { effect } from '@preact/signals';
 import { kept } from './kept';
@@ -9,7 +9,7 @@ export type Hand = 'right' | 'left';
 /** The hand the pilot presses keys with on this device. */
 export const hand = kept('hand', (stored): Hand => (stored === 'left' ? 'left' : 'right'));
 
-/** Tells the page's styles; call once. */
+/** Passes it to the page's styles; call once. */
 export function startSides(): void {
   effect(() => {
     document.documentElement.dataset.hand = hand.value;

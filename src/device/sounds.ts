@@ -1,6 +1,9 @@
-/** Short tones, made on the spot. Each kind has its own rhythm and pitch, so that none needs the other to be told. */
+/**
+ * Short synthesised tones. Each kind has its own rhythm and pitch, so that one is recognised
+ * without having heard the others.
+ */
 
-/** A tone: when it begins and how long it lasts, ms, and its pitch, Hz. */
+/** A tone: start and duration, ms, and pitch, Hz. */
 interface Tone {
   readonly atMs: number;
   readonly ms: number;
@@ -25,10 +28,10 @@ const EDGE_S = 0.008;
 
 let context: AudioContext | null = null;
 
-/** Whether this browser makes sounds at all. */
+/** Whether this browser can play sounds at all. */
 export const canSound = (): boolean => typeof AudioContext === 'function';
 
-/** Plays a sound. Where the browser waits for a first touch, or has no sound, it is silent. */
+/** Plays a sound. Silent if the browser awaits a first touch, or has no sound. */
 export function play(sound: Sound): void {
   if (!canSound()) return;
   try {
@@ -36,7 +39,7 @@ export function play(sound: Sound): void {
     if (context.state === 'suspended') void context.resume().catch(() => undefined);
     for (const tone of SOUNDS[sound]) playTone(context, tone);
   } catch {
-    // No sound device: what was done is seen and felt.
+    // No sound device: the pilot still sees and feels what was done.
     context = null;
   }
 }
@@ -45,7 +48,7 @@ function playTone(audio: AudioContext, { atMs, ms, hz }: Tone): void {
   const from = audio.currentTime + atMs / 1000;
   const until = from + ms / 1000;
   const loudness = audio.createGain();
-  // Without slopes a tone begins and ends with a click.
+  // Without ramps a tone starts and ends with a click.
   loudness.gain.setValueAtTime(0, from);
   loudness.gain.linearRampToValueAtTime(LOUDNESS, from + EDGE_S);
   loudness.gain.setValueAtTime(LOUDNESS, until - EDGE_S);

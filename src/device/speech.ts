@@ -1,25 +1,25 @@
-/** The browser's speech: which voices there are, saying something, and falling silent. */
+/** The browser's speech: listing voices, speaking, and stopping. */
 
 import { type Signal, signal } from '@preact/signals';
 import { primarySubtag } from '../core';
 
 /** A voice of the browser. */
 export interface Voice {
-  /** Its name for the browser: the same tomorrow. */
+  /** The browser's name for it, stable across sessions. */
   readonly uri: string;
   readonly name: string;
   readonly lang: string;
-  /** It speaks without a network. */
+  /** It works offline. */
   readonly local: boolean;
 }
 
-/** Something that is said in one go, and the language it is in, as a BCP 47 tag. */
+/** Something said in one go, and its language, as a BCP 47 tag. */
 export interface Utterance {
   readonly text: string;
   readonly language: string;
 }
 
-/** What is said, one after the other. */
+/** What is said, part after part. */
 export type Said = readonly Utterance[];
 
 const speech = (): SpeechSynthesis | null =>
@@ -27,23 +27,23 @@ const speech = (): SpeechSynthesis | null =>
     ? (window.speechSynthesis ?? null)
     : null;
 
-/** Whether this browser speaks at all. */
+/** Whether this browser can speak at all. */
 export const canSpeak = (): boolean => speech() !== null;
 
-/** All voices, those that need no network first; browsers tell of them late, and some of none. */
+/** All voices, offline ones first; browsers list them late, and some never do. */
 const all: Signal<readonly Voice[]> = signal([]);
 
-/** How browsers write a voice's language: some as `de_DE`. */
+/** Normalises a voice's language: some browsers write `de_DE`. */
 const tagOf = ({ lang }: Voice) => lang.toLowerCase().replace('_', '-');
 
-/** The voices for a language, whatever their region; those that need no network come first. */
+/** The voices for a language, whatever their region; offline ones first. */
 export const voicesIn = (language: string): readonly Voice[] =>
   all.value.filter((voice) => primarySubtag(tagOf(voice)) === primarySubtag(language));
 
-/** Whether the last thing to be said was refused, as before a first touch. */
+/** Whether the browser refused to speak last time, as it does before a first touch. */
 export const speechRefused = signal(false);
 
-/** Begins to follow which voices there are. */
+/** Starts following the list of voices. */
 export function followVoices(): void {
   const found = speech();
   if (found === null) return;
@@ -59,20 +59,23 @@ export function followVoices(): void {
       .sort((a, b) => Number(b.local) - Number(a.local) || a.name.localeCompare(b.name));
   };
   list();
-  // Some browsers have the voices at once and not this.
+  // Some browsers have the voices at once, and lack this event.
   found.addEventListener?.('voiceschanged', list);
 }
 
-/** The voice that is used: the one chosen, else the first that needs no network, else the first. */
+/** The voice to use: the one chosen, else the first that works offline, else the first. */
 export const voiceFor = (chosen: string | null, among: readonly Voice[]): Voice | null =>
   among.find(({ uri }) => uri === chosen) ?? among[0] ?? null;
 
-/** Kept while it speaks: some browsers forget what nobody holds, and never say that it ended. */
+/**
+ * A reference held while it speaks: some browsers collect an utterance nobody holds, and never
+ * report its end.
+ */
 let saying: readonly SpeechSynthesisUtterance[] = [];
 
 /**
- * Says something, in place of whatever is being said: each part by a voice of its language, by the
- * one `chosen` where it is of that language.
+ * Speaks, cutting off whatever is being said: each part in a voice of its language, by `chosen` if
+ * that one speaks it.
  */
 export function say(said: Said, chosen: string | null, rate: number): void {
   const found = speech();
@@ -104,10 +107,10 @@ function utteranceOf(
   return utterance;
 }
 
-/** Whether something is being said at this moment. */
+/** Whether something is being said right now. */
 export const isSpeaking = (): boolean => speech()?.speaking ?? false;
 
-/** Falls silent. */
+/** Stops speaking. */
 export function fallSilent(): void {
   if (saying.length === 0) return;
   saying = [];

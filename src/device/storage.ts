@@ -1,17 +1,17 @@
-/** Asking the browser not to throw away what the pilot has recorded. */
+/** Asking the browser not to evict what the pilot has recorded. */
 
 /**
- * What the browser promised. `kept`: nothing is removed without the pilot's doing. `at risk`: it
- * may be removed when the device runs short of space. `unknown`: the browser does not say.
+ * What the browser promised. `kept`: nothing is removed unless the pilot does it. `at risk`: it may
+ * be removed when the device runs short of space. `unknown`: the browser doesn't say.
  */
 export type StoragePromise = 'kept' | 'at risk' | 'unknown';
 
 let asked: Promise<StoragePromise> | null = null;
 
 /**
- * Asks for storage that lasts, unless it has been granted already. Some browsers ask the pilot, so
- * it is to be called once there is something worth keeping. It is asked once while the app
- * runs, however often this is called. Never rejects.
+ * Requests persistent storage, unless granted already. Some browsers ask the pilot, so call it once
+ * there is something worth keeping. However often it is called, it asks once while the app runs.
+ * Never rejects.
  */
 export function askToKeepStorage(): Promise<StoragePromise> {
   asked ??= ask();

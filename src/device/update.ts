@@ -1,8 +1,8 @@
 /**
- * Storing the app for use without a network, and taking a new version of it.
+ * Storing the app for offline use, and taking a new version of it.
  *
  * Nothing here reloads the page by itself: a pilot halfway down the steps decides when. A page that
- * may not or cannot keep a worker, such as one served over plain http, goes on working without.
+ * may not or cannot have a worker, such as one over plain http, works on without.
  */
 
 import type { Workbox } from 'workbox-window';
@@ -10,27 +10,30 @@ import { language } from './language';
 import { ownScript } from './missing';
 import { whatsNew } from './whatsNew';
 
-/** What the app is told. Either may be called at any time after {@link startUpdates}. */
+/** Callbacks; either may come at any time after {@link startUpdates}. */
 export interface UpdateCallbacks {
-  /** A new version is stored and waits until {@link applyUpdate}; `news` says in a line or two what is new. */
+  /**
+   * A new version is stored and waits for {@link applyUpdate}; `news` says what is new in a line or
+   * two.
+   */
   onReady(news: readonly string[]): void;
-  /** Everything is stored: from now on the app starts without a network. */
+  /** Everything is stored: from now on the app starts offline. */
   onOffline(): void;
 }
 
 /** The worker, relative to the page, so that the app runs from any folder. */
 const WORKER = './sw.js';
 
-/** How often a page left open asks whether there is a new version, ms: an hour. */
+/** How often an open page checks for a new version, ms: an hour. */
 const CHECK_EVERY_MS = 60 * 60 * 1000;
 
 /**
- * Where the parts of an earlier version stay while a page of it is open. The worker looks there for
- * what its own version does not hold (vite.config.ts).
+ * Where the parts of an earlier version stay while one of its pages is open. The worker looks there
+ * for what its own version lacks (vite.config.ts).
  */
 const EARLIER = 'lapstrip-earlier';
 
-/** Every open page holds a lock of this name with its script's: so pages know of each other's version. */
+/** Every open page holds a lock named after its script, so that pages know each other's version. */
 const PAGE_LOCK = 'lapstrip-page ';
 
 let worker: Workbox | null = null;
@@ -38,9 +41,9 @@ let started = false;
 let accepted = false;
 
 /**
- * Stores the app and begins to look for new versions. To be called once, after the first answer,
- * so that storing everything does not slow that answer down. Resolves when the browser has taken
- * the worker or refused it; never rejects.
+ * Stores the app and starts checking for new versions. Call once, after the first answer, so that
+ * storing everything doesn't slow it down. Resolves when the browser has accepted the worker or
+ * refused it; never rejects.
  */
 export async function startUpdates(callbacks: UpdateCallbacks): Promise<void> {
   if (started || !('serviceWorker' in navigator)) return;
@@ -51,13 +54,13 @@ export async function startUpdates(callbacks: UpdateCallbacks): Promise<void> {
     listen(registering, callbacks);
     const registration = await registering.register({ immediate: true });
     worker = registering;
-    // A worker that was active before this page came has stored everything already.
+    // A worker that was active before this page has stored everything already.
     if (registration?.active) callbacks.onOffline();
     keepLooking(registering);
     void forgetEarlier().catch(() => undefined);
   } catch {
-    // Refused, as private windows and some policies do, or the network went away meanwhile. The app
-    // runs on as a page.
+    // Refused, as private windows and some policies do, or the network dropped. The app runs on as
+    // a page.
   }
 }
 
@@ -75,22 +78,22 @@ function listen(registering: Workbox, callbacks: UpdateCallbacks): void {
   });
 }
 
-/** Takes the new version and shows it. To be called only when the pilot asked for it. */
+/** Takes the new version and shows it. Call only when the pilot asked for it. */
 export async function applyUpdate(): Promise<void> {
   accepted = true;
   const registration = await navigator.serviceWorker.getRegistration();
-  // Taken already, by another window: only this page is still old.
+  // Another window took it already: only this page is still old.
   if (!registration?.waiting) return location.reload();
   await keepEarlier(registration.scope).catch(() => undefined);
   worker?.messageSkipWaiting();
 }
 
-/** Keeps the parts stored so far for other pages of this version: the new worker drops them. */
+/** Saves the parts stored so far for other pages of this version: the new worker drops them. */
 async function keepEarlier(scope: string): Promise<void> {
   const name = (await caches.keys()).find((key) => key.endsWith(`-precache-v2-${scope}`));
   if (name === undefined) return;
   const [stored, earlier] = [await caches.open(name), await caches.open(EARLIER)];
-  // What is not named by its content, as index.html is, has its revision in its address.
+  // A file not named by its content, such as index.html, has its revision in its address.
   const parts = (await stored.keys()).filter(({ url }) => new URL(url).search === '');
   await Promise.all(
     parts.map(async (part) => {
@@ -100,7 +103,7 @@ async function keepEarlier(scope: string): Promise<void> {
   );
 }
 
-/** Drops the parts of earlier versions once no page of one is open. */
+/** Drops the parts of earlier versions once none of their pages is open. */
 async function forgetEarlier(): Promise<void> {
   const own = PAGE_LOCK + ownScript();
   void navigator.locks.request(own, { mode: 'shared' }, () => new Promise(() => undefined));
@@ -109,7 +112,9 @@ async function forgetEarlier(): Promise<void> {
   if (!isAnotherOpen) await caches.delete(EARLIER);
 }
 
-/** Looks for a new version whenever the app is taken up again after a while; offline is no error. */
+/**
+ * Checks for a new version whenever the app comes back after a while; being offline is no error.
+ */
 function keepLooking(worker: Workbox): void {
   let lookedMs = performance.now();
   document.addEventListener('visibilitychange', () => {

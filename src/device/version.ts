@@ -2,5 +2,5 @@
 
 declare const __LAPSTRIP_VERSION__: string;
 
-/** As CHANGELOG.md and package.json say it, put here by the build. */
+/** As in CHANGELOG.md and package.json, inserted by the build. */
 export const VERSION = __LAPSTRIP_VERSION__;

@@ -1,14 +1,17 @@
-/** Vibration, where the device has any. */
+/** Vibration, if the device has it. */
 
-/** Whether this device says that it can vibrate; many that say so have no motor. */
+/** Whether this device claims to vibrate; many that do have no motor. */
 export const canVibrate = (): boolean => typeof navigator.vibrate === 'function';
 
-/** Vibrates, ms on and off by turns. The browser may refuse, before the first touch for one. */
+/**
+ * Vibrates, alternately on and off, ms. The browser may refuse, before the first touch for
+ * instance.
+ */
 export function vibrate(pattern: readonly number[]): void {
   if (!canVibrate()) return;
   try {
     navigator.vibrate([...pattern]);
   } catch {
-    // Forbidden to this page: nothing hangs on it.
+    // Forbidden on this page: nothing depends on it.
   }
 }

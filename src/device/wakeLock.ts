@@ -1,19 +1,19 @@
-/** Keeps the screen lit while a sortie runs. */
+/** Keeps the screen on while a sortie runs. */
 
-/** Whether the screen is kept lit, and why not. */
+/** Whether the screen is kept on, and if not, why. */
 export type Awake =
-  /** Nothing asks for it. */
+  /** Nothing requests it. */
   | 'not-wanted'
   | 'held'
-  /** The browser said no, or took it back: battery saver, or a permission that was withdrawn. */
+  /** The browser refused or withdrew it: battery saver, or a revoked permission. */
   | 'refused'
-  /** This browser cannot, or not at this address. */
+  /** Not supported by this browser, or not at this address. */
   | 'none';
 
 /**
- * A screen wake lock that comes back after the app was hidden, because browsers take it away then.
- * Where the browser has none, or refuses one (battery saver, plain http), the screen simply dims as
- * it always did; `changed` is told.
+ * A screen wake lock that returns after the app was hidden, when browsers release it. If the
+ * browser has none or refuses (battery saver, plain http), the screen simply dims as usual;
+ * `changed` is called.
  */
 export class WakeLock {
   readonly #changed: (awake: Awake) => void;
@@ -25,12 +25,12 @@ export class WakeLock {
     this.#changed = changed;
   }
 
-  /** Whether the screen is kept lit at this moment. */
+  /** Whether the screen is kept on right now. */
   get held(): boolean {
     return this.#sentinel !== null && !this.#sentinel.released;
   }
 
-  /** Keeps the screen lit from now on, and asks again where that was refused before. Never rejects. */
+  /** Keeps the screen on from now on, and asks again if that was refused before. Never rejects. */
   async hold(): Promise<void> {
     if (!this.#wanted) {
       this.#wanted = true;
@@ -56,11 +56,11 @@ export class WakeLock {
     this.#asking = true;
     try {
       const sentinel = await navigator.wakeLock.request('screen');
-      // Released while the browser was still thinking: do not keep what is no longer wanted.
+      // Released while the request was pending: don't keep what is no longer wanted.
       if (!this.#wanted) return await sentinel.release();
       this.#sentinel = sentinel;
       sentinel.addEventListener('release', () => {
-        // A hidden window loses it every time, and gets it back when it is shown.
+        // A hidden window always loses the lock, and gets it back when shown.
         if (this.#sentinel === sentinel && !document.hidden) this.#changed('refused');
       });
       this.#changed('held');

@@ -1,10 +1,10 @@
-/** What a version of the app that waits to be taken says of itself. */
+/** What a new version of the app says about itself before it is taken. */
 
 import * as v from 'valibot';
 import type { Language } from './language';
 import { VERSION } from './version';
 
-/** Not stored with the app: what is there to be read is the newer version's. */
+/** Not stored with the app: it is fetched to read the newer version's. */
 const ADDRESS = './whatsNew.json';
 
 const lines = v.pipe(v.array(v.pipe(v.string(), v.maxLength(200))), v.maxLength(2));
@@ -13,7 +13,7 @@ const schema = v.pipe(
   v.maxLength(10),
 );
 
-/** What is new since the version of this page, newest first, two lines at most. */
+/** What is new since this page's version, newest first, two lines at most. */
 export function newsIn(read: unknown, own: string, language: Language): string[] {
   const { success, output } = v.safeParse(schema, read);
   if (!success) return [];
@@ -22,7 +22,7 @@ export function newsIn(read: unknown, own: string, language: Language): string[]
   return newer.flatMap((release) => release[language]).slice(0, 2);
 }
 
-/** The same of the version on the host; nothing without a network. Never rejects. */
+/** The same, read from the host; empty without a network. Never rejects. */
 export async function whatsNew(language: Language): Promise<string[]> {
   try {
     const response = await fetch(ADDRESS, { cache: 'no-store' });

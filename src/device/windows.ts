@@ -3,15 +3,15 @@
 const NAME = 'lapstrip-window';
 
 /**
- * Whether another window is open, and from now on this one counts as open too. Where the browser
- * does not say, it is taken to be alone. To be called once; never rejects.
+ * Whether another window is open; from now on this one counts as open too. Where the browser
+ * doesn't say, assumes it is alone. Call once; never rejects.
  */
 export async function isOpenElsewhere(): Promise<boolean> {
   const { locks } = navigator;
   if (!locks) return false;
   try {
     const { held = [] } = await locks.query();
-    // Shared by all windows and never let go: the browser does that when the window goes.
+    // Shared by all windows and never released: the browser does that when the window goes.
     void locks.request(NAME, { mode: 'shared' }, () => new Promise(() => undefined));
     return held.some(({ name }) => name === NAME);
   } catch {

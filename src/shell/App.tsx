@@ -1,4 +1,6 @@
-/** The frame: the strip on top, a place (two on a wide screen), the places' keys at the bottom. */
+/**
+ * The frame: the strip on top, one place (two on a wide screen), the places' keys at the bottom.
+ */
 
 import { signal } from '@preact/signals';
 import type { JSX } from 'preact';
@@ -22,21 +24,23 @@ import { Strip } from './Strip';
 import { broken, Notices, Sheets, views } from './views';
 import { words } from './words';
 
-/** Whether two places stand side by side: at first as the window is, then as wide.ts measures. */
+/**
+ * Whether two places stand side by side: at first by the window's size, then as wide.ts measures.
+ */
 export const wide = signal(matchMedia('(min-width: 60rem) and (min-height: 36rem)').matches);
 
 const closeSheet = () => {
   sheet.value = null;
 };
 
-/** What the pilot goes on without, because it could not be drawn. */
+/** Parts that couldn't be drawn and that the pilot chose to do without. */
 const without = signal<ReadonlySet<Place | 'strip'>>(new Set());
 
 function leaveOut(part: Place | 'strip'): void {
   without.value = new Set(without.value).add(part);
 }
 
-/** The app; what cannot be drawn takes nothing else with it. */
+/** The app. A part that can't be drawn takes nothing else with it. */
 export function App(): JSX.Element {
   return (
     <Boundary
@@ -71,7 +75,7 @@ function Frame() {
       </Boundary>
     );
   }
-  // A wind is typed over any place; on a wide screen beside it, where Wind stands.
+  // A wind is typed over any place; on a wide screen, beside it, where Wind stands.
   const main = typing.value && !wide.value ? 'wind' : place.value;
   const other = typing.value && place.value !== 'wind' ? 'wind' : beside.value[place.value];
   const Main = views[main];

@@ -1,4 +1,6 @@
-/** What stands where a part of the screen could not be drawn, and what can be done about it. */
+/**
+ * What replaces a part of the screen that couldn't be drawn, and what the pilot can do about it.
+ */
 
 import type { ComponentChildren, JSX } from 'preact';
 import { useState } from 'preact/hooks';
@@ -17,9 +19,9 @@ export type Part = Place | 'strip' | 'sheet' | 'whole';
 
 interface BrokenProps {
   readonly part: Part;
-  /** Tries to draw it once more. */
+  /** Tries to draw it again. */
   readonly onAgain: () => void;
-  /** Leaves it out. */
+  /** Does without it. */
   readonly onWithout: () => void;
 }
 
@@ -28,7 +30,7 @@ const titleOf = (part: Part): string =>
     ? words.broken[part]
     : words.brokenPlace(frame.places[part]);
 
-/** In a place, or in place of everything. */
+/** Replaces a place, or everything. */
 export function Broken({ part, ...ways }: BrokenProps): JSX.Element {
   return (
     <section class={styles.broken}>
@@ -38,7 +40,7 @@ export function Broken({ part, ...ways }: BrokenProps): JSX.Element {
   );
 }
 
-/** In place of a sheet. */
+/** Replaces a sheet. */
 export function BrokenSheet({ onAgain, onWithout }: Omit<BrokenProps, 'part'>): JSX.Element {
   return (
     <Sheet title={titleOf('sheet')} close={words.close} onClose={onWithout}>
@@ -47,7 +49,7 @@ export function BrokenSheet({ onAgain, onWithout }: Omit<BrokenProps, 'part'>): 
   );
 }
 
-/** After an error outside of what is drawn: something may have stopped, which only a reload sets going. */
+/** After an error outside rendering: something may have stopped, which only a reload restarts. */
 export function FailedSheet({ onClose }: { onClose: () => void }): JSX.Element {
   const reload = keeping.value === 'kept' ? frame.replaced.kept : frame.replaced.forgetful;
   return (
@@ -79,7 +81,7 @@ function Ways({ onAgain, onWithout }: Omit<BrokenProps, 'part'>) {
   );
 }
 
-/** The key that saves everything, behind others, and what came of it. */
+/** The key that saves everything, after other keys, and how that went. */
 function Saving({ children }: { children: ComponentChildren }) {
   const [said, setSaid] = useState('');
   const save = () => {

@@ -7,7 +7,7 @@ import { Sheet } from '../parts/sheet/Sheet';
 import styles from './Caution.module.css';
 import { words } from './words';
 
-/** The caution; it is read once on each device, and stands in About afterwards. */
+/** The caution, shown once on each device; About repeats it. */
 export function Caution(): JSX.Element {
   return (
     <Sheet

@@ -1,4 +1,7 @@
-/** What must be said over every place: a better end, what can be undone, what is not kept, what is new. */
+/**
+ * What must be said over every place: a better end, what can be undone, what isn't stored, what is
+ * new.
+ */
 
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
@@ -14,10 +17,10 @@ import styles from './Notices.module.css';
 import { words } from './noticeWords';
 import { update } from './update';
 
-/** How long a change is offered to be taken back, and what a wind means is said, ms. */
+/** How long a change can be taken back, and how long the meaning of a new wind stays, ms. */
 const SAID_FOR_MS = 12_000;
 
-/** The notices, one line each, with one key each. */
+/** The notices: one line and one key each. */
 export function Notices(): JSX.Element {
   const change = undoable.value;
   useEffect(() => {
@@ -60,14 +63,14 @@ export function Notices(): JSX.Element {
   );
 }
 
-/** Where what is entered may be lost, and why. */
+/** That what is entered may be lost, and why. */
 function NotKept(): JSX.Element | null {
   const said = { forgotten: words.forgets, late: words.late, newer: words.newer };
   const is = keeping.value;
   return is === 'kept' || is === 'opening' ? null : <p class={styles.notice}>{said[is]}</p>;
 }
 
-/** What of the record is not used here: said once, and again only where there is more of it. */
+/** What of the record isn't used here: said once, and again only if there is more of it. */
 function Unread(): JSX.Element {
   const [known, setKnown] = useState({ damaged: 0, newer: 0 });
   const { damaged, newer } = unread.value;
@@ -91,7 +94,7 @@ function Unread(): JSX.Element {
   );
 }
 
-/** An error that nothing caught: said once, and not on the roll. */
+/** An uncaught error: said once, and not on the roll. */
 function Failed(): JSX.Element | null {
   if (failure.value !== 'untold' || onRoll.value) return null;
   return (
@@ -106,12 +109,15 @@ function Failed(): JSX.Element | null {
   );
 }
 
-/** A wind set over another place leaves the end as it is: for a while it is said what it means there. */
+/**
+ * A wind set over another place leaves the end in use alone: this says for a while what it means
+ * there.
+ */
 function NewWind({ using }: { using: string | null }): JSX.Element | null {
   const entered = enteredWind.value;
   const [known, setKnown] = useState(entered?.id);
   useEffect(() => {
-    // Where it was set in Wind, the answer was looked at.
+    // Where it was set in Wind, the pilot saw the answer.
     const forMs = place.peek() === 'wind' ? 0 : SAID_FOR_MS;
     const timer = setTimeout(() => setKnown(entered?.id), forMs);
     return () => clearTimeout(timer);

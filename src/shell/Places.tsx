@@ -9,11 +9,14 @@ import { words } from './words';
 
 const SECOND_TAP_MS = 500;
 
-/** On the roll other keys stand here: the second of two taps on them is none on what comes in their place. */
+/**
+ * On the roll other keys stand here; the second tap of a double tap on them must not hit the keys
+ * that replace them.
+ */
 const isSecondTap = () =>
   Math.abs(wallNowMs() - (sortie.value.stamps.at(-1)?.at.wallMs ?? 0)) < SECOND_TAP_MS;
 
-/** The keys of the places. */
+/** The places' keys. */
 export function Places(): JSX.Element {
   return (
     <nav class={styles.places} aria-label={words.placesLabel}>

@@ -1,4 +1,6 @@
-/** Says that this page must be loaded again, in front of whatever is open: a part of it is gone from the host. */
+/**
+ * Says, over whatever is open, that this page must be reloaded: the host has dropped a part of it.
+ */
 
 import type { JSX } from 'preact';
 import { keeping } from '../board/board';

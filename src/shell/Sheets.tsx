@@ -16,10 +16,10 @@ import { Lists } from '../views/steps/Lists';
 import { WhySheet } from '../views/why/WhySheet';
 import { BrokenSheet, FailedSheet } from './Broken';
 
-/** Written rarely, and larger than the others: it comes when it is first opened. */
+/** Rarely used, and larger than the others: loaded when first opened. */
 const editor = laterSheet(() => import('../views/editor/Editor').then(({ Editor }) => Editor));
 
-/** Few draw a field: the code comes when it is asked for. */
+/** Few draw a field: loaded when first opened. */
 const fieldEditor = laterSheet(() =>
   import('../views/fieldEditor/FieldEditor').then(({ FieldEditor }) => FieldEditor),
 );
@@ -27,8 +27,8 @@ const fieldEditor = laterSheet(() =>
 const under = (open: Sheet): Sheet | null => ('over' in open ? open.over : null);
 
 /**
- * The sheet that is open, and those it lies over: they stay as they are, and get the keyboard back.
- * `onClose` is for while this is still on its way.
+ * The open sheet and those beneath it: they stay as they are, and get the focus back. `onClose`
+ * serves while this is still loading.
  */
 export function Sheets(_: { onClose: () => void }): JSX.Element {
   const stack: Sheet[] = [];
@@ -47,7 +47,7 @@ export function Sheets(_: { onClose: () => void }): JSX.Element {
   );
 }
 
-/** Closes a sheet to what it lies over. */
+/** Closes a sheet, down to the one beneath it. */
 function close(open: Sheet): void {
   sheet.value = under(open);
 }

@@ -1,4 +1,6 @@
-/** The strip: the end in use, the wind and its age, the field, the time. The same over every place. */
+/**
+ * The strip: the end in use, the wind and its age, the field, the time. The same over every place.
+ */
 
 import type { ComponentChildren, JSX } from 'preact';
 import {
@@ -71,7 +73,7 @@ export function Strip(): JSX.Element {
   );
 }
 
-/** A narrow screen leaves the little word out. */
+/** A narrow screen leaves out the little word. */
 function Landing() {
   return (
     <>
@@ -81,7 +83,7 @@ function Landing() {
   );
 }
 
-/** The sortie's date; a narrow screen leaves out the year only where it is this one. */
+/** The sortie's date; a narrow screen leaves out the year, but only the current one. */
 function Today() {
   const date = utcDate(sortieMinute.value);
   const thisYear = utcDate(wallMs.value).slice(-4);
@@ -116,7 +118,10 @@ function Cell({ label, opens, className = '', onPress, children }: CellProps) {
   );
 }
 
-/** A report is as old as it says by the sortie's clock, any other wind as its entry. */
+/**
+ * A report's age counts by the sortie's clock from its time of issue; any other wind's from its
+ * entry.
+ */
 const ageMs = ({ at }: EnteredWind) =>
   issuedMs.value === null ? wallMs.value - at.wallMs : sortieMinute.value - issuedMs.value;
 
@@ -124,7 +129,7 @@ function windShort(): string {
   const read = wind.value.wind;
   if (read === null) return words.strip.noWind;
   if (read.speedKt === 0 && read.gustKt === null) return words.strip.calm;
-  // A direction that nobody gave is not one from anywhere.
+  // A direction nobody gave must not read as "variable".
   const unknown = read.variable ? words.strip.variable : '—';
   const from = read.fromDeg === null ? unknown : direction(read.fromDeg);
   const north =

@@ -8,7 +8,7 @@ import { words } from './noticeWords';
 import strip from './Strip.module.css';
 import styles from './WrongKey.module.css';
 
-/** The key, once there is a procedure to have lists. */
+/** The key, once there is a procedure with lists. */
 export function WrongKey(): JSX.Element | null {
   if (chosenProcedure.value === null || onRoll.value) return null;
   return (

@@ -1,4 +1,4 @@
-/** The words where a part of the screen could not be drawn. */
+/** The words where a part of the screen couldn't be drawn. */
 
 export const words = {
   brokenPlace: (place: string) => `${place} cannot be shown.`,

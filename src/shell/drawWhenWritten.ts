@@ -1,16 +1,16 @@
 /**
- * Drawing waits for the disk: a tick that stands on the screen outlives a dead battery, because it was
- * written before it was drawn.
+ * Drawing waits for the disk: a tick on the screen survives a dead battery, because it was stored
+ * before it was drawn.
  */
 
 import { options } from 'preact';
 
-/** A store that takes longer than this holds up the screen no more, ms. */
+/** A store slower than this no longer holds up the screen, ms. */
 const WRITING_PATIENCE_MS = 500;
 
 /**
- * From now on what has changed is drawn once all that was added is written, or was refused. `settled`
- * says when that is; where nothing is being written, it is at once.
+ * From now on, changes are drawn only once everything added is stored or was refused. `settled`
+ * resolves then; at once if nothing is being stored.
  */
 export function drawWhenWritten(settled: () => Promise<unknown>): void {
   options.debounceRendering = async (draw) => {
@@ -24,7 +24,7 @@ export function drawWhenWritten(settled: () => Promise<unknown>): void {
   };
 }
 
-/** Waits also for what is added while it waits. */
+/** Also waits for what is added meanwhile. */
 async function allSettled(settled: () => Promise<unknown>): Promise<void> {
   let seen: Promise<unknown> | null = null;
   while (settled() !== seen) {

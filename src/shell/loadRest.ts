@@ -1,4 +1,4 @@
-/** What the first answer does not need, loaded once it stands. */
+/** What the first answer doesn't need, loaded once it is on screen. */
 
 import { keepAwake } from '../board/awake';
 import { startChoosing } from '../board/day';
@@ -20,7 +20,7 @@ export function loadRest(): void {
   // One frame later, so that the answer is painted first.
   requestAnimationFrame(() =>
     setTimeout(() => {
-      // One that fails keeps none of the others from starting.
+      // If one fails, the others still start.
       for (const begin of [
         loadViews,
         startSides,

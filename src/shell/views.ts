@@ -1,4 +1,7 @@
-/** The views of the places and sheets, and the notices: Wind at once, the others when the first answer stands. */
+/**
+ * The views of the places, the sheets and the notices: Wind at once, the others after the first
+ * answer.
+ */
 
 import type { ComponentType } from 'preact';
 import type { Place } from '../board/places';
@@ -7,13 +10,13 @@ import { loadWindDetail } from '../views/wind/afterAnswer';
 import { Wind } from '../views/wind/Wind';
 
 const notices = later(() => import('./Notices').then(({ Notices }) => Notices), 'asked');
-/** The strip's key to the lists; no one has a procedure before the first answer. */
+/** The strip's key to the lists; nobody has a procedure before the first answer. */
 export const wrongKey = later(() => import('./WrongKey').then(({ WrongKey }) => WrongKey), 'asked');
 const taxi = later(() => import('../views/taxi/Taxi').then(({ Taxi }) => Taxi));
 const steps = later(() => import('../views/steps/Steps').then(({ Steps }) => Steps));
 const numbers = later(() => import('../views/numbers/Numbers').then(({ Numbers }) => Numbers));
 const log = later(() => import('../views/log/Log').then(({ Log }) => Log));
-/** What stands in the place of a part that could not be drawn. */
+/** Replaces a part that couldn't be drawn. */
 export const broken = later(() => import('./Broken').then(({ Broken }) => Broken));
 const sheets = laterSheet(() => import('./Sheets').then(({ Sheets }) => Sheets));
 
@@ -29,7 +32,7 @@ export const views: Record<Place, ComponentType> = {
 export const Notices = notices.Later;
 export const Sheets = sheets.Later;
 
-/** Loads the views that were not needed yet. */
+/** Loads the views that weren't needed yet. */
 export function loadViews(): void {
   loadWindDetail();
   for (const view of [notices, wrongKey, steps, taxi, numbers, log, sheets, broken]) view.preload();

@@ -1,4 +1,4 @@
-/** What is drawn in place of everything else: the Big card, or the page that only watches. */
+/** What is drawn instead of everything else: the Big card, or the page that only watches. */
 
 import { effect } from '@preact/signals';
 import { render } from 'preact';
@@ -7,7 +7,7 @@ import { Boundary } from '../parts/boundary/Boundary';
 import { withWords } from '../parts/catalogues';
 import { broken } from './views';
 
-/** Begins to draw it; call once. */
+/** Starts drawing it; call once. */
 export async function startWhole(): Promise<void> {
   if (watching) {
     const { Watch } = await withWords(() => import('../views/card/Watch'));

@@ -1,4 +1,7 @@
-/** Whether there is room for two places, in letters as large as they are: the window's own rem do not know. */
+/**
+ * Whether two places fit side by side at the present letter size, which media queries in rem don't
+ * know.
+ */
 
 import { wide } from './App';
 
