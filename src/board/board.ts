@@ -13,6 +13,9 @@ export { steady } from './signals';
 /** What is typed and not set yet. */
 export const draft = signal('');
 
+/** Whether the north that a spoken text has by itself was turned, while it is typed. */
+export const turned = signal(false);
+
 /** The default board. */
 export const { day, typed } = boardOf({
   sortie,
@@ -21,6 +24,7 @@ export const { day, typed } = boardOf({
   secondMs: wallMs,
   parts,
   draft,
+  turned,
 });
 
 export const inputs = computed(day.inputs);

@@ -5,6 +5,7 @@ import {
   type Day,
   type Documents,
   day,
+  northOf,
   type Part,
   type Parts,
   type Sortie,
@@ -24,6 +25,8 @@ export interface BoardSources {
   readonly parts: Signals<{ readonly [Name in keyof Parts]: Part<Parts[Name]> }>;
   /** What is typed of a wind, and not set yet. */
   readonly draft: ReadonlySignal<string>;
+  /** Whether the north that a spoken text has by itself was turned. */
+  readonly turned: ReadonlySignal<boolean>;
 }
 
 /** A board. */
@@ -34,7 +37,14 @@ export interface Board {
 }
 
 /** Makes a board. */
-export function boardOf({ sortie, documents, parts, draft, ...times }: BoardSources): Board {
+export function boardOf({
+  sortie,
+  documents,
+  parts,
+  draft,
+  turned,
+  ...times
+}: BoardSources): Board {
   const sources = {
     sortie: () => sortie.value,
     documents: {
@@ -53,9 +63,11 @@ export function boardOf({ sortie, documents, parts, draft, ...times }: BoardSour
     },
   };
   const now = day(sources, memo);
-  const withDraft = computed(() =>
-    withWind(sortie.value, { text: draft.value, north: sortie.value.inputs.typedNorth }),
-  );
+  const withDraft = computed(() => {
+    const [text, { typedNorth }] = [draft.value, sortie.value.inputs];
+    const north = northOf(text, documents.field.value, typedNorth, turned.value);
+    return withWind(sortie.value, { text, north });
+  });
   const typed = day({ ...sources, sortie: () => withDraft.value }, memo);
   const isTyped = computed(() => draft.value.trim() !== '');
   return {

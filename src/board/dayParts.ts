@@ -41,7 +41,9 @@ function take<T extends object>(part: Signal<Part<T>>, load: () => Promise<T>): 
 /** Loads the magnetic model, once it is wanted, and whenever the sortie's date asks for another one. */
 export function followDate(): void {
   effect(() => {
-    if (!answerStands.value && sortie.value.inputs.typedNorth === 'true') return;
+    const { inputs, winds } = sortie.value;
+    const isTrue = inputs.typedNorth === 'true' && winds.at(-1)?.north !== 'magnetic';
+    if (!answerStands.value && isTrue) return;
     const at = new Date(sortieMinute.value);
     const inHand = present(parts.variation.peek());
     if (inHand !== null && at >= inHand.from && at <= inHand.until) return;

@@ -56,7 +56,7 @@ export { notThereIn, rowsOf, type StepsBrief } from './day/steps';
 export type { TaxiBrief } from './day/taxi';
 export type { Caution, CautionCode, Verdict } from './day/verdict';
 export type { WindBrief } from './day/wholeWind';
-export type { NoRanking, ReadWind, WindAnswer } from './day/wind';
+export { type NoRanking, northOf, otherNorth, type ReadWind, type WindAnswer } from './day/wind';
 export { type FieldModel, type FieldModelName, fieldModelFor } from './earth/fieldModel';
 export type { Place } from './earth/place';
 export { variationDeg } from './earth/variation';

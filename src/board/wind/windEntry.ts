@@ -1,9 +1,9 @@
 /** Typing a wind: kept as it is typed, in use when it is set. */
 
 import { batch, signal } from '@preact/signals';
-import { type Entry, type Event, type Id, plainly } from '../../core';
+import { type Entry, type Event, type Id, type North, otherNorth, plainly } from '../../core';
 import { draftKeeper } from '../../record/drafts';
-import { draft, enteredWind, inputs, typedWind } from '../board';
+import { draft, enteredWind, inputs, turned, typedRead, typedWind } from '../board';
 import { typing } from '../places';
 import { add, undoable } from '../record/adding';
 
@@ -32,6 +32,7 @@ export const erased = signal(false);
 /** Takes what is typed so far. */
 export function typeWind(text: string): void {
   draft.value = text;
+  if (text === '') turned.value = false;
   erased.value = text === '';
   cut.value = false;
   unchosen = null;
@@ -46,18 +47,33 @@ function setTyped(): Entry | null {
   const text = draft.value.trim();
   if (text === '' || typedWind.value.wind === null) return null;
   const entry = batch(() => {
-    const [set] = add({ kind: 'wind', text, north: inputs.value.typedNorth });
+    const [set] = add({ kind: 'wind', text, north: typedNorth() });
     draft.value = '';
+    turned.value = false;
     return set ?? null;
   });
   void keeper.now();
   return entry;
 }
 
-/** Takes a wind that was typed in short to the other north: what is typed, and the one in use. */
+/** Whether what is typed, or in use, is a spoken text, which has a north by itself. */
+const isSpoken = (): boolean => typedRead.value.report?.north === 'magnetic';
+
+/** The north that what is typed is taken from. */
+const typedNorth = (): North => (isSpoken() ? typedRead.value.north : inputs.value.typedNorth);
+
+/** Takes a wind that was typed in short or is spoken to the other north: what is typed, and the one in use. */
 export function turnNorth(): void {
-  const typedNorth = inputs.value.typedNorth === 'true' ? 'magnetic' : 'true';
   const entered = enteredWind.value;
+  if (isSpoken()) {
+    // Its own, and not that of what is typed in short.
+    if (draft.value !== '') turned.value = !turned.value;
+    else if (entered !== null) {
+      add({ kind: 'wind', text: entered.text, north: otherNorth(entered.north) });
+    }
+    return;
+  }
+  const typedNorth = otherNorth(inputs.value.typedNorth);
   const again: Event[] =
     draft.value === '' && entered !== null
       ? [{ kind: 'wind', text: entered.text, north: typedNorth }]
@@ -126,6 +142,7 @@ export function closeKeypad(): void {
 /** Throws away what is typed, back to the wind in use. */
 export function dropDraft(): void {
   draft.value = '';
+  turned.value = false;
   erased.value = false;
   cut.value = false;
   keeper.soon();

@@ -22,6 +22,7 @@ import type { TodayBrief } from './today';
 import type { Verdict } from './verdict';
 import * as reports from './wholeReports';
 import { type WindBrief, wholeWind } from './wholeWind';
+import { northOf } from './wind';
 
 /** What is asked. */
 export interface DayQuestion {
@@ -32,7 +33,8 @@ export interface DayQuestion {
   readonly at: Date;
   /** What differs from what a sortie begins with. */
   readonly inputs?: Partial<Inputs>;
-  readonly wind?: WindText;
+  /** Its north left out: as read, and true where the text does not say. */
+  readonly wind?: Pick<WindText, 'text'> & Partial<WindText>;
 }
 
 /** What is answered. */
@@ -60,7 +62,9 @@ export async function askDay(question: DayQuestion): Promise<AskedDay> {
     if (fault instanceof RangeError) return 'failed';
     throw fault;
   });
-  const sortie = sortieWith({ ...FRESH_INPUTS, ...inputs }, wind ?? null, at);
+  const all = { ...FRESH_INPUTS, ...inputs };
+  const north = wind && (wind.north ?? northOf(wind.text, question.field, all.typedNorth));
+  const sortie = sortieWith(all, wind && north ? { ...wind, north } : null, at);
   return wholeDay(day(settledSources(sortie, question, at, variation), once));
 }
 

@@ -230,7 +230,7 @@ export function day(sources: Sources, memo: Memo): Day {
       thunderstorm: now?.thunderstorm ?? false,
     });
   });
-  const rules = memo(() => rulesOf(inputs(), field(), applies()), sameData);
+  const rules = memo(() => rulesOf(inputs(), field(), applies(), weather()?.closure), sameData);
   const settled = memo(
     (): SettledFacts => ({
       field: field(),

@@ -7,6 +7,7 @@ import { PREFERRED_CROSSWIND_KT, PREFERRED_TAILWIND_KT } from '../runway/prefere
 import type { EndsQuestion, Purpose, WindLimits } from '../runway/question';
 import type { Inputs } from '../sortie/entry';
 import type { Stamp } from '../sortie/fold';
+import { type Closure, closes } from '../weather/closure';
 import type { Conditions } from './conditions';
 import type { LengthsNeeded } from './lengths';
 
@@ -19,7 +20,10 @@ export interface SettledFacts
   readonly crosswindLimit: Figure<'kt'>;
   readonly tailwindLimit: Figure<'kt'>;
   /** What the pilot set besides: ends closed today, a preference, holding short, a limit to the gust. */
-  readonly rules: Pick<EndsQuestion, 'closedToday' | 'preferred' | 'holdShortM'> &
+  readonly rules: Pick<
+    EndsQuestion,
+    'closedToday' | 'closedByReport' | 'preferred' | 'holdShortM'
+  > &
     Pick<WindLimits, 'gustSpreadKt'>;
   /** The length needed on an end: today's, or the book's where that is not worked out; null without an aircraft. */
   readonly lengthNeededM: LengthsNeeded | null;
@@ -60,10 +64,16 @@ export function rulesOf(
   { closedToday, preferred, holdShortM, ownGustSpreadKt }: RuleInputs,
   field: Field | null,
   applies: boolean,
+  closure: Closure = [],
 ): SettledFacts['rules'] {
+  const closedByReport = (field?.runways ?? []).flatMap((runway) => {
+    const both = runway.ends.map(({ designator }) => designator);
+    return closes(closure, both) ? both : [];
+  });
   const ends = preferred ? (field?.preferredEnds ?? []) : [];
   return {
     closedToday,
+    ...(closedByReport.length === 0 ? {} : { closedByReport }),
     holdShortM,
     ...(ownGustSpreadKt === null ? {} : { gustSpreadKt: ownGustSpreadKt }),
     ...(ends.length === 0

@@ -16,6 +16,7 @@ export const CAUTIONS = [
   'no-variation',
   'no-end',
   'closed',
+  'closed-by-report',
   'closed-today',
   'not-for-purpose',
   'no-numbers',

@@ -2,6 +2,7 @@
 
 import { densityAltitudeFt, inHgFromHpa, pressureAltitudeFt } from '../earth/atmosphere';
 import { type Figure, known, unknown } from '../figure';
+import { type Closure, closureOf } from '../weather/closure';
 import { type WeatherNow, type WeatherQuestion, weatherQuestions } from '../weather/questions';
 import { weatherNow } from '../weather/weatherNow';
 import type { Report } from '../weather/whole/report';
@@ -19,6 +20,8 @@ export interface WeatherBrief {
   /** Gust above the steady wind. */
   readonly gustSpread: Figure<'kt'>;
   readonly questions: readonly WeatherQuestion[];
+  /** What of the field it says is closed. */
+  readonly closure: Closure;
 }
 
 /** The weather of a report, at the field. */
@@ -45,6 +48,7 @@ export function weatherStage(
     densityAltitude: densityAltitudeOf(pressureAltitude, air),
     gustSpread: gustSpreadOf(report),
     questions: weatherQuestions(now, surface),
+    closure: closureOf(report.weather),
   };
 }
 

@@ -1,6 +1,6 @@
 /** Third stage: what the wind means for the field's runway ends. */
 
-import type { Designator } from '../airfield/field';
+import type { Designator, Field } from '../airfield/field';
 import { degreesOf, magneticDeg, type North, toMagnetic, toTrue, trueDeg } from '../angle';
 import type { EndsQuestion, Purpose, RankedEnd, RankedEnds } from '../runway/question';
 import { rankRunwayEnds } from '../runway/rank';
@@ -46,6 +46,25 @@ export interface WindAnswer {
 export function readWind(entered: WindText | null): ReadWind {
   const report = entered === null ? null : readWindText(entered.text);
   return { report, north: report?.north === 'true' ? 'true' : (entered?.north ?? 'true') };
+}
+
+/** The other of the two. */
+export const otherNorth = (north: North): North => (north === 'true' ? 'magnetic' : 'true');
+
+/**
+ * The north of a text that someone enters: what they type in, but for a spoken text, which is
+ * magnetic, or true where the field's numbers are (FAA AIM 4-3-6), unless they turned it. Of no
+ * effect on a whole report, which is true.
+ */
+export function northOf(
+  text: string,
+  field: Pick<Field, 'numbersFrom'> | null,
+  typed: North,
+  turned = false,
+): North {
+  if (readWindText(text).north !== 'magnetic') return typed;
+  const spoken = field?.numbersFrom ?? 'magnetic';
+  return turned ? otherNorth(spoken) : spoken;
 }
 
 /** What its wind means. Another text with the same wind has the same answer. */

@@ -61,6 +61,8 @@ export interface EndsQuestion {
   readonly variationDeg: number;
   /** Ends that the pilot knows to be closed today, work in progress. */
   readonly closedToday?: readonly Designator[];
+  /** Ends that the report says are closed. */
+  readonly closedByReport?: readonly Designator[];
   /** Ends that come before others within limits. Keep the same object while nothing in it changes. */
   readonly preferred?: PreferredEnds;
   /** Metres, above 0, to where a landing on that end must hold short of another runway; it lowers the LDA. As `preferred`. */
@@ -79,6 +81,8 @@ export type Shortfall =
   | { readonly code: 'closed'; readonly why: string }
   /** The pilot said so for today. */
   | { readonly code: 'closed-today' }
+  /** The report says so. */
+  | { readonly code: 'closed-by-report' }
   /** Nothing is declared for this purpose: a TORA or LDA of 0. */
   | { readonly code: 'not-for-purpose'; readonly purpose: Purpose }
   | {

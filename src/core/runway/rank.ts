@@ -99,6 +99,7 @@ function shortfallsOf(end: Candidate, blow: Blow, { purpose }: EndsQuestion): Sh
   };
   const short: Shortfall[] = [];
   if (closed !== undefined) short.push({ code: 'closed', why: closed });
+  if (end.closedByReport) short.push({ code: 'closed-by-report' });
   if (end.closedToday) short.push({ code: 'closed-today' });
   if (availableM === 0) short.push({ code: 'not-for-purpose', purpose });
   short.push(...over('tailwind', tailwindWorstKt(end, blow), limits.tailwindKt));

@@ -46,6 +46,7 @@ function allButDirection(question: EndsQuestion, situation: Situation): readonly
     limits.tailwindKt,
     limits.gustSpreadKt,
     question.closedToday,
+    question.closedByReport,
     question.preferred,
     question.holdShortM,
     rule,

@@ -39,6 +39,8 @@ export interface Candidate extends Pick<End, 'designator' | 'given' | 'heading'>
   readonly declaredM: Readonly<Record<Declared, number>>;
   /** The pilot said so. */
   readonly closedToday: boolean;
+  /** The report says so. */
+  readonly closedByReport: boolean;
   readonly taxiM: number | null;
   readonly isCalmWindEnd: boolean;
   /** Open, and something is declared for the purpose. */
@@ -81,6 +83,8 @@ export function situationOf(question: EndsQuestion): Situation {
       };
       const availableM = declaredM[lengthOf(question.purpose)];
       const closedToday = question.closedToday?.includes(designator) === true;
+      const closedByReport = question.closedByReport?.includes(designator) === true;
+      const closed = given.closed !== undefined || closedToday || closedByReport;
       return {
         designator,
         given,
@@ -89,9 +93,10 @@ export function situationOf(question: EndsQuestion): Situation {
         availableM,
         declaredM,
         closedToday,
+        closedByReport,
         taxiM: question.taxiDistanceM?.(designator) ?? null,
         isCalmWindEnd: designator === field.calmWindEnd,
-        usable: given.closed === undefined && !closedToday && availableM > 0,
+        usable: !closed && availableM > 0,
       };
     }),
     rule: ruleOf(shape, from, unbounded),

@@ -46,6 +46,9 @@ export function judgeWind(written: WrittenWind, swing: WrittenSwing | null): Jud
     const values = { meanKt: speed.kt, gustKt: gust.kt };
     problems.push({ code: 'gust-below-mean', at, values });
   }
+  if (speed.kt === 0 && !speed.above && fromDeg === 0 && kept?.kt) {
+    problems.push({ code: 'gust-in-calm', at, values: { gustKt: kept.kt } });
+  }
   const wind: Wind = {
     // 000 stands for no direction only beside no wind; with a speed it is north written carelessly.
     fromDeg: fromDeg === 0 && speed.kt !== 0 ? FULL_CIRCLE_DEG : fromDeg,

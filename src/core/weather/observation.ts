@@ -8,7 +8,13 @@ import { addSpan } from './spans';
 import { type Heading, isModifier } from './statements';
 import { figuresAt, type Token, textAt } from './tokens';
 import type { ReadSpan } from './whole/report';
-import { codedWind, isUnfinishedWind, spokenWind, type WrittenWind } from './writtenWind';
+import {
+  codedWind,
+  isUnfinishedWind,
+  spokenWind,
+  type WrittenWind,
+  withWhatStandsApart,
+} from './writtenWind';
 
 /** What an observation was read as. */
 export interface Observation extends JudgedWind {
@@ -45,12 +51,13 @@ export function observationOf(
 ): Observation {
   const found = findWind(tokens, start, end, heading);
   const written = found?.wind ?? null;
-  const swing = found && findSwing(tokens, start, end);
+  const swing = found && (findSwing(tokens, start, end) ?? swingWithin(found.wind));
   const { wind, problems } = written ? judgeWind(written, swing) : { wind: null, problems: [] };
   const openFrom = found ? end : openEnd(tokens, start, end, heading);
   let unfinished: Place | null = null;
   let hasOtherGroups = false;
   let hasUnread = false;
+  let likeWind: Place | null = null;
 
   for (let i = start; i < end; i++) {
     const token = tokens[i];
@@ -82,11 +89,26 @@ export function observationOf(
     }
     const kind = isSwing ? 'swing' : kindOf(text);
     if (kind === 'unread') hasUnread = true;
+    if (kind === 'unread' && found && LIKE_WIND.test(text)) likeWind ??= [from, to];
     addSpan(spans, kind, from, to, explainer.word(kind, text, null, wind));
   }
   if (unfinished) addSpan(spans, 'unfinished', unfinished[0], unfinished[1]);
+  if (likeWind && wind) {
+    problems.push({ code: 'wind-unread', at: likeWind });
+    const readInPart = { ...wind, gustIsMinimum: true };
+    return { written, wind: readInPart, problems, unfinished, hasOtherGroups, hasUnread };
+  }
   return { written, wind, problems, unfinished, hasOtherGroups, hasUnread };
 }
+
+/** What may be more of the wind; while it is not read, the wind may be stronger than it seems. */
+const LIKE_WIND =
+  /^(?:G(?:P|ABV)?\d{1,3}[A-Z]*|MAX.*|GUST.*|BTN|VRB.*|\d{3}\/(?:ABV|P)?\d{1,3}[A-Z/]*)$/;
+
+/** What a local report says within its wind. */
+const swingWithin = ({ between, at }: WrittenWind): WrittenSwing | null =>
+  between && { degs: between, at };
+
 /** What a word is that is no group. */
 const kindOf = (text: string): 'modifier' | 'other' | 'unread' =>
   isModifier(text) ? 'modifier' : LEADING_WORD.test(text) ? 'other' : 'unread';
@@ -114,13 +136,13 @@ function findWind(
 ): { readonly wind: WrittenWind; readonly index: number } | null {
   for (let index = start; index < end; index++) {
     const wind = codedWind(tokens, index);
-    if (wind) return { wind, index };
+    if (wind) return { wind: withWhatStandsApart(wind, tokens, end), index };
   }
   for (let index = start; index < end; index++) {
     if (mayBecomeTime(tokens, index, heading)) return null;
     if (heading.timed && isKnownGroup(textAt(tokens, index), '')) return null;
     const wind = spokenWind(tokens, index);
-    if (wind) return { wind, index };
+    if (wind) return { wind: withWhatStandsApart(wind, tokens, end), index };
   }
   return null;
 }

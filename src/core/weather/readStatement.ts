@@ -80,7 +80,7 @@ export function readStatement(
   }
   const kind = kindOf(heading, observation, parts);
   const isSpoken = !hasType(heading) && tokens.slice(start, trend).some(isOfAtis);
-  const north = kind === 'report' && !isSpoken ? 'true' : 'unstated';
+  const north = isSpoken ? 'magnetic' : kind === 'report' ? 'true' : 'unstated';
   return { kind, station, issued, wind, north, others: 0, spans, problems };
 }
 

@@ -86,6 +86,10 @@ export type ProblemCode =
   | 'speed-out-of-range'
   /** The gust is below the steady wind; the gust is refused. */
   | 'gust-below-mean'
+  /** A gust out of a calm: it may come from anywhere. */
+  | 'gust-in-calm'
+  /** More of the wind seems to be written than was read: it may be stronger. */
+  | 'wind-unread'
   /** The mean direction lies outside the swing; both are used. */
   | 'mean-outside-swing'
   /** Text beyond the bound was not read. */
@@ -101,8 +105,11 @@ export interface WindReport {
   readonly issued: { readonly day: number; readonly hour: number; readonly minute: number } | null;
   /** The wind now; null where none was reported. */
   readonly wind: Wind | null;
-  /** The north its directions are measured from. A whole report is true; a short wind does not say. */
-  readonly north: 'true' | 'unstated';
+  /**
+   * The north its directions are measured from. A whole report is true; a spoken text, as of an ATIS,
+   * is magnetic unless its field has it otherwise (FAA AIM 4-3-6); a short wind does not say.
+   */
+  readonly north: 'true' | 'magnetic' | 'unstated';
   /** How many other observations the same text holds. */
   readonly others: number;
   readonly spans: readonly Span[];

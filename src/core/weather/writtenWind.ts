@@ -24,6 +24,10 @@ export interface WrittenWind {
   readonly variable: boolean;
   readonly speed: WrittenSpeed;
   readonly gust: WrittenSpeed | null;
+  /** What a local report says it varies between, degrees as written; null where it says nothing. */
+  readonly between: readonly [number, number] | null;
+  /** Knots in one of the unit that it is written in. */
+  readonly unitKt: number;
   /** Group, with its unit, as reports have it; else short or in words. */
   readonly coded: boolean;
   readonly at: Place;
@@ -32,6 +36,9 @@ export interface WrittenWind {
   /** Where an unfinished gust or unit begins, in the text; null when nothing is left open. */
   readonly unfinishedFrom: number | null;
 }
+
+/** Above what can be told: `P` in reports, `ABV` in local ones. ICAO Annex 3, App. 3, table A3-1. */
+const ABOVE = '(P|ABV|)';
 
 const UNIT = '(KTS?|KNOTS?|KN|MPS|M/S|KMH|KM/H|KPH)';
 const GUSTING = ' ?(?:G|GUSTS?|GUSTING)(?: TO)? ?';
@@ -52,7 +59,7 @@ const CODED = new RegExp(
 
 /** A wind as typed or said; its unit may be missing. */
 const SPOKEN = new RegExp(
-  `^(\\d{3}|VRB|VARIABLE)(${BETWEEN})(P?)${NUMBER}(?: ?${UNIT})?` +
+  `^(\\d{3}|VRB|VARIABLE)(${BETWEEN})${ABOVE}${NUMBER}(?: ?${UNIT})?` +
     `(?:${GUSTING}(P?)${NUMBER}(?: ?${UNIT})?)?(?=(${OPEN_END})$| |$)`,
 );
 
@@ -87,6 +94,8 @@ export function codedWind(tokens: readonly Token[], index: number): WrittenWind 
     variable: from.startsWith('V'),
     speed: speedOf(speed, above, unit),
     gust: gust === undefined ? null : speedOf(gust, gustAbove, unit),
+    between: null,
+    unitKt: knotsPer(unit),
     coded: true,
     at,
     end,
@@ -106,6 +115,8 @@ function plainWind(text: string, at: Place, end: number): WrittenWind | null {
     variable: false,
     speed: { kt, above: false },
     gust: hasGust ? { kt: gustKt, above: false } : null,
+    between: null,
+    unitKt: 1,
     coded: true,
     at,
     end,
@@ -120,7 +131,7 @@ export function spokenWind(tokens: readonly Token[], index: number): WrittenWind
   if (first === 'CALM') return { ...CALM, ...reachOf(tokens, index, first.length, false) };
   const phrase = phraseOf(tokens, index, Math.min(tokens.length, index + LONGEST));
   const parts = SPOKEN.exec(phrase);
-  if (!parts) return null;
+  if (!parts) return variableBetween(tokens, index, phrase);
   const [whole, from = '', between, above, speed = '', unit, gustAbove, gust, gustUnit, open] =
     parts;
   // `2405` is a direction and half a speed, `240105` a time or a direction and a speed: only a unit
@@ -138,6 +149,8 @@ export function spokenWind(tokens: readonly Token[], index: number): WrittenWind
     variable: from.startsWith('V'),
     speed: speedOf(speed, above, inUnit),
     gust: gustText === undefined ? null : speedOf(gustText, gustAbove, gustUnit ?? inUnit),
+    between: null,
+    unitKt: knotsPer(inUnit),
     coded: false,
     ...reachOf(tokens, index, length, open !== undefined),
   };
@@ -153,8 +166,93 @@ const CALM = {
   variable: false,
   speed: { kt: 0, above: false },
   gust: null,
+  between: null,
+  unitKt: 1,
   coded: false,
 } as const;
+
+/** `VRB BTN 350/ AND 050/2KT`. ICAO Annex 3, App. 3, table A3-1. */
+const VARIABLE_BETWEEN = new RegExp(
+  `^VRB BTN (\\d{3})/? AND (\\d{3})(?:/| )${ABOVE}(\\d{1,3}) ?${UNIT}(?= |$)`,
+);
+
+function variableBetween(
+  tokens: readonly Token[],
+  index: number,
+  phrase: string,
+): WrittenWind | null {
+  const parts = VARIABLE_BETWEEN.exec(phrase);
+  if (!parts) return null;
+  const [whole, first, second, above, speed = '', unit] = parts;
+  return {
+    fromDeg: null,
+    variable: true,
+    speed: speedOf(speed, above, unit),
+    gust: null,
+    between: [Number(first), Number(second)],
+    unitKt: knotsPer(unit),
+    coded: false,
+    ...reachOf(tokens, index, whole.length, false),
+  };
+}
+
+/**
+ * What may stand behind a wind, apart from it: `MAX30 MNM5`, `VRB BTN 350/ AND 070/` (ICAO Annex 3,
+ * App. 3, table A3-1), and out of habit `G30`. The lull says nothing about a runway.
+ */
+const APART = new RegExp(
+  `^(?:(?:G|MAX) ?${ABOVE}(\\d{2,3}|\\d(?! ?$)) ?${UNIT}?` +
+    `|(MNM) ?\\d{1,3} ?${UNIT}?|VRB BTN (\\d{3})/? AND (\\d{3})/?)(?= |$)`,
+);
+const APART_BEGUN =
+  /^(?:G(?:P|ABV)?\d?|M(?:AX?|AX\d|NM?)?|VRB(?: B(?:T(?:N(?: [\dAND/ ]*)?)?)?)?)$/;
+const LONGEST_APART = 5;
+
+/** The wind with what stands behind it, apart; a gust within its group counts before one apart. */
+export function withWhatStandsApart(
+  wind: WrittenWind,
+  tokens: readonly Token[],
+  last: number,
+): WrittenWind {
+  if (wind.unfinishedFrom !== null || wind.end >= last) return wind;
+  const { end } = wind;
+  const first = textAt(tokens, end).charCodeAt(0);
+  // Nearly always another group follows, which begins with none of these.
+  if (first !== CAPITAL_G && first !== CAPITAL_M && first !== CAPITAL_V) return wind;
+  const phrase = phraseOf(tokens, end, Math.min(last, end + LONGEST_APART));
+  const parts = APART.exec(phrase);
+  if (!parts) {
+    const from = tokens[end]?.from ?? null;
+    const isOpen = last === tokens.length && APART_BEGUN.test(phraseOf(tokens, end, last));
+    return isOpen ? { ...wind, end: last, unfinishedFrom: from } : wind;
+  }
+  const [whole, above, most, unit, , , from, to] = parts;
+  const reach = reachOf(tokens, end, whole.length, false);
+  const gust = most === undefined ? null : speedIn(most, above, unit, wind.unitKt);
+  const longer: WrittenWind = {
+    ...wind,
+    gust: wind.gust ?? gust,
+    between: from === undefined ? wind.between : [Number(from), Number(to)],
+    at: [wind.at[0], reach.at[1]],
+    end: reach.end,
+  };
+  return withWhatStandsApart(longer, tokens, last);
+}
+
+const CAPITAL_G = 0x47;
+const CAPITAL_M = 0x4d;
+const CAPITAL_V = 0x56;
+
+/** A speed whose unit may be that of the wind before it. */
+const speedIn = (
+  digits: string,
+  above: string | undefined,
+  unit: string | undefined,
+  unitKt: number,
+): WrittenSpeed =>
+  unit === undefined
+    ? { kt: Number(digits) * unitKt, above: isAbove(above) }
+    : speedOf(digits, above, unit);
 
 /** The number that figures make; null for slashes and words. */
 const numberOf = (figures: string): number | null => {
@@ -164,10 +262,12 @@ const numberOf = (figures: string): number | null => {
 
 function speedOf(digits: string, above = '', unit = 'KT'): WrittenSpeed {
   const number = numberOf(digits);
-  return { kt: number === null ? null : number * knotsPer(unit), above: above === 'P' };
+  return { kt: number === null ? null : number * knotsPer(unit), above: isAbove(above) };
 }
 
-function knotsPer(unit: string): number {
+const isAbove = (above: string | undefined): boolean => above === 'P' || above === 'ABV';
+
+function knotsPer(unit = 'KT'): number {
   if (unit === 'KT') return 1;
   if (unit.startsWith('M')) return KT_PER_MPS;
   return /^K[MP]/.test(unit) ? KT_PER_KMH : 1;

@@ -1,5 +1,8 @@
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
+import { askDay } from '../../../src/core';
+import type { Field } from '../../../src/core/airfield/field';
+import { northOf } from '../../../src/core/day/wind';
 import { variationTableFor } from '../../../src/core/earth/variationTable';
 import type { RankedEnd } from '../../../src/core/runway/question';
 import { demoFields } from '../documents/demo';
@@ -143,4 +146,52 @@ test('a model answers to the last moment of its span, and no further', async () 
   expect(variation(until(0))).not.toBeNull();
   expect(variation(until(1))).toBeNull();
   expect(variation(new Date(magnetic.from.getTime() - 1))).toBeNull();
+});
+
+describe('a coded wind in a spoken text', () => {
+  // Spoken directions are magnetic: FAA AIM 4-3-6. True in Canada's northern airspace: the same.
+  const text = 'KELDER ATIS INFO K 1156Z 19018G28KT 10SM FEW030 15/08 A2992';
+  const KELDER = documentsAt('XKEL');
+  const asked = (field: Field | null, north?: 'true' | 'magnetic') =>
+    askDay({
+      ...KELDER,
+      field,
+      at: AT,
+      inputs: { variationDeg: -14 },
+      wind: { text, ...(north ? { north } : {}) },
+    });
+
+  test('is magnetic, and turns with the key', async () => {
+    expect((await asked(KELDER.field)).wind).toMatchObject({ north: 'magnetic', fromTrueDeg: 176 });
+    expect((await asked(KELDER.field, 'true')).wind).toMatchObject({ fromTrueDeg: 190 });
+    expect(northOf(text, KELDER.field, 'true', true)).toBe('true');
+    expect(northOf(text, KELDER.field, 'true')).toBe('magnetic');
+  });
+
+  test('is true where the field’s numbers are', async () => {
+    const northern = KELDER.field && { ...KELDER.field, numbersFrom: 'true' as const };
+    expect((await asked(northern)).wind).toMatchObject({ north: 'true', fromTrueDeg: 190 });
+    expect(northOf(text, northern, 'magnetic', true)).toBe('magnetic');
+  });
+
+  test('leaves a wind in short to whoever types it', () => {
+    expect(northOf('27012', KELDER.field, 'true', true)).toBe('true');
+    expect(northOf('27012', KELDER.field, 'magnetic')).toBe('magnetic');
+  });
+});
+
+test('a field that the report closes has no runway within limits, and the verdict says so', async () => {
+  // FM 15, 15.13.6: the aerodrome is closed by snow.
+  for (const closed of ['R/SNOCLO', 'BLACK']) {
+    const { wind, verdict } = await askDay({
+      ...HARROW,
+      at: AT,
+      wind: { text: `METAR XHAR 051850Z 28010KT 9999 01/M02 Q1008 ${closed}` },
+    });
+    expect(wind.ranked?.best).toBeNull();
+    for (const { shortfalls } of wind.ranked?.ends ?? []) {
+      expect(shortfalls).toContainEqual({ code: 'closed-by-report' });
+    }
+    expect(verdict.cautions.map(({ code }) => code)).toContain('none-within-limits');
+  }
 });

@@ -63,6 +63,13 @@ export function pressureOf(text: string): Pressure | null {
   return pressureFrom(number, given);
 }
 
+/** A pressure as it is spoken, behind its word: `1013`, `2992`, with or without a unit. */
+export const spokenPressureOf = (figures: string): Pressure | null => {
+  const number = Number(/^\d+/.exec(figures)?.[0] ?? Number.NaN);
+  // No pressure in hectopascals is so high, and none in hundredths of an inch so low.
+  return pressureFrom(number, number > MOST_HPA ? 'inHg' : 'hPa');
+};
+
 /** Hectopascals, or hundredths of an inch; null for a slip. */
 function pressureFrom(number: number, given: 'hPa' | 'inHg'): Pressure | null {
   const isInches = given === 'inHg';

@@ -1,9 +1,9 @@
 /** One group of an observation, read: which it is, and what it says. */
 
 import type { Read } from '../explainer';
-import { GROUPS, isWholeMiles } from '../groups';
+import { GROUPS, isSpokenPressure, isWholeMiles } from '../groups';
 import { phraseOf, type Token, textAt } from '../tokens';
-import { pressureOf, seaOf, temperatureOf } from './air';
+import { pressureOf, seaOf, spokenPressureOf, temperatureOf } from './air';
 import type { ColourState, Group, Maintenance, ShearAloft } from './groupTypes';
 import { runwayStateOf } from './runwayState';
 import { runwayVisualRangeOf, visibilityOf } from './seeing';
@@ -49,6 +49,10 @@ export function readGroup(tokens: readonly Token[], at: number, end: number): Re
   }
   if (text === 'WS') return windShearAt(tokens, at, end);
   const next = at + 1 < end ? textAt(tokens, at + 1) : '';
+  if (isSpokenPressure(text, next)) {
+    const pressure = spokenPressureOf(next);
+    return pressure && { meaning: pressure, end: at + 2 };
+  }
   if (!isWholeMiles(text, next)) return null;
   const meaning = visibilityOf(next, Number(text));
   return meaning && { meaning, end: at + 2 };

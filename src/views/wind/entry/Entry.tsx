@@ -147,7 +147,16 @@ function noteCaret({ selectionStart, selectionEnd }: HTMLTextAreaElement): void 
 }
 
 /** Which north the direction is from. */
-const north = computed(() => (report.value?.north === 'true' ? 'given' : inputs.value.typedNorth));
+const north = computed(() => {
+  switch (report.value?.north) {
+    case 'true':
+      return 'given';
+    case 'magnetic':
+      return typedRead.value.north;
+    default:
+      return inputs.value.typedNorth;
+  }
+});
 
 function NorthKey() {
   const name = north.value === 'magnetic' ? words.magneticNorth : words.trueNorth;

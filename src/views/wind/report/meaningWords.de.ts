@@ -102,6 +102,8 @@ function nounPhrase(nouns: readonly Noun[], adjectives: readonly string[], is: C
 function whatThereIs({ intensity, descriptor, phenomena }: PresentWeather): string {
   const strength = intensity === null ? [] : STRENGTHS[intensity];
   const together = phenomena.join('');
+  // With a plus it is a whole phenomenon of its own. WMO-No. 306, table 4678.
+  if (intensity === 'heavy' && together === 'FC') return 'Tornado oder Wasserhose';
   const one = NOUNS[(descriptor ?? '') + together];
   if (one) return nounPhrase([one], strength, 'nominative');
   const both = NOUNS[together];

@@ -46,6 +46,8 @@ function shortfall(fall: Shortfall): string {
       return fall.lowestKt === null
         ? 'Zu kurz für den Weiterstart mit einem Triebwerk'
         : `Triebwerksausfall: Weiterstart ab ${whole(fall.lowestKt)} kt, Abbruch bis ${whole(fall.stopKt)}`;
+    case 'closed-by-report':
+      return 'Gesperrt laut Meldung';
     case 'closed-today':
       return 'Heute gesperrt';
     case 'gust-spread':
@@ -79,6 +81,10 @@ function problem({ code, values = {} }: Problem): string | null {
       return `Eine Geschwindigkeit von ${values.speedKt ?? ''} kt gilt als Tippfehler; unter 250 kt wird sie verwendet.`;
     case 'gust-below-mean':
       return 'Die Bö liegt unter dem mittleren Wind, deshalb bleibt sie weg.';
+    case 'gust-in-calm':
+      return 'Eine Bö bei Windstille: Sie zählt aus jeder Richtung.';
+    case 'wind-unread':
+      return 'Vielleicht ist nicht der ganze Wind gelesen: Nichts gilt als innerhalb der Grenzen.';
     case 'mean-outside-swing':
       return 'Die mittlere Richtung liegt außerhalb der Schwankung; beide werden verwendet.';
     case 'too-long':

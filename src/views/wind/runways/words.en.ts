@@ -48,6 +48,8 @@ function shortfall(fall: Shortfall): string {
       return fall.lowestKt === null
         ? 'Too short to go on with an engine out'
         : `Engine out: go on from ${whole(fall.lowestKt)} kt, stop up to ${whole(fall.stopKt)}`;
+    case 'closed-by-report':
+      return 'Closed, by the report';
     case 'closed-today':
       return 'Closed today';
     case 'gust-spread':
@@ -83,6 +85,10 @@ function problem({ code, values = {} }: Problem): string | null {
       return `A speed of ${values.speedKt ?? ''} kt is taken as a slip; below 250 kt it is used.`;
     case 'gust-below-mean':
       return 'The gust is below the steady wind, so it is left out.';
+    case 'gust-in-calm':
+      return 'A gust out of a calm: it counts from every direction.';
+    case 'wind-unread':
+      return 'Part of the wind may not have been read: nothing is called within limits.';
     case 'mean-outside-swing':
       return 'The mean direction lies outside the swing; both are used.';
     case 'too-long':
