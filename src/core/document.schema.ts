@@ -92,6 +92,8 @@ export const holdsTogether = <Document extends object>(
   v.rawCheck<Document>(({ dataset, config, addIssue }) => {
     const isForAll = config.abortPipeEarly === false && !onceRight;
     if (!dataset.typed || !(isForAll || dataset.issues === undefined)) return;
-    for (const { path, code } of faultsOf(dataset.value))
-      addIssue({ message: code, path: issuePath(dataset.value, path) });
+    for (const { path, code, values = [] } of faultsOf(dataset.value)) {
+      const message = [code, ...values.map(Math.round)].join(' ');
+      addIssue({ message, path: issuePath(dataset.value, path) });
+    }
   });

@@ -15,6 +15,8 @@ export interface Fault<Code extends string = string> {
   readonly path: readonly [Key, ...Key[]];
   /** What is wrong; the sentence for it lives with the views. */
   readonly code: Code;
+  /** The figures that contradict each other, for the sentence. */
+  readonly values?: readonly number[];
 }
 
 /** What is wrong in a document that is being written or drawn: where, and a fault's code or a {@link ValueFault}. */

@@ -96,7 +96,8 @@ export function documentFaults(document: { readonly lapstrip: string }): readonl
   const { issues } = v.safeParse(schema, document, { abortPipeEarly: false });
   return (issues ?? []).map((issue) => ({
     path: (issue.path ?? []).map(({ key }) => (typeof key === 'number' ? key : String(key))),
-    code: issue.type === 'raw_check' ? issue.message : valueFault(issue),
+    // Behind a fault's code stand its figures.
+    code: issue.type === 'raw_check' ? (issue.message.split(' ')[0] ?? '') : valueFault(issue),
   }));
 }
 

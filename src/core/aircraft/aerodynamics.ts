@@ -14,6 +14,26 @@ export const dynamicPressurePa = (airMps: number, densityRatio: number): number 
 export const trueMps = (indicatedKt: number, densityRatio: number): number =>
   indicatedKt / KT_PER_MPS / Math.sqrt(densityRatio);
 
+/** Speed of sound at sea level on a standard day, m/s: √(1.4 × 287.05287 × 288.15). ICAO Doc 7488. */
+const SOUND_MPS = 340.294;
+
+/**
+ * True airspeed of a calibrated one, m/s, compressibility counted: the pressure of the air stopped at
+ * that speed at sea level is that of the air stopped at the Mach number here. Subsonic. ICAO Doc 7488;
+ * the relation is that of Saint-Venant (value from memory).
+ */
+export function trueFromCalibratedMps(
+  calibratedKt: number,
+  densityRatio: number,
+  temperatureK: number,
+): number {
+  const temperatureRatio = temperatureK / 288.15;
+  const pressureRatio = densityRatio * temperatureRatio;
+  const stopped = (1 + 0.2 * (calibratedKt / KT_PER_MPS / SOUND_MPS) ** 2) ** 3.5 - 1;
+  const mach2 = 5 * ((stopped / pressureRatio + 1) ** (1 / 3.5) - 1);
+  return SOUND_MPS * Math.sqrt(temperatureRatio * mach2);
+}
+
 /** Indicated airspeed of a true one, kt; as {@link trueMps}. */
 export const indicatedKt = (airMps: number, densityRatio: number): number =>
   airMps * KT_PER_MPS * Math.sqrt(densityRatio);

@@ -2,7 +2,7 @@
 
 import { GAS_CONSTANT, LAPSE_K_PER_M } from '../earth/atmosphere';
 import { KT_PER_MPS, M_PER_FT } from '../units';
-import { dynamicPressurePa, liftCoefficient, trueMps } from './aerodynamics';
+import { dynamicPressurePa, liftCoefficient, trueFromCalibratedMps } from './aerodynamics';
 import type { Aircraft } from './aircraft';
 import type { Conditions } from './conditions';
 import { aloftN } from './forces';
@@ -32,7 +32,7 @@ export function climbOf(conditions: Conditions, aircraft: Aircraft): Climb {
   const { performance, densityRatio, weightN } = conditions;
   const { areaM2, gearCd } = performance.wing;
   const speedKt = climbSpeedKt(aircraft, conditions.massKg);
-  const airMps = trueMps(speedKt, densityRatio);
+  const airMps = trueFromCalibratedMps(speedKt, densityRatio, conditions.temperatureK);
   const { pullN, dragN } = aloftN(
     conditions,
     airMps,
@@ -50,6 +50,7 @@ export function climbOf(conditions: Conditions, aircraft: Aircraft): Climb {
   );
   return {
     speedKt,
+    trueKt: airMps * KT_PER_MPS,
     pitchDeg: (Math.asin(sine) * 180) / Math.PI + alpha,
     gradientPercent: 100 * sine,
     groundGradientPercent: groundMps > 0 ? (100 * airMps * sine) / groundMps : null,

@@ -1,7 +1,7 @@
 /** The question in SI units, with what is looked up once for all forces; or why it has no answer. */
 
-import { densityRatio, KELVIN_AT_0_C } from '../earth/atmosphere';
-import { KT_PER_MPS } from '../units';
+import { densityRatio, isaTemperatureK, KELVIN_AT_0_C } from '../earth/atmosphere';
+import { KT_PER_MPS, M_PER_FT } from '../units';
 import { brakingFriction, rollingFriction } from './friction';
 import { GRAVITY } from './gravity';
 import type { Cannot, CannotCode, GroundQuestion, Performance } from './performance';
@@ -13,6 +13,8 @@ export interface Conditions {
   readonly weightN: number;
   readonly densityRatio: number;
   readonly temperatureK: number;
+  /** How much hotter than in standard air at that pressure, °C; 0 where it is colder. */
+  readonly hotterC: number;
   readonly headwindMps: number;
   /** Of the slope's angle. */
   readonly sin: number;
@@ -42,8 +44,9 @@ export function conditionsOf(
   const { aircraft, massKg, air, headwindKt, slopePercent, surface, ground } = question;
   const { performance, masses } = aircraft;
   if (performance === undefined) return cannot('no-performance');
-  const { pressureAltitudeFt, temperatureC } = air;
-  const given = [massKg, pressureAltitudeFt, temperatureC, headwindKt, slopePercent, fuelKg ?? 1];
+  const { pressureAltitudeFt, temperatureC, dewPointC = null } = air;
+  const airGiven = [pressureAltitudeFt, temperatureC, dewPointC ?? 0];
+  const given = [massKg, ...airGiven, headwindKt, slopePercent, fuelKg ?? 1];
   if (!given.every(Number.isFinite)) return cannot('not-a-number');
   if (massKg < masses.emptyKg) return cannot('under-empty');
   if (massKg > maxKg) return cannot('over-mass');
@@ -51,13 +54,15 @@ export function conditionsOf(
   if (Math.abs(slopePercent) > MOST_SLOPE_PERCENT) return cannot('slope-unreasonable');
   if (Math.abs(headwindKt) > MOST_WIND_KT) return cannot('wind-unreasonable');
   if (!isAir(pressureAltitudeFt, temperatureC)) return cannot('air-unreasonable');
+  const temperatureK = temperatureC + KELVIN_AT_0_C;
   const angle = Math.atan(slopePercent / 100);
   return {
     performance,
     massKg,
     weightN: massKg * GRAVITY,
-    densityRatio: densityRatio(pressureAltitudeFt, temperatureC),
-    temperatureK: temperatureC + KELVIN_AT_0_C,
+    densityRatio: densityRatio(pressureAltitudeFt, temperatureC, dewPointC),
+    temperatureK,
+    hotterC: Math.max(temperatureK - isaTemperatureK(pressureAltitudeFt * M_PER_FT), 0),
     headwindMps: headwindKt / KT_PER_MPS,
     sin: Math.sin(angle),
     cos: Math.cos(angle),

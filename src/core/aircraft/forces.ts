@@ -26,7 +26,7 @@ export function runMotion(conditions: Conditions, speeds: TakeoffSpeeds, power: 
   const rotateMps = trueMps(speeds.rotateKt, densityRatio);
   const rotatingMps = Math.max(trueMps(speeds.liftOffKt, densityRatio) - rotateMps, 1e-6);
   const liftOffCl = liftCoefficient(massKg, areaM2, speeds.liftOffKt);
-  const thrustN = thrustOf(performance, power.setting, densityRatio);
+  const thrustN = thrustOf(conditions, power.setting);
   return {
     mps2(airMps) {
       const noseUp = Math.max(0, (airMps - rotateMps) / rotatingMps);
@@ -54,7 +54,7 @@ export function stopMotion(
   const { areaM2, [attitude]: held } = performance.wing;
   const parachute = withParachute ? performance.parachute : undefined;
   const openMps = parachute === undefined ? 0 : trueMps(parachute.maxKt, densityRatio) + 1e-9;
-  const idleN = thrustOf(performance, 'idle', densityRatio);
+  const idleN = thrustOf(conditions, 'idle');
   const brakesN = (q: number) =>
     conditions.brakingFriction * Math.max(0, weightN * cos - q * areaM2 * held.cl);
   return {
@@ -88,9 +88,8 @@ export function aloftN(
   power: Power,
   hanging: Hanging,
 ): AloftN {
-  const { performance, densityRatio } = conditions;
   return {
-    pullN: power.share * thrustOf(performance, power.setting, densityRatio)(airMps),
+    pullN: power.share * thrustOf(conditions, power.setting)(airMps),
     dragN: dragAloftN(conditions, power, hanging)(airMps, 1),
   };
 }
@@ -101,7 +100,7 @@ export function spareAloftN(
   power: Power,
   hanging: Hanging,
 ): (airMps: number, loadFactor: number) => number {
-  const thrustN = thrustOf(conditions.performance, power.setting, conditions.densityRatio);
+  const thrustN = thrustOf(conditions, power.setting);
   const dragN = dragAloftN(conditions, power, hanging);
   return (airMps, loadFactor) => power.share * thrustN(airMps) - dragN(airMps, loadFactor);
 }

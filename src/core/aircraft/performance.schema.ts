@@ -29,6 +29,10 @@ const jet = v.strictObject({
     v.optional(between(0, 15)),
     'From brake release until reheat gives its thrust, s; 0 where it is lit on the brakes.',
   ),
+  at20Hotter: described(
+    v.optional(between(0.6, 0.94)),
+    'Thrust 20 °C above standard over that in standard air at the same pressure; left out, it falls with density alone: 0.935.',
+  ),
   idleN: described(newtons, 'Thrust left at idle, N.'),
 });
 

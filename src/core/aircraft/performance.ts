@@ -17,6 +17,8 @@ export interface Air {
   readonly pressureAltitudeFt: number;
   /** Outside air temperature, °C. */
   readonly temperatureC: number;
+  /** Where it is known, °C: moist air is thinner. Left out or null, the air counts as dry. */
+  readonly dewPointC?: number | null;
 }
 
 /** What take-off and landing ask alike. */

@@ -3,6 +3,7 @@
 import type { Fault, Key } from '../fault';
 import { speedAtLiftKt } from './aerodynamics';
 import type { AircraftShape } from './aircraft.schema';
+import { landing } from './landing';
 import type { Performance } from './performance';
 import { runNeededM } from './takeoff';
 
@@ -27,13 +28,22 @@ export type PerformanceFault =
   /** The centre of gravity does not lie between the wheels. */
   | 'gear-tips'
   /** The run worked out is not the book's, within 5 %; or it never lifts off. */
-  | 'run-not-of-book';
+  | 'run-not-of-book'
+  /** The same of the landing run, with the parachute where there is one; or it never stops. */
+  | 'landing-run-not-of-book'
+  /** Rotation below 1.05 of the minimum control speed. CS 25.107 (value from memory). */
+  | 'rotates-below-control'
+  /** Rotation below 1.05 of the stall. */
+  | 'rotates-below-stall';
 
 type Found = Fault<PerformanceFault>;
 
 /** How far what is worked out may lie from the book's, as a share. */
 const SPEED_SHARE = 0.03;
 const RUN_SHARE = 0.05;
+
+/** Rotation over minimum control speed and stall. CS 25.107 (value from memory). */
+const ROTATION_OVER = 1.05;
 
 /** Everything that keeps the physics from being used; empty when it holds together, or there is none. */
 export function performanceFaults(aircraft: AircraftShape): Found[] {
@@ -45,7 +55,7 @@ export function performanceFaults(aircraft: AircraftShape): Found[] {
     ...faultsOnWheels(aircraft, performance),
   ];
   // What is worked out from faulty figures says nothing.
-  return found.length > 0 ? found : [...faultsOfRun(aircraft)];
+  return found.length > 0 ? found : [...faultsOfRun(aircraft), ...faultsOfLandingRun(aircraft)];
 }
 
 const at = (...path: readonly Key[]): Found['path'] => ['performance', ...path];
@@ -75,17 +85,27 @@ function* faultsOfThrust(
 
 function* faultsOfWing(
   { takeoff, landing, masses }: AircraftShape,
-  { wing, landing: rule }: Performance,
+  { wing, landing: rule, oneEngineOut }: Performance,
 ): Generator<Found> {
   const { areaM2, clMax, ground, rotated } = wing;
   const stallKt = speedAtLiftKt(masses.usualTakeoffKg, areaM2, clMax.takeoff);
   if (stallKt > takeoff.liftOffKt) {
-    yield { path: at('wing', 'clMax', 'takeoff'), code: 'stall-above-lift-off' };
+    const values = [stallKt, takeoff.liftOffKt];
+    yield { path: at('wing', 'clMax', 'takeoff'), code: 'stall-above-lift-off', values };
+    return;
   }
   const referenceKt = rule.reference * speedAtLiftKt(masses.usualLandingKg, areaM2, clMax.landing);
   if (!isNear(referenceKt, landing.approachKt, SPEED_SHARE)) {
-    yield { path: at('wing', 'clMax', 'landing'), code: 'approach-not-of-wing' };
+    const values = [referenceKt, landing.approachKt];
+    yield { path: at('wing', 'clMax', 'landing'), code: 'approach-not-of-wing', values };
   }
+  const { rotateKt } = takeoff;
+  const below = (code: PerformanceFault, leastKt: number): Found[] =>
+    rotateKt < leastKt
+      ? [{ path: ['takeoff', 'rotateKt'], code, values: [rotateKt, leastKt] }]
+      : [];
+  yield* below('rotates-below-stall', ROTATION_OVER * stallKt);
+  yield* below('rotates-below-control', ROTATION_OVER * (oneEngineOut?.minimumControlKt ?? 0));
   if (rotated.alphaDeg <= ground.alphaDeg) {
     yield { path: at('wing', 'rotated', 'alphaDeg'), code: 'rotates-downwards' };
   }
@@ -111,21 +131,42 @@ function* faultsOnWheels(
   }
 }
 
-/** The run at the conditions of the book's row: dry, level, sea level, no wind, standard air. */
+/** The conditions of the book's rows: dry, level, sea level, no wind, standard air. */
+const BOOK_ROW = {
+  air: { pressureAltitudeFt: 0, temperatureC: 15 },
+  headwindKt: 0,
+  slopePercent: 0,
+  surface: 'dry',
+  ground: 'asphalt',
+} as const;
+
 function* faultsOfRun(aircraft: AircraftShape): Generator<Found> {
   const { takeoff, masses } = aircraft;
   const runM = runNeededM({
+    ...BOOK_ROW,
     aircraft,
     massKg: masses.usualTakeoffKg,
-    air: { pressureAltitudeFt: 0, temperatureC: 15 },
-    headwindKt: 0,
-    slopePercent: 0,
-    surface: 'dry',
-    ground: 'asphalt',
     runway: { toraM: 0, todaM: 0, asdaM: 0 },
     rollsFromM: 0,
   });
   if (runM === null || !isNear(runM, takeoff.runM, RUN_SHARE)) {
-    yield { path: ['takeoff', 'runM'], code: 'run-not-of-book' };
+    const values = [runM ?? Number.POSITIVE_INFINITY, takeoff.runM];
+    yield { path: ['takeoff', 'runM'], code: 'run-not-of-book', values };
+  }
+}
+
+function* faultsOfLandingRun(aircraft: AircraftShape): Generator<Found> {
+  const { landing: book, masses } = aircraft;
+  const answer = landing({
+    ...BOOK_ROW,
+    aircraft,
+    massKg: masses.usualLandingKg,
+    ldaM: 0,
+    gustSpreadKt: 0,
+  });
+  const runM = answer.kind === 'cannot' ? null : answer.runM;
+  if (runM === null || !isNear(runM, book.runM, RUN_SHARE)) {
+    const values = [runM ?? Number.POSITIVE_INFINITY, book.runM];
+    yield { path: ['landing', 'runM'], code: 'landing-run-not-of-book', values };
   }
 }

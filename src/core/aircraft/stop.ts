@@ -112,7 +112,7 @@ export function lastStop(
     },
     withParachute,
     heldS: HELD_S,
-    thrustN: thrustOf(performance, 'idle', densityRatio)(0),
+    thrustN: thrustOf(conditions, 'idle')(0),
     distanceM: momentAt(run, lastMps).m + begun.m,
     brakingM: begun.brakingM,
     brakeMJ: begun.brakeJ / 1e6,

@@ -193,7 +193,7 @@ function at50ftOf({ conditions, plan, run }: Begun): Gate | null {
 }
 
 function givenOf(question: TakeoffQuestion, { conditions, plan }: Begun): Takeoff['given'] {
-  const { densityRatio, performance, rollingFriction, brakingFriction } = conditions;
+  const { densityRatio, rollingFriction, brakingFriction } = conditions;
   const setting = plan.reheat ? 'reheat' : 'full';
   const rotateMps = trueMps(plan.speeds.rotateKt, densityRatio);
   return {
@@ -203,7 +203,7 @@ function givenOf(question: TakeoffQuestion, { conditions, plan }: Begun): Takeof
     slopePercent: question.slopePercent,
     rollingFriction,
     brakingFriction,
-    staticThrustN: thrustOf(performance, setting, densityRatio)(0),
-    thrustAtRotationN: thrustOf(performance, setting, densityRatio)(rotateMps),
+    staticThrustN: thrustOf(conditions, setting)(0),
+    thrustAtRotationN: thrustOf(conditions, setting)(rotateMps),
   };
 }

@@ -128,6 +128,8 @@ export interface ClimbGate extends Gate {
 /** The climb, gear and flaps up, reheat out. */
 export interface Climb {
   readonly speedKt: number;
+  /** The same as true airspeed, compressibility counted. */
+  readonly trueKt: number;
   /** Nose above the horizon, degrees. */
   readonly pitchDeg: number;
   /** Through the air: of the way flown. */

@@ -1,6 +1,7 @@
 /** Thrust against speed and density. */
 
 import { KT_PER_MPS } from '../units';
+import type { Conditions } from './conditions';
 import type { Performance } from './performance';
 
 type Curve = readonly (readonly [kt: number, newtons: number])[];
@@ -11,9 +12,15 @@ export type Setting = 'reheat' | 'full' | 'idle';
 /** Thrust, N, by true airspeed in m/s. */
 export type ThrustN = (airMps: number) => number;
 
+/** What thrust falls with. */
+type ThrustAir = Pick<Conditions, 'performance' | 'densityRatio' | 'hotterC'>;
+
 /** Thrust of all engines together; `reheat` gives what `full` does where there is none. */
-export function thrustOf({ thrust }: Performance, setting: Setting, densityRatio: number): ThrustN {
-  const share = densityShare(thrust, densityRatio);
+export function thrustOf(
+  { performance: { thrust }, densityRatio, hotterC }: ThrustAir,
+  setting: Setting,
+): ThrustN {
+  const share = densityShare(thrust, densityRatio) * hotShare(thrust, hotterC);
   if (setting === 'idle') return () => thrust.idleN * share;
   const curve =
     thrust.kind === 'propeller'
@@ -30,6 +37,19 @@ export function thrustOf({ thrust }: Performance, setting: Setting, densityRatio
 function densityShare(thrust: Performance['thrust'], densityRatio: number): number {
   if (thrust.kind === 'jet') return densityRatio;
   return thrust.supercharged ? 1 : Math.max(0, 1.132 * densityRatio - 0.132);
+}
+
+/** Density at ISA + 20 °C over that at ISA, at sea level: 288.15 / 308.15. ICAO Doc 7488. */
+const DENSITY_AT_20_HOTTER = 288.15 / 308.15;
+
+/**
+ * What heat takes of a jet's thrust beyond what density does: turbines are held to a temperature
+ * (Mattingly, Elements of Propulsion, the throttle ratio; from memory). The document gives it at
+ * ISA + 20 °C, and it grows evenly with the heat; where it does not, thrust goes with density alone.
+ */
+function hotShare(thrust: Performance['thrust'], hotterC: number): number {
+  if (thrust.kind !== 'jet' || thrust.at20Hotter === undefined) return 1;
+  return (thrust.at20Hotter / DENSITY_AT_20_HOTTER) ** (hotterC / 20);
 }
 
 /** The value at a speed, by straight lines; below the first point and above the last it stays as it is there. */

@@ -10,6 +10,8 @@ import type { WeatherBrief } from './weather';
 export interface AirBrief {
   readonly pressureAltitude: Figure<'ft'>;
   readonly temperature: Figure<'degC'>;
+  /** Where it is known, °C; null where the air counts as dry. */
+  readonly dewPointC: number | null;
   /** What no one gave, and was taken from the standard atmosphere. */
   readonly standard: readonly ('qnh' | 'temperature')[];
 }
@@ -23,7 +25,7 @@ const KELVIN_AT_0_C = 273.15;
 export function airOf(
   elevationFt: number,
   { ownQnhHpa, ownTemperatureC }: Pick<Inputs, 'ownQnhHpa' | 'ownTemperatureC'>,
-  weather: Pick<WeatherBrief, 'qnhHpa' | 'temperature'> | null,
+  weather: Pick<WeatherBrief, 'qnhHpa' | 'temperature' | 'dewPointC'> | null,
 ): AirBrief {
   const qnhHpa = ownQnhHpa ?? weather?.qnhHpa.value ?? null;
   const temperatureC = ownTemperatureC ?? weather?.temperature.value ?? null;
@@ -38,6 +40,8 @@ export function airOf(
             inputs: ownTemperatureC === null ? { given: temperatureC } : { set: temperatureC },
             source: ownTemperatureC === null ? 'report' : 'pilot',
           }),
+    // A temperature that the pilot typed says nothing of the moisture in it.
+    dewPointC: ownTemperatureC === null ? (weather?.dewPointC ?? null) : null,
     standard: [
       ...(qnhHpa === null ? (['qnh'] as const) : []),
       ...(temperatureC === null ? (['temperature'] as const) : []),

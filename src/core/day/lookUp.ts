@@ -48,6 +48,7 @@ export function runTable(
     const air = {
       pressureAltitude: asked(pressureAltitudeFt, 'ft'),
       temperature: asked(temperatureC, 'degC'),
+      dewPointC: null,
       standard: [],
     } as const;
     const { planned } = todayStage({ ...given, air }, end, headwindKt, 0).takeoff;

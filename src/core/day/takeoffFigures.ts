@@ -30,6 +30,8 @@ export interface TakeoffFigures {
   readonly climbKt: Figure<'kt'>;
   readonly climbPitch: Figure<'deg'>;
   readonly climbGradient: Figure<'%'>;
+  /** Over the ground, in the wind along the runway: what clears an obstacle. */
+  readonly climbGroundGradient: Figure<'%'>;
   readonly climbRate: Figure<'ft/min'>;
 }
 
@@ -105,7 +107,7 @@ export function takeoffFigures(
       },
       source: 'aircraft',
     }),
-    ...climbFigures(climb, given.densityRatio),
+    ...climbFigures(climb, given.headwindKt),
   };
 }
 
@@ -220,9 +222,9 @@ function lowest(goOn: OrCause<string>, runway: RunwayGiven | null): Figure<'kt'>
 
 function climbFigures(
   climb: Takeoff['climb'],
-  densityRatio: number,
-): Pick<TakeoffFigures, 'climbPitch' | 'climbGradient' | 'climbRate'> {
-  const { speedKt, pitchDeg, gradientPercent, rateFtMin, alphaDeg } = climb;
+  headwindKt: number,
+): Pick<TakeoffFigures, 'climbPitch' | 'climbGradient' | 'climbGroundGradient' | 'climbRate'> {
+  const { trueKt, pitchDeg, gradientPercent, rateFtMin, alphaDeg, groundGradientPercent } = climb;
   const { thrustN, dragN, weightN, accelerationFactor } = climb;
   const gradient = known(gradientPercent, '%', {
     formula: 'climb-gradient',
@@ -236,9 +238,17 @@ function climbFigures(
       inputs: { gradient, alphaDeg },
       source: 'equation-of-motion',
     }),
+    climbGroundGradient:
+      groundGradientPercent === null
+        ? unknown('cannot-climb')
+        : known(groundGradientPercent, '%', {
+            formula: 'ground-gradient',
+            inputs: { gradient, trueKt, headwindKt },
+            source: 'equation-of-motion',
+          }),
     climbRate: known(rateFtMin, 'ft/min', {
       formula: 'climb-rate',
-      inputs: { trueKt: speedKt / Math.sqrt(densityRatio), gradient },
+      inputs: { trueKt, gradient },
       source: 'equation-of-motion',
     }),
   };

@@ -250,7 +250,11 @@ function groundQuestion(
   return {
     aircraft: inputs.noParachute ? withoutParachute(aircraft) : aircraft,
     massKg,
-    air: { pressureAltitudeFt: pressureAltitude.value, temperatureC: temperature.value },
+    air: {
+      pressureAltitudeFt: pressureAltitude.value,
+      temperatureC: temperature.value,
+      dewPointC: air.dewPointC,
+    },
     headwindKt,
     slopePercent: end?.slopePercent ?? 0,
     surface: inputs.surface,

@@ -16,6 +16,8 @@ export interface WeatherBrief {
   readonly qnhInHg: Figure<'inHg'>;
   readonly temperature: Figure<'degC'>;
   readonly pressureAltitude: Figure<'ft'>;
+  /** °C; null where the report gives none. */
+  readonly dewPointC: number | null;
   readonly densityAltitude: Figure<'ft'>;
   /** Gust above the steady wind. */
   readonly gustSpread: Figure<'kt'>;
@@ -45,7 +47,8 @@ export function weatherStage(
     qnhInHg: inches === null ? unknown('no-qnh') : reported(inches, 'inHg'),
     temperature: air,
     pressureAltitude,
-    densityAltitude: densityAltitudeOf(pressureAltitude, air),
+    dewPointC: temperature?.dewPointC ?? null,
+    densityAltitude: densityAltitudeOf(pressureAltitude, air, temperature?.dewPointC ?? null),
     gustSpread: gustSpreadOf(report),
     questions: weatherQuestions(now, surface),
     closure: closureOf(report.weather),
@@ -71,15 +74,20 @@ function pressureAltitudeOf(qnhHpa: Figure<'hPa'>, elevationFt: number | null): 
 function densityAltitudeOf(
   pressureAltitude: Figure<'ft'>,
   temperature: Figure<'degC'>,
+  dewPointC: number | null,
 ): Figure<'ft'> {
   if (pressureAltitude.value === null) return pressureAltitude;
   if (temperature.value === null) return temperature;
-  const value = densityAltitudeFt(pressureAltitude.value, temperature.value);
+  const value = densityAltitudeFt(pressureAltitude.value, temperature.value, dewPointC);
   return value === null
     ? unknown('beyond-atmosphere')
     : known(value, 'ft', {
-        formula: 'density-altitude',
-        inputs: { pressureAltitude, temperatureC: temperature.value },
+        formula: dewPointC === null ? 'density-altitude' : 'density-altitude-moist',
+        inputs: {
+          pressureAltitude,
+          temperatureC: temperature.value,
+          ...(dewPointC === null ? {} : { dewPointC }),
+        },
         source: 'isa',
       });
 }

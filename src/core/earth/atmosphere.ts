@@ -82,19 +82,25 @@ export function densityAltitudeFt(
   dewPointC: number | null = null,
 ): number | null {
   if (!isInReach(pressureAltitudeFt)) return null;
-  const dry = densityRatio(pressureAltitudeFt, temperatureC);
-  const sigma = dry * moistShare(isaPressurePa(pressureAltitudeFt * M_PER_FT), dewPointC);
+  const sigma = densityRatio(pressureAltitudeFt, temperatureC, dewPointC);
   const heightM = heightOf(sigma ** (1 / (PRESSURE_POWER - 1)));
   return heightM >= LOWEST_M && heightM <= TROPOPAUSE_M ? heightM / M_PER_FT : null;
 }
 
 /**
  * σ, the air's density over that at sea level on a standard day; true airspeed is equivalent
- * airspeed over its root. Throws as {@link isaTemperatureK}.
+ * airspeed over its root. With a dew point, °C, the air is as moist as that; left out or null, dry.
+ * Throws as {@link isaTemperatureK}.
  */
-export const densityRatio = (pressureAltitudeFt: number, temperatureC: number): number =>
-  densityKgM3(isaPressurePa(pressureAltitudeFt * M_PER_FT), temperatureC + KELVIN_AT_0_C) /
-  densityKgM3(SEA_LEVEL_PA, SEA_LEVEL_K);
+export function densityRatio(
+  pressureAltitudeFt: number,
+  temperatureC: number,
+  dewPointC: number | null = null,
+): number {
+  const pressurePa = isaPressurePa(pressureAltitudeFt * M_PER_FT);
+  const dry = densityKgM3(pressurePa, temperatureC + KELVIN_AT_0_C);
+  return (dry * moistShare(pressurePa, dewPointC)) / densityKgM3(SEA_LEVEL_PA, SEA_LEVEL_K);
+}
 
 /** How much lighter water is than air: 1 − 18.015 / 28.964, over the pressure of vapour. WMO-No. 8. */
 const LIGHTER = 0.378;

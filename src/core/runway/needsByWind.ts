@@ -12,8 +12,8 @@ export type NeededAt = (end: Designator, headwindKt: number, additiveKt: number)
 
 /**
  * Answers as `neededAt` does, but asks it once for each end, each 5 kt of headwind and each 5 kt
- * added, and takes what lies between from a straight line. Where a row says that no length is enough,
- * nothing beside it is; null where the speed of the wind is not known. `additiveKt` is what the
+ * added, and takes what lies between from a straight line. Where one row has an answer and the next
+ * has none, it asks each whole knot between them, and next to one that has none there is none; null where the speed of the wind is not known. `additiveKt` is what the
  * steady headwind reported and the gust over it add to the speed; left out, nothing.
  */
 export function needsByWind(
@@ -21,33 +21,45 @@ export function needsByWind(
   additiveKt: (reportedHeadwindKt: number, gustSpreadKt: number) => number = () => 0,
 ): LengthNeeded {
   const rows = new Map<string, Needs | NoNeeds>();
-  const row = (end: Designator, headwind: number, additive: number) => {
-    const key = `${end} ${headwind} ${additive}`;
+  const row = (end: Designator, headKt: number, addedKt: number) => {
+    const key = `${end} ${headKt} ${addedKt}`;
     const before = rows.get(key);
     if (before !== undefined) return before;
-    const needed = neededAt(end, headwind * ROW_KT, additive * ROW_KT);
+    const needed = neededAt(end, headKt, addedKt);
     rows.set(key, needed);
     return needed;
   };
   return (end, headwindKt, reportedKt = headwindKt, gustSpreadKt = 0) => {
     if (headwindKt === null) return null;
-    const added = additiveKt(reportedKt ?? headwindKt, gustSpreadKt) / ROW_KT;
-    const head = headwindKt / ROW_KT;
-    // On a row its neighbour is not asked, since it may have no answer.
-    const along = (additive: number) => between(head, (index) => row(end, index, additive));
-    return between(added, along);
+    const addedKt = additiveKt(reportedKt ?? headwindKt, gustSpreadKt);
+    const along = (added: number) => between(headwindKt, (kt) => row(end, kt, added));
+    return between(addedKt, along);
   };
 }
 
 /** What lies between two rows, by a straight line. */
-function between(at: number, row: (index: number) => Needs | NoNeeds): Needs | NoNeeds {
-  const below = Math.floor(at);
-  const part = at - below;
-  const less = row(below);
-  if (part === 0 || needsNothing(less)) return less;
-  const more = row(below + 1);
+function between(
+  atKt: number,
+  row: (kt: number) => Needs | NoNeeds,
+  stepKt = ROW_KT,
+): Needs | NoNeeds {
+  const index = Math.floor(atKt / stepKt);
+  const part = atKt / stepKt - index;
+  const less = row(index * stepKt);
+  // On a row its neighbour is not asked, since it may have no answer.
+  if (part === 0) return less;
+  const more = row((index + 1) * stepKt);
+  const isPartly = hasAnswer(less) !== hasAnswer(more);
+  if (isPartly && stepKt > LEAST_ROW_KT) return between(atKt, row, LEAST_ROW_KT);
+  if (needsNothing(less)) return less;
   return needsNothing(more) ? more : mixed(less, more, part);
 }
+
+/** Between a row that has an answer and one that has none. */
+const LEAST_ROW_KT = 1;
+
+const hasAnswer = (needed: Needs | NoNeeds): boolean =>
+  !needsNothing(needed) && Number.isFinite(needed.goOn?.lowestKt ?? 0);
 
 function mixed(less: Needs, more: Needs, part: number): Needs {
   const mix = (a: number, b: number) => (a === b ? a : (1 - part) * a + part * b);

@@ -85,6 +85,13 @@ export function LandingToday({ today }: { today: TodayBrief }): JSX.Element {
                 </dd>
               </div>
             ))}
+            {/* Common practice, no published source. */}
+            <div class={styles.line}>
+              <dt>{words.toSlow}</dt>
+              <dd>
+                <b>{words.perTenKt}</b>
+              </dd>
+            </div>
           </dl>
         </section>
       </div>

@@ -66,6 +66,7 @@ export function TakeoffToday({ today }: { today: TodayBrief }): JSX.Element {
           <Line name={words.climbSpeed} figure={hope.climbKt} />
           <Line name={words.pitch} figure={hope.climbPitch} />
           <Line name={words.gradient} figure={hope.climbGradient} />
+          <Line name={words.groundGradient} figure={hope.climbGroundGradient} />
           <Line name={words.rate} figure={hope.climbRate} />
           <Line name={words.tyresLeft} figure={hope.tyreLeftKt} />
         </Group>

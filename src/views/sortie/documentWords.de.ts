@@ -1,5 +1,6 @@
 /** What can be wrong with a document, as sentences in German; the schema's own words stand for the rest. */
 
+import { filled } from '../../parts/filled';
 import type { Translated } from '../../parts/translated';
 import type { faults as englishFaults, words as englishWords } from './documentWords.en';
 
@@ -54,15 +55,21 @@ export const faults: Translated<typeof englishFaults> = {
   'thrust-out-of-order': 'Die Geschwindigkeiten des Schubs steigen nicht an',
   'thrust-too-short':
     'Der Schub ist nicht bis zu den Geschwindigkeiten angegeben, die geflogen werden',
-  'stall-above-lift-off': 'Die Überziehgeschwindigkeit läge über der Geschwindigkeit beim Abheben',
+  'stall-above-lift-off': 'Es würde bei {0} kt überziehen und hebt mit {1} kt ab',
   'approach-not-of-wing':
-    'Die Anfluggeschwindigkeit weicht um mehr als 3 % von der ab, die der Flügel ergibt',
+    'Der Flügel ergibt eine Anfluggeschwindigkeit von {0} kt, das Handbuch nennt {1}: über 3 % Unterschied',
   'rotates-downwards': 'Der Wert nach dem Rotieren ist kleiner als im Stand',
   'braking-grows': 'Die Bremsen greifen bei schlechterer Oberfläche besser',
   'gear-without-limit': 'Das Fahrwerk fährt ein und hat keine Höchstgeschwindigkeit',
   'gear-tips': 'So, wie es steht, würde es kippen',
   'run-not-of-book':
-    'Die Physik ergibt einen Startlauf, der um mehr als 5 % von dem des Handbuchs abweicht',
+    'Die Physik ergibt einen Startlauf von {0} m, das Handbuch nennt {1} m: über 5 % Unterschied',
+  'landing-run-not-of-book':
+    'Die Physik ergibt eine Ausrollstrecke von {0} m, das Handbuch nennt {1} m: über 5 % Unterschied',
+  'rotates-below-control':
+    'Es rotiert bei {0} kt, unter {1}, dem 1,05-Fachen der Mindeststeuergeschwindigkeit',
+  'rotates-below-stall':
+    'Es rotiert bei {0} kt, unter {1}, dem 1,05-Fachen der Überziehgeschwindigkeit',
   'phase-twice': 'Der Abschnitt steht zweimal da',
   'phase-out-of-order':
     'Die Abschnitte stehen nicht in der Reihenfolge, in der sie geflogen werden',
@@ -92,6 +99,13 @@ export const faults: Translated<typeof englishFaults> = {
   'time-without-wait': 'Nur ein Warteschritt hat eine Dauer',
 };
 
+/** What is wrong: a fault's code with its figures behind it, or the schema's own words. */
+function said(what: string): string {
+  const [code = '', ...figures] = what.split(' ');
+  const sentence = faults[code as keyof typeof faults];
+  return sentence === undefined ? what : filled(sentence, figures);
+}
+
 export const words: Translated<typeof englishWords> = {
   title: 'Eigene Dokumente',
   hint: 'Ein Platz, ein Flugzeug oder ein Verfahren als JSON-Datei, oder ein ganzes Flugbuch. Es bleibt auf diesem Gerät.',
@@ -99,5 +113,5 @@ export const words: Translated<typeof englishWords> = {
   paste: 'Link oder Code einfügen',
   lookAtPasted: 'Ansehen',
   nothingPasted: 'Darin steht kein Link oder Code von Lapstrip.',
-  problem: (at, what) => (at === '' ? '' : `${at}: `) + (faults[what] ?? what),
+  problem: (at, what) => (at === '' ? '' : `${at}: `) + said(what),
 };

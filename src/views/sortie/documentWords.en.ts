@@ -1,5 +1,6 @@
 /** What can be wrong with a document, as sentences; the schema's own words stand for the rest. */
 
+import { filled } from '../../parts/filled';
 export const faults: Record<string, string> = {
   'too-long': 'The file is larger than any field, aircraft or procedure.',
   'not-json': 'The file is not JSON, or it is cut short.',
@@ -46,13 +47,19 @@ export const faults: Record<string, string> = {
   'thrust-not-of-engine': 'the thrust is not that of such an engine',
   'thrust-out-of-order': 'the speeds of the thrust do not rise',
   'thrust-too-short': 'the thrust is not given up to the speeds that are flown',
-  'stall-above-lift-off': 'it would stall above its lift-off speed',
-  'approach-not-of-wing': 'the approach speed is not what the wing gives, within 3 %',
+  'stall-above-lift-off': 'it would stall at {0} kt, and lifts off at {1}',
+  'approach-not-of-wing':
+    'the wing gives an approach speed of {0} kt, the book {1}: more than 3 % apart',
   'rotates-downwards': 'it rotates to less than it stands at',
   'braking-grows': 'the brakes hold better on a worse surface',
   'gear-without-limit': 'gear that comes up has no limit speed',
   'gear-tips': 'it would tip over as it stands',
-  'run-not-of-book': 'the physics gives another run than the book, by more than 5 %',
+  'run-not-of-book': 'the physics gives a run of {0} m, the book {1} m: more than 5 % apart',
+  'landing-run-not-of-book':
+    'the physics gives a landing run of {0} m, the book {1} m: more than 5 % apart',
+  'rotates-below-control':
+    'it rotates at {0} kt, below {1}, which is 1.05 of its minimum control speed',
+  'rotates-below-stall': 'it rotates at {0} kt, below {1}, which is 1.05 of the stall',
   'phase-twice': 'the phase stands there twice',
   'phase-out-of-order': 'the phases are not in the order they are flown',
   'list-twice': 'the list stands there twice',
@@ -79,6 +86,13 @@ export const faults: Record<string, string> = {
   'time-without-wait': 'only a wait has a time',
 };
 
+/** What is wrong: a fault's code with its figures behind it, or the schema's own words. */
+function said(what: string): string {
+  const [code = '', ...figures] = what.split(' ');
+  const sentence = faults[code as keyof typeof faults];
+  return sentence === undefined ? what : filled(sentence, figures);
+}
+
 export const words = {
   title: 'Your own documents',
   hint: 'A field, an aircraft or a procedure as a JSON file, or a whole log. It stays on this device.',
@@ -86,5 +100,5 @@ export const words = {
   paste: 'Paste a link or code',
   lookAtPasted: 'Look at it',
   nothingPasted: 'There is no Lapstrip link or code in it.',
-  problem: (at: string, what: string) => (at === '' ? '' : `${at}: `) + (faults[what] ?? what),
+  problem: (at: string, what: string) => (at === '' ? '' : `${at}: `) + said(what),
 } as const;

@@ -20,6 +20,8 @@ const formulas: Record<string, string> = {
   magnetic: 'Pistenrichtung − Ortsmissweisung',
   'pressure-altitude': 'Platzhöhe + Höhe des Drucks QNH in der Standardatmosphäre',
   'density-altitude': 'Höhe in der Standardatmosphäre, in der die Luft diese Dichte hat',
+  'density-altitude-moist':
+    'Höhe in der Standardatmosphäre, in der die Luft die Dichte der nach dem Taupunkt feuchten Luft hat',
   'gust-spread': 'Bö − mittlerer Wind',
   'smaller-spare': 'die kleinere der beiden Seiten',
   'limit-speed': 'Windgeschwindigkeit × Grenze ÷ jetziger Höchstwert, die Bö wächst mit dem Wind',
@@ -44,6 +46,8 @@ const formulas: Record<string, string> = {
   'engine-out-run':
     'die kleinste Geschwindigkeit, bei der ein Triebwerk ausfallen kann und der Start noch passt',
   'limit-less-speed': 'Grenze − Geschwindigkeit über Grund beim Abheben',
+  'ground-gradient':
+    'Steiggradient × wahre Fahrt ÷ Fahrt über Grund: wahre Fahrt längs des Wegs − Gegenwind',
   'climb-gradient': '100 × (Schub − Widerstand) ÷ (Gewichtskraft × Faktor für den Fahrtgewinn)',
   pitch: 'Steigwinkel, arcsin (Steiggradient ÷ 100), + Anstellwinkel',
   'climb-rate': `wahre Fluggeschwindigkeit × Sinus des Steigwinkels, in ft/min: ${decimal(101.27, 2)} für einen Knoten`,
@@ -62,7 +66,7 @@ const formulas: Record<string, string> = {
     'verfügbar − heute benötigt, geplant; bis das berechnet ist, die Strecke aus dem Handbuch',
   'path-sink': `Geschwindigkeit über Grund im Anflug × tan (Gleitwinkel) × ${decimal(101.27, 2)}: bei 3° ${decimal(5.3, 1)} ft/min je Knoten`,
   'as-worked-out':
-    '100 × (Schub − Widerstand) ÷ Gewichtskraft bei Anfluggeschwindigkeit, Fahrwerk und Klappen ausgefahren',
+    '100 × (Schub − Widerstand) ÷ Gewichtskraft bei Anfluggeschwindigkeit, Fahrwerk ausgefahren, Klappen wie beim Start',
   tora: 'verfügbare Startlaufstrecke, wie ausgewiesen',
   lda: 'verfügbare Landestrecke, wie ausgewiesen',
 };
@@ -86,6 +90,7 @@ const inputNames: Record<string, string> = {
   elevationFt: 'Platzhöhe, ft',
   pressureAltitude: 'Druckhöhe',
   temperatureC: 'Temperatur, °C',
+  dewPointC: 'Taupunkt, °C',
   gustKt: 'Bö, kt',
   spareLeftDeg: 'Spielraum, wenn er nach links dreht, °',
   spareRightDeg: 'Spielraum, wenn er nach rechts dreht, °',

@@ -17,6 +17,8 @@ const formulas: Record<string, string> = {
   magnetic: 'runway direction − variation',
   'pressure-altitude': 'elevation + height of the pressure QNH in the standard atmosphere',
   'density-altitude': 'the height in the standard atmosphere that has the air’s density',
+  'density-altitude-moist':
+    'the height in the standard atmosphere that has the density of air so moist, by its dew point',
   'gust-spread': 'gust − steady wind',
   'smaller-spare': 'the smaller of the two sides',
   'limit-speed': 'wind speed × limit ÷ what it is now, the gust growing with the wind',
@@ -40,6 +42,8 @@ const formulas: Record<string, string> = {
   'engine-out-run': 'the lowest speed at which an engine can be lost and the take-off still fits',
   'limit-less-speed': 'limit − ground speed at lift-off',
   'climb-gradient': '100 × (thrust − drag) ÷ (weight × the factor for gaining true airspeed)',
+  'ground-gradient':
+    'climb gradient × true airspeed ÷ ground speed: true airspeed along the way − headwind',
   pitch: 'angle of the climb, arcsin (gradient ÷ 100), + angle of attack',
   'climb-rate': 'true airspeed × sine of the climb, in ft/min: 101.27 for a knot',
   'reference-speed': 'factor × stall',
@@ -55,7 +59,8 @@ const formulas: Record<string, string> = {
   'left-of-lda': 'available − needed',
   'left-of-end': 'available − what today needs, planned; the book’s run until that is worked out',
   'path-sink': 'ground speed on the approach × tan (path) × 101.27: on 3°, 5.3 ft/min a knot',
-  'as-worked-out': '100 × (thrust − drag) ÷ weight at the approach speed, gear and flaps down',
+  'as-worked-out':
+    '100 × (thrust − drag) ÷ weight at the approach speed, gear down, flaps as for take-off',
   tora: 'take-off run available, as declared',
   lda: 'landing distance available, as declared',
 };
@@ -79,6 +84,7 @@ const inputNames: Record<string, string> = {
   elevationFt: 'elevation, ft',
   pressureAltitude: 'pressure altitude',
   temperatureC: 'temperature, °C',
+  dewPointC: 'dew point, °C',
   gustKt: 'gust, kt',
   spareLeftDeg: 'to spare when it backs, °',
   spareRightDeg: 'to spare when it veers, °',

@@ -81,6 +81,7 @@ function asked(day: Day) {
     performance: aircraft.performance ?? BARE,
     massKg,
     sigma: sigmaOf(pressureAltitudeFt, temperatureC),
+    hotterC: temperatureC - (15 - 0.0065 * 0.3048 * pressureAltitudeFt),
     headwindKt,
     reheat,
     share: 1,

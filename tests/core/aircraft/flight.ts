@@ -16,6 +16,8 @@ export interface FlightGiven {
   readonly massKg: number;
   /** ρ / ρ₀. */
   readonly sigma: number;
+  /** Above standard air at that pressure, °C; left out, none. */
+  readonly hotterC?: number;
   readonly headwindKt: number;
   readonly reheat: boolean;
   /** Of the thrust. */
@@ -60,7 +62,12 @@ export function spareN(given: FlightGiven, v: number, n: number): number {
   const q = 0.5 * 1.225 * sigma * v * v;
   const cl = (n * massKg * G) / (q * wing.areaM2);
   const cd = wing.cleanCd + (wing.gearCd ?? 0) + wing.flapsCd + wing.induced * cl * cl;
-  return share * newtons * thin - q * (wing.areaM2 * cd + deadDragM2);
+  // ISA + 20: density alone leaves 288.15 / 308.15.
+  const hot =
+    thrust.kind === 'jet' && thrust.at20Hotter !== undefined
+      ? ((thrust.at20Hotter * 308.15) / 288.15) ** (Math.max(given.hotterC ?? 0, 0) / 20)
+      : 1;
+  return share * newtons * thin * hot - q * (wing.areaM2 * cd + deadDragM2);
 }
 
 /** Flies level until 0.9 of the greatest lift is 1.05 weights, pulls up with it to an angle, and holds that. */

@@ -17,8 +17,9 @@ function changed(changes: Changes = {}) {
   ) as Performance;
   // 1.3 of the stall at 8 t; V² / 2 a.
   return inventedAircraft(merged, {
-    landing: { approachKt: 141.3, runM: 600 },
-    takeoff: { rotateKt: 120, rotateTo: '10°', liftOffKt: 140, runM: 648 },
+    // V² / 2 a from 0.9 of the approach: 65.4 m/s at 0.3 g.
+    landing: { approachKt: 141.3, runM: 727 },
+    takeoff: { rotateKt: 135, rotateTo: '10°', liftOffKt: 140, runM: 648 },
   });
 }
 
@@ -104,6 +105,17 @@ describe('refused is', () => {
       'takeoff.runM: run-not-of-book',
     ],
     [
+      'a landing run that the brakes do not give',
+      { brakes: { friction: { dry: 0.35, wet: 0.2, contaminated: 0.1 } } },
+      'landing.runM: landing-run-not-of-book',
+    ],
+    [
+      // Stall √(2 W / (ρ₀ S C_L)): 69.9 m/s, 136 kt; 1.05 of it is 142.7.
+      'rotation below 1.05 of the stall',
+      { wing: { clMax: { takeoff: 1.31, landing: 1.6 } } },
+      'takeoff.rotateKt: rotates-below-stall',
+    ],
+    [
       'an aircraft that never lifts off',
       { thrust: curve([0, 100], [600, 100]) },
       'takeoff.runM: run-not-of-book',
@@ -111,4 +123,21 @@ describe('refused is', () => {
   ])('%s', (_, changes, fault) => {
     expect(faults(changes)).toEqual([fault]);
   });
+});
+
+test('a refusal has both figures', () => {
+  // The stall at 10 t on 25 m² with 1.5: 65.3 m/s, 127 kt, and 1.05 of it 133.4.
+  const slow = { ...changed(), takeoff: { ...changed().takeoff, rotateKt: 120 } };
+  const [fault] = performanceFaults(slow);
+  expect(fault?.code).toBe('rotates-below-stall');
+  expect(fault?.values?.map((kt) => Math.round(kt))).toEqual([120, 133]);
+});
+
+test('a twin that rotates below 1.05 of its minimum control speed is refused', () => {
+  // CS 25.107 (value from memory): 1.05 of 130 kt is 136.5.
+  const one = changed();
+  const oneEngineOut = { dragAreaM2: 0.3, minimumControlKt: 130 };
+  const performance = { ...BARE, ...one.performance, oneEngineOut };
+  const [fault] = performanceFaults({ ...one, performance });
+  expect(fault).toMatchObject({ path: ['takeoff', 'rotateKt'], code: 'rotates-below-control' });
 });

@@ -34,7 +34,7 @@ beforeAll(() => speak('en'));
 const anyReport = fc
   .record({
     wind: fc.constantFrom('28010KT', '28010G25KT', '/////KT'),
-    temperature: fc.constantFrom('15/08', 'M12/M15', '///', '/////'),
+    temperature: fc.constantFrom('15/08', 'M12/M15', '15///', '///', '/////'),
     pressure: fc.oneof(
       fc.integer({ min: 900, max: 1060 }).map((hpa) => `Q${String(hpa).padStart(4, '0')}`),
       fc.constantFrom('A2992', 'Q////', ''),

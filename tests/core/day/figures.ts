@@ -103,6 +103,17 @@ export const FORMULAS: Readonly<Record<string, (given: Given) => number>> = {
     const sigma = (pressureRatio * 288.15) / kelvin;
     return inFeet((288.15 / 0.0065) * (1 - sigma ** (1 / (ISA_POWER - 1))));
   },
+  'density-altitude-moist': (given) => {
+    // Vapour is 0.622 of air's mass for its pressure: WMO-No. 8, Annex 4.B, e = 6.112 exp (17.62 t / (243.12 + t)) hPa.
+    const kelvin = given.number('temperatureC') + 273.15;
+    const standardKelvin = 288.15 - 0.0065 * 0.3048 * given.number('pressureAltitude');
+    const pressureRatio = (standardKelvin / 288.15) ** ISA_POWER;
+    const dewC = given.number('dewPointC');
+    const vapourPa = 611.2 * Math.exp((17.62 * dewC) / (243.12 + dewC));
+    const moist = 1 - (0.378 * vapourPa) / (101_325 * pressureRatio);
+    const sigma = (moist * pressureRatio * 288.15) / kelvin;
+    return inFeet((288.15 / 0.0065) * (1 - sigma ** (1 / (ISA_POWER - 1))));
+  },
   'smaller-spare': (given) => Math.min(...given.numbers()),
   'limit-speed': (given) =>
     (given.number('speedKt') * given.number('limitKt')) / given.number('worstKt'),
@@ -141,6 +152,11 @@ export const FORMULAS: Readonly<Record<string, (given: Given) => number>> = {
     (100 * (given.number('thrustN') - given.number('dragN'))) /
     given.number('weightN') /
     given.number('accelerationFactor'),
+  'ground-gradient': (given) => {
+    const [sine, air] = [given.number('gradient') / 100, given.number('trueKt')];
+    const ground = air * Math.sqrt(1 - sine ** 2) - given.number('headwindKt');
+    return (100 * sine * air) / ground;
+  },
   pitch: (given) =>
     (Math.asin(given.number('gradient') / 100) * 180) / Math.PI + given.number('alphaDeg'),
   'climb-rate': (given) =>
