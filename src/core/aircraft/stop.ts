@@ -100,17 +100,20 @@ export function lastStop(
   const allows = (mps: number) =>
     mps === Number.POSITIVE_INFINITY ? null : Math.max(indicatedKt(mps, densityRatio), 0);
   const begun = begunAt(stopping, lastMps);
+  const allowsKt = (one: typeof bare, chuteKt: number | null) => ({
+    field: allows(one.field),
+    'brake-energy': performance.brakes.maxMJ === undefined ? null : allows(one.energy),
+    tyres: allows(tyreMps),
+    parachute: chuteKt,
+    rotation: speeds.rotateKt,
+  });
+  const bareLastKt = allows(Math.min(bareMps, tyreMps, rotateMps)) ?? 0;
   const stop: Stop = {
     lastKt: allows(lastMps) ?? 0,
     boundBy,
-    allowsKt: {
-      field: allows(field),
-      'brake-energy': performance.brakes.maxMJ === undefined ? null : allows(energy),
-      tyres: allows(tyreMps),
-      parachute: withParachute ? allows(chuteMps) : null,
-      rotation: speeds.rotateKt,
-    },
+    allowsKt: allowsKt(withParachute ? opened : bare, withParachute ? allows(chuteMps) : null),
     withParachute,
+    bare: opened === null ? null : { lastKt: bareLastKt, allowsKt: allowsKt(bare, null) },
     heldS: HELD_S,
     thrustN: thrustOf(conditions, 'idle')(0),
     distanceM: momentAt(run, lastMps).m + begun.m,

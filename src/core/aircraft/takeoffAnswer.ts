@@ -47,6 +47,11 @@ export interface Stop {
   readonly allowsKt: Readonly<Record<StopBound, number | null>>;
   /** The parachute is counted on. */
   readonly withParachute: boolean;
+  /** The last speed without it, and what each bound alone would allow then; null where there is none. */
+  readonly bare: {
+    readonly lastKt: number;
+    readonly allowsKt: Readonly<Record<StopBound, number | null>>;
+  } | null;
   /** How long the speed is taken to stay as it is before the brakes bite, s. 14 CFR 25.109. */
   readonly heldS: number;
   /** Thrust from then on, N: idle. Reheat is taken to die away within those seconds. */

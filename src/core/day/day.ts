@@ -195,9 +195,15 @@ export function day(sources: Sources, memo: Memo): Day {
     }),
   );
   const rolling = memo(() => {
-    const { rollsFromM, taxiEntry, checkMarkM, holdShortM } = inputs();
+    const { rollsFromM, taxiEntry, checkMarkM, holdShortM, factors } = inputs();
     const where = { rollsFromM, taxiEntry, chosen: chosen() };
-    const given = { ...where, checkMarkM, holdShortM, noParachute: noParachute() !== null };
+    const given = {
+      ...where,
+      checkMarkM,
+      holdShortM,
+      factors,
+      noParachute: noParachute() !== null,
+    };
     return { surface: surface(), load: loading(), ...given };
   }, sameData);
   const dayGiven = memo((): DayGiven | null => {

@@ -18,6 +18,8 @@ export interface LandingFigures {
   readonly neededM: Figure<'m'>;
   /** With the factor for planning. */
   readonly plannedM: Figure<'m'>;
+  /** The same without the parachute, which may fail; of an aircraft that has one. */
+  readonly plannedBareM: Figure<'m'>;
   readonly ldaLeftM: Figure<'m'>;
   readonly plannedLeftM: Figure<'m'>;
   /** Down the aircraft's own path, at the ground speed of the approach. */
@@ -70,8 +72,30 @@ export function landingFigures(
   const plannedM = known(landing.plannedM, 'm', {
     formula: 'times-factor',
     inputs: { needed: neededM, factor: given.ldaFactor },
-    source: 'aircraft',
+    source: 'landing-factor',
   });
+  const plannedBareM = (): Figure<'m'> => {
+    const bareM = landing.runWithoutParachuteM;
+    if (bareM === null) return unknown('not-in-aircraft');
+    const bare = known(bareM, 'm', {
+      formula: 'landing-run',
+      inputs: {
+        groundKt: speeds.touchdownGroundKt,
+        meanMps2: (speeds.touchdownGroundKt / KT_PER_MPS) ** 2 / (2 * bareM),
+      },
+      source: 'equation-of-motion',
+    });
+    const needed = known(landing.airM + bareM, 'm', {
+      formula: 'sum',
+      inputs: { air: airM, run: bare },
+      source: 'equation-of-motion',
+    });
+    return known(needed.value * given.ldaFactor, 'm', {
+      formula: 'times-factor',
+      inputs: { needed, factor: given.ldaFactor },
+      source: 'landing-factor',
+    });
+  };
   const left = (needed: Figure<'m'>): Figure<'m'> =>
     ldaM === null
       ? unknown('no-end')
@@ -92,6 +116,7 @@ export function landingFigures(
     runM,
     neededM,
     plannedM,
+    plannedBareM: plannedBareM(),
     ldaLeftM: left(neededM),
     plannedLeftM: left(plannedM),
     sinkFtMin: known(landing.sinkFtMin, 'ft/min', {

@@ -18,6 +18,8 @@ export interface TakeoffFigures {
   readonly todaLeftM: Figure<'m'>;
   /** The last speed to stop from. */
   readonly lastStopKt: Figure<'kt'>;
+  /** The same without the parachute, which may fail; of an aircraft that has one. */
+  readonly lastStopBareKt: Figure<'kt'>;
   /** From where the roll begins to rest, when stopped from it. */
   readonly stopM: Figure<'m'>;
   readonly asdaLeftM: Figure<'m'>;
@@ -85,6 +87,16 @@ export function takeoffFigures(
             inputs: boundsOf(stop.allowsKt),
             source: 'accelerate-stop',
           }),
+    lastStopBareKt:
+      runway === null
+        ? unknown('no-end')
+        : stop.bare === null
+          ? unknown('not-in-aircraft')
+          : known(stop.bare.lastKt, 'kt', {
+              formula: 'smallest-of',
+              inputs: boundsOf(stop.bare.allowsKt),
+              source: 'accelerate-stop',
+            }),
     stopM,
     asdaLeftM: leftOf(runway?.asdaM, runway, stopM),
     ...markFigures(check, given, runway),

@@ -6,7 +6,7 @@
  */
 
 import type { Aircraft } from '../aircraft/aircraft';
-import { type FactorChoice, takeoffFactor } from '../aircraft/factors';
+import { type FactorChoice, landingFactor, takeoffFactor } from '../aircraft/factors';
 import { landing } from '../aircraft/landing';
 import type { Landing } from '../aircraft/landingAnswer';
 import type { LoadSheet } from '../aircraft/loadSheet';
@@ -21,7 +21,7 @@ import { additiveKt, plannedHeadwindKt } from '../aircraft/speeds';
 import { lastStopKt, takeoff } from '../aircraft/takeoff';
 import type { Takeoff } from '../aircraft/takeoffAnswer';
 import { type End, endsOf } from '../airfield/ends';
-import type { Designator, Field } from '../airfield/field';
+import type { Designator, Field, Surface } from '../airfield/field';
 import { needsByWind } from '../runway/needsByWind';
 import type { LengthNeeded, Purpose } from '../runway/question';
 import type { Inputs } from '../sortie/entry';
@@ -94,6 +94,13 @@ export interface TodayBrief {
   readonly headwindKt: number | null;
   readonly load: LoadSheet;
   readonly air: AirBrief;
+  readonly surface: Surface;
+  /** What planned lengths are multiplied by, and whose choice that is; stops never are. */
+  readonly factors: {
+    readonly choice: FactorChoice;
+    readonly takeoff: number;
+    readonly landing: number;
+  };
   readonly takeoff: Both<TakeoffToday>;
   readonly landing: Both<LandingToday>;
 }
@@ -121,6 +128,13 @@ export function todayStage(
     expected: of(headwindKt ?? 0),
     planned: of(plannedHeadwindKt(headwindKt ?? 0)),
   });
+  const { aircraft, inputs } = given;
+  const { surface, factors: choice = 'document' } = inputs;
+  const factors = {
+    choice,
+    takeoff: takeoffFactor(aircraft, choice),
+    landing: landingFactor(aircraft, surface, choice),
+  };
   const stopFromKt = plannedStopKt(given, end, plannedHeadwindKt(headwindKt ?? 0));
   const expected = takeoffToday(given, end, headwindKt ?? 0, {
     stopFromKt,
@@ -129,15 +143,17 @@ export function todayStage(
   });
   const planned = takeoffToday(given, end, plannedHeadwindKt(headwindKt ?? 0), {
     stopFromKt,
-    factor: takeoffFactor(given.aircraft, given.inputs.factors),
+    factor: factors.takeoff,
     markKt: expected.because === null ? (expected.raw.check.check?.expectedKt ?? null) : null,
   });
   return {
-    aircraft: given.aircraft,
+    aircraft,
     end: end?.designator ?? null,
     headwindKt,
     load: given.load,
     air: given.air,
+    surface,
+    factors,
     takeoff: { expected, planned },
     landing: both((kt) =>
       landingToday(given, end, kt, { reportedHeadwindKt: reportedHeadwindKt ?? 0, gustSpreadKt }),

@@ -83,6 +83,7 @@ const inputs = v.partial(
     ownTemperatureC: v.nullable(number),
     rollsFromM: number,
     checkMarkM: v.nullable(number),
+    factors: v.picklist(['none', 'document', 'common']),
     noParachute: v.boolean(),
     chosen: v.nullable(v.object({ end: text, purpose })),
     purpose: v.nullable(purpose),

@@ -5,6 +5,7 @@
  * nothing is ever lost; two lists merge by id; an entry of an unknown kind is kept and skipped.
  */
 
+import type { FactorChoice } from '../aircraft/factors';
 import type { Load } from '../aircraft/load';
 import type { Designator, Surface } from '../airfield/field';
 import type { North } from '../angle';
@@ -61,6 +62,8 @@ export interface Inputs {
   /** A mark beside the runway at which the speed is checked, metres from the beginning of TORA. */
   readonly checkMarkM: number | null;
   /** The braking parachute is not to be counted on: not packed, or it cannot be used. */
+  /** Whose factors planned lengths have. */
+  readonly factors: FactorChoice;
   readonly noParachute: boolean;
   readonly chosen: Chosen | null;
   /** What Wind judges for; null: landing from recovery on, take-off before. */
@@ -110,6 +113,7 @@ export const FRESH_INPUTS: Inputs = {
   ownTemperatureC: null,
   rollsFromM: 0,
   checkMarkM: 300,
+  factors: 'document',
   noParachute: false,
   chosen: null,
   purpose: null,

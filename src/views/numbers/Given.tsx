@@ -6,6 +6,7 @@ import { noParachute } from '../../board/flight/today';
 import { openPlace, openSheet } from '../../board/places';
 import { setInputs } from '../../board/record/choices';
 import type { TodayBrief } from '../../core';
+import { Choice } from '../../parts/choice/Choice';
 import { NumberField } from '../../parts/field/NumberField';
 import { whole } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
@@ -60,9 +61,11 @@ export function Given({ today }: { today: TodayBrief }): JSX.Element {
   );
 }
 
+const FACTORS = ['document', 'common', 'none'] as const;
+
 /** What of it is entered here. */
 export function Entries(): JSX.Element {
-  const { ownQnhHpa, ownTemperatureC, rollsFromM, checkMarkM } = inputs.value;
+  const { ownQnhHpa, ownTemperatureC, rollsFromM, checkMarkM, factors } = inputs.value;
   const hasParachute = documents.value.aircraft?.performance?.parachute !== undefined;
   return (
     <section>
@@ -106,6 +109,13 @@ export function Entries(): JSX.Element {
           onChange={(value) => setInputs({ checkMarkM: value })}
         />
         {hasParachute && <Parachute />}
+        <p class={styles.taken}>{words.factors}</p>
+        <Choice
+          label={words.factors}
+          options={FACTORS.map((value) => ({ value, name: words.factorChoices[value] }))}
+          chosen={factors}
+          onChoose={(choice) => setInputs({ factors: choice })}
+        />
       </div>
     </section>
   );

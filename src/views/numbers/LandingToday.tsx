@@ -4,6 +4,7 @@ import type { JSX } from 'preact';
 import type { TodayBrief } from '../../core';
 import { decimal, whole } from '../../parts/format';
 import { LengthBars } from '../../parts/lengthBars/LengthBars';
+import { Assumed } from './Assumed';
 import { Glance } from './Glance';
 import { Group, Line, Pair, PairHead } from './Line';
 import styles from './Numbers.module.css';
@@ -41,6 +42,7 @@ export function LandingToday({ today }: { today: TodayBrief }): JSX.Element {
           { name: words.landingPlanned, figure: plan.plannedM, note: words.leftNote(left) },
         ]}
       />
+      <Assumed today={today} of="landing" />
       {today.end !== null && left !== null && (
         <LengthBars
           bars={[
@@ -71,6 +73,13 @@ export function LandingToday({ today }: { today: TodayBrief }): JSX.Element {
           <Pair name={words.landingRun} planned={plan.runM} expected={hope.runM} />
           <Pair name={words.landingNeeded} planned={plan.neededM} expected={hope.neededM} />
           <Pair name={words.withFactor} planned={plan.plannedM} expected={hope.plannedM} />
+          {plan.plannedBareM.value !== null && (
+            <Pair
+              name={words.plannedBare}
+              planned={plan.plannedBareM}
+              expected={hope.plannedBareM}
+            />
+          )}
           <Pair name={words.ldaLeft} planned={plan.plannedLeftM} expected={hope.ldaLeftM} />
           <Line name={words.goAround} figure={hope.goAroundPercent} />
         </Group>

@@ -4,6 +4,7 @@ import type { JSX } from 'preact';
 import type { TodayBrief } from '../../core';
 import { whole } from '../../parts/format';
 import { type LengthBar, LengthBars } from '../../parts/lengthBars/LengthBars';
+import { Assumed } from './Assumed';
 import { Glance } from './Glance';
 import { Group, Line, Pair, PairHead } from './Line';
 import styles from './Numbers.module.css';
@@ -34,6 +35,7 @@ export function TakeoffToday({ today }: { today: TodayBrief }): JSX.Element {
           { name: words.runPlanned, figure: plan.runM, note: words.leftNote(plan.toraLeftM.value) },
         ]}
       />
+      <Assumed today={today} of="takeoff" />
       {today.end !== null && <LengthBars bars={bars(today)} />}
       <div class={styles.groups}>
         <Group title={words.lengths}>
@@ -50,6 +52,14 @@ export function TakeoffToday({ today }: { today: TodayBrief }): JSX.Element {
             expected={hope.lastStopKt}
             round="down"
           />
+          {planned.raw.stop.bare !== null && (
+            <Pair
+              name={words.lastStopBare}
+              planned={plan.lastStopBareKt}
+              expected={hope.lastStopBareKt}
+              round="down"
+            />
+          )}
           <Pair name={words.atMark} planned={plan.atMarkKt} expected={hope.atMarkKt} />
           <Pair
             name={words.atMarkLeast}

@@ -17,6 +17,21 @@ export const words: Translated<typeof english> = {
   takeoff: 'Start',
   takeoffOn: (end) => (end === null ? 'Start' : `Start auf Piste ${end}`),
   landingOn: (end) => (end === null ? 'Landung' : `Landung auf Piste ${end}`),
+  assumed: (of) => `Geplant mit: ${of.join(', ')}.`,
+  factor: (choice, factor) =>
+    choice === 'none'
+      ? 'ohne Faktor'
+      : `${choice === 'document' ? 'Handbuchfaktor' : 'üblicher Faktor'} ${factor}`,
+  noWind: 'kein Wind',
+  halfWind: 'halber Gegenwind',
+  tailwind15: '1,5-facher Rückenwind',
+  surfaces: { dry: 'trocken', wet: 'nass', contaminated: 'kontaminiert' },
+  isaTemperature: 'ISA-Temperatur',
+  isaPressure: 'Standarddruck',
+  lastStopBare: 'Abbruch bis, ohne Bremsschirm',
+  plannedBare: 'Mit Planungsfaktor, ohne Bremsschirm',
+  factors: 'Faktor auf geplante Strecken',
+  factorChoices: { document: 'Handbuch', common: 'Üblich', none: 'Keiner' },
   tooShort: 'Heute zu kurz: Der Start passt nicht in das, was die Piste bietet.',
   landingTooShort: 'Heute zu kurz: Die geplante Landung passt nicht in die LDA.',
   landingExceeds: {

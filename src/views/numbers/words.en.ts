@@ -15,6 +15,21 @@ export const words = {
   takeoff: 'Take-off',
   takeoffOn: (end: string | null) => (end === null ? 'Take-off' : `Take-off on ${end}`),
   landingOn: (end: string | null) => (end === null ? 'Landing' : `Landing on ${end}`),
+  assumed: (of: readonly string[]) => `Planned with: ${of.join(', ')}.`,
+  factor: (choice: 'none' | 'document' | 'common', factor: string) =>
+    choice === 'none'
+      ? 'no factor'
+      : `${choice === 'document' ? 'book' : 'common'} factor ${factor}`,
+  noWind: 'no wind',
+  halfWind: 'half the headwind',
+  tailwind15: '1.5 times the tailwind',
+  surfaces: { dry: 'dry', wet: 'wet', contaminated: 'contaminated' },
+  isaTemperature: 'ISA temperature',
+  isaPressure: 'standard pressure',
+  lastStopBare: 'Last speed to stop from, no parachute',
+  plannedBare: 'With the planning factor, no parachute',
+  factors: 'Factor on planned lengths',
+  factorChoices: { document: 'Book', common: 'Common', none: 'None' },
   tooShort: 'Too short for today: the take-off does not fit what the runway offers.',
   landingTooShort: 'Too short for today: the planned landing does not fit the LDA.',
   landingExceeds: {

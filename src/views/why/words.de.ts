@@ -170,6 +170,8 @@ const sources: Record<string, string> = {
     '14 CFR 25.109: zwei Sekunden mit der Geschwindigkeit, dann Bremsen. Von da an Leerlaufschub.',
   'takeoff-factor':
     'Der Faktor aus dem Dokument des Flugzeugs oder der gewählte: 1,15 für Jets (14 CFR 25.113), 1,33 für leichte Flugzeuge (UK CAA Safety Sense Leaflet 7c).',
+  'landing-factor':
+    'Der Faktor aus dem Dokument des Luftfahrzeugs oder der gewählte: 1,43 für leichte Flugzeuge (UK CAA Safety Sense Leaflet 7c), 1,67 für Jets (14 CFR 121.195: innerhalb von 0,6 der LDA); wo es nicht trocken ist, 1,15 mehr (ebenda, aus dem Gedächtnis).',
   'scaled-thrust':
     'Schub so weit verringert, dass der Startlauf gerade in die TORA und der Abbruch gerade in die ASDA passt.',
   'far-23-73': 'Frühere FAR 23.73.',

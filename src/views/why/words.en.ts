@@ -162,6 +162,8 @@ const sources: Record<string, string> = {
     '14 CFR 25.109: two seconds at the speed, then brakes. Thrust is idle from there on.',
   'takeoff-factor':
     'The factor of the aircraft’s document, or the one you chose: 1.15 for jets (14 CFR 25.113), 1.33 for light aircraft (UK CAA Safety Sense Leaflet 7c).',
+  'landing-factor':
+    'The factor of the aircraft’s document, or the one you chose: 1.43 for light aircraft (UK CAA Safety Sense Leaflet 7c), 1.67 for jets (14 CFR 121.195: within 0.6 of the LDA); 1.15 more where it is not dry (the same, from memory).',
   'scaled-thrust':
     'Thrust scaled down until the run just fits TORA, and until the stop just fits ASDA.',
   'far-23-73': 'Former FAR 23.73.',

@@ -2,6 +2,7 @@
 
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { trueFromCalibratedMps } from '../../../src/core/aircraft/aerodynamics';
 import { accelerationFactor } from '../../../src/core/aircraft/climb';
 import { takeoff } from '../../../src/core/aircraft/takeoff';
 import { demoAircraft } from '../documents/demo';
@@ -61,5 +62,29 @@ test('over the ground it is steeper into wind, and the same in a calm but for th
     const groundKt = calm.speedKt * Math.cos(angle) - 20;
     const rateKt = (calm.speedKt * calm.gradientPercent) / 100;
     expect(at(20).groundGradientPercent).toBeCloseTo((100 * rateKt) / groundKt, 6);
+  }
+});
+
+test('calibrated is true airspeed at sea level on a standard day, at any speed', () => {
+  // By the definition of calibrated airspeed.
+  for (const kt of [60, 250, 360, 500]) {
+    expect(trueFromCalibratedMps(kt, 1, 288.15) * (3600 / 1852)).toBeCloseTo(kt, 3);
+  }
+});
+
+test('higher up the air stopped at it has the pressure of the calibrated speed at sea level', () => {
+  // q (1 + M²/4 + M⁴/40 + M⁶/1600): the pressure of stopped air as a series, as in Houghton and
+  // Carpenter, Aerodynamics (from memory).
+  const stoppedPa = (mps: number, kgM3: number, kelvin: number) => {
+    const mach2 = mps ** 2 / (1.4 * 287.05287 * kelvin);
+    return 0.5 * kgM3 * mps ** 2 * (1 + mach2 / 4 + mach2 ** 2 / 40 + mach2 ** 3 / 1600);
+  };
+  for (const kt of [250, 300, 360]) {
+    // ICAO Doc 7488: 0.9091 kg/m³ and 268.65 K at 3 000 m.
+    const trueMps = trueFromCalibratedMps(kt, 0.9091 / 1.225, 268.65);
+    const atSea = stoppedPa((kt * 1852) / 3600, 1.225, 288.15);
+    expect(Math.abs(stoppedPa(trueMps, 0.9091, 268.65) / atSea - 1)).toBeLessThan(1e-4);
+    // By density alone it would come out higher.
+    expect(trueMps).toBeLessThan((kt * 1852) / 3600 / Math.sqrt(0.9091 / 1.225));
   }
 });

@@ -59,6 +59,7 @@ const anyInputs: fc.Arbitrary<Partial<Inputs>> = fc.record(
     ownTemperatureC: orNull(anyNumber),
     rollsFromM: anyNumber,
     checkMarkM: orNull(anyNumber),
+    factors: fc.constantFrom('none', 'document', 'common'),
     noParachute: fc.boolean(),
     chosen: orNull(fc.record({ end: anyEnd, purpose: fc.constantFrom('take-off', 'landing') })),
     purpose: fc.constantFrom(null, 'take-off', 'landing'),
