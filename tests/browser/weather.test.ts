@@ -118,7 +118,10 @@ describe('a whole report', () => {
     // The US National Weather Service's formula for pressure altitude, on the field's 187 ft.
     const pressureFt = 187 + 145_366.45 * (1 - (1009 / 1013.25) ** 0.190284);
     // FAA-H-8083-25, ch. 4: some 120 ft a degree away from the standard 15 °C less 2 °C a 1000 ft.
-    const densityFt = pressureFt + 118.8 * (14 - (15 - 0.0019812 * pressureFt));
+    const dryFt = pressureFt + 118.8 * (14 - (15 - 0.0019812 * pressureFt));
+    // WMO-No. 8, Annex 4.B: vapour at the dew point of 12 °C; it weighs 0.622 of air, and 34 180 ft are the whole of density.
+    const vapourHpa = 6.112 * Math.exp((17.62 * 12) / (243.12 + 12));
+    const densityFt = dryFt + (34_180 * 0.378 * vapourHpa) / 1009;
     const shown = async (name: string) =>
       Number((await cardRow(page, name)).slice(name.length).replace(/[^\d−-]/g, ''));
     expect(Math.abs((await shown('Pressure altitude')) - pressureFt)).toBeLessThan(3);

@@ -13,8 +13,8 @@ export interface Conditions {
   readonly weightN: number;
   readonly densityRatio: number;
   readonly temperatureK: number;
-  /** How much hotter than in standard air at that pressure, °C; 0 where it is colder. */
-  readonly hotterC: number;
+  /** Standard temperature at that pressure, K. */
+  readonly standardK: number;
   readonly headwindMps: number;
   /** Of the slope's angle. */
   readonly sin: number;
@@ -62,7 +62,7 @@ export function conditionsOf(
     weightN: massKg * GRAVITY,
     densityRatio: densityRatio(pressureAltitudeFt, temperatureC, dewPointC),
     temperatureK,
-    hotterC: Math.max(temperatureK - isaTemperatureK(pressureAltitudeFt * M_PER_FT), 0),
+    standardK: isaTemperatureK(pressureAltitudeFt * M_PER_FT),
     headwindMps: headwindKt / KT_PER_MPS,
     sin: Math.sin(angle),
     cos: Math.cos(angle),

@@ -13,14 +13,12 @@ export type Setting = 'reheat' | 'full' | 'idle';
 export type ThrustN = (airMps: number) => number;
 
 /** What thrust falls with. */
-type ThrustAir = Pick<Conditions, 'performance' | 'densityRatio' | 'hotterC'>;
+type ThrustAir = Pick<Conditions, 'performance' | 'densityRatio' | 'temperatureK' | 'standardK'>;
 
 /** Thrust of all engines together; `reheat` gives what `full` does where there is none. */
-export function thrustOf(
-  { performance: { thrust }, densityRatio, hotterC }: ThrustAir,
-  setting: Setting,
-): ThrustN {
-  const share = densityShare(thrust, densityRatio) * hotShare(thrust, hotterC);
+export function thrustOf(air: ThrustAir, setting: Setting): ThrustN {
+  const { thrust } = air.performance;
+  const share = airShare(thrust, air);
   if (setting === 'idle') return () => thrust.idleN * share;
   const curve =
     thrust.kind === 'propeller'
@@ -30,13 +28,22 @@ export function thrustOf(
 }
 
 /**
- * How thrust falls with density. A jet's goes with it: Anderson, Aircraft Performance and Design,
- * eq. 3.19. A piston engine's power: P / P₀ = 1.132 σ − 0.132, Gagg and Ferrar 1934 (the same book,
- * eq. 3.12); at a given speed the thrust follows it. A supercharger keeps it.
+ * How thrust falls with the air. A jet's goes with density: Anderson, Aircraft Performance and Design,
+ * eq. 3.19. A piston engine's power falls with height, P / P₀ = 1.132 σ − 0.132 in standard air (Gagg
+ * and Ferrar 1934; the same book, eq. 3.12), and at a pressure with the root of the temperature that
+ * it takes in, 1 % for 6 °C (engine makers' power charts; value from memory). A supercharger keeps the
+ * former. A propeller makes thrust of it as T³ ~ ρ P², by the momentum theory of one at rest, which
+ * take-off speeds are near to (Froude; textbook).
  */
-function densityShare(thrust: Performance['thrust'], densityRatio: number): number {
-  if (thrust.kind === 'jet') return densityRatio;
-  return thrust.supercharged ? 1 : Math.max(0, 1.132 * densityRatio - 0.132);
+function airShare(
+  thrust: Performance['thrust'],
+  { densityRatio, temperatureK, standardK }: ThrustAir,
+): number {
+  if (thrust.kind === 'jet') return densityRatio * hotShare(thrust, temperatureK - standardK);
+  const inStandardAir = (densityRatio * temperatureK) / standardK;
+  const byHeight = thrust.supercharged ? 1 : Math.max(0, 1.132 * inStandardAir - 0.132);
+  const power = byHeight * Math.sqrt(standardK / temperatureK);
+  return Math.cbrt(densityRatio * power * power);
 }
 
 /** Density at ISA + 20 °C over that at ISA, at sea level: 288.15 / 308.15. ICAO Doc 7488. */
@@ -47,9 +54,12 @@ const DENSITY_AT_20_HOTTER = 288.15 / 308.15;
  * (Mattingly, Elements of Propulsion, the throttle ratio; from memory). The document gives it at
  * ISA + 20 °C, and it grows evenly with the heat; where it does not, thrust goes with density alone.
  */
-function hotShare(thrust: Performance['thrust'], hotterC: number): number {
-  if (thrust.kind !== 'jet' || thrust.at20Hotter === undefined) return 1;
-  return (thrust.at20Hotter / DENSITY_AT_20_HOTTER) ** (hotterC / 20);
+function hotShare(
+  { at20Hotter }: Extract<Performance['thrust'], { kind: 'jet' }>,
+  hotterC: number,
+): number {
+  if (at20Hotter === undefined) return 1;
+  return (at20Hotter / DENSITY_AT_20_HOTTER) ** (Math.max(hotterC, 0) / 20);
 }
 
 /** The value at a speed, by straight lines; below the first point and above the last it stays as it is there. */

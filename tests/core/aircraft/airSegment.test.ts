@@ -13,7 +13,7 @@ const H = 50 * 0.3048;
 const MPS = 1852 / 3600;
 
 /** On a machine that others use as well. */
-const SLOW_MS = 30_000;
+const SLOW_MS = 60_000;
 
 const numbers = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
@@ -81,6 +81,7 @@ function asked(day: Day) {
     performance: aircraft.performance ?? BARE,
     massKg,
     sigma: sigmaOf(pressureAltitudeFt, temperatureC),
+    standardK: 288.15 - 0.0065 * 0.3048 * pressureAltitudeFt,
     hotterC: temperatureC - (15 - 0.0065 * 0.3048 * pressureAltitudeFt),
     headwindKt,
     reheat,

@@ -16,8 +16,9 @@ export interface FlightGiven {
   readonly massKg: number;
   /** ρ / ρ₀. */
   readonly sigma: number;
-  /** Above standard air at that pressure, °C; left out, none. */
-  readonly hotterC?: number;
+  /** Standard temperature at the pressure, K, and how much hotter it is, °C. */
+  readonly standardK: number;
+  readonly hotterC: number;
   readonly headwindKt: number;
   readonly reheat: boolean;
   /** Of the thrust. */
@@ -57,15 +58,20 @@ export function spareN(given: FlightGiven, v: number, n: number): number {
       newtons = a[1] + ((b[1] - a[1]) * (kt - a[0])) / (b[0] - a[0]);
     }
   }
-  const thin =
-    thrust.kind === 'jet' ? sigma : thrust.supercharged ? 1 : Math.max(1.132 * sigma - 0.132, 0);
+  // A piston's power by the density of standard air there and the root of the temperature; T³ ~ ρ P².
+  const { standardK, hotterC } = given;
+  const kelvin = standardK + hotterC;
+  const supercharged = thrust.kind === 'propeller' && thrust.supercharged === true;
+  const high = supercharged ? 1 : Math.max((1.132 * sigma * kelvin) / standardK - 0.132, 0);
+  const power = high * Math.sqrt(standardK / kelvin);
+  const thin = thrust.kind === 'jet' ? sigma : (sigma * power ** 2) ** (1 / 3);
   const q = 0.5 * 1.225 * sigma * v * v;
   const cl = (n * massKg * G) / (q * wing.areaM2);
   const cd = wing.cleanCd + (wing.gearCd ?? 0) + wing.flapsCd + wing.induced * cl * cl;
   // ISA + 20: density alone leaves 288.15 / 308.15.
   const hot =
     thrust.kind === 'jet' && thrust.at20Hotter !== undefined
-      ? ((thrust.at20Hotter * 308.15) / 288.15) ** (Math.max(given.hotterC ?? 0, 0) / 20)
+      ? ((thrust.at20Hotter * 308.15) / 288.15) ** (Math.max(hotterC, 0) / 20)
       : 1;
   return share * newtons * thin * hot - q * (wing.areaM2 * cd + deadDragM2);
 }
