@@ -1,4 +1,4 @@
-/** Takes up where the pilot left off. */
+/** Resumes where the pilot left off. */
 
 import { isOpenElsewhere } from '../device/windows';
 import { readDraft } from '../record/drafts';
@@ -13,7 +13,7 @@ import { goOnTyping, WIND_DRAFT } from './wind/windEntry';
 /** Reads the record and what it asks for. Resolves when the first frame can be drawn. */
 export async function begin(): Promise<void> {
   const opened = record.open();
-  // One that only watches does not count as another window.
+  // A window that only watches doesn't count as another.
   const elsewhere = watching || isOpenElsewhere();
   await opened;
   followDate();
@@ -21,14 +21,15 @@ export async function begin(): Promise<void> {
   if (!isLate) await goOn();
   await takeFromAddress().catch(() => undefined);
   if (!isLate) return takeUp(await elsewhere);
-  // The pilot works meanwhile: nothing is chosen unasked before it is known what is flown.
+  // The pilot works meanwhile: nothing is chosen by itself until we know which sortie is being
+  // flown.
   void record.answered().then(async () => {
     await goOn();
     takeUp(await elsewhere);
   });
 }
 
-/** Goes on with what was typed, and with documents that were asked for before they could be had. */
+/** Continues with what was being typed, and with documents requested before they were available. */
 async function goOn(): Promise<void> {
   askAgain();
   const kept = await readDraft(WIND_DRAFT);
@@ -36,9 +37,10 @@ async function goOn(): Promise<void> {
   if (text !== null) goOnTyping(text);
 }
 
-/** Marks what was left, and takes an aircraft where there is none. */
+/** Marks the interruption, and takes an aircraft if there is none. */
 function takeUp(isElsewhere: boolean): void {
-  // A reload in mid-sequence is an interruption, since the last that is known; another window is none.
+  // A reload in mid-sequence is an interruption, counted from the last thing we know of; another
+  // window is not.
   if (!isElsewhere && !record.workedMeanwhile) interrupt(sortie.value.lastAt?.wallMs);
   const first = aircraft.value[0];
   if (inputs.value.aircraft === null && first !== undefined) chooseAircraft(first);

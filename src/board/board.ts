@@ -1,4 +1,4 @@
-/** The board of the sortie that is flown in this window: what views read of its day. */
+/** The board of the sortie flown in this window: what views read of its day. */
 
 import { computed, signal } from '@preact/signals';
 import { boardOf } from './boardOf';
@@ -10,7 +10,7 @@ import { sortie, sortieMinute } from './record/sortie';
 export { keeping, record, sortie, sortieMinute, sorties, unread } from './record/sortie';
 export { steady } from './signals';
 
-/** What is typed and not set yet. */
+/** What is typed but not set yet. */
 export const draft = signal('');
 
 /** Whether the north that a spoken text has by itself was turned, while it is typed. */
@@ -29,7 +29,7 @@ export const { day, typed } = boardOf({
 
 export const inputs = computed(day.inputs);
 
-/** The field and the aircraft in use, as far as they are in hand; the same while both are. */
+/** The field and aircraft in use, as far as loaded; the same object while both stay the same. */
 export const documents = computed(() => ({ field: field.value, aircraft: aircraft.value }));
 
 /** What Wind judges for. */
@@ -44,10 +44,12 @@ export const enteredText = computed(day.enteredText);
 /** What the wind in use says. */
 export const enteredRead = computed(day.read);
 
-/** When the report in use was issued, by the sortie's clock, ms; null where it is not known, or not a report. */
+/**
+ * When the report in use was issued, by the sortie's clock, ms; null if unknown or not a report.
+ */
 export const issuedMs = computed(day.issuedMs);
 
-/** For each end, a low sun ahead; empty until that is worked out. */
+/** For each end, a low sun ahead; empty until computed. */
 export const lowSunOn = computed(day.lowSunOn);
 
 /** What field, date, weather and choices settle before there is a wind. */

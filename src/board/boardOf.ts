@@ -1,4 +1,4 @@
-/** The board of a sortie: its day as signals, and the day as it would be with the wind that is typed. */
+/** The board of a sortie: its day as signals, and the day as it would be with the typed wind. */
 
 import { computed, type ReadonlySignal } from '@preact/signals';
 import {
@@ -15,15 +15,17 @@ import { memo } from './signals';
 
 type Signals<T> = { readonly [Name in keyof T]: ReadonlySignal<T[Name]> };
 
-/** What a board is made for. Several may stand side by side: they share nothing but the parts. */
+/** What a board is made for. Several can coexist: they share nothing but the parts. */
 export interface BoardSources {
   readonly sortie: ReadonlySignal<Sortie>;
   readonly documents: Signals<Documents>;
-  /** The sortie's own time at its last whole minute, and the device's clock at its last second, ms. */
+  /**
+   * The sortie's own time at its last whole minute, and the device's clock at its last second, ms.
+   */
   readonly minuteMs: ReadonlySignal<number>;
   readonly secondMs: ReadonlySignal<number>;
   readonly parts: Signals<{ readonly [Name in keyof Parts]: Part<Parts[Name]> }>;
-  /** What is typed of a wind, and not set yet. */
+  /** What is typed of a wind but not set yet. */
   readonly draft: ReadonlySignal<string>;
   /** Whether the north that a spoken text has by itself was turned. */
   readonly turned: ReadonlySignal<boolean>;

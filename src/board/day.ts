@@ -10,23 +10,26 @@ import { chooseTextsWith } from './wind/windEntry';
 
 const reader = computed(() => present(parts.reports.value));
 
-/** What the report in use means for the day; null where the wind in use is not a report. */
+/** What the report in use means for the day; null if the wind in use is not a report. */
 export const weather = computed(day.weather);
 
-/** What stands in the entry, read in whole: for what each of its groups means. */
+/** The whole of what stands in the entry, for the meaning of each group. */
 export const shownReport = computed(
   () => reader.value?.readReport(draft.value || (enteredText.value?.text ?? '')) ?? null,
 );
 
-/** What must be known of the report before it is believed. */
+/** What to know about the report before believing it. */
 export type ReportNote =
   | { readonly code: 'other-field'; readonly station: string; readonly field: string }
   | { readonly code: 'old' | 'ahead'; readonly minutes: number };
 
-/** A report older than this, or so far ahead of the clock, is pointed out, minutes: reports come each half hour or hour. */
+/**
+ * A report older than this, or as far ahead of the clock, is pointed out, minutes: reports come
+ * every half hour or hour.
+ */
 const OLD_MIN = 90;
 
-/** Whose and how old the report is, where that is not as one would think. */
+/** Whose report it is and how old, if that is not what one would expect. */
 export const reportNotes = computed((): readonly ReportNote[] => {
   const read = day.report();
   const field = settled.value.field?.code ?? null;
@@ -49,7 +52,9 @@ export const sunToday = computed(day.sunToday);
 /** Where the winds entered so far lead. */
 export const outlook = computed(day.outlook);
 
-/** Which rule puts one end above another; null until the code is there, or without a wind to judge. */
+/**
+ * Which rule puts one end above another; null until the code is loaded, or without a wind to judge.
+ */
 export function compare(a: Designator, b: Designator) {
   const { question } = wind.value;
   return reader.value === null || question === null
@@ -57,26 +62,29 @@ export function compare(a: Designator, b: Designator) {
     : reader.value.compareEnds(question, a, b);
 }
 
-/** Another report in a pasted text, to be taken instead. */
+/** Another report in a pasted text, to use instead. */
 export interface OfferedReport {
   readonly station: string | null;
   readonly text: string;
 }
 
-/** The reports of the text that was taken last, the newest for the field first. */
+/** The reports of the last text taken, newest for the field first. */
 const together = signal<readonly OfferedReport[]>([]);
 
-/** The other reports that came together with the one in use. */
+/** The other reports that came with the one in use. */
 export const offered = computed((): readonly OfferedReport[] => {
   const inUse = enteredText.value?.text;
   const isAmong = together.value.some(({ text }) => text === inUse);
   return isAmong ? together.value.filter(({ text }) => text !== inUse) : [];
 });
 
-/** How many reports of one text are kept to choose from: a pilot compares a few, a bulletin holds hundreds. */
+/**
+ * How many reports of one text can be chosen from: a pilot compares a few, a bulletin holds
+ * hundreds.
+ */
 const MOST_TOGETHER = 6;
 
-/** Of several reports the newest for the field; the others are offered. */
+/** Of several reports, takes the newest for the field; the others are offered. */
 function newestOf(reading: Parts['reports'], text: string): string {
   const { reports } = reading.readTokens(text);
   const { field } = settled.value;
@@ -97,7 +105,7 @@ function newestOf(reading: Parts['reports'], text: string): string {
   return textOf(chosen);
 }
 
-/** Lets a text be chosen from once the reader is there. */
+/** Once the reader is loaded, lets a report be chosen from a text. */
 export function startChoosing(): void {
   effect(() => {
     const reading = reader.value;

@@ -7,7 +7,7 @@ import { sortie, sortieMinute } from './record/sortie';
 
 type PartSignals = { readonly [Name in keyof Parts]: Signal<Part<Parts[Name]>> };
 
-/** Each part, or what became of it. */
+/** Each part, or its state. */
 export const parts: PartSignals = {
   reports: signal<Part<Parts['reports']>>('loading'),
   physics: signal<Part<Parts['physics']>>('loading'),
@@ -16,7 +16,7 @@ export const parts: PartSignals = {
   variation: signal<Part<Parts['variation']>>('loading'),
 };
 
-/** Loads a part. What failed is asked for again every minute, as the network may have come back. */
+/** Loads a part. Retries every minute on failure, as the network may have returned. */
 function take<T extends object>(part: Signal<Part<T>>, load: () => Promise<T>): void {
   let isAsked = false;
   effect(() => {
@@ -38,7 +38,7 @@ function take<T extends object>(part: Signal<Part<T>>, load: () => Promise<T>): 
   });
 }
 
-/** Loads the magnetic model, once it is wanted, and whenever the sortie's date asks for another one. */
+/** Loads the magnetic model when first needed, and whenever the sortie's date needs another one. */
 export function followDate(): void {
   effect(() => {
     const { inputs, winds } = sortie.value;
@@ -52,14 +52,14 @@ export function followDate(): void {
         parts.variation.value = model;
       },
       () => {
-        // Outside the years of every model, or not to be had just now: asked for again next minute.
+        // Outside the years of every model, or unavailable right now: retried next minute.
         parts.variation.value = 'failed';
       },
     );
   });
 }
 
-/** Loads everything that can wait until the first answer stands. */
+/** Loads everything that can wait for the first answer. */
 export function loadParts(): void {
   answerStands.value = true;
   take(parts.sun, loadPart.sun);

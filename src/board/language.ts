@@ -1,4 +1,4 @@
-/** The language of what is drawn and read aloud, where that is not the language of the page. */
+/** The language of what is drawn and read aloud, if it isn't the language of the page. */
 
 import { type InLanguages, languageOf, textIn } from '../core';
 import { pageLanguage } from '../device/pageLanguage';
@@ -6,41 +6,43 @@ import { documents } from './board';
 import type { Listed } from './documents/documents';
 import { procedure } from './documents/inUse';
 
-/** What `lang` has to say of a text in a language: nothing where the page is in it. */
+/** The `lang` of a text in a language: undefined if the page is in it. */
 export const langOf = (language: string): string | undefined =>
   language === pageLanguage() ? undefined : language;
 
-/** The language of the procedure that is flown, as a BCP 47 tag. */
+/** The language of the procedure in use, as a BCP 47 tag. */
 export const stepsLanguage = (): string =>
   procedure.value === null ? pageLanguage() : languageOf(procedure.value);
 
-/** What `lang` has to say of a text of the procedure that is flown. */
+/** The `lang` of a text of the procedure in use. */
 export const stepsLang = (): string | undefined => langOf(stepsLanguage());
 
-/** What `lang` has to say of the name of a document: those of fields and aircraft are names in any language. */
+/** The `lang` of a document's name: those of fields and aircraft are names in any language. */
 export const nameLang = (listed: Listed | undefined): string | undefined =>
   listed?.kind === 'procedure' ? langOf(listed.language) : undefined;
 
-/** A text of a document as it is drawn, and what `lang` has to say of it. */
+/** A text of a document as drawn, and its `lang`. */
 export interface Shown {
   readonly text: string;
   readonly lang: string | undefined;
 }
 
-/** A text of a document in the language of the page, or else as it stands there. */
+/** A text of a document in the language of the page, or else as it stands. */
 export function shownText(document: InLanguages, text: string): Shown {
   const found = textIn(document, text, pageLanguage());
   return { text: found.text, lang: langOf(found.language) };
 }
 
-/** A text of the field that is chosen. */
+/** A text of the field in use. */
 export const fieldText = (text: string): Shown => shownText(documents.value.field ?? {}, text);
 
-/** A text of the aircraft that is chosen. */
+/** A text of the aircraft in use. */
 export const aircraftText = (text: string): Shown =>
   shownText(documents.value.aircraft ?? {}, text);
 
-/** What the aircraft's document says to do to stop, one after the other; in one language, or as it stands there. */
+/**
+ * How to stop, from the aircraft's document, item by item; all in one language, or as they stand.
+ */
 export function stopText(): Shown {
   const { aircraft } = documents.value;
   const written = aircraft?.stop ?? [];
@@ -51,21 +53,24 @@ export function stopText(): Shown {
     : { text: written.join(', '), lang: langOf(languageOf(aircraft ?? {})) };
 }
 
-/** What `lang` has to say of a name at the field, which stands on a page in any language as it is painted there. */
+/** The `lang` of a name painted at the field, which is the same on a page in any language. */
 export const paintedLang = (): string | undefined =>
   langOf(languageOf(documents.value.field ?? {}));
 
-/** What is said on the radio is English on every page. ICAO Annex 10, vol. II, 5.2.1.2. */
+/** Radio calls are English on every page. ICAO Annex 10, vol. II, 5.2.1.2. */
 export const CALL_LANGUAGE = 'en';
 
-/** What `lang` has to say of a radio call. */
+/** The `lang` of a radio call. */
 export const callLang = (): string | undefined => langOf(CALL_LANGUAGE);
 
 /** A language by its name in the language of the page: German for `de`. */
 export const languageName = (language: string): string =>
   new Intl.DisplayNames([pageLanguage()], { type: 'language' }).of(language) ?? language;
 
-/** A text as it stands within a sentence. Only English begins nouns small there, names and codes aside. */
+/**
+ * A text as it stands within a sentence. Only English starts nouns in lower case there, names and
+ * codes aside.
+ */
 export const withinSentence = (text: string, language: string): string =>
   language.startsWith('en')
     ? text.replace(/^\p{Lu}(?=[\p{Ll} ])/u, (first) => first.toLowerCase())

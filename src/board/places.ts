@@ -10,7 +10,7 @@ export const PLACES = ['wind', 'taxi', 'steps', 'numbers', 'log'] as const;
 /** A place: one tap away from any other. */
 export type Place = (typeof PLACES)[number];
 
-/** A figure of an end, which is put together when it is asked for. */
+/** A figure of an end, built when it is asked for. */
 export interface FigureOfEnd {
   readonly name: keyof EndFigures;
   readonly end: RankedEnd;
@@ -18,34 +18,34 @@ export interface FigureOfEnd {
   readonly answer: WindAnswer;
 }
 
-/** A low sun whose height is asked about. */
+/** A low sun whose elevation is asked about. */
 export interface FigureOfSun {
   readonly sun: LowSun;
 }
 
-/** A number that is asked why: as it is, or to be put together first. */
+/** A number whose reason is asked for: ready, or to be built first. */
 export type Asked = Figure<Unit> | FigureOfEnd | FigureOfSun;
 
-/** What can lie over a place. What is opened from a sheet may lie over that, and closes to it. */
+/** What can lie over a place. A sheet opened from a sheet lies over that one, and closes to it. */
 export type Sheet =
   | { readonly kind: 'sortie' }
   | { readonly kind: 'about' }
-  /** What can be done after an error that nothing caught. */
+  /** What can be done after an uncaught error. */
   | { readonly kind: 'failed' }
   /** The lists for when something is wrong. */
   | { readonly kind: 'wrong' }
   | { readonly kind: 'load'; readonly over: Sheet | null }
-  /** One's own version of a procedure, to be written. */
+  /** The pilot's own version of a procedure, being written. */
   | { readonly kind: 'editor'; readonly hash: Hash; readonly over: Sheet | null }
   /** Which keys, sticks and pedals do what. */
   | { readonly kind: 'keys'; readonly over: Sheet | null }
-  /** A field being drawn: a new one, or one that is mended. */
+  /** A field being drawn: a new one, or an existing one corrected. */
   | { readonly kind: 'drawing'; readonly of: Hash | null; readonly over: Sheet | null }
   /** A sortie of the log. */
   | { readonly kind: 'logged'; readonly sortie: Id }
-  /** A document to be given away, or printed. */
+  /** A document to share or print. */
   | { readonly kind: 'share' | 'print'; readonly hash: Hash; readonly over: Sheet | null }
-  /** What came from elsewhere, a file or what follows `#` in a link: looked at before it is kept. */
+  /** What came from elsewhere, a file or what follows `#` in a link: shown before it is stored. */
   | { readonly kind: 'incoming'; readonly from: File | string; readonly over: Sheet | null }
   | {
       readonly kind: 'why';
@@ -66,10 +66,10 @@ function placeInAddress(hash = globalThis.location?.hash ?? ''): Place {
   return isPlace(name) ? name : 'wind';
 }
 
-/** The place that is open. */
+/** The open place. */
 export const place = signal<Place>(placeInAddress());
 
-/** The sheet over it; null when there is none. */
+/** The sheet over it; null if there is none. */
 export const sheet = signal<Sheet | null>(null);
 
 /** The keypad is open, over any place. */
@@ -81,7 +81,7 @@ export const bigCard = signal(false);
 /** A place wants the whole height, as the roll does: the places' keys are hidden. */
 export const onRoll = signal(false);
 
-/** What stands beside a place where there is room for two. */
+/** What stands beside a place if there is room for two. */
 export const beside = signal<Readonly<Record<Place, Place>>>({
   wind: 'steps',
   steps: 'wind',
@@ -90,10 +90,13 @@ export const beside = signal<Readonly<Record<Place, Place>>>({
   log: 'wind',
 });
 
-/** What is drawn in place of everything else, as the Big card is; its code comes later. */
+/** What is drawn instead of everything else, such as the Big card; its code comes later. */
 export const whole = signal<ComponentType | null>(null);
 
-/** Opens a place, and closes what lies over it. The address follows, so that a shortcut or a reload lands there. */
+/**
+ * Opens a place, and closes what lies over it. The address follows, so that a shortcut or a reload
+ * lands there.
+ */
 export function openPlace(name: Place): void {
   place.value = name;
   typing.value = false;
@@ -101,33 +104,36 @@ export function openPlace(name: Place): void {
   history.replaceState(null, '', `#/${name}`);
 }
 
-/** Opens the place that an address names. */
+/** Opens the place an address names. */
 export const openPlaceIn = ({ hash }: Pick<Location, 'hash'>): void =>
   openPlace(placeInAddress(hash));
 
-/** What brings something stands behind a question mark; the code that takes it comes only then. */
+/** Incoming content follows a question mark; only then is the code that takes it loaded. */
 export async function takeFromAddress(): Promise<void> {
   if (location.search === '' && !location.hash.includes('?')) return;
   const { takeIncoming } = await import('./documents/incoming');
   takeIncoming();
 }
 
-/** Opens what the address names when it is changed by hand, by a shortcut or by a link. */
+/** Follows changes of the address, by hand, by a shortcut or by a link. */
 export function followAddress(): void {
   addEventListener('hashchange', () => {
-    // Whether a window writes is settled when it is opened.
+    // Whether a window writes is fixed when it is opened.
     if (isWatch() !== watching) location.reload();
     else if (location.hash.includes('?')) void takeFromAddress();
     else openPlace(placeInAddress());
   });
 }
 
-/** Opens where a number comes from; without a title it is a figure of a runway end, which the sheet has a title for. */
+/**
+ * Opens the reason for a number; without a title it is a figure of a runway end, which the sheet
+ * has a title for.
+ */
 export function ask(title: string, figure: Asked): void {
   sheet.value = { kind: 'why', title, figure, over: sheet.value };
 }
 
-/** Lays a sheet over the place. */
+/** Opens a sheet over the place. */
 export function openSheet(opened: Sheet): void {
   sheet.value = opened;
 }

@@ -1,15 +1,15 @@
-/** Core's getters as signals: worked out when they are read, and again when what they read has changed. */
+/** Core's getters as signals: computed when read, and again when what they read has changed. */
 
 import { computed, type ReadonlySignal } from '@preact/signals';
 import { type Memo, sameData } from '../core';
 
-/** The memo that the app passes to core. */
+/** The memo the app passes to core. */
 export const memo: Memo = <T>(work: () => T, same?: (a: T, b: T) => boolean) => {
   const kept = same === undefined ? computed(work) : unlessSame(work, same);
   return () => kept.value;
 };
 
-/** A signal that keeps its last value for as long as the new one is the same by `same`. */
+/** A signal that keeps its last value as long as the new one is the same by `same`. */
 function unlessSame<T>(work: () => T, same: (a: T, b: T) => boolean): ReadonlySignal<T> {
   let last: { readonly value: T } | null = null;
   return computed(() => {
@@ -19,5 +19,5 @@ function unlessSame<T>(work: () => T, same: (a: T, b: T) => boolean): ReadonlySi
   });
 }
 
-/** Keeps a signal's last value for as long as the new one says the same. */
+/** Keeps a signal's last value as long as the new one says the same. */
 export const steady = <T>(work: () => T): ReadonlySignal<T> => unlessSame(work, sameData);

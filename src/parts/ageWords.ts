@@ -1,4 +1,4 @@
-/** What ageWords.en.ts holds, in the language of the page. */
+/** The words of ageWords.en.ts, in the language of the page. */
 
 import type * as english from './ageWords.en';
 import { inLanguage } from './catalogues';

@@ -1,4 +1,4 @@
-/** What agoWords.en.ts holds, in the language of the page. */
+/** The words of agoWords.en.ts, in the language of the page. */
 
 import type * as english from './agoWords.en';
 import { inLanguage } from './catalogues';

@@ -1,4 +1,4 @@
-/** What calls.en.ts holds, in the language of the page. */
+/** The words of calls.en.ts, in the language of the page. */
 
 import type * as english from './calls.en';
 import { inLanguage } from './catalogues';

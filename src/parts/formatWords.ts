@@ -1,4 +1,4 @@
-/** What formatWords.en.ts holds, in the language of the page. */
+/** The words of formatWords.en.ts, in the language of the page. */
 
 import { inLanguage } from './catalogues';
 import type * as english from './formatWords.en';

@@ -1,4 +1,4 @@
-/** What pace.en.ts holds, in the language of the page. */
+/** The words of pace.en.ts, in the language of the page. */
 
 import { inLanguage } from './catalogues';
 import type * as english from './pace.en';

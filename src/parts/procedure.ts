@@ -1,4 +1,4 @@
-/** What procedure.en.ts holds, in the language of the page. */
+/** The words of procedure.en.ts, in the language of the page. */
 
 import { inLanguage } from './catalogues';
 import type * as english from './procedure.en';

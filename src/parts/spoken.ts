@@ -1,4 +1,4 @@
-/** What spoken.en.ts holds, in the language of the page. */
+/** The words of spoken.en.ts, in the language of the page. */
 
 import { inLanguage } from './catalogues';
 import type * as english from './spoken.en';

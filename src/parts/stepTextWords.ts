@@ -1,4 +1,4 @@
-/** What stepTextWords.en.ts holds, in the language of the page. */
+/** The words of stepTextWords.en.ts, in the language of the page. */
 
 import { inLanguage } from './catalogues';
 import type * as english from './stepTextWords.en';

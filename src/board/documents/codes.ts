@@ -1,9 +1,9 @@
-/** Putting a document together from the codes it is spread over. */
+/** Assembling a document from the codes it is spread over. */
 
 import { keepCodes, keptCodes } from '../../device/codes';
 import type { CodePart } from '../../exchange/link';
 
-/** What is there of a document: its digits when all codes were read, else which are missing. */
+/** What we have of a document: its digits once all codes are read, else which are missing. */
 export type Gathered =
   | { readonly digits: string; readonly missing: null }
   | { readonly digits: null; readonly missing: readonly number[] };
@@ -14,7 +14,7 @@ interface Gathering {
   readonly digits: readonly (string | null)[];
 }
 
-/** Takes one more code. The codes of another document that was not finished are forgotten. */
+/** Takes one more code. Unfinished codes of another document are dropped. */
 export function gather({ set, part, of, digits }: CodePart): Gathered {
   const kept = keptCodes();
   const before = isGathering(kept) && kept.set === set && kept.of === of ? kept.digits : [];

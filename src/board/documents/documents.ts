@@ -1,4 +1,4 @@
-/** The documents in use: those that come with the app, and those kept with the record. */
+/** The documents in use: those that come with the app, and those stored with the record. */
 
 import {
   catalogue,
@@ -10,16 +10,16 @@ import { computed, signal } from '@preact/signals';
 import type { Hash } from '../../core';
 import type { Record } from '../../record/record';
 
-/** A document as it is listed, with what loads it. */
+/** A document as listed, with the function that loads it. */
 export type Listed = ListedField | ListedAircraft | ListedProcedure;
 
-/** Documents that the pilot brought, as they are listed beside those that come with the app. */
+/** Documents the pilot added, listed beside those that come with the app. */
 export const own = signal<readonly Listed[]>([]);
 
-/** Those of them that came from elsewhere and were never chosen: they are offered, and not used unasked. */
+/** Those of them that came from elsewhere and were never chosen: offered, but not used unasked. */
 export const received = signal<ReadonlySet<Hash>>(new Set());
 
-/** All there are to choose from: what comes with the app, then what the pilot brought. */
+/** Everything there is to choose from: what comes with the app, then what the pilot added. */
 export const all = computed((): readonly Listed[] => [...catalogue, ...own.value]);
 
 /** The fields to choose from. */
@@ -28,17 +28,17 @@ export const fields = computed(() => all.value.filter((listed) => listed.kind ==
 /** The aircraft to choose from. */
 export const aircraft = computed(() => all.value.filter((listed) => listed.kind === 'aircraft'));
 
-/** Documents in hand, by hash. They never change, so they are loaded once. */
+/** Loaded documents, by hash. They never change, so each is loaded once. */
 const inHand = signal<ReadonlyMap<Hash, unknown>>(new Map());
 const asked = new Set<Hash>();
 
-/** What could not be loaded is asked for again after so long, ms. */
+/** What failed to load is retried after this, ms. */
 const ASK_AGAIN_MS = 2000;
 
-/** What was asked for and is not there, as before the store has answered. */
+/** What was requested and not found, for instance before the store answered. */
 const missing = new Set<Hash>();
 
-/** What was not there may be now: whoever asked for it asks again. */
+/** What was missing may be there now: whoever asked for it asks again. */
 export function askAgain(): void {
   if (missing.size === 0) return;
   for (const hash of missing) asked.delete(hash);
@@ -46,14 +46,14 @@ export function askAgain(): void {
   inHand.value = new Map(inHand.peek());
 }
 
-/** Takes a document in hand. */
+/** Adds a loaded document. */
 export function hold(hash: Hash, content: unknown): void {
   inHand.value = new Map(inHand.value).set(hash, content);
 }
 
 /**
- * A document by its name, or null while it is loading, which the first question begins. What the
- * catalogue and the record hold has passed its schema where it entered.
+ * A document by its hash, or null while it loads, which the first call starts. Documents in the
+ * catalogue and the record have already passed their schema.
  */
 export function documentOf<T>(record: Record, hash: Hash | null): T | null {
   if (hash === null) return null;
@@ -77,7 +77,7 @@ async function load(record: Record, hash: Hash): Promise<void> {
   try {
     content = await listed.load();
   } catch {
-    // Not to be had just now, as without a network before all is stored.
+    // Not available right now, for instance offline before everything is stored.
     setTimeout(() => void load(record, hash), ASK_AGAIN_MS);
     return;
   }

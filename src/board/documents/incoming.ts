@@ -1,13 +1,16 @@
-/** What comes with the address: text shared from another app, a link with a report, or a document in it. */
+/**
+ * What comes with the address: text shared from another app, a link with a report, or a document in
+ * it.
+ */
 
 import { ADD } from '../../exchange/link';
 import { sheet } from '../places';
 import { takeText } from '../wind/windEntry';
 
-/** The names under which a shared text may come; a link of ours says `report`. */
+/** The names under which shared text may come; our own links say `report`. */
 const NAMES = ['report', 'text', 'title'] as const;
 
-/** The text in an address, from its query or from what follows `#/wind?`; null when there is none. */
+/** The text in an address, from its query or from what follows `#/wind?`; null if none. */
 export function textInAddress({ search, hash }: Pick<Location, 'search' | 'hash'>): string | null {
   const queries = [search, hash.split('?')[1] ?? ''];
   for (const query of queries) {
@@ -20,18 +23,18 @@ export function textInAddress({ search, hash }: Pick<Location, 'search' | 'hash'
   return null;
 }
 
-/** Takes what came with an address, and clears the page's own of it. */
+/** Takes what came with an address, and clears it from the page's own. */
 export function takeIncoming(address: Pick<Location, 'search' | 'hash'> = location): void {
   const { hash } = address;
   if (hash.startsWith(ADD)) {
     history.replaceState(null, '', `${location.pathname}#/wind`);
-    // Nothing is kept before the pilot has seen what it is.
+    // Nothing is stored before the pilot has seen what it is.
     sheet.value = { kind: 'incoming', from: hash, over: null };
     return;
   }
   const text = textInAddress(address);
   if (text === null) return;
   history.replaceState(null, '', `${location.pathname}#/wind`);
-  // What holds a wind is in use at once, until it is taken back; anything else stands in the entry.
+  // A text with a wind is in use at once, until undone; any other goes into the entry.
   takeText(text, true);
 }

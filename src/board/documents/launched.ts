@@ -4,7 +4,10 @@ import { followLaunches } from '../../device/launches';
 import { openPlaceIn, sheet } from '../places';
 import { takeIncoming } from './incoming';
 
-/** Begins to take files and addresses; call once. Files are looked at before anything is kept. */
+/**
+ * Starts taking files and addresses; call once. Files are shown to the pilot before anything is
+ * stored.
+ */
 export function takeLaunches(): void {
   followLaunches({
     onFile: (from) => {
@@ -12,7 +15,7 @@ export function takeLaunches(): void {
     },
     onAddress: (address) => {
       if (address.search !== '' || address.hash.includes('?')) takeIncoming(address);
-      // The plain address only shows the window again, where it was.
+      // The plain address only brings the window back as it was.
       else if (address.hash !== '') openPlaceIn(address);
     },
   });

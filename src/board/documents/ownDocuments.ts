@@ -1,4 +1,4 @@
-/** The documents that the pilot brought or wrote. */
+/** The documents the pilot added or wrote. */
 
 import type { ListedProcedure } from 'virtual:lapstrip-catalogue';
 import { signal } from '@preact/signals';
@@ -15,10 +15,13 @@ export interface OwnVersion {
   readonly edition: NonNullable<Procedure['edition']>;
 }
 
-/** Every version that the pilot wrote, oldest first. Of each procedure the newest alone is listed to be flown. */
+/**
+ * Every version the pilot wrote, oldest first. Only the newest of each procedure is listed to be
+ * flown.
+ */
 export const ownVersions = signal<readonly OwnVersion[]>([]);
 
-/** Lists the documents that the pilot brought or wrote before. */
+/** Lists the documents the pilot added or wrote earlier. */
 export async function listOwnDocuments(): Promise<void> {
   for (const kept of await record.documents()) if (kept.own) list(kept);
   askAgain();
@@ -26,23 +29,23 @@ export async function listOwnDocuments(): Promise<void> {
 
 let followers: DocumentFollowers | null = null;
 
-/** Lists them, and from now on also what other windows keep. */
+/** Lists them, and from now on also what other windows store. */
 export function followOwnDocuments(): Promise<void> {
   followers ??= followDocuments(() => void listOwnDocuments());
   return listOwnDocuments();
 }
 
-/** Says to the other windows that there is more to be listed. */
+/** Tells the other windows that there is more to list. */
 export const tellOfDocuments = (): void => followers?.tell();
 
-/** Takes a document that has passed its schema, keeps it, and lists it here. */
+/** Takes a document that has passed its schema, stores it, and lists it here. */
 export async function addOwnDocument(kept: KeptDocument): Promise<void> {
   hold(kept.hash, kept.content);
   list(kept);
   await record.keepDocument(kept);
 }
 
-/** Takes what came from elsewhere as one of the pilot's own, because the pilot chose it. */
+/** Makes a document from elsewhere the pilot's own, because the pilot chose it. */
 export async function takeReceived(hash: Hash): Promise<void> {
   const listed = own.value.find((one) => one.hash === hash);
   if (listed === undefined || !received.value.has(hash)) return;
@@ -63,7 +66,7 @@ function list(kept: KeptDocument): void {
       : [...received.value].filter((hash) => hash !== kept.hash),
   );
   own.value = own.value.filter(({ hash }) => hash !== kept.hash);
-  // A version that another pilot wrote, or that has not been chosen here, takes the place of none.
+  // A version by another pilot, or one never chosen here, replaces nothing.
   const version = kept.received ? null : versionIn(kept);
   if (version !== null) {
     ownVersions.value = editionsInOrder([...ownVersions.value, version]);
@@ -72,7 +75,7 @@ function list(kept: KeptDocument): void {
   own.value = [...brought, ...(version === null ? [listed(kept)] : []), ...newest()];
 }
 
-/** The newest version of each procedure; they come last, since they are what is flown. */
+/** The newest version of each procedure; they come last, because they are what is flown. */
 const newest = (): readonly Listed[] =>
   ownVersions.value
     .filter(
@@ -81,7 +84,7 @@ const newest = (): readonly Listed[] =>
     )
     .map(({ hash, content }) => listed({ hash, kind: 'procedure', content }));
 
-/** What a document is listed with stands in it under the same names. */
+/** What a document is listed with; the document has the same property names. */
 function listed({ hash, kind, content }: Omit<KeptDocument, 'own'>): Listed {
   const { code, name, aircraft } = content as ListedProcedure;
   const load = async () => content;

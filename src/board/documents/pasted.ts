@@ -1,4 +1,4 @@
-/** A link or a code that is pasted, because an installed app is not what the device opens links with. */
+/** A pasted link or code: devices don't open links in an installed app. */
 
 import { partInLink } from '../../exchange/link';
 import { linksIn } from '../../exchange/pasted';
@@ -7,12 +7,15 @@ import { takeText } from '../wind/windEntry';
 import { gather } from './codes';
 import { textInAddress } from './incoming';
 
-/** Takes what was pasted, as if a link had been opened: documents are looked at, a report goes to Wind. Whether there was any. */
+/**
+ * Takes pasted text as if its link had been opened: documents are shown first, a report goes to
+ * Wind. Returns whether there was anything.
+ */
 export function takePasted(text: string): boolean {
   const links = linksIn(text);
   const last = links.at(-1);
   if (last !== undefined) {
-    // Several codes of one document may come in one text: the last of them opens what came.
+    // One text may hold several codes of a document: the last one opens the result.
     for (const link of links.slice(0, -1)) {
       const part = partInLink(link);
       if (part !== null) gather(part);
@@ -27,7 +30,7 @@ export function takePasted(text: string): boolean {
   return true;
 }
 
-/** The report in a link to Wind; null where the text is none. */
+/** The report in a link to Wind; null if the text is none. */
 function reportIn(text: string): string | null {
   const hash = /^\S*(#\/wind\?\S+)$/.exec(text)?.[1];
   return hash === undefined ? null : textInAddress({ search: '', hash });

@@ -12,9 +12,9 @@ export const proceduresFor = (aircraftCode: string): readonly ListedProcedure[] 
     .filter((procedure) => procedure.aircraft === aircraftCode);
 
 /**
- * The procedure an aircraft is flown with unless another is chosen: one in the language of the page,
- * else in English, else any; and of a language the pilot's own before that of the app. What came
- * from elsewhere is none of them before the pilot has chosen it once.
+ * The procedure an aircraft is flown with unless another is chosen: one in the language of the
+ * page, else in English, else any; within a language, the pilot's own before the app's. What came
+ * from elsewhere counts only once the pilot has chosen it.
  */
 export function usualFor(aircraftCode: string): Hash | null {
   const offered = proceduresFor(aircraftCode).filter(({ hash }) => !received.value.has(hash));

@@ -1,4 +1,4 @@
-/** Giving documents and the record away, and looking at what comes before any of it is kept. */
+/** Sharing documents and the record, and looking at what comes in before any of it is stored. */
 
 import {
   type DocumentProblem,
@@ -37,14 +37,14 @@ import type { Listed } from './documents';
 import { all } from './documents';
 import { addOwnDocument, listOwnDocuments, tellOfDocuments } from './ownDocuments';
 
-/** A document to be given away. */
+/** A document to share. */
 export interface Shared {
   readonly name: string;
   readonly file: File;
   readonly links: Links;
 }
 
-/** A listed document as a file and as links; rejects where it cannot be had just now. */
+/** A listed document as a file and as links; rejects if it isn't available right now. */
 export async function shared(listed: Listed): Promise<Shared> {
   const content = await listed.load();
   const app = `${location.origin}${location.pathname}`;
@@ -53,7 +53,7 @@ export async function shared(listed: Listed): Promise<Shared> {
   return { name: listed.name, file, links: await linksTo(app, content, listed.hash) };
 }
 
-/** The record as files: one, but for very long records. */
+/** The record as files: a single one unless the record is very long. */
 export async function recordFiles(): Promise<readonly File[]> {
   const written = writeRecord(await wholeRecord(record));
   return written.map((pieces, index) => {
@@ -62,27 +62,27 @@ export async function recordFiles(): Promise<readonly File[]> {
   });
 }
 
-/** What a document that came would change. */
+/** What an incoming document would change. */
 export type AgainstOwn =
-  /** The very same is there. */
+  /** The very same is here. */
   | { readonly kind: 'same' }
-  /** Nothing of its name is there. */
+  /** Nothing with its code is here. */
   | { readonly kind: 'new' }
-  /** Another of its name is there, and stays. */
+  /** Another with its code is here, and stays. */
   | {
       readonly kind: 'other';
       readonly name: string;
       readonly steps: StepDifferences | null;
       readonly parts: readonly string[];
-      /** Value by value; of a procedure none. */
+      /** Value by value; empty for a procedure. */
       readonly values: readonly ValueDifference[];
-      /** Of a procedure: what of its options is other. */
+      /** For a procedure: how its options differ. */
       readonly fitted: readonly OptionDifference[];
-      /** What conditions of either name their options by. */
+      /** The option names that conditions of either refer to. */
       readonly options: readonly ProcedureOption[];
     };
 
-/** A document of a record, as it is told before the record is merged. */
+/** A document of a record, as shown before the record is merged. */
 export interface InRecord {
   readonly kind: string;
   readonly content: Checked['content'];
@@ -91,7 +91,7 @@ export interface InRecord {
 
 type Checked = NonNullable<ReadDocument['document']>;
 
-/** What came, as far as it can be used. */
+/** What came in, as far as it is usable. */
 export type Incoming =
   | {
       readonly kind: 'document';
@@ -99,21 +99,21 @@ export type Incoming =
         readonly content: Checked['content'];
       };
       readonly against: AgainstOwn;
-      /** Steps, for a procedure. */
+      /** Number of steps, for a procedure. */
       readonly steps: number | null;
     }
   | {
       readonly kind: 'record';
       readonly record: FiledRecord;
       readonly sorties: number;
-      /** Those of its documents that are not here yet. */
+      /** Those of its documents that aren't here yet. */
       readonly documents: readonly InRecord[];
-      /** Documents in it that are not what they say, and are left out. */
+      /** Documents that aren't what they claim to be, and are left out. */
       readonly leftOut: number;
-      /** Entries in whose texts something that misleads was replaced. */
+      /** Entries in whose texts something misleading was replaced. */
       readonly mended: number;
     }
-  /** One of several codes; the others are still to be read. */
+  /** One of several codes; others are still to be read. */
   | {
       readonly kind: 'part';
       readonly part: number;
@@ -121,12 +121,12 @@ export type Incoming =
       readonly missing: readonly number[];
     }
   | { readonly kind: 'refused'; readonly problems: readonly DocumentProblem[] }
-  /** A record with an entry that is not what it should be: nothing of it is used. */
+  /** A record with a malformed entry: none of it is used. */
   | { readonly kind: 'damaged'; readonly entry: DamagedEntry };
 
 const refused = (what: string): Incoming => ({ kind: 'refused', problems: [{ at: '', what }] });
 
-/** Looks at a file, or at what follows `#` in a link. Never rejects, and keeps nothing. */
+/** Looks at a file, or at what follows `#` in a link. Never rejects, and stores nothing. */
 export async function lookAt(from: File | string): Promise<Incoming> {
   try {
     if (typeof from === 'string') return await lookAtLink(from);
@@ -224,7 +224,7 @@ async function lookAtRecord(parsed: unknown): Promise<Incoming> {
   };
 }
 
-/** A document of a record; null where it does not pass its schema, or has not the name of its content. */
+/** A document of a record; null if it fails its schema, or its content doesn't match its hash. */
 async function asItSays({ hash, kind, content }: KeptDocument): Promise<Checked | null> {
   const checkDocument = await loadDocumentCheck();
   const { document } = checkDocument(content);
@@ -232,13 +232,13 @@ async function asItSays({ hash, kind, content }: KeptDocument): Promise<Checked 
   return isIt ? document : null;
 }
 
-/** Keeps a document that was looked at. */
+/** Stores a document the pilot has looked at. */
 export async function keepIncoming(document: KeptDocument): Promise<void> {
   await addOwnDocument(document);
   tellOfDocuments();
 }
 
-/** Merges a record that was looked at: all of it, or nothing, and then it rejects. */
+/** Merges a record the pilot has looked at: all of it or nothing; rejects on failure. */
 export async function mergeIncoming(brought: FiledRecord): Promise<Merged> {
   const merged = await mergeBrought(record, brought);
   await listOwnDocuments();

@@ -1,4 +1,6 @@
-/** What Wind can do without: the figures of the aircraft's document, the taxi's reminder, the steps. */
+/**
+ * What Wind can do without: the figures of the aircraft's document, the taxi reminder, the steps.
+ */
 
 import { computed } from '@preact/signals';
 import { day } from '../board';
@@ -10,5 +12,5 @@ export const taxi = computed(day.taxi);
 /** Where the pilot is in the steps. */
 export const steps = computed(day.steps);
 
-/** How long each phase took so far. */
+/** How long each phase has taken so far. */
 export const times = computed(day.times);

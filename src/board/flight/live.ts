@@ -1,4 +1,4 @@
-/** What the live numbers of the steps are taken from now. */
+/** Where the live numbers of the steps come from. */
 
 import { computed } from '@preact/signals';
 import { enteredWind, wind } from '../board';

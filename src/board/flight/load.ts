@@ -1,4 +1,7 @@
-/** What is in the aircraft: every change is stored as it happens, and adjusting one thing is taken back in one. */
+/**
+ * What is in the aircraft: every change is stored at once, and repeated adjustments of one thing
+ * are undone together.
+ */
 
 import { computed } from '@preact/signals';
 import type { Entry, Load } from '../../core';
@@ -8,10 +11,12 @@ import { add, undoable } from '../record/adding';
 /** What the aircraft weighs with today's load, or with its usual one; null without an aircraft. */
 export const sheetOfToday = computed(day.load);
 
-/** What was changed last: the fuel, a station by its name, or all by a preset. */
+/** What was changed last: the fuel, a station by its name, or everything by a preset. */
 let changedLast: string | null = null;
 
-/** Loads the aircraft. `part` names what is changed: what is changed again and again is undone at once. */
+/**
+ * Loads the aircraft. `part` names what changes: repeated changes of one part are undone together.
+ */
 export function setLoad(part: string, load: Load): void {
   const { value: offered } = undoable;
   const isGoingOn = offered?.what === 'load' && changedLast === part;

@@ -1,4 +1,7 @@
-/** The way on the ground: from the stand to the runway in use, and from a landing back; and what the pilot says of it. */
+/**
+ * The taxi route: from the stand to the runway in use, and back from a landing; and what the pilot
+ * says about it.
+ */
 
 import { computed } from '@preact/signals';
 import {
@@ -15,66 +18,68 @@ import { day, documents, inputs, purpose, sortie } from '../board';
 import { parts } from '../dayParts';
 import { add } from '../record/adding';
 
-/** What the place needs of core beside the signals here; null before the code is there. */
+/** What Taxi needs of core beside the signals here; null before the code is loaded. */
 export const taxiParts = computed(() => present(parts.taxi.value));
 
 const field = computed(() => documents.value.field);
 
-/** The points of the field's plan, by name. */
+/** The points of the field's plan, by id. */
 export const nodes = computed(
   (): ReadonlyMap<NodeId, TaxiNode> =>
     new Map(field.value?.taxi.nodes.map((node) => [node.id, node])),
 );
 
-/** The stands of the field, in the order of its document. */
+/** The field's stands, in document order. */
 export const stands = computed(
   () => field.value?.taxi.nodes.filter(({ kind }) => kind === 'stand') ?? [],
 );
 
-/** Where the pilot put the aircraft on the plan, on this way; null where it was put nowhere. */
+/** Where the pilot placed the aircraft on the plan for this route; null if nowhere. */
 export const placed = computed(day.placed);
 
-/** Where the way to the runway begins; null where only the pilot can know. */
+/** Where the route to the runway starts; null if only the pilot can know. */
 export const from = computed(day.from);
 
-/** The stand that is left, or the one that is gone back to after a landing. */
+/** The stand to leave from, or to return to after a landing. */
 export const standing = computed(() => (purpose.value === 'landing' ? day.stand() : day.from()));
 
-/** The way to the runway in use; null for a landing, and before the code or a field is there. */
+/** The route to the runway in use; null for a landing, and before the code or a field is loaded. */
 export const out = computed(day.out);
 
-/** The way from where a landing leaves the runway to the stand; null for a take-off. */
+/** The route from where a landing leaves the runway to the stand; null for a take-off. */
 export const back = computed(day.back);
 
-/** The way that is taken; null where there is none, and `fault` says why. */
+/** The route in use; null if there is none, and `fault` says why. */
 export const route = computed(day.route);
 
 export const fault = computed(day.fault);
 
-/** The way as it is told; empty where there is none. */
+/** The route in words; empty if there is none. */
 export const told = computed(day.told);
 
-/** The turns of the way, with the speed for each. */
+/** The turns of the route, with the speed for each. */
 export const turns = computed(day.turns);
 
-/** Where the aircraft is on the way, by the points passed; null without a way. */
+/** Where the aircraft is on the route, by the points passed; null without a route. */
 export const progress = computed(day.progress);
 
-/** The turn that comes next; null where none does. */
+/** The next turn; null if there is none. */
 export const nextTurn = computed(day.nextTurn);
 
-/** Seconds gone by since the watch was started, and how many the whole way takes at taxi speed; null without a way. */
+/**
+ * Seconds since the watch was started, and for the whole route at taxi speed; null without a route.
+ */
 export const times = computed(day.pace);
 
-/** All calls, in the order they come. */
+/** All calls, in order. */
 export const calls = computed(day.calls);
 
-/** The call that comes next: by what the aircraft is doing. */
+/** The next call, by what the aircraft is doing. */
 export const dueCall = computed(day.dueCall);
 
 const set = (chosen: Partial<Inputs>) => add({ kind: 'set', inputs: chosen });
 
-/** The aircraft stands there: on a stand, which it then leaves from and comes back to, or on any point. */
+/** The aircraft stands there: on a stand, to leave from and return to, or at any point. */
 export function placeAt(node: NodeId): void {
   const isStand = nodes.value.get(node)?.kind === 'stand';
   if (isStand) set({ stand: node, taxiVia: null });
@@ -82,13 +87,13 @@ export function placeAt(node: NodeId): void {
     add({ kind: 'taxied', point: node, placed: true });
 }
 
-/** The point to be passed next is passed now. */
+/** Passes the next point. */
 export function passNext(): void {
   const next = progress.value?.next;
   if (next) add({ kind: 'taxied', point: next.node, placed: false });
 }
 
-/** The point passed last was not passed yet. */
+/** Takes back passing the last point. */
 export function takeBackPassing(): void {
   const last = sortie.value.taxied.findLast((one) => !one.placed);
   if (last !== undefined) add({ kind: 'undo', target: last.id });
@@ -100,21 +105,24 @@ export function closeStretch(id: StretchId, closed: boolean): void {
   set({ taxiClosed: closed ? [...others, id] : others });
 }
 
-/** Enters the runway there; null: for its whole run the shortest way. Today's numbers count from where it rolls. */
+/**
+ * Enters the runway there; null means for its whole run, by the shortest route. Today's numbers
+ * count from where the roll starts.
+ */
 export function enterAt(entry: ChosenEntry | null, rollsFromM: number): void {
   set({ taxiEntry: entry, rollsFromM: Math.round(rollsFromM), taxiVia: null });
 }
 
-/** Takes another of the ways offered; null: the shortest. */
+/** Takes another of the routes offered; null means the shortest. */
 export function takeVia(via: string | null): void {
   set({ taxiVia: via });
 }
 
-/** Keeps the pilot's own wording of a call; null goes back to the usual one. */
+/** Stores the pilot's own wording of a call; null restores the usual one. */
 export function wordCall(kind: CallKind, text: string | null): void {
   const { [kind]: _before, ...others } = inputs.value.ownCalls;
   set({ ownCalls: text === null ? others : { ...others, [kind]: text } });
 }
 
-/** Where the departure turns to. */
+/** Sets where the departure turns. */
 export const departTowards = (departTo: Inputs['departTo']) => set({ departTo });

@@ -1,11 +1,11 @@
-/** The one place that reads the device's clocks; everything else is told the time. */
+/** The only place that reads the device's clocks; everything else takes the time as an argument. */
 
 import { signal } from '@preact/signals';
 
 /** The device's clock, ms since 1970 UTC. It may jump. */
 export const wallNowMs = (): number => Date.now();
 
-/** Time since the app started, ms; never jumps. For how long something takes within one run. */
+/** Time since the app started, ms; never jumps. For durations within one run. */
 export const elapsedNowMs = (): number => performance.now();
 
 /** A moment by both clocks. */
@@ -18,13 +18,13 @@ export interface Moment {
 export const moment = (): Moment => ({ elapsedMs: elapsedNowMs(), wallMs: wallNowMs() });
 
 /**
- * How long a moment is gone, ms: the longer of what both clocks say, because on some devices the time
- * since the start stands still in sleep, and the device's clock may have been set back.
+ * How long ago a moment was, ms: the longer by the two clocks, because on some devices the time
+ * since the start stops during sleep, and the device's clock may have been set back.
  */
 export const goneMs = ({ elapsedMs, wallMs }: Moment): number =>
   Math.max(elapsedNowMs() - elapsedMs, wallNowMs() - wallMs);
 
-/** The device's clock, moved on every second while the app is shown. */
+/** The device's clock, ticking every second while the app is visible. */
 export const wallMs = signal(wallNowMs());
 
 /** Starts the clock. */

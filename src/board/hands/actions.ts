@@ -1,6 +1,6 @@
 /**
- * What can be done without touching the screen: only what could be done on the screen now, and with
- * the same care. A false tick is the worst failure.
+ * What can be done without touching the screen: only what the screen could do now, and with the
+ * same care. A false tick is the worst failure.
  */
 
 import { signal } from '@preact/signals';
@@ -20,24 +20,24 @@ export interface Pressed {
   readonly downMs: number;
   /** It has been held. */
   readonly held: boolean;
-  /** What pressed it cannot hold: its presses are too brief for a finger, or have no length. */
+  /** The device can't hold: its presses are too brief for a finger, or have no duration. */
   readonly brief: boolean;
 }
 
 /**
- * What came of it. `not-here`: what it acts on is not on the screen. `not-now`: it is, and there is
- * nothing to do. `too-soon`: what is due has only just changed. `hold`, `again`: a critical step wants
- * the control held, or, where it cannot be, pressed once more.
+ * The outcome. `not-here`: what the action works on isn't on screen. `not-now`: it is, but there is
+ * nothing to do. `too-soon`: the due step has only just changed. `hold`, `again`: a critical step
+ * wants the control held or, if it can't be, pressed once more.
  */
 export type Outcome = 'done' | 'not-here' | 'not-now' | 'too-soon' | 'hold' | 'again';
 
-/** After what is due has changed, what was meant for before is ignored this long, ms. */
+/** After the due step changes, presses meant for the one before are ignored this long, ms. */
 export const SETTLE_MS = 500;
 
-/** A second press that stands for a hold comes no later than this after the first, ms. */
+/** A second press that stands in for a hold comes within this time of the first, ms. */
 const AGAIN_MS = 4000;
 
-/** What was done last, or was not, and how often there was anything. */
+/** The last action with its outcome, and how many there have been. */
 export const lastAct = signal<{
   readonly action: Action;
   readonly outcome: Outcome;
@@ -49,7 +49,7 @@ export const asksToRepeat = signal(0);
 
 const isShown = stepsShown;
 
-/** Which press of a critical step is to be confirmed by another. */
+/** The press of a critical step that another must confirm. */
 let asked: { readonly due: string; readonly ms: number } | null = null;
 
 /** Does it, or says why not. */
@@ -108,7 +108,7 @@ function inSteps(action: StepAction, pressed: Pressed): Outcome {
   }
 }
 
-/** Called away, the pilot goes on, and then one back. */
+/** After an interruption, resumes and then goes one back. */
 function takeBack({ main, undo }: Offers): Outcome {
   if (main.what === 'resume') resume();
   else if (undo === null) return 'not-now';
@@ -116,7 +116,7 @@ function takeBack({ main, undo }: Offers): Outcome {
   return 'done';
 }
 
-/** What the largest key does. Releasing the brakes and being airborne are said by their own names. */
+/** Does what the largest key does. Brakes released and airborne have actions of their own. */
 function doMain({ main }: Offers, pressed: Pressed): Outcome {
   if (main.what === 'stamp' && main.moment !== 'landed') return 'not-now';
   if (main.what === 'resume') {
@@ -126,14 +126,14 @@ function doMain({ main }: Offers, pressed: Pressed): Outcome {
   return withCare(wantsHold(main, true), pressed, () => doIt(main));
 }
 
-/** What matters much wants to be held. What cannot hold asks to be pressed once more, and not at once. */
+/** What matters most must be held. A device that can't hold must press again, and not at once. */
 function withCare(matters: boolean, { downMs, held, brief }: Pressed, go: () => void): Outcome {
   if (matters && !held) {
     const due = dueName.value;
     const sinceMs = asked?.due === due ? downMs - asked.ms : Number.POSITIVE_INFINITY;
     const isConfirmed = brief && sinceMs >= SETTLE_MS && sinceMs <= AGAIN_MS;
     if (!isConfirmed) {
-      // A second press that bounced does not put the first one off.
+      // A second press that bounced doesn't restart the wait.
       if (!(sinceMs < SETTLE_MS)) asked = { due, ms: downMs };
       return brief ? 'again' : 'hold';
     }

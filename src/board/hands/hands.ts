@@ -1,4 +1,4 @@
-/** From the controls of every device to what is done: they are recognised, looked up, and acted on. */
+/** From the controls of every device to actions: recognise, look up, act. */
 
 import { signal } from '@preact/signals';
 import {
@@ -27,23 +27,23 @@ import { elapsedNowMs } from '../flight/time';
 import { followDue } from '../steps/due';
 import { act, type Outcome } from './actions';
 
-/** The action that is being learned: the next press is for it, and does nothing else. */
+/** The action being learned: the next press is bound to it, and does nothing else. */
 export const learning = signal<Action | null>(null);
 
-/** A control that the page of keys has just seen, and how it was pressed. */
+/** A control just seen on the Keys page, and how it was pressed. */
 export interface Seen {
   readonly control: Control;
   /** Null while it is down and might become anything. */
   readonly manner: Manner | null;
 }
 
-/** Whether a page is open that shows what devices send. */
+/** Whether a page that shows device input is open. */
 export const showing = signal(false);
 
-/** The controls seen last on that page, newest first. */
+/** The controls last seen on that page, newest first. */
 export const seen = signal<readonly Seen[]>([]);
 
-/** Whether media keys can come as wishes of the browser. */
+/** Whether media keys can arrive as Media Session actions. */
 export const mediaKeys = signal(false);
 
 const ALL: ReadonlySet<Manner> = new Set(MANNERS);
@@ -52,13 +52,13 @@ const SEEN_SHOWN = 4;
 interface Watched {
   pressed: Pressed;
   timer: ReturnType<typeof setTimeout> | undefined;
-  /** What came of the press that began then: held on, it is not a second one. */
+  /** The outcome of the press that started then: holding on doesn't make it a second one. */
   last: { readonly downMs: number; readonly outcome: Outcome } | null;
 }
 
 const watched = new Map<Control, Watched>();
 
-/** Begins to listen; call once, when the steps are there. */
+/** Starts listening; call once, when the steps are loaded. */
 export function startHands(): void {
   followDue();
   watchKeys((control, kind, ms) => {
@@ -67,7 +67,7 @@ export function startHands(): void {
     return true;
   }, elapsedNowMs);
   watchPads((control, kind, ms) => {
-    // Two windows that are shown both hear a pad; only one of them listens.
+    // Two visible windows both see a pad; only one of them may act.
     if (kind === 'down' && !isForemost.value && !showing.value) return;
     if (kind !== 'down' || isMeant(control, kind)) happen(control, { kind, ms });
   }, elapsedNowMs);
@@ -81,26 +81,26 @@ export function startHands(): void {
   document.addEventListener('visibilitychange', loseKeys);
 }
 
-/** A key that is let go while another window has the keyboard is never heard of again: it is not held. */
+/** We never hear of a key released while another window has the focus: it counts as not held. */
 function loseKeys(): void {
   for (const control of watched.keys()) {
     if (control.startsWith('key:')) happen(control, { kind: 'lost', ms: elapsedNowMs() });
   }
 }
 
-/** Whether a change of a control is anything to us. What lies over the screen keeps everything from it. */
+/** Whether a change of a control concerns us. A dialog over the screen blocks everything. */
 function isMeant(control: Control, kind: 'down' | 'up'): boolean {
   if (kind === 'up') return watched.get(control)?.pressed.pressing != null;
   if (learning.value !== null) return true;
   if (showing.value) {
-    // Shown, and left to what it is for on the page.
+    // Shown, and left to its usual job on the page.
     show({ control, manner: null });
     return false;
   }
   return wantedOf(control, bindings.value).size > 0 && !isCovered();
 }
 
-/** A sheet, or a question, lies over the place. */
+/** Whether a sheet or a dialog lies over the place. */
 const isCovered = (): boolean => document.querySelector('dialog[open]') !== null;
 
 function happen(control: Control, happening: Happening): void {
@@ -125,7 +125,7 @@ function happen(control: Control, happening: Happening): void {
 
 function learn(control: Control, { manner }: Told, action: Action): void {
   learning.value = null;
-  // What is still down was for learning: it does not act when it is held on.
+  // What is still down was pressed for learning: holding it on does nothing.
   watched.delete(control);
   show({ control, manner });
   bind({ control, manner, action });

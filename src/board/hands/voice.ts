@@ -1,4 +1,7 @@
-/** When something is said: what is due as it becomes due, the gates of the roll and the climb by the clock, and again when asked. */
+/**
+ * When something is read aloud: the due step as it becomes due, the gates of roll and climb by the
+ * clock, and again on request.
+ */
 
 import { computed, effect, signal, untracked } from '@preact/signals';
 import { type ClimbRung, type Id, type Rung, takeoffUnderWay } from '../../core';
@@ -19,15 +22,15 @@ import { asksToRepeat } from './actions';
 /** How this device reads aloud. */
 export interface Voicing {
   readonly on: boolean;
-  /** The gates of the roll and the climb as well. */
+  /** Read the gates of the roll and climb too. */
   readonly gates: boolean;
-  /** One is the voice's own pace. */
+  /** 1 is the voice's own pace. */
   readonly rate: number;
-  /** The voice chosen; null: the first that needs no network. */
+  /** The chosen voice; null for the first that works offline. */
   readonly voice: string | null;
 }
 
-/** The paces that are offered. */
+/** The paces on offer. */
 export const RATES = [0.8, 1, 1.25, 1.5] as const;
 
 function readVoicing(stored: unknown): Voicing {
@@ -40,7 +43,7 @@ function readVoicing(stored: unknown): Voicing {
   };
 }
 
-/** How this device reads aloud, as it is kept. */
+/** How this device reads aloud, as stored. */
 export const voicing = kept('voice', readVoicing);
 
 /** Changes how it reads aloud. */
@@ -50,22 +53,22 @@ export function setVoicing(changed: Partial<Voicing>): void {
 
 /** What is said, in the words of the page's language. */
 export interface Sayings {
-  /** What is due, each part in its own language; empty where nothing is. */
+  /** What is due, each part in its own language; empty if nothing is. */
   readonly due: () => Said;
-  /** The radio call that is due on Taxi; empty where none is. */
+  /** The radio call due on Taxi; empty if none is. */
   readonly call: () => Said;
   readonly gate: (rung: Rung | ClimbRung) => string;
   /** That the gates are times. */
   readonly warning: string;
 }
 
-/** A gate that is late by more than this is not said: it would be wrong by then, ms. */
+/** A gate later than this is not said: it would be wrong by then, ms. */
 const LATE_MS = 700;
 
 /** Something in the language of the page. */
 const inPage = (text: string): Said => [{ text, language: pageLanguage() }];
 
-/** Says something now, by the voice and pace that are chosen; a text is in the language of the page. */
+/** Says something now, in the chosen voice and pace; plain text is in the language of the page. */
 export function sayNow(what: string | Said): void {
   const { voice, rate } = voicing.peek();
   say(typeof what === 'string' ? inPage(what) : what, voice, rate);
@@ -82,30 +85,30 @@ const moment = computed(() => {
 
 const isTaxi = computed(() => place.value === 'taxi');
 
-/** The sortie in which it was last said that gates are times. */
+/** The last sortie in which we said that gates are times. */
 const warnedIn = signal<Id | null>(null);
 
-/** The brakes are about to be released, and the gates will be spoken: it is to be shown that they are times. */
+/** Brake release is next, and the gates will be read: say on screen that they are times. */
 export const warnsOfGates = computed(() => hasGates.value && moment.value === 'brakes released');
 
-/** Whether what was said last is what became due, and no gate. */
+/** Whether the last thing said was the due step, not a gate. */
 let wasDue = false;
 
-/** Begins to read aloud, where that is wanted. */
+/** Starts reading aloud, if wanted. */
 export function startVoice(sayings: Sayings): void {
   followVoices();
   const isHeard = computed(() => voicing.value.on && isForemost.value && stepsShown.value);
   effect(() => {
     const due = dueName.value;
     if (!isHeard.value) return;
-    // What was being said was for what was due before.
+    // What was being said belonged to the step before.
     fallSilent();
     wasDue = false;
     if (isAway.value || due === '' || moment.value === 'airborne') return;
     untracked(() => sayNow([...sayings.due(), ...inPage(warning(sayings))]));
     wasDue = true;
   });
-  // On Taxi, where no step is shown, the call that comes next is.
+  // On Taxi, where no step is shown, the next call is.
   const callHeard = computed(() =>
     voicing.value.on && isForemost.value && !isHeard.value && isTaxi.value
       ? (dueCall.value?.kind ?? null)
@@ -119,7 +122,7 @@ export function startVoice(sayings: Sayings): void {
   followRoll(sayings);
 }
 
-/** Said once a sortie, before the roll. */
+/** Said once per sortie, before the roll. */
 function warning(sayings: Sayings): string {
   const { id } = sortie.peek();
   if (!warnsOfGates.peek() || warnedIn.peek() === id) return '';
@@ -127,7 +130,7 @@ function warning(sayings: Sayings): string {
   return sayings.warning;
 }
 
-/** What was asked for is said even where nothing is read aloud by itself. */
+/** What was asked for is said even if nothing is read aloud by itself. */
 function followRepeats(sayings: Sayings): void {
   // Two fingers on the Big card.
   sayAgain.value = () => {
@@ -149,8 +152,8 @@ function followRepeats(sayings: Sayings): void {
 }
 
 /**
- * Each gate at the time at which it is expected after the brakes were released, once: a ladder that
- * changes on the way says none of them again.
+ * Each gate when it is expected after brake release, once: a ladder that changes on the way repeats
+ * none.
  */
 function followRoll(sayings: Sayings): void {
   const roll = computed(() => {
@@ -163,7 +166,7 @@ function followRoll(sayings: Sayings): void {
   effect(() => {
     if (begun.value === null) return;
     said.clear();
-    // Stopped: what was being said does not count any more.
+    // Stopped: what was being said no longer applies.
     return fallSilent;
   });
   effect(() => {
@@ -184,7 +187,7 @@ function followRoll(sayings: Sayings): void {
   });
 }
 
-/** A gate in place of what is being said; a step that it cuts short is said again after it. */
+/** A gate interrupts whatever is being said; a step cut short is said again after it. */
 function sayGate(gate: Rung | ClimbRung, sayings: Sayings): void {
   const isCut = wasDue && isSpeaking();
   sayNow([...inPage(sayings.gate(gate)), ...(isCut ? sayings.due() : [])]);

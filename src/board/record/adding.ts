@@ -6,12 +6,12 @@ import { newId } from '../../record/record';
 import { record, sortie } from '../board';
 import { wallMs, wallNowMs } from '../flight/time';
 
-/** Adds to the sortie being flown; the first entry begins one. */
+/** Adds to the sortie in progress; the first entry begins one. */
 export function add(...events: readonly Event[]): readonly Entry[] {
   return addTo(sortie.value.id ?? newId(), ...events);
 }
 
-/** Adds to a sortie by its name. */
+/** Adds to a sortie by its id. */
 export function addTo(id: Id, ...events: readonly Event[]): readonly Entry[] {
   return batch(() => {
     wallMs.value = wallNowMs();
@@ -19,18 +19,18 @@ export function addTo(id: Id, ...events: readonly Event[]): readonly Entry[] {
   });
 }
 
-/** A moment of the device's clock, with what the sortie's own clock read. */
+/** A moment of the device's clock, with the reading of the sortie's own clock. */
 export function momentAt(ms: number): Entry['at'] {
   return { wallMs: ms, sortieMs: Math.round(sortieTimeMs(sortie.value.clock, ms)) };
 }
 
-/** What was changed just now and can be taken back with one tap. */
+/** A recent change that one tap takes back. */
 export interface Undoable {
   readonly what: 'end' | 'field' | 'aircraft' | 'load' | 'sortie' | 'jump' | 'wind' | 'taken up';
   readonly entries: readonly Entry[];
 }
 
-/** The change that is offered to be taken back; null most of the time. */
+/** The change offered for undo; null most of the time. */
 export const undoable = signal<Undoable | null>(null);
 
 /** Takes the offered change back. */

@@ -15,7 +15,7 @@ export function setInputs(chosen: Partial<Inputs>): void {
 /** Stands, stretches and entries of one field mean nothing on another. */
 const NO_WAY = { stand: null, taxiClosed: [], taxiEntry: null, taxiVia: null, rollsFromM: 0 };
 
-/** Goes to another field; an end of the old one cannot stay in use. */
+/** Switches to another field; an end of the old one can't stay in use. */
 export function chooseField(field: ListedField): void {
   if (field.hash === inputs.value.field) return;
   const first = inputs.value.field === null;
@@ -23,7 +23,7 @@ export function chooseField(field: ListedField): void {
   if (!first) undoable.value = { what: 'field', entries };
 }
 
-/** Takes another aircraft, with the procedure it is usually flown with, and its usual load. */
+/** Takes another aircraft, with its usual procedure and its usual load. */
 export function chooseAircraft(aircraft: ListedAircraft): void {
   if (aircraft.hash === inputs.value.aircraft) return;
   takeUp({
@@ -33,10 +33,10 @@ export function chooseAircraft(aircraft: ListedAircraft): void {
   });
 }
 
-/** The steps begun so far are left where they are; those of what is taken up begin anew. */
+/** Leaves the steps begun so far where they are; those of what is taken now start afresh. */
 export function takeUp(chosen: Partial<Inputs>): void {
   const { run } = sortie.value;
-  // Before there is a field, nothing was chosen that could be missed.
+  // Before there is a field, nothing was chosen that anyone could miss.
   const first = inputs.value.aircraft === null || inputs.value.field === null;
   const left: Event[] = run === null ? [] : [{ kind: 'close', run: run.id, leadsTo: 'return' }];
   const entries = add(...left, { kind: 'set', inputs: chosen });
@@ -56,7 +56,7 @@ export function useEnd(end: Chosen['end']): void {
     kind: 'set',
     inputs: {
       chosen: { end, purpose: purpose.value },
-      // An intersection of another end is none of this one, and the whole run is counted again.
+      // An intersection belongs to its end: with another end, the whole run counts again.
       ...(inputs.value.taxiEntry === null ? {} : { taxiEntry: null, rollsFromM: 0 }),
     },
   });

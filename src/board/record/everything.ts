@@ -1,4 +1,7 @@
-/** What is left to a pilot when a part of the screen cannot be drawn: to save all there is, and to begin anew. */
+/**
+ * What the pilot can still do when a part of the screen can't be drawn: save everything, and start
+ * afresh.
+ */
 
 import { storedSettings } from '../../device/drafts';
 import { besideRecord } from '../../record/past';
@@ -7,8 +10,8 @@ import { record } from '../board';
 import { recordFiles } from '../documents/sharing';
 
 /**
- * All that is stored, as it is, whether or not this version can use it: the record, which can be
- * merged again, and what belongs to the device. Rejects where the store cannot be read.
+ * Everything stored, as it is, whether or not this version can use it: the record, which can be
+ * merged again, and what belongs to the device. Rejects if the store can't be read.
  */
 export async function everythingFiles(): Promise<readonly File[]> {
   const beside = await besideRecord(record).catch(() => null);
@@ -19,7 +22,7 @@ export async function everythingFiles(): Promise<readonly File[]> {
   ];
 }
 
-/** What was set aside because it could not be read, as a file; null where nothing was. */
+/** What was set aside because it couldn't be read, as a file; null if nothing was. */
 export async function setAsideFile(): Promise<File | null> {
   const { setAside } = await besideRecord(record);
   if (setAside.length === 0) return null;
@@ -27,15 +30,17 @@ export async function setAsideFile(): Promise<File | null> {
   return new File([text, '\n'], 'lapstrip-set-aside.json', { type: 'application/json' });
 }
 
-/** Begins with an empty store, and leaves this one as it is. False where the device does not let it. */
+/**
+ * Starts with an empty store, and leaves this one as it is. Returns false if the device refuses.
+ */
 export function startAnewBeside(): boolean {
   return reopened(useStore(storeBeside()));
 }
 
-/** Whether the store in use was begun beside another. */
+/** Whether the store in use was started beside another. */
 export const isBeside = (): boolean => storeBefore() !== null;
 
-/** Goes back to the store beside which this one was begun. False where the device does not let it. */
+/** Returns to the store this one was started beside. Returns false if the device refuses. */
 export function goBackToStoreBefore(): boolean {
   return reopened(useStore(storeBefore()));
 }

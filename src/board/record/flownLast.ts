@@ -1,16 +1,16 @@
-/** The fields in the order they are offered in. */
+/** The fields in the order they are offered. */
 
 import type { ListedField } from 'virtual:lapstrip-catalogue';
 import { fieldsFlown, type Hash } from '../../core';
 import { sorties } from '../board';
 
-/** How many of the fields flown last stand before the others. */
+/** How many of the fields flown last come before the others. */
 const OFFERED_FIRST = 5;
 
-/** The fields flown last, newest first, as it was when asked: a list must not move under the finger. */
+/** The fields flown last, newest first, as of the call: a list must not move under the finger. */
 export const flownLast = (): readonly Hash[] => fieldsFlown(sorties.peek());
 
-/** Five at most of the fields flown last, newest first, then the others as they are listed. */
+/** At most five of the fields flown last, newest first, then the others as listed. */
 export function offeredFields(
   listed: readonly ListedField[],
   flown: readonly Hash[],

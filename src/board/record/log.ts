@@ -1,4 +1,7 @@
-/** The log: a light line for every sortie, the whole of one when it is opened, and what is written into it. */
+/**
+ * The log: a light line for every sortie, a whole sortie when it is opened, and what is written
+ * into it.
+ */
 
 import { computed, signal } from '@preact/signals';
 import {
@@ -22,34 +25,34 @@ type Logbook = Awaited<ReturnType<typeof loadLogbook>>;
 
 const logbook = signal<Logbook | null>(null);
 
-/** Lines of sorties that are not in memory, as they were worked out. */
+/** Stored lines of sorties that aren't in memory. */
 const past = signal<ReadonlyMap<Id, LogSummary>>(new Map());
 
-/** What stands in the store of sorties that are in memory only in part, or were added to elsewhere. */
+/** Stored entries of sorties that are only partly in memory, or were added to elsewhere. */
 const stored = signal<ReadonlyMap<Id, readonly Entry[]>>(new Map());
 
-/** How many sorties are still to be read for their line. */
+/** How many sorties still have to be read for their line. */
 export const stillReading = signal(0);
 
-/** Documents that are not listed any more, by their names: what was flown with them says so. */
+/** Documents no longer listed, by hash: their entries still say what was flown. */
 const flownDocuments = signal<ReadonlyMap<Hash, NamedDocument>>(new Map());
 
-/** What the log calls a document by. */
+/** What the log calls a document. */
 export interface NamedDocument {
   readonly code: string;
   readonly name: string;
 }
 
-/** Procedures that were flown, as far as they could be had. */
+/** Procedures that were flown, as far as they could be loaded. */
 const procedures = new Map<Hash, Procedure | null>();
 
-/** A document's code and name; null where it is not at hand any more. */
+/** A document's code and name; null if it is no longer here. */
 export function nameOf(hash: Hash | null): NamedDocument | null {
   if (hash === null) return null;
   return all.value.find((listed) => listed.hash === hash) ?? flownDocuments.value.get(hash) ?? null;
 }
 
-/** The lines of the sorties in memory, as they stand just now. */
+/** The lines of the sorties in memory, as of now. */
 const recent = computed((): readonly LogSummary[] => {
   const book = logbook.value;
   if (book === null) return [];
@@ -59,7 +62,7 @@ const recent = computed((): readonly LogSummary[] => {
   });
 });
 
-/** Every sortie that was flown, begun last first; null until the log was read. */
+/** Every sortie flown, latest first; null until the log was read. */
 export const lines = computed((): readonly LogSummary[] | null => {
   const book = logbook.value;
   if (book === null) return null;
@@ -68,17 +71,17 @@ export const lines = computed((): readonly LogSummary[] | null => {
   return [...merged.values()].filter(({ flown }) => flown).sort(book.compareLines);
 });
 
-/** Sorties, time and landings of them all. */
+/** Sorties, time and landings in total. */
 export const totals = computed(() => logbook.value?.totalsOf(lines.value ?? []) ?? null);
 
 const procedureOf = (hash: Hash): Procedure | null => procedures.get(hash) ?? null;
 
-/** So many sorties are read in one go, so that the screen never waits for the log. */
+/** How many sorties are read at a time, so that the screen never waits for the log. */
 const AT_ONCE = 50;
 
 let opening: Promise<void> | null = null;
 
-/** Reads the log, once; read again it looks for what has come since. */
+/** Reads the log once; another call looks for what has been added since. */
 export function openLog(): Promise<void> {
   opening ??= readLog().finally(() => {
     opening = null;
@@ -112,7 +115,7 @@ async function readLog(): Promise<void> {
   );
 }
 
-/** Works out the lines that are missing, a few at a time, and keeps them. */
+/** Computes the missing lines, a few at a time, and stores them. */
 async function readLines(book: Logbook, missing: readonly Id[]): Promise<void> {
   for (let from = 0; from < missing.length; from += AT_ONCE) {
     stillReading.value = missing.length - from;
@@ -124,7 +127,7 @@ async function readLines(book: Logbook, missing: readonly Id[]): Promise<void> {
     });
     await record.store?.write({ summaries: fresh });
     past.value = new Map([...past.peek(), ...fresh.map((line) => [line.sortie, line] as const)]);
-    // The screen gets its turn.
+    // Let the screen have its turn.
     await new Promise((resume) => setTimeout(resume));
   }
   stillReading.value = 0;
@@ -140,7 +143,7 @@ async function readDocuments(): Promise<void> {
   }
 }
 
-/** Takes the procedures in hand that these entries were flown with. */
+/** Loads the procedures these entries were flown with. */
 async function readProcedures(entries: readonly Entry[]): Promise<void> {
   for (const entry of entries) {
     if (entry.kind !== 'open' || procedures.has(entry.procedure)) continue;
@@ -150,22 +153,22 @@ async function readProcedures(entries: readonly Entry[]): Promise<void> {
   }
 }
 
-/** Takes a sortie in hand to be read in whole; it follows what is written into it. */
+/** Opens a sortie to be read whole; it follows what is written into it. */
 export async function openLogged(sortie: Id): Promise<void> {
   await openLog();
   const read = await entriesOf(record, [sortie]);
   await readProcedures([...read.values()].flat());
-  // What is written into it counts over what was written elsewhere.
+  // What is written here counts over what was written elsewhere.
   for (const entries of read.values()) record.numberAfter(entries);
   stored.value = new Map([...stored.peek(), ...read]);
 }
 
-/** A sortie in whole, once it was opened; null before, and where nothing is kept of it. */
+/** A whole sortie, once opened; null before, and if nothing is stored of it. */
 export function loggedSortie(sortie: Id): LoggedSortie | null {
   return logbook.value?.logOf(entriesAtHand(sortie), procedureOf) ?? null;
 }
 
-/** The whole of some sorties, in the order of their names; those that tell nothing are left out. */
+/** Several whole sorties, in the order of their ids; those with nothing to tell are left out. */
 export async function readSorties(names: readonly Id[]): Promise<readonly LoggedSortie[]> {
   const book = logbook.value ?? (await loadLogbook());
   const read = await entriesOf(record, names);
@@ -178,14 +181,14 @@ const entriesAtHand = (id: Id): readonly Entry[] => [
   ...(sorties.value.get(id) ?? []),
 ];
 
-/** Whether a sortie of the log, once it was opened, can be flown again: not the one that is being flown. */
+/** Whether an opened sortie of the log can be resumed: not the one in progress. */
 export const canTakeUp = (id: Id): boolean =>
   id !== sortie.value.id &&
   !record.newerSorties.has(id) &&
   entriesAtHand(id).length > 0 &&
   canBeGoneOnWith(entriesAtHand(id));
 
-/** Takes a sortie up again where it was left; it becomes the one that is flown. */
+/** Resumes a sortie where it was left; it becomes the sortie in progress. */
 export function takeUpAgain(id: Id): void {
   if (!canTakeUp(id)) return;
   const entries = entriesAtHand(id);
@@ -200,7 +203,9 @@ export function note(sortie: Id, text: string): void {
   if (text.trim() !== '') addTo(sortie, { kind: 'noted', text: text.trim() });
 }
 
-/** Writes when a moment really was; null: it never was. What was stamped stays in the record. */
+/**
+ * Writes when a moment really was; null if it never was. The original stamp stays in the record.
+ */
 export function correct(sortie: Id, what: LogMoment, sortieMs: number | null): void {
   addTo(sortie, { kind: 'corrected', what, sortieMs });
 }
@@ -210,5 +215,5 @@ export function takeBack(sortie: Id, entry: Id): void {
   addTo(sortie, { kind: 'undo', target: entry });
 }
 
-/** What works times out; null until the log was read. */
+/** The code that computes times; null until the log was read. */
 export const logTools = computed(() => logbook.value);

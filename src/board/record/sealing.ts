@@ -1,4 +1,4 @@
-/** Sealing what the pilot was told: figures as they are shown at a moment that counts. */
+/** Sealing what the pilot was told: the figures shown at a moment that counts. */
 
 import type { Event, Figure, SealedFigure, Unit } from '../../core';
 import { enteredWind, inputs, settled, sortie, wind } from '../board';
@@ -7,7 +7,7 @@ import { numbers } from '../flight/flight';
 import { sheetOfToday } from '../flight/load';
 import { air, today } from '../flight/today';
 
-/** The figures as they are shown now, and the documents they come from. */
+/** The figures shown now, and the documents they come from. */
 export function seal(): Event {
   const { field, aircraft } = inputs.value;
   const procedure = sortie.value.run?.procedure ?? chosenProcedure.value;
@@ -21,7 +21,7 @@ export function seal(): Event {
 
 type Sealed = Record<string, SealedFigure>;
 
-/** Only what is known is sealed. */
+/** Only known values are sealed. */
 function sealed(values: Readonly<Record<string, readonly [SealedValue, string]>>): Sealed {
   return Object.fromEntries(
     Object.entries(values).flatMap(([name, [value, unit]]) =>
@@ -49,7 +49,7 @@ function windFigures(): Sealed {
   });
 }
 
-/** Today's numbers, and the book's where there are none of today. */
+/** Today's numbers, or the book's if there are none. */
 function numberFigures(): Sealed {
   const { takeoff, landing } = today.value ?? {};
   const hope = takeoff?.expected.because === null ? takeoff.expected.figures : null;

@@ -1,4 +1,4 @@
-/** The record, and the sortie that is folded from it. */
+/** The record, and the sortie folded from it. */
 
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
 import { type Entry, type Sortie, sortieFlown, sortiesOf, sortieTimeMs } from '../../core';
@@ -12,7 +12,7 @@ const entries = signal<readonly Entry[]>([]);
 /** Whether what is entered outlives this window. */
 export const keeping = signal<Keeping>('opening');
 
-/** What of the record this version does not use. */
+/** What this version can't use of the record. */
 export const unread = signal<Unread>({ damaged: 0, newer: 0 });
 
 const recordChanged = () => {
@@ -27,12 +27,12 @@ export const record = new Record(recordChanged, deviceId(newId), watching);
 /** All sorties, newest last, by their entries. */
 export const sorties = computed(() => sortiesOf(entries.value));
 
-/** The sortie that is being flown: the one begun or taken up last, unless that was undone. */
+/** The sortie in progress: the one begun or resumed last, unless that was undone. */
 export const sortie: ReadonlySignal<Sortie> = computed(() =>
   sortieFlown(sorties.value, record.newerSorties),
 );
 
-/** The sortie's own time, UTC, moved on every minute. */
+/** The sortie's own time, UTC, updated every minute. */
 export const sortieMinute = computed(
   () => Math.floor(sortieTimeMs(sortie.value.clock, wallMs.value) / 60_000) * 60_000,
 );

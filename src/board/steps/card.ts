@@ -6,10 +6,10 @@ import { sortie } from '../board';
 import { steps } from '../flight/flight';
 import { beside, bigCard, openPlace, type Place, place, sheet, typing, watching } from '../places';
 
-/** Says what is due again; null while there is nothing that speaks. */
+/** Repeats what is due; null while nothing can speak. */
 export const sayAgain = signal<(() => void) | null>(null);
 
-/** Whether the card comes by itself when the line-up begins. */
+/** Whether the card opens by itself when line-up begins. */
 export const cardAtLineUp = kept('cardAtLineUp', (stored) => stored === true);
 
 const BESIDE_STEPS = ['wind', 'taxi', 'numbers'] as const satisfies readonly Place[];
@@ -20,10 +20,10 @@ export const keptBeside = kept(
   (stored) => BESIDE_STEPS.find((known) => known === stored) ?? 'wind',
 );
 
-/** Whether the card was closed just now, so that the keyboard goes back to the key that opens it. */
+/** Whether the card was just closed, so that the focus returns to the key that opens it. */
 let isJustClosed = false;
 
-/** Lays the card over a place: the one that is open, or the one beside it, which is opened first. */
+/** Opens the card over a place: the open one, or the one beside it, which is opened first. */
 export function openCard(over: Place = place.value): void {
   if (over !== place.value) openPlace(over);
   sheet.value = null;
@@ -31,20 +31,20 @@ export function openCard(over: Place = place.value): void {
   bigCard.value = true;
 }
 
-/** Back to the place. */
+/** Closes the card, back to the place. */
 export function closeCard(): void {
   isJustClosed = true;
   bigCard.value = false;
 }
 
-/** Whether the card was closed since this was last asked. */
+/** Whether the card was closed since the last call. */
 export function wasJustClosed(): boolean {
   const was = isJustClosed;
   isJustClosed = false;
   return was;
 }
 
-/** Begins to bring the card at line-up, and to keep what stands beside the steps; call once. */
+/** Starts opening the card at line-up, and remembering what stands beside the steps; call once. */
 export function startCard(): void {
   effect(() => {
     beside.value = { ...beside.peek(), steps: keptBeside.value };
@@ -52,7 +52,7 @@ export function startCard(): void {
   let before: string | null = null;
   effect(() => {
     const now = sortie.value.list === null ? (steps.value?.walk.phase ?? null) : null;
-    // Only where the pilot is in the steps: another window or place is not taken away.
+    // Only if the pilot is in the steps: never take another window or place away.
     if (before === 'taxi' && now === 'line-up' && untracked(isWanted)) openCard();
     if (now !== null) before = now;
   });

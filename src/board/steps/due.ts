@@ -1,4 +1,4 @@
-/** What is due, as far as it matters for pressing keys: which it is, and since when it has been. */
+/** What is due, as far as keys care: which step it is, and since when. */
 
 import { computed, effect } from '@preact/signals';
 import { interruptedAt, type Walk } from '../../core';
@@ -8,16 +8,19 @@ import { elapsedNowMs } from '../flight/time';
 import { bigCard, place, sheet, typing } from '../places';
 import { stepsShown } from './leavingSteps';
 
-/** The walk that is walked: through the list that is open, or through the procedure; null without one. */
+/** The walk in progress: through the open list, or through the procedure; null without one. */
 export const walked = computed((): Walk | null => {
   const brief = steps.value;
   return brief === null ? null : (brief.abnormal?.walk ?? brief.walk);
 });
 
-/** Whether the pilot was called away from the steps, and has not come back. */
+/** Whether the pilot was called away from the steps and hasn't come back. */
 export const isAway = computed(() => interruptedAt(sortie.value) !== null);
 
-/** Names what is due; it changes with everything that a key meant for before must not touch. */
+/**
+ * Names what is due; it changes with anything that a key press meant for the step before must not
+ * touch.
+ */
 export const dueName = computed((): string => {
   const position = walked.value?.position;
   if (position === undefined) return '';
@@ -37,16 +40,18 @@ export const dueName = computed((): string => {
 
 let sinceMs = Number.NEGATIVE_INFINITY;
 
-/** Since when what is due has stood before the pilot's eyes, by the time since the app started, ms. */
+/**
+ * Since when the due step has been in front of the pilot, by the time since the app started, ms.
+ */
 export const dueSinceMs = (): number => sinceMs;
 
-/** Begins to note when what is due, or what is shown of it, changes. */
+/** Starts noting when the due step, or what is shown of it, changes. */
 export function followDue(): void {
   effect(() => {
     void [dueName.value, stepsShown.value, bigCard.value, place.value, sheet.value, typing.value];
     sinceMs = elapsedNowMs();
   });
-  // What was pressed while nobody could see it was not meant.
+  // A press while nobody could see the step wasn't meant for it.
   document.addEventListener('visibilitychange', () => {
     sinceMs = elapsedNowMs();
   });

@@ -1,4 +1,4 @@
-/** What was done is heard and felt: done, held back, and standing before the barrier. */
+/** Sounds and vibration for what was done: done, held back, and at the barrier. */
 
 import { computed, effect } from '@preact/signals';
 import { isForemost } from '../../device/foremost';
@@ -9,33 +9,33 @@ import { keeping, record, sortie } from '../board';
 import { wallNowMs } from '../flight/time';
 import { walked } from './due';
 
-/** Whether tones and vibration tell what was done. */
+/** Whether tones and vibration confirm what was done. */
 export const feedbackOn = kept('sounds', (stored) => stored !== false);
 
-/** Ms on and off by turns, as different in rhythm as the tones are. */
+/** Vibration on and off, ms, with rhythms as distinct as the tones. */
 const PATTERNS: Readonly<Record<Sound, readonly number[]>> = {
   done: [40],
   held: [40, 80, 40],
   barrier: [120, 80, 120, 80, 120],
 };
 
-/** The barrier is told when what was done to come before it has been, ms. */
+/** The barrier sounds this long after the tick that led to it, ms. */
 const AFTER_MS = 250;
 
-/** Makes a sound, and vibrates alike. */
+/** Plays a sound and its vibration. */
 export function tell(sound: Sound): void {
   play(sound);
   vibrate(PATTERNS[sound]);
 }
 
-/** Whether a barrier is due, or what is held back before one. */
+/** Whether a barrier is due, or something held back before one. */
 const isAtBarrier = computed(() => {
   const position = walked.value?.position;
   if (position?.kind !== 'step') return false;
   return position.barrier !== null || position.row.step.kind === 'barrier';
 });
 
-/** Begins to tell. What other windows add is told there. */
+/** Starts sounding. Entries of other windows are announced there. */
 export function startFeedback(): void {
   let known = record.entries.length;
   effect(() => {
@@ -56,10 +56,13 @@ export function startFeedback(): void {
   });
 }
 
-/** What was done longer ago is read from the store, not done: a page that was just loaded stays silent, ms. */
+/**
+ * Anything older was read from the store, not done just now: a freshly loaded page stays silent,
+ * ms.
+ */
 const JUST_NOW_MS = 5000;
 
-/** More than this comes from elsewhere: a log that was brought, another window that was open before. */
+/** More than this came from elsewhere: an imported log, or a window that was already open. */
 const MOST_AT_ONCE = 40;
 
 const isTold = () => feedbackOn.peek() && isForemost.peek();

@@ -1,4 +1,4 @@
-/** Being called away from the steps, and taking them up again. */
+/** Being called away from the steps, and resuming them. */
 
 import { mayInterrupt, wasGlance } from '../../core';
 import { record, sortie } from '../board';
@@ -6,7 +6,10 @@ import { goneMs, moment, wallNowMs } from '../flight/time';
 import { add, momentAt } from '../record/adding';
 import { backFromWatch, goesBehindWatch } from '../watch';
 
-/** Marks that the pilot was called away from the steps, now or since an earlier moment of the device's clock. */
+/**
+ * Marks that the pilot was called away from the steps, now or at an earlier moment of the device's
+ * clock.
+ */
 export function interrupt(sinceMs = wallNowMs()): void {
   const { id, list, run } = sortie.value;
   const current = list ?? run;
@@ -14,7 +17,7 @@ export function interrupt(sinceMs = wallNowMs()): void {
   record.add(id, momentAt(sinceMs), { kind: 'interrupted', run: current.id });
 }
 
-/** Takes the steps up again. */
+/** Resumes the steps. */
 export function resume(): void {
   const run = sortie.value.list ?? sortie.value.run;
   if (run !== null && run.interruptedAt !== null) add({ kind: 'resumed', run: run.id });
@@ -26,7 +29,7 @@ export function interruptWhenLeft(): void {
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'hidden') {
       hidden = moment();
-      // Who opens the page that watches has not left, whatever window is in front then.
+      // Opening the page that watches isn't leaving, whichever window is in front then.
       if (!goesBehindWatch()) interrupt();
       return;
     }

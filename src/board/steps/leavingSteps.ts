@@ -1,11 +1,11 @@
-/** Leaving the steps for another place, and coming back to them. */
+/** Leaving the steps for another place, and coming back. */
 
 import { signal } from '@preact/signals';
 import { wasMoreThanLook } from '../../core';
 import { goneMs, type Moment, moment } from '../flight/time';
 import { interrupt } from './interruption';
 
-/** Whether the steps are on the screen, with their keys. */
+/** Whether the steps are on screen, with their keys. */
 export const stepsShown = signal(false);
 
 let leftSteps: Moment | null = null;

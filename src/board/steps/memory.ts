@@ -1,4 +1,4 @@
-/** What the last sorties with the procedure say of its steps, and doing such a step earlier. */
+/** What the last sorties with the procedure say about its steps, and doing such a step earlier. */
 
 import { computed, signal } from '@preact/signals';
 import {
@@ -20,14 +20,17 @@ import { chosenProcedure, procedure } from '../documents/inUse';
 import { add } from '../record/adding';
 import { lines, nameOf, openLog } from '../record/log';
 
-/** So many sorties are spoken of, and so many are looked through for them: some fly several aircraft by turns. */
+/**
+ * How many sorties count, and how many are searched for them: some pilots alternate between
+ * aircraft.
+ */
 const SPOKEN_OF = 10;
 const LOOKED_THROUGH = 200;
 
-/** So many sorties are read out of the store in one go. */
+/** How many sorties are read from the store at a time. */
 const AT_ONCE = 20;
 
-/** What a sortie said, for as long as it has no more entries and the procedure stays the same. */
+/** A sortie's habits, valid until it gains entries or the procedure changes. */
 interface Kept {
   readonly entries: number;
   readonly by: Procedure;
@@ -36,13 +39,13 @@ interface Kept {
 
 const kept = new Map<Id, Kept>();
 
-/** Sorties with the procedure as they stand in the store: also what was brought, and what the start did not read. */
+/** Stored sorties with the procedure: imported ones too, and those the start didn't read. */
 const inStore = signal<ReadonlyMap<Id, readonly Entry[]>>(new Map());
 
-/** The code of the procedure that the store was looked through for. */
+/** The code of the procedure the store was last searched for. */
 let lookedFor: string | null = null;
 
-/** The habits of the sorties flown last with the procedure, without the one that is being flown. */
+/** The habits of the latest sorties with the procedure, not counting the one in progress. */
 export const habits = computed((): readonly Habit[] => {
   const by = procedure.value;
   if (by === null) return [];
@@ -64,7 +67,7 @@ function keptOf(id: Id, entries: readonly Entry[], by: Procedure): SortieHabits 
   return now;
 }
 
-/** What a sortie says; null where it was flown with another procedure, or nothing was done in it. */
+/** What a sortie says; null if it was flown with another procedure, or nothing was done in it. */
 function spokenOf(entries: readonly Entry[], by: Procedure): SortieHabits | null {
   const flown = procedureFlown(entries);
   if (flown === null || (flown !== chosenProcedure.value && nameOf(flown)?.code !== by.code))
@@ -74,8 +77,8 @@ function spokenOf(entries: readonly Entry[], by: Procedure): SortieHabits | null
 }
 
 /**
- * Looks through the store for the last sorties with the procedure: once, and `afresh` when some were
- * brought. Never rejects: what cannot be read just now is not spoken of, and is looked for again.
+ * Searches the store for the last sorties with the procedure: once, and `afresh` after an import.
+ * Never rejects: what can't be read now is left out, and searched for again.
  */
 export async function recall(afresh = false): Promise<void> {
   const by = procedure.peek();
@@ -83,7 +86,7 @@ export async function recall(afresh = false): Promise<void> {
   lookedFor = by.code;
   try {
     const found = await lastFlownWith(by);
-    // Another procedure may have been taken in the meantime, and looked for.
+    // Another procedure may have been taken and searched for meanwhile.
     if (lookedFor === by.code) inStore.value = found;
   } catch {
     lookedFor = null;
@@ -94,7 +97,7 @@ async function lastFlownWith(by: Procedure): Promise<ReadonlyMap<Id, readonly En
   await openLog();
   const names = (lines.peek() ?? []).slice(0, LOOKED_THROUGH).map((line) => line.sortie);
   const found = new Map<Id, readonly Entry[]>();
-  // One more than are spoken of: the sortie that is being flown may be among them.
+  // One more than are needed: the sortie in progress may be among them.
   for (let from = 0; from < names.length && found.size <= SPOKEN_OF; from += AT_ONCE) {
     for (const [id, entries] of await entriesOf(record, names.slice(from, from + AT_ONCE)))
       if (spokenOf(entries, by) !== null) found.set(id, entries);
@@ -102,7 +105,10 @@ async function lastFlownWith(by: Procedure): Promise<ReadonlyMap<Id, readonly En
   return found;
 }
 
-/** Does a step earlier from now on, directly before another; null puts it back where the procedure has it. */
+/**
+ * From now on does a step earlier, directly before another; null puts it back where the procedure
+ * has it.
+ */
 export function tie(step: StepId, before: StepId | null): void {
   const { value: by } = procedure;
   if (by === null) return;

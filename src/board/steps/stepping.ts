@@ -1,4 +1,4 @@
-/** What the pilot does with the steps: ticks, moments, lists, back, and the sortie's end. */
+/** What the pilot does with the steps: ticks, moments, lists, back, and the end of the sortie. */
 
 import { computed } from '@preact/signals';
 import {
@@ -37,7 +37,8 @@ import { seal } from '../record/sealing';
 /** The run to tick in: the procedure's, begun with its first tick. */
 function openRun(): { readonly id: Id; readonly events: readonly Event[] } | null {
   const { run } = sortie.value;
-  // A version kept under way is for the next sortie; what is to begin anew was closed by `takeUp`.
+  // A version saved under way is for the next sortie; `takeUp` already closed what is to start
+  // afresh.
   if (run !== null) return { id: run.id, events: [] };
   const procedure = chosenProcedure.value;
   if (procedure === null) return null;
@@ -62,11 +63,12 @@ export function tick(row: StepRow, outcome: StepOutcome, why?: string): void {
   undoable.value = null;
   if (event === null) return;
   add(...run.events, ...passing(run.id, row), event);
-  // From the first tick on there is something to lose, and the browser's question is understood.
+  // From the first tick there is something to lose, so the pilot understands the browser's
+  // question.
   void askToKeepStorage();
 }
 
-/** What is passed by going on to a row of what is walked, or to its end. */
+/** What going on to a row, or to the end of the walk, passes over. */
 function passing(run: Id, row: StepRow | null): readonly Event[] {
   const brief = steps.value;
   if (brief === null) return [];
@@ -74,27 +76,30 @@ function passing(run: Id, row: StepRow | null): readonly Event[] {
   return passedBefore(rows, row, brief.facts).map((one) => ({ kind: 'passed', run, ...one }));
 }
 
-/** The first step of the phases after one; null where there is none. */
+/** The first step of the phases after one; null if there is none. */
 function firstAfter(phase: Phase): StepRow | null {
   const later = PHASES.slice(PHASES.indexOf(phase) + 1);
   const rows = steps.value === null ? [] : rowsOf(steps.value.walk);
   return rows.find((row) => later.includes(row.phase)) ?? null;
 }
 
-/** Stamps a moment, together with the steps tied to it. The figures shown at moments that count are sealed. */
+/**
+ * Stamps a moment, together with the steps tied to it. At moments that count, seals the figures
+ * shown.
+ */
 export function stamp(what: Moment, tied: readonly StepRow[] = []): void {
   const run = openRun();
   if (run === null) return;
   const ticks = tied.flatMap((row) => tickEvent(run.id, row, 'done') ?? []);
   const sealed = what === 'brakes released' || what === 'landed' ? [seal()] : [];
-  // What Wind judged for by hand was for this part of the sortie.
+  // What Wind judged for by hand applied to this part of the sortie.
   const judged: Event[] =
     inputs.value.purpose === null ? [] : [{ kind: 'set', inputs: { purpose: null } }];
   const passed = what === 'brakes released' ? passing(run.id, firstAfter('roll')) : [];
   add(...run.events, ...passed, ...ticks, { kind: 'stamp', what }, ...sealed, ...judged);
 }
 
-/** Stopping on the roll: stamped, and the list for it opened at once. */
+/** Stopping on the roll: stamps it, and opens the list for it at once. */
 export function stopRoll(): void {
   const { run } = sortie.value;
   if (run === null) return;
@@ -108,8 +113,8 @@ export function stopRoll(): void {
 const hasList = (list: ListId) => procedure.value?.lists.some(({ id }) => id === list) ?? false;
 
 /**
- * Opens a list over the steps, or over the list that is open: its end leads back there. A list that
- * is open already under another is gone back to.
+ * Opens a list over the steps, or over the open list: its end leads back there. A list that is
+ * already open beneath is returned to.
  */
 export function openList(list: ListId): void {
   const { run, lists } = sortie.value;
@@ -126,7 +131,10 @@ export function openList(list: ListId): void {
   add(...begun.events, { kind: 'open', run: newId(), procedure: flown, list });
 }
 
-/** Closes the open list; it leads where the procedure says. What a later phase leaves behind is held back. */
+/**
+ * Closes the open list, which leads where the procedure says. What a later phase skips is held
+ * back.
+ */
 export function closeList(leadsTo: LeadsTo): void {
   const { list, lists } = sortie.value;
   if (list === null) return;
@@ -140,7 +148,7 @@ export function closeList(leadsTo: LeadsTo): void {
   }
 }
 
-/** Holds back what waits before a phase and is not flown again. */
+/** Holds back what waits before a phase and isn't flown again. */
 function leftBehind(phase: Phase, reopen: readonly Phase[]): readonly Event[] {
   const { run } = sortie.value;
   if (run === null || steps.value === null) return [];
@@ -150,7 +158,7 @@ function leftBehind(phase: Phase, reopen: readonly Phase[]): readonly Event[] {
     .flatMap((row) => tickEvent(run.id, row, 'held') ?? []);
 }
 
-/** Off the approach again: the list for it, or at once the approach anew. */
+/** Breaks off the approach: opens the list for it, or starts the approach afresh. */
 export function goAround(): void {
   if (hasList('go-around')) openList('go-around');
   else flyAgain('approach');
@@ -164,13 +172,13 @@ export function flyAgain(what: FlownAgain): void {
   const reopen = { kind: 'reopen', run: run.id, passes } as const;
   undoable.value = null;
   if (what === 'touch-and-go') {
-    // Landed in the pass that ends, and airborne in the one that begins.
+    // Landed in the pass that ends, airborne in the one that begins.
     add({ kind: 'stamp', what: 'landed' }, seal(), reopen, { kind: 'stamp', what: 'airborne' });
   } else if (what === 'take-off') add({ kind: 'set', inputs: { purpose: 'take-off' } }, reopen);
   else add(reopen);
 }
 
-/** Leaves everything before a step held back, so that it is the one that is due. */
+/** Holds back everything before a step, so that it is the one due. */
 export function goOnFrom(row: StepRow): void {
   const brief = steps.value;
   const run = openRun();
@@ -187,17 +195,19 @@ export const offered = computed(() =>
   steps.value === null ? null : offers(steps.value, sortie.value),
 );
 
-/** Whether there is something to take back. */
+/** Whether there is something to undo. */
 export const canGoBack = (): boolean => (offered.value?.undo ?? null) !== null;
 
-/** Takes the last thing done in the steps back. */
+/** Undoes the last thing done in the steps. */
 export function goBack(): void {
   const last = offered.value?.undo ?? null;
   if (last === null) return;
   add(...togetherWith(record.entries, last).map(({ id }): Event => ({ kind: 'undo', target: id })));
 }
 
-/** Ends the sortie, seals its figures, and begins the next with the same field, aircraft and limits. */
+/**
+ * Ends the sortie, seals its figures, and begins the next with the same field, aircraft and limits.
+ */
 export function endSortie(): void {
   const { run, lists, clock } = sortie.value;
   const { chosen: _chosen, purpose: _purpose, supersonic: _s, ...kept } = inputs.value;
@@ -213,7 +223,7 @@ export function endSortie(): void {
   undoable.value = { what: 'sortie', entries: [...closing, ...addTo(newId(), ...next)] };
 }
 
-/** Does what is offered as the next thing; what was interrupted is taken up elsewhere. */
+/** Does what is offered next; resuming after an interruption happens elsewhere. */
 export function doIt(main: Offers['main']): void {
   if (main.what === 'tick') tick(main.row, 'done');
   else if (main.what === 'stamp') stamp(main.moment, main.tied);

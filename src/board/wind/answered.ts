@@ -3,8 +3,8 @@
 import { computed } from '@preact/signals';
 import { typedWind, wind } from '../board';
 
-/** What is typed cannot be used: the last good answer stands on, and is visibly old. */
+/** What is typed is unusable: the last good answer stays, and visibly shows that it is old. */
 export const old = computed(() => typedWind.value.ranked === null && wind.value.ranked !== null);
 
-/** The answer that is shown. */
+/** The answer shown. */
 export const answered = computed(() => (old.value ? wind : typedWind).value);

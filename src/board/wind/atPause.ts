@@ -1,13 +1,13 @@
-/** What follows typing by pauses, not by letters. */
+/** Following what is typed at pauses, not at every letter. */
 
 import { type ReadonlySignal, signal } from '@preact/signals';
 
-/** No letter has come for so long: typing pauses, ms. */
+/** Typing pauses when no letter has come for this long, ms. */
 const PAUSE_MS = 200;
 
 /**
- * A signal's value as it was when typing last paused. `isTyping` says of a change that just came
- * whether it is typed; one that is not is followed at once.
+ * A signal's value at the last pause in typing. `isTyping` says whether a change that just came was
+ * typed; one that wasn't is followed at once.
  */
 export function atPause<T>(source: ReadonlySignal<T>, isTyping: () => boolean): ReadonlySignal<T> {
   const rested = signal(source.peek());

@@ -1,4 +1,4 @@
-/** Typing a wind: kept as it is typed, in use when it is set. */
+/** Typing a wind: stored as it is typed, in use once it is set. */
 
 import { batch, signal } from '@preact/signals';
 import { type Entry, type Event, type Id, type North, otherNorth, plainly } from '../../core';
@@ -7,26 +7,32 @@ import { draft, enteredWind, inputs, turned, typedRead, typedWind } from '../boa
 import { typing } from '../places';
 import { add, undoable } from '../record/adding';
 
-/** The most that the entry holds, characters. No report is as long, and laying out a book holds up the screen. */
+/**
+ * The most the entry holds, characters. No report is as long, and laying out a book would block the
+ * screen.
+ */
 export const MOST_HELD = 2000;
 
-/** The most of a text that is looked through for the report to take, characters: over a hundred reports. */
+/** The most of a text searched for the report to take, characters: over a hundred reports. */
 const MOST_LOOKED_THROUGH = 8000;
 
-/** Whether what stands in the entry is only a part of a text too long to be looked through. */
+/** Whether the entry holds only part of a text too long to search. */
 export const cut = signal(false);
 
-/** The name that what is typed is kept under on the device. It is no entry of a sortie before it is set. */
+/**
+ * The name under which the device stores what is typed. It becomes an entry of a sortie only when
+ * set.
+ */
 export const WIND_DRAFT = ' wind';
 
 const keeper = draftKeeper(() => ({ code: WIND_DRAFT, text: draft.value }));
 
-/** Goes on from what was kept on the device, unless something was typed meanwhile. */
+/** Continues with what the device stored, unless something was typed meanwhile. */
 export function goOnTyping(text: string): void {
   if (draft.value === '') draft.value = text;
 }
 
-/** What stood in the entry was erased: it is empty, and the wind in use does not stand in for it. */
+/** The entry was erased: it stays empty, and the wind in use doesn't fill it again. */
 export const erased = signal(false);
 
 /** Takes what is typed so far. */
@@ -39,10 +45,10 @@ export function typeWind(text: string): void {
   keeper.soon();
 }
 
-/** Makes the typed wind the wind in use. What cannot be used stays typed, to be mended. */
+/** Makes the typed wind the wind in use. What can't be used stays typed, to be corrected. */
 export const setWind = (): boolean => setTyped() !== null;
 
-/** Sets the typed wind, and gives its entry; null where it cannot be used. */
+/** Sets the typed wind, and returns its entry; null if it can't be used. */
 function setTyped(): Entry | null {
   const text = draft.value.trim();
   if (text === '' || typedWind.value.wind === null) return null;
@@ -56,13 +62,13 @@ function setTyped(): Entry | null {
   return entry;
 }
 
-/** Whether what is typed, or in use, is a spoken text, which has a north by itself. */
+/** Whether what is typed, or in use, is a spoken text, which implies its own north. */
 const isSpoken = (): boolean => typedRead.value.report?.north === 'magnetic';
 
-/** The north that what is typed is taken from. */
+/** The north the typed wind is measured from. */
 const typedNorth = (): North => (isSpoken() ? typedRead.value.north : inputs.value.typedNorth);
 
-/** Takes a wind that was typed in short or is spoken to the other north: what is typed, and the one in use. */
+/** Switches a wind typed in short, or spoken, to the other north: the typed one, and the one in use. */
 export function turnNorth(): void {
   const entered = enteredWind.value;
   if (isSpoken()) {
@@ -81,17 +87,20 @@ export function turnNorth(): void {
   add({ kind: 'set', inputs: { typedNorth } }, ...again);
 }
 
-/** Which part of a text is taken; all of it, before what chooses is loaded. */
+/** Which part of a text is taken; all of it, until the code that chooses is loaded. */
 let chooseFrom: ((text: string) => string) | null = null;
 
-/** The text taken last, while nothing could choose from it, and the wind that came of it. */
+/** The text taken before anything could choose from it, and the wind it gave. */
 let unchosen: {
   readonly text: string;
   readonly wind: Id | null;
   readonly unasked: boolean;
 } | null = null;
 
-/** Lets what is loaded later choose from a text, such as the newest of several reports; also from one taken before. */
+/**
+ * Installs what chooses from a text, such as the newest of several reports; applies it to a text
+ * taken before.
+ */
 export function chooseTextsWith(choose: (text: string) => string): void {
   chooseFrom = choose;
   const before = unchosen;
@@ -106,12 +115,12 @@ export function chooseTextsWith(choose: (text: string) => string): void {
 }
 
 /**
- * Takes a text that was pasted or shared; a wind in it is in use at once. Says whether it was. One
- * that came `unasked`, with the address, is offered to be taken back.
+ * Takes a pasted or shared text; a wind in it is in use at once. Returns whether there was one. A
+ * text that came `unasked`, with the address, can be undone with one tap.
  */
 export function takeText(text: string, unasked = false): boolean {
   const looked = beginningOf(text, MOST_LOOKED_THROUGH);
-  // From elsewhere: what would be drawn otherwise than it is read does not get into the record.
+  // From elsewhere: text that is drawn differently from how it reads must not get into the record.
   const within = plainly(looked, 'report');
   const taken = chooseFrom?.(within) ?? within;
   const held = beginningOf(taken, MOST_HELD);
@@ -123,7 +132,10 @@ export function takeText(text: string, unasked = false): boolean {
   return set !== null;
 }
 
-/** As much of a text as fits: whole reports, or at least whole groups, for half of one would be read as another. */
+/**
+ * As much of a text as fits: whole reports, or at least whole groups, because half of one would be
+ * read as another.
+ */
 function beginningOf(text: string, most: number): string {
   if (text.length <= most) return text;
   const within = text.slice(0, most);
@@ -132,14 +144,14 @@ function beginningOf(text: string, most: number): string {
   return end > 0 ? within.slice(0, end) : within;
 }
 
-/** Closes the keypad; a wind that can be used is set. */
+/** Closes the keypad; a usable wind is set. */
 export function closeKeypad(): void {
   setWind();
   erased.value = false;
   typing.value = false;
 }
 
-/** Throws away what is typed, back to the wind in use. */
+/** Discards what is typed, back to the wind in use. */
 export function dropDraft(): void {
   draft.value = '';
   turned.value = false;

@@ -1,4 +1,7 @@
-/** A document being written or drawn, of whatever kind: its changes, what is wrong in it, its draft on the device. */
+/**
+ * A document being written or drawn, of whatever kind: its changes, its faults, its draft on the
+ * device.
+ */
 
 import { computed, signal } from '@preact/signals';
 import {
@@ -27,27 +30,30 @@ type Check = Awaited<ReturnType<typeof loadDocumentFaults>>;
 
 const check = signal<Check | null>(null);
 
-/** Loads what checks documents. Rejects where it cannot be had. */
+/** Loads what checks documents. Rejects if it isn't available. */
 export async function loadCheck(): Promise<void> {
   check.value ??= await loadDocumentFaults();
 }
 
-/** What keeps a document from being kept, by its schema; empty before that is loaded. */
+/** What keeps a document from being saved, by its schema; empty until the check is loaded. */
 export const faultsOf = (document: Document | null): readonly DocumentFault[] =>
   document === null ? [] : (check.value?.(document) ?? []);
 
-/** What a kind of document says of its drafts. */
+/** What a kind of document says about its drafts. */
 interface Drafting<D, E> {
   readonly changes: Changes<D, E>;
-  /** The name that the draft in hand is kept under on the device. */
+  /** The name the device stores the present draft under. */
   readonly name: () => string;
-  /** Whether it needs no draft, as when it is kept as a document. */
+  /** Whether no draft is needed, for instance because the document itself is saved. */
   readonly isDone: (history: History<D, E>) => boolean;
   /** What is stored beside the changes. */
   readonly more?: () => object;
 }
 
-/** The draft of a document, as signals, and what is done with it. One stands for whatever is open of its kind. */
+/**
+ * The draft of a document, as signals, and its operations. One instance serves whatever is open of
+ * its kind.
+ */
 export function draftOf<D extends Document, E>({ changes, name, isDone, more }: Drafting<D, E>) {
   const history = signal<History<D, E> | null>(null);
   /** Whether it will still be there after a reload. */
@@ -75,36 +81,42 @@ export function draftOf<D extends Document, E>({ changes, name, isDone, more }: 
     history,
     stays,
     keeper,
-    /** As it stands; null where none is open. */
+    /** The document as it stands; null if none is open. */
     document: computed(() => history.value && standing(history.value)),
     canUndo: computed(() => history.value !== null && history.value.at > 0),
     canRedo: computed(
       () => history.value !== null && history.value.at < history.value.steps.length,
     ),
 
-    /** Closes what is open, so that another can be. */
+    /** Closes what is open, so that another can be opened. */
     close(): void {
       keeper.flush();
       history.value = null;
     },
-    /** Opens one, or goes on with it as it was left. */
+    /** Opens a document, or continues it as it was left. */
     open(from: D | History<D, E>): void {
       history.value = 'steps' in from ? from : beginHistory(from);
     },
-    /** Makes a change. Where it `goesOn` setting what the last one set, the two are one. */
+    /** Makes a change. If it `goesOn` setting what the last one set, the two count as one. */
     edit: (edit: E, goesOn = false) => take((now) => changed(changes, now, edit, goesOn)),
-    /** What comes next is a change of its own. */
+    /** Ends the current change: what comes next is a new one. */
     settle: () => take(settled),
-    /** Takes the last change back. */
+    /** Undoes the last change. */
     undo: () => take(undone),
-    /** Makes again what was taken back last. */
+    /** Redoes the last change undone. */
     redo: () => take(redone),
-    /** What was left of one, from the device or from where it was `kept` before; null where there is none that can be gone on with. */
+    /**
+     * What was left of a document, on the device or where it was `kept` before; null if nothing can
+     * be continued.
+     */
     left: async (of: string, kept?: unknown) => leftIn(changes, (await readDraft(of)) ?? kept),
   };
 }
 
-/** A history with what was stored beside it. Until 0.2 the number of changes that hold was `made` for procedures. */
+/**
+ * A history with what was stored beside it. Until 0.2 procedures stored the number of valid changes
+ * as `made`.
+ */
 type Left<D, E> = StoredHistory<D, E> & { readonly made?: number; readonly known?: unknown };
 
 function leftIn<D extends Document, E>(changes: Changes<D, E>, kept: unknown) {
@@ -112,7 +124,7 @@ function leftIn<D extends Document, E>(changes: Changes<D, E>, kept: unknown) {
   const { start, edits, made, at = made, known } = kept as Left<D, E>;
   try {
     const history = restoredHistory(changes, { start, edits, at: at ?? 0 });
-    // What another version left may not be what this one can draw: a change it does not know gives nothing.
+    // What another version left may be beyond this one: an unknown change yields nothing.
     const isOurs =
       history.steps.every(({ document }) => document !== undefined) &&
       faultsOf(standing(history)).every(({ code }) => code !== 'not-of-shape');

@@ -1,4 +1,6 @@
-/** The field being drawn or mended: its draft, which outlives the window, and what it becomes. */
+/**
+ * The field being drawn or corrected: its draft, which outlives the window, and what it becomes.
+ */
 
 import type { ListedField } from 'virtual:lapstrip-catalogue';
 import { computed, signal } from '@preact/signals';
@@ -24,13 +26,13 @@ import { addOwnDocument } from '../documents/ownDocuments';
 import { langOf } from '../language';
 import { draftOf, faultsOf, loadCheck } from './draft';
 
-/** The draft that was kept as a field: it is not gone on with. */
+/** The draft that was saved as a field: it isn't continued. */
 let done: History<Field, FieldEdit> | null = null;
 
-/** The name of the draft: the field that is mended, or a new one. */
+/** The name of the draft: the field being corrected, or a new one. */
 const draftName = signal<Hash | 'new'>('new');
 
-/** The name it is kept under on the device. */
+/** The name the device stores it under. */
 const keptUnder = (name: string) => ` field/${name}`;
 
 const draft = draftOf<Field, FieldEdit>({
@@ -40,18 +42,21 @@ const draft = draftOf<Field, FieldEdit>({
 });
 
 /**
- * The field as it stands, null before it is there; whether there is something to take back, and
- * something taken back; whether the draft will still be there after a reload.
+ * The field as it stands, null before it is loaded; whether there is something to undo or redo;
+ * whether the draft will survive a reload.
  */
 export const { document: drawnField, canUndo, canRedo, stays, undo, redo } = draft;
 
-/** What keeps it from being kept. */
+/** What keeps it from being saved. */
 export const drawnFaults = computed(() => faultsOf(drawnField.value));
 
-/** What `lang` has to say of the texts of the field. */
+/** The `lang` of the field's texts. */
 export const drawnLang = (): string | undefined => langOf(languageOf(drawnField.value ?? {}));
 
-/** Begins to draw a field, or to mend one, or goes on where that was left. Rejects where it cannot be had. */
+/**
+ * Starts drawing a field or correcting one, or continues where that was left. Rejects if it isn't
+ * available.
+ */
 export async function openDraft(of: Hash | null): Promise<void> {
   await loadCheck();
   const name = of ?? 'new';
@@ -63,7 +68,7 @@ export async function openDraft(of: Hash | null): Promise<void> {
   draft.open(left?.history ?? (await asBegun(of)));
 }
 
-/** A field with nothing in it but the language it will be described in, which is taken to be that of the page. */
+/** An empty field in the language of the page, in which it will presumably be described. */
 const nothingDrawn = (): Field => ({
   ...emptyField({ latDeg: 0, lonDeg: 0 }),
   language: pageLanguage(),
@@ -76,16 +81,18 @@ async function asBegun(of: Hash | null): Promise<Field> {
   return listed.load();
 }
 
-/** Makes a change to the field. Whatever is set again, letter by letter or pulled along, is one change. */
+/**
+ * Changes the field. Setting the same thing again, letter by letter or by dragging, is one change.
+ */
 export const change = (edit: FieldEdit): void => draft.edit(edit, true);
 
-/** Begins anew: with nothing, or with the field as it was before it was mended. It can be taken back. */
+/** Starts afresh: empty, or with the field before it was corrected. Can be undone. */
 export function startAnew(): void {
   const start = draftName.value === 'new' ? nothingDrawn() : draft.history.value?.start;
   if (start !== undefined) change({ kind: 'anew', field: start });
 }
 
-/** What came of keeping a field. */
+/** The outcome of saving a field. */
 export type KeptField =
   | { readonly listed: ListedField; readonly problems: null }
   | { readonly listed: null; readonly problems: readonly DocumentProblem[] };
@@ -101,7 +108,7 @@ async function checked(): Promise<Checked> {
   return document.kind === 'field' ? { field: document.content } : { problems: NOT_READ };
 }
 
-/** Keeps the field as one of the pilot's own, beside the one it was made from. Never rejects. */
+/** Saves the field as one of the pilot's own, beside the one it was made from. Never rejects. */
 export async function keepField(): Promise<KeptField> {
   try {
     const drawn = draft.history.value;
@@ -115,12 +122,15 @@ export async function keepField(): Promise<KeptField> {
     const listed = fields.value.find((one) => one.hash === hash);
     if (listed !== undefined) return { listed, problems: null };
   } catch {
-    // Said below.
+    // Reported below.
   }
   return { listed: null, problems: NOT_READ };
 }
 
-/** The field as a file, or what keeps it from being one. Rejects where the code that checks it cannot be had. */
+/**
+ * The field as a file, or what keeps it from being one. Rejects if the code that checks it isn't
+ * available.
+ */
 export async function fieldFile(): Promise<File | readonly DocumentProblem[]> {
   const result = await checked();
   if ('problems' in result) return result.problems;
@@ -128,7 +138,7 @@ export async function fieldFile(): Promise<File | readonly DocumentProblem[]> {
   return new File([text], `${result.field.code.toLowerCase()}.json`, { type: 'application/json' });
 }
 
-/** Variation at a place on the sortie's day, degrees, east positive; null where no model knows it. */
+/** Variation at a place on the sortie's day, degrees, east positive; null if no model covers it. */
 export async function variationThere(at: Place): Promise<number | null> {
   const when = new Date(sortieMinute.value);
   const table = await loadVariation(when).catch(() => null);

@@ -1,4 +1,4 @@
-/** Writing one's own version of a procedure: the edit, its undo, and what is kept of it. */
+/** Writing one's own version of a procedure: the edit, its undo, and its saved versions. */
 
 import { batch, computed, signal } from '@preact/signals';
 import {
@@ -36,7 +36,7 @@ import { setInputs } from '../record/choices';
 import { atPause } from '../wind/atPause';
 import { draftOf, faultsOf, loadCheck } from './draft';
 
-/** A procedure by its name and its content. */
+/** A procedure by hash and content. */
 interface Named {
   readonly hash: Hash;
   readonly content: Procedure;
@@ -47,15 +47,17 @@ export interface Writing {
   readonly code: string;
   /** The original as it is now. */
   readonly original: Named;
-  /** What versions were made from, as far as it is kept here. */
+  /** What versions were made from, as far as stored here. */
   readonly bases: ReadonlyMap<Hash, Procedure>;
-  /** As it was kept last, or the original under its own name: nothing is to be kept while it is that. */
+  /**
+   * As last saved, or the original under its own name: while it is that, there is nothing to save.
+   */
   readonly kept: Procedure;
-  /** The versions that what is written has taken in, or was kept over. */
+  /** The versions this edit has taken in, or was saved over. */
   readonly known: ReadonlySet<Hash>;
 }
 
-/** What is being written; null while it is opened, `failed` where it cannot be had. */
+/** What is being written; null while opening, `failed` if it isn't available. */
 export const writing = signal<Writing | 'failed' | null>(null);
 
 const open = () => (writing.value === 'failed' ? null : writing.value);
@@ -67,25 +69,28 @@ const draft = draftOf<Procedure, ProcedureEdit>({
   more: () => ({ known: [...(open()?.known ?? [])] }),
 });
 
-/** The procedure as it stands; whether there is a change to take back, and one to make again. */
+/** The procedure as it stands; whether there is a change to undo or redo. */
 export const { document: written, canUndo, canRedo, settle, undo, redo } = draft;
 
-/** Makes a change; while `typing`, it is one with the last where that is of the same text. */
+/** Makes a change; while `typing`, merges it with the last one of the same text. */
 export const edit: (made: ProcedureEdit, typing?: boolean) => void = draft.edit;
 
-/** Whether it is there to be written. */
+/** Whether it is loaded and can be written. */
 export const stage = computed(() => {
   const now = writing.value;
   return now === null ? 'opening' : now === 'failed' ? 'failed' : 'open';
 });
 
 /**
- * The procedure as it stood when typing last paused: what stands around the text that is typed in
- * follows by words, not by letters.
+ * The procedure at the last pause in typing: what surrounds the text being typed follows by words,
+ * not by letters.
  */
 export const atRest = atPause(written, () => draft.history.peek()?.goesOn === true);
 
-/** What keeps it from being kept; the same list for as long as the same is wrong, so that nothing is drawn for it. */
+/**
+ * What keeps it from being saved; the same list while the same is wrong, so that nothing is
+ * redrawn.
+ */
 export const faults = steady(() => {
   const procedure = atRest.value;
   return procedure === null
@@ -93,29 +98,32 @@ export const faults = steady(() => {
     : faultsOf(procedure).map((fault) => placedFault(procedure, fault));
 });
 
-/** Whether something was written that is not kept. */
+/** Whether anything written isn't saved. */
 export const isUnkept = computed(() => {
   const now = open();
   return now !== null && !sameDocument(now.kept, written.value);
 });
 
-/** The versions kept of what is being written, newest first. */
+/** The saved versions of what is being written, newest first. */
 export const versions = computed((): readonly OwnVersion[] => {
   const code = open()?.code;
   return ownVersions.value.filter(({ content }) => content.code === code).toReversed();
 });
 
-/** The newest version where it was kept elsewhere, as in another window, since this edit began; null: none. */
+/**
+ * The newest version if it was saved elsewhere, such as in another window, since this edit began;
+ * else null.
+ */
 export const overtaken = computed((): OwnVersion | null => {
   const newest = versions.value[0];
   const known = open()?.known;
   return newest === undefined || known === undefined || known.has(newest.hash) ? null : newest;
 });
 
-/** What was taken in last, and what stood here then. */
+/** What was last taken in, and what stood here before. */
 const taken = signal<{ readonly number: number; readonly as: unknown } | null>(null);
 
-/** The number of the version that took the place of one that nothing was written in; null: none did. */
+/** The number of the version that replaced one in which nothing was written; null if none did. */
 export const takenIn = computed(() =>
   taken.value?.as === draft.history.value ? (taken.value?.number ?? null) : null,
 );
@@ -123,8 +131,8 @@ export const takenIn = computed(() =>
 ownVersions.subscribe(takeInOther);
 
 /**
- * Where nothing was written, what another window kept stands here at once. What was written stays:
- * the pilot says which of the two goes on.
+ * If nothing was written here, shows at once what another window saved. What was written stays: the
+ * pilot decides which of the two to continue.
  */
 function takeInOther(): void {
   const now = open();
@@ -140,14 +148,14 @@ function takeInOther(): void {
       taken.value = { number: other.edition.number, as: draft.history.value };
     });
   }
-  // The window that kept its own forgot what was not kept, which is this one's still.
+  // The other window, on saving, deleted the unsaved draft, which is still this window's.
   else draft.keeper.soon();
 }
 
 const knownVersions = (code: string): ReadonlySet<Hash> =>
   new Set(ownVersions.value.filter(({ content }) => content.code === code).map(({ hash }) => hash));
 
-/** Goes on from the version that was kept elsewhere: one change, which undo takes back. */
+/** Continues from the version saved elsewhere: one change, which undo reverts. */
 export function goOnFromOther(): void {
   const now = open();
   const other = overtaken.value;
@@ -162,7 +170,10 @@ function editable({ edition: _, ...content }: Procedure): Procedure {
   return withAllPhases(content);
 }
 
-/** Opens a procedure to be written, where it was left; `ownName` names a version from the original's name. */
+/**
+ * Opens a procedure for writing, where it was left; `ownName` turns the original's name into the
+ * version's.
+ */
 export async function openWriting(
   hash: Hash,
   ownName: (original: string) => string,
@@ -180,7 +191,7 @@ export async function openWriting(
 async function takeInHand(hash: Hash, ownName: (original: string) => string): Promise<void> {
   await listOwnDocuments();
   const documents = await record.documents();
-  // What the record holds has passed its schema where it entered.
+  // The record's documents have already passed their schema.
   const bases = new Map(
     documents
       .filter(({ kind }) => kind === 'procedure')
@@ -191,8 +202,8 @@ async function takeInHand(hash: Hash, ownName: (original: string) => string): Pr
   if (content === undefined) throw new Error('there is no such procedure');
   const { code } = content;
   const newest = ownVersions.value.findLast((version) => version.content.code === code);
-  // A version of one's own is compared with an original that came, and takes from it what the pilot
-  // says; a new one is not begun from it before it was chosen.
+  // The pilot's own version is compared with an original from elsewhere and takes from it what the
+  // pilot chooses; a new version isn't started from one before it was chosen.
   const original = (await originalOf(code, newest !== undefined)) ?? { hash, content };
   bases.set(original.hash, original.content);
   const fresh: Procedure = {
@@ -210,8 +221,8 @@ async function takeInHand(hash: Hash, ownName: (original: string) => string): Pr
 }
 
 /**
- * The original of a code: what came with the app, or was brought in its place since; what came and
- * was not chosen yet only where it is asked for.
+ * The original of a code: from the app, or what the pilot added in its place; one from elsewhere
+ * that wasn't chosen yet only if asked for.
  */
 async function originalOf(code: string, orReceived: boolean): Promise<Named | null> {
   const isOwn = (hash: Hash) => ownVersions.value.some((version) => version.hash === hash);
@@ -225,21 +236,21 @@ async function originalOf(code: string, orReceived: boolean): Promise<Named | nu
   return listed?.kind === 'procedure' ? { hash: listed.hash, content: await listed.load() } : null;
 }
 
-/** A name for a new step: no other step has had it, here or in the original. */
+/** An id for a new step: no other step has had it, here or in the original. */
 export const newStepId = (): StepId => `own-${newId().slice(0, 12)}`;
 
-/** What came of keeping. */
+/** The outcome of saving. */
 export type Kept =
   | { readonly kind: 'kept'; readonly number: number; readonly flown: 'now' | 'next' | 'not' }
   | { readonly kind: 'refused'; readonly problems: readonly DocumentProblem[] }
-  /** Another version was kept elsewhere, and stands in {@link overtaken} to be decided on. */
+  /** Another version was saved elsewhere, and awaits a decision in {@link overtaken}. */
   | { readonly kind: 'overtaken' }
-  /** What checks it could not be loaded. */
+  /** The code that checks it couldn't be loaded. */
   | { readonly kind: 'failed' };
 
 /**
- * Keeps what is written as the next version, unless another was kept elsewhere meanwhile that is not
- * the one it is kept `over`. Those before it stay. Never rejects.
+ * Saves what is written as the next version, unless another was saved elsewhere meanwhile that
+ * isn't the one it is saved `over`. Earlier versions stay. Never rejects.
  */
 export async function keepOwn(over: OwnVersion | null = null): Promise<Kept> {
   try {
@@ -249,7 +260,10 @@ export async function keepOwn(over: OwnVersion | null = null): Promise<Kept> {
   }
 }
 
-/** Does something while no other window does, so that of two that keep at once the second sees the first. */
+/**
+ * Runs something while no other window does, so that of two that save at once the second sees the
+ * first.
+ */
 const alone = <T>(work: () => Promise<T>): Promise<T> =>
   navigator.locks === undefined ? work() : navigator.locks.request('lapstrip-own', work);
 
@@ -273,25 +287,30 @@ async function keepNow(over: OwnVersion | null): Promise<Kept> {
   await addOwnDocument({ hash, kind: 'procedure', content, own: true });
   change({ kept: document });
   settle();
-  // Only then: the others store again what they have not kept.
+  // Only then: the others store their unsaved work again.
   await draft.keeper.now();
   tellOfDocuments();
   return { kind: 'kept', number, flown: fly(hash, now.code) };
 }
 
-/** Changes what is known of what is written; whatever was typed meanwhile stays. */
+/** Updates what we know about the edit; whatever was typed meanwhile stays. */
 function change(to: Partial<Pick<Writing, 'kept' | 'known'>>): void {
   const now = open();
   if (now !== null) writing.value = { ...now, ...to };
 }
 
-/** What the version was made from is kept with it, so that it can follow when the app brings another. */
+/**
+ * Stores what the version was made from with it, so that it can follow when the app brings another.
+ */
 async function keepOriginal({ hash, content }: Named): Promise<void> {
   const isKept = (await record.documents()).some((kept) => kept.hash === hash);
   if (!isKept) await record.keepDocument({ hash, kind: 'procedure', content, own: false });
 }
 
-/** Takes the version for the next run, where the procedure is the one in use. A run that is begun keeps its own. */
+/**
+ * Uses the version for the next run, if its procedure is the one in use. A run in progress keeps
+ * its own.
+ */
 function fly(hash: Hash, code: string): 'now' | 'next' | 'not' {
   const chosen = chosenProcedure.value;
   const isInUse =
@@ -303,7 +322,7 @@ function fly(hash: Hash, code: string): 'now' | 'next' | 'not' {
   return sortie.value.run === null ? 'now' : 'next';
 }
 
-/** Takes a version up again, or the original: a change like any other, which undo takes back. */
+/** Goes back to a version, or to the original: a change like any other, which undo reverts. */
 export function takeUp(content: Procedure): void {
   const now = open();
   if (now === null) return;
@@ -311,7 +330,7 @@ export function takeUp(content: Procedure): void {
   const by = editable(content);
   edit({
     kind: 'replace',
-    // The original taken up again is a version of one's own still.
+    // The original, edited again, is still a version of one's own.
     by: by.basedOn === undefined ? { ...by, name, basedOn: basedOnOf(now, basedOn) } : by,
   });
 }
@@ -322,14 +341,14 @@ const basedOnOf = ({ code, original }: Writing, before: Procedure['basedOn']) =>
   hash: original.hash,
 });
 
-/** The original changed since the version was made from it. */
+/** Whether the original has changed since the version was made from it. */
 export interface News {
   readonly theirs: Procedure;
-  /** Null where what it was made from is not kept here, and so cannot be told apart. */
+  /** Null if what it was made from isn't stored here, so that we can't tell. */
   readonly base: Procedure | null;
 }
 
-/** What the original brought since; null where it is as it was. */
+/** What the original has changed since; null if nothing. */
 export const news = computed((): News | null => {
   const now = open();
   const hash = written.value?.basedOn?.hash;
@@ -341,7 +360,9 @@ export const news = computed((): News | null => {
   };
 });
 
-/** What the version was made from, to see what is one's own; the original where that is not kept here. */
+/**
+ * What the version was made from, to see what is one's own; the original if that isn't stored here.
+ */
 export const comparedWith = computed((): Procedure | null => {
   const now = open();
   if (now === null) return null;
@@ -349,7 +370,7 @@ export const comparedWith = computed((): Procedure | null => {
   return withAllPhases(base ?? now.original.content);
 });
 
-/** The version with what the original brought; null where there is nothing to follow. */
+/** The version merged with the original's changes; null if there is nothing to follow. */
 export function following(chosen: ChosenSides): Merged | null {
   const brought = news.value;
   const mine = written.value;
@@ -358,7 +379,9 @@ export function following(chosen: ChosenSides): Merged | null {
     : mergeOwn({ base: brought.base, theirs: brought.theirs, mine }, chosen);
 }
 
-/** Follows the original, as `chosen` says where both changed a step: one change, which undo takes back. */
+/**
+ * Follows the original, as `chosen` says where both changed a step: one change, which undo reverts.
+ */
 export function follow(chosen: ChosenSides): void {
   const now = open();
   const merged = following(chosen);

@@ -1,4 +1,4 @@
-/** What words.en.ts holds, in the language of the page. */
+/** The words of words.en.ts, in the language of the page. */
 
 import { inLanguage } from '../../parts/catalogues';
 import type { Translated } from '../../parts/translated';

@@ -1,4 +1,4 @@
-/** What route.en.ts holds, in the language of the page. */
+/** The words of route.en.ts, in the language of the page. */
 
 import { inLanguage } from '../../parts/catalogues';
 import type { Translated } from '../../parts/translated';
