@@ -33,6 +33,9 @@ export { type EndFigures, endFigures } from './day/endFigures';
 export { type Memo, once } from './day/memo';
 export type { NumbersBrief } from './day/numbers';
 export {
+  isReadAloud,
+  isReleasing,
+  type Main,
   mayDoNow,
   mayGoOnFrom,
   type Offers,

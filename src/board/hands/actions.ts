@@ -10,7 +10,6 @@ import { passNext, progress } from '../flight/taxi';
 import { bigCard, onRoll, openPlace, PLACES, place } from '../places';
 import { closeCard, openCard } from '../steps/card';
 import { dueName, dueSinceMs } from '../steps/due';
-import { resume } from '../steps/interruption';
 import { stepsShown } from '../steps/leavingSteps';
 import { doIt, goBack, offered, stopRoll, tick } from '../steps/stepping';
 
@@ -94,7 +93,9 @@ function inSteps(action: StepAction, pressed: Pressed): Outcome {
     case 'done':
       return doMain(now, pressed);
     case 'back':
-      return takeBack(now);
+      if (now.undo === null) return 'not-now';
+      goBack();
+      return 'done';
     case 'hold-back':
       if (now.putOff === null) return 'not-now';
       tick(now.putOff, 'held');
@@ -108,21 +109,9 @@ function inSteps(action: StepAction, pressed: Pressed): Outcome {
   }
 }
 
-/** After an interruption, resumes and then goes one back. */
-function takeBack({ main, undo }: Offers): Outcome {
-  if (main.what === 'resume') resume();
-  else if (undo === null) return 'not-now';
-  goBack();
-  return 'done';
-}
-
 /** Does what the largest key does. Brakes released and airborne have actions of their own. */
 function doMain({ main }: Offers, pressed: Pressed): Outcome {
   if (main.what === 'stamp' && main.moment !== 'landed') return 'not-now';
-  if (main.what === 'resume') {
-    resume();
-    return 'done';
-  }
   return withCare(wantsHold(main, true), pressed, () => doIt(main));
 }
 

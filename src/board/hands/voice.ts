@@ -4,7 +4,14 @@
  */
 
 import { computed, effect, signal, untracked } from '@preact/signals';
-import { type ClimbRung, type Id, type Rung, takeoffUnderWay } from '../../core';
+import {
+  type ClimbRung,
+  type Id,
+  isReadAloud,
+  isReleasing,
+  type Rung,
+  takeoffUnderWay,
+} from '../../core';
 import { isForemost } from '../../device/foremost';
 import { kept } from '../../device/kept';
 import { pageLanguage } from '../../device/pageLanguage';
@@ -15,8 +22,9 @@ import { wallNowMs } from '../flight/time';
 import { ladder } from '../flight/today';
 import { place } from '../places';
 import { sayAgain } from '../steps/card';
-import { dueName, isAway, walked } from '../steps/due';
+import { dueName } from '../steps/due';
 import { stepsShown } from '../steps/leavingSteps';
+import { offered } from '../steps/stepping';
 import { asksToRepeat } from './actions';
 
 /** How this device reads aloud. */
@@ -78,10 +86,7 @@ const hasGates = computed(
   () => voicing.value.on && voicing.value.gates && (ladder.value?.rungs.length ?? 0) > 0,
 );
 
-const moment = computed(() => {
-  const position = walked.value?.position;
-  return position?.kind === 'moment' ? position.moment : null;
-});
+const isRead = computed(() => offered.value !== null && isReadAloud(offered.value));
 
 const isTaxi = computed(() => place.value === 'taxi');
 
@@ -89,7 +94,9 @@ const isTaxi = computed(() => place.value === 'taxi');
 const warnedIn = signal<Id | null>(null);
 
 /** Brake release is next, and the gates will be read: say on screen that they are times. */
-export const warnsOfGates = computed(() => hasGates.value && moment.value === 'brakes released');
+export const warnsOfGates = computed(
+  () => hasGates.value && offered.value !== null && isReleasing(offered.value),
+);
 
 /** Whether the last thing said was the due step, not a gate. */
 let wasDue = false;
@@ -99,12 +106,12 @@ export function startVoice(sayings: Sayings): void {
   followVoices();
   const isHeard = computed(() => voicing.value.on && isForemost.value && stepsShown.value);
   effect(() => {
-    const due = dueName.value;
+    void dueName.value;
     if (!isHeard.value) return;
     // What was being said belonged to the step before.
     fallSilent();
     wasDue = false;
-    if (isAway.value || due === '' || moment.value === 'airborne') return;
+    if (!isRead.value) return;
     untracked(() => sayNow([...sayings.due(), ...inPage(warning(sayings))]));
     wasDue = true;
   });
@@ -141,7 +148,7 @@ function followRepeats(sayings: Sayings): void {
     if (asksToRepeat.value === heard) return;
     heard = asksToRepeat.value;
     untracked(() => {
-      const rungs = moment.value === 'airborne' ? (ladder.value?.rungs ?? []) : [];
+      const rungs = offered.value?.rolling ? (ladder.value?.rungs ?? []) : [];
       if (rungs.length > 0) sayNow(rungs.map(sayings.gate).join(' '));
       else {
         const call = isTaxi.value && !stepsShown.value ? sayings.call() : [];

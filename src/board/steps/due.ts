@@ -1,12 +1,13 @@
 /** What is due, as far as keys care: which step it is, and since when. */
 
 import { computed, effect } from '@preact/signals';
-import { interruptedAt, type Walk } from '../../core';
+import type { Walk } from '../../core';
 import { sortie } from '../board';
 import { steps } from '../flight/flight';
 import { elapsedNowMs } from '../flight/time';
 import { bigCard, place, sheet, typing } from '../places';
 import { stepsShown } from './leavingSteps';
+import { offered } from './stepping';
 
 /** The walk in progress: through the open list, or through the procedure; null without one. */
 export const walked = computed((): Walk | null => {
@@ -14,27 +15,25 @@ export const walked = computed((): Walk | null => {
   return brief === null ? null : (brief.abnormal?.walk ?? brief.walk);
 });
 
-/** Whether the pilot was called away from the steps and hasn't come back. */
-export const isAway = computed(() => interruptedAt(sortie.value) !== null);
-
 /**
  * Names what is due; it changes with anything that a key press meant for the step before must not
  * touch.
  */
 export const dueName = computed((): string => {
-  const position = walked.value?.position;
-  if (position === undefined) return '';
-  const list = sortie.value.list?.id ?? '';
-  const away = isAway.value ? 'away' : '';
-  switch (position.kind) {
-    case 'step': {
-      const { pass, step, state } = position.row;
-      return `${list}/${pass}/${step.id}/${state.kind}/${away}`;
+  const main = offered.value?.main;
+  const { list, run } = sortie.value;
+  const within = list?.id ?? '';
+  switch (main?.what) {
+    case undefined:
+      return '';
+    case 'tick': {
+      const { pass, step, state } = main.row;
+      return `${within}/${pass}/${step.id}/${state.kind}`;
     }
-    case 'moment':
-      return `${list}/${sortie.value.run?.passes.roll ?? 1}/${position.moment}/${away}`;
+    case 'stamp':
+      return `${within}/${run?.passes.roll ?? 1}/${main.moment}`;
     default:
-      return `${list}/${position.kind}/${away}`;
+      return `${within}/${main?.what}`;
   }
 });
 

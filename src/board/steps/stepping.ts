@@ -9,8 +9,8 @@ import {
   isWaiting,
   type LeadsTo,
   type ListId,
+  type Main,
   type Moment,
-  type Offers,
   offers,
   PHASES,
   type Phase,
@@ -33,6 +33,7 @@ import { wallNowMs } from '../flight/time';
 import { openPlace } from '../places';
 import { add, addTo, undoable } from '../record/adding';
 import { seal } from '../record/sealing';
+import { resume } from './interruption';
 
 /** The run to tick in: the procedure's, begun with its first tick. */
 function openRun(): { readonly id: Id; readonly events: readonly Event[] } | null {
@@ -198,10 +199,11 @@ export const offered = computed(() =>
 /** Whether there is something to undo. */
 export const canGoBack = (): boolean => (offered.value?.undo ?? null) !== null;
 
-/** Undoes the last thing done in the steps. */
+/** Undoes the last thing done in the steps; after an interruption, resumes first. */
 export function goBack(): void {
   const last = offered.value?.undo ?? null;
   if (last === null) return;
+  resume();
   add(...togetherWith(record.entries, last).map(({ id }): Event => ({ kind: 'undo', target: id })));
 }
 
@@ -223,10 +225,11 @@ export function endSortie(): void {
   undoable.value = { what: 'sortie', entries: [...closing, ...addTo(newId(), ...next)] };
 }
 
-/** Does what is offered next; resuming after an interruption happens elsewhere. */
-export function doIt(main: Offers['main']): void {
+/** Does what is offered next. */
+export function doIt(main: Main): void {
   if (main.what === 'tick') tick(main.row, 'done');
   else if (main.what === 'stamp') stamp(main.moment, main.tied);
   else if (main.what === 'close-list') closeList(main.leadsTo);
   else if (main.what === 'end-sortie') endSortie();
+  else resume();
 }

@@ -4,26 +4,30 @@
  */
 
 import type { FlownAgain } from '../procedure/again';
+import type { Step } from '../procedure/procedure';
 import { canMove } from '../procedure/tied';
 import { isWaiting, type StepRow } from '../procedure/walk';
-import type { Id, LeadsTo, Moment } from '../sortie/entry';
+import type { Entry, Id, LeadsTo, Moment } from '../sortie/entry';
 import type { Sortie } from '../sortie/fold';
 import { interruptedAt, mayInterrupt } from '../sortie/interruption';
 import { rowsOf, type StepsBrief } from './steps';
 
 /** What the pilot can do next: what the largest key does. */
 export type Main =
-  | { readonly what: 'tick'; readonly row: StepRow }
+  /** A step; `barrier` is what it was put off to, and must be done before. */
+  | { readonly what: 'tick'; readonly row: StepRow; readonly barrier: Step | Moment | null }
   /** A moment that is stamped, with the steps that are ticked together with it. */
   | { readonly what: 'stamp'; readonly moment: Moment; readonly tied: readonly StepRow[] }
   | { readonly what: 'close-list'; readonly leadsTo: LeadsTo }
   | { readonly what: 'end-sortie' }
-  /** Interrupted: the steps are taken up again before anything else. */
-  | { readonly what: 'resume' };
+  /** Interrupted since then: the steps are taken up again before anything else. */
+  | { readonly what: 'resume'; readonly left: Entry['at'] };
 
 /** What may be done now. */
 export interface Offers {
   readonly main: Main;
+  /** Rolling, not yet airborne: there is the ladder, and nobody is asked to take anything up again. */
+  readonly rolling: boolean;
   /** The step that may be put off; null where there is no later for it. */
   readonly putOff: StepRow | null;
   /** The step of which may be said that it is not possible. */
@@ -48,19 +52,23 @@ export function offers(
 ): Offers {
   const walk = abnormal?.walk ?? flown;
   const { position } = walk;
-  const isAway = interruptedAt(sortie) !== null;
+  const rolling = position.kind === 'moment' && position.moment === 'airborne';
+  const left = rolling ? null : interruptedAt(sortie);
+  const isAway = left !== null;
   const row = position.kind === 'step' ? position.row : null;
   const moment = position.kind === 'moment' ? position.moment : null;
   const inPhases = abnormal === null && !isAway;
   const hasLanded = walk.phase === 'after' && walk.phases.at(-1)?.handled === 0;
   return {
-    main: isAway ? { what: 'resume' } : mainOf(walk.position, abnormal?.list.then ?? 'return'),
+    main:
+      left === null ? mainOf(position, abnormal?.list.then ?? 'return') : { what: 'resume', left },
+    rolling,
     putOff: isAway || !mayPutOff(position) ? null : row,
     cannot: isAway ? null : row,
     undo: sortie.list?.last?.id ?? sortie.run?.last?.id ?? null,
     // On the approach nobody is called away: there is the go-around.
     interrupt: inPhases && row !== null && walk.phase !== 'recovery' && mayInterrupt(sortie),
-    stop: !isAway && moment === 'airborne',
+    stop: rolling,
     goAround: inPhases && walk.phase === 'recovery' && (row !== null || moment === 'landed'),
     again: isAway
       ? []
@@ -76,7 +84,7 @@ export function offers(
 function mainOf(position: StepsBrief['walk']['position'], leadsTo: LeadsTo): Main {
   switch (position.kind) {
     case 'step':
-      return { what: 'tick', row: position.row };
+      return { what: 'tick', row: position.row, barrier: position.barrier };
     case 'moment':
       return { what: 'stamp', moment: position.moment, tied: position.tied };
     case 'list-end':
@@ -99,6 +107,17 @@ function mayPutOff(position: StepsBrief['walk']['position']): boolean {
  */
 export const wantsHold = (main: Main, eyesUp: boolean): boolean =>
   main.what === 'tick' ? main.row.step.critical === true : main.what === 'end-sortie' && eyesUp;
+
+/**
+ * Whether what is due is read aloud as it becomes due: not to who is away, nor on the roll, where the
+ * gates are.
+ */
+export const isReadAloud = ({ main, rolling }: Offers): boolean =>
+  main.what !== 'resume' && !rolling;
+
+/** Whether the brakes are about to be released. */
+export const isReleasing = ({ main }: Offers): boolean =>
+  main.what === 'stamp' && main.moment === 'brakes released';
 
 /** Whether the pilot may go on from a step, putting off what waits before it. */
 export const mayGoOnFrom = ({ step, state }: StepRow): boolean =>

@@ -2,11 +2,10 @@
 
 import type { JSX } from 'preact';
 import { useEffect } from 'preact/hooks';
-import { steps } from '../../board/flight/flight';
 import { place } from '../../board/places';
 import { closeCard, sayAgain } from '../../board/steps/card';
 import { comeBackToSteps, leaveSteps } from '../../board/steps/leavingSteps';
-import { goBack } from '../../board/steps/stepping';
+import { offered } from '../../board/steps/stepping';
 import { Fit } from '../../parts/fit/Fit';
 import { Key } from '../../parts/key/Key';
 import styles from './Card.module.css';
@@ -14,7 +13,7 @@ import { CardKey } from './CardKey';
 import type { Face, SmallKey } from './face';
 import { Head } from './Head';
 import { Roll } from './Roll';
-import { isRolling, noFace, stepFace } from './stepFace';
+import { back, noFace, stepFace } from './stepFace';
 import { taxiFace } from './taxiFace';
 import { windFace } from './windFace';
 import { words } from './words';
@@ -29,13 +28,13 @@ export function Card(): JSX.Element {
     return () => removeEventListener('keydown', leave);
   }, []);
   const inSteps = place.value !== 'taxi' && place.value !== 'wind';
-  const rolling = inSteps && isRolling();
+  const rolling = inSteps && offered.value?.rolling === true;
   return (
     <main class={styles.card}>
       <h1 class="spoken">{words.card}</h1>
       {inSteps && <StepsShown />}
       {rolling ? <Roll /> : <Shown face={faceOf()} />}
-      {rolling && <SmallKeys keys={[{ name: words.back, onPress: goBack }]} />}
+      {rolling && <SmallKeys keys={[{ name: words.back, onPress: back() }]} />}
     </main>
   );
 }
@@ -52,7 +51,7 @@ function StepsShown() {
 function faceOf(): Face {
   if (place.value === 'taxi') return taxiFace();
   if (place.value === 'wind') return windFace();
-  return steps.value === null ? noFace() : stepFace(steps.value);
+  return stepFace() ?? noFace();
 }
 
 function Shown({ face }: { face: Face }) {

@@ -4,7 +4,7 @@ import type { ComponentChildren, JSX } from 'preact';
 import { sortie } from '../../board/board';
 import { wallMs } from '../../board/flight/time';
 import { stopText } from '../../board/language';
-import { stamp, stopRoll } from '../../board/steps/stepping';
+import { doIt, offered, stopRoll } from '../../board/steps/stepping';
 import { Fit } from '../../parts/fit/Fit';
 import { stopwatch } from '../../parts/format';
 import { TickKey } from '../../parts/key/TickKey';
@@ -30,6 +30,7 @@ export const stopWords = (): ComponentChildren => {
 /** The ladder and its keys. */
 export function Roll(): JSX.Element {
   const rungs = rungsNow();
+  const now = offered.value;
   return (
     <>
       <Head cells={[sinceReleased(), endWords(), windWords()]} share={null} />
@@ -38,7 +39,14 @@ export function Roll(): JSX.Element {
       </Fit>
       <p class={styles.toStop}>{stopWords()}</p>
       <div class={styles.halves}>
-        <TickKey refusals={words.refused} look="stop" moving step="rolling" onPress={stopRoll}>
+        <TickKey
+          refusals={words.refused}
+          look="stop"
+          moving
+          step="rolling"
+          disabled={now?.stop !== true}
+          onPress={stopRoll}
+        >
           {words.stopping}
         </TickKey>
         <TickKey
@@ -46,7 +54,7 @@ export function Roll(): JSX.Element {
           look="pick"
           moving
           step="rolling"
-          onPress={() => stamp('airborne')}
+          onPress={() => now && doIt(now.main)}
         >
           {words.airborne}
         </TickKey>

@@ -4,6 +4,7 @@ import type { JSX } from 'preact';
 import { settled, wind } from '../../board/board';
 import { steps } from '../../board/flight/flight';
 import { stepsLang } from '../../board/language';
+import { offered } from '../../board/steps/stepping';
 import type { Upcoming, Walk } from '../../core';
 import { Fit } from '../../parts/fit/Fit';
 import { markedText } from '../../parts/marked';
@@ -14,7 +15,7 @@ import type { Face } from './face';
 import { Head } from './Head';
 import { sinceReleased, stopWords } from './Roll';
 import { Rungs, rungsNow } from './Rungs';
-import { isRolling, noFace, stepFace } from './stepFace';
+import { noFace, stepFace } from './stepFace';
 import { paceLines } from './taxiFace';
 import { alongAndAcross, firmLines } from './windFace';
 import { words } from './words';
@@ -26,8 +27,8 @@ const NEXT_SHOWN = 3;
 export function Watch(): JSX.Element {
   const brief = steps.value;
   const walk = brief === null ? null : (brief.abnormal?.walk ?? brief.walk);
-  const face = brief === null ? noFace() : stepFace(brief);
-  const rolling = isRolling();
+  const face = stepFace() ?? noFace();
+  const rolling = offered.value?.rolling === true;
   return (
     <main class={`${styles.card} ${styles.watch}`}>
       <h1 class="spoken">{words.watch}</h1>

@@ -5,24 +5,21 @@ import { sortie, wind } from '../../board/board';
 import { steps } from '../../board/flight/flight';
 import { wallMs } from '../../board/flight/time';
 import { callLang, stepsLang, stepsLanguage, withinSentence } from '../../board/language';
-import { resume } from '../../board/steps/interruption';
 import {
   canGoBack,
-  closeList,
-  endSortie,
+  doIt,
   flyAgain,
   goAround,
   goBack,
   offered,
-  stamp,
   tick,
 } from '../../board/steps/stepping';
 import {
-  type AbnormalList,
   handledAs,
-  interruptedAt,
+  type LeadsTo,
+  type Main,
   type Moment,
-  type Position,
+  type Offers,
   type Step,
   type StepRow,
   type StepsBrief,
@@ -52,21 +49,26 @@ const NO_LINE = ofPage('');
 type Frame = Pick<Face, 'share' | 'head' | 'foot'>;
 
 /** What is due over the whole screen; null before there is a procedure. */
-export function stepFace(brief: StepsBrief): Face {
+export function stepFace(): Face | null {
+  const brief = steps.value;
+  const now = offered.value;
+  if (brief === null || now === null) return null;
   const walk = brief.abnormal?.walk ?? brief.walk;
   const frame = frameOf(brief, walk);
-  const left = interruptedAt(sortie.value);
-  if (left !== null) return awayFace(frame, walk, ago(wallMs.value - left.wallMs));
-  const { position } = walk;
-  switch (position.kind) {
-    case 'step':
-      return dueFace(frame, walk, position);
-    case 'moment':
-      return momentFace(frame, position);
-    case 'list-end':
-      return listFace(frame, brief.abnormal?.list.then ?? 'return');
-    case 'end':
-      return moment(frame, words.end, NO_LINE, words.endIt, endSortie, true);
+  const { main } = now;
+  switch (main.what) {
+    case 'resume':
+      return awayFace(frame, walk, main);
+    case 'tick':
+      return dueFace(frame, walk, main, now.putOff);
+    case 'stamp':
+      return momentFace(frame, main, now);
+    case 'close-list': {
+      const leads = leadsWords(main.leadsTo);
+      return mainFace(frame, main, words.listEnd, ofPage(leads), leads);
+    }
+    case 'end-sortie':
+      return mainFace(frame, main, words.end, NO_LINE, words.endIt);
   }
 }
 
@@ -97,15 +99,19 @@ function nextWords(next: Upcoming | undefined): ComponentChildren {
   return marked(stepsLang(), words.follows, read(item), read(response));
 }
 
-const back = () => (canGoBack() ? goBack : undefined);
+/** Takes the last thing back; undefined where there is none. */
+export const back = () => (canGoBack() ? goBack : undefined);
 
-function dueFace(frame: Frame, walk: Walk, position: Extract<Position, { kind: 'step' }>): Face {
-  const { row, barrier } = position;
+function dueFace(
+  frame: Frame,
+  walk: Walk,
+  main: Extract<Main, { what: 'tick' }>,
+  putOff: StepRow | null,
+): Face {
+  const { row, barrier } = main;
   const { step, state } = row;
-  const now = offered.value;
-  const critical = now !== null && wantsHold(now.main, true);
-  const done = () => tick(row, 'done');
-  const putOff = now?.putOff ?? null;
+  const critical = wantsHold(main, true);
+  const done = () => doIt(main);
   const isHeld = putOff !== null;
   const hold = putOff === null ? undefined : () => tick(putOff, 'held');
   const across = back();
@@ -202,16 +208,16 @@ function lastSpoken(row: StepRow | null): ComponentChildren {
 }
 
 /** Something that is pressed once, with a line under it. */
-function moment(
+function mainFace(
   frame: Frame,
+  main: Main,
   title: string,
   line: Worded,
   what: string,
-  go: () => void,
-  critical = false,
   more: Face['keys'] = [],
 ): Face {
   const across = back();
+  const critical = wantsHold(main, true);
   const drawn: ComponentChildren = (
     <>
       <strong class={styles.item}>{title}</strong>
@@ -232,34 +238,33 @@ function moment(
     ),
     critical,
     held: critical ? words.doneNow : '',
-    does: { [critical ? 'hold' : 'tap']: go, ...(across && { across }) },
+    does: { [critical ? 'hold' : 'tap']: () => doIt(main), ...(across && { across }) },
     keys: [{ name: words.back, onPress: across }, ...more],
   };
 }
 
 /** Releasing the brakes, and having landed; the ladder between them is no face. */
-function momentFace(frame: Frame, position: Extract<Position, { kind: 'moment' }>): Face {
-  if (position.moment === 'landed') {
-    return moment(frame, words.landed, NO_LINE, words.landed, () => stamp('landed'), false, [
-      { name: words.goAround, onPress: goAround },
-      { name: words.touchAndGo, onPress: () => flyAgain('touch-and-go') },
+function momentFace(
+  frame: Frame,
+  main: Extract<Main, { what: 'stamp' }>,
+  { goAround: mayGoAround, again }: Offers,
+): Face {
+  if (main.moment === 'landed') {
+    const touchAndGo = () => flyAgain('touch-and-go');
+    return mainFace(frame, main, words.landed, NO_LINE, words.landed, [
+      { name: words.goAround, onPress: mayGoAround ? goAround : undefined },
+      { name: words.touchAndGo, onPress: again.includes('touch-and-go') ? touchAndGo : undefined },
     ]);
   }
-  const tied = position.tied.map(({ step }) => `${read(step.item)}, ${read(step.response)}`);
+  const tied = main.tied.map(({ step }) => `${read(step.item)}, ${read(step.response)}`);
   const line = joined('. ', [
     ...(wind.value.using === null ? [ofPage(words.noEnd)] : []),
     ...(tied.length === 0 ? [] : [ofSteps(words.withIt, tied.join('; '))]),
   ]);
-  const release = () => stamp('brakes released', position.tied);
-  return moment(frame, words.released, line, words.released, release);
+  return mainFace(frame, main, words.released, line, words.released);
 }
 
-function listFace(frame: Frame, then: AbnormalList['then']): Face {
-  const leads = leadsWords(then);
-  return moment(frame, words.listEnd, ofPage(leads), leads, () => closeList(then));
-}
-
-function leadsWords(then: AbnormalList['then']): string {
+function leadsWords(then: LeadsTo): string {
   if (then === 'return') return words.returns;
   if (then === 'end') return words.endIt;
   const name = phaseWords[then.phase];
@@ -267,7 +272,11 @@ function leadsWords(then: AbnormalList['then']): string {
 }
 
 /** The pilot was called away: what was done last, and what is due. */
-function awayFace(frame: Frame, { lastHandled, position }: Walk, age: string): Face {
+function awayFace(
+  frame: Frame,
+  { lastHandled, position }: Walk,
+  main: Extract<Main, { what: 'resume' }>,
+): Face {
   const due = position.kind === 'step' ? position.row.step : null;
   const line = joined(' ', [
     ...(lastHandled === null
@@ -275,20 +284,8 @@ function awayFace(frame: Frame, { lastHandled, position }: Walk, age: string): F
       : [ofSteps(words.last[handledAs(lastHandled)], read(lastHandled.step.item))]),
     ...(due === null ? [] : [ofSteps(words.due, read(due.item), read(due.response))]),
   ]);
-  const face = moment(frame, words.left(age), line, words.goOn, resume);
-  const oneBack =
-    back() &&
-    (() => {
-      resume();
-      goBack();
-    });
-  const { across: _across, ...does } = face.does;
-  return {
-    ...face,
-    name: 'away',
-    does: { ...does, ...(oneBack && { across: oneBack }) },
-    keys: [{ name: words.back, onPress: oneBack }],
-  };
+  const left = words.left(ago(wallMs.value - main.left.wallMs));
+  return { ...mainFace(frame, main, left, line, words.goOn), name: 'away' };
 }
 
 /** Before there is a procedure. */
@@ -310,10 +307,3 @@ export function noFace(): Face {
     keys: [],
   };
 }
-
-/** Whether the ladder is to be seen. */
-export const isRolling = (): boolean => {
-  const brief = steps.value;
-  const position = (brief?.abnormal?.walk ?? brief?.walk)?.position;
-  return position?.kind === 'moment' && position.moment === 'airborne';
-};

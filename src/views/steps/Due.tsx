@@ -5,12 +5,13 @@ import { useEffect, useState } from 'preact/hooks';
 import { stepsLang } from '../../board/language';
 import { openCard, wasJustClosed } from '../../board/steps/card';
 import { interrupt } from '../../board/steps/interruption';
-import { canGoBack, flyAgain, goAround, goBack, offered, tick } from '../../board/steps/stepping';
-import { type Moment, type Step, type StepRow, type Walk, wantsHold } from '../../core';
+import { doIt, flyAgain, goAround, offered, tick } from '../../board/steps/stepping';
+import { type Main, type Step, type StepRow, type Walk, wantsHold } from '../../core';
 import { CardOpener } from '../../parts/card/CardOpener';
 import { Key } from '../../parts/key/Key';
 import { TickKey } from '../../parts/key/TickKey';
 import { marked } from '../../parts/marked';
+import { BackKey } from './BackKey';
 import { Before } from './Before';
 import { Cannot } from './Cannot';
 import styles from './Due.module.css';
@@ -21,16 +22,18 @@ import { words } from './words';
 
 interface DueProps {
   readonly walk: Walk;
-  readonly row: StepRow;
-  readonly barrier: Step | Moment | null;
+  readonly main: Extract<Main, { what: 'tick' }>;
   /** A list is walked, and not the phases. */
   readonly inList: boolean;
 }
 
 /** The due step and its keys. */
-export function Due({ walk, row, barrier, inList }: DueProps): JSX.Element {
+export function Due({ walk, main, inList }: DueProps): JSX.Element {
   const [asking, setAsking] = useState(false);
+  const { row, barrier } = main;
   const { step } = row;
+  const now = offered.value;
+  const putOff = now?.putOff ?? null;
   const key = `${row.pass}/${step.id}/${row.state.kind}`;
   useEffect(() => setAsking(false), [key]);
   const item = liveText(step.item);
@@ -58,21 +61,23 @@ export function Due({ walk, row, barrier, inList }: DueProps): JSX.Element {
           onOpen={() => openCard('steps')}
         />
         {!inList && <PhaseKey />}
-        <Key className={styles.small} onPress={() => setAsking(true)}>
+        <Key
+          className={styles.small}
+          disabled={now?.cannot == null}
+          onPress={() => setAsking(true)}
+        >
           {words.cannot}
         </Key>
       </WhatIsDue>
       <Next upcoming={walk.next} heldBack={walk.heldBack} blocked={barrier !== null} />
       <div class={styles.keys}>
-        <Key moving disabled={!canGoBack()} onPress={goBack}>
-          {words.back}
-        </Key>
+        <BackKey />
         <TickKey
           refusals={words.refused}
           moving
           step={key}
-          disabled={offered.value?.putOff == null}
-          onPress={() => tick(row, 'held')}
+          disabled={putOff === null}
+          onPress={() => putOff && tick(putOff, 'held')}
         >
           {words.hold}
         </TickKey>
@@ -81,9 +86,9 @@ export function Due({ walk, row, barrier, inList }: DueProps): JSX.Element {
           look="pick"
           moving
           step={key}
-          hold={wantsHold({ what: 'tick', row }, false)}
+          hold={wantsHold(main, false)}
           holdHint={words.holdHint}
-          onPress={() => tick(row, 'done')}
+          onPress={() => doIt(main)}
         >
           <span class={styles.doneFace}>{doneWords(step)}</span>
           {step.critical && <span class={styles.doneHint}>{words.holdTheKey}</span>}

@@ -16,14 +16,14 @@ import {
 } from '../../board/language';
 import { ask, onRoll } from '../../board/places';
 import { openCard, wasJustClosed } from '../../board/steps/card';
-import { goBack, stamp, stopRoll } from '../../board/steps/stepping';
+import { doIt, offered, stopRoll } from '../../board/steps/stepping';
 import { type Figure, type Ladder, notThereIn, type Rung } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
 import { CardOpener } from '../../parts/card/CardOpener';
 import { NO_BREAK_SPACE, stopwatch, whole } from '../../parts/format';
-import { Key } from '../../parts/key/Key';
 import { TickKey } from '../../parts/key/TickKey';
 import { marked } from '../../parts/marked';
+import { BackKey } from './BackKey';
 import styles from './Ladder.module.css';
 import { liveText } from './liveText';
 import { words } from './words';
@@ -185,6 +185,7 @@ export function LadderView(): JSX.Element {
   }, []);
   const released = sortie.value.stamps.findLast(({ what }) => what === 'brakes released');
   const stop = stopText();
+  const now = offered.value;
   const brief = steps.value;
   const notThere = brief === null ? [] : notThereIn(brief, 'rejected-takeoff');
   const missing = [
@@ -209,13 +210,18 @@ export function LadderView(): JSX.Element {
             wasJustClosed={wasJustClosed}
             onOpen={() => openCard('steps')}
           />
-          <Key className={styles.back} onPress={goBack}>
-            {words.back}
-          </Key>
+          <BackKey className={styles.back} />
         </span>
       </p>
       <div class={styles.keys}>
-        <TickKey refusals={words.refused} look="stop" moving step="rolling" onPress={stopRoll}>
+        <TickKey
+          refusals={words.refused}
+          look="stop"
+          moving
+          step="rolling"
+          disabled={now?.stop !== true}
+          onPress={stopRoll}
+        >
           {words.stopping}
         </TickKey>
         <TickKey
@@ -223,7 +229,7 @@ export function LadderView(): JSX.Element {
           look="pick"
           moving
           step="rolling"
-          onPress={() => stamp('airborne')}
+          onPress={() => now && doIt(now.main)}
         >
           {words.airborne}
         </TickKey>

@@ -5,34 +5,20 @@ import { wind } from '../../board/board';
 import { ladder } from '../../board/flight/today';
 import { stepsLang } from '../../board/language';
 import { openPlace } from '../../board/places';
-import {
-  canGoBack,
-  closeList,
-  endSortie,
-  flyAgain,
-  goAround,
-  goBack,
-  stamp,
-} from '../../board/steps/stepping';
-import type { AbnormalList, StepRow } from '../../core';
+import { doIt, flyAgain, goAround } from '../../board/steps/stepping';
+import { type LeadsTo, type Main, type Offers, wantsHold } from '../../core';
 import { whole } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { TickKey } from '../../parts/key/TickKey';
+import { BackKey } from './BackKey';
 import { Rungs } from './Ladder';
 import { liveText } from './liveText';
 import styles from './Moments.module.css';
 import { words } from './words';
 
-function BackKey() {
-  return (
-    <Key moving disabled={!canGoBack()} onPress={goBack}>
-      {words.back}
-    </Key>
-  );
-}
-
 /** Lined up: the ladder to come, what goes with the brakes, and the key. */
-export function Release({ tied }: { tied: readonly StepRow[] }): JSX.Element {
+export function Release({ main }: { main: Extract<Main, { what: 'stamp' }> }): JSX.Element {
+  const { tied } = main;
   const lightUpS = ladder.value?.lightUpS ?? null;
   return (
     <div class={styles.moment}>
@@ -63,7 +49,7 @@ export function Release({ tied }: { tied: readonly StepRow[] }): JSX.Element {
           look="pick"
           moving
           step="brakes released"
-          onPress={() => stamp('brakes released', tied)}
+          onPress={() => doIt(main)}
         >
           {words.released}
         </TickKey>
@@ -73,20 +59,21 @@ export function Release({ tied }: { tied: readonly StepRow[] }): JSX.Element {
 }
 
 /** Down, or off again: landed, a touch-and-go, or another approach. */
-export function Touchdown(): JSX.Element {
+export function Touchdown({ now }: { now: Offers }): JSX.Element {
   return (
     <div class={styles.moment}>
       <p class={styles.big}>{words.landed}</p>
       <p class={styles.note}>{words.landedNote}</p>
       <div class={`${styles.keys} ${styles.four}`}>
         <BackKey />
-        <Key moving onPress={goAround}>
+        <Key moving disabled={!now.goAround} onPress={goAround}>
           {words.goAround}
         </Key>
         <TickKey
           refusals={words.refused}
           moving
           step="landed"
+          disabled={!now.again.includes('touch-and-go')}
           onPress={() => flyAgain('touch-and-go')}
         >
           {words.touchAndGo}
@@ -96,7 +83,7 @@ export function Touchdown(): JSX.Element {
           look="pick"
           moving
           step="landed"
-          onPress={() => stamp('landed')}
+          onPress={() => doIt(now.main)}
         >
           {words.landed}
         </TickKey>
@@ -106,7 +93,7 @@ export function Touchdown(): JSX.Element {
 }
 
 /** An abnormal list is complete: where it leads. */
-export function ListEnd({ list }: { list: AbnormalList }): JSX.Element {
+export function ListEnd({ main }: { main: Extract<Main, { what: 'close-list' }> }): JSX.Element {
   return (
     <div class={styles.moment}>
       <p class={styles.big}>{words.listEnd}</p>
@@ -117,16 +104,16 @@ export function ListEnd({ list }: { list: AbnormalList }): JSX.Element {
           look="pick"
           moving
           step="list end"
-          onPress={() => closeList(list.then)}
+          onPress={() => doIt(main)}
         >
-          {leadsWords(list.then)}
+          {leadsWords(main.leadsTo)}
         </TickKey>
       </div>
     </div>
   );
 }
 
-function leadsWords(then: AbnormalList['then']): string {
+function leadsWords(then: LeadsTo): string {
   if (then === 'return') return words.listReturns;
   if (then === 'end') return words.endKey;
   const name = words.phase[then.phase];
@@ -134,17 +121,24 @@ function leadsWords(then: AbnormalList['then']): string {
 }
 
 /** Everything is handled. */
-export function SortieEnd(): JSX.Element {
+export function SortieEnd({ now }: { now: Offers }): JSX.Element {
   return (
     <div class={styles.moment}>
       <p class={styles.big}>{words.end}</p>
       <p class={styles.note}>{words.endNote}</p>
       <div class={`${styles.keys} ${styles.three}`}>
         <BackKey />
-        <Key moving onPress={() => flyAgain('take-off')}>
+        <Key moving disabled={!now.again.includes('take-off')} onPress={() => flyAgain('take-off')}>
           {words.takeOffAgain}
         </Key>
-        <TickKey refusals={words.refused} look="pick" moving step="end" onPress={endSortie}>
+        <TickKey
+          refusals={words.refused}
+          look="pick"
+          moving
+          step="end"
+          hold={wantsHold(now.main, false)}
+          onPress={() => doIt(now.main)}
+        >
           {words.endKey}
         </TickKey>
       </div>

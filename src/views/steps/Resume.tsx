@@ -1,12 +1,11 @@
 /** After an interruption: what was done last and how long ago, with the way on and one step back. */
 
-import type { ComponentChildren, JSX } from 'preact';
-import { sortie } from '../../board/board';
+import type { JSX } from 'preact';
 import { wallMs } from '../../board/flight/time';
 import { stepsLang } from '../../board/language';
 import { resume } from '../../board/steps/interruption';
-import { goBack } from '../../board/steps/stepping';
-import { handledAs, type StepRow, type Walk } from '../../core';
+import { canGoBack, goBack } from '../../board/steps/stepping';
+import { type Entry, handledAs, type StepRow, type Walk } from '../../core';
 import { ago } from '../../parts/ago';
 import { Key } from '../../parts/key/Key';
 import { marked } from '../../parts/marked';
@@ -17,17 +16,14 @@ import { words } from './words';
 /** When a step was handled, ms of the device's clock. */
 const doneMs = ({ state }: StepRow) => ('tick' in state ? state.tick.at.wallMs : wallMs.value);
 
-/** The steps, or, while they are interrupted, the way back into them. */
-export function Resume({
-  walk,
-  children,
-}: {
-  walk: Walk;
-  children: ComponentChildren;
-}): JSX.Element {
-  const run = sortie.value.list ?? sortie.value.run;
-  const left = run?.interruptedAt ?? null;
-  if (left === null) return <>{children}</>;
+interface ResumeProps {
+  readonly walk: Walk;
+  /** When the pilot was called away. */
+  readonly left: Entry['at'];
+}
+
+/** The way back into the steps. */
+export function Resume({ walk, left }: ResumeProps): JSX.Element {
   const { lastHandled, position } = walk;
   const named = (item: string, response: string) => `${liveText(item)}, ${liveText(response)}`;
   return (
@@ -54,13 +50,7 @@ export function Resume({
         </p>
       )}
       <div class={styles.keys}>
-        <Key
-          moving
-          onPress={() => {
-            resume();
-            goBack();
-          }}
-        >
+        <Key moving disabled={!canGoBack()} onPress={goBack}>
           {words.oneBack}
         </Key>
         <Key moving look="pick" onPress={resume}>

@@ -6,6 +6,8 @@ import { sortie } from '../../board/board';
 import { steps } from '../../board/flight/flight';
 import { openSheet } from '../../board/places';
 import { comeBackToSteps, leaveSteps } from '../../board/steps/leavingSteps';
+import { offered } from '../../board/steps/stepping';
+import type { Offers, Walk } from '../../core';
 import { Key } from '../../parts/key/Key';
 import { ClimbRungs } from './ClimbRungs';
 import { Due } from './Due';
@@ -24,11 +26,10 @@ export function Steps(): JSX.Element {
     comeBackToSteps();
     return leaveSteps;
   }, []);
-  if (brief === null) return <NoProcedure />;
+  const now = offered.value;
+  if (brief === null || now === null) return <NoProcedure />;
+  if (now.rolling) return <LadderView />;
   const walk = brief.abnormal?.walk ?? brief.walk;
-  const { position } = walk;
-  const rolling = position.kind === 'moment' && position.moment === 'airborne';
-  if (rolling) return <LadderView />;
   const climbing = brief.abnormal === null && walk.phase === 'climb';
   return (
     <div class={`${styles.steps} ${climbing ? styles.climbing : ''}`}>
@@ -38,22 +39,25 @@ export function Steps(): JSX.Element {
         <ListHead abnormal={brief.abnormal} />
       )}
       {climbing && <ClimbRungs />}
-      <Resume walk={walk}>
-        {position.kind === 'step' && (
-          <Due
-            walk={walk}
-            row={position.row}
-            barrier={position.barrier}
-            inList={brief.abnormal !== null}
-          />
-        )}
-        {position.kind === 'moment' &&
-          (position.moment === 'landed' ? <Touchdown /> : <Release tied={position.tied} />)}
-        {position.kind === 'list-end' && brief.abnormal && <ListEnd list={brief.abnormal.list} />}
-        {position.kind === 'end' && <SortieEnd />}
-      </Resume>
+      <Offered now={now} walk={walk} inList={brief.abnormal !== null} />
     </div>
   );
+}
+
+function Offered({ now, walk, inList }: { now: Offers; walk: Walk; inList: boolean }) {
+  const { main } = now;
+  switch (main.what) {
+    case 'resume':
+      return <Resume walk={walk} left={main.left} />;
+    case 'tick':
+      return <Due walk={walk} main={main} inList={inList} />;
+    case 'stamp':
+      return main.moment === 'landed' ? <Touchdown now={now} /> : <Release main={main} />;
+    case 'close-list':
+      return <ListEnd main={main} />;
+    case 'end-sortie':
+      return <SortieEnd now={now} />;
+  }
 }
 
 function NoProcedure() {

@@ -1,7 +1,10 @@
 import { expect, test } from 'vitest';
 import {
+  isReadAloud,
+  isReleasing,
   mayDoNow,
   mayGoOnFrom,
+  type Offers,
   offers,
   putOffBefore,
   wantsHold,
@@ -41,6 +44,28 @@ function doneUntil(isLast: (row: ReturnType<typeof rowsOf>[number]) => boolean):
     events.push(tick('done', position.row.step.id, { saw: {} }));
   }
   return events;
+}
+
+/** A whole sortie in which everything that is offered is done: what was done by then, and what is offered there. */
+function* flown() {
+  const events: Event[] = [OPEN];
+  for (let i = 0; i < 300; i++) {
+    const { offered } = after(...events);
+    yield { events: [...events], offered };
+    const { main } = offered;
+    if (main.what === 'tick') events.push(tick('done', main.row.step.id, { saw: {} }));
+    else if (main.what === 'stamp') events.push({ kind: 'stamp', what: main.moment });
+    else return;
+  }
+}
+
+const FLOWN = [...flown()];
+
+/** What was done by the first place where something is offered. */
+function flownUntil(isThere: (offered: Offers) => boolean): readonly Event[] {
+  const there = FLOWN.find(({ offered }) => isThere(offered));
+  if (there === undefined) throw new Error('it never came to that');
+  return there.events;
 }
 
 const toBarrier = doneUntil(({ step }) => step.kind === 'barrier');
@@ -84,6 +109,80 @@ test('at brake release the moment is stamped with what is tied to it, and nothin
   expect(offered).toMatchObject({ putOff: null, cannot: null, stop: false, interrupt: false });
 });
 
+const AWAY: Event = { kind: 'interrupted', run: RUN };
+const RELEASED: Event = { kind: 'stamp', what: 'brakes released' };
+
+test('a step that was put off names the barrier that it is done before', () => {
+  const first = procedure?.phases[0]?.steps.find(({ kind }) => kind !== 'note')?.id ?? '';
+  expect(after(...toBarrier).offered.main).toMatchObject({ what: 'tick', barrier: null });
+  const { main } = after(...toBarrier, tick('held', first)).offered;
+  expect(main).toMatchObject({ what: 'tick', barrier: { kind: 'barrier' } });
+});
+
+test('on the roll there is the ladder and nothing else, also for who was away', () => {
+  expect(after(...toRelease).offered.rolling).toBe(false);
+  for (const away of [[], [AWAY]]) {
+    const { offered } = after(...toRelease, RELEASED, ...away);
+    expect(offered).toMatchObject({
+      rolling: true,
+      main: { what: 'stamp', moment: 'airborne' },
+      stop: true,
+      putOff: null,
+      interrupt: false,
+    });
+    expect(offered.undo).not.toBeNull();
+  }
+  const flying = after(...toRelease, RELEASED, AWAY, { kind: 'stamp', what: 'airborne' });
+  // Whoever stamps is back.
+  expect(flying.offered).toMatchObject({ rolling: false, stop: false, main: { what: 'tick' } });
+});
+
+test('at the landing one may land, go around, or touch and go; on the approach go around', () => {
+  const isLanding = ({ main }: Offers) => main.what === 'stamp' && main.moment === 'landed';
+  const landing = flownUntil(isLanding);
+  expect(after(...landing).offered).toMatchObject({ goAround: true, again: ['touch-and-go'] });
+  expect(after(...landing).offered).toMatchObject({ putOff: null, cannot: null, stop: false });
+  const approach = flownUntil(({ goAround }) => goAround);
+  expect(after(...approach).offered).toMatchObject({ main: { what: 'tick' }, again: [] });
+  expect(after(...approach).offered.interrupt).toBe(false);
+  const landed = after(...landing, { kind: 'stamp', what: 'landed' }).offered;
+  expect(landed).toMatchObject({ goAround: false, again: ['take-off'] });
+});
+
+test('at the end the sortie is ended, or flown once more, or the last step taken back', () => {
+  const { offered } = after(...flownUntil(({ main }) => main.what === 'end-sortie'));
+  expect(offered).toMatchObject({ main: { what: 'end-sortie' }, again: ['take-off'] });
+  expect(offered).toMatchObject({ putOff: null, cannot: null, goAround: false, interrupt: false });
+  expect(offered.undo).not.toBeNull();
+});
+
+test('at the end of a list the last of its steps can be taken back', () => {
+  const first = procedure?.phases[0]?.steps[0]?.id ?? '';
+  const list = procedure?.lists.find(({ id }) => id === 'rejected-takeoff');
+  const all = (list?.steps ?? []).map(({ id }) => tick('done', id, { run: LIST }));
+  const { offered, sortie } = after(OPEN, tick('done', first), OPEN_LIST, ...all);
+  expect(offered.main.what).toBe('close-list');
+  expect(offered.undo).toBe(sortie.list?.last?.id);
+  expect(offered).toMatchObject({ putOff: null, again: [], goAround: false });
+});
+
+test('what is due is read aloud, but not to who is away, nor on the roll, where the gates are', () => {
+  const first = procedure?.phases[0]?.steps[0]?.id ?? '';
+  const read = (...events: Event[]) => isReadAloud(after(...events).offered);
+  expect([read(), read(...toRelease), read(OPEN, tick('done', first))]).toEqual([true, true, true]);
+  expect(read(OPEN, tick('done', first), AWAY)).toBe(false);
+  expect(read(...toRelease, RELEASED)).toBe(false);
+});
+
+test('only before the brakes are released it is said that the gates are times', () => {
+  const releasing = (...events: Event[]) => isReleasing(after(...events).offered);
+  expect([releasing(), releasing(...toRelease), releasing(...toRelease, RELEASED)]).toEqual([
+    false,
+    true,
+    false,
+  ]);
+});
+
 test('only on the roll the take-off may be stopped', () => {
   const rolling = after(...toRelease, { kind: 'stamp', what: 'brakes released' });
   expect(rolling.offered).toMatchObject({
@@ -113,9 +212,9 @@ test('a list that is open is offered no more, and at its end it leads where it s
 
 test('interrupted, the pilot takes the steps up again before anything else', () => {
   const first = procedure?.phases[0]?.steps[0]?.id ?? '';
-  const { offered } = after(OPEN, tick('done', first), { kind: 'interrupted', run: RUN });
+  const { offered, sortie } = after(OPEN, tick('done', first), AWAY);
   expect(offered).toMatchObject({
-    main: { what: 'resume' },
+    main: { what: 'resume', left: sortie.run?.interruptedAt },
     putOff: null,
     cannot: null,
     stop: false,
@@ -128,7 +227,7 @@ test('what matters wants to be held, and the end of the sortie where nobody look
   const row = rowsOf(after().steps.walk)[0];
   if (row === undefined) throw new Error('no step');
   const asked = (critical: boolean) =>
-    ({ what: 'tick', row: { ...row, step: { ...row.step, critical } } }) as const;
+    ({ what: 'tick', row: { ...row, step: { ...row.step, critical } }, barrier: null }) as const;
   expect([wantsHold(asked(true), false), wantsHold(asked(true), true)]).toEqual([true, true]);
   expect([wantsHold(asked(false), false), wantsHold(asked(false), true)]).toEqual([false, false]);
   expect(wantsHold({ what: 'end-sortie' }, false)).toBe(false);
