@@ -2,7 +2,7 @@
 
 import { computed, effect, signal, untracked } from '@preact/signals';
 
-import { type Designator, type Parts, present, type WindReport } from '../core';
+import { type Designator, type Parts, present, reportNotes, type WindReport } from '../core';
 import { day, draft, enteredText, issuedMs, settled, sortieMinute, wind } from './board';
 import { parts } from './dayParts';
 
@@ -18,32 +18,12 @@ export const shownReport = computed(
   () => reader.value?.readReport(draft.value || (enteredText.value?.text ?? '')) ?? null,
 );
 
-/** What to know about the report before believing it. */
-export type ReportNote =
-  | { readonly code: 'other-field'; readonly station: string; readonly field: string }
-  | { readonly code: 'old' | 'ahead'; readonly minutes: number };
-
-/**
- * A report older than this, or as far ahead of the clock, is pointed out, minutes: reports come
- * every half hour or hour.
- */
-const OLD_MIN = 90;
-
 /** Whose report it is and how old, if that is not what one would expect. */
-export const reportNotes = computed((): readonly ReportNote[] => {
+export const notes = computed(() => {
   const read = day.report();
-  const field = settled.value.field?.code ?? null;
-  if (read === null) return [];
-  const notes: ReportNote[] = [];
-  if (field !== null && read.station !== null && read.station !== field) {
-    notes.push({ code: 'other-field', station: read.station, field });
-  }
-  if (issuedMs.value !== null) {
-    const minutes = Math.round((sortieMinute.value - issuedMs.value) / 60_000);
-    if (minutes > OLD_MIN) notes.push({ code: 'old', minutes });
-    if (minutes < -OLD_MIN) notes.push({ code: 'ahead', minutes: -minutes });
-  }
-  return notes;
+  const sinceMs = issuedMs.value;
+  const ageMin = sinceMs === null ? null : (sortieMinute.value - sinceMs) / 60_000;
+  return read === null ? [] : reportNotes(read.station, settled.value.field?.code ?? null, ageMin);
 });
 
 /** Sunrise, sunset and civil twilight at the field, on the sortie's day. */

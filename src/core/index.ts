@@ -186,6 +186,7 @@ export type {
   Wind,
   WindReport,
 } from './weather/report';
+export { type ReportNote, reportNotes } from './weather/reportNotes';
 export type * from './weather/whole/groupTypes';
 export type { HourOfDay, Meaning, Modifier, RemarkKind, TrendKind } from './weather/whole/meaning';
 export type { ReadSpan, Remarks, Report, Trend, Weather } from './weather/whole/report';

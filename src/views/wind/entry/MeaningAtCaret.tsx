@@ -3,7 +3,7 @@
 import { computed } from '@preact/signals';
 import type { JSX } from 'preact';
 import { draft } from '../../../board/board';
-import { reportNotes } from '../../../board/day';
+import { notes } from '../../../board/day';
 import type { ReadSpan } from '../../../core';
 import { words } from '../report/meaningWords';
 import { words as noteWords } from '../report/words';
@@ -28,7 +28,7 @@ export function MeaningAtCaret(): JSX.Element {
     <>
       <Meaning />
       {isResting.value &&
-        reportNotes.value.map((note) => (
+        notes.value.map((note) => (
           <p key={note.code} class={styles.note}>
             {noteWords.note(note)}
           </p>

@@ -1,7 +1,6 @@
 /** The words of the weather under the answer. */
 
-import type { ReportNote } from '../../../board/day';
-import type { WeatherQuestion } from '../../../core';
+import type { ReportNote, WeatherQuestion } from '../../../core';
 import { whole } from '../../../parts/format';
 
 function age(minutes: number): string {
