@@ -4,7 +4,7 @@
  * them digit by digit.
  */
 
-import { primarySubtag } from '../../core';
+import { primarySubtag, type Wind } from '../../core';
 
 /** How numbers and signs of a step are said. */
 export interface StepSpeech {
@@ -17,10 +17,34 @@ export interface StepSpeech {
   readonly unknown: string;
   readonly yourCallsign: string;
   readonly calm: string;
-  readonly wind: (from: string | null, speed: string, gust: string | null) => string;
+  /** Where a wind comes from: as digits, from anywhere, and where nobody reported it. */
+  readonly from: (deg: string) => string;
+  readonly variable: string;
+  readonly notReported: string;
+  readonly wind: (from: string, speed: string, gust: string | null) => string;
 }
 
-type Words = Pick<StepSpeech, 'unknown' | 'yourCallsign' | 'calm' | 'wind'> & {
+type SaidWind = Pick<Wind, 'fromDeg' | 'speedKt' | 'gustKt' | 'variable'>;
+
+/** A wind as it is said. A direction that nobody reported is not one from anywhere. */
+export function saidWind(
+  { fromDeg, speedKt, gustKt, variable }: SaidWind,
+  speech: StepSpeech,
+): string {
+  if (speedKt === null) return speech.unknown;
+  if (speedKt === 0 && gustKt === null) return speech.calm;
+  const nowhere = variable ? speech.variable : speech.notReported;
+  return speech.wind(
+    fromDeg === null ? nowhere : speech.from(speech.direction(fromDeg)),
+    speech.digits(speedKt),
+    gustKt === null ? null : speech.digits(gustKt),
+  );
+}
+
+type Words = Pick<
+  StepSpeech,
+  'unknown' | 'yourCallsign' | 'calm' | 'from' | 'variable' | 'notReported' | 'wind'
+> & {
   readonly signs: Readonly<Record<string, string>>;
   readonly sides: Readonly<Record<string, string>>;
 };
@@ -36,8 +60,10 @@ const WORDS: Readonly<Record<string, Words>> = {
     unknown: 'not known',
     yourCallsign: 'your callsign',
     calm: 'calm',
-    wind: (from, speed, gust) =>
-      `${from === null ? 'variable' : `${from} degrees`} ${speed} knots${gust === null ? '' : ` gusting ${gust}`}`,
+    from: (deg) => `${deg} degrees`,
+    variable: 'variable',
+    notReported: 'direction not reported',
+    wind: (from, speed, gust) => `${from} ${speed} knots${gust === null ? '' : ` gusting ${gust}`}`,
   },
   de: {
     signs: {
@@ -48,8 +74,11 @@ const WORDS: Readonly<Record<string, Words>> = {
     unknown: 'nicht bekannt',
     yourCallsign: 'dein Rufzeichen',
     calm: 'windstill',
+    from: (deg) => `${deg} Grad`,
+    variable: 'umlaufend',
+    notReported: 'Richtung nicht gemeldet',
     wind: (from, speed, gust) =>
-      `${from === null ? 'umlaufend' : `${from} Grad`} ${speed} Knoten${gust === null ? '' : ` in Böen ${gust}`}`,
+      `${from} ${speed} Knoten${gust === null ? '' : ` in Böen ${gust}`}`,
   },
 };
 
@@ -60,7 +89,10 @@ const NONE: Words = {
   unknown: '',
   yourCallsign: '',
   calm: '0',
-  wind: (...pieces) => pieces.filter((piece) => piece !== null).join(' '),
+  from: (deg) => deg,
+  variable: '',
+  notReported: '',
+  wind: (...pieces) => pieces.filter(Boolean).join(' '),
 };
 
 /** Digits apart: `28` is read as two and eight. */

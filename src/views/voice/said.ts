@@ -28,7 +28,7 @@ import {
   saidHundreds,
   saidRunway,
 } from '../../parts/spoken';
-import { type StepSpeech, speechIn } from './otherLanguage';
+import { type StepSpeech, saidWind, speechIn } from './otherLanguage';
 import { words } from './words';
 
 /** As the page says them. */
@@ -58,7 +58,10 @@ function saidText(text: string, language: string): Said {
 }
 
 function saidLive(name: LiveName, speech: StepSpeech): string {
-  if (name === 'wind') return saidWind(speech);
+  if (name === 'wind') {
+    const read = wind.value.wind;
+    return read === null ? speech.unknown : saidWind(read, speech);
+  }
   const value = steps.value?.facts[name] ?? null;
   if (value === null) return name === 'callsign' ? speech.yourCallsign : speech.unknown;
   if (name === 'runway') return speech.runway(String(value));
@@ -75,17 +78,6 @@ function saidNumber(name: LiveName, value: number, speech: StepSpeech): string {
   if (unit === 'kt' || unit === 'hPa') return speech.digits(value);
   const isHeight = unit === 'ft' || unit === 'm';
   return isHeight && value > 0 && value % 100 === 0 ? speech.hundreds(value) : String(value);
-}
-
-function saidWind(speech: StepSpeech): string {
-  const read = wind.value.wind;
-  if (read === null || read.speedKt === null) return speech.unknown;
-  if (read.speedKt === 0 && read.gustKt === null) return speech.calm;
-  return speech.wind(
-    read.fromDeg === null ? null : speech.direction(read.fromDeg),
-    speech.digits(read.speedKt),
-    read.gustKt === null ? null : speech.digits(read.gustKt),
-  );
 }
 
 /** A sentence in the language of the page, with what is said in it in its own. */

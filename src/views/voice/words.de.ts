@@ -59,11 +59,10 @@ export const words: Translated<typeof english> = {
   end: 'Flug abgeschlossen.',
   unknown: 'nicht bekannt',
   yourCallsign: 'dein Rufzeichen',
+  from: (deg) => `${deg} Grad`,
+  variable: 'umlaufend',
+  notReported: 'Richtung nicht gemeldet',
   wind: (from, speed, gust) =>
-    [
-      from === null ? 'umlaufend' : `${from} Grad`,
-      `${speed} Knoten`,
-      ...(gust === null ? [] : [`in Böen ${gust}`]),
-    ].join(' '),
+    [from, `${speed} Knoten`, ...(gust === null ? [] : [`in Böen ${gust}`])].join(' '),
   calm: 'windstill',
 };

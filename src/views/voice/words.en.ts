@@ -57,11 +57,10 @@ export const words = {
   end: 'Sortie complete.',
   unknown: 'not known',
   yourCallsign: 'your callsign',
-  wind: (from: string | null, speed: string, gust: string | null) =>
-    [
-      from === null ? 'variable' : `${from} degrees`,
-      `${speed} knots`,
-      ...(gust === null ? [] : [`gusting ${gust}`]),
-    ].join(' '),
+  from: (deg: string) => `${deg} degrees`,
+  variable: 'variable',
+  notReported: 'direction not reported',
+  wind: (from: string, speed: string, gust: string | null) =>
+    [from, `${speed} knots`, ...(gust === null ? [] : [`gusting ${gust}`])].join(' '),
   calm: 'calm',
 } as const;

@@ -1,7 +1,7 @@
 /** Steps read aloud in another language than that of the page. */
 
 import { describe, expect, test } from 'vitest';
-import { speechIn } from '../../../src/views/voice/otherLanguage';
+import { saidWind, speechIn } from '../../../src/views/voice/otherLanguage';
 
 describe('a step in German on a page that is not', () => {
   const german = speechIn('de');
@@ -29,13 +29,26 @@ describe('a step in German on a page that is not', () => {
   });
 
   test('has its wind in German', () => {
-    expect(german.wind('2 7 0', '1 2', '2 0')).toBe('2 7 0 Grad 1 2 Knoten in Böen 2 0');
-    expect(german.wind(null, '3', null)).toBe('umlaufend 3 Knoten');
+    const wind = { fromDeg: 270, speedKt: 12, gustKt: 20, variable: false };
+    expect(saidWind(wind, german)).toBe('2 7 0 Grad 1 2 Knoten in Böen 2 0');
+    const light = { ...wind, fromDeg: null, speedKt: 3, gustKt: null };
+    expect(saidWind({ ...light, variable: true }, german)).toBe('umlaufend 3 Knoten');
+    expect(saidWind(light, german)).toBe('Richtung nicht gemeldet 3 Knoten');
+    expect(saidWind({ ...light, speedKt: 0 }, german)).toBe('windstill');
+    expect(saidWind({ ...light, speedKt: null }, german)).toBe('nicht bekannt');
   });
+});
+
+test('a direction that nobody reported is not called variable', () => {
+  const unreported = { fromDeg: null, speedKt: 12, gustKt: null, variable: false };
+  expect(saidWind(unreported, speechIn('en'))).toBe('direction not reported 1 2 knots');
+  expect(saidWind({ ...unreported, variable: true }, speechIn('en'))).toBe('variable 1 2 knots');
 });
 
 test('a step in a language without words of its own is read as it is written', () => {
   const french = speechIn('fr-CA');
   expect(french.signs('plus de 600 kg')).toBe('plus de 600 kg');
   expect(french.runway('05R')).toBe('0 5 R');
+  const wind = { fromDeg: 270, speedKt: 12, gustKt: null, variable: false };
+  expect(saidWind(wind, french)).toBe('2 7 0 1 2');
 });
