@@ -1,11 +1,11 @@
 /**
- * Says, over whatever is open, that this page must be reloaded: the host has dropped a part of it.
+ * Says, over whatever is open, that this page must be reloaded: a part of it can no longer be loaded.
  */
 
 import type { JSX } from 'preact';
 import { keeping } from '../board/board';
 import { onRoll } from '../board/places';
-import { isReplaced } from '../device/missing';
+import { mustReload } from '../device/missing';
 import { Key } from '../parts/key/Key';
 import { Sheet } from '../parts/sheet/Sheet';
 import styles from './Replaced.module.css';
@@ -13,18 +13,19 @@ import { words } from './words';
 
 /** Nothing until a part is missing, and nothing on the roll. */
 export function Replaced(): JSX.Element | null {
-  if (!isReplaced.value || onRoll.value) return null;
+  const why = mustReload.value;
+  if (why === null || onRoll.value) return null;
   const said = keeping.value === 'forgotten' ? words.replaced.forgetful : words.replaced.kept;
   return (
     <Sheet
       title={words.replaced.title}
       close={words.replaced.close}
       onClose={() => {
-        isReplaced.value = false;
+        mustReload.value = null;
       }}
     >
       <div class={styles.replaced}>
-        <p>{words.replaced.what}</p>
+        <p>{words.replaced.why[why]}</p>
         <p>{said.text}</p>
         <Key onPress={() => location.reload()}>{said.reload}</Key>
       </div>

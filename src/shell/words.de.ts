@@ -42,7 +42,12 @@ export const words: Translated<typeof english> = {
   replaced: {
     title: 'Ein Teil von Lapstrip fehlt',
     close: 'Jetzt nicht',
-    what: 'Lapstrip ist erneuert worden, und der Teil, der hier fehlt, gehört zur Version davor.',
+    why: {
+      replaced:
+        'Lapstrip ist erneuert worden, und der Teil, der hier fehlt, gehört zur Version davor.',
+      stuck:
+        'Er konnte nicht geladen werden, und dieser Browser holt ihn erst, wenn die Seite neu geladen wird.',
+    },
     kept: { text: 'Der Flug bleibt, wie er ist.', reload: 'Neu laden, nichts geht verloren' },
     forgetful: {
       text: 'Dieses Gerät speichert nichts: Eingaben gehen beim Neuladen verloren.',

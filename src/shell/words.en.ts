@@ -41,7 +41,12 @@ export const words = {
   replaced: {
     title: 'A part of Lapstrip is missing',
     close: 'Not now',
-    what: 'Lapstrip has been updated, and the part you asked for belongs to the version before.',
+    why: {
+      replaced:
+        'Lapstrip has been updated, and the part you asked for belongs to the version before.',
+      stuck:
+        'It failed to load, and this browser asks for it again only when the page is reloaded.',
+    },
     kept: { text: 'The sortie stays as it is.', reload: 'Reload, nothing is lost' },
     forgetful: {
       text: 'This device keeps nothing: what you entered is lost when you reload.',
