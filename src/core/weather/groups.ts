@@ -40,7 +40,7 @@ export const GROUPS = {
   maintenance: '\\$',
 } as const;
 
-/** One test for all; what is in brackets would cost time here. */
+/** One test for all, which keeps nothing of what is in brackets. */
 const KNOWN = new RegExp(
   `^(?:${Object.values(GROUPS)
     .join('|')
@@ -51,14 +51,9 @@ const KNOWN = new RegExp(
 const WHOLE_MILES = /^\d\d?$/;
 const FRACTION = /^\d\/\d+SM$/;
 
-/** Longer than any group; what is longer need not be looked at. */
-const LONGEST_GROUP = 24;
-
 /** Whether a group of a report, given with the one after it, is a known one other than wind. */
-export function isKnownGroup(text: string, next: string): boolean {
-  if (text.length > LONGEST_GROUP) return false;
-  return KNOWN.test(text) || isWholeMiles(text, next) || isSpokenPressure(text, next);
-}
+export const isKnownGroup = (text: string, next: string): boolean =>
+  KNOWN.test(text) || isWholeMiles(text, next) || isSpokenPressure(text, next);
 
 /** `QNH 1013`, `ALTIMETER 2992`: as it is spoken. FAA AIM 7-1; ICAO Doc 4444, 12.3.1. */
 const PRESSURE_WORD = /^(?:QNH|ALTIMETER|ALTM)$/;
@@ -67,10 +62,8 @@ const SPOKEN_INCHES = /^(?:2[6-9]|3[01])\d\d(?:INS)?$/;
 
 /** Whether a word leads up to a pressure, which comes next. */
 export const isSpokenPressure = (text: string, next: string): boolean =>
-  (text.charAt(0) === 'Q' || text.charAt(0) === 'A') &&
-  PRESSURE_WORD.test(text) &&
-  (SPOKEN_HPA.test(next) || SPOKEN_INCHES.test(next));
+  PRESSURE_WORD.test(text) && (SPOKEN_HPA.test(next) || SPOKEN_INCHES.test(next));
 
 /** Whether a number is the whole miles of a visibility whose fraction comes next. */
 export const isWholeMiles = (text: string, next: string): boolean =>
-  text.length <= 2 && WHOLE_MILES.test(text) && FRACTION.test(next);
+  WHOLE_MILES.test(text) && FRACTION.test(next);

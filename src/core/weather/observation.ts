@@ -6,7 +6,7 @@ import { type JudgedWind, judgeWind, type WrittenSwing } from './judgeWind';
 import type { Place } from './report';
 import { addSpan } from './spans';
 import { type Heading, isModifier } from './statements';
-import { figuresAt, type Token, textAt } from './tokens';
+import { type Token, textAt } from './tokens';
 import type { ReadSpan } from './whole/report';
 import {
   codedWind,
@@ -27,8 +27,7 @@ export interface Observation extends JudgedWind {
   readonly hasUnread: boolean;
 }
 
-/** `200V280`. */
-const SWING_LENGTH = 7;
+const SWING = /^(\d{3})V(\d{3})$/;
 const SWING_BEGUN = /^\d{1,3}(?:V\d{0,2})?$/;
 
 /** Words that lead up to a wind and add nothing. Common practice, no published source. */
@@ -117,9 +116,8 @@ const kindOf = (text: string): 'modifier' | 'other' | 'unread' =>
 function findSwing(tokens: readonly Token[], start: number, end: number): WrittenSwing | null {
   for (let i = start; i < end; i++) {
     const token = tokens[i];
-    if (!token || token.text.length !== SWING_LENGTH || token.text.charAt(3) !== 'V') continue;
-    const [first, second] = [figuresAt(token.text, 0, 3), figuresAt(token.text, 4, 7)];
-    if (first >= 0 && second >= 0) return { degs: [first, second], at: [token.from, token.to] };
+    const parts = token && SWING.exec(token.text);
+    if (parts) return { degs: [Number(parts[1]), Number(parts[2])], at: [token.from, token.to] };
   }
   return null;
 }

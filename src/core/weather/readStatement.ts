@@ -13,18 +13,8 @@ const REMARKS = /^(?:RMKS?|REMARKS?)$/;
 const TREND_OR_REMARKS =
   /^(?:NOSIG|TEMPO|BECMG|INTER|PROB\d\d|FM(?:\d{4}|\d{6})?|(?:TL|AT)\d{4}|RMKS?|REMARKS?)$/;
 
-/** Most groups begin with none of these and need not be tried. */
-const FIRST_OF_TREND_OR_REMARKS = 'ABFINPRT';
-const LETTER_A = 0x41;
-
-const isTrendOrRemarks = (text: string): boolean =>
-  text.charCodeAt(0) >= LETTER_A &&
-  FIRST_OF_TREND_OR_REMARKS.includes(text.charAt(0)) &&
-  TREND_OR_REMARKS.test(text);
-
 /** The period a forecast is for, `ddhh/ddhh`; six digits before November 2008. FM 51, 51.1. */
 const VALIDITY = /^\d{4}\/\d{4}$/;
-const VALIDITY_LENGTH = 9;
 const OLD_VALIDITY = /^\d{6}$/;
 
 /** A report that still lacks what only the whole text can tell. */
@@ -104,7 +94,7 @@ function partsOf(tokens: readonly Token[], body: number, end: number): Parts {
   let close = end;
   while (close > body && isEnd(tokens, close - 1)) close--;
   let trend = body;
-  while (trend < close && !isTrendOrRemarks(textAt(tokens, trend))) trend++;
+  while (trend < close && !TREND_OR_REMARKS.test(textAt(tokens, trend))) trend++;
   let remarks = trend;
   while (remarks < close && !REMARKS.test(textAt(tokens, remarks))) remarks++;
   return { body, trend, remarks, close };
@@ -115,13 +105,8 @@ function partsOf(tokens: readonly Token[], body: number, end: number): Parts {
  * groups, or, as a piece torn from a forecast, by nothing but expectations.
  */
 function isForecast(tokens: readonly Token[], heading: Heading, parts: Parts): boolean {
-  const isValidFor = (start: number, end: number): boolean => {
-    for (let i = start; i < end; i++) {
-      const text = textAt(tokens, i);
-      if (text.length === VALIDITY_LENGTH && VALIDITY.test(text)) return true;
-    }
-    return false;
-  };
+  const isValidFor = (start: number, end: number): boolean =>
+    tokens.slice(start, end).some(({ text }) => VALIDITY.test(text));
   if (heading.type === 'forecast' || isValidFor(parts.body, parts.trend)) return true;
   if (heading.type === 'report') return false;
   if (heading.timed) return OLD_VALIDITY.test(textAt(tokens, parts.body));

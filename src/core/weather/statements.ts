@@ -6,7 +6,7 @@
  */
 
 import type { SpanKind } from './report';
-import { figuresAt, type Token, textAt } from './tokens';
+import { type Token, textAt } from './tokens';
 
 /** Day of month and UTC time, as a heading gives them. */
 export interface Issued {
@@ -31,19 +31,14 @@ export interface Heading {
 /** Told what each token of a heading is, and when the statement was issued as far as that is read. */
 export type AddWord = (kind: SpanKind, at: number, issued: Issued | null) => void;
 
-/** Every word is asked this: its length is compared first, which takes no time. */
-const isType = (text: string): boolean => isReportType(text) || isForecastType(text);
-const isReportType = (text: string): boolean =>
-  text.length === 5 && (text === 'METAR' || text === 'SPECI');
-const isForecastType = (text: string): boolean => text.length === 3 && text === 'TAF';
+const isReportType = (text: string): boolean => text === 'METAR' || text === 'SPECI';
+const isType = (text: string): boolean => isReportType(text) || text === 'TAF';
 
 /** What a report is besides: corrected, amended, late, automatic, missing. FM 15, 15.4; WMO-No. 386, Part II, 2.3.2. */
 const MODIFIER = /^(?:AUTO|CORR?|AMD|NIL|RTD|(?:CC|RR|AA)[A-Z])$/;
-const LONGEST_MODIFIER = 4;
 
-/** Whether a word says what a report is besides; most groups are too long to be asked. */
-export const isModifier = (text: string): boolean =>
-  text.length <= LONGEST_MODIFIER && MODIFIER.test(text);
+/** Whether a word says what a report is besides. */
+export const isModifier = (text: string): boolean => MODIFIER.test(text);
 
 /** But for words of four letters that stand where a station might, and are none. Common practice. */
 const STATION = /^(?!WIND|CALM|FROM|NEXT|LAST|VRB\d|GUST|RMKS|WITH)[A-Z][A-Z0-9]{3}$/;
@@ -53,28 +48,17 @@ const AFTER_STATION = /^(?:[\d/]|VRB|VR?$|AUTO$|CORR?$|NIL$)/;
 
 /** `TTAAii CCCC YYGGgg`, the line above a bulletin. WMO-No. 386, Part II, 2.3.2. */
 const isBulletinHeading = (tokens: readonly Token[], at: number): boolean =>
-  textAt(tokens, at).length === 6 &&
-  isSixFigures(textAt(tokens, at + 2)) &&
+  /^[A-Z]{4}\d\d$/.test(textAt(tokens, at)) &&
   STATION.test(textAt(tokens, at + 1)) &&
-  /^[A-Z]{4}\d\d$/.test(textAt(tokens, at));
-
-const isSixFigures = (text: string): boolean => text.length === 6 && figuresAt(text, 0, 6) >= 0;
+  /^\d{6}$/.test(textAt(tokens, at + 2));
 
 const BULLETIN_HEADING_TOKENS = 3;
 
 const isStationAndTime = (tokens: readonly Token[], at: number): boolean =>
-  textAt(tokens, at + 1).length === 7 &&
-  textAt(tokens, at + 1).endsWith('Z') &&
-  figuresAt(textAt(tokens, at + 1), 0, 6) >= 0 &&
-  isStation(textAt(tokens, at));
-
-const isStation = (text: string): boolean => text.length === 4 && STATION.test(text);
+  /^\d{6}Z$/.test(textAt(tokens, at + 1)) && STATION.test(textAt(tokens, at));
 
 /** Whether a token is the `=` that ends a report. */
-export function isEnd(tokens: readonly Token[], at: number): boolean {
-  const text = textAt(tokens, at);
-  return text.length === 1 && text === '=';
-}
+export const isEnd = (tokens: readonly Token[], at: number): boolean => textAt(tokens, at) === '=';
 
 /** Where each statement ends, `=` included, and the next begins: indexes of tokens, plus one. */
 export function endsOf(tokens: readonly Token[]): number[] {
@@ -133,7 +117,7 @@ export function headingOf(
     } else if (isModifier(text)) {
       modified = true;
       kind = 'modifier';
-    } else if (!station && !timed && isStation(text) && (type || AFTER_STATION.test(next))) {
+    } else if (!station && !timed && STATION.test(text) && (type || AFTER_STATION.test(next))) {
       station = text;
       kind = 'station';
     } else {
@@ -154,11 +138,10 @@ export function headingOf(
  * station or a type, and not at the end of the text, where a wind may still be typed.
  */
 function timeOf(text: string, mayLackZ: boolean): { issued: Issued | null } | null {
-  const hasZ = text.endsWith('Z');
-  const figures = hasZ ? text.length - 1 : text.length;
-  if (hasZ && figures === 4 && figuresAt(text, 0, 4) >= 0) return { issued: null };
-  if (figures !== 6 || !(hasZ || mayLackZ)) return null;
-  const [day, hour, minute] = [figuresAt(text, 0, 2), figuresAt(text, 2, 4), figuresAt(text, 4, 6)];
-  const isTime = day >= 1 && day <= 31 && hour >= 0 && hour <= 23 && minute >= 0 && minute <= 59;
+  if (/^\d{4}Z$/.test(text)) return { issued: null };
+  const parts = /^(\d\d)(\d\d)(\d\d)(Z?)$/.exec(text);
+  if (parts === null || !(parts[4] === 'Z' || mayLackZ)) return null;
+  const [day, hour, minute] = [Number(parts[1]), Number(parts[2]), Number(parts[3])];
+  const isTime = day >= 1 && day <= 31 && hour <= 23 && minute <= 59;
   return isTime ? { issued: { day, hour, minute } } : null;
 }

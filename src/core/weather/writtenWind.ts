@@ -7,7 +7,7 @@
 
 import { KT_PER_KMH, KT_PER_MPS } from '../units';
 import type { Place } from './report';
-import { figuresAt, phraseOf, type Token, textAt } from './tokens';
+import { phraseOf, type Token, textAt } from './tokens';
 
 /** A speed as written. */
 export interface WrittenSpeed {
@@ -72,21 +72,13 @@ const OPEN = new RegExp(
     '|(?:\\d{3}|VRB|VARIABLE)(?: ?(?:[°º˚]|D[EGRS]{0,6}))?(?: ?[/@-] ?| AT? ?)? ?P?\\d?)$',
 );
 
-/** `VRB3KT` and the like have no whole group; `VRB03KT` and `/////KT` do. */
-const SHORTEST_CODED = 6;
-
 /** No wind in words is longer than nine tokens; two more tell whether the text ends there. */
 const LONGEST = 11;
 
 /** The wind of a whole group with its unit, such as `24012G20KT`; null where the token is none. */
 export function codedWind(tokens: readonly Token[], index: number): WrittenWind | null {
   const token = tokens[index];
-  if (!token || token.text.length < SHORTEST_CODED) return null;
-  const at: Place = [token.from, token.to];
-  const end = index + 1;
-  const plain = plainWind(token.text, at, end);
-  if (plain) return plain;
-  const parts = CODED.exec(token.text);
+  const parts = token && CODED.exec(token.text);
   if (!parts) return null;
   const [, from = '', above, speed = '', gustAbove, gust, unit] = parts;
   return {
@@ -97,29 +89,8 @@ export function codedWind(tokens: readonly Token[], index: number): WrittenWind 
     between: null,
     unitKt: knotsPer(unit),
     coded: true,
-    at,
-    end,
-    unfinishedFrom: null,
-  };
-}
-
-/** `24012KT` and `24012G20KT`, as nearly all are; null where the shape has to tell. */
-function plainWind(text: string, at: Place, end: number): WrittenWind | null {
-  const hasGust = text.length === 10 && text.charAt(5) === 'G';
-  if (!(hasGust || text.length === 7) || !text.endsWith('KT')) return null;
-  const [fromDeg, kt] = [figuresAt(text, 0, 3), figuresAt(text, 3, 5)];
-  const gustKt = hasGust ? figuresAt(text, 6, 8) : 0;
-  if (fromDeg < 0 || kt < 0 || gustKt < 0) return null;
-  return {
-    fromDeg,
-    variable: false,
-    speed: { kt, above: false },
-    gust: hasGust ? { kt: gustKt, above: false } : null,
-    between: null,
-    unitKt: 1,
-    coded: true,
-    at,
-    end,
+    at: [token.from, token.to],
+    end: index + 1,
     unfinishedFrom: null,
   };
 }

@@ -2,20 +2,12 @@
 
 import { HPA_PER_INHG } from '../../units';
 import { GROUPS } from '../groups';
-import { figuresAt } from '../tokens';
 import type { Pressure, Sea, Temperature } from './groupTypes';
 import { numberOf, whole } from './written';
 
 const TEMPERATURE = whole(GROUPS.temperature);
 const PRESSURE = whole(GROUPS.pressure);
 const SEA = whole(GROUPS.sea);
-
-/** `15/08`; null where the shape has to tell. */
-function plainTemperature(text: string): Temperature | null {
-  if (text.length !== 5 || text.charAt(2) !== '/') return null;
-  const [airC, dewPointC] = [figuresAt(text, 0, 2), figuresAt(text, 3, 5)];
-  return airC < 0 || dewPointC < 0 ? null : { code: 'temperature', airC, dewPointC };
-}
 
 /**
  * Beyond these, °C, a number is a slip and is not read: the coldest air known at the ground had
@@ -28,18 +20,10 @@ const isAir = (celsius: number | null): boolean =>
   celsius === null || (celsius >= COLDEST_C && celsius <= WARMEST_C);
 
 export function temperatureOf(text: string): Temperature | null {
-  if (!text.includes('/')) return null;
-  const temperature = plainTemperature(text) ?? shapedTemperature(text);
-  return temperature && isAir(temperature.airC) && isAir(temperature.dewPointC)
-    ? temperature
-    : null;
-}
-
-function shapedTemperature(text: string): Temperature | null {
   const parts = TEMPERATURE.exec(text);
-  return parts
-    ? { code: 'temperature', airC: numberOf(parts[1]), dewPointC: numberOf(parts[2]) }
-    : null;
+  if (!parts) return null;
+  const [airC, dewPointC] = [numberOf(parts[1]), numberOf(parts[2])];
+  return isAir(airC) && isAir(dewPointC) ? { code: 'temperature', airC, dewPointC } : null;
 }
 
 /**
@@ -50,10 +34,6 @@ const LEAST_HPA = 850;
 const MOST_HPA = 1100;
 
 export function pressureOf(text: string): Pressure | null {
-  // `Q1013`, `A2992`: the shape need not tell.
-  const figures = text.length === 5 ? figuresAt(text, 1, 5) : -1;
-  if (figures >= 0 && text.startsWith('Q')) return pressureFrom(figures, 'hPa');
-  if (figures >= 0 && text.startsWith('A')) return pressureFrom(figures, 'inHg');
   const parts = PRESSURE.exec(text);
   if (!parts) return null;
   const [, afterQ, unit, afterA] = parts;

@@ -6,17 +6,17 @@
 
 import type { Read } from '../explainer';
 import { judgeWind } from '../judgeWind';
-import { figuresAt, type Token, textAt } from '../tokens';
+import { type Token, textAt } from '../tokens';
 import { codedWind } from '../writtenWind';
 import type { HourOfDay, Meaning } from './meaning';
 import { readGroup } from './readGroup';
 import { numberOf } from './written';
 
+const PROBABILITY = /^PROB(\d\d)$/;
+const TIME = /^(FM|TL|AT)(\d\d)?(\d\d)(\d\d)$/;
 const VALIDITY = /^(\d\d)(\d\d)\/(\d\d)(\d\d)$/;
-const VALIDITY_LENGTH = 9;
 const EXTREME = /^(TX|TN)(M?\d\d)\/(\d\d)?(\d\d)Z$/;
 const SWING = /^(\d{3})V(\d{3})$/;
-const SWING_LENGTH = 7;
 
 /** Reads what begins at a token of a trend or a forecast; null where nothing known does. */
 export function readExpected(tokens: readonly Token[], at: number, end: number): Read | null {
@@ -36,13 +36,10 @@ export function readExpected(tokens: readonly Token[], at: number, end: number):
   return wind && { meaning: { code: 'wind', wind }, end: at + 1 };
 }
 
-/** What opens an expectation; groups are told from it by their length, which takes no time. */
+/** What opens an expectation. */
 function changeOf(text: string): Meaning | null {
-  if (text.length === 6 && text.startsWith('PROB')) {
-    const percent = figuresAt(text, 4, 6);
-    return percent < 0 ? null : { code: 'trend', trend: 'PROB', percent };
-  }
-  if (text.length !== 5) return null;
+  const probability = PROBABILITY.exec(text);
+  if (probability) return { code: 'trend', trend: 'PROB', percent: Number(probability[1]) };
   switch (text) {
     case 'NOSIG':
     case 'BECMG':
@@ -56,19 +53,10 @@ function changeOf(text: string): Meaning | null {
 
 /** When it is expected: `FM1400`, or with the day, `FM011400`. */
 function timeOf(text: string): Meaning | null {
-  const hourAt = text.length - 4;
-  if (hourAt !== 2 && hourAt !== 4) return null;
-  const is = beginOf(text);
-  const [day, hour] = [figuresAt(text, 2, hourAt), figuresAt(text, hourAt, hourAt + 2)];
-  const minute = figuresAt(text, hourAt + 2, text.length);
-  if (is === null || day < 0 || hour < 0 || minute < 0) return null;
-  return { code: 'time', is, day: hourAt === 2 ? null : day, hour, minute };
-}
-
-function beginOf(text: string): 'FM' | 'TL' | 'AT' | null {
-  if (text.startsWith('FM')) return 'FM';
-  if (text.startsWith('TL')) return 'TL';
-  return text.startsWith('AT') ? 'AT' : null;
+  const parts = TIME.exec(text);
+  if (!parts) return null;
+  const [, is, day, hour, minute] = parts;
+  return { code: 'time', is: is as 'FM' | 'TL' | 'AT', ...hourOf(day, hour, minute) };
 }
 
 const hourOf = (day: string | undefined, hour = '', minute = ''): HourOfDay => ({
@@ -79,7 +67,7 @@ const hourOf = (day: string | undefined, hour = '', minute = ''): HourOfDay => (
 
 /** What a forecast, or a change in it, is for. */
 function validityOf(text: string): Meaning | null {
-  const validity = text.length === VALIDITY_LENGTH ? VALIDITY.exec(text) : null;
+  const validity = VALIDITY.exec(text);
   if (!validity) return null;
   const [, day, hour, lastDay, lastHour] = validity;
   return { code: 'validity', from: hourOf(day, hour), to: hourOf(lastDay, lastHour) };
@@ -97,6 +85,6 @@ function airOf(text: string): Meaning | null {
       ...hourOf(day, hour),
     };
   }
-  const swing = text.length === SWING_LENGTH ? SWING.exec(text) : null;
+  const swing = SWING.exec(text);
   return swing && { code: 'swing', sectorDeg: [Number(swing[1]), Number(swing[2])] };
 }

@@ -12,38 +12,25 @@ import { hundredsOfFt, whole } from './written';
 
 type Reader = (text: string) => Group | null;
 
-const DIGITS = '0123456789';
-
-/**
- * What reads each group, and the characters that it may begin with, so that a group is not tried for
- * all that it cannot be. No text is two of them.
- */
-const READERS: readonly (readonly [first: string, read: Reader])[] = [
-  ['FSBOVNC/', cloudOf],
-  [`${DIGITS}M/`, temperatureOf],
-  [`${DIGITS}CPM/`, visibilityOf],
-  ['QA', pressureOf],
-  ['+-/BDFGHIMNPRSTUV', weatherOf],
-  ['R', runwayVisualRangeOf],
-  [`${DIGITS}RS`, runwayStateOf],
-  ['ABGRWY', colourStateOf],
-  ['W', seaOf],
-  ['W', shearAloftOf],
-  ['$', maintenanceOf],
+/** What reads each group. No text is two of them. */
+const READERS: readonly Reader[] = [
+  cloudOf,
+  temperatureOf,
+  visibilityOf,
+  pressureOf,
+  weatherOf,
+  runwayVisualRangeOf,
+  runwayStateOf,
+  colourStateOf,
+  seaOf,
+  shearAloftOf,
+  maintenanceOf,
 ];
-
-/** By the code of the first character. */
-const READERS_BY_FIRST: Reader[][] = Array.from({ length: 128 }, () => []);
-for (const [first, read] of READERS) {
-  for (const character of first) READERS_BY_FIRST[character.charCodeAt(0)]?.push(read);
-}
 
 /** Reads the group that begins at a token, and ends before another; null where none does. */
 export function readGroup(tokens: readonly Token[], at: number, end: number): Read | null {
   const text = textAt(tokens, at);
-  const readers = READERS_BY_FIRST[text.charCodeAt(0)];
-  if (!readers) return null;
-  for (const reader of readers) {
+  for (const reader of READERS) {
     const meaning = reader(text);
     if (meaning) return { meaning, end: at + 1 };
   }

@@ -26,44 +26,36 @@ const WEATHER =
   '(?:BC|BL|BR|DR|DS|DU|DZ|FC|FG|FU|FZ|GR|GS|HZ|IC|MI|PL|PO|PR|PY|RA|SA|SG|SH|SN|SQ|SS|TS|UP|VA)';
 const TIME = '[BE](?:[01]\\d|2[0-3])?[0-5]\\d';
 
-/**
- * The characters that words may begin with, and their shapes, of which no text has two; of more
- * words, the first.
- */
-const SHAPES: readonly (readonly [Kind, first: string, shape: string])[] = [
-  ['remarks', 'R', 'RMKS?|REMARKS?'],
-  ['maintenance', '$', '\\$'],
-  ['peak-wind', 'P', 'PK'],
-  ['sea-level-pressure', 'S', 'SLP(?:\\d{3}|NO)'],
-  ['temperature-tenths', 'T', 'T[01]\\d{3}(?:[01]\\d{3})?'],
-  ['station-kind', 'A', 'AO[12]A?'],
-  ['sensor-out', 'TPFRVC', '(?:TS|PWI|FZRA|RVR|P|VIS|CHI)NO'],
-  ['pressure-rising-rapidly', 'P', 'PRESRR'],
-  ['pressure-falling-rapidly', 'P', 'PRESFR'],
-  ['pressure-tendency', '5', '5(?:[0-8]\\d{3}|/{4})'],
-  ['precipitation', 'P67', 'P\\d{4}|[67](?:\\d{4}|/{4})'],
-  ['snow-depth', '4', '4/\\d{3}'],
-  ['temperature-extremes', '124', '[12][01]\\d{3}|4[01]\\d{3}[01]\\d{3}'],
-  ['weather-times', 'BDFGHIMPRSTUV', `${WEATHER}{1,3}${TIME}(?:${WEATHER}{0,3}${TIME}){0,8}`],
-  ['wind-shift', 'W', 'WSHFT'],
-  ['lightning', 'L', 'LTG(?:IC|CC|CG|CA|CW){0,5}'],
+/** The shapes of words, of which no text has two; of more words, that of the first. */
+const SHAPES: readonly (readonly [Kind, shape: string])[] = [
+  ['remarks', 'RMKS?|REMARKS?'],
+  ['maintenance', '\\$'],
+  ['peak-wind', 'PK'],
+  ['sea-level-pressure', 'SLP(?:\\d{3}|NO)'],
+  ['temperature-tenths', 'T[01]\\d{3}(?:[01]\\d{3})?'],
+  ['station-kind', 'AO[12]A?'],
+  ['sensor-out', '(?:TS|PWI|FZRA|RVR|P|VIS|CHI)NO'],
+  ['pressure-rising-rapidly', 'PRESRR'],
+  ['pressure-falling-rapidly', 'PRESFR'],
+  ['pressure-tendency', '5(?:[0-8]\\d{3}|/{4})'],
+  ['precipitation', 'P\\d{4}|[67](?:\\d{4}|/{4})'],
+  ['snow-depth', '4/\\d{3}'],
+  ['temperature-extremes', '[12][01]\\d{3}|4[01]\\d{3}[01]\\d{3}'],
+  ['weather-times', `${WEATHER}{1,3}${TIME}(?:${WEATHER}{0,3}${TIME}){0,8}`],
+  ['wind-shift', 'WSHFT'],
+  ['lightning', 'LTG(?:IC|CC|CG|CA|CW){0,5}'],
   // Habit, former Soviet Union: millimetres of mercury, and hectopascals.
-  ['field-pressure', 'Q', 'QFE\\d{3}(?:[./]\\d{1,4})?'],
+  ['field-pressure', 'QFE\\d{3}(?:[./]\\d{1,4})?'],
   // Habit, Canada.
-  ['cloud-kinds', 'CANST', '(?:(?:CI|CC|CS|AC|ACC|AS|NS|SC|ST|SF|CU|CF|TCU|CB)\\d){1,8}'],
+  ['cloud-kinds', '(?:(?:CI|CC|CS|AC|ACC|AS|NS|SC|ST|SF|CU|CF|TCU|CB)\\d){1,8}'],
 ];
 
-/** By the code of the first character, the kinds that begin with it and their shapes. */
-const BY_FIRST: (readonly [Kind, RegExp])[][] = Array.from({ length: 128 }, () => []);
-for (const [kind, first, shape] of SHAPES) {
-  for (const character of first) BY_FIRST[character.charCodeAt(0)]?.push([kind, whole(shape)]);
-}
+/** One test for all, with each shape in brackets. */
+const WORD = whole(SHAPES.map(([, shape]) => `(${shape})`).join('|'));
 
 function kindOf(text: string): Kind | undefined {
-  for (const [kind, shape] of BY_FIRST[text.charCodeAt(0)] ?? []) {
-    if (shape.test(text)) return kind;
-  }
-  return undefined;
+  const [, ...parts] = WORD.exec(text) ?? [];
+  return SHAPES[parts.findIndex((part) => part !== undefined)]?.[0];
 }
 
 /** Reads the remark that begins at a token; null where none that is known does. */

@@ -2,7 +2,6 @@
 
 import { M_PER_FT } from '../../units';
 import { GROUPS } from '../groups';
-import { figuresAt } from '../tokens';
 import type {
   Bound,
   Cavok,
@@ -21,9 +20,6 @@ const RANGE = whole(GROUPS.runwayVisualRange);
 
 /** Of two words of one group, `1 1/2SM`, the first is given as `miles`. */
 export function visibilityOf(text: string, miles = 0): Visibility | Cavok | null {
-  // `9999`, `1200`: the shape need not tell.
-  const metresSeen = text.length === 4 ? figuresAt(text, 0, 4) : -1;
-  if (metresSeen >= 0) return prevailing(metresOf(metresSeen));
   const parts = VISIBILITY.exec(text);
   if (!parts) return null;
   const [, cavok, metres, after = '', km, sign, amount, denominator] = parts;
@@ -42,13 +38,6 @@ export function visibilityOf(text: string, miles = 0): Visibility | Cavok | null
   if (!Number.isFinite(value)) return null;
   return seen({ distanceM: value * M_PER_SM, value, unit: 'SM', bound: boundOf(sign) });
 }
-
-const prevailing = (distance: Distance): Visibility => ({
-  code: 'visibility',
-  distance,
-  towards: null,
-  undirected: false,
-});
 
 /** `9999` is 10 km or more, `0000` less than 50 m. 15.6.1. */
 function metresOf(metres: number): Distance {
