@@ -129,6 +129,20 @@ describe('an aircraft', () => {
     expect(refusal(aircraftSchema, changed(sound, path, value))).toEqual([`${path}: ${code}`]);
   });
 
+  test('that is being written is told of all that is wrong, and nothing is worked out beyond its bounds', () => {
+    const nothing = { ...changed(sound, 'masses.usualTakeoffKg', 0), lapstrip: 'aircraft' };
+    expect(documentFaults(nothing)).toContainEqual({
+      path: ['masses', 'usualTakeoffKg'],
+      code: 'number-out-of-range',
+    });
+    const codes = documentFaults(nothing).map(({ code }) => code);
+    // What adds up to it, and what physics makes of it, is asked once it is a mass.
+    expect(codes).not.toContain('not-usual');
+    expect(codes).not.toContain('run-not-of-book');
+    const usual = { ...changed(sound, 'masses.usualTakeoffKg', 9000), lapstrip: 'aircraft' };
+    expect(documentFaults(usual).map(({ code }) => code)).toContain('not-usual');
+  });
+
   test('with reheat off at a speed is refused when its engine has none', () => {
     const refused = refusal(aircraftSchema, changed(sound, 'engine', 'jet'));
     expect(refused).toEqual(['climb.reheatOffKt: reheat-without-engine']);

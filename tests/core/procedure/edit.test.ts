@@ -124,6 +124,15 @@ describe('typing', () => {
     expect(itemOf(undone(after), 'flaps')).toBe('Flaps');
   });
 
+  test('what is typed after a letter was typed and deleted is apart from what was typed before', () => {
+    const item = (text: string) => ({ kind: 'change', id: 'flaps', to: { item: text } }) as const;
+    const before = settled(type(BEGUN, 'flaps', 'Slats'));
+    const typed = edited(edited(before, item('Slatss'), true), item('Slats'), true);
+    const after = edited(typed, item('Vanes'), true);
+    expect(itemOf(undone(after), 'flaps')).toBe('Slats');
+    expect(itemOf(undone(undone(after)), 'flaps')).toBe('Flaps');
+  });
+
   test('the title of a list is taken back as it was typed, and apart from where it leads', () => {
     const title = (editing: Editing, text: string) =>
       edited(editing, { kind: 'change-list', id: 'go-around', to: { title: text } }, true);
