@@ -4,12 +4,12 @@ import { words as oldWords } from './ageWords';
 
 const MINUTE_MS = 60_000;
 
-/** Clocks differ by so much, minutes: what is later than now by more came of a clock that was set back. */
+/** Clocks differ by up to this, minutes: a moment further ahead means that a clock was set back. */
 const CLOCKS_DIFFER_MIN = 5;
 
 /**
- * `just now`, `6 min old`, `2 h old`, `3 days old`, or with other words. Of what is later than now, as
- * where a clock was set back, the age is not known.
+ * `just now`, `6 min old`, `2 h old`, `3 days old`, or the same with other words. Unknown for a
+ * moment in the future, as after a clock was set back.
  */
 export function old(ms: number, words: typeof oldWords = oldWords): string {
   const minutes = Math.floor(ms / MINUTE_MS);

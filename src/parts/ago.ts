@@ -3,5 +3,8 @@
 import { old } from './age';
 import { words } from './agoWords';
 
-/** `just now`, `6 min ago`, `2 h ago`, `3 days ago`. Of what is later than now it is not known: a clock was set back. */
+/**
+ * `just now`, `6 min ago`, `2 h ago`, `3 days ago`. Unknown for a moment in the future: a clock was
+ * set back.
+ */
 export const ago = (ms: number): string => old(ms, words);

@@ -1,9 +1,11 @@
-/** What is read of a radio call, beside what is said: that is English on every page, in radio/calls.ts. */
+/**
+ * What a pilot reads about a radio call. What is said is English on every page, in radio/calls.ts.
+ */
 
 import type { CallKind, Compass, Readback } from '../core';
 import { COMPASS } from './radio/calls';
 
-/** Where a departure turns to, as it is chosen on the screen. */
+/** Where a departure turns, as chosen on the screen. */
 export const compass: Record<Compass, string> = COMPASS;
 
 /** What is called at which moment. */
@@ -16,7 +18,7 @@ export const callTitles: Record<CallKind, string> = {
   vacated: 'Runway vacated',
 };
 
-/** What of an answer has to be read back, round what is said of it, which is English on every page. */
+/** What must be read back of an answer, around the words said, which are English on every page. */
 export const readbackWords: Readonly<Record<Readback['code'], (said: string) => string>> = {
   runway: (said) => said,
   'holding-point': (said) => said,

@@ -1,19 +1,21 @@
 /**
- * The words of the page. Those of every screen are written beside it, once in each language, and come
- * with it: a module such as `words.ts` says here where they are and what takes them, and what is
- * loaded later waits for the words of all that came with it.
+ * The words of the page. Each screen's words stand beside it, once per language, and load with it:
+ * a module such as `words.ts` registers here where they are and what takes them, and whatever is
+ * loaded later waits for the words it brings.
  */
 
 import type { Language } from '../device/language';
 
 type Fetch = (language: Language) => Promise<void>;
 
-/** The catalogues that have arrived. */
+/** The catalogues registered so far. */
 const catalogues: Fetch[] = [];
 
 let spoken: Language = 'en';
 
-/** Says where words are in each language, and what takes them. Until then there are none. */
+/**
+ * Registers where words are in each language, and what takes them. Until they load there are none.
+ */
 export function inLanguage<Said>(
   from: Readonly<Record<Language, () => Promise<Said>>>,
   take: (said: Said) => void,
@@ -26,18 +28,18 @@ export function inLanguage<Said>(
   });
 }
 
-/** Fetches the words of all that has arrived. Where that fails, it can be tried again. */
+/** Fetches the words of everything registered. After a failure, call it again. */
 async function fetchWords(): Promise<void> {
   await Promise.all(catalogues.map((fetch) => fetch(spoken)));
 }
 
-/** Speaks a language from now on; resolves when the words are there of all that has arrived. */
+/** Sets the page's language; resolves when the words of everything registered are loaded. */
 export function speak(language: Language): Promise<void> {
   spoken = language;
   return fetchWords();
 }
 
-/** Loads what has words of its own; resolves when they are there too. */
+/** Loads a module that has words of its own; resolves when they are loaded too. */
 export async function withWords<T>(load: () => Promise<T>): Promise<T> {
   const loaded = await load();
   await fetchWords();

@@ -11,28 +11,28 @@ export function direction(deg: number): string {
   return `${String(whole === 0 ? 360 : whole).padStart(3, '0')}°`;
 }
 
-/** A whole number, thousands apart: `1 400`. A true minus sign. */
+/** A whole number with thousands separated: `1 400`. A true minus sign. */
 export function whole(value: number): string {
   const rounded = Math.round(value);
   const digits = String(Math.abs(rounded)).replace(/\B(?=(\d{3})+$)/g, NO_BREAK_SPACE);
   return rounded < 0 ? `−${digits}` : digits;
 }
 
-/** A number with so many decimals, and a true minus sign. */
+/** A number with a given number of decimals, and a true minus sign. */
 export function decimal(value: number, places: number): string {
   const digits = value.toFixed(places);
   return asWritten(Number(digits) === 0 ? digits.replace('-', '') : digits);
 }
 
-/** The digits of a number as they are written here. */
+/** The digits of a number as written here. */
 export const asWritten = (digits: string): string => digits.replace('-', '−').replace('.', point);
 
-/** As in the judgement itself, a value that only reaches its limit is not over it. */
+/** As in the judgement itself, a value that only reaches its limit isn't over it. */
 const ROUNDING = 1e-9;
 
 /**
- * Knots against a limit: whole, but never rounded to the other side of the limit. 24.2 over a limit
- * of 24 is written 25.
+ * Knots against a limit: whole, but never rounded to the other side of the limit. 24.2 against a
+ * limit of 24 becomes 25.
  */
 export function againstLimit(value: number, limit: number): string {
   return whole(value > limit + ROUNDING && Math.round(value) <= limit ? Math.ceil(value) : value);
@@ -49,7 +49,7 @@ export function utcDate(ms: number): string {
   return dateWords(date.getUTCDate(), date.getUTCMonth(), date.getUTCFullYear(), NO_BREAK_SPACE);
 }
 
-/** Minutes and seconds gone by: `0:11`. */
+/** Elapsed minutes and seconds: `0:11`. */
 export function stopwatch(ms: number): string {
   const seconds = Math.max(0, Math.floor(ms / 1000));
   return `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')}`;

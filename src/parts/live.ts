@@ -1,15 +1,17 @@
-/** Live numbers in a step's text, as they are read. */
+/** Live numbers in a step's text, as read. */
 
 import { isLiveName, LIVE, type LiveName, piecesOf, roundedLive } from '../core';
 import { direction, whole } from './format';
 
-/** A piece of a text that is filled in: words as they stand, or what stands for a live number. */
+/** A piece of a filled text: words as they stand, or what replaces a live number. */
 export interface FilledPiece {
   readonly text: string;
   readonly live: boolean;
 }
 
-/** A text in pieces, each name filled by `fill`; a name that is no live number stays as it is written. */
+/**
+ * A text in pieces, each name replaced by `fill`; a name that is no live number stays as written.
+ */
 export const filledPieces = (
   text: string,
   fill: (name: LiveName) => string,
@@ -21,7 +23,7 @@ export const filledPieces = (
       : { text: `{${piece.live}}`, live: false };
   });
 
-/** A live number's value as it is written. */
+/** A live number's value as written. */
 export function liveValue(name: LiveName, value: number | string): string {
   if (typeof value === 'string') return value;
   return LIVE[name].form === 'heading' ? direction(value) : whole(roundedLive(name, value));

@@ -1,11 +1,11 @@
-/** Texts of another language within a sentence of the page, each marked as what it is. */
+/** Texts in another language within a sentence of the page, each marked with its language. */
 
 import type { ComponentChildren } from 'preact';
 import { cut } from './sentence';
 
 /**
- * A sentence with texts in it that are in the language `lang`; without one they are in the language
- * of the page, and the sentence is a plain text.
+ * A sentence containing texts in the language `lang`; without one they are in the language of the
+ * page, and the sentence is plain text.
  */
 export function marked(
   lang: string | undefined,
@@ -24,11 +24,13 @@ export function marked(
   );
 }
 
-/** A text of its own, marked where it is not in the language of the page. */
+/** A text of its own, marked if it isn't in the language of the page. */
 export const markedText = (lang: string | undefined, text: string): ComponentChildren =>
   lang === undefined ? text : <span lang={lang}>{text}</span>;
 
-/** The words on a key as they are seen, and in their place what is read out, where that says more; each may be marked. */
+/**
+ * A key's label as seen and, if more is to be said, what is read out instead; each may be marked.
+ */
 export const seenAndSaid = (
   seen: ComponentChildren,
   said: ComponentChildren,
@@ -39,7 +41,7 @@ export const seenAndSaid = (
   </>
 );
 
-/** A sentence as plain text, to be measured or put into a label, and as it is drawn. */
+/** A sentence both as plain text, to measure or use in a label, and as drawn. */
 export interface Worded {
   readonly text: string;
   readonly drawn: ComponentChildren;
@@ -51,7 +53,7 @@ export const worded = (...[lang, sentence, ...texts]: Parameters<typeof marked>)
   drawn: marked(lang, sentence, ...texts),
 });
 
-/** Sentences one after the other, with the same between any two. */
+/** Joins sentences with a separator. */
 export const joined = (between: string, sentences: readonly Worded[]): Worded => ({
   text: sentences.map(({ text }) => text).join(between),
   drawn: sentences.map(({ drawn }, index) => (index === 0 ? drawn : [between, drawn])),

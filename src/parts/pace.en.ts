@@ -1,4 +1,4 @@
-/** The words of the way on the ground that stand in several places. */
+/** The words of the taxi route that stand in several places. */
 
 import type { Mark, Turn } from '../core';
 import { NO_BREAK_SPACE, whole } from './format';
@@ -13,18 +13,18 @@ export function durationWords(seconds: number): string {
     : `${minutes}${NO_BREAK_SPACE}min${NO_BREAK_SPACE}${String(rest).padStart(2, '0')}${NO_BREAK_SPACE}s`;
 }
 
-/** A point by its name, or by the taxiways that meet in it. */
+/** A point by its name, or by the taxiways that meet there. */
 export function markWords({ name, between: [one, other] }: Mark): string {
   if (name !== null) return name;
   const said = (part: string) => (part === 'apron' ? 'the apron' : part);
   return one === other ? 'here' : `${said(one)} and ${said(other)}`;
 }
 
-/** The key for the point that comes next. */
+/** The key for the next point. */
 export const passingWords = (mark: Mark, first: boolean): string =>
   `${first ? 'Leaving' : 'Passing'} ${markWords(mark)}`;
 
-/** The speed for a turn. Rounded down: it is not to be exceeded either. */
+/** The speed for a turn. Rounded down: it must not be exceeded either. */
 export function turnWords({ maxKt, onto }: Turn): string {
   const kt = whole(Math.floor(maxKt));
   return onto === 'apron' ? `${kt} kt in the next turn` : `${kt} kt turning onto ${onto}`;

@@ -1,4 +1,7 @@
-/** The words for phases, moments and the speeds of the roll and the climb, the same wherever they stand. */
+/**
+ * The words for phases, moments and the speeds of the roll and the climb, the same wherever they
+ * stand.
+ */
 
 import type { ClimbRung, Moment, Phase, Rung } from '../core';
 import { whole } from './format';
@@ -24,7 +27,7 @@ export const momentWords: Record<Moment, string> = {
   'on chocks': 'On chocks',
 };
 
-/** A speed of the roll; the mark by how far along it stands, m. */
+/** A speed of the roll; the mark by its distance along it, m. */
 export const rungWords: Record<Rung['what'], (markM: number) => string> = {
   mark: (m) => `At the ${whole(m)} m mark`,
   'last-stop': () => 'Last speed to stop from',

@@ -1,13 +1,16 @@
-/** Sentences in which texts of another language stand: cut up to be drawn, and to be read aloud. */
+/** Sentences containing texts in another language: split to be drawn, or to be read aloud. */
 
 import type { Said, Utterance } from '../device/speech';
 
-/** Characters that no text holds stand for the texts while the sentence is made. Unicode, 23.5: private use. */
+/**
+ * Characters that no text contains stand in for the texts while the sentence is built. Unicode,
+ * 23.5: private use.
+ */
 const FIRST_STAND_IN = 0xe000;
 
 /**
- * The pieces of a sentence in order: its own words, and for each text that it is given, that text's
- * number, from 0. The sentence may put its texts in any order, and leave some out.
+ * The pieces of a sentence in order: its own words, and for each text passed to it that text's
+ * index, from 0. The sentence may reorder or omit texts.
  */
 export function cut(
   sentence: (...texts: readonly string[]) => string,
@@ -22,15 +25,15 @@ export function cut(
     .map((piece) => (standIns.includes(piece) ? standIns.indexOf(piece) : piece));
 }
 
-/** What ends a piece, at the beginning of the next. */
+/** Punctuation that ends a piece, at the beginning of the next. */
 const LEADING_STOPS = /^[\s.,:;!?]+/;
 
-/** Whether there is something in it to be read, and not signs alone. */
+/** Whether there is anything to read, not just punctuation. */
 const isRead = (text: string) => /[\p{L}\p{N}]/u.test(text);
 
 /**
- * A sentence to be read aloud, its own words in `language`, with texts in it that may be in others.
- * What is next to each other in one language is said in one go; signs go with what they stand at.
+ * A sentence to read aloud, its own words in `language`, containing texts that may be in others.
+ * Neighbours in one language are said in one go; punctuation goes with what it follows.
  */
 export function saying(
   language: string,
@@ -50,7 +53,7 @@ export function saying(
         language: isRead(text) ? own : last.language,
       };
     else {
-      // A full stop ends what was said before it, and is not read with what comes after.
+      // A full stop ends what was said before it; it isn't read with what comes after.
       const rest = text.replace(LEADING_STOPS, '');
       const stops = text.slice(0, text.length - rest.length);
       said[said.length - 1] = { text: last.text + stops, language: last.language };

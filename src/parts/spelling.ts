@@ -1,10 +1,12 @@
-/** Saying things piece by piece: digit by digit, letters by the spelling alphabet, in any language. */
+/**
+ * Saying things piece by piece: digit by digit, letters by the spelling alphabet, in any language.
+ */
 
-/** The words that a language says them with. */
+/** The words a language uses. */
 export interface SpellingWords {
-  /** From nought to nine. */
+  /** From zero to nine. */
   readonly digits: readonly string[];
-  /** Between whole and decimals. */
+  /** The decimal separator, as said. */
   readonly point: string;
   readonly minus: string;
   readonly thousand: string;
@@ -27,7 +29,7 @@ const saidLetter = (letter: string): string =>
 export function spellingWith(words: SpellingWords) {
   const digit = (value: number): string => words.digits[value] ?? '';
 
-  /** A character as it is said; null for what is not said, such as a hyphen. */
+  /** A character as said; null if it isn't said, such as a hyphen. */
   function saidCharacter(character: string): string | null {
     if (/\d/.test(character)) return digit(Number(character));
     if (character === '.') return words.point;
@@ -71,7 +73,8 @@ export function spellingWith(words: SpellingWords) {
 
   /**
    * A callsign: words as words, numbers digit by digit, registrations letter by letter. Annex 10,
-   * vol. II, 5.2.1.7.2.1: `Tallow 12` is "Tallow one two", `X-ABCD` "X-ray Alfa Bravo Charlie Delta".
+   * vol. II, 5.2.1.7.2.1: `Tallow 12` is "Tallow one two", `X-ABCD` "X-ray Alfa Bravo Charlie
+   * Delta".
    */
   function saidCallsign(callsign: string): string {
     const parts = callsign.trim().split(/\s+/);
@@ -87,7 +90,10 @@ export function spellingWith(words: SpellingWords) {
       .join(' ');
   }
 
-  /** A distance of whole hundreds, as it is said: 1 400 is "one thousand four hundred". Annex 10, vol. II, 5.2.1.4.1.2. */
+  /**
+   * A distance in whole hundreds, as said: 1 400 is "one thousand four hundred". Annex 10, vol. II,
+   * 5.2.1.4.1.2.
+   */
   function saidHundreds(value: number): string {
     const hundreds = Math.round(value / 100);
     const thousands = Math.floor(hundreds / 10);

@@ -1,4 +1,4 @@
-/** How things are said when they are read aloud to the pilot: as on the radio. */
+/** How things are said when read aloud to the pilot: as on the radio. */
 
 import * as radio from './radio/spelling';
 

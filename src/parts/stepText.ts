@@ -3,7 +3,7 @@
 import type { Condition, ProcedureOption } from '../core';
 import { stepWords as words } from './stepTextWords';
 
-/** What a leaf of a condition asks for, and what it asks for turned round. */
+/** What a leaf of a condition asks for, and its negation. */
 export function leafSaid(
   leaf: Exclude<Condition, { all: unknown } | { any: unknown } | { not: unknown }>,
   options: readonly ProcedureOption[] | undefined,

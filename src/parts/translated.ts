@@ -1,4 +1,4 @@
-/** What a catalogue in another language has to hold. */
+/** What a catalogue in another language must hold. */
 
 /** The same names as in a catalogue, and functions of the same facts; the words may be any. */
 export type Translated<T> = T extends string

@@ -1,4 +1,4 @@
-/** A number that can be asked why: a tap opens where it comes from. */
+/** A number with a reason: a tap shows where it comes from. */
 
 import type { ComponentChildren, JSX } from 'preact';
 import styles from './Asked.module.css';

@@ -1,9 +1,9 @@
-/** Keeps what cannot be drawn from taking the rest of the screen with it. */
+/** Keeps a part that can't be drawn from taking the rest of the screen with it. */
 
 import { Component, type ComponentChildren } from 'preact';
 
 interface BoundaryProps {
-  /** What stands in its place; `again` tries to draw it once more. */
+  /** What replaces it; `again` tries to draw it once more. */
   readonly fallback: (again: () => void) => ComponentChildren;
   readonly children: ComponentChildren;
 }
@@ -12,7 +12,10 @@ interface BoundaryState {
   readonly isBroken: boolean;
 }
 
-/** A part of the screen that is replaced where drawing it fails. A new `key` draws another part anew. */
+/**
+ * A part of the screen that is replaced if drawing it fails. A new `key` starts over with another
+ * part.
+ */
 export class Boundary extends Component<BoundaryProps, BoundaryState> {
   override state: BoundaryState = { isBroken: false };
 

@@ -1,4 +1,7 @@
-/** The key that lays the Big card over a place: a word where there is room, a frame that opens where there is not. */
+/**
+ * The key that opens the Big card over a place: a word if there is room, otherwise an opening
+ * frame.
+ */
 
 import type { JSX } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
@@ -8,7 +11,7 @@ import styles from './CardOpener.module.css';
 interface CardOpenerProps {
   readonly name: string;
   readonly className?: string | undefined;
-  /** Whether the card was open just now: then the keyboard comes back here. */
+  /** Whether the card was just open: then the focus returns here. */
   readonly wasJustClosed: () => boolean;
   readonly onOpen: () => void;
 }

@@ -1,4 +1,4 @@
-/** The cautions, as they stand before the first flight and in About. */
+/** The cautions, shown before the first flight and in About. */
 
 import type { JSX } from 'preact';
 import styles from './Cautions.module.css';

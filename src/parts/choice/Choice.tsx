@@ -7,12 +7,12 @@ import styles from './Choice.module.css';
 interface ChoiceProps<T extends string> {
   readonly options: readonly { readonly value: T; readonly name: ComponentChildren }[];
   readonly chosen: T | null;
-  /** What is chosen here, where no heading says it. */
+  /** What is being chosen, if no heading says it. */
   readonly label?: string;
   readonly onChoose: (value: T) => void;
 }
 
-/** A row of keys of which one is down. */
+/** A row of keys, one of them down. */
 export function Choice<T extends string>({
   options,
   chosen,

@@ -1,6 +1,6 @@
 /**
- * The dial: a field's runways under the wind, and around them the end that would be best for every
- * direction the wind might come from.
+ * The dial: a field's runways under the wind, surrounded by the best end for every direction the
+ * wind might come from.
  */
 
 import { once } from '../once';
@@ -31,11 +31,11 @@ export interface DialWind {
 }
 
 export interface DialProps {
-  /** Laid out once for each array: pass the same one while the field is the same. */
+  /** Laid out once per array: pass the same one while the field stays the same. */
   readonly runways: readonly DialRunway[];
   readonly ends: readonly DialEnd[];
   readonly wind: DialWind;
-  /** Null where there is no wind to turn. Its arcs are drawn once for each array. */
+  /** Null if there is no wind to turn. Arcs are computed once per array. */
   readonly ring: Ring | null;
   /** Drawn only above the horizon. */
   readonly sun?: { readonly azimuthTrueDeg: number; readonly altitudeDeg: number } | null;
@@ -53,7 +53,7 @@ export interface DialProps {
 
 const stripsOf = once(layOut);
 
-/** A ring as it is drawn, but for what depends on today's best end. */
+/** A ring as drawn, apart from what depends on today's best end. */
 const ringOf = once((ring: Ring) => {
   const arcs = arcsOf(ring);
   const without = arcs.filter(({ end }) => end === null);
@@ -72,22 +72,28 @@ const NO_RING: ReturnType<typeof ringOf> = { arcs: [], paths: [], none: '', hatc
 /** The circle of ticks as a band. */
 const ALL_ROUND = band(0, 360, SCALE.inner, SCALE.outer);
 
-/** The middle of a circle that lies in a direction. */
+/** The centre of a circle that lies in a direction. */
 const centre = (deg: number, radius: number) => {
   const { x, y } = towards(deg, radius);
   return { cx: x, cy: y };
 };
 
-/** Where a text of a size begins so that its capitals stand around a place: 0.334 of the size is half their height. */
+/**
+ * The baseline that centres a text's capitals on a point: half their height is 0.334 of the font
+ * size.
+ */
 const centred = ({ x, y }: Point, size: number) => ({ x, y: y + 0.334 * size });
 
-/** The directions that carry a letter, where `quarter` says which, or a figure. */
+/** The directions that carry a letter, as `quarter` says, or a figure. */
 const MARKS = Array.from({ length: 12 }, (_, i) => {
   const deg = i * 30;
   return { deg, quarter: deg % 90 === 0 ? deg / 90 : null };
 });
 
-/** Ticks, letters and figures. It never changes, so it is the same element each time and is passed over. */
+/**
+ * Ticks, letters and figures. They never change, so the same element is reused and skipped in
+ * diffing.
+ */
 const scaleWith = once(({ n, e, s, w }: DialProps['northLetters']) => {
   const letters = [n, e, s, w];
   return (
@@ -113,8 +119,8 @@ function UnderArrow({ fromDeg }: { fromDeg: number }) {
   return mark ? <circle class={styles.ground} {...centre(mark.deg, SCALE.text)} r={14} /> : null;
 }
 
-// Of ring and runways every element stays while the answer comes and goes, so that at a key only
-// what changed is drawn again.
+// Every element of ring and runways stays while answers come and go, so that a key press redraws
+// only what changed.
 
 function RunwayRing({ ring, ends }: { ring: Ring | null; ends: readonly DialEnd[] }) {
   const best = ends.find((end) => end.state === 'best')?.designator;
@@ -153,7 +159,9 @@ function RunwayRing({ ring, ends }: { ring: Ring | null; ends: readonly DialEnd[
   );
 }
 
-/** Fills the width it is given, or the height where that is less; 240 to 620 px square is what it is drawn for. */
+/**
+ * Fills the width it is given, or the height if that is less; designed for 240 to 620 px square.
+ */
 export function Dial({ runways, ends, wind, ring, sun, old, label, northLetters }: DialProps) {
   const fromDeg = wind.kind === 'steady' ? wind.fromTrueDeg : null;
   const sunDeg = sun && sun.altitudeDeg > 0 ? sun.azimuthTrueDeg : null;

@@ -11,11 +11,14 @@ const CROSS = 'M-6 -6L6 6M6 -6L-6 6';
 /** From a number to what follows it along the strip. */
 const CLEARANCE = 6;
 
-/** Puts what is drawn around 0, 0, upright, where a number is painted and as its reader sees it. */
+/** Puts what is drawn upright around 0, 0 where a number is painted, oriented for its reader. */
 const turned = ({ x, y, turnDeg }: Painted): string =>
   `translate(${x.toFixed(1)} ${y.toFixed(1)}) rotate(${turnDeg})`;
 
-/** The line from one number to the other, seen by the reader of the first; an arrow if it is in use. */
+/**
+ * The line from one number to the other, as the reader of the first sees it; an arrow if it is in
+ * use.
+ */
 function centreline(from: Painted, to: Painted, used: boolean): string {
   const start = -paintedLength(from.designator) / 2 - CLEARANCE;
   const stop =
@@ -32,7 +35,7 @@ interface NumberProps {
   readonly isCovered: boolean;
 }
 
-/** A number where it is painted, crossed where its end is closed. */
+/** A painted number, crossed out if its end is closed. */
 function PaintedNumber({ number, onSolid, isClosed, isCovered }: NumberProps) {
   const half = paintedLength(number.designator) / 2;
   const letter = number.designator.slice(2);
@@ -84,7 +87,7 @@ export function Runways({ strips, ends }: { strips: readonly Strip[]; ends: read
     ) ?? [];
   return (
     <>
-      {/* Every edge first, then every surface, so that strips that cross are open to each other. */}
+      {/* All edges first, then all surfaces, so that crossing strips open into each other. */}
       <path class={styles.edges} d={plain} />
       <path
         class={styles.bestEdge}

@@ -1,9 +1,9 @@
-/** The names of the ends around the runway ring, each outside its arc, none upon another. */
+/** The names of the ends around the runway ring, each outside its arc, none on top of another. */
 
 import { type Box, outline, overlap, towards } from './plane';
 import { type Arc, middleDeg, RING } from './ring';
 
-/** Size of a name, and the width of one character of it, in units of the dial. */
+/** Size of a name, and the width of one of its characters, in units of the dial. */
 export const LABEL = { size: 21, advance: 13.3 } as const;
 
 /** Room on each side of a name, for the frame that marks the end in use. */
@@ -40,10 +40,12 @@ function nameAt(end: string, deg: number): Label {
 
 /**
  * Where the names of the ends go. Each end that owns an arc is named at its longest, and again at
- * others that are long. A name stands at its arc's middle, or as near to it as those before it allow.
+ * other long ones. A name stands at the middle of its arc, or as near to it as the names placed
+ * before allow.
  *
- * @param first ends that are placed before all others, the most important last
- * @param headings true headings of the ends: where a name stands when its arc is the whole ring
+ * @param first ends placed before all others, the most important last
+ *
+ * @param headings true headings of the ends: where a name stands if its arc is the whole ring
  */
 export function placeLabels(
   arcs: readonly Arc[],

@@ -1,35 +1,35 @@
 /**
- * The plane the dial is drawn on: a square of 400 units with its middle at 0, 0, x to the right and
- * y down, as SVG has it. Directions are degrees clockwise from true north, which is up.
+ * The plane the dial is drawn on: a square of 400 units centred on 0, 0, x to the right and y down,
+ * as in SVG. Directions are degrees clockwise from true north, which is up.
  */
 
 const RADIANS_PER_DEGREE = Math.PI / 180;
 
-/** A place on the dial. */
+/** A point on the dial. */
 export interface Point {
   readonly x: number;
   readonly y: number;
 }
 
-/** An upright box that a text takes up: its middle, and half its width and height. */
+/** The upright bounding box of a text: its centre, and half its width and height. */
 export interface Box extends Point {
   readonly halfWidth: number;
   readonly halfHeight: number;
 }
 
-/** Any number of degrees brought into 0 inclusive to 360 exclusive. */
+/** Normalises degrees to 0 inclusive to 360 exclusive. */
 export const wrap = (deg: number): number => ((deg % 360) + 360) % 360;
 
 /** The smaller angle between two directions, 0 to 180 degrees. */
 export const apartDeg = (a: number, b: number): number => 180 - Math.abs(wrap(a - b) - 180);
 
-/** The place that lies `radius` from the middle, or from `origin`, in a direction. */
+/** The point `radius` away from the centre, or from `origin`, in a direction. */
 export function towards(deg: number, radius: number, origin: Point = { x: 0, y: 0 }): Point {
   const angle = deg * RADIANS_PER_DEGREE;
   return { x: origin.x + radius * Math.sin(angle), y: origin.y - radius * Math.cos(angle) };
 }
 
-/** Distance from a place to the nearest place on a straight line from `a` to `b`. */
+/** Distance from a point to a line segment from `a` to `b`. */
 export function distanceToLine(place: Point, a: Point, b: Point): number {
   const [dx, dy] = [b.x - a.x, b.y - a.y];
   const along = ((place.x - a.x) * dx + (place.y - a.y) * dy) / (dx * dx + dy * dy || 1);
@@ -37,7 +37,7 @@ export function distanceToLine(place: Point, a: Point, b: Point): number {
   return Math.hypot(place.x - a.x - held * dx, place.y - a.y - held * dy);
 }
 
-/** Whether two boxes have any place in common. */
+/** Whether two boxes overlap. */
 export function overlap(a: Box, b: Box): boolean {
   return (
     Math.abs(a.x - b.x) < a.halfWidth + b.halfWidth &&
@@ -45,13 +45,13 @@ export function overlap(a: Box, b: Box): boolean {
   );
 }
 
-/** A place as SVG path data reads it, to a tenth of a unit. */
+/** A point as SVG path data, to a tenth of a unit. */
 const at = ({ x, y }: Point): string => `${Math.round(x * 10) / 10} ${Math.round(y * 10) / 10}`;
 
-/** SVG path data of a straight-sided outline through the places given. */
+/** SVG path data of a polygon through the given points. */
 export const outline = (places: readonly Point[]): string => `M${places.map(at).join('L')}Z`;
 
-/** SVG path data of straight strokes, each from one place to another. */
+/** SVG path data of straight strokes, each from one point to another. */
 export const strokes = (lines: readonly (readonly [Point, Point])[]): string =>
   lines.map(([a, b]) => `M${at(a)}L${at(b)}`).join('');
 
@@ -60,7 +60,7 @@ export const strokes = (lines: readonly (readonly [Point, Point])[]): string =>
  * is the whole circle.
  */
 export function band(fromDeg: number, lengthDeg: number, inner: number, outer: number): string {
-  // An SVG arc cannot end where it begins, so every band is drawn in two halves.
+  // An SVG arc can't end where it begins, so every band is drawn in two halves.
   const stops = [0, Math.min(lengthDeg, 360) / 2, Math.min(lengthDeg, 360)];
   const arc = (radius: number, order: readonly number[], sweep: 0 | 1): string =>
     order

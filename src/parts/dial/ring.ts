@@ -1,8 +1,8 @@
-/** The runway ring: which end would be best, for every direction the wind might come from. */
+/** The runway ring: the best end for every direction the wind might come from. */
 
 import { band, type Point, strokes, towards, wrap } from './plane';
 
-/** For each whole degree true, 0 to 359, the end that would be best; null where none would be. */
+/** For each whole degree true, 0 to 359, the end that would be best; null if none would be. */
 export type Ring = readonly (string | null)[];
 
 /** A run of neighbouring directions for which the same end, or none, would be best. */
@@ -17,10 +17,12 @@ export interface Arc {
 /** Radii of the ring, in units of the dial. */
 export const RING = { inner: 136, middle: 143, outer: 150 } as const;
 
-/** The direction half way along an arc, degrees true. */
+/** The direction halfway along an arc, degrees true. */
 export const middleDeg = (arc: Arc): number => wrap(arc.fromDeg + arc.lengthDeg / 2);
 
-/** The arcs of a ring, clockwise; an arc that passes north is one arc. Their lengths sum to 360. */
+/**
+ * The arcs of a ring, clockwise; an arc that crosses north is one arc. Their lengths sum to 360.
+ */
 export function arcsOf(ring: Ring): readonly Arc[] {
   const starts = [...ring.keys()].filter((deg) => ring[deg] !== ring.at(deg - 1));
   const first = starts[0];
@@ -32,7 +34,7 @@ export function arcsOf(ring: Ring): readonly Arc[] {
   }));
 }
 
-/** SVG path data of an arc, with a little of each end left off so that neighbours stand apart. */
+/** SVG path data of an arc, trimmed a little at each end so that neighbours stand apart. */
 export function arcPath(arc: Arc, heavy: boolean): string {
   const trim = arc.lengthDeg >= 360 ? 0 : Math.min(0.7, arc.lengthDeg * 0.2);
   const [inner, outer] = heavy ? [RING.inner, RING.outer] : [RING.middle - 4, RING.middle + 4];

@@ -1,9 +1,9 @@
 /**
- * The runways on the dial: true bearings, true places relative to each other, true lengths, all to
- * one scale that fills the inside.
+ * The runways on the dial: true bearings, true relative positions and true lengths, all to one
+ * scale that fills the inside.
  *
- * Three things are not to scale, or nothing could be read: strips are wide enough for their numbers
- * and long enough for both of them, and parallels keep far enough apart to be told from each other.
+ * For legibility, three things are not to scale: strips are wide enough for their numbers, long
+ * enough for both of them, and parallels keep far enough apart to be told from each other.
  */
 
 import { apartDeg, distanceToLine, type Point, towards } from './plane';
@@ -11,14 +11,14 @@ import { apartDeg, distanceToLine, type Point, towards } from './plane';
 /** A runway as the dial needs it. */
 export interface DialRunway {
   readonly ends: readonly [DialRunwayEnd, DialRunwayEnd];
-  /** The runway's middle from the field's, metres. */
+  /** The runway's middle relative to the field's, metres. */
   readonly eastM: number;
   readonly northM: number;
   readonly lengthM: number;
   readonly widthM: number;
 }
 
-/** One end of a runway: its name, and the direction a pilot who starts or lands there looks. */
+/** One end of a runway: its name, and its heading. */
 export interface DialRunwayEnd {
   readonly designator: string;
   readonly headingTrueDeg: number;
@@ -40,13 +40,13 @@ export interface Strip extends Point {
   readonly painted: readonly Painted[];
 }
 
-/** The strips stay within this distance from the middle. */
+/** The strips stay within this distance of the centre. */
 const INSIDE = 84;
 
-/** Size of the painted text, from one line of it to the next, and the width of its two figures. */
+/** Size of the painted text, its line spacing, and the width of its two figures. */
 export const PAINTED = { size: 18, line: 16, width: 22 } as const;
 
-/** Between parallels that are closer than can be drawn. */
+/** Minimum gap between parallels too close to draw to scale. */
 const BETWEEN = 8;
 
 /** A number is painted no farther than this from where it belongs. */
@@ -62,7 +62,7 @@ const MARGIN = 4;
 export const paintedLength = (designator: string): number =>
   (designator.length > 2 ? 2 : 1) * PAINTED.line;
 
-/** Strips are drawn 24 to 28 wide, the wider ones wider: from 18 m or less to 60 m or more. */
+/** Strips are drawn 24 to 28 wide, by their width: from 18 m or less to 60 m or more. */
 const drawnWidth = (widthM: number): number =>
   24 + 4 * Math.min(1, Math.max(0, (widthM - 18) / 42));
 
@@ -77,7 +77,7 @@ const cornersOf = ({ ends, length, width, ...middle }: Placed): readonly Point[]
   );
 };
 
-/** Moves two strips, when they are parallels that would touch, apart by half of what is missing each. */
+/** Moves two parallels that would touch apart, each by half of what is missing. */
 function apart(a: Placed, b: Placed): readonly [Placed, Placed] {
   const heading = a.ends[0].headingTrueDeg;
   const turned = apartDeg(heading, b.ends[0].headingTrueDeg);
@@ -96,7 +96,10 @@ function apart(a: Placed, b: Placed): readonly [Placed, Placed] {
   ];
 }
 
-/** Moves parallels apart. A strip moved from one neighbour may meet the next, so it takes a few rounds. */
+/**
+ * Moves parallels apart. A strip moved away from one neighbour may meet the next, so it takes a few
+ * rounds.
+ */
 function spread(strips: readonly Placed[]): readonly Placed[] {
   let moved = strips;
   for (let round = 0; round < 6; round += 1) {
@@ -111,7 +114,7 @@ function spread(strips: readonly Placed[]): readonly Placed[] {
   return moved;
 }
 
-/** Whether a number lies beside a strip other than its own, so that the strip does not hide it. */
+/** Whether a number clears every strip other than its own, so that none hides it. */
 export function isClear(number: Painted, other: Placed): boolean {
   const heading = other.ends[0].headingTrueDeg;
   const across = towards(number.turnDeg - heading, 1);
@@ -124,8 +127,8 @@ export function isClear(number: Painted, other: Placed): boolean {
 }
 
 /**
- * Where the numbers are painted: at the start of each end, or a little farther along where that keeps
- * them off every other strip. A number never lies on another; where it would, it is left off.
+ * Where the numbers are painted: at the start of each end, or a little farther along if that keeps
+ * them off every other strip. Numbers never overlap; one that would is left off.
  */
 function paint(strips: readonly Placed[]): readonly Painted[] {
   const painted: Painted[] = [];
@@ -151,7 +154,7 @@ function paint(strips: readonly Placed[]): readonly Painted[] {
   return painted;
 }
 
-/** The middle of the smallest circle around all places, near enough. Bădoiu and Clarkson 2003. */
+/** The centre of the smallest circle around all points, approximately. Bădoiu and Clarkson 2003. */
 function middleOf(places: readonly Point[]): Point {
   let middle = places[0] ?? { x: 0, y: 0 };
   const away = ({ x, y }: Point): number => Math.hypot(x - middle.x, y - middle.y);
@@ -165,7 +168,7 @@ function middleOf(places: readonly Point[]): Point {
   return middle;
 }
 
-/** The runways laid out on the dial; a number for which there is no place on its strip is left off. */
+/** The runways laid out on the dial; a number that has no room on its strip is left off. */
 export function layOut(runways: readonly DialRunway[]): readonly Strip[] {
   const starts = runways.flatMap(({ ends, eastM, northM, lengthM }) =>
     [-1, 1].map((way) =>
@@ -188,7 +191,7 @@ export function layOut(runways: readonly DialRunway[]): readonly Strip[] {
       })),
     );
 
-  // What is not to scale keeps its size when the scale shrinks, so the fit is found in a few rounds.
+  // What isn't to scale keeps its size as the scale shrinks, so finding the fit takes a few rounds.
   const farM = Math.max(1, ...starts.map(({ x, y }) => Math.hypot(x - middle.x, y - middle.y)));
   let unitsPerM = INSIDE / farM;
   let placed = atScale(unitsPerM);

@@ -1,4 +1,4 @@
-/** A number that may be left empty: what cannot be used stays as typed, with a sentence. */
+/** A number that may be empty: unusable input stays as typed, with a sentence. */
 
 import type { ComponentChildren, JSX } from 'preact';
 import { useState } from 'preact/hooks';
@@ -9,20 +9,20 @@ interface NumberFieldProps {
   readonly value: number | null;
   readonly least: number;
   readonly most: number;
-  /** Said when what is typed is not such a number. */
+  /** Said if the input is no such number. */
   readonly bad: string;
-  /** What holds while it is empty. */
+  /** What applies while it is empty. */
   readonly hint: string;
   readonly onChange: (value: number | null) => void;
 }
 
-/** Empty is null; a comma or a point; a minus of any kind. */
+/** Empty is null; accepts a comma or a point, and a minus of any kind. */
 function read(text: string): number | null {
   const plain = text.trim().replace('−', '-').replace(',', '.');
   return plain === '' ? null : Number(plain);
 }
 
-/** A labelled entry for a number. */
+/** A labelled input for a number. */
 export function NumberField(props: NumberFieldProps): JSX.Element {
   const { name, value, least, most, bad, hint, onChange } = props;
   const [typed, setTyped] = useState<string | null>(null);

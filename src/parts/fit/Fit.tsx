@@ -1,26 +1,32 @@
-/** Letters as large as their box allows, measured: nothing is cut, and no word broken if that can be helped. */
+/**
+ * Letters as large as their box allows, by measuring: nothing is cut, and no word broken if
+ * avoidable.
+ */
 
 import type { ComponentChildren, JSX } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import { largestThatFits } from './largestThatFits';
 
-/** Below this, rem, words are broken rather than written smaller; and below that, px, nothing is legible. */
+/**
+ * Below the first, rem, words are broken rather than set smaller; below the second, px, nothing is
+ * legible.
+ */
 const READABLE_REM = 1.5;
 const LEAST_PX = 12;
 
 interface FitProps {
-  /** Changes with everything that may change how much room the text needs. */
+  /** Changes with anything that may change how much room the text needs. */
   readonly of: string;
-  /** The box that is to be filled; its size must not come from the text. */
+  /** The box to fill; its size must not depend on the text. */
   readonly className: string | undefined;
-  /** The largest the letters may become, px; left out: as high as the box. */
+  /** Upper bound of the font size, px; if absent, the height of the box. */
   readonly mostPx?: number;
-  /** What it says is said elsewhere to those who do not see it. */
+  /** Screen readers get its content elsewhere. */
   readonly silent?: boolean;
   readonly children: ComponentChildren;
 }
 
-/** A box filled with text; sizes in it are given in em. */
+/** A box filled with text; sizes inside are in em. */
 export function Fit({ of, className, mostPx, silent, children }: FitProps): JSX.Element {
   const box = useRef<HTMLDivElement>(null);
   const text = useRef<HTMLDivElement>(null);

@@ -1,11 +1,11 @@
 /** The largest size that fits. */
 
-/** Sizes nearer to each other than this are one, px. */
+/** Sizes closer than this count as one, px. */
 const FINE_PX = 0.5;
 
 /**
- * The largest size between `least` and `most` that `fits`, to half a pixel, by halving: what fits
- * fits smaller too. `least` where nothing does.
+ * The largest size between `least` and `most` that `fits`, to half a pixel, by bisection: if a size
+ * fits, smaller ones do. Returns `least` if nothing fits.
  */
 export function largestThatFits(
   fits: (px: number) => boolean,

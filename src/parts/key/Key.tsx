@@ -1,4 +1,4 @@
-/** A key: paper with a heavy edge, or filled where it is the one to press. */
+/** A key: paper with a heavy edge, or filled if it is the one to press. */
 
 import type { ComponentChildren, JSX } from 'preact';
 import styles from './Key.module.css';
@@ -10,7 +10,7 @@ export interface KeyProps {
   readonly look?: KeyLook;
   /** Used while the aircraft moves: larger. */
   readonly moving?: boolean;
-  /** For a key that stays down: whether it is. */
+  /** For a key that stays down: whether it is down. */
   readonly pressed?: boolean;
   readonly disabled?: boolean;
   readonly label?: string | undefined;
@@ -19,7 +19,7 @@ export interface KeyProps {
   readonly children: ComponentChildren;
 }
 
-/** The classes of a key, for parts that are keys of another make. */
+/** The classes of a key, for parts that build keys of their own. */
 export function keyClass({
   look = 'plain',
   moving,
@@ -37,7 +37,7 @@ export function keyClass({
     .join(' ');
 }
 
-/** A key that acts when it is pressed. For ticking a step there is TickKey. */
+/** A key that acts when pressed. To tick a step, use TickKey. */
 export function Key(props: KeyProps): JSX.Element {
   const { pressed, disabled, label, onPress, children } = props;
   return (

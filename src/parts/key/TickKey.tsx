@@ -1,4 +1,6 @@
-/** The key that ticks a step: it takes deliberate taps only, and a critical step wants it held. */
+/**
+ * The key that ticks a step: it accepts deliberate taps only, and must be held for a critical step.
+ */
 
 import type { JSX } from 'preact';
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
@@ -13,13 +15,13 @@ interface TickKeyProps extends KeyProps {
   readonly step: string;
   /** The key must be held. */
   readonly hold?: boolean | undefined;
-  /** Told to a reader whose device cannot hold a key. */
+  /** Read to screen-reader users whose device can't hold a key. */
   readonly holdHint?: string | undefined;
-  /** Why a tap did not count, as it is shown on the key for a moment. */
+  /** Why a tap didn't count, shown on the key for a moment. */
   readonly refusals: Readonly<Record<Refusal, string>> & { readonly hold: string };
 }
 
-/** How long the key says why a tap did not count, ms. */
+/** How long the key says why a tap didn't count, ms. */
 const REFUSAL_SHOWN_MS = 1400;
 
 /** A key that ticks a step. */
@@ -91,8 +93,8 @@ export function TickKey(props: TickKeyProps): JSX.Element {
       onPointerUp={end}
       onPointerLeave={cancel}
       onPointerCancel={cancel}
-      // The tap is dealt with: a click made of it would press what stands here next. A touch without
-      // pointers is a screen reader's, and the click made of it is all there is.
+      // The tap is handled: a click made from it would press whatever comes here next. A touch
+      // without pointers comes from a screen reader, and its click is all we get.
       onTouchEnd={(event) => event.cancelable && followsPointer(event) && event.preventDefault()}
       {...on}
       onContextMenu={(event) => event.preventDefault()}

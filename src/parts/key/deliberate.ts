@@ -1,6 +1,6 @@
 /**
- * What counts as a deliberate tap. A false tick is the worst failure, so a palm, a brush, a second
- * tap of a bounce, and the touch that woke the screen do not count.
+ * What counts as a deliberate tap. A false tick is the worst failure, so a palm, a brush, the
+ * second tap of a bounce, and the touch that woke the screen don't count.
  */
 
 import { HOLD_MS } from '../../device/presses';
@@ -12,7 +12,7 @@ const LEAST_MS = 80;
 const MOST_MS = 800;
 const MOST_PX = 12;
 
-/** After the step changed, taps meant for the one before are ignored this long. */
+/** After the step changes, taps meant for the one before are ignored this long, ms. */
 export const SETTLE_MS = 500;
 
 /** Where and when a pointer was. */
@@ -23,7 +23,7 @@ export interface PointerAt {
   readonly ms: number;
 }
 
-/** Why a tap does not count. */
+/** Why a tap doesn't count. */
 export type Refusal =
   | 'too-short'
   | 'too-long'
@@ -36,9 +36,9 @@ export type Refusal =
 export interface Tap {
   readonly down: PointerAt;
   readonly up: PointerAt;
-  /** Most pointers that touched the screen while it lasted. */
+  /** Most pointers on the screen at once while it lasted. */
   readonly pointers: number;
-  /** When the step last changed. */
+  /** When the step last changed, ms. */
   readonly changedMs: number;
   /** It is the first touch since the screen woke. */
   readonly waking: boolean;
@@ -46,7 +46,7 @@ export interface Tap {
   readonly hold: boolean;
 }
 
-/** Why a tap does not count; null when it does. */
+/** Why a tap doesn't count; null if it does. */
 export function refusalOf({ down, up, pointers, changedMs, waking, hold }: Tap): Refusal | null {
   if (waking) return 'waking';
   if (pointers > 1) return 'several-pointers';

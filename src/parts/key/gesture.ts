@@ -1,20 +1,20 @@
 /**
- * What a touch on a key as large as the screen means. The rules for a tap are those of every key that
- * ticks (deliberate.ts); beside them there are two swipes, a long hold, and two fingers.
+ * What a touch on a key as large as the screen means. Taps follow the rules of every key that ticks
+ * (deliberate.ts); beyond them there are two swipes, a long hold, and two fingers.
  */
 
 import { HOLD_MS, type PointerAt, type Refusal, refusalOf, SETTLE_MS } from './deliberate';
 
-/** A swipe is quick, long, and goes along one axis. Common practice, no published source. */
+/** A swipe is quick, long, and along one axis. Common practice, no published source. */
 const SWIPE_PX = 80;
 const SWIPE_MS = 600;
 const SWIPE_STRAIGHT = 2;
 
-/** What lies on the glass for longer than this, ms, or wider than this, px, is a hand at rest. */
+/** A contact that lasts longer than this, ms, or is wider than this, px, is a hand at rest. */
 const RESTING_MS = 2500;
 const PALM_PX = 80;
 
-/** Two fingers that come together by so much pinch; that move less than so much, tap. */
+/** Two fingers that close in by the first, px, pinch; that move less than the second, px, tap. */
 const PINCH_PX = 60;
 const TOGETHER_PX = 24;
 const TOGETHER_MS = 800;
@@ -30,24 +30,24 @@ export type Gesture =
   | 'down'
   /** Two fingers, briefly. */
   | 'two'
-  /** Two fingers that come together. */
+  /** Two fingers closing in. */
   | 'pinch';
 
-/** A finger's way over the glass. */
+/** A finger's path over the glass. */
 export interface Stroke {
   readonly down: PointerAt;
   readonly up: PointerAt;
-  /** The widest it lay on the glass, px; 0 or 1 where the device does not say. */
+  /** Its greatest contact width, px; 0 or 1 if the device doesn't say. */
   readonly widthPx: number;
 }
 
-/** All that is known of a touch when its last finger leaves. */
+/** Everything known of a touch when its last finger leaves. */
 export interface Touched {
   /** The fingers on the key. */
   readonly strokes: readonly Stroke[];
-  /** Most pointers that touched the screen while it lasted, wherever they were. */
+  /** Most pointers on the screen at once while it lasted, wherever they were. */
   readonly pointers: number;
-  /** When the step last changed. */
+  /** When the step last changed, ms. */
   readonly changedMs: number;
   /** It is the first touch since the screen woke. */
   readonly waking: boolean;

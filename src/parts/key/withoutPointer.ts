@@ -1,4 +1,4 @@
-/** Pressing a key that ticks without a pointer: by the keyboard, or by a click that a screen reader makes. */
+/** Pressing a key that ticks without a pointer: by keyboard, or by a screen reader's click. */
 
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import { HOLD_MS, SETTLE_MS } from './deliberate';
@@ -20,7 +20,7 @@ export function usePresses({ step, hold, disabled, onHolding, onPress }: Ticking
   const keyDownMs = useRef<number | null>(null);
   const asked = useRef(false);
 
-  // A key that was just drawn counts as changed: it may stand where another was tapped.
+  // A key just drawn counts as changed: it may stand where another was tapped.
   useLayoutEffect(() => {
     changedMs.current = performance.now();
     asked.current = false;
@@ -31,7 +31,7 @@ export function usePresses({ step, hold, disabled, onHolding, onPress }: Ticking
 
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key !== 'Enter' && event.key !== ' ') return;
-    // The browser would make a click of it, also for a key that was held by accident.
+    // The browser would turn this into a click, even for a key held by accident.
     event.preventDefault();
     if (event.repeat || disabled) return;
     const now = performance.now();
@@ -50,7 +50,10 @@ export function usePresses({ step, hold, disabled, onHolding, onPress }: Ticking
     if (performance.now() - began >= HOLD_MS) onPress();
   };
 
-  /** A click without a pointer comes from a screen reader or a switch, which cannot hold: it is asked twice. */
+  /**
+   * A click without a pointer comes from a screen reader or a switch, which can't hold: it must
+   * come twice.
+   */
   const onClick = (event: MouseEvent) => {
     if (isByPointer(event) || disabled || !settled(performance.now())) return;
     if (hold && !asked.current) {

@@ -1,4 +1,4 @@
-/** The keypad for a wind: digits as on a telephone turned over, and the letters that a wind has. */
+/** The keypad for a wind: digits like a phone turned upside down, and the letters a wind has. */
 
 import type { ReadonlySignal } from '@preact/signals';
 import type { ComponentChildren, JSX } from 'preact';
@@ -6,22 +6,25 @@ import { Key } from '../key/Key';
 import styles from './Keypad.module.css';
 import { type PadKey, press, ROWS } from './keys';
 
-/** What stands on the keys that are not their own letter. */
+/** Labels of the keys that aren't their own letter. */
 export interface KeypadWords {
   readonly erase: string;
   readonly clear: string;
   readonly calm: string;
   readonly space: string;
   readonly unit: string;
-  /** For a reader: what G, V, VRB and P mean. */
+  /** For screen readers: what G, V, VRB and P mean. */
   readonly spoken: Readonly<Partial<Record<PadKey, string>>>;
 }
 
 interface KeypadProps {
-  /** What is typed so far. It is asked for when a key is pressed, so that the keys need not follow it. */
+  /**
+   * Returns what is typed so far. Called on each key press, so that the keys needn't follow the
+   * text.
+   */
   readonly text: ReadonlySignal<string>;
   readonly words: KeypadWords;
-  /** What the wide key at the bottom says. */
+  /** The label of the wide key at the bottom. */
   readonly setLabel: ReadonlySignal<string>;
   /** A key of another kind, before the wide one. */
   readonly beside: ComponentChildren;

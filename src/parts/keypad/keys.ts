@@ -1,4 +1,7 @@
-/** What the keypad's keys do to the text: any wind form in about as few taps as it has characters. */
+/**
+ * What the keypad's keys do to the text: any form of wind in about as few taps as it has
+ * characters.
+ */
 
 /** Everything a key can be. */
 export type PadKey =
@@ -31,14 +34,14 @@ export const ROWS: readonly (readonly PadKey[])[] = [
   ['space', '0', '/', 'P', 'unit'],
 ];
 
-/** Tapped again, the unit key goes on to the next. */
+/** Tapped again, the unit key cycles to the next. */
 export const UNITS: readonly string[] = ['KT', 'MPS', 'KMH'];
 
 const UNIT_AT_END = /(KT|MPS|KMH)$/;
 
 /** The text after a key. */
 export function press(text: string, key: PadKey): string {
-  // Nothing goes on after a calm: what is typed next is another wind.
+  // Nothing continues a calm: what is typed next is another wind.
   if (text === 'CALM' && key !== 'erase')
     return key === 'space' || key === 'unit' ? text : press('', key);
   switch (key) {
@@ -53,12 +56,12 @@ export function press(text: string, key: PadKey): string {
     case 'space':
       return text === '' || text.endsWith(' ') ? text : `${text} `;
     default:
-      // What follows a unit is a new group, such as the swing: it need not be typed apart.
+      // What follows a unit is a new group, such as the swing: no need to type the space.
       return UNIT_AT_END.test(text) ? `${text} ${key}` : text + key;
   }
 }
 
-/** A unit, and a key that put down several letters, go as they came: at once. */
+/** A unit, or a key that inserted several letters, is deleted in one go. */
 function eraseLast(text: string): string {
   return text.replace(/(KT|MPS|KMH|VRB|CALM| |.)$/, '');
 }

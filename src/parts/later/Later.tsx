@@ -1,4 +1,4 @@
-/** A part of the screen whose code comes when it is first drawn, or asked for before. */
+/** A part of the screen whose code is loaded when first drawn, or preloaded. */
 
 import { type Signal, signal } from '@preact/signals';
 import {
@@ -15,19 +15,19 @@ import { words } from './words';
 
 type When = 'drawn' | 'drawn silently' | 'asked';
 
-/** A component that comes later, and the way to have it sooner. */
+/** A component that comes later, and a way to have it sooner. */
 export interface LaterComponent<P> {
   readonly Later: FunctionComponent<P>;
   readonly preload: () => void;
 }
 
-/** How a component that is not there yet is told: what is said, and the key that tries again. */
+/** What a component that isn't loaded yet shows: a sentence, and the key that tries again. */
 type Told<P> = (props: P, said: string, again: JSX.Element | null) => JSX.Element | null;
 
 /**
- * Makes a component of one whose code is loaded apart. `when` says when it begins to come: when it
- * is drawn, which is said or not, or only once it was asked for with `preload`, until when nothing
- * is drawn. Without a network it says so and tries again.
+ * Makes a component of one whose code is loaded separately. `when` says when loading starts: when
+ * it is drawn, with or without saying so, or only on `preload`, until when nothing is drawn.
+ * Offline, it says so and tries again.
  */
 export function later<P = object>(
   load: () => Promise<ComponentType<P>>,
@@ -41,8 +41,8 @@ export function later<P = object>(
 }
 
 /**
- * The same for one that is drawn as a sheet: what is said of it stands in a sheet too, since what
- * lies behind one that is open cannot be seen.
+ * The same for one drawn as a sheet: what it says while loading stands in a sheet too, because
+ * nothing behind an open sheet can be seen.
  */
 export const laterSheet = <P extends { readonly onClose: () => void }>(
   load: () => Promise<ComponentType<P>>,

@@ -1,17 +1,17 @@
-/** Lengths on one scale, as they lie along the runway from where its length is counted. */
+/** Lengths to one scale, as they lie along the runway from where its length counts. */
 
 import type { JSX } from 'preact';
 import styles from './LengthBars.module.css';
 
-/** A length held against what is available. */
+/** A length compared with what is available. */
 export interface LengthBar {
   readonly name: string;
   /** Where it begins and ends, m: planned. */
   readonly fromM: number;
   readonly toM: number;
-  /** Where it would end as expected, m; null where that is not known. */
+  /** Where it is expected to end, m; null if unknown. */
   readonly expectedToM: number | null;
-  /** What there is, m, and what it is called. */
+  /** What is available, m, and its name. */
   readonly availableM: number;
   readonly availableName: string;
   /** What the bar shows, in words. */
@@ -21,12 +21,12 @@ export interface LengthBar {
 const WIDTH = 1000;
 const HEIGHT = 30;
 
-/** A mark each so many metres: the first that gives no more than ten. */
+/** The spacing of the marks, m: the smallest that gives at most ten. */
 const STEPS_M = [50, 100, 250, 500, 1000, 2000] as const;
 
 const stepFor = (mostM: number): number => STEPS_M.find((step) => mostM / step <= 10) ?? 5000;
 
-/** Bars under each other on one scale: planned solid, expected a notch, available a post. */
+/** Bars below each other to one scale: planned solid, expected a notch, available a post. */
 export function LengthBars({ bars }: { bars: readonly LengthBar[] }): JSX.Element {
   const mostM = Math.max(1, ...bars.flatMap(({ toM, availableM }) => [toM, availableM])) * 1.02;
   const x = (m: number) => (Math.max(0, m) / mostM) * WIDTH;

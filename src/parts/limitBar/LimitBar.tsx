@@ -15,7 +15,7 @@ interface LimitBarProps {
 const WIDTH = 300;
 const HEIGHT = 16;
 
-/** How far along the bar the limit stands, so that there is room beyond it. */
+/** How far along the bar the limit stands, leaving room beyond it. */
 const LIMIT_AT = 0.75;
 
 /** A bar against a limit. */

@@ -1,4 +1,4 @@
-/** A step's text with its live numbers filled in, as words to read or as words to say. */
+/** A step's text with its live numbers filled in, to read or to say. */
 
 import {
   type Facts,
@@ -19,11 +19,11 @@ export interface LiveFrom {
   readonly wind: Wind | null;
 }
 
-/** The text as it is read; what is not known yet is a dash. */
+/** The text to read; unknown values are dashes. */
 export const readText = (text: string, from: LiveFrom): string =>
   filled(text, (name) => readNumber(name, from));
 
-/** The text as it is said on the radio, in English on any page. */
+/** The text to say on the radio, in English on any page. */
 export const saidText = (text: string, from: LiveFrom): string =>
   filled(text, (name) => said(name, from));
 
@@ -34,7 +34,7 @@ const filled = (text: string, fill: (name: LiveName) => string) =>
     )
     .join('');
 
-/** A live number as it is read; a dash where it is not known. */
+/** A live number to read; a dash if unknown. */
 export function readNumber(name: LiveName, from: LiveFrom): string {
   if (name === 'wind') return readWindShort(from.wind);
   const value = from.facts?.[name] ?? null;
@@ -53,7 +53,7 @@ function said(name: LiveName, from: LiveFrom): string {
   return saidDigits(roundedLive(name, value));
 }
 
-/** A wind in a few characters: `270° 12 gust 20`; a dash where there is none. */
+/** A wind in a few characters: `270° 12 gust 20`; a dash if there is none. */
 export const readWindShort = (read: Wind | null): string => windShort(read, words.gust);
 
 function windShort(read: Wind | null, gustWord: string): string {

@@ -1,4 +1,4 @@
-/** A field drawn to scale: runways, taxiways, stands, and the way that is taken. */
+/** A field drawn to scale: runways, taxiways, stands, and the route. */
 
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
@@ -18,7 +18,7 @@ export type Picked =
   | { readonly kind: 'node'; readonly node: TaxiNode }
   | { readonly kind: 'edge'; readonly edge: TaxiEdge };
 
-/** A place to look out at, as a field's document names it. */
+/** A hot spot named by the field's document. */
 type HotSpot = NonNullable<Field['taxi']['hotSpots']>[number];
 
 /** What the plan draws. */
@@ -30,28 +30,28 @@ export interface PlanProps {
   /** The end in use; its runway is solid. */
   readonly using: string | null;
   readonly route: readonly Ground[];
-  /** Of it, metres that lie behind the aircraft. */
+  /** How many metres of the route lie behind the aircraft. */
   readonly goneM: number;
   readonly crossings: readonly Crossing[];
   /** Where others have gone wrong before. */
   readonly hotSpots: readonly HotSpot[];
-  /** Where the way begins, and where it ends. */
+  /** Where the route begins and ends. */
   readonly from: NodeId | null;
   readonly to: NodeId | null;
   readonly picked: Picked | null;
   readonly onPick: (picked: Picked | null) => void;
-  /** How often what is picked was asked to be drawn larger, in the middle: what two fingers do, with one. */
+  /** How often the pilot asked to zoom in on the selection: what two fingers do, with one. */
   readonly closer: number;
-  /** Which heading points up, degrees true; null: north, letters and all. */
+  /** Which heading points up, degrees true; null for north, letters and all. */
   readonly upDeg: number | null;
-  /** Where the wind comes from, degrees true; null where it has no direction. */
+  /** Where the wind comes from, degrees true; null if it has no direction. */
   readonly windFromDeg: number | null;
   readonly words: PlanWords;
 }
 
-/** The words on the plan and about it. */
+/** The words on the plan and around it. */
 export interface PlanWords {
-  /** What it shows, for who cannot see it. */
+  /** What it shows, for those who can't see it. */
   readonly label: string;
   readonly north: string;
   readonly ahead: (runway: string) => string;
@@ -60,10 +60,10 @@ export interface PlanWords {
   readonly whole: string;
 }
 
-/** A finger is as wide as this: what lies nearer to the tap is meant, px. */
+/** The width of a finger: anything nearer to the tap may be meant, px. */
 const FINGER_PX = 28;
 
-/** Free of the edges at least, px. */
+/** Minimum margin at the edges, px. */
 const MARGIN_PX = 34;
 
 /** The plan; it fills what it is given. */
@@ -81,7 +81,7 @@ export function Plan(props: PlanProps): JSX.Element {
     return () => observer.disconnect();
   }, []);
   const upDeg = props.upDeg ?? 0;
-  // Turned another way, or with another way to go, the plan is laid out anew.
+  // Turned another way, or with another route, the plan is laid out afresh.
   useEffect(() => setOwn(null), [upDeg, props.strips, props.from, props.to]);
   const sight = own ?? fitted(toBeSeen(props), upDeg, size, MARGIN_PX);
 
@@ -128,10 +128,10 @@ export function Plan(props: PlanProps): JSX.Element {
   );
 }
 
-/** So much larger at each asking. */
+/** The zoom factor of each request. */
 const CLOSER = 1.8;
 
-/** Where what is picked lies; null where the plan does not draw it. */
+/** Where the selection lies; null if the plan doesn't draw it. */
 function middleOf(picked: Picked, nodes: readonly TaxiNode[]): Ground | null {
   if (picked.kind === 'node') return groundOf(picked.node);
   const { from, to } = picked.edge;
@@ -156,7 +156,7 @@ const KEY_STEPS: Readonly<
   '-': { growth: 0.8 },
 };
 
-/** What is looked at: the way and the beginning of the run; without a way, everything. */
+/** What to show: the route and the beginning of the run; without a route, everything. */
 function toBeSeen({ route, strips, nodes, using }: PlanProps): readonly Ground[] {
   const ends = strips.flatMap((strip) => strip.ends);
   const run = ends.filter(({ designator }) => designator === using).map(({ at }) => at);
@@ -169,7 +169,7 @@ export const groundOf = ({ xM, yM }: Pick<TaxiNode, 'xM' | 'yM'>): Ground => ({
   northM: yM,
 });
 
-/** The point nearest to a tap, else the stretch; null where neither is within a finger. */
+/** The point nearest to a tap, else the stretch; null if neither is within a finger. */
 function nearest({ nodes, edges }: PlanProps, at: Ground, pxPerM: number): Picked | null {
   const reachM = FINGER_PX / pxPerM;
   const far = (node: TaxiNode) => Math.hypot(node.xM - at.eastM, node.yM - at.northM);

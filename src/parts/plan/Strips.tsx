@@ -31,7 +31,7 @@ export function Strips({
   readonly view: View;
 }): JSX.Element {
   const isUsed = ({ ends }: Strip) => ends.some(({ designator }) => designator === using);
-  // Every edge first, then every surface, so that runways that cross are open to each other.
+  // All edges first, then all surfaces, so that crossing runways open into each other.
   const ordered = [...strips].sort((a, b) => Number(isUsed(a)) - Number(isUsed(b)));
   const outlines = ordered.map((strip) => `${outlineOf(strip, view)}`);
   return (

@@ -5,10 +5,10 @@ import type { PlanProps } from './Plan';
 import { type Ground, type Pixel, type Size, toPixel } from './projection';
 import type { View } from './shapes';
 
-/** How large north and wind are together, px. */
+/** The size of north and wind together, px. */
 const CORNER: Size = { width: 108, height: 90 };
 
-/** The keys that lie over the plan: at the upper left and the lower right, px. */
+/** The keys over the plan: at the upper left and the lower right, px. */
 const KEY: Size = { width: 132, height: 60 };
 
 /** Where the keys over the plan lie. */
@@ -17,11 +17,11 @@ export const keysOn = (size: Size): readonly Box[] => [
   { x: size.width - KEY.width, y: size.height - KEY.height, ...KEY },
 ];
 
-/** Points along everything that should not be covered: the way, and the runways. */
+/** Points along everything that should stay uncovered: the route and the runways. */
 export const busyPixels = ({ route, strips }: PlanProps, view: View): readonly Pixel[] =>
   [route, ...strips.map(centreline)].flatMap((line) => alongLine(line, view));
 
-/** Points along what is drawn so heavily that no word can be read on it: the way, and the runway in use. */
+/** Points along what is drawn too heavily for words on top: the route and the runway in use. */
 export const solidPixels = ({ route, strips, using }: PlanProps, view: View): readonly Pixel[] =>
   [
     route,
@@ -33,7 +33,7 @@ export const solidPixels = ({ route, strips, using }: PlanProps, view: View): re
 const centreline = ({ ends }: PlanProps['strips'][number]): readonly Ground[] =>
   ends.map(({ at }) => at);
 
-/** How closely the points along a line lie, px. */
+/** The spacing of points along a line, px. */
 const STEP_PX = 12;
 
 function alongLine(line: readonly Ground[], { sight, size }: View): readonly Pixel[] {
@@ -48,7 +48,7 @@ function alongLine(line: readonly Ground[], { sight, size }: View): readonly Pix
   });
 }
 
-/** The corner with the least in it; the upper right before the others. */
+/** The emptiest corner; in a tie, the upper right. */
 export function freeCorner(busy: readonly Pixel[], { width, height }: Size): Box {
   const right = width - CORNER.width;
   const corners: readonly Box[] = [

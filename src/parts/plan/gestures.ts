@@ -1,10 +1,10 @@
-/** Fingers on the plan: one moves it, two turn it larger or smaller, a tap picks what lies there. */
+/** Fingers on the plan: one moves it, two rotate and zoom it, a tap picks what lies there. */
 
 import { useRef } from 'preact/hooks';
 import type { Pixel } from './projection';
 
 interface Gestures {
-  /** What was drawn at `from` is to be drawn at `to`, and everything grown by so much. */
+  /** Draw at `to` what was drawn at `from`, scaled by a factor. */
   readonly onMove: (from: Pixel, to: Pixel, growth: number) => void;
   readonly onTap: (at: Pixel) => void;
 }

@@ -7,11 +7,11 @@ export interface Wanted {
   readonly key: string;
   readonly text: string;
   readonly kind: 'sign' | 'place' | 'stand' | 'warning';
-  /** Where it may stand, the best first. */
+  /** Where it may stand, best first. */
   readonly at: readonly Pixel[];
 }
 
-/** A word in its place: the middle of it. */
+/** A word in its place: its centre. */
 export interface Placed extends Pixel {
   readonly key: string;
   readonly text: string;
@@ -20,7 +20,10 @@ export interface Placed extends Pixel {
   readonly height: number;
 }
 
-/** Widths are guessed from the letters, since nothing is drawn yet: em of a bold letter on average. */
+/**
+ * Widths are estimated from the letters, because nothing is drawn yet: em of an average bold
+ * letter.
+ */
 const LETTER_EM = 0.58;
 
 /** The size of each kind of word, px. */
@@ -32,9 +35,9 @@ export const LABEL_PX: Readonly<Record<Wanted['kind'], number>> = {
 };
 
 /**
- * Places what has room; what has none is left out. `taken` are boxes already used, such as the
- * compass. Words keep off `lines` too, such as the way itself; what matters most may lie on them
- * rather than be missing, and a sign belongs on its taxiway.
+ * Places every word that has room; the others are left out. `taken` are boxes already used, such as
+ * the compass. Words also keep off `lines` such as the route; the most important ones may lie on
+ * them rather than be missing, and a sign belongs on its taxiway.
  */
 export function placeWords(
   wanted: readonly Wanted[],
@@ -69,7 +72,7 @@ export function placeWords(
 /** A rectangle of the drawing, from its upper left corner. */
 export interface Box extends Pixel, Size {}
 
-/** The rectangle around a middle. */
+/** The rectangle around a centre. */
 export const boxAround = ({ x, y }: Pixel, width: number, height: number): Box => ({
   x: x - width / 2,
   y: y - height / 2,

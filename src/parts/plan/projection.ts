@@ -12,7 +12,10 @@ export interface Pixel {
   readonly y: number;
 }
 
-/** What of the ground is drawn: the point in the middle, how large, and which heading points up. */
+/**
+ * What part of the ground is drawn: the point in the middle, the scale, and which heading points
+ * up.
+ */
 export interface Sight {
   readonly middle: Ground;
   readonly pxPerM: number;
@@ -27,7 +30,7 @@ export interface Size {
 
 const rad = (deg: number) => (deg * Math.PI) / 180;
 
-/** East and north turned so that a heading points up: right and up, metres. */
+/** East and north rotated so that a heading points up: right and up, metres. */
 function turned({ eastM, northM }: Ground, upDeg: number) {
   const [sin, cos] = [Math.sin(rad(upDeg)), Math.cos(rad(upDeg))];
   return { rightM: eastM * cos - northM * sin, upM: eastM * sin + northM * cos };
@@ -51,10 +54,10 @@ export function toGround({ x, y }: Pixel, { middle, pxPerM, upDeg }: Sight, size
   };
 }
 
-/** No closer than this, however small what is to be seen. */
+/** Never zoomed in further than this, however little there is to see. */
 const CLOSEST_PX_PER_M = 2;
 
-/** The sight in which all of some points are drawn, `margin` pixels from the edges at least. */
+/** The sight that shows all the points given, at least `margin` pixels from the edges. */
 export function fitted(
   points: readonly Ground[],
   upDeg: number,
@@ -83,7 +86,7 @@ export function fitted(
   };
 }
 
-/** The sight after what was drawn at one pixel was drawn to another, and everything grew. */
+/** The sight after moving what is at one pixel to another, and zooming. */
 export function moved(sight: Sight, size: Size, from: Pixel, to: Pixel, growth: number): Sight {
   const pxPerM = Math.min(5, Math.max(0.02, sight.pxPerM * growth));
   const held = toGround(from, sight, size);
@@ -98,7 +101,9 @@ export function moved(sight: Sight, size: Size, from: Pixel, to: Pixel, growth: 
   };
 }
 
-/** A length for the scale bar: 1, 2 or 5 times a power of ten, at most so many pixels long. */
+/**
+ * A length for the scale bar: 1, 2 or 5 times a power of ten, no longer than a number of pixels.
+ */
 export function scaleM(pxPerM: number, mostPx: number): number {
   const most = mostPx / pxPerM;
   const power = 10 ** Math.floor(Math.log10(most));

@@ -3,7 +3,7 @@
 import type { Crossing, TaxiEdge, TaxiNode } from '../../core';
 import { type Ground, type Pixel, type Sight, type Size, toPixel } from './projection';
 
-/** What is drawn of the ground, and on how large a drawing. */
+/** What part of the ground is drawn, and how large the drawing is. */
 export interface View {
   readonly sight: Sight;
   readonly size: Size;
@@ -11,7 +11,7 @@ export interface View {
 
 const write = ({ x, y }: Pixel): string => `${x.toFixed(1)} ${y.toFixed(1)}`;
 
-/** A line through points of the ground; only its first `mostM` metres where they are given. */
+/** A line through points of the ground; only its first `mostM` metres, if given. */
 export function pathOf(points: readonly Ground[], view: View, mostM?: number): string {
   const kept = mostM === undefined ? points : beginning(points, mostM);
   if (kept.length < 2) return '';
@@ -62,7 +62,7 @@ export function tick(
 /** Half of a crossing's square, px. */
 const SQUARE_PX = 17;
 
-/** Squares over the runways that are crossed, hatched. */
+/** Hatched squares over the runways that are crossed. */
 export function crossings(crossed: readonly Crossing[], { sight, size }: View) {
   return crossed.map(({ at, headingTrueDeg }) => {
     const { x, y } = toPixel(at, sight, size);

@@ -1,4 +1,4 @@
-/** The words that the plan would like to bear, the most important first. */
+/** The words the plan would like to carry, most important first. */
 
 import type { TaxiEdge } from '../../core';
 import type { Wanted } from './labels';
@@ -24,7 +24,7 @@ const AROUND: readonly (readonly [number, number])[] = [
   [1, -62],
 ];
 
-/** Half a word of so many letters and the gap beside it, px. */
+/** Half the width of a word of so many letters plus its gap, px. */
 const asideOf = (text: string) => text.length * 5.5 + 18;
 
 const around = ({ x, y }: Pixel, text: string): readonly Pixel[] =>
@@ -48,8 +48,8 @@ export function wordsOf(props: PlanProps, { sight, size }: View): readonly Wante
     const long = kind === 'stand' ? name : words.hold(name);
     const text = isEnd ? long : short;
     const spots = around(point, text);
-    // Nearer to another point, it would be read as that one's name. Where the way begins and ends
-    // must be named, and is by its whole name.
+    // Nearer to another point, it would be read as that one's name. The start and end of the route
+    // must be named, with their full names.
     const own = spots.filter((spot) =>
       points.every((other) => far(spot, other.point) >= far(spot, point)),
     );
@@ -76,7 +76,7 @@ export function wordsOf(props: PlanProps, { sight, size }: View): readonly Wante
   ];
 }
 
-/** A sign for each taxiway: on the way that is taken, else on its longest stretch. */
+/** A sign for each taxiway: on the route, else on its longest stretch. */
 function signsOf(
   { nodes, edges, route }: PlanProps,
   at: (ground: Ground) => Pixel,

@@ -1,11 +1,13 @@
-/** A document's own words, set off from the app's: what a stranger wrote is not what Lapstrip says. */
+/**
+ * A document's own words, set off from the app's: what a stranger wrote isn't Lapstrip speaking.
+ */
 
 import type { ComponentChildren, JSX } from 'preact';
 import styles from './Quoted.module.css';
 import { words } from './words';
 
 interface QuotedProps {
-  /** What `lang` has to say of it. */
+  /** The `lang` of it. */
   readonly lang: string | undefined;
   readonly class?: string | undefined;
 }

@@ -1,4 +1,4 @@
-/** How what is not the app's own is quoted. */
+/** How words that aren't the app's own are quoted. */
 
 export const words = {
   quoted: (text: string) => `“${text}”`,

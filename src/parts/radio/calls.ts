@@ -1,13 +1,13 @@
 /**
- * The calls, in words. Asking a controller: ICAO Doc 9432 and Doc 4444, ch. 12. Telling traffic: FAA
- * AIM 4-1-9, the field's name first and last. A call asks, tells or reports; it never says that
+ * The calls, in words. Asking a controller: ICAO Doc 9432 and Doc 4444, ch. 12. Telling traffic:
+ * FAA AIM 4-1-9, the field's name first and last. A call asks, tells or reports; it never says that
  * something is allowed.
  */
 
 import type { Call, CallFacts, CallKind, Compass, Manner } from '../../core';
 import { saidCallsign, saidPoint, saidRunway, saidStand } from './spelling';
 
-/** Where a departure turns to, as it is said. */
+/** Where a departure turns, as said. */
 export const COMPASS: Record<Compass, string> = {
   n: 'north',
   ne: 'north-east',
@@ -19,7 +19,7 @@ export const COMPASS: Record<Compass, string> = {
   nw: 'north-west',
 };
 
-/** Where the pilot says what only the pilot knows. */
+/** A placeholder for what only the pilot knows. */
 const YOUR_CALLSIGN = '… your callsign …';
 const YOUR_POSITION = '… your position and level …';
 
@@ -52,7 +52,7 @@ const departing: Message = (facts) => [
   `${facts.intersection && facts.hold !== null ? `from ${saidPoint(facts.hold)}, ` : ''}departing${towards(facts)}`,
 ];
 
-/** What is said between who is called, who calls, and, to traffic, the field again. */
+/** Everything between who is called, who calls and, to traffic, the field again. */
 const MESSAGES: Record<CallKind, Record<Manner, Message>> = {
   taxi: {
     ask: (facts) => [
@@ -106,7 +106,7 @@ const MESSAGES: Record<CallKind, Record<Manner, Message>> = {
   },
 };
 
-/** What may stand in the pilot's own wording, in braces, and is filled in. */
+/** The names in braces that the pilot's own wording may contain, to be filled in. */
 export const PLACEHOLDERS = [
   'station',
   'callsign',
@@ -136,7 +136,7 @@ function filledIn(text: string, { station, facts }: Call): string {
   );
 }
 
-/** A call as it is said; `own` is the pilot's own wording of it. */
+/** A call as said; `own` is the pilot's own wording of it. */
 export function sayCall(call: Call, own?: string): string {
   if (own !== undefined && own.trim() !== '') return filledIn(own, call);
   const { station, facts, manner, kind } = call;

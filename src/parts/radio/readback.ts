@@ -3,7 +3,7 @@
 import type { Readback } from '../../core';
 import { saidPoint, saidRunway } from './spelling';
 
-/** One thing that is read back, as it is said. */
+/** One item that is read back, as said. */
 export function sayReadback(back: Readback): string {
   switch (back.code) {
     case 'holding-point':

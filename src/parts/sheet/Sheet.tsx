@@ -1,4 +1,6 @@
-/** A sheet over the place: the browser's own dialog, so that focus, Escape and readers are right. */
+/**
+ * A sheet over the place: the browser's own dialog, so that focus, Escape and screen readers work.
+ */
 
 import type { ComponentChildren, JSX } from 'preact';
 import { useEffect, useId, useRef } from 'preact/hooks';
@@ -14,7 +16,7 @@ interface SheetProps {
   readonly children: ComponentChildren;
 }
 
-/** Whether the press that lasts, or was the last, began outside a sheet. */
+/** Whether the present press, or the last one, began outside a sheet. */
 let beganOutside = false;
 
 /** A titled sheet with a key to close it; Escape and a tap outside close it too. */
@@ -27,7 +29,7 @@ export function Sheet({ title, close, size = 'note', onClose, children }: SheetP
     if (shown !== null && !shown.open) shown.showModal();
     return () => {
       shown?.close();
-      // It may be gone from the page by now, and then closing gives the keyboard back to nothing.
+      // By now it may be gone from the page, and then closing would return the focus to nothing.
       const isNowhere = document.activeElement === document.body;
       if (isNowhere && before instanceof HTMLElement) before.focus({ preventScroll: true });
     };
@@ -45,7 +47,7 @@ export function Sheet({ title, close, size = 'note', onClose, children }: SheetP
       onPointerDown={({ target, currentTarget }) => {
         beganOutside = target === currentTarget;
       }}
-      // By the click and not sooner: what lies under the sheet must not get it.
+      // On click and no sooner: what lies under the sheet must not get it.
       onClick={({ target, currentTarget }) => {
         if (beganOutside && target === currentTarget) onClose();
       }}
