@@ -1,11 +1,11 @@
 /**
  * Directions, each tied to the north it is measured from.
  *
- * A direction is a plain number when it runs, but an opaque type when it compiles: neither `-` nor
- * `<` nor a function that wants the other north accepts it, so a magnetic heading can never be
- * taken from a true wind by accident. The only subtraction is {@link relativeDeg}.
+ * A direction is a plain number at run time but an opaque type at compile time: neither `-` nor `<`
+ * nor a function that expects the other north accepts it, so a magnetic heading can never be
+ * subtracted from a true wind by accident. The only subtraction is {@link relativeDeg}.
  *
- * North is 0 when it runs, and so falsy: compare a direction that may be missing with `null`.
+ * At run time north is 0, and so falsy: compare a direction that may be missing with `null`.
  */
 
 declare const north: unique symbol;
@@ -23,18 +23,18 @@ export interface MagneticDeg {
 /** Which north a direction is measured from. */
 export type North = 'true' | 'magnetic';
 
-/** Any number of degrees brought into 0 inclusive to 360 exclusive. */
+/** Normalises degrees to 0 inclusive to 360 exclusive. */
 export function wrapDeg(deg: number): number {
-  // The second remainder catches −1e-15, which plus 360 is 360 exactly in floating point.
+  // The second remainder catches −1e-15, which plus 360 is exactly 360 in floating point.
   return ((deg % 360) + 360) % 360;
 }
 
-/** A direction from true north out of a number of degrees; any number is wrapped. */
+/** A direction from true north, given in degrees; any number is wrapped. */
 export function trueDeg(deg: number): TrueDeg {
   return wrapDeg(deg) as unknown as TrueDeg;
 }
 
-/** A direction from magnetic north out of a number of degrees; any number is wrapped. */
+/** A direction from magnetic north, given in degrees; any number is wrapped. */
 export function magneticDeg(deg: number): MagneticDeg {
   return wrapDeg(deg) as unknown as MagneticDeg;
 }
@@ -45,8 +45,8 @@ export function degreesOf(direction: TrueDeg | MagneticDeg): number {
 }
 
 /**
- * How far `a` lies clockwise of `b`, in degrees, over −180 exclusive to 180 inclusive; negative when
- * it lies anticlockwise. Both must be of the same north.
+ * How far `a` lies clockwise of `b`, in degrees, −180 exclusive to 180 inclusive; negative if it
+ * lies anticlockwise. Both must be measured from the same north.
  */
 export function relativeDeg(a: TrueDeg, b: TrueDeg): number;
 export function relativeDeg(a: MagneticDeg, b: MagneticDeg): number;

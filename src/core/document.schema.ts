@@ -1,9 +1,9 @@
-/** The pieces that the document schemas share: bounds on text and numbers, and the heading. */
+/** What the document schemas share: bounds on text and numbers, and the header. */
 
 import * as v from 'valibot';
 import type { Fault, Key } from './fault';
 
-/** A schema with the sentence that its JSON Schema shows. */
+/** A schema with the sentence its JSON Schema shows. */
 export const described = <S extends v.GenericSchema>(schema: S, description: string) =>
   v.pipe(schema, v.description(description));
 
@@ -28,12 +28,15 @@ export const designator = described(
   'Runway designator, 01 to 36, with L, C or R for parallels.',
 );
 
-/** A language, with a region where that matters: of BCP 47 (RFC 5646, 2.1) what a text for a cockpit needs. */
+/**
+ * A language, with a region if that matters: the part of BCP 47 (RFC 5646, 2.1) that texts for a
+ * cockpit need.
+ */
 const languageTag = v.pipe(v.string(), v.regex(/^[a-z]{2,3}(-([A-Z]{2}|\d{3}))?$/));
 
 const anyText = v.pipe(v.string(), v.minLength(1), v.maxLength(600));
 
-/** The languages of a document that pilots of every language use; a procedure has a twin instead. */
+/** The languages of a document for pilots of every language; a procedure has a twin instead. */
 export const languages = {
   language: described(
     v.optional(languageTag),
@@ -50,14 +53,14 @@ export const languages = {
   ),
 };
 
-/** The heading of every document: what it is, and by which version of the schema. */
+/** The header of every document: what it is, and which version of the schema it follows. */
 export const document = <K extends string>(kind: K) => ({
   $schema: v.optional(v.pipe(v.string(), v.maxLength(200))),
   lapstrip: described(v.literal(kind), 'What kind of document this is.'),
   version: described(v.literal(1), 'The version of the schema it follows.'),
 });
 
-/** Each step of the way into `document`, as valibot's issues want it. */
+/** Each step of the path into `document`, as valibot's issues want it. */
 function issuePath(
   document: unknown,
   [first, ...rest]: Fault['path'],
@@ -80,10 +83,10 @@ function issuePath(
 }
 
 /**
- * The check that a document holds together: every fault becomes an issue at its path, with the fault's
- * code as its message. It is run once nothing else is wrong. An editor, which parses with
- * `abortPipeEarly: false`, is told everything at once as long as the shape is right, but for what
- * computes with figures that must lie within their bounds (`onceRight`).
+ * Checks that a document holds together: every fault becomes an issue at its path, with the fault's
+ * code as its message. It runs once nothing else is wrong. An editor, which parses with
+ * `abortPipeEarly: false`, hears of every fault as long as the shape is right, except those of
+ * checks that compute with figures which must be within bounds first (`onceRight`).
  */
 export const holdsTogether = <Document extends object>(
   faultsOf: (document: Document) => readonly Fault[],

@@ -1,44 +1,46 @@
 /**
  * What can be wrong with a document whose shape is right.
  *
- * A shape says that a taxiway's end is a name; only the whole document says whether a point of that
- * name exists. Such faults are found by plain functions, so that they can be asked for while a
- * document is being edited as well as when one arrives.
+ * The shape says that a taxiway's end is a name; only the whole document says whether a point of
+ * that name exists. Plain functions find such faults, both while a document is being edited and
+ * when one arrives.
  */
 
-/** A property's name or a place in a list. */
+/** A property's name or an index in a list. */
 export type Key = string | number;
 
-/** Where a document does not hold together, and how. */
+/** Where and how a document fails to hold together. */
 export interface Fault<Code extends string = string> {
-  /** The way from the document's root to what is wrong. */
+  /** The path from the document's root to the fault. */
   readonly path: readonly [Key, ...Key[]];
-  /** What is wrong; the sentence for it lives with the views. */
+  /** What is wrong; its sentence lives with the views. */
   readonly code: Code;
   /** The figures that contradict each other, for the sentence. */
   readonly values?: readonly number[];
 }
 
-/** What is wrong in a document that is being written or drawn: where, and a fault's code or a {@link ValueFault}. */
+/**
+ * A fault of a document being written or drawn: where, and a fault's code or a {@link ValueFault}.
+ */
 export interface DocumentFault {
   readonly path: readonly Key[];
   readonly code: string;
 }
 
-/** What can be wrong with a value by itself, told by the bounds of its schema. */
+/** What can be wrong with a value by itself, judged by the bounds of its schema. */
 export type ValueFault =
-  /** Nothing is written where something must be. */
+  /** Nothing is entered where something must be. */
   | 'text-missing'
   | 'text-too-long'
-  /** Not written as texts of its kind are, such as a code or a frequency. */
+  /** Not in the form of texts of its kind, such as a code or a frequency. */
   | 'text-not-of-kind'
   | 'number-out-of-range'
   | 'too-few'
   | 'too-many'
-  /** Another kind of value altogether, which no editor makes. */
+  /** Another type of value altogether, which no editor produces. */
   | 'not-of-shape';
 
-/** For each thing that has been named before in the list: the place where it is named again. */
+/** The index of every item that repeats an earlier one. */
 export function repeats(names: readonly string[]): number[] {
   return names.flatMap((name, index) => (names.indexOf(name) < index ? [index] : []));
 }

@@ -1,43 +1,42 @@
 /**
- * A figure is a number that can be asked why.
+ * A figure is a number that can explain itself.
  *
- * Whatever the pilot reads as a number leaves core as a figure: either a value with the inputs, the
- * formula and the source it came from, or no value with the cause. A figure is never zero because
- * it could not be known.
+ * Every number the pilot reads leaves core as a figure: either a value with its inputs, formula and
+ * source, or no value and the cause. A figure is never zero because it couldn't be known.
  */
 
 import type { Unit } from './units';
 
-/** Names a one-line formula; the sentence for it lives with the views. */
+/** Names a one-line formula; its sentence lives with the views. */
 export type FormulaId = string;
 
-/** Names where a formula or a value comes from; the sentence for it lives with the views. */
+/** Names the source of a formula or a value; its sentence lives with the views. */
 export type SourceId = string;
 
-/** Why a figure could not be worked out; the sentence for it lives with the views. */
+/** Why a figure couldn't be computed; its sentence lives with the views. */
 export type Cause = string;
 
-/** What a figure was worked out from. Putting `inputs` into `formula` gives the figure's value. */
+/** How a figure was computed. Putting `inputs` into `formula` gives its value. */
 export interface Why {
   readonly formula: FormulaId;
   readonly inputs: Readonly<Record<string, AnyFigure | number | string>>;
   readonly source: SourceId;
 }
 
-/** A figure that is known. */
+/** A known figure. */
 export interface Known<U extends Unit> {
   readonly value: number;
   readonly unit: U;
   readonly why: Why;
 }
 
-/** A figure that cannot be known, and why. */
+/** A figure that can't be known, and why. */
 export interface Unknown {
   readonly value: null;
   readonly because: Cause;
 }
 
-/** A number that can be asked why, or the reason there is none. */
+/** A number that can explain itself, or the reason there is none. */
 export type Figure<U extends Unit> = Known<U> | Unknown;
 
 /** A figure in any unit. */

@@ -1,9 +1,9 @@
 /**
- * Reading a document that is kept: its shape alone, by the version written in it. Bounds and whether it
- * holds together were asked when it came in, and may be asked otherwise today: what is kept is not
- * judged again, or a pilot would lose what was flown with.
+ * Reading a stored document: its shape alone, by the version written in it. Bounds and consistency
+ * were checked when it came in, and the rules may have changed since: what is stored is not judged
+ * again, or a pilot would lose what was flown.
  *
- * Where a schema gets a new version, the schema of the one before stays here beside it.
+ * When a schema gets a new version, the one before stays here beside it.
  */
 
 import * as v from 'valibot';
@@ -11,10 +11,10 @@ import { aircraftSchema } from './aircraft/aircraft.schema';
 import { fieldSchema } from './airfield/field.schema';
 import { procedureSchema } from './procedure/procedure.schema';
 
-/** What can be said of a kept document: `newer` is of a version that this app does not know. */
+/** The state of a stored document; `newer`: of a version this app doesn't know. */
 export type KeptDocumentState = 'readable' | 'damaged' | 'newer';
 
-/** What of a schema its shape is read from. */
+/** The parts of a schema its shape is read from. */
 interface Shaped {
   readonly type: string;
   readonly [property: string]: unknown;
@@ -26,10 +26,13 @@ const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
 const isSchema = (value: unknown): value is Shaped =>
   isObject(value) && typeof value.type === 'string';
 
-/** Nothing of ours goes deeper, levels. */
+/** Nothing of ours nests deeper, levels. */
 const DEEPEST = 64;
 
-/** Whether a value has the shape that a schema asks for: kinds of values, and which are there; what is more is let pass. */
+/**
+ * Whether a value has the shape a schema asks for: types of values, and which are present; extra
+ * properties pass.
+ */
 function hasShape(schema: unknown, value: unknown, depth = 0): boolean {
   if (!isSchema(schema) || depth > DEEPEST) return false;
   const within = (part: unknown, of: unknown) => hasShape(part, of, depth + 1);
@@ -72,7 +75,7 @@ function hasShape(schema: unknown, value: unknown, depth = 0): boolean {
   }
 }
 
-/** The schemas of each kind, by the version of the document: the first is version 1. */
+/** The schemas of each kind, by document version: the first is version 1. */
 const SCHEMAS: Readonly<Record<string, readonly v.GenericSchema[]>> = {
   field: [fieldSchema],
   aircraft: [aircraftSchema],
@@ -86,12 +89,12 @@ const kept = v.looseObject({
   content: v.looseObject({ version: v.pipe(v.number(), v.safeInteger(), v.minValue(1)) }),
 });
 
-/** Whether a document that is kept, with its hash and its kind, can be used. Never throws. */
+/** Whether a stored document, with its hash and kind, can be used. Never throws. */
 export function keptDocumentState(value: unknown): KeptDocumentState {
   const read = v.safeParse(kept, value);
   if (!read.success) return 'damaged';
   const { kind, content } = read.output;
-  // A kind that is not known here is one of a newer app.
+  // An unknown kind comes from a newer app.
   if (!Object.hasOwn(SCHEMAS, kind)) return 'newer';
   const schemas = SCHEMAS[kind] ?? [];
   if (content.version > schemas.length) return 'newer';

@@ -1,29 +1,31 @@
-/** The language that a document's texts are in, and the same texts in others. */
+/** The language of a document's texts, and their translations. */
 
-/** What a document says of the languages of its texts. */
+/** What a document says about its languages. */
 export interface InLanguages {
-  /** The language that they are in, a BCP 47 tag; English where it says none. */
+  /** The language of its texts, a BCP 47 tag; English if absent. */
   readonly language?: string | undefined;
-  /** By another language, the texts as they stand in the document, each with the same in that language. */
+  /**
+   * For each other language, the texts as they stand in the document, each with its translation.
+   */
   readonly translations?: Readonly<Record<string, Readonly<Record<string, string>>>> | undefined;
 }
 
-/** The language of its texts, as a BCP 47 tag; English where it says none. */
+/** The language of a document's texts, as a BCP 47 tag; English if it names none. */
 export const languageOf = ({ language = 'en' }: Pick<InLanguages, 'language'>): string => language;
 
-/** A tag without its region: `de` of `de-AT`. */
+/** A tag without its region: `de` from `de-AT`. */
 export const primarySubtag = (tag: string): string => tag.split('-')[0] ?? tag;
 
-/** A text with the language that it is in, a BCP 47 tag. */
+/** A text and its language, a BCP 47 tag. */
 export interface InLanguage {
   readonly text: string;
   readonly language: string;
 }
 
 /**
- * A text of a document in a language, whatever the region; as it stands there where the document
- * does not have it in that language. A translation goes with the text and not with its place, so
- * that a text that was changed is never shown with the translation of what stood there before.
+ * A text of a document in a language, whatever the region; as it stands if the document doesn't
+ * have it in that language. Translations are looked up by the text, not its place, so that a
+ * changed text never shows the translation of an earlier one.
  */
 export function textIn(document: InLanguages, text: string, language: string): InLanguage {
   const written = languageOf(document);

@@ -1,45 +1,48 @@
-/** What loads the parts of core that come after the first answer. Those that may come before it stand in the door. */
+/**
+ * Loads the parts of core that come after the first answer. Those that may come before it are
+ * exported by the door.
+ */
 
 import type { DayQuestion } from './day/askDay';
 
-/** Loads the reader of whole reports; the first answer reads their wind alone. */
+/** Loads the reader of whole reports; the first answer reads only their wind. */
 export const loadReportReader = () =>
   import('./weather/readReport').then(({ readReport }) => readReport);
 
-/** Loads the parts of a day that are code; its magnetic model is `loadVariation`'s. */
+/** Loads the parts of a day that are code; for its magnetic model see `loadVariation`. */
 export const loadPart = {
   /** What a whole report and the winds so far mean. */
   reports: () => import('./day/wholeReports'),
-  /** What works out today's numbers from mass, air, wind and slope. */
+  /** Today's numbers from mass, air, wind and slope. */
   physics: () => import('./day/performance'),
-  /** What finds the way on the ground, its pace and its calls. */
+  /** The taxi route, its pace and its calls. */
   taxi: () => import('./taxi/taxi'),
   /** Where the sun stands. */
   sun: () => import('./earth/sunlight'),
 };
 
 /**
- * The whole day once, with everything it needs loaded: for tests, benches, scripts and checks from
- * outside. Rejects where a part cannot be loaded; a date that no magnetic model covers is no fault.
+ * The whole day once, loading everything it needs: for tests, benches, scripts and outside checks.
+ * Rejects if a part can't be loaded; a date no magnetic model covers is no error.
  */
 export const askDay = (question: DayQuestion) =>
   import('./day/askDay').then((asked) => asked.askDay(question));
 
-/** Loads what reads a document from outside, with its schemas. */
+/** Loads the reader of documents from outside, with its schemas. */
 export const loadDocumentReader = () =>
   import('./readDocument.schema').then(({ readDocument }) => readDocument);
 
-/** Loads what checks a document that was parsed already. */
+/** Loads the check of a document that is parsed already. */
 export const loadDocumentCheck = () =>
   import('./readDocument.schema').then(({ checkDocument }) => checkDocument);
 
-/** Loads what says whether a document that is kept can be used. */
+/** Loads the check of whether a stored document can be used. */
 export const loadKeptDocumentReader = () =>
   import('./keptDocument.schema').then(({ keptDocumentState }) => keptDocumentState);
 
-/** Loads what says what is wrong in a document that is being written or drawn. */
+/** Loads the check of a document being written or drawn. */
 export const loadDocumentFaults = () =>
   import('./readDocument.schema').then((reader) => reader.documentFaults);
 
-/** Loads what works out the log. */
+/** Loads the code of the log. */
 export const loadLogbook = () => import('./sortie/logbook');

@@ -1,7 +1,7 @@
 /**
- * Which texts of a document are refused when it is received or saved: those that are drawn otherwise
- * than they are written, or are not drawn at all, so that a pilot reads what is not there. What is
- * stored already is not judged by it.
+ * Which texts of a document are refused when it is received or saved: those drawn differently from
+ * how they are written, or not drawn at all, so that a pilot would read what isn't there. What is
+ * already stored is not judged by these rules.
  *
  * Unicode UAX #31, section 2.3 (layout and format control characters); UTR #36, section 2.5
  * (bidirectional text); UTS #39, section 5.4 (sequences of nonspacing marks).
@@ -11,44 +11,57 @@ import type { Fault, Key } from './fault';
 
 /** What is wrong with a text. */
 export type TextFault =
-  /** A line break or another control character, or half of one. */
+  /** A line break or another control character, or half a surrogate pair. */
   | 'text-control'
-  /** A character that turns the order of others about. */
+  /** A character that reverses the order of others. */
   | 'text-direction'
-  /** A character that is not seen, or nothing that is. */
+  /** An invisible character, or nothing visible at all. */
   | 'text-invisible'
   /** Marks stacked on one letter, or on none. */
   | 'text-marks';
 
-/** Control characters, line and paragraph separators, halves of characters, and those that have no meaning but a private one. */
+/**
+ * Control characters, line and paragraph separators, lone surrogates, and private-use characters.
+ */
 const CONTROL = /[\p{Cc}\p{Cs}\p{Co}\p{Zl}\p{Zp}]/u;
 
 /** Embeddings, overrides, isolates and marks of direction. UAX #9, table 4. */
 const DIRECTION = /\p{Bidi_Control}/u;
 
-/** What is not drawn: what a reader may ignore, annotations of another text, a Braille cell without dots. */
+/**
+ * What isn't drawn: default-ignorable characters, interlinear annotations, an empty Braille cell.
+ */
 const INVISIBLE = /[\p{Default_Ignorable_Code_Point}\ufff9-\ufffb\u2800]/u;
 
-/** Scripts that cannot be written without joiners, between whose letters they are no disguise. UAX #31, section 2.3.1. */
+/**
+ * Scripts that can't be written without joiners; between their letters a joiner is no disguise. UAX
+ * #31, section 2.3.1.
+ */
 const JOINED = 'Arab Syrc Mong Nkoo Deva Beng Guru Gujr Orya Taml Telu Knda Mlym Sinh Khmr Mymr'
   .split(' ')
   .map((script) => `\\p{Script=${script}}`)
   .join('');
 const JOINER = new RegExp(`([${JOINED}])[\\u200c\\u200d](?=[${JOINED}])`, 'gu');
 
-/** Says how the sign before it is drawn. */
+/** Selects how the preceding character is drawn. */
 const VARIANT = /(\p{Extended_Pictographic})[\ufe0e\ufe0f]/gu;
 
-/** On nothing, the same twice, or more than four in a row; the four are from memory. UTS #39, section 5.4. */
+/**
+ * Marks on nothing, the same mark twice, or more than four in a row; the four are from memory. UTS
+ * #39, section 5.4.
+ */
 const STACKED = /(^|\s)\p{M}|([\p{Mn}\p{Me}])\2|[\p{Mn}\p{Me}]{5}/u;
 
-/** Latin letters and common signs alone, which nothing can be wrong with: most texts, told at once. */
+/** Latin letters and common signs alone, which can't be wrong: a shortcut for most texts. */
 const PLAIN = /^[ -~\u00a1-\u00ac\u00ae-\u02ff\u2010-\u2027\u2030-\u205e]*$/;
 
-/** Whether anything of a text is seen. */
+/** Whether any of a text is visible. */
 const SEEN = /[^\s\p{M}]/u;
 
-/** What is wrong with a text; null where nothing is, as with an empty one. What stands around it is cut off. */
+/**
+ * What is wrong with a text; null if nothing, as with an empty one. Surrounding whitespace doesn't
+ * count.
+ */
 export function textFault(text: string): TextFault | null {
   const bare = text.trim();
   if (PLAIN.test(bare)) return null;
@@ -59,7 +72,7 @@ export function textFault(text: string): TextFault | null {
   return STACKED.test(drawn.normalize('NFD')) ? 'text-marks' : null;
 }
 
-/** What is wrong with the texts of a document, and with the names in it, wherever they stand. */
+/** What is wrong with a document's texts and property names, wherever they stand. */
 export function textFaults(document: object): readonly Fault<TextFault>[] {
   return Object.entries(document).flatMap(([name, value]) => faultsAt([name], value));
 }
@@ -72,7 +85,7 @@ function faultsAt(path: readonly [Key, ...Key[]], value: unknown): readonly Faul
   if (Array.isArray(value)) return value.flatMap((part, index) => faultsAt([...path, index], part));
   if (typeof value !== 'object' || value === null) return [];
   return Object.entries(value).flatMap(([name, part]) => {
-    // Its place is told by where it stands: its name cannot be read.
+    // Report its parent's place: the name itself can't be read.
     const code = textFault(name);
     return code === null ? faultsAt([...path, name], part) : [{ path, code }];
   });
@@ -80,7 +93,10 @@ function faultsAt(path: readonly [Key, ...Key[]], value: unknown): readonly Faul
 
 const [JOINERS, VARIANTS] = ['[\\u200c\\u200d]', '[\\ufe0e\\ufe0f]'];
 
-/** What {@link textFault} refuses one by one; the first two branches are what it lets pass. */
+/**
+ * Everything {@link textFault} refuses, character by character; the first two branches match what
+ * it allows.
+ */
 const MISLEADING = new RegExp(
   [
     `(?<=[${JOINED}])${JOINERS}(?=[${JOINED}])`,
@@ -93,10 +109,10 @@ const MISLEADING = new RegExp(
 const LINE_BREAKS = /\r\n?|[\n\u2028\u2029]/;
 
 /**
- * A text that came from elsewhere, as it may be kept and shown: each character that {@link textFault}
- * refuses stands as a replacement character, and marks that are stacked are fewer. A text with which
- * nothing is wrong stays as it is. A note keeps its lines; so does a report, in which what is not seen
- * stands as a blank, as which it is read.
+ * A text from elsewhere, made fit to store and show: each character {@link textFault} refuses
+ * becomes a replacement character, and stacked marks are thinned out. A text without faults is
+ * returned unchanged. Notes keep their line breaks; so do reports, in which invisible characters
+ * become spaces, which is how they are read.
  */
 export function plainly(text: string, as: 'words' | 'note' | 'report' = 'words'): string {
   if (PLAIN.test(text)) return text;
@@ -122,7 +138,10 @@ function plainLine(text: string, sign: string): string {
 
 const UNSEEN = /[\p{Cc}\p{Cf}\p{Cs}\p{Co}\p{Zl}\p{Zp}\p{Default_Ignorable_Code_Point}\u2800]/gu;
 
-/** A foreign text within a sentence of the app: what is not seen stands as a replacement character, and its end is cut off. */
+/**
+ * A foreign text within a sentence of the app: invisible characters become replacement characters,
+ * and its end is trimmed.
+ */
 export function shownPlainly(text: string, most: number): string {
   const seen = text
     .slice(0, 2 * most)

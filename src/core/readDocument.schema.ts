@@ -1,4 +1,4 @@
-/** Reading a document that comes from outside: its shape, and whether it holds together. */
+/** Reading a document from outside: its shape, and whether it holds together. */
 
 import * as v from 'valibot';
 import type { Aircraft } from './aircraft/aircraft';
@@ -16,7 +16,10 @@ export type CheckedDocument =
   | { readonly kind: 'aircraft'; readonly content: Aircraft }
   | { readonly kind: 'procedure'; readonly content: Procedure };
 
-/** What is wrong, and where: `at` is a path such as `runways.0.ends`; `what` is a fault's code or the schema's own words. */
+/**
+ * What is wrong, and where: `at` is a path such as `runways.0.ends`; `what` is a fault's code or
+ * the schema's own words.
+ */
 export interface DocumentProblem {
   readonly at: string;
   readonly what: string;
@@ -27,13 +30,13 @@ export type ReadDocument =
   | { readonly document: CheckedDocument; readonly problems: null }
   | { readonly document: null; readonly problems: readonly DocumentProblem[] };
 
-/** Longer texts are no document of ours; characters. */
+/** No document of ours is longer; characters. */
 const LONGEST = 1_000_000;
 
-/** So many problems are told at once. */
+/** How many problems are reported at once. */
 const MOST_PROBLEMS = 8;
 
-/** A place or a problem may quote the document, characters. */
+/** Paths and problems may quote the document; they are cut to this length, characters. */
 const LONGEST_PLACE = 100;
 const LONGEST_PROBLEM = 200;
 
@@ -54,7 +57,7 @@ export function readDocument(text: string): ReadDocument {
   return checkDocument(value);
 }
 
-/** Checks a document that was parsed elsewhere. Never throws where its depth is bounded. */
+/** Checks a document parsed elsewhere. Never throws if its depth is bounded. */
 export function checkDocument(value: unknown): ReadDocument {
   switch (v.is(v.object({ lapstrip: v.string() }), value) ? value.lapstrip : null) {
     case 'field':
@@ -83,20 +86,20 @@ function checked<T extends { $schema?: string | undefined }>(
   );
 }
 
-/** The schemas by what a document says it is. */
+/** The schemas, by what a document says it is. */
 const SCHEMAS: Readonly<Record<string, v.GenericSchema>> = {
   field: fieldSchema,
   aircraft: aircraftSchema,
   procedure: procedureSchema,
 };
 
-/** Everything that keeps a document from being kept; empty where nothing does. Never throws. */
+/** Everything that keeps a document from being saved; empty if nothing does. Never throws. */
 export function documentFaults(document: { readonly lapstrip: string }): readonly DocumentFault[] {
   const schema = SCHEMAS[document.lapstrip] ?? v.never();
   const { issues } = v.safeParse(schema, document, { abortPipeEarly: false });
   return (issues ?? []).map((issue) => ({
     path: (issue.path ?? []).map(({ key }) => (typeof key === 'number' ? key : String(key))),
-    // Behind a fault's code stand its figures.
+    // The figures follow a fault's code.
     code: issue.type === 'raw_check' ? (issue.message.split(' ')[0] ?? '') : valueFault(issue),
   }));
 }

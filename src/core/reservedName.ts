@@ -1,8 +1,8 @@
 /**
- * Names that mean something to the language itself. No option or station may bear one: what a pilot
- * chooses is kept by these names, and what is kept is refused where it comes with one.
+ * Names that mean something to JavaScript itself. No option or station may have one: choices are
+ * stored under these names, and stored values that contain one are refused.
  */
 const RESERVED: ReadonlySet<string> = new Set(['__proto__', 'constructor', 'prototype']);
 
-/** Whether a name must not be that of a property in anything that is stored or sent. */
+/** Whether a name must not be a property of anything stored or sent. */
 export const isReservedName = (name: string): boolean => RESERVED.has(name);

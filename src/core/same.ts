@@ -1,8 +1,10 @@
-/** Whether two values say the same, so that what was worked out from one still holds for the other. */
+/**
+ * Whether two values say the same, so that what was computed from one still holds for the other.
+ */
 
 /**
- * Data that says the same: numbers, texts, lists, sets, maps, dates and plain objects, whatever the
- * order of their names. A function is the same only as itself.
+ * Compares data deeply: numbers, strings, lists, sets, maps, dates and plain objects, regardless of
+ * key order. A function equals only itself.
  */
 export function sameData(a: unknown, b: unknown): boolean {
   if (Object.is(a, b)) return true;
@@ -25,7 +27,7 @@ export function sameData(a: unknown, b: unknown): boolean {
   );
 }
 
-/** Documents, or parts of them, that say the same; a property that is undefined is as one left out. */
+/** Whether documents, or parts of them, say the same; an undefined property counts as absent. */
 export function sameDocument(a: unknown, b: unknown): boolean {
   if (Object.is(a, b)) return true;
   if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;

@@ -1,9 +1,9 @@
 /**
  * Units and the factors between them.
  *
- * Quantities carry their unit in their name (`headwindKt`, `lengthM`), so the code holds one unit
- * for each kind of quantity: kt, m for runways, ft for altitude, hPa, °C, kg. Everything else is
- * turned into these where it enters, and out of them where it is shown.
+ * Quantities carry their unit in their name (`headwindKt`, `lengthM`), and the code uses one unit
+ * per kind of quantity: kt, m for runways, ft for altitude, hPa, °C, kg. Everything else is
+ * converted on the way in, and back on display.
  */
 
 /** Units a figure can be given in. */
@@ -22,10 +22,10 @@ export type Unit =
   | '%'
   | 'rpm';
 
-/** Knots in one metre a second: 3600 / 1852, the international nautical mile. ICAO Annex 5. */
+/** Knots in one metre per second: 3600 / 1852, the international nautical mile. ICAO Annex 5. */
 export const KT_PER_MPS = 3600 / 1852;
 
-/** Knots in one kilometre an hour: 1 / 1.852. ICAO Annex 5. */
+/** Knots in one kilometre per hour: 1 / 1.852. ICAO Annex 5. */
 export const KT_PER_KMH = 1 / 1.852;
 
 /** Metres in one foot. ICAO Annex 5. */

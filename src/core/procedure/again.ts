@@ -5,9 +5,9 @@ import { tickKey } from '../sortie/fold';
 import { PHASES } from './phases';
 import type { Phase, Procedure } from './procedure';
 
-/** What leads to phases being flown again. */
+/** What makes phases be flown again. */
 export type FlownAgain =
-  /** On the runway and off it again, without stopping. */
+  /** Touching down and taking off again without stopping. */
   | 'touch-and-go'
   /** Back to the runway after a landing. */
   | 'take-off'
@@ -21,8 +21,8 @@ const AGAIN: Readonly<Record<FlownAgain, readonly Phase[]>> = {
 };
 
 /**
- * Which pass each phase that is flown again is in from then on. Once anything was done after the
- * landing, such as putting pins in, another take-off asks for the whole procedure again.
+ * The pass each phase is in from then on, for those flown again. Once anything was done after the
+ * landing, such as fitting pins, another take-off starts the whole procedure again.
  */
 export function passesAgain(
   procedure: Procedure,

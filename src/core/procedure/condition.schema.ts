@@ -1,10 +1,10 @@
-/** The shape of a condition: a leaf that asks for a fact, or all, any or none of some. */
+/** The shape of a condition: a leaf that asks for a fact, or all, any or none of several. */
 
 import * as v from 'valibot';
 import { described, knots } from '../document.schema';
 import { CONDITION_FACTS } from './conditionFacts';
 
-/** When a step applies: a fact, a wind, an option, or all, any or none of some. */
+/** When a step applies: a fact, a wind, an option, or all, any or none of several. */
 export type Condition =
   | { readonly fact: (typeof CONDITION_FACTS)[number] }
   | { readonly windAboveKt: number }
@@ -15,7 +15,7 @@ export type Condition =
 
 const MOST_CONDITIONS = 8;
 
-/** Deeper than this no one thinks, and a text nested without end must not exhaust the reader. */
+/** Nobody thinks deeper than this, and endlessly nested text must not exhaust the reader. */
 const DEEPEST = 6;
 
 const leaves = {
@@ -35,8 +35,8 @@ const branches = (part: v.GenericSchema<Condition>) => ({
 });
 
 /**
- * A condition by the name it bears, so that the issue of a wrong fact names the fact, and not the
- * whole. `left` is how much deeper it may go. Without an input it is asked for its JSON Schema.
+ * A condition, dispatched on its own key, so that the issue of a wrong fact names the fact and not
+ * the whole. `left` is how much deeper it may nest. Called without input to build its JSON Schema.
  */
 function conditionWithin(left: number): v.GenericSchema<Condition> {
   return v.lazy((input): v.GenericSchema<Condition> => {
@@ -52,7 +52,7 @@ function conditionWithin(left: number): v.GenericSchema<Condition> {
 /** A condition, wherever one stands. */
 export const conditionNamed = conditionWithin(DEEPEST);
 
-/** The same as one of several shapes; exported so that its JSON Schema has a name. */
+/** The same as a union of shapes; exported so that its JSON Schema has a name. */
 export const conditionSchema: v.GenericSchema<Condition> = v.union([
   ...Object.values(leaves),
   ...Object.values(branches(conditionWithin(DEEPEST))),

@@ -1,11 +1,11 @@
-/** When a step applies: conditions on facts, where a fact that is not known never drops a step. */
+/** When a step applies: conditions on facts. An unknown fact never drops a step. */
 
 import { type FactName, type FactValues, OPTION_JOINT } from './facts';
 import type { Condition } from './procedure.schema';
 
 /**
- * Whether a condition holds under the facts; null when a fact that would decide it is not known.
- * Kleene's three-valued logic: an unknown only matters where it could change the answer.
+ * Whether a condition holds under the facts; null if a fact that would decide it is unknown.
+ * Kleene's three-valued logic: an unknown matters only if it could change the answer.
  */
 export function holds(condition: Condition, facts: FactValues): boolean | null {
   if ('fact' in condition) {
@@ -40,12 +40,12 @@ function every(conditions: readonly Condition[], facts: FactValues): boolean | n
   return parts.includes(null) ? null : true;
 }
 
-/** The facts that a condition asks for, each once. */
+/** The facts a condition asks for, each once. */
 export function factsIn(condition: Condition): readonly FactName[] {
   return [...new Set(leavesOf(condition).map(factOf))];
 }
 
-/** The aircraft's options that a condition asks for, each once. */
+/** The aircraft's options a condition asks for, each once. */
 export function optionsIn(condition: Condition): readonly string[] {
   const asked = leavesOf(condition).flatMap((leaf) => ('option' in leaf ? [leaf.option] : []));
   return [...new Set(asked)];

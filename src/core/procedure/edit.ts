@@ -5,30 +5,30 @@ import type { Changes } from '../writing/history';
 import { findStep, type Place, stepsIn, withSteps } from './parts';
 import type { AbnormalList, Procedure, Step, StepId } from './procedure';
 
-/** What of a step is said otherwise. What is undefined is left out from then on. */
+/** New values for properties of a step. An undefined property is removed. */
 export type StepChange = Partial<Omit<Step, 'id'>>;
 
-/** What of a list is said otherwise beside its steps. What is undefined is left out from then on. */
+/** New values for properties of a list, apart from its steps. An undefined property is removed. */
 export type ListChange = Partial<Omit<AbnormalList, 'id' | 'steps'>>;
 
-/** One change. A place counts the other steps alone: that of a moved step, without the step. */
+/** One change. An index counts the other steps only: for a moved step, without itself. */
 export type ProcedureEdit =
   | { readonly kind: 'insert'; readonly step: Step; readonly at: Place }
   | { readonly kind: 'remove'; readonly id: StepId }
   | { readonly kind: 'move'; readonly id: StepId; readonly to: Place }
-  /** The same once more under another name, right behind it. */
+  /** A copy with another id, right after it. */
   | { readonly kind: 'duplicate'; readonly id: StepId; readonly as: StepId }
   /** Reworded, of another kind, under another condition. */
   | { readonly kind: 'change'; readonly id: StepId; readonly to: StepChange }
   | { readonly kind: 'rename'; readonly name: string }
-  /** A list under another title, looked for first elsewhere, or leading elsewhere. */
+  /** A list with another title, looked for first elsewhere, or leading elsewhere. */
   | { readonly kind: 'change-list'; readonly id: ListId; readonly to: ListChange }
-  /** All of it: an earlier version taken up again, or what the original brought. */
+  /** Everything: an earlier version restored, or what the original brought. */
   | { readonly kind: 'replace'; readonly by: Procedure };
 
 /**
- * The procedure after a change; the very same where the change means nothing: no such step or place,
- * or a name that is taken already.
+ * The procedure after a change; the same object if the change is void: no such step or place, or an
+ * id already taken.
  */
 export function editedProcedure(document: Procedure, edit: ProcedureEdit): Procedure {
   switch (edit.kind) {
@@ -75,7 +75,7 @@ function move(document: Procedure, id: StepId, to: Place): Procedure | null {
   return found === null || taken === null ? null : insert(taken, found.step, to);
 }
 
-/** What a step can be without. */
+/** A step's optional properties. */
 const OPTIONAL = [
   'note',
   'call',
@@ -107,10 +107,13 @@ function changeList(document: Procedure, id: ListId, to: ListChange): Procedure 
   return { ...document, lists: document.lists.with(index, after) };
 }
 
-/** What a list says beside its steps. */
+/** What a list has apart from its steps. */
 export const LIST_NAMES = ['title', 'phases', 'then'] as const satisfies (keyof ListChange)[];
 
-/** What a change sets: some properties of one step or list, or the name of the whole; null where it stands alone. */
+/**
+ * What a change sets: properties of one step or list, or the name of the whole; null if it stands
+ * alone.
+ */
 function sets(edit: ProcedureEdit): string | null {
   switch (edit.kind) {
     case 'rename':
@@ -123,7 +126,7 @@ function sets(edit: ProcedureEdit): string | null {
   }
 }
 
-/** What a history of a procedure asks of its changes. */
+/** What a history of a procedure needs to know about its changes. */
 export const procedureChanges: Changes<Procedure, ProcedureEdit> = {
   edited: editedProcedure,
   sets,

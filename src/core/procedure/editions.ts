@@ -3,13 +3,16 @@
 import type { Hash } from '../sortie/entry';
 import type { Procedure } from './procedure';
 
-/** A version that a pilot wrote. */
+/** A version a pilot wrote. */
 export interface WrittenVersion {
   readonly hash: Hash;
   readonly content: Procedure;
 }
 
-/** Nobody counts so far: a version numbered higher is older than all others, or none could follow it. */
+/**
+ * Nobody counts this far: a version with a higher number counts as older than all others, or none
+ * could follow it.
+ */
 const BELIEVED_NUMBER = 100_000;
 
 const numberOf = ({ content }: WrittenVersion): number => {
@@ -18,9 +21,9 @@ const numberOf = ({ content }: WrittenVersion): number => {
 };
 
 /**
- * Versions, oldest first: by their number, and one that is made from another after that one. When they
- * were kept does not count, because a clock may be wrong. Two of the same number, as two devices can
- * keep, stand in the order of their hashes, which is the same on both.
+ * Versions, oldest first: by number, and always after the version they were made from. When they
+ * were saved doesn't count, because a clock may be wrong. Two with one number, as two devices can
+ * save, are ordered by their hashes, which is the same on both.
  */
 export function editionsInOrder<V extends WrittenVersion>(versions: readonly V[]): readonly V[] {
   const byHash = new Map(versions.map((version) => [version.hash, version]));
@@ -36,6 +39,6 @@ export function editionsInOrder<V extends WrittenVersion>(versions: readonly V[]
   return [...versions].sort((a, b) => at(a) - at(b) || (a.hash < b.hash ? -1 : 1));
 }
 
-/** The number that the next version bears. `versions` are those of one procedure. */
+/** The number of the next version. `versions` are those of one procedure. */
 export const nextEdition = (versions: readonly WrittenVersion[]): number =>
   Math.max(0, ...versions.map(numberOf)) + 1;

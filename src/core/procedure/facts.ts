@@ -1,12 +1,12 @@
 /**
- * What is true just now, as far as steps depend on it: facts that conditions ask for, and live
- * numbers that stand in a step's text. Both are known by name, both may be unknown.
+ * What is true right now, as far as steps depend on it: facts that conditions ask for, and live
+ * numbers in a step's text. Both go by name, and both may be unknown.
  */
 
 import { magneticDeg, relativeDeg } from '../angle';
 import type { CONDITION_FACTS } from './conditionFacts';
 
-/** A fact that a condition can ask for. */
+/** A fact a condition can ask for. */
 export type ConditionFact = (typeof CONDITION_FACTS)[number];
 
 /** A live number: a name in braces in a step's text. */
@@ -15,7 +15,7 @@ export type LiveName = keyof typeof LIVE;
 /** The name of any fact. */
 export type FactName = ConditionFact | LiveName;
 
-/** What a fact can be; null when it is not known. */
+/** The value of a fact; null if unknown. */
 export type FactValue = boolean | number | string | null;
 
 /** Some facts by name. */
@@ -24,20 +24,22 @@ export type FactValues = Readonly<Partial<Record<FactName, FactValue>>>;
 /** All facts. */
 export type Facts = Readonly<Record<FactName, FactValue>>;
 
-/** How a live number is written, and how far it may move before a step that used it is due again. */
+/**
+ * How a live number is written, and how far it may move before a step that used it is due again.
+ */
 interface LiveKind {
   /** `words` are shown as they are; the others are numbers. */
   readonly form: 'words' | 'whole' | 'heading' | 'range';
   readonly unit?: 'kt' | '%' | 'rpm' | 'deg' | 'm' | 'kg' | 'hPa' | 'degC' | 'ft';
-  /** To what it is rounded, in its unit; to one where left out. */
+  /** What it is rounded to, in its unit; 1 if absent. */
   readonly to?: number;
-  /** Which way, where the nearest would promise more than there is. */
+  /** Which way to round, if the nearest would promise more than there is. */
   readonly way?: 'up' | 'down';
-  /** The step is due again when the number moved by more than this; Infinity never reopens. */
+  /** The step is due again when the number moved by more than this; Infinity never reopens it. */
   readonly tolerance: number;
 }
 
-/** Every live number there is. A name that is not here is an error of the procedure. */
+/** Every live number there is. Any other name is an error in the procedure. */
 export const LIVE = {
   runway: { form: 'words', tolerance: 0 },
   runwayMagnetic: { form: 'heading', unit: 'deg', tolerance: 1 },
@@ -83,14 +85,14 @@ export const LIVE = {
   landingM: { form: 'whole', unit: 'm', to: 10, way: 'up', tolerance: 50 },
 } as const satisfies Record<string, LiveKind>;
 
-/** What stands between the options in the fact of that name; no option's name holds it. */
+/** Separates options in the fact of that name; no option's name contains it. */
 export const OPTION_JOINT = ', ';
 
-/** A live number as it is shown: rounded, and never to the side that would promise more. */
+/** A live number as shown: rounded, and never to the side that would promise more. */
 export function roundedLive(name: LiveName, value: number): number {
   const { to = 1, way }: LiveKind = LIVE[name];
   const round = way === 'up' ? Math.ceil : way === 'down' ? Math.floor : Math.round;
-  // What lies on a step but for the last bits of its arithmetic stays there.
+  // A value that misses a multiple only by floating-point error rounds to that multiple.
   const steps = value / to;
   const nearest = Math.round(steps);
   return to * (Math.abs(steps - nearest) < ON_A_STEP ? nearest : round(steps));
@@ -103,10 +105,10 @@ export function isLiveName(name: string): name is LiveName {
   return Object.hasOwn(LIVE, name);
 }
 
-/** A step's text in pieces: words as they are, and names of live numbers to be filled in. */
+/** A step's text in pieces: plain words, and names of live numbers to be filled in. */
 export type TextPiece = string | { readonly live: string };
 
-/** Cuts a step's text at its live numbers: `Heading {runwayMagnetic}`. */
+/** Splits a step's text at its live numbers: `Heading {runwayMagnetic}`. */
 export function piecesOf(text: string): readonly TextPiece[] {
   return text
     .split(/(\{[A-Za-z]+\})/)
@@ -116,15 +118,15 @@ export function piecesOf(text: string): readonly TextPiece[] {
     );
 }
 
-/** The live numbers that a text names, known or not. */
+/** The live numbers a text names, known or not. */
 export function liveNamesIn(text: string): readonly string[] {
   return piecesOf(text).flatMap((piece) => (typeof piece === 'string' ? [] : [piece.live]));
 }
 
 /**
- * Whether a fact moved so far that a step which saw it must be done again. What a condition asks for,
- * and a number, may be unknown for a moment after each start, while tables load: that is no move.
- * Words that are missing are one: no end is in use, no field is chosen.
+ * Whether a fact moved so far that a step which saw it must be done again. Condition facts and
+ * numbers may be unknown for a moment after each start, while tables load: that is no move. Missing
+ * words are one: no end is in use, no field is chosen.
  */
 export function hasMoved(name: FactName, saw: FactValue, now: FactValue): boolean {
   if (saw === now) return false;

@@ -1,21 +1,21 @@
-/** Where a fault stands in a procedure that is being written. */
+/** Where a fault stands in a procedure being written. */
 
 import type { DocumentFault } from '../fault';
 import { listPart, type PartId } from './parts';
 import type { Procedure, StepId } from './procedure';
 
-/** A fault by the step, or the list, that it is mended in. */
+/** A fault, with the step or list in which to correct it. */
 export interface PlacedFault {
-  /** Null where it is no step's. */
+  /** Null if it isn't a step's. */
   readonly step: StepId | null;
-  /** Null where it is the whole's. */
+  /** Null if it concerns the whole. */
   readonly part: PartId | null;
   /** The property, such as `response`. */
   readonly name: string;
   readonly code: string;
 }
 
-/** The place that a path such as `phases.0.steps.3.item` leads to. */
+/** The place a path such as `phases.0.steps.3.item` leads to. */
 export function placedFault(
   { phases, lists }: Procedure,
   { path, code }: DocumentFault,

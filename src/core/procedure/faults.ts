@@ -15,34 +15,36 @@ export type ProcedureFault =
   | 'phase-out-of-order'
   | 'list-twice'
   | 'option-twice'
-  /** An option bears a name that means something to the language it is kept in. */
+  /** An option has a name reserved by JavaScript. */
   | 'name-reserved'
-  /** A condition asks for an option that the procedure does not name. */
+  /** A condition asks for an option the procedure doesn't define. */
   | 'option-unknown'
   /** Two steps have one id, so that ticking one would tick the other. */
   | 'step-twice'
-  /** A name in braces for which there is no live number, or a brace without its other. */
+  /** A name in braces that is no live number, or an unmatched brace. */
   | 'live-name-unknown'
   /** A gate without the speed or the height it is passed by, or with both. */
   | 'gate-without-speed'
   | 'gate-twice'
   /** A speed or a height on a step that is no gate. */
   | 'speed-without-gate'
-  /** How long it takes, on a step that does not wait. */
+  /** A duration on a step that doesn't wait. */
   | 'time-without-wait'
-  /** The words of a call, on a step that is not said. */
+  /** The words of a call on a step that isn't said. */
   | 'call-without-say'
-  /** A barrier on the roll or in the climb, where nobody can wait before it. */
+  /** A barrier on the roll or in the climb, where nobody can wait. */
   | 'barrier-in-motion'
-  /** A barrier in a list, which holds nothing back. */
+  /** A barrier in a list, where it holds nothing back. */
   | 'barrier-in-list'
   /** A barrier with nothing before it. */
   | 'barrier-first'
-  /** Tied to the brakes, elsewhere than on the roll. */
+  /** Tied to brake release outside the roll. */
   | 'tied-off-roll'
   /** Due again until a phase that is past when the step is reached. */
   | 'until-before'
-  /** In a list: built on a step that no phase has; or in a phase, where nothing is built on. */
+  /**
+   * In a list, built on a step that no phase has; or in a phase, where nothing is built on another.
+   */
   | 'needs-unknown'
   | 'needs-in-phase';
 
@@ -53,7 +55,7 @@ interface PlacedStep {
   readonly phase: (typeof PHASES)[number] | null;
 }
 
-/** Every step of the phases and of the lists, with the way to it. */
+/** Every step of the phases and lists, with its path. */
 function placedSteps({ phases, lists }: ProcedureShape): PlacedStep[] {
   return [
     ...phases.flatMap(({ phase, steps }, index) =>
@@ -67,7 +69,7 @@ function placedSteps({ phases, lists }: ProcedureShape): PlacedStep[] {
   ];
 }
 
-/** Whether every brace in a text holds the name of a live number. */
+/** Whether every brace in a text encloses the name of a live number. */
 const isLiveText = (text: string): boolean =>
   piecesOf(text).every((piece) =>
     typeof piece === 'string' ? !/[{}]/.test(piece) : isLiveName(piece.live),
@@ -137,7 +139,7 @@ function* faultsOfOrder({
       yield { path: ['phases', index, 'phase'], code: 'phase-out-of-order' };
 }
 
-/** Everything that keeps the procedure from being used; empty when it holds together. */
+/** Everything that keeps the procedure from being used; empty if it holds together. */
 export function procedureFaults(procedure: ProcedureShape): Fault<ProcedureFault>[] {
   const steps = placedSteps(procedure);
   const repeated = new Set(repeats(steps.map(({ step }) => step.id)));

@@ -1,4 +1,6 @@
-/** What the sorties kept say of a pilot's habits: what is held back, taken out of order or added late. */
+/**
+ * What past sorties say about a pilot's habits: what is held back, taken out of order or done late.
+ */
 
 import { entriesThatCount } from '../sortie/counting';
 import type { Entry, Hash, Id } from '../sortie/entry';
@@ -6,7 +8,7 @@ import { tickKey } from '../sortie/fold';
 import type { Phase, Procedure, StepId } from './procedure';
 import { order } from './stepState';
 
-/** How a step can go otherwise than the procedure has it. */
+/** How a step can depart from the procedure. */
 export type HabitKind =
   /** Held back at least once. */
   | 'held'
@@ -15,25 +17,27 @@ export type HabitKind =
   /** Done when a later phase had begun. */
   | 'late';
 
-/** What one sortie says: which steps were handled, and which of them went otherwise. */
+/**
+ * What one sortie says: which steps were handled, and which of them departed from the procedure.
+ */
 export interface SortieHabits {
   readonly handled: ReadonlySet<StepId>;
   readonly otherwise: ReadonlyMap<StepId, HabitKind>;
 }
 
-/** A step that goes otherwise again and again. */
+/** A step that departs from the procedure again and again. */
 export interface Habit {
   readonly step: StepId;
   readonly kind: HabitKind;
-  /** In how many sorties, of how many in which the step was handled. */
+  /** How many sorties, of how many in which the step was handled. */
   readonly times: number;
   readonly of: number;
 }
 
 /**
- * Sorties from several places, such as those in memory and those in the store, together: each once,
- * with all that is known of it, though an entry that is in two places stands in it twice. Begun last
- * comes first, by the device's clock: the numbers of two devices say nothing of which was earlier.
+ * Combines sorties from several places, such as memory and the store: each once, with everything
+ * known of it, duplicate entries included. Latest first, by the device's clock: the numbers of two
+ * devices don't say which came earlier.
  */
 export function sortiesTogether(
   ...places: readonly ReadonlyMap<Id, readonly Entry[]>[]
@@ -49,7 +53,9 @@ export function sortiesTogether(
   return new Map(byBeginning.map(({ one }) => one));
 }
 
-/** Which procedure a sortie was flown by, its entries in any order; null where no step of one was done. */
+/**
+ * Which procedure a sortie was flown by, its entries in any order; null if no step of one was done.
+ */
 export function procedureFlown(entries: readonly Entry[]): Hash | null {
   let first: (Entry & { readonly kind: 'open' }) | null = null;
   for (const entry of entries) {
@@ -59,14 +65,14 @@ export function procedureFlown(entries: readonly Entry[]): Hash | null {
   return first?.procedure ?? null;
 }
 
-/** What the entries of one sortie say of the steps of a procedure. */
+/** What the entries of one sortie say about the steps of a procedure. */
 export function habitsOf(entries: readonly Entry[], procedure: Procedure): SortieHabits {
   const places = placesIn(procedure);
   const handled = new Set<StepId>();
   const otherwise = new Map<StepId, HabitKind>();
   /** What was done already in a pass, by {@link tickKey}. */
   const done = new Set<string>();
-  /** How far each phase had got in each pass, and the phases themselves since any was flown again. */
+  /** How far each phase had got in each pass, and the furthest phase since any was flown again. */
   const furthest = new Map<string, number>();
   let reached = 0;
   for (const entry of entriesThatCount(entries)) {
@@ -103,11 +109,11 @@ function placesIn({ phases }: Procedure) {
   );
 }
 
-/** Once may be chance; and of what goes well two times in three nothing is said. */
+/** Once may be chance, and what goes well more than two times in three isn't mentioned. */
 const LEAST_TIMES = 2;
 const LEAST_SHARE = 1 / 3;
 
-/** The steps that go otherwise again and again, the most frequent first, each with what it is mostly. */
+/** The steps that depart again and again, most frequent first, each with its most frequent kind. */
 export function habitsIn(sorties: readonly SortieHabits[]): readonly Habit[] {
   const steps = new Set(sorties.flatMap(({ otherwise }) => [...otherwise.keys()]));
   return [...steps]

@@ -1,42 +1,42 @@
-/** What a pilot's own version has other than what it is based on. */
+/** How a pilot's own version differs from what it is based on. */
 
 import { sameDocument } from '../same';
 import { LIST_NAMES } from './edit';
 import { listIn, type PartId, type PlacedStep, partsOf, placesOf } from './parts';
 import type { AbnormalList, Procedure, ProcedureOption, Step, StepId } from './procedure';
 
-/** What is other in one part. A step that was moved and reworded is told as both. */
+/** What differs in one part. A step both moved and reworded is listed as both. */
 export interface PartDifference {
   readonly part: PartId;
   readonly added: readonly Step[];
   readonly removed: readonly Step[];
-  /** Steps that stand here now, and where they stood. */
+  /** Steps that moved here, and where they were. */
   readonly moved: readonly { readonly step: Step; readonly from: PartId }[];
   readonly reworded: readonly { readonly before: Step; readonly after: Step }[];
-  /** A list that has another title, is looked for first elsewhere or leads elsewhere; null where none of it is other. */
+  /** A list whose title, first phases or end changed; null if none did. */
   readonly list: { readonly before: AbnormalList; readonly after: AbnormalList } | null;
 }
 
-/** An option that was added, left out, named otherwise, or fitted otherwise; null where a side has it not. */
+/** An option added, dropped, renamed, or fitted differently; null on a side that lacks it. */
 export interface OptionDifference {
   readonly before: ProcedureOption | null;
   readonly after: ProcedureOption | null;
 }
 
-/** What is other: of the options that steps ask for, and part by part. */
+/** What differs: the options that steps ask for, and part by part. */
 export interface OwnDifference {
   readonly options: readonly OptionDifference[];
   /** The parts that differ, in the order of the own version. */
   readonly parts: readonly PartDifference[];
 }
 
-/** All that differs; both empty where nothing does. */
+/** Everything that differs; both empty if nothing does. */
 export const ownDifference = (base: Procedure, own: Procedure): OwnDifference => ({
   options: optionDifferences(base.options, own.options),
   parts: partDifferences(base, own),
 });
 
-/** By their names; in which order they stand changes nothing. */
+/** Matched by name; their order doesn't matter. */
 function optionDifferences(
   base: readonly ProcedureOption[] = [],
   own: readonly ProcedureOption[] = [],
@@ -89,8 +89,8 @@ function listDifference(base: Procedure, own: Procedure, part: PartId): PartDiff
 }
 
 /**
- * The steps that stand elsewhere: in another part, or among those of their part that must be taken
- * out, as few as will do, for the others to stand in the order they had.
+ * The steps that moved: to another part, or within their part, where these are the fewest to take
+ * out so that the others keep their old order.
  */
 export function movedSteps(before: Procedure, after: Procedure): ReadonlySet<StepId> {
   const were = placesOf(before);
@@ -105,11 +105,11 @@ export function movedSteps(before: Procedure, after: Procedure): ReadonlySet<Ste
   return moved;
 }
 
-/** The places of as many numbers as rise from left to right when the others are left out. */
+/** The indexes of a longest increasing subsequence. */
 function longestRise(numbers: readonly number[]): ReadonlySet<number> {
-  /** At each length: the place of the least number that such a row can end with. */
+  /** For each length, the index of the smallest number such a subsequence can end in. */
   const ends: number[] = [];
-  /** For each number, the place of the one before it in its row. */
+  /** For each number, the index of its predecessor. */
   const before: (number | undefined)[] = [];
   for (const [place, number] of numbers.entries()) {
     const at = ends.findIndex((end) => (numbers[end] ?? 0) >= number);

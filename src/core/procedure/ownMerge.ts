@@ -1,4 +1,6 @@
-/** An own version follows its original: what the original changed since, and what is the pilot's own, together. */
+/**
+ * The pilot's own version follows its original: the original's changes combined with the pilot's.
+ */
 
 import { sameDocument } from '../same';
 import type { ListId } from '../sortie/entry';
@@ -11,7 +13,7 @@ import type { AbnormalList, Procedure, Step, StepId } from './procedure';
 /** Whose step is taken. */
 export type Side = 'mine' | 'theirs';
 
-/** A step that both changed, each otherwise; null where one has it no longer. */
+/** A step both changed, differently; null on a side that no longer has it. */
 export interface Conflict {
   readonly id: StepId;
   readonly base: PlacedStep | null;
@@ -19,21 +21,26 @@ export interface Conflict {
   readonly theirs: PlacedStep | null;
 }
 
-/** A list of which both changed the same, such as where it leads, each otherwise; its steps aside. */
+/**
+ * A list where both changed the same property, such as where it leads, differently; steps aside.
+ */
 export interface ListConflict {
   readonly id: ListId;
   readonly mine: AbnormalList;
   readonly theirs: AbnormalList;
 }
 
-/** Both together, and what both changed. */
+/** The merged version, and what both changed. */
 export interface Merged {
   readonly document: Procedure;
   readonly conflicts: readonly Conflict[];
   readonly listConflicts: readonly ListConflict[];
 }
 
-/** Whose counts where both changed the same: of a step by its name, of a list by that of its part. */
+/**
+ * Whose version wins where both changed the same: of a step by its id, of a list by that of its
+ * part.
+ */
 export type Chosen = ReadonlyMap<StepId | PartId, Side>;
 
 interface Three {
@@ -43,9 +50,9 @@ interface Three {
 }
 
 /**
- * Merges by the names of the steps. What one side alone changed is as that side has it; where both
- * changed a step otherwise, or the same of a list, it is as `chosen` says, and the pilot's own unless it says so. In what
- * order the steps of a part stand is never a conflict: the pilot's own order counts.
+ * Three-way merge by step ids. What only one side changed is as that side has it; where both
+ * changed a step, or the same property of a list, differently, `chosen` decides, and without it the
+ * pilot's own wins. The order of the steps in a part is never a conflict: the pilot's own counts.
  */
 export function mergeOwn(three: Three, chosen: Chosen = new Map()): Merged {
   const { base, theirs, mine } = three;
@@ -83,17 +90,20 @@ export function mergeOwn(three: Three, chosen: Chosen = new Map()): Merged {
   };
 }
 
-/** Whether the step is another one than it was, or elsewhere than in its part. */
+/** Whether the step was changed, or moved to another part. */
 const isChanged = (was: PlacedStep | null, is: PlacedStep | null): boolean =>
   was?.part !== is?.part || !sameDocument(was?.step, is?.step);
 
 const inConflict = ({ base, mine, theirs }: Conflict): boolean =>
   isChanged(base, mine) && isChanged(base, theirs) && isChanged(mine, theirs);
 
-/** Whose it is where only one changed it; where both did the same it is the same. */
+/** The changed value if only one side changed it; if both made the same change, either. */
 const sideOf = ({ base, mine }: Conflict): Side => (isChanged(base, mine) ? 'mine' : 'theirs');
 
-/** The steps of a part: in the pilot's order, and what the original placed behind what it placed it behind. */
+/**
+ * The steps of a part, in the pilot's order; what the original added follows the step the original
+ * put it after.
+ */
 function merged(
   part: PartId,
   { theirs, mine }: Three,
@@ -117,7 +127,7 @@ function merged(
   return ids.flatMap((id) => taken.get(id)?.step ?? []);
 }
 
-/** What the pilot left as it was is as the original has it now. */
+/** What the pilot left alone is as the original has it now. */
 const pick = <T>(base: T, theirs: T, mine: T): T => (sameDocument(base, mine) ? theirs : mine);
 
 function documentOf(
@@ -142,7 +152,7 @@ function documentOf(
 
 const findList = ({ lists }: Procedure, id: ListId) => lists.find((list) => list.id === id);
 
-/** The lists of both. One that the original dropped stays for as long as the pilot has steps in it. */
+/** The lists of both. One the original dropped stays as long as the pilot has steps in it. */
 function listsOf(
   { base, theirs, mine }: Three,
   order: (part: PartId) => Step[],
@@ -162,7 +172,7 @@ function listsOf(
   });
 }
 
-/** What a list says beside its steps: each of it as the one has it who changed it, of both the chosen one. */
+/** A list's own properties: each as the side that changed it has it, and if both did, as chosen. */
 function mergedHead(
   was: AbnormalList,
   theirs: AbnormalList,

@@ -1,16 +1,16 @@
-/** The parts of a procedure that steps stand in: its phases, and its lists. */
+/** The parts of a procedure that contain steps: its phases and its lists. */
 
 import type { ListId } from '../sortie/entry';
 import { PHASES } from './phases';
 import type { Phase, Procedure, Step, StepId } from './procedure';
 
-/** Names a part: a phase, or a list by its own name. */
+/** Names a part: a phase, or a list by its id. */
 export type PartId = Phase | `list/${ListId}`;
 
 /** Where a step stands. */
 export interface Place {
   readonly part: PartId;
-  /** How many steps of the part stand before it. */
+  /** How many steps of the part precede it. */
   readonly index: number;
 }
 
@@ -19,14 +19,14 @@ export interface PlacedStep extends Place {
   readonly step: Step;
 }
 
-/** The part that a list is. */
+/** The part a list is. */
 export const listPart = (id: ListId): PartId => `list/${id}`;
 
-/** The name of a part's list; null where it is a phase. */
+/** The id of a part's list; null for a phase. */
 export const listIn = (part: PartId): ListId | null =>
   part.startsWith('list/') ? part.slice('list/'.length) : null;
 
-/** Every part with its steps, in the order they are written: the phases, then the lists. */
+/** Every part with its steps, in document order: the phases, then the lists. */
 export function partsOf({ phases, lists }: Pick<Procedure, 'phases' | 'lists'>): readonly {
   readonly part: PartId;
   readonly steps: readonly Step[];
@@ -37,7 +37,7 @@ export function partsOf({ phases, lists }: Pick<Procedure, 'phases' | 'lists'>):
   ];
 }
 
-/** Every step with its place, by its name. */
+/** Every step with its place, by id. */
 export function placesOf(procedure: Procedure): ReadonlyMap<StepId, PlacedStep> {
   return new Map(
     partsOf(procedure).flatMap(({ part, steps }) =>
@@ -46,7 +46,7 @@ export function placesOf(procedure: Procedure): ReadonlyMap<StepId, PlacedStep> 
   );
 }
 
-/** Where a step stands; null where it stands nowhere. */
+/** Where a step stands; null if nowhere. */
 export function findStep(procedure: Procedure, id: StepId): PlacedStep | null {
   for (const { part, steps } of partsOf(procedure)) {
     const index = steps.findIndex((step) => step.id === id);
@@ -56,11 +56,11 @@ export function findStep(procedure: Procedure, id: StepId): PlacedStep | null {
   return null;
 }
 
-/** The steps of a part; null where the procedure has no such part. */
+/** The steps of a part; null if the procedure has no such part. */
 export const stepsIn = (procedure: Procedure, part: PartId): readonly Step[] | null =>
   partsOf(procedure).find((one) => one.part === part)?.steps ?? null;
 
-/** The procedure with other steps in one of its parts. All else stays the very same object. */
+/** The procedure with other steps in one of its parts. Everything else stays the same object. */
 export function withSteps(procedure: Procedure, part: PartId, steps: readonly Step[]): Procedure {
   const list = listIn(part);
   if (list === null) {
@@ -75,7 +75,7 @@ export function withSteps(procedure: Procedure, part: PartId, steps: readonly St
   return { ...procedure, lists };
 }
 
-/** The procedure with all phases, those without steps included, so that a step can go to any. */
+/** The procedure with all phases, even empty ones, so that a step can go to any. */
 export function withAllPhases(procedure: Procedure): Procedure {
   const phases = PHASES.map(
     (phase) => procedure.phases.find((one) => one.phase === phase) ?? { phase, steps: [] },
@@ -83,7 +83,7 @@ export function withAllPhases(procedure: Procedure): Procedure {
   return { ...procedure, phases };
 }
 
-/** The procedure without the phases that have no step. */
+/** The procedure without its empty phases. */
 export const withoutEmptyPhases = (procedure: Procedure): Procedure => ({
   ...procedure,
   phases: procedure.phases.filter(({ steps }) => steps.length > 0),

@@ -1,10 +1,10 @@
-/** The steps that are passed because they are not needed, for the record. */
+/** The steps passed because they aren't needed, for the record. */
 
 import type { Facts, FactValues } from './facts';
 import type { StepId } from './procedure';
 import type { StepRow } from './walk';
 
-/** A step that is passed, and the facts that decided it. */
+/** A passed step, and the facts that decided it. */
 export interface PassedStep {
   readonly step: StepId;
   readonly pass: number;
@@ -12,8 +12,8 @@ export interface PassedStep {
 }
 
 /**
- * What is passed by going on to a row, or to the end: the rows before it that are not needed, unless
- * that was recorded before, or their time was past already.
+ * What going on to a row, or to the end, passes: the unneeded rows before it, unless that was
+ * recorded already or their time was past.
  */
 export function passedBefore(
   rows: readonly StepRow[],

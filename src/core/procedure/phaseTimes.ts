@@ -4,14 +4,18 @@ import type { Moment } from '../sortie/entry';
 import type { Run, Stamp } from '../sortie/fold';
 import type { Phase, Procedure } from './procedure';
 
-/** The time spent in each phase so far, ms by the device's clock, and when the last thing was done. */
+/**
+ * The time spent in each phase so far, ms by the device's clock, and when the last thing was done.
+ */
 export interface PhaseTimes {
   readonly ms: ReadonlyMap<Phase, number>;
-  /** Since when the step that is due has been so, ms of the device's clock; null before anything is done. */
+  /**
+   * Since when the due step has been due, ms of the device's clock; null before anything is done.
+   */
   readonly lastMs: number | null;
 }
 
-/** The phase that a moment ends or belongs to. */
+/** The phase a moment ends or belongs to. */
 const PHASE_OF: Readonly<Record<Moment, Phase>> = {
   'off chocks': 'ramp',
   'brakes released': 'line-up',
@@ -22,9 +26,8 @@ const PHASE_OF: Readonly<Record<Moment, Phase>> = {
 };
 
 /**
- * The time from one thing done to the next belongs to the phase of the next. Steps that were done
- * later than their phase count for the phase they are listed in; a clock that was set back counts as
- * no time.
+ * The time between two things done counts for the phase of the second. Steps done later than their
+ * phase count for the phase they are listed in; a clock that was set back counts as no time.
  */
 export function phaseTimes(
   procedure: Procedure,

@@ -65,7 +65,7 @@ const steps = v.pipe(v.array(step), v.maxLength(80));
 const toPhase = v.strictObject({ phase, reopen: v.array(phase) });
 const toPlace = v.picklist(['return', 'end']);
 
-/** Where a list leads. The issue of a wrong phase names the phase, and not the whole. */
+/** Where a list leads. The issue of a wrong phase names the phase, not the whole. */
 const leads: v.GenericSchema<v.InferOutput<typeof toPhase> | v.InferOutput<typeof toPlace>> =
   v.lazy((input) => {
     if (input === undefined) return v.union([toPlace, toPhase]);
@@ -146,7 +146,7 @@ export type StepShape = v.InferOutput<typeof step>;
 /** A procedure document of the right shape, whose steps may still clash. */
 export type ProcedureShape = v.InferOutput<typeof procedureShape>;
 
-/** A procedure: the steps of each phase, and the lists for when it goes wrong. */
+/** A procedure: the steps of each phase, and the lists for when something goes wrong. */
 export const procedureSchema = v.pipe(
   procedureShape,
   holdsTogether<ProcedureShape>(textFaults),

@@ -1,4 +1,7 @@
-/** Conditions as a pilot picks them: some facts, each holding or not, of which all or any count. */
+/**
+ * Conditions as a pilot picks them: some facts, each holding or not, of which all or any must
+ * match.
+ */
 
 import type { ConditionFact } from './facts';
 import type { Condition } from './procedure.schema';
@@ -12,17 +15,17 @@ export type Asked =
 /** One line of the picker. */
 export interface AskedPart {
   readonly asked: Asked;
-  /** It counts while it does not hold. */
+  /** It must not hold. */
   readonly not: boolean;
 }
 
-/** A condition as it is picked: always, where there is no part. */
+/** A condition as picked: no parts means always. */
 export interface SimpleCondition {
   readonly join: 'all' | 'any';
   readonly parts: readonly AskedPart[];
 }
 
-/** A condition as the picker shows it; null where it goes deeper than that. */
+/** A condition as the picker shows it; null if it nests deeper. */
 export function simpleCondition(condition: Condition | undefined): SimpleCondition | null {
   if (condition === undefined) return { join: 'all', parts: [] };
   const join = 'any' in condition ? 'any' : 'all';
@@ -40,7 +43,7 @@ function partOf(condition: Condition): AskedPart | null {
   return 'all' in condition || 'any' in condition ? null : { asked: condition, not: false };
 }
 
-/** The condition that was picked; undefined where the step always applies. */
+/** The condition picked; undefined if the step always applies. */
 export function pickedCondition({ join, parts }: SimpleCondition): Condition | undefined {
   const conditions = parts.map(({ asked, not }): Condition => (not ? { not: asked } : asked));
   const [only] = conditions;
@@ -48,5 +51,5 @@ export function pickedCondition({ join, parts }: SimpleCondition): Condition | u
   return join === 'all' ? { all: conditions } : { any: conditions };
 }
 
-/** No condition asks for more, as procedure.schema.ts has it. */
+/** The maximum of procedure.schema.ts. */
 export const MOST_ASKED = 8;

@@ -1,4 +1,4 @@
-/** How one step stands: what the record says of it, under the facts of the moment. */
+/** How one step stands: what the record says about it, under the facts of the moment. */
 
 import type { Decided, Ticked } from '../sortie/fold';
 import { factsIn, holds } from './condition';
@@ -8,13 +8,13 @@ import type { Phase, Step } from './procedure';
 
 /** How a step stands. */
 export type StepState =
-  /** Not reached, or the one that is due. */
+  /** Not reached, or due. */
   | { readonly kind: 'open' }
   | { readonly kind: 'done' | 'held' | 'cannot'; readonly tick: Ticked }
   /**
-   * Its condition does not hold, or did not when it was `passed`; `facts` are those that decide it,
-   * none where it has no condition and the way led past it. `decided` is when the pilot went on past
-   * it, with the facts as they were then; null before that.
+   * Its condition doesn't hold, or didn't when it was `passed`; `facts` are those that decide it,
+   * empty if it has no condition and a list led past it. `decided` is when the pilot went past it,
+   * with the facts of that moment; null before that.
    */
   | {
       readonly kind: 'not-needed';
@@ -25,13 +25,13 @@ export type StepState =
   /** It was done, or not needed, and then facts it depends on moved. */
   | { readonly kind: 'again'; readonly tick: Decided; readonly moved: readonly FactName[] };
 
-/** What the record says of a step in a pass. */
+/** What the record says about a step in a pass. */
 export interface Recorded {
   readonly tick: Ticked | undefined;
   readonly decided: Decided | undefined;
 }
 
-/** The facts a step depends on: those of its condition, and the live numbers that it shows. */
+/** The facts a step depends on: those of its condition, and the live numbers it shows. */
 export function factsOf(step: Step): readonly FactName[] {
   const texts = [step.item, step.response, step.note ?? '', step.call ?? ''];
   return [
@@ -51,7 +51,9 @@ export function sawOf(step: Step, facts: Facts): Partial<Facts> {
 /** Where a phase stands among the phases. */
 export const order = (phase: Phase): number => PHASES.indexOf(phase);
 
-/** How a step stands. `reached` is the furthest phase the pilot has got to, by its {@link order}. */
+/**
+ * How a step stands. `reached` is the furthest phase the pilot has got to, by its {@link order}.
+ */
 export function stateOf(
   step: Step,
   phase: Phase,
@@ -61,14 +63,14 @@ export function stateOf(
 ): StepState {
   const past = order(step.until ?? phase) < reached;
   const needed = step.when === undefined || holds(step.when, facts) !== false;
-  // A barrier cannot be put off: nothing held back passes it, so it cannot itself be held back.
+  // A barrier can't be put off: nothing held back passes it, so it can't itself be held back.
   const isPutOffBarrier = step.kind === 'barrier' && tick?.outcome === 'held';
   if (tick === undefined || isPutOffBarrier) {
     return untickedState(step, decided, facts, past, needed);
   }
   if (tick.outcome !== 'done' || past) return { kind: tick.outcome, tick };
   const moved = movedSince(tick, factsOf(step), facts);
-  // A step that was done and is no longer needed stays done: nothing is gained by asking again.
+  // A step that was done and is no longer needed stays done: asking again gains nothing.
   return moved.length > 0 && needed ? { kind: 'again', tick, moved } : { kind: 'done', tick };
 }
 
@@ -81,7 +83,7 @@ function untickedState(
 ): StepState {
   if (step.when === undefined) return { kind: 'open' };
   const asked = factsIn(step.when);
-  // Passed without a tick, it was not needed then: nobody is sent back once that no longer counts.
+  // Passed without a tick, it wasn't needed then: nobody is sent back once that no longer counts.
   if (past || !needed) {
     return { kind: 'not-needed', facts: asked, passed: past, decided: decided ?? null };
   }

@@ -1,16 +1,19 @@
-/** Steps that the pilot does earlier than the procedure has them. */
+/** Steps the pilot does earlier than the procedure has them. */
 
 import { type Inputs, tieKey } from '../sortie/entry';
 import { PHASES } from './phases';
 import type { Procedure, Step, StepId } from './procedure';
 
-/** Whether a step can be done earlier: what opens the runway or goes with the brakes stays where it is. */
+/**
+ * Whether a step can be done earlier: barriers, and steps tied to brake release, stay where they
+ * are.
+ */
 export const canMove = (step: Step): boolean =>
   step.kind !== 'barrier' && step.tiedTo === undefined;
 
 /**
- * The procedure with the pilot's ties: each tied step stands directly before the step it is tied to.
- * A tie that names no step, or leads to a later place, moves nothing: documents change, ties stay.
+ * The procedure with the pilot's ties: each tied step directly precedes the step it is tied to. A
+ * tie that names no step, or leads to a later place, moves nothing: documents change, ties stay.
  */
 export function tied(procedure: Procedure, ties: Inputs['ties']): Procedure {
   const moves = tiesOf(procedure, ties);
@@ -21,7 +24,7 @@ export function tied(procedure: Procedure, ties: Inputs['ties']): Procedure {
     const to = phases.find(({ steps }) => steps.some((step) => step.id === before));
     const step = from?.steps.find((one) => one.id === id);
     if (from === undefined || to === undefined || step === undefined) continue;
-    // It counts for as long as it did where it stood.
+    // It counts as long as it did in its own place.
     const until = step.until ?? from.phase;
     from.steps.splice(from.steps.indexOf(step), 1);
     const place = to.steps.findIndex((one) => one.id === before);
@@ -30,7 +33,7 @@ export function tied(procedure: Procedure, ties: Inputs['ties']): Procedure {
   return { ...procedure, phases };
 }
 
-/** The ties that move something in a procedure: which step stands before which. */
+/** The ties that move something in a procedure: which step precedes which. */
 export function tiesOf(procedure: Procedure, ties: Inputs['ties']): ReadonlyMap<StepId, StepId> {
   const inOrder = [...procedure.phases]
     .sort((a, b) => PHASES.indexOf(a.phase) - PHASES.indexOf(b.phase))

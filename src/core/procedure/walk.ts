@@ -1,6 +1,6 @@
 /**
- * Where the pilot is in the steps: which one is due, what is held back, what need not be done, what
- * must be done again. All of it derived from the procedure, the record and the facts of the moment.
+ * Where the pilot is in the steps: which one is due, what is held back, what isn't needed, what
+ * must be done again. All derived from the procedure, the record and the facts of the moment.
  */
 
 import type { Moment } from '../sortie/entry';
@@ -18,13 +18,13 @@ export interface StepRow {
   readonly state: StepState;
 }
 
-/** What the pilot is to do now. */
+/** What the pilot has to do now. */
 export type Position =
-  /** A step; `barrier` is the one that this held-back step stands before. */
+  /** A step; `barrier` is what this held-back step must come before, if anything. */
   | { readonly kind: 'step'; readonly row: StepRow; readonly barrier: Step | Moment | null }
-  /** A moment to be stamped, with the steps that are ticked together with it. */
+  /** A moment to stamp, with the steps ticked together with it. */
   | { readonly kind: 'moment'; readonly moment: Moment; readonly tied: readonly StepRow[] }
-  /** An abnormal list is at its end. */
+  /** An abnormal list has reached its end. */
   | { readonly kind: 'list-end' }
   /** Everything is handled. */
   | { readonly kind: 'end' };
@@ -40,7 +40,7 @@ export interface PhaseRows {
   readonly rows: readonly StepRow[];
   /** Steps that count: all but those not needed. */
   readonly total: number;
-  /** Of these, done or cannot. */
+  /** Those of them that are done or can't be. */
   readonly handled: number;
 }
 
@@ -52,11 +52,11 @@ export interface Walk {
   /** What follows the due step, in order. */
   readonly next: readonly Upcoming[];
   readonly heldBack: readonly StepRow[];
-  /** The step that was handled last, if the last thing done was a step. */
+  /** The step handled last, if the last thing done was a step. */
   readonly lastHandled: StepRow | null;
 }
 
-/** What the record says of a step in a pass. */
+/** What the record says about a step in a pass. */
 export const recordedOf = (run: Run | null, pass: number, step: Step): Recorded => {
   const key = tickKey(pass, step.id);
   return { tick: run?.ticks.get(key), decided: run?.passed.get(key) };
@@ -66,11 +66,11 @@ export const recordedOf = (run: Run | null, pass: number, step: Step): Recorded 
 export const isHandled = (row: StepRow): boolean =>
   row.state.kind === 'done' || row.state.kind === 'cannot' || row.state.kind === 'not-needed';
 
-/** Whether a step waits to be done. */
+/** Whether a step is waiting to be done. */
 export const isWaiting = (row: StepRow): boolean =>
   row.state.kind === 'open' || row.state.kind === 'again';
 
-/** The furthest phase that anything was done in, in the present pass of each. */
+/** The furthest phase in which anything was done, in the present pass of each. */
 function furthestPhase(procedure: Procedure, run: Run | null, happened: ReadonlySet<Moment>) {
   const ticked = procedure.phases
     .filter(({ phase, steps }) =>
@@ -85,7 +85,7 @@ function furthestPhase(procedure: Procedure, run: Run | null, happened: Readonly
   return Math.max(0, ...ticked, ...stamped);
 }
 
-/** The moments of the present pass of the roll that were stamped. */
+/** The moments stamped in the present pass of the roll. */
 function momentsOf(run: Run | null, stamps: readonly Stamp[]): ReadonlySet<Moment> {
   const pass = run?.passes.roll ?? 1;
   return new Set(stamps.filter((stamp) => stamp.pass === pass).map((stamp) => stamp.what));
@@ -93,11 +93,11 @@ function momentsOf(run: Run | null, stamps: readonly Stamp[]): ReadonlySet<Momen
 
 const ROLLED_ON: StepState = { kind: 'not-needed', facts: [], passed: true, decided: null };
 
-/** Whether this take-off was begun rolling, as in a touch-and-go: no brakes were released for it. */
+/** Whether this take-off began rolling, as in a touch-and-go: no brakes were released for it. */
 const hasRolledOn = (run: Run | null, happened: ReadonlySet<Moment>): boolean =>
   (run?.passes.roll ?? 1) > 1 && happened.has('airborne') && !happened.has('brakes released');
 
-/** The moments that stand after the steps of a phase. */
+/** The moments that follow the steps of a phase. */
 function momentsIn(phase: Phase): readonly Moment[] {
   if (phase === 'roll') return ['brakes released', 'airborne'];
   return phase === 'recovery' ? ['landed'] : [];
@@ -136,7 +136,7 @@ export function walk(
       ...momentsIn(phase)
         .filter((moment) => !isPast(moment, happened, reached))
         .map((moment) => ({ kind: 'moment', moment }) as const),
-      // Ticked together with its moment as a rule; left over from a moment that is past, it is not lost.
+      // Normally ticked together with its moment; left over from a past one, it isn't lost.
       ...waiting.filter((entry) => {
         const moment = tiedTo(entry);
         return moment !== undefined && isPast(moment, happened, reached);
@@ -160,14 +160,17 @@ export function phaseRows(phase: Phase, rows: readonly StepRow[]): PhaseRows {
   return { phase, rows, total: counting.length, handled: counting.filter(isHandled).length };
 }
 
-/** A moment is past when it was stamped, or when a later phase was begun without it. */
+/** A moment is past once it was stamped, or a later phase was begun without it. */
 function isPast(moment: Moment, happened: ReadonlySet<Moment>, reached: number): boolean {
   if (happened.has(moment)) return true;
   const laterPhase = moment === 'landed' ? 'after' : 'climb';
   return reached >= order(laterPhase);
 }
 
-/** What is due, given the first thing that waits. Barriers, and the moments that act as one, let nothing held back through. */
+/**
+ * What is due, given the first thing that waits. Barriers, and the moments that act as one, let
+ * nothing held back through.
+ */
 function positionAt(
   first: Upcoming | undefined,
   rows: readonly StepRow[],
@@ -204,11 +207,11 @@ function phaseAt(position: Position): Phase {
   }
 }
 
-/** What became of a step that was handled: whoever comes back must not take it for done if it is not. */
+/** What became of a handled step: whoever comes back must not take it for done if it isn't. */
 export const handledAs = ({ state: { kind } }: StepRow): 'done' | 'held' | 'cannot' =>
   kind === 'held' || kind === 'cannot' ? kind : 'done';
 
-/** The step that was handled last, where the last thing done was a step. */
+/** The step handled last, if the last thing done was a step. */
 export function lastHandled(rows: readonly StepRow[], run: Run | null): StepRow | null {
   const step = run?.last?.step ?? null;
   return step === null ? null : (rows.findLast((row) => row.step.id === step) ?? null);

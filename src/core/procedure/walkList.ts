@@ -6,14 +6,14 @@ import type { AbnormalList, Phase } from './procedure';
 import { order, type StepState, stateOf } from './stepState';
 import { isWaiting, lastHandled, phaseRows, recordedOf, type StepRow, type Walk } from './walk';
 
-/** A list is not flown in a phase of its own; its steps count as long as it is open. */
+/** A list isn't flown in a phase of its own; its steps count as long as it is open. */
 const PHASE: Phase = 'roll';
 
 const isMissing = ({ kind }: StepState) => kind === 'cannot' || kind === 'not-needed';
 
 /**
- * The walk through a list. What a step of it builds on is looked for among `flown`, the steps of the
- * phases: where that could not be done, or was not needed, the step is not there to be used, and is
+ * The walk through a list. The step an item builds on is looked up in `flown`, the steps of the
+ * phases: if that one couldn't be done or wasn't needed, the item isn't there to be used, and is
  * passed.
  */
 export function walkList(
@@ -32,7 +32,7 @@ export function walkList(
     return { step, phase: PHASE, pass: 1, state };
   });
   const heldBack = rows.filter((row) => row.state.kind === 'held');
-  // What is held back comes when the rest is done: before that it would be the due step still.
+  // What is held back comes after everything else, or it would still be the due step.
   const waiting = [...rows.filter(isWaiting), ...heldBack];
   const first = waiting[0];
   return {
@@ -46,7 +46,7 @@ export function walkList(
   };
 }
 
-/** The steps of a list that are not there to be used, because what they build on cannot be. */
+/** The steps of a list that aren't there to be used, because what they build on isn't. */
 export const notThere = ({ phases }: Walk, run: Run | null): readonly StepRow[] =>
   phases
     .flatMap(({ rows }) => rows)

@@ -1,19 +1,19 @@
-/** Which entries of the record count: undo is an entry too, and nothing is ever taken out. */
+/** Which entries of the record count: undo is an entry too, and nothing is ever removed. */
 
 import type { StepId } from '../procedure/procedure';
 import { compareEntries, type Entry, type Id, type StepOutcome } from './entry';
 import { isUnderstood } from './understood';
 
 /**
- * The entries that count, in the order of the list; they may come in any, and twice. Those undone are
- * left out, and so is what this version does not know. An undo that was itself undone does nothing.
- * Undoing a tick takes back the same tick given twice, as two windows can.
+ * The entries that count, in list order; the input may be in any order and contain duplicates.
+ * Leaves out what was undone and what this version doesn't know. An undo that was itself undone
+ * does nothing. Undoing a tick also takes back the same tick given twice, as two windows can.
  */
 export function entriesThatCount(entries: readonly Entry[]): readonly Entry[] {
   const byId = new Map<Id, Entry>();
   for (const entry of entries) byId.set(entry.id, entry);
   const ordered = [...byId.values()].filter(isUnderstood).sort(compareEntries);
-  /** By what is undone: the number of the last undo that does it; the latest undo first. */
+  /** By id of the undone entry, the number of the last undo of it; latest undo first. */
   const undoneAt = new Map<Id, number>();
   for (const entry of ordered.toReversed()) {
     if (entry.kind !== 'undo' || undoneAt.has(entry.id) || undoneAt.has(entry.target)) continue;
@@ -39,7 +39,7 @@ export function entriesThatCount(entries: readonly Entry[]): readonly Entry[] {
   });
 }
 
-/** What one or several ticks say of a step. */
+/** What one or several equal ticks say about a step. */
 interface Saying {
   readonly content: string;
   /** The number of the last undo that takes it back. */
@@ -47,9 +47,9 @@ interface Saying {
 }
 
 /**
- * What each tick of some steps says of its step. Ticks that follow one another with the same outcome,
- * under the same facts, say the same; a step done again, because its facts had moved, is another
- * saying.
+ * What each tick of certain steps says about its step. Consecutive ticks with the same outcome,
+ * under the same facts, say the same; a step done again because its facts had moved says something
+ * new.
  */
 function sayingsOf(ordered: readonly Entry[], steps: ReadonlySet<StepId>): ReadonlyMap<Id, Saying> {
   const sayings = new Map<Id, Saying>();
@@ -69,7 +69,7 @@ function sayingsOf(ordered: readonly Entry[], steps: ReadonlySet<StepId>): Reado
   return sayings;
 }
 
-/** The one name of each run: two windows that began the same at once gave it two. */
+/** One canonical id per run: two windows that began the same run at once gave it two. */
 function namesOfRuns(ordered: readonly Entry[]): ReadonlyMap<Id, Id> {
   const names = new Map<Id, Id>();
   const standing = new Map<string, Id>();

@@ -1,8 +1,9 @@
 /**
  * Reading an entry that was stored or came from elsewhere: its shape, by the version written in it.
  *
- * A shape never gets narrower: what one version wrote, every later one reads. An entry whose meaning
- * an older app must not guess at bears a higher version, and that app keeps it and does not use it.
+ * A shape never gets narrower: what one version wrote, every later one reads. An entry whose
+ * meaning an older app must not guess at has a higher version; that app keeps it and doesn't use
+ * it.
  */
 
 import * as v from 'valibot';
@@ -20,13 +21,13 @@ import {
   LAST_MS,
 } from './entry';
 
-/** An entry as it can be used, or why it cannot. */
+/** An entry that can be used, or why it can't. */
 export type ReadEntry =
   | { readonly entry: Entry; readonly problem: null }
-  /** `damaged`: not of the shape of its version. `newer`: of a version that this app does not know. */
+  /** `damaged`: not of its version's shape. `newer`: of a version this app doesn't know. */
   | { readonly entry: null; readonly problem: 'damaged' | 'newer' };
 
-/** Where in an entry something is not of its shape, a path such as `inputs.load`, and what stands there. */
+/** Where an entry departs from its shape, a path such as `inputs.load`, and what stands there. */
 export interface Misfit {
   readonly at: string;
   readonly value: unknown;
@@ -43,7 +44,7 @@ const north = v.picklist(['true', 'magnetic']);
 const purpose = v.picklist(['take-off', 'landing']);
 const phase = v.picklist(PHASES);
 
-/** What a figure said of a step: also one that was no number, as that is what was seen. */
+/** The value of a fact a step was ticked under; NaN too, because that is what was seen. */
 const seen = v.union([
   text,
   v.boolean(),
@@ -62,7 +63,7 @@ const stamped = v.looseObject({
 /** Since version 2 an entry says which device made it. */
 const madeAndStamped = v.looseObject({ ...stamped.entries, by: name });
 
-/** Names that this version does not know are not taken over; version 1 had the draft of a wind among them. */
+/** Names this version doesn't know are dropped; version 1 had a wind's draft among them. */
 const inputs = v.partial(
   v.object({
     field: v.nullable(text),
@@ -151,19 +152,19 @@ const setOnly = v.looseObject({ kind: v.literal('set'), inputs });
 
 const isKind = (kind: string): kind is keyof typeof CARRIES => Object.hasOwn(CARRIES, kind);
 
-/** The first thing in a value that is not of a shape; null where all is. */
+/** The first thing in a value that departs from a shape; null if nothing does. */
 function misfitIn(shape: v.GenericSchema, value: unknown): Misfit | null {
   const [issue] = v.safeParse(shape, value, { abortEarly: true }).issues ?? [];
   return issue === undefined ? null : { at: v.getDotPath(issue) ?? '', value: issue.input };
 }
 
-/** Of which version an entry says that it is; null where it says nothing of the kind. */
+/** The version an entry claims; null if it claims none. */
 function versionOf(value: unknown): number | null {
   const version = v.safeParse(versioned, value);
   return version.success ? version.output.v : null;
 }
 
-/** What every entry bears, and where it is of a version that this app knows, what its kind carries. */
+/** What every entry has and, for a version this app knows, what its kind carries. */
 function misfitOf(value: unknown, version: number): Misfit | null {
   const misfit = misfitIn(version > 1 ? madeAndStamped : stamped, value);
   if (misfit !== null || version > ENTRY_VERSION) return misfit;
@@ -173,8 +174,8 @@ function misfitOf(value: unknown, version: number): Misfit | null {
 }
 
 /**
- * What keeps an entry that comes from elsewhere from being taken in; null where nothing does. One of a
- * newer version is held to what every entry bears: it is kept, and not used. Never throws.
+ * What keeps an entry from elsewhere from being imported; null if nothing does. An entry of a newer
+ * version must have what every entry has: it is kept, but not used. Never throws.
  */
 export function entryMisfit(value: unknown): Misfit | null {
   const version = versionOf(value);
@@ -182,15 +183,15 @@ export function entryMisfit(value: unknown): Misfit | null {
 }
 
 /**
- * An entry as this version uses it, whichever wrote it. Never throws, and changes nothing of what it is
- * given. An entry of a kind that is not known here is one still: the fold skips it.
+ * An entry as this version uses it, whichever version wrote it. Never throws, and doesn't modify
+ * its argument. An entry of an unknown kind is still an entry: the fold skips it.
  */
 export function readEntry(value: unknown): ReadEntry {
   const version = versionOf(value);
   if (version !== null && version > ENTRY_VERSION) return { entry: null, problem: 'newer' };
   if (version === null || misfitOf(value, version) !== null)
     return { entry: null, problem: 'damaged' };
-  // Names that are not known are left out.
+  // Unknown names are left out.
   const set = v.safeParse(setOnly, value);
   const lifted = set.success ? set.output : value;
   return { entry: lifted as unknown as Entry, problem: null };
@@ -202,7 +203,7 @@ const drafted = v.looseObject({
   inputs: v.looseObject({ draft: text }),
 });
 
-/** What was typed for a wind and not set, as version 1 kept it in the sortie; null where it was not. */
+/** A wind typed but not set, which version 1 kept in the sortie; null if there was none. */
 export function draftInVersion1(written: readonly unknown[], sortie: Id | null): string | null {
   const drafts = written.filter(
     (value) => v.is(v.looseObject({ sortie: text }), value) && value.sortie === sortie,

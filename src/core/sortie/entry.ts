@@ -1,8 +1,8 @@
 /**
- * The record: one list of what happened, only ever added to.
+ * The record: one append-only list of what happened.
  *
- * Everything the app knows about a sortie is folded from this list. Undo is an entry too, so that
- * nothing is ever lost; two lists merge by id; an entry of an unknown kind is kept and skipped.
+ * Everything the app knows about a sortie is folded from this list. Undo is an entry too, so
+ * nothing is ever lost; two lists merge by id; entries of unknown kinds are kept and skipped.
  */
 
 import type { FactorChoice } from '../aircraft/factors';
@@ -40,57 +40,59 @@ export interface Inputs {
   /** The pilot's own limits, kt; null leaves the aircraft's. */
   readonly ownCrosswindKt: number | null;
   readonly ownTailwindKt: number | null;
-  /** The pilot's own crosswind limit where the surface is not dry, kt; null leaves `ownCrosswindKt`. */
+  /** The pilot's own crosswind limit if the surface isn't dry, kt; null leaves `ownCrosswindKt`. */
   readonly ownWetCrosswindKt: number | null;
-  /** How much the gust may exceed the steady wind, kt; null: by any. */
+  /** How much the gust may exceed the steady wind, kt; null for any. */
   readonly ownGustSpreadKt: number | null;
   /** Ends that are closed today, work in progress. */
   readonly closedToday: readonly Designator[];
-  /** Whether the field's preferred ends come first, where its wind and weather let them. */
+  /** Whether the field's preferred ends come first, if its wind and weather allow them. */
   readonly preferred: boolean;
   /** Metres to where a landing on that end must hold short of another runway. */
   readonly holdShortM: Readonly<Record<Designator, number>>;
   /** The north of a wind typed in short. A full report is true, whatever this says. */
   readonly typedNorth: North;
-  /** Magnetic variation as the pilot wants it, east positive; null: from the model. */
+  /** The pilot's own magnetic variation, east positive; null takes it from the model. */
   readonly variationDeg: number | null;
-  /** QNH, hPa, and temperature, °C, where no report gives them; they come before a report's. */
+  /**
+   * QNH, hPa, and temperature, °C, if no report gives them; they take precedence over a report's.
+   */
   readonly ownQnhHpa: number | null;
   readonly ownTemperatureC: number | null;
   /** Metres behind where the roll begins: line-up, or an intersection. */
   readonly rollsFromM: number;
   /** A mark beside the runway at which the speed is checked, metres from the beginning of TORA. */
   readonly checkMarkM: number | null;
-  /** The braking parachute is not to be counted on: not packed, or it cannot be used. */
+  /** The braking parachute doesn't count: not packed, or unusable. */
   /** Whose factors planned lengths have. */
   readonly factors: FactorChoice;
   readonly noParachute: boolean;
   readonly chosen: Chosen | null;
-  /** What Wind judges for; null: landing from recovery on, take-off before. */
+  /** What Wind judges for; null means landing from recovery on, take-off before. */
   readonly purpose: Purpose | null;
-  /** What is in the aircraft; null: its usual load. */
+  /** What is in the aircraft; null means its usual load. */
   readonly load: Load | null;
-  /** The stand that the aircraft leaves, and comes back to. */
+  /** The stand the aircraft leaves and returns to. */
   readonly stand: NodeId | null;
-  /** Stretches of taxiway that are closed today. */
+  /** Stretches of taxiway closed today. */
   readonly taxiClosed: readonly StretchId[];
-  /** Where the runway is entered; null: for its whole run, by the shortest way. */
+  /** Where the runway is entered; null means for its whole run, by the shortest route. */
   readonly taxiEntry: ChosenEntry | null;
-  /** The way taken of those offered, by what is read of it; null: the shortest. */
+  /** The route chosen among those offered, by its key; null means the shortest. */
   readonly taxiVia: string | null;
-  /** Where the departure turns to, for the calls. */
+  /** Where the departure turns, for the calls. */
   readonly departTo: Compass | null;
   /** The pilot's own wording of calls. */
   readonly ownCalls: Readonly<Partial<Record<CallKind, string>>>;
-  /** Flying faster than sound is planned. */
+  /** Supersonic flight is planned. */
   readonly supersonic: boolean;
-  /** Options of the aircraft that are fitted, or not, against what its procedure says, by name. */
+  /** Options fitted or not, where that differs from the procedure's default, by id. */
   readonly options: Readonly<Record<string, boolean>>;
-  /** Steps that the pilot does earlier, by {@link tieKey}: before which step each of them stands. */
+  /** Steps the pilot does earlier, by {@link tieKey}: the step each of them precedes. */
   readonly ties: Readonly<Record<string, StepId>>;
 }
 
-/** Under which key a step that is done earlier stands: steps of two procedures may share a name. */
+/** The key for a step done earlier: steps of two procedures may share an id. */
 export const tieKey = (procedureCode: string, step: StepId): string => `${procedureCode}/${step}`;
 
 /** What a sortie begins with. */
@@ -147,37 +149,37 @@ export type LeadsTo =
   | 'end'
   | { readonly phase: Phase; readonly reopen: readonly Phase[] };
 
-/** A figure as it was shown when it was sealed. */
+/** A figure as shown when it was sealed. */
 export interface SealedFigure {
   readonly value: number | string;
   readonly unit: string;
 }
 
-/** The version that entries are written in. Those of version 1 bear none, and no `by`. */
+/** The version entries are written in. Those of version 1 carry none, and no `by`. */
 export const ENTRY_VERSION = 2;
 
-/** No number in the list is higher. */
+/** The highest number an entry may have. */
 export const HIGHEST_SEQ = 2 ** 50;
 
-/** No moment outside these years is one of a sortie, ms since 1970 UTC. */
+/** A moment outside these years belongs to no sortie, ms since 1970 UTC. */
 export const FIRST_MS = Date.UTC(1800, 0, 1);
 export const LAST_MS = Date.UTC(2200, 0, 1);
 
 /** No sortie's clock runs faster. */
 export const HIGHEST_RATE = 100;
 
-/** A moment brought into the years that an entry may bear; one that is none into the first. */
+/** A moment clamped to the years an entry may have; NaN becomes the first. */
 export const momentWithin = (ms: number): number =>
   Number.isNaN(ms) ? FIRST_MS : Math.min(Math.max(ms, FIRST_MS), LAST_MS);
 
 /** When, where in the list, and in which sortie something happened. */
 export interface Stamped {
   readonly id: Id;
-  /** The version it was written in; left out in version 1. */
+  /** The version it was written in; absent in version 1. */
   readonly v?: number;
-  /** Which device made it; left out in version 1. */
+  /** The device that made it; absent in version 1. */
   readonly by?: Id;
-  /** Above every number in the list when it was added; two windows may give the same. */
+  /** Higher than every number in the list when it was added; two windows may assign the same. */
   readonly seq: number;
   readonly sortie: Id;
   /** The device's clock and the sortie's own, ms since 1970 UTC. */
@@ -195,7 +197,7 @@ export type Event =
   | {
       readonly kind: StepOutcome;
       readonly run: Id;
-      /** Which time round: phases flown again count on. */
+      /** Which pass: it counts up when phases are flown again. */
       readonly pass: number;
       readonly step: StepId;
       /** The facts the step depends on, as they were. */
@@ -209,7 +211,7 @@ export type Event =
       readonly list: ListId | null;
     }
   | { readonly kind: 'close'; readonly run: Id; readonly leadsTo: LeadsTo }
-  /** A step was passed because it was not needed, under the facts that decided it. */
+  /** A step was passed because it wasn't needed, under the facts that decided it. */
   | {
       readonly kind: 'passed';
       readonly run: Id;
@@ -217,14 +219,14 @@ export type Event =
       readonly step: StepId;
       readonly saw: FactValues;
     }
-  /** Phases are flown again, as after a touch-and-go: which pass each of them is in from here on. */
+  /** Phases are flown again, as after a touch-and-go: the pass each of them is in from here on. */
   | {
       readonly kind: 'reopen';
       readonly run: Id;
       readonly passes: Readonly<Partial<Record<Phase, number>>>;
     }
   | { readonly kind: 'stamp'; readonly what: Moment }
-  /** A point of the taxi plan: passed just now, or where the pilot says that the aircraft stands. */
+  /** A point of the taxi plan: just passed, or where the pilot says the aircraft stands. */
   | { readonly kind: 'taxied'; readonly point: NodeId; readonly placed: boolean }
   | { readonly kind: 'interrupted' | 'resumed'; readonly run: Id }
   /** The sortie is flown again, whichever was begun since. */
@@ -232,7 +234,10 @@ export type Event =
   | { readonly kind: 'undo'; readonly target: Id }
   /** A line in the log. */
   | { readonly kind: 'noted'; readonly text: string }
-  /** When a moment really was, by the sortie's clock; null: it never was. What was stamped stays in the list. */
+  /**
+   * When a moment really was, by the sortie's clock; null if it never was. The original stamp stays
+   * in the list.
+   */
   | { readonly kind: 'corrected'; readonly what: Moment; readonly sortieMs: number | null }
   | {
       readonly kind: 'sealed';
@@ -240,14 +245,14 @@ export type Event =
       readonly figures: Readonly<Record<string, SealedFigure>>;
     };
 
-/** No number that is typed is larger, either way. */
+/** No typed number is larger in magnitude. */
 export const HIGHEST_TYPED = 1e6;
 
-/** A number brought within what an entry may bear; one that is none is 0. */
+/** A number clamped to what an entry may have; NaN becomes 0. */
 const numberWithin = (value: number): number =>
   Math.min(Math.max(value || 0, -HIGHEST_TYPED), HIGHEST_TYPED);
 
-/** What stands under names that may be kept: a document of an older version may have others. */
+/** The properties whose names may be stored: a document of an older version may have others. */
 const keepable = <T>(values: Readonly<Record<string, T>>): Readonly<Record<string, T>> =>
   Object.fromEntries(Object.entries(values).filter(([name]) => !isReservedName(name)));
 
@@ -258,7 +263,7 @@ const numbersWithin = (
     Object.entries(keepable(values)).map(([name, value]) => [name, numberWithin(value)]),
   );
 
-/** The inputs that are a number, or are left to something else. */
+/** The inputs that are a number, or left to a default. */
 const NUMBERS = [
   'ownCrosswindKt',
   'ownTailwindKt',
@@ -289,8 +294,8 @@ function inputsWithin(inputs: Partial<Inputs>): Partial<Inputs> {
 }
 
 /**
- * What happened, with its numbers and moments brought within what an entry may bear, so that whatever
- * is added can be read again. A figure that is no number is not sealed.
+ * What happened, with numbers and moments clamped to what an entry may have, so that whatever is
+ * added can be read back. A figure that isn't a number is not sealed.
  */
 export function withinBounds(event: Event): Event {
   switch (event.kind) {

@@ -1,10 +1,10 @@
-/** Which of the sorties is being flown. */
+/** Which sortie is in progress. */
 
 import { entriesThatCount } from './counting';
 import type { Entry, Id } from './entry';
 import { foldSortie, NO_SORTIE, type Sortie } from './fold';
 
-/** The number by which a sortie was begun, or taken up last. */
+/** The number under which a sortie was begun or, if later, resumed. */
 function begunAt(entries: readonly Entry[]): number {
   const first = entries[0]?.seq ?? 0;
   if (!entries.some(({ kind }) => kind === 'taken up')) return first;
@@ -13,9 +13,9 @@ function begunAt(entries: readonly Entry[]): number {
 }
 
 /**
- * The sortie that is being flown: the one begun or taken up last, unless that was undone. `sorties` are
- * in the order they were begun, each with its entries in the order of the list. Those `passedOver` are
- * not flown, as where a part of them is not understood.
+ * The sortie in progress: the one begun or resumed last, unless that was undone. `sorties` are in
+ * the order they were begun, each with its entries in list order. Those in `passedOver` can't be
+ * flown, for instance because a part of them can't be understood.
  */
 export function sortieFlown(
   sorties: ReadonlyMap<Id, readonly Entry[]>,

@@ -17,16 +17,19 @@ import { openedRun, type Run, type RunDraft, tickKey } from './run';
 
 export { type Decided, type Run, type Ticked, tickKey } from './run';
 
-/** A wind as it was entered. */
+/** A wind as entered. */
 export interface EnteredWind {
   readonly id: Id;
   readonly text: string;
-  /** The north it was given to, where the text itself does not say. */
+  /** The north it was given to, unless the text itself says. */
   readonly north: North;
   readonly at: Entry['at'];
 }
 
-/** The sortie's own clock: at `wallMs` of the device it read `sortieMs`, and runs at `rate`. */
+/**
+ * The sortie's own clock: when the device's read `wallMs`, it read `sortieMs`, and it runs at
+ * `rate`.
+ */
 export interface Clock {
   readonly wallMs: number;
   readonly sortieMs: number;
@@ -34,7 +37,7 @@ export interface Clock {
   readonly rate: number;
 }
 
-/** A moment that was stamped, and in which pass of the roll. */
+/** A stamped moment, and the pass of the roll it belongs to. */
 export interface Stamp {
   readonly id: Id;
   readonly what: Moment;
@@ -42,7 +45,7 @@ export interface Stamp {
   readonly at: Entry['at'];
 }
 
-/** A point of the taxi plan, and when it was passed, or the aircraft placed on it. */
+/** A point of the taxi plan, and when it was passed or the aircraft placed on it. */
 export interface TaxiedPoint {
   readonly id: Id;
   readonly point: string;
@@ -50,7 +53,7 @@ export interface TaxiedPoint {
   readonly at: Entry['at'];
 }
 
-/** The figures that were shown at a moment that counts, with the documents they came from. */
+/** The figures shown at a moment that counts, with the documents they came from. */
 export interface Seal {
   readonly documents: Readonly<Record<string, Hash>>;
   readonly figures: Readonly<Record<string, SealedFigure>>;
@@ -63,17 +66,17 @@ export interface Sortie {
   readonly inputs: Inputs;
   /** Oldest first. */
   readonly winds: readonly EnteredWind[];
-  /** Null: the device's clock. */
+  /** Null for the device's clock. */
   readonly clock: Clock | null;
   /** The procedure being flown; null before the first step. */
   readonly run: Run | null;
   /** The list opened because something went wrong; null most of the time. */
   readonly list: Run | null;
-  /** All lists that are open, each opened from the one before it; the last is the one above. */
+  /** All open lists, each opened from the one before; the last is on top. */
   readonly lists: readonly Run[];
   readonly stamps: readonly Stamp[];
   readonly seals: readonly Seal[];
-  /** Points passed since the aircraft was last placed, on a stand, on a point or on a runway. */
+  /** Points passed since the aircraft was last placed, on a stand, a point or a runway. */
   readonly taxied: readonly TaxiedPoint[];
   readonly startedAt: Entry['at'] | null;
   readonly lastAt: Entry['at'] | null;
@@ -81,7 +84,7 @@ export interface Sortie {
   readonly endedAt: Entry['at'] | null;
 }
 
-/** A sortie of which nothing is recorded yet. */
+/** A sortie with nothing recorded yet. */
 export const NO_SORTIE: Sortie = {
   id: null,
   inputs: FRESH_INPUTS,
@@ -98,14 +101,14 @@ export const NO_SORTIE: Sortie = {
   endedAt: null,
 };
 
-/** Back at the place that was left for a list, as after any interruption. */
+/** Returns to the place that was left for a list, as after any interruption. */
 function returnFrom(list: RunDraft, to: RunDraft | null, id: Id, at: Entry['at']): void {
   if (to === null) return;
   to.last = { id, step: to.last?.step ?? null, at };
   to.interruptedAt ??= list.openedAt;
 }
 
-/** What the entries of one sortie say; they may come in any order, and twice. */
+/** What the entries of one sortie say; they may come in any order, with duplicates. */
 export function foldSortie(entries: readonly Entry[]): Sortie {
   const runs = new Map<Id, RunDraft>();
   const closedRuns = new Set<RunDraft>();
@@ -139,7 +142,7 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
           (one) => one?.procedure === entry.procedure && one.list === entry.list,
         );
         if (same) {
-          // Two windows began the same: it is one run, under two names.
+          // Two windows began the same run: it is one run with two ids.
           runs.set(entry.run, same);
           break;
         }
@@ -147,7 +150,7 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
         runs.set(entry.run, opened);
         if (entry.list === null) run = opened;
         else {
-          // "Back" closes a list again before anything in it was done.
+          // "Back" closes a list again if nothing in it was done.
           const left = lists.at(-1) ?? run;
           if (left !== null) left.last = { id, step: left.last?.step ?? null, at };
           lists.push(opened);
@@ -156,17 +159,17 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
       }
       case 'close': {
         const closed = runs.get(entry.run);
-        // Closed by two windows it is closed once: its phases are opened again once.
+        // Two windows may both close it; it counts once, so that its phases are reopened once.
         if (closed === undefined || closedRuns.has(closed)) break;
         closedRuns.add(closed);
         const { leadsTo } = entry;
         const place = lists.indexOf(closed);
-        // What was opened from a list is left with it; what leads elsewhere leaves them all.
+        // A list opened from this one closes with it; one that leads elsewhere closes them all.
         if (place >= 0) lists.length = leadsTo === 'return' ? place : 0;
         if (leadsTo === 'end') endedAt = at;
         else if (leadsTo === 'return') {
           if (closed === run) {
-            // The procedure itself is closed that way when another aircraft is taken: its steps begin anew.
+            // Taking another aircraft closes the procedure itself this way: its steps start afresh.
             run = null;
             lists.length = 0;
           } else if (place >= 0) returnFrom(closed, lists.at(-1) ?? run, id, at);
@@ -209,7 +212,7 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
       }
       case 'stamp':
         stamps.push({ id, what: entry.what, pass: run?.passes.roll ?? 1, at });
-        // What was passed on the way out is behind the roll, and the stand is left anew.
+        // Points passed on the way out are behind the roll, and the stand will be left anew.
         if (entry.what !== 'off chocks') taxied = [];
         if (run !== null) {
           run.last = { id, step: null, at };
@@ -234,7 +237,7 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
         break;
     }
   }
-  // What is written into the log of an old sortie may be all that is at hand of it, and begins none.
+  // Notes and corrections in the log of an old sortie may be all we have of it; they begin none.
   const begun = counted.find(({ kind }) => kind !== 'noted' && kind !== 'corrected');
   return {
     id: begun?.sortie ?? null,
@@ -253,12 +256,12 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
   };
 }
 
-/** What the sortie's clock reads when the device's clock reads `wallMs`. */
+/** The sortie's clock when the device's reads `wallMs`. */
 export function sortieTimeMs(clock: Clock | null, wallMs: number): number {
   return clock === null ? wallMs : clock.sortieMs + (wallMs - clock.wallMs) * clock.rate;
 }
 
-/** The record cut into sorties, by when each began. */
+/** The record split into sorties, in the order they began. */
 export function sortiesOf(entries: readonly Entry[]): ReadonlyMap<Id, readonly Entry[]> {
   const sorties = new Map<Id, Entry[]>();
   for (const entry of [...entries].sort(compareEntries)) {

@@ -5,13 +5,13 @@ import type { Sortie } from './fold';
 
 type Steps = Pick<Sortie, 'run' | 'list'>;
 
-/** When the steps were left, and not yet taken up again; null where they were not. */
+/** When the steps were left and not yet resumed; null if they weren't. */
 export const interruptedAt = ({ run, list }: Steps): Entry['at'] | null =>
   (list ?? run)?.interruptedAt ?? null;
 
 /**
- * Whether leaving the steps counts as an interruption: something was done in them, which there is to
- * come back to, they are not left already, and the sortie goes on.
+ * Whether leaving the steps counts as an interruption: something was done in them to come back to,
+ * they haven't been left already, and the sortie goes on.
  */
 export function mayInterrupt(sortie: Steps & Pick<Sortie, 'id' | 'endedAt'>): boolean {
   const current = sortie.list ?? sortie.run;
@@ -24,14 +24,14 @@ export function mayInterrupt(sortie: Steps & Pick<Sortie, 'id' | 'endedAt'>): bo
   );
 }
 
-/** Away from the app for less than this was a glance, ms. */
+/** Being away from the app for less than this is a glance, ms. */
 const GLANCE_MS = 10_000;
 
-/** Another place that was open for longer than this was more than a look, ms. */
+/** Having another place open for longer than this is more than a look, ms. */
 const LOOK_MS = 60_000;
 
 /** Whether the app was hidden so briefly that nothing was interrupted. */
 export const wasGlance = (hiddenForMs: number): boolean => hiddenForMs < GLANCE_MS;
 
-/** Whether another place was open for so long that the steps were interrupted. */
+/** Whether another place was open long enough to interrupt the steps. */
 export const wasMoreThanLook = (elsewhereForMs: number): boolean => elsewhereForMs > LOOK_MS;

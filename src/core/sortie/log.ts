@@ -8,36 +8,36 @@ import type { Entry, Hash, Id, StepOutcome } from './entry';
 import { type EnteredWind, foldSortie, type Seal, type Stamp } from './fold';
 import { LOG_MOMENTS, type LoggedTime, type LogMoment, type LogTimes } from './logTimes';
 
-/** A note, as it was written. */
+/** A note, as written. */
 export interface Note {
   readonly id: Id;
   readonly text: string;
   readonly at: Entry['at'];
 }
 
-/** A step that was not done: the last that was said of it. */
+/** A step that wasn't done: its last outcome. */
 export interface StepLeft {
   readonly step: StepId;
-  /** The item as it stands in the procedure; null where that is not at hand. */
+  /** The item as it stands in the procedure; null if that isn't available. */
   readonly item: string | null;
   readonly why: string | null;
 }
 
-/** How long a phase took, all its times round together. */
+/** How long a phase took, all its passes together. */
 export interface PhaseTime {
   readonly phase: Phase;
-  /** From its first step or moment to that of the next phase; of the last one, to its last. */
+  /** From its first step or moment to that of the next phase; for the last phase, to its last. */
   readonly ms: number;
 }
 
 /** A sortie in the log. */
 export interface LoggedSortie {
   readonly id: Id;
-  /** What it was begun with last: the documents by their names, and how it was called. */
+  /** What it was last begun with: hashes of the documents, and the callsign. */
   readonly field: Hash | null;
   readonly aircraft: Hash | null;
   readonly procedure: Hash | null;
-  /** The language of the procedure, as a BCP 47 tag; null where it is not at hand. */
+  /** The language of the procedure, as a BCP 47 tag; null if it isn't available. */
   readonly language: string | null;
   readonly callsign: string;
   readonly beganAt: Entry['at'];
@@ -59,7 +59,7 @@ type Tick = Extract<Entry, { kind: StepOutcome }>;
 const isTick = (entry: Entry): entry is Tick =>
   entry.kind === 'done' || entry.kind === 'held' || entry.kind === 'cannot';
 
-/** Where a step stands in the procedure: its phase, or null for one of a list; and its item. */
+/** A step's phase, or null for one of a list, and its item. */
 type Known = ReadonlyMap<StepId, { readonly phase: Phase | null; readonly item: string }>;
 
 function stepsOf(procedure: Procedure | null): Known {
@@ -73,12 +73,14 @@ function stepsOf(procedure: Procedure | null): Known {
   return steps;
 }
 
-/** What is set out before anything is done, perhaps the evening before, and what is written afterwards. */
+/**
+ * What is set before anything is done, perhaps the evening before, and what is written afterwards.
+ */
 const BEFORE: ReadonlySet<Entry['kind']> = new Set(['set', 'clock', 'noted', 'corrected']);
 
 /**
- * The sortie that these entries tell, in any order; null where they tell of none. `procedureOf` gives
- * the procedure that was flown, where it is at hand: without it the phases of the steps are unknown.
+ * The sortie these entries tell of, in any order; null if they tell of none. `procedureOf` returns
+ * the procedure flown, if available: without it the phases of the steps are unknown.
  */
 export function logOf(
   entries: readonly Entry[],
@@ -122,10 +124,13 @@ export function logOf(
   };
 }
 
-/** What a record from elsewhere says may be of any kind. */
+/** A record from elsewhere may contain values of any type. */
 const textOf = (value: unknown): string | null => (typeof value === 'string' ? value : null);
 
-/** The figures of a seal that are a number or a text with its unit, and the documents that have a name. */
+/**
+ * Of a seal, the figures that are a number or a text with its unit, and the documents that have a
+ * hash.
+ */
 function soundSeal({ documents, figures, at }: Seal): Seal {
   const named = Object.entries(documents).filter(([, hash]) => textOf(hash) !== null);
   const told = Object.entries(figures).filter(
@@ -136,7 +141,7 @@ function soundSeal({ documents, figures, at }: Seal): Seal {
   return { documents: Object.fromEntries(named), figures: Object.fromEntries(told), at };
 }
 
-/** What was said last of each step of each run and pass. */
+/** The last outcome of each step in each run and pass. */
 function lastSaid(counted: readonly Entry[]): ReadonlyMap<string, Tick> {
   const said = new Map<string, Tick>();
   for (const entry of counted) {
@@ -148,7 +153,7 @@ function lastSaid(counted: readonly Entry[]): ReadonlyMap<string, Tick> {
 function timesIn(counted: readonly Entry[], stamps: readonly Stamp[], steps: Known): LogTimes {
   const doneIn = (phase: Phase) => (entry: Entry) =>
     entry.kind === 'done' && steps.get(entry.step)?.phase === phase;
-  // The first leg begins and the last one ends what the times are the edges of.
+  // The times are the outer edges: the start of the first leg and the end of the last.
   const edges: Readonly<Record<LogMoment, readonly [Stamp | undefined, Entry | undefined]>> = {
     'off chocks': [stamps.find(({ what }) => what === 'off chocks'), counted.find(doneIn('taxi'))],
     airborne: [stamps.find(({ what }) => what === 'airborne'), undefined],
@@ -178,7 +183,7 @@ function timesIn(counted: readonly Entry[], stamps: readonly Stamp[], steps: Kno
   >;
 }
 
-/** Landings as stamped; one where it was only written in, none where it was struck out. */
+/** Landings as stamped; one if it was only written in, none if it was struck out. */
 function landingsIn(stamps: readonly Stamp[], { landed }: LogTimes): number {
   if (landed.sortieMs === null) return 0;
   return Math.max(1, stamps.filter(({ what }) => what === 'landed').length);
@@ -192,8 +197,8 @@ const PHASE_OF_MOMENT: Readonly<Record<string, Phase>> = {
 };
 
 /**
- * How long each phase took. A step done late, of a phase that is past, does not bring that phase back;
- * flown again, as after a rejected take-off, it counts once more.
+ * How long each phase took. A late step of a past phase doesn't bring that phase back; flown again,
+ * as after a rejected take-off, it counts again.
  */
 function phaseTimes(counted: readonly Entry[], steps: Known): readonly PhaseTime[] {
   const took = new Map<Phase, number>();
@@ -207,7 +212,7 @@ function phaseTimes(counted: readonly Entry[], steps: Known): readonly PhaseTime
           ? (steps.get(entry.step)?.phase ?? null)
           : null;
     if (phase === null) continue;
-    // Counted by the device's clock: the sortie's may have been set in between.
+    // By the device's clock: the sortie's may have been set in between.
     const { wallMs } = entry.at;
     if (current !== null && lastMs !== null) {
       took.set(current.phase, (took.get(current.phase) ?? 0) + Math.max(0, wallMs - lastMs));

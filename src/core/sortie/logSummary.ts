@@ -1,13 +1,13 @@
-/** What the list of the log says of a sortie, small enough to hold thousands of. */
+/** A sortie's line in the log, small enough to hold thousands. */
 
 import type { Hash, Id } from './entry';
 import type { LoggedSortie } from './log';
 import { blockMinutes, flightMinutes } from './logTimes';
 
-/** One line of the log. Worked out from the entries, and worked out again when some are added. */
+/** One line of the log. Computed from the entries, and recomputed when some are added. */
 export interface LogSummary {
   readonly sortie: Id;
-  /** Of which make this is; one of another make is worked out anew. */
+  /** The format of this line; one in another format is recomputed. */
   readonly make: number;
   readonly field: Hash | null;
   readonly aircraft: Hash | null;
@@ -15,7 +15,7 @@ export interface LogSummary {
   /** When something was first done in it, by both clocks. */
   readonly wallMs: number;
   readonly sortieMs: number;
-  /** Off chocks, airborne, landed and on chocks, by the sortie's clock; null where not known. */
+  /** Off chocks, airborne, landed and on chocks, by the sortie's clock; null if unknown. */
   readonly times: readonly (number | null)[];
   readonly blockMinutes: number | null;
   readonly flightMinutes: number | null;
@@ -23,11 +23,11 @@ export interface LogSummary {
   readonly heldBack: number;
   readonly cannot: number;
   readonly notes: number;
-  /** Something was done in it: a step, or a moment. What was only planned is not listed. */
+  /** Something was done in it: a step or a moment. A merely planned sortie isn't listed. */
   readonly flown: boolean;
 }
 
-/** Raised when a line comes to say more, or otherwise. */
+/** Incremented when a line comes to say more, or something else. */
 export const SUMMARY_MAKE = 2;
 
 /** The line of a sortie. */
@@ -55,7 +55,7 @@ export function summaryOf(sortie: LoggedSortie): LogSummary {
   };
 }
 
-/** Several sorties together. Times that are not known count as none. */
+/** Several sorties together. Unknown times count as none. */
 export interface LogTotals {
   readonly sorties: number;
   readonly blockMinutes: number;
@@ -76,7 +76,7 @@ export function totalsOf(lines: readonly LogSummary[]): LogTotals {
   };
 }
 
-/** The order of the log: begun last comes first. */
+/** The order of the log: latest first. */
 export function compareLines(a: LogSummary, b: LogSummary): number {
   return b.wallMs - a.wallMs || (a.sortie < b.sortie ? 1 : -1);
 }

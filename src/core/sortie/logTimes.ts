@@ -1,8 +1,8 @@
-/** The four times of a log: when the aircraft left its chocks, flew, landed and was back on them. */
+/** The four times of a log: off chocks, airborne, landed, on chocks. */
 
 import type { Id, Moment } from './entry';
 
-/** The moments a log keeps a time for, in the order they come. */
+/** The moments a log has a time for, in order. */
 export const LOG_MOMENTS = [
   'off chocks',
   'airborne',
@@ -10,24 +10,24 @@ export const LOG_MOMENTS = [
   'on chocks',
 ] as const satisfies readonly Moment[];
 
-/** A moment that a log keeps a time for. */
+/** A moment a log has a time for. */
 export type LogMoment = (typeof LOG_MOMENTS)[number];
 
-/** A time as it came about: a key that stamped it, or the steps beside it. */
+/** A time and its origin: a key that stamped it, or the steps beside it. */
 export interface RecordedTime {
   /** By the sortie's own clock, ms since 1970 UTC. */
   readonly sortieMs: number;
-  /** `steps`: the first done of the taxi, or the last done after landing. */
+  /** `steps`: the first one done of the taxi, or the last one done after landing. */
   readonly from: 'stamp' | 'steps';
 }
 
 /** A time in the log. */
 export interface LoggedTime {
-  /** By the sortie's own clock, ms since 1970 UTC; null where there is none, or it was struck out. */
+  /** By the sortie's own clock, ms since 1970 UTC; null if there is none, or it was struck out. */
   readonly sortieMs: number | null;
-  /** As it came about, whatever was written over it. */
+  /** The original, whatever was written over it. */
   readonly recorded: RecordedTime | null;
-  /** The correction that holds, to be taken back; null where none was made. */
+  /** The correction in force, to be undone; null if none was made. */
   readonly correction: Id | null;
 }
 
@@ -37,8 +37,8 @@ export type LogTimes = Readonly<Record<LogMoment, LoggedTime>>;
 const MINUTE_MS = 60_000;
 
 /**
- * Whole minutes from one time of a log to another, each read to its minute, as it stands on the page:
- * 1850 to 1912 is 22. Null where one is missing, or they are out of order.
+ * Whole minutes from one time of a log to another, each read to its minute, as on the page: 1850 to
+ * 1912 is 22. Null if one is missing, or they are out of order.
  */
 export function minutesBetween(from: LoggedTime, to: LoggedTime): number | null {
   if (from.sortieMs === null || to.sortieMs === null) return null;
@@ -56,7 +56,9 @@ export const flightMinutes = (times: LogTimes): number | null =>
 
 const DAY_MS = 24 * 60 * MINUTE_MS;
 
-/** The moment at a time of day, hours and minutes UTC, that lies nearest to another; ms since 1970 UTC. */
+/**
+ * The moment at a time of day, hours and minutes UTC, nearest to another moment; ms since 1970 UTC.
+ */
 export function nearestAtMinute(minuteOfDay: number, nearMs: number): number {
   const sameDay = Math.floor(nearMs / DAY_MS) * DAY_MS + minuteOfDay * MINUTE_MS;
   const days = [sameDay - DAY_MS, sameDay, sameDay + DAY_MS];

@@ -1,4 +1,4 @@
-/** What works out the log, loaded when the log is opened. */
+/** The code of the log, loaded when the log is opened. */
 
 export { logOf } from './log';
 export { compareLines, SUMMARY_MAKE, summaryOf, totalsOf } from './logSummary';

@@ -1,4 +1,4 @@
-/** A walk through the steps of a procedure, or of one of its lists, as the record tells it. */
+/** A walk through the steps of a procedure or of one of its lists, as the record tells it. */
 
 import type { FactValues } from '../procedure/facts';
 import { PHASES } from '../procedure/phases';
@@ -24,27 +24,30 @@ export interface Run {
   readonly procedure: Hash;
   /** Null for the procedure itself. */
   readonly list: ListId | null;
-  /** How many times each phase is flown, counting from 1. */
+  /** The pass each phase is in, counting from 1. */
   readonly passes: Readonly<Record<Phase, number>>;
   /** What happened to each step, by {@link tickKey}. */
   readonly ticks: ReadonlyMap<string, Ticked>;
-  /** The steps that were passed because they were not needed, by {@link tickKey}. */
+  /** The steps passed because they weren't needed, by {@link tickKey}. */
   readonly passed: ReadonlyMap<string, Decided>;
-  /** The last thing done in this run, which "Back" takes back; `step` is the last step, where one was. */
+  /**
+   * The last thing done in this run, which "Back" undoes; `step` is the last step, if there was
+   * one.
+   */
   readonly last: { readonly id: Id; readonly step: StepId | null; readonly at: Entry['at'] } | null;
-  /** When the run was left and not yet taken up again. */
+  /** When the run was left and not yet resumed. */
   readonly interruptedAt: Entry['at'] | null;
   readonly openedAt: Entry['at'];
 }
 
-/** Under which key a step's outcome stands in a run: the same step flown again is another. */
+/** The key of a step's outcome in a run: the same step flown again is another. */
 export function tickKey(pass: number, step: StepId): string {
   return `${pass}/${step}`;
 }
 
 type Draft<T> = { -readonly [K in keyof T]: T[K] };
 
-/** A run while it is folded. */
+/** A run while it is being folded. */
 export interface RunDraft extends Draft<Omit<Run, 'passes' | 'ticks' | 'passed'>> {
   passes: Record<Phase, number>;
   ticks: Map<string, Ticked>;

@@ -2,7 +2,7 @@
 
 import type { Entry, Id } from './entry';
 
-/** What is taken back together with an entry, of what was added in the same go. */
+/** What an entry takes back with it, of what was added in the same go. */
 const TOGETHER: Readonly<Partial<Record<Entry['kind'], readonly Entry['kind'][]>>> = {
   done: ['passed'],
   held: ['passed'],
@@ -14,8 +14,8 @@ const TOGETHER: Readonly<Partial<Record<Entry['kind'], readonly Entry['kind'][]>
 };
 
 /**
- * What is taken back with an entry, itself included: a moment comes with the steps tied to it, its
- * seal and the list it opens, all added in one go. Empty where there is no such entry.
+ * What undoing an entry takes back, itself included: a moment takes the steps tied to it, its seal
+ * and the list it opened, all added in one go. Empty if there is no such entry.
  */
 export function togetherWith(entries: readonly Entry[], id: Id): readonly Entry[] {
   const entry = entries.find((candidate) => candidate.id === id);

@@ -1,15 +1,15 @@
 /**
- * Which entries this version understands. What was written by a damaged or a later version must not
- * keep the app from starting: it is kept, and skipped.
+ * Which entries this version understands. An entry that is damaged or written by a later version
+ * must not keep the app from starting: it is kept, and skipped.
  */
 
 import { PHASES } from '../procedure/phases';
 import type { Entry, Event, Stamped } from './entry';
 
-/** An entry as it comes out of storage: its kind may be any, and so may what it carries. */
+/** An entry as it comes out of storage: its kind and its content may be anything. */
 export type Written = Stamped & { readonly kind: string };
 
-/** What an entry may carry, before it is known to. */
+/** What an entry may carry, before we know that it does. */
 type Carried = Readonly<Partial<Record<string, unknown>>>;
 
 const isObject = (value: unknown): value is Carried => typeof value === 'object' && value !== null;
