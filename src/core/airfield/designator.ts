@@ -13,9 +13,9 @@ const NUMBERS = 36;
 const numberOnCircle = (tenths: number): number => ((tenths + NUMBERS - 1) % NUMBERS) + 1;
 
 /**
- * The numbers a runway with this azimuth may carry, 1 to 36: the nearest tenth of the azimuth, and
- * both neighbours where it ends in exactly 5. From magnetic north; from true north where the field
- * numbers its runways so, as in Canada's northern airspace.
+ * The numbers a runway with this azimuth may carry, 1 to 36: the nearest tenth of the azimuth, or
+ * both neighbours if it ends in exactly 5. The azimuth is magnetic; true if the field numbers its
+ * runways so, as in Canada's northern airspace.
  */
 export function runwayNumbers(azimuth: MagneticDeg | TrueDeg): readonly number[] {
   const tenths = degreesOf(azimuth) / 10;
@@ -32,8 +32,8 @@ export const numberOf = (designator: Designator): number => Number.parseInt(desi
 export const letterOf = (designator: Designator): string => designator.slice(2);
 
 /**
- * A designator as one writes or says it, in the form documents use: `9l` and `RWY 9L` are `09L`.
- * Null where the text is none.
+ * A designator as written or said, in the form documents use: `9l` and `RWY 9L` become `09L`. Null
+ * if the text is none.
  */
 export function readDesignator(text: string): Designator | null {
   const parts = /^(?:RWY|R)?\s*(\d{1,2})\s*([LCR]?)$/.exec(text.trim().toUpperCase());
@@ -44,7 +44,7 @@ export function readDesignator(text: string): Designator | null {
 
 const OPPOSITE_LETTER: Readonly<Record<string, string>> = { L: 'R', R: 'L' };
 
-/** The designator of the other end: 18 further round, left and right exchanged. */
+/** The designator of the other end: 18 further round, left and right swapped. */
 export function oppositeOf(designator: Designator): Designator {
   const letter = letterOf(designator);
   const number = numberOnCircle(numberOf(designator) + NUMBERS / 2);

@@ -1,4 +1,4 @@
-/** What can be changed in a field that is being drawn, and what comes of it. */
+/** The changes to a field being drawn, and their effect. */
 
 import type { Place } from '../earth/place';
 import { planPoint } from '../earth/planPoint';
@@ -31,17 +31,17 @@ import type { Snapped } from './editSnap';
 import type { Designator, Field, HotSpot, Radio } from './field';
 import type { RunwayLine } from './runwayLine';
 
-/** One change to a field. It is plain data, so that a list of them can be stored and done again. */
+/** One change to a field: plain data, so that a list of them can be stored and replayed. */
 export type FieldEdit =
   | {
       readonly kind: 'head';
       readonly set: Partial<Pick<Field, 'code' | 'name' | 'about' | 'language'>>;
     }
   | { readonly kind: 'elevation'; readonly elevationFt: number }
-  /** The reference point; what is drawn stays where it lies on the earth. */
+  /** The reference point; what is drawn keeps its place on the earth. */
   | { readonly kind: 'place'; readonly at: Place }
   | { readonly kind: 'calm-wind'; readonly end: Designator | null }
-  /** At the index of the list; one beyond its end adds, null removes. */
+  /** At an index of the list; one past its end adds, null removes. */
   | { readonly kind: 'radio'; readonly index: number; readonly to: Radio | null }
   | { readonly kind: 'hot-spot'; readonly index: number; readonly to: HotSpot | null }
   | { readonly kind: 'runway-added'; readonly runway: NewRunway }
@@ -56,7 +56,7 @@ export type FieldEdit =
       readonly what: 'stand' | 'hold' | 'junction';
       readonly at: Snapped;
     }
-  /** A taxiway led on from a point, or begun there. */
+  /** A taxiway drawn on from a point, or started there. */
   | {
       readonly kind: 'laid';
       readonly from: NodeId | null;
@@ -68,7 +68,7 @@ export type FieldEdit =
   | { readonly kind: 'node-removed'; readonly id: NodeId }
   | { readonly kind: 'stretch'; readonly id: StretchId; readonly set: EdgeSetting }
   | { readonly kind: 'stretch-removed'; readonly id: StretchId }
-  /** All of it, as when it is begun anew. */
+  /** Everything, as when starting afresh. */
   | { readonly kind: 'anew'; readonly field: Field };
 
 interface OfEnd {
@@ -76,7 +76,7 @@ interface OfEnd {
   readonly side: 0 | 1;
 }
 
-/** The field after a change; the very same where the change comes to nothing. */
+/** The field after a change; the same object if the change has no effect. */
 export function editedField(field: Field, edit: FieldEdit): Field {
   switch (edit.kind) {
     case 'head':
@@ -131,7 +131,10 @@ function listSet<T>(list: readonly T[], index: number, to: T | null): T[] {
   return [...list.slice(0, index), ...(to === null ? [] : [to]), ...list.slice(index + 1)];
 }
 
-/** Moved further than this, metres, the plan moves along: the field as a whole was put elsewhere. */
+/**
+ * If the reference point moves further than this, metres, the plan moves with it: the whole field
+ * was placed elsewhere.
+ */
 const SAME_FIELD_M = 20_000;
 
 function placeSet(field: Field, at: Place): Field {
@@ -157,10 +160,10 @@ function placeSet(field: Field, at: Place): Field {
   };
 }
 
-/** The plan is drawn to a tenth of a metre; nothing is minus zero, which a file would not keep. */
+/** The plan is drawn to a tenth of a metre; −0 becomes 0, because a file wouldn't preserve it. */
 const decimetre = (metres: number): number => Math.round(metres * 10) / 10 + 0;
 
-/** What a change sets of what, where doing it twice is as doing it once; null for all others. */
+/** Names what a change sets, if doing it twice equals doing it once; null for all others. */
 function sets(edit: FieldEdit): string | null {
   switch (edit.kind) {
     case 'head':
@@ -174,7 +177,7 @@ function sets(edit: FieldEdit): string | null {
     case 'node':
       return JSON.stringify([edit.kind, edit.id, Object.keys(edit.set)]);
     case 'stretch':
-      // Turned about, a stretch runs from its other point, and is set anew from there.
+      // Reversed, a stretch starts from its other point, and its direction is set again from there.
       return 'onlyFrom' in edit.set
         ? null
         : JSON.stringify([edit.kind, edit.id, Object.keys(edit.set)]);
@@ -183,5 +186,5 @@ function sets(edit: FieldEdit): string | null {
   }
 }
 
-/** What a history of a field asks of its changes. */
+/** What a history of a field needs to know about its changes. */
 export const fieldChanges: Changes<Field, FieldEdit> = { edited: editedField, sets };

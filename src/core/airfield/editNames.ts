@@ -1,4 +1,7 @@
-/** What new points of a plan are called, and which ends they give on to, until the pilot says otherwise. */
+/**
+ * Default names of new points of a plan, and the ends they give on to, until the pilot says
+ * otherwise.
+ */
 
 import type { NodeId, TaxiNode } from '../taxi/graph';
 import { stretchId } from '../taxi/rules';
@@ -14,22 +17,24 @@ const LETTER: Readonly<Record<TaxiNode['kind'], string>> = {
   runway: 'r',
 };
 
-/** The first number from 1 on whose name is not taken. */
+/** The first number from 1 whose name is free. */
 function firstFree(name: (number: number) => string, taken: ReadonlySet<string | undefined>) {
   for (let number = 1; ; number++) if (!taken.has(name(number))) return name(number);
 }
 
-/** An id that no point has. */
+/** An id no point has. */
 export const freeId = (field: Field, kind: TaxiNode['kind']): NodeId =>
   firstFree((number) => `${LETTER[kind]}${number}`, new Set(field.taxi.nodes.map(({ id }) => id)));
 
 const names = (field: Field) => new Set(field.taxi.nodes.map(({ name }) => name));
 
-/** The next stand's name: "Stand 7". It is part of the document, and English as its other names are. */
+/**
+ * The next stand's name: "Stand 7". It is part of the document, and English like its other names.
+ */
 export const standName = (field: Field): string =>
   firstFree((number) => `Stand ${number}`, names(field));
 
-/** A holding point is called by its taxiway's letter and a number: "K2". */
+/** A holding point is named by its taxiway's letter and a number: "K2". */
 export function holdName(field: Field, at: Snapped): string {
   const edge = field.taxi.edges.find((one) =>
     at.on === 'stretch'
@@ -40,15 +45,16 @@ export function holdName(field: Field, at: Snapped): string {
   return firstFree((number) => `${letter}${number}`, names(field));
 }
 
-/** Further from the centreline than this a holding point guards no runway, metres. */
+/** Further from the centreline than this, metres, a holding point guards no runway. */
 const GUARDS_M = 250;
 
-/** So near to an end, as a share of the runway, one enters it there. */
+/** Within this share of the runway from its end, one enters at that end. */
 const NEAR_END = 0.25;
 
 /**
- * The ends that a holding point gives on to: the one it lies beside; in the middle of a runway those
- * that no other holding point gives on to, by rolling back. None on a stretch that crosses the runway.
+ * The ends a holding point gives on to: the one it lies beside; in the middle of a runway, by
+ * backtracking, those that no other holding point gives on to. None on a stretch that crosses the
+ * runway.
  */
 export function holdEnds(field: Field, at: Snapped): readonly Designator[] {
   const divides = field.taxi.edges.find((edge) => at.on === 'stretch' && stretchId(edge) === at.id);
@@ -71,7 +77,7 @@ export function holdEnds(field: Field, at: Snapped): readonly Designator[] {
   return [one, other].filter((end) => !given.has(end));
 }
 
-/** As near to where an end begins as this, metres, one lines up for it. */
+/** Within this distance of an end's start, metres, one lines up for that end. */
 const LINE_UP_M = 60;
 
 /** The end whose run begins at a point of a runway; none in the middle of it. */

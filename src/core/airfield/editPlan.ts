@@ -8,13 +8,13 @@ import type { PlanSpot, Snapped } from './editSnap';
 import { crossedBy, groundOf, stripUnder } from './editStrips';
 import type { Field } from './field';
 
-/** What a stretch is laid as. */
+/** What a stretch is drawn as. */
 export interface LaidAs {
   readonly on: 'taxiway' | 'apron';
   readonly name: string;
 }
 
-/** What can be set of a point; null takes it away. */
+/** The settable properties of a point; null removes one. */
 export interface NodeSetting {
   readonly name?: string | null;
   readonly kind?: TaxiNode['kind'];
@@ -22,7 +22,7 @@ export interface NodeSetting {
   readonly at?: PlanSpot;
 }
 
-/** What can be set of a stretch; null takes it away. */
+/** The settable properties of a stretch; null removes one. */
 export interface EdgeSetting {
   readonly name?: string;
   readonly on?: TaxiEdge['on'];
@@ -42,7 +42,10 @@ const withPlan = (field: Field, plan: Partial<Plan>): Field => ({
 const nodeOf = (field: Field, id: NodeId): TaxiNode | undefined =>
   field.taxi.nodes.find((node) => node.id === id);
 
-/** Puts a stand, a holding point or a junction down; on a stretch it divides it. A point that is there already becomes it. */
+/**
+ * Places a stand, a holding point or a junction; on a stretch it splits it. An existing point there
+ * is converted.
+ */
 export function placed(field: Field, what: 'stand' | 'hold' | 'junction', at: Snapped): Field {
   if (at.on === 'node')
     return nodeSet(field, at.id, { kind: what, ...newlyNamed(field, what, at) });
@@ -50,7 +53,7 @@ export function placed(field: Field, what: 'stand' | 'hold' | 'junction', at: Sn
   return withPoint(field, kind, at)[0];
 }
 
-/** What a point of that kind is called, and which ends it gives on to, until the pilot says otherwise. */
+/** The default name of a point of that kind, and the ends it gives on to. */
 function newlyNamed(field: Field, kind: TaxiNode['kind'], at: Snapped): NodeSetting {
   if (kind === 'stand') return { name: standName(field), ends: null };
   if (kind === 'hold') return { name: holdName(field, at), ends: holdEnds(field, at) };
@@ -69,7 +72,7 @@ function withPoint(field: Field, kind: TaxiNode['kind'], at: Snapped): readonly 
   return [withPlan(field, { nodes }), id];
 }
 
-/** A stretch in two, at a point. */
+/** Splits a stretch at a point. */
 function divided(field: Field, id: StretchId, node: TaxiNode): Field {
   const edges = field.taxi.edges.flatMap((edge) =>
     stretchId(edge) === id
@@ -82,7 +85,7 @@ function divided(field: Field, id: StretchId, node: TaxiNode): Field {
   return crossingsAnew(withPlan(field, { edges }), node.id);
 }
 
-/** Joins a new point of a runway to those before and after it, so that one can roll back along it. */
+/** Joins a new point of a runway to its neighbours along it, so that one can backtrack. */
 function alongRunway(field: Field, node: TaxiNode): Field {
   const strip = stripUnder(field, node);
   if (strip === null) return field;
@@ -106,7 +109,7 @@ function alongRunway(field: Field, node: TaxiNode): Field {
   return crossingsAnew(withPlan(field, { edges }), node.id);
 }
 
-/** Says anew of each stretch at a point which runway it crosses, as it now lies. */
+/** Updates, for each stretch at a point, which runway it crosses as it now lies. */
 function crossingsAnew(field: Field, id: NodeId): Field {
   const byId = new Map(field.taxi.nodes.map((node) => [node.id, node]));
   const edges = field.taxi.edges.map((edge) => {
@@ -119,7 +122,7 @@ function crossingsAnew(field: Field, id: NodeId): Field {
   return withPlan(field, { edges });
 }
 
-/** Leads a taxiway on from a point to another, which is made where there is none. */
+/** Draws a taxiway from a point to another, which is created if missing. */
 export function laid(field: Field, from: NodeId | null, at: Snapped, as: LaidAs): Field {
   const [there, to] =
     at.on === 'node'
@@ -138,7 +141,7 @@ function joined(field: Field, from: NodeId, to: NodeId, { on, name }: LaidAs): F
   return crossingsAnew(joins, to);
 }
 
-/** A point with something of it set. */
+/** A point with a property set. */
 function settled(node: TaxiNode, { name, ends, kind, at }: NodeSetting): TaxiNode {
   const { name: wasName, ends: wasEnds, ...rest } = node;
   const newName = name === undefined ? wasName : (name ?? undefined);
@@ -152,14 +155,14 @@ function settled(node: TaxiNode, { name, ends, kind, at }: NodeSetting): TaxiNod
   };
 }
 
-/** Sets something of a point. Where it is moved, its stretches come along. */
+/** Sets a property of a point. If it moves, its stretches follow. */
 export function nodeSet(field: Field, id: NodeId, set: NodeSetting): Field {
   const nodes = field.taxi.nodes.map((node) => (node.id === id ? settled(node, set) : node));
   const there = withPlan(field, { nodes });
   return set.at === undefined && set.kind === undefined ? there : crossingsAnew(there, id);
 }
 
-/** Takes a point away with its stretches. One between two of a name leaves them as one. */
+/** Removes a point with its stretches. If it joined two of one name, they merge. */
 export function nodeRemoved(field: Field, id: NodeId): Field {
   const nodes = field.taxi.nodes.filter((node) => node.id !== id);
   const [one, other, ...more] = field.taxi.edges.filter(({ from, to }) => from === id || to === id);
@@ -175,7 +178,7 @@ export function nodeRemoved(field: Field, id: NodeId): Field {
   return crossingsAnew(withPlan(without, { edges: [...edges, { ...kept, from, to }] }), to);
 }
 
-/** Sets something of a stretch. */
+/** Sets a property of a stretch. */
 export function stretchSet(field: Field, id: StretchId, set: EdgeSetting): Field {
   const edges = field.taxi.edges.map((edge) => {
     if (stretchId(edge) !== id) return edge;
@@ -197,6 +200,6 @@ export function stretchSet(field: Field, id: StretchId, set: EdgeSetting): Field
   return withPlan(field, { edges });
 }
 
-/** Takes a stretch away; its points stay. */
+/** Removes a stretch; its points stay. */
 export const stretchRemoved = (field: Field, id: StretchId): Field =>
   withPlan(field, { edges: field.taxi.edges.filter((edge) => stretchId(edge) !== id) });

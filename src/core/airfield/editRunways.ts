@@ -1,4 +1,4 @@
-/** Changes to a field's runways. What names a runway or an end elsewhere in the field follows. */
+/** Changes to a field's runways. Everything in the field that names a runway or an end follows. */
 
 import { lineBetween } from '../earth/geodesic';
 import { isOn } from '../taxi/runwayStrip';
@@ -7,7 +7,7 @@ import { draftStrips } from './editStrips';
 import type { Designator, Field, Runway, RunwayEnd } from './field';
 import { endPlaces, type RunwayLine } from './runwayLine';
 
-/** A runway to be added. Its second end has the opposite number. */
+/** A runway to add. Its second end gets the opposite number. */
 export interface NewRunway {
   readonly line: RunwayLine;
   readonly designator: Designator;
@@ -22,7 +22,7 @@ export type EndSetting = Partial<
   Pick<RunwayEnd, 'elevationFt' | 'displacedM' | 'toraM' | 'todaM' | 'asdaM' | 'ldaM'>
 >;
 
-/** Adds a runway; each declared distance is its length until something else is declared. */
+/** Adds a runway; each declared distance equals its length until declared otherwise. */
 export function runwayAdded(field: Field, { line, designator, ...given }: NewRunway): Field {
   const [from, to] = endPlaces(line);
   const lengthM = Math.round(lineBetween(from, to)?.distanceM ?? 0);
@@ -43,7 +43,7 @@ export function runwayAdded(field: Field, { line, designator, ...given }: NewRun
   return { ...field, runways: [...field.runways, runway] };
 }
 
-/** Sets what belongs to the whole runway. */
+/** Sets a property of the whole runway. */
 export const runwaySet = (field: Field, index: number, set: RunwaySetting): Field =>
   withRunway(field, index, (runway) => ({ ...runway, ...set }));
 
@@ -66,8 +66,8 @@ function withEnd(
 }
 
 /**
- * Lays a runway elsewhere. What is declared of each end grows or shrinks with the pavement, so that
- * clearways, stopways and displaced thresholds stay as long as they are.
+ * Moves or resizes a runway. Declared distances change with the pavement, so that clearways,
+ * stopways and displaced thresholds keep their length.
  */
 export const lineSet = (field: Field, index: number, line: RunwayLine): Field =>
   withRunway(field, index, (runway) => {
@@ -87,7 +87,7 @@ export const lineSet = (field: Field, index: number, line: RunwayLine): Field =>
     return { ...runway, ends: [end(one, from), end(other, to)] };
   });
 
-/** Sets figures of an end. A threshold displaced further takes as much from what can be landed on. */
+/** Sets figures of an end. Displacing the threshold further shortens the LDA by as much. */
 export const endSet = (field: Field, index: number, side: 0 | 1, set: EndSetting): Field =>
   withEnd(field, index, side, (end) => {
     const movedM = (set.displacedM ?? end.displacedM) - end.displacedM;
@@ -100,7 +100,7 @@ export const endClosed = (field: Field, index: number, side: 0 | 1, why: string 
     why === null ? end : { ...end, closed: why },
   );
 
-/** Gives an end another number, and its opposite the opposite one; all that names them follows. */
+/** Renumbers an end, and its opposite; everything that names them follows. */
 export function numberSet(field: Field, index: number, side: 0 | 1, to: Designator): Field {
   const runway = field.runways[index];
   if (runway === undefined) return field;
@@ -120,7 +120,9 @@ export function numberSet(field: Field, index: number, side: 0 | 1, to: Designat
   return renamed(renumbered, (end) => names.get(end) ?? end);
 }
 
-/** What names ends elsewhere in the field, with their names changed, or dropped where null. */
+/**
+ * Everything that names ends elsewhere in the field, with the names changed, or dropped if null.
+ */
 function renamed(field: Field, to: (end: Designator) => Designator | null): Field {
   const { calmWindEnd, preferredEnds, ...rest } = field;
   const kept = (ends: readonly Designator[]) => ends.map(to).filter((end) => end !== null);
@@ -149,7 +151,7 @@ function renamed(field: Field, to: (end: Designator) => Designator | null): Fiel
   };
 }
 
-/** Takes a runway away: stretches along it go, and points on it are junctions from then on. */
+/** Removes a runway: stretches along it go, and points on it become junctions. */
 export function runwayRemoved(field: Field, index: number): Field {
   const runway = field.runways[index];
   if (runway === undefined) return field;

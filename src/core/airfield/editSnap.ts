@@ -1,4 +1,4 @@
-/** Where a point that is put near something belongs: on it. */
+/** Snapping: a point placed near something belongs on it. */
 
 import { degreesOf, trueDeg } from '../angle';
 import type { NodeId, TaxiNode } from '../taxi/graph';
@@ -13,41 +13,46 @@ export interface PlanSpot {
   readonly yM: number;
 }
 
-/** A point that was put down, and what it was drawn to. */
+/** A point that was placed, and what it snapped to. */
 export type Snapped =
   | ({ readonly on: 'node'; readonly id: NodeId } & PlanSpot)
   | ({ readonly on: 'centreline'; readonly runway: string } & PlanSpot)
   | ({ readonly on: 'stretch'; readonly id: StretchId } & PlanSpot)
-  /** In line with a runway, or at a multiple of 15° to it, as seen from the point it is led on from. */
+  /**
+   * In line with a runway, or at a multiple of 15° to it, as seen from the point it is drawn from.
+   */
   | ({ readonly on: 'direction' } & PlanSpot)
   | ({ readonly on: 'ground' } & PlanSpot);
 
 export interface SnapOptions {
-  /** The point that the new one is led on from; null where it stands alone. */
+  /** The point the new one is drawn from; null if it stands alone. */
   readonly from?: NodeId | null;
-  /** Points that draw nothing to them: those that are moved. */
+  /** Points to ignore: those being moved. */
   readonly except?: NodeId | null;
-  /** How near is near, metres. */
+  /** The snapping distance, metres. */
   readonly reachM?: number;
 }
 
-/** What lies nearer than this is meant, metres. */
+/** Anything nearer than this is meant, metres. */
 export const SNAP_M = 15;
 
-/** Directions are kept to multiples of this, degrees, when they are as near as that. */
+/** Directions snap to multiples of 15° within this, degrees. */
 const DIRECTION_DEG = 15;
 const DIRECTION_REACH_DEG = 4;
 
 const distanceM = (one: PlanSpot, other: PlanSpot): number =>
   Math.hypot(one.xM - other.xM, one.yM - other.yM);
 
-/** The plan is drawn to a tenth of a metre; nothing is minus zero, which a file would not keep. */
+/** The plan is drawn to a tenth of a metre; −0 becomes 0, because a file wouldn't preserve it. */
 const rounded = ({ xM, yM }: PlanSpot): PlanSpot => ({
   xM: Math.round(xM * 10) / 10 + 0,
   yM: Math.round(yM * 10) / 10 + 0,
 });
 
-/** The point meant by one put down: a point of the plan before a centreline, that before a stretch, that before a direction. */
+/**
+ * What a placed point snaps to: a point of the plan first, then a centreline, a stretch, a
+ * direction.
+ */
 export function snap(field: Field, spot: PlanSpot, options: SnapOptions = {}): Snapped {
   const { from = null, except = null, reachM = SNAP_M } = options;
   const { nodes } = field.taxi;
@@ -77,7 +82,7 @@ function nearest<T>(of: readonly T[], far: (one: T) => number, reachM: number): 
   return best;
 }
 
-/** The spot on the centreline beside a point that is within reach of the runway's pavement. */
+/** The nearest spot on the centreline of a runway whose pavement is within reach. */
 function onCentreline(
   field: Field,
   lined: PlanSpot,
@@ -122,14 +127,17 @@ function onNearestStretch(
   return found === null ? null : { on: 'stretch', id: found.id, ...rounded(found.foot) };
 }
 
-/** The foot of the perpendicular on a stretch; null where it lies beyond its ends. */
+/** The foot of the perpendicular on a stretch; null if it lies beyond its ends. */
 function footOn(a: TaxiNode, b: TaxiNode, spot: PlanSpot): PlanSpot | null {
   const [x, y] = [b.xM - a.xM, b.yM - a.yM];
   const share = ((spot.xM - a.xM) * x + (spot.yM - a.yM) * y) / (x * x + y * y);
   return share > 0 && share < 1 ? { xM: a.xM + share * x, yM: a.yM + share * y } : null;
 }
 
-/** The spot turned round a point into the nearest multiple of 15° to the nearest runway; null where none is near. */
+/**
+ * The spot rotated about a point to the nearest multiple of 15° to the nearest runway; null if none
+ * is near.
+ */
 function inDirection(field: Field, start: TaxiNode, spot: PlanSpot): PlanSpot | null {
   const lengthM = distanceM(start, spot);
   if (lengthM === 0) return null;

@@ -1,4 +1,4 @@
-/** The runways of a field that is being drawn, on its plan, and what stretches cross them. */
+/** The runways of a field being drawn, on its plan, and which of them stretches cross. */
 
 import { lineBetween } from '../earth/geodesic';
 import type { TaxiEdge, TaxiNode } from '../taxi/graph';
@@ -7,7 +7,7 @@ import type { Field } from './field';
 
 const strips = new WeakMap<Field['runways'], { field: Field; strips: readonly Strip[] }>();
 
-/** The runways that have a direction; one whose ends lie at one point has none yet, and is left out. */
+/** The runways that have a direction; one whose ends coincide has none yet, and is left out. */
 export function draftStrips(field: Field): readonly Strip[] {
   const before = strips.get(field.runways);
   if (before?.field.place === field.place) return before.strips;
@@ -19,16 +19,16 @@ export function draftStrips(field: Field): readonly Strip[] {
   return found;
 }
 
-/** A point of the plan as the runways' geometry wants it. */
+/** A point of the plan in the form runway geometry wants. */
 export const groundOf = ({ xM, yM }: Pick<TaxiNode, 'xM' | 'yM'>) => ({ eastM: xM, northM: yM });
 
-/** The runway that a point lies on; null for none. */
+/** The runway a point lies on; null if none. */
 export const stripUnder = (field: Field, point: Pick<TaxiNode, 'xM' | 'yM'>): Strip | null =>
   draftStrips(field).find((strip) => isOn(strip, groundOf(point))) ?? null;
 
 /**
- * The runways that a stretch leads across, by their names. What ends on a runway does not cross it,
- * nor does what leads along it.
+ * The names of the runways a stretch crosses. A stretch that ends on a runway, or leads along it,
+ * doesn't cross it.
  */
 export function crossedBy(
   field: Field,

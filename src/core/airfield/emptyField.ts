@@ -1,9 +1,9 @@
-/** What drawing a field begins with. */
+/** What drawing a field starts from. */
 
 import type { Place } from '../earth/place';
 import type { Field } from './field';
 
-/** A field with nothing in it yet. Its code and name are empty, and so it is no document before they are given. */
+/** An empty field. Its code and name are blank, so it is no valid document until they are given. */
 export const emptyField = (place: Place): Field => ({
   lapstrip: 'field',
   version: 1,

@@ -1,4 +1,7 @@
-/** The ends of a field's runways, each with what follows from where it and its opposite lie. */
+/**
+ * The ends of a field's runways, with everything that follows from where an end and its opposite
+ * lie.
+ */
 
 import type { TrueDeg } from '../angle';
 import { lineBetween } from '../earth/geodesic';
@@ -10,27 +13,27 @@ export interface End {
   readonly designator: Designator;
   /** The designator painted at the other end. */
   readonly opposite: Designator;
-  /** The runway's name, the lower number first: `10/28`. */
+  /** The runway's name, lower number first: `10/28`. */
   readonly runwayName: string;
   readonly runway: Runway;
-  /** As the document gives it: place, elevation, declared distances, why it is closed. */
+  /** From the document: place, elevation, declared distances, why it is closed. */
   readonly given: RunwayEnd;
-  /** The direction one rolls in, from this end to the other. */
+  /** The direction of the roll, from this end to the other. */
   readonly heading: TrueDeg;
-  /** From end to end of the pavement, metres. What may be used of it are the declared distances. */
+  /** From end to end of the pavement, metres. The declared distances say how much may be used. */
   readonly lengthM: number;
   /** Rise over run towards the other end, per cent; negative is downhill. ICAO Annex 14, 3.1.13. */
   readonly slopePercent: number;
 }
 
-/** Fields are immutable documents, so what follows from one is worked out once. */
+/** Fields are immutable documents, so everything is derived once per field. */
 const endsByField = new WeakMap<Field, readonly End[]>();
 
 /**
- * All ends of a field, in the order of their designators.
+ * All ends of a field, sorted by designator.
  *
- * Throws RangeError where both ends of a runway are given at the same place, since such a runway
- * has no heading; a field must be refused for it where it enters.
+ * Throws RangeError if both ends of a runway are at one place, because such a runway has no
+ * heading; the field must be refused for it on the way in.
  */
 export function endsOf(field: Field): readonly End[] {
   const before = endsByField.get(field);
@@ -65,6 +68,6 @@ function endOf(runway: Runway, given: RunwayEnd, far: RunwayEnd): End {
   };
 }
 
-/** The name of a runway out of its two ends, the lower number first: `10/28`. */
+/** The name of a runway from its two ends, lower number first: `10/28`. */
 const runwayName = (one: Designator, other: Designator): string =>
   one < other ? `${one}/${other}` : `${other}/${one}`;

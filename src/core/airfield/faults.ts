@@ -9,20 +9,20 @@ import type { FieldShape } from './field.schema';
 export type FieldFault =
   /** Two ends have one designator. */
   | 'designator-twice'
-  /** The numbers of a runway's ends are not 18 apart, or their letters are not each other's mirror. */
+  /** The numbers of a runway's ends aren't 18 apart, or their letters don't mirror each other. */
   | 'ends-not-opposite'
-  /** Both ends of a runway lie at one point, so that it has no direction. */
+  /** Both ends of a runway lie at one point, so it has no direction. */
   | 'ends-at-one-point'
   | 'toda-below-tora'
   | 'asda-below-tora'
   /** The landing threshold lies beyond the far end. */
   | 'threshold-beyond-runway'
-  /** An end is named that the field does not have. */
+  /** An end is named that the field doesn't have. */
   | 'end-unknown'
-  /** A runway is named that the field does not have. */
+  /** A runway is named that the field doesn't have. */
   | 'runway-unknown'
   | 'node-twice'
-  /** A taxiway leads to a point that the plan does not have. */
+  /** A taxiway leads to a point that isn't on the plan. */
   | 'node-unknown'
   | 'edge-to-itself';
 
@@ -80,7 +80,7 @@ function* faultsOfEndsNamed(field: FieldShape): Generator<Fault<FieldFault>> {
         yield { path: ['taxi', 'nodes', index, 'ends', place], code: 'end-unknown' };
 }
 
-/** Everything that keeps the airfield from being used; empty when it holds together. */
+/** Everything that keeps the airfield from being used; empty if it holds together. */
 export function fieldFaults(field: FieldShape): Fault<FieldFault>[] {
   return [...faultsOfRunways(field), ...faultsOfTaxiways(field), ...faultsOfEndsNamed(field)];
 }

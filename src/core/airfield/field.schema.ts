@@ -141,7 +141,7 @@ const fieldShape = v.strictObject({
   }),
 });
 
-/** An airfield document of the right shape, which may still name what it does not have. */
+/** An airfield document of the right shape, which may still name things it doesn't have. */
 export type FieldShape = v.InferOutput<typeof fieldShape>;
 
 /** An airfield: runways with declared distances, stands, taxiways and radio. */

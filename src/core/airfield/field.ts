@@ -9,17 +9,17 @@ export type Field = InferOutput<typeof fieldSchema>;
 /** A strip of pavement with two ends. */
 export type Runway = Field['runways'][number];
 
-/** One end of a runway, with what may be used from it. */
+/** One end of a runway, with its declared distances. */
 export type RunwayEnd = Runway['ends'][number];
 
 /** `01` to `36`, with L, C or R for parallels. */
 export type Designator = RunwayEnd['designator'];
 
-/** State of the runway surface, as limits are given for it. */
+/** State of the runway surface, in the terms limits use. */
 export type Surface = 'dry' | 'wet' | 'contaminated';
 
-/** A place where one looks twice, as charted. */
+/** A hot spot, as charted. */
 export type HotSpot = NonNullable<Field['taxi']['hotSpots']>[number];
 
-/** A frequency with who answers on it. */
+/** A frequency, and who answers on it. */
 export type Radio = Field['radio'][number];

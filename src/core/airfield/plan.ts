@@ -23,7 +23,7 @@ export interface PlanEnd {
 
 const plans = new WeakMap<Field, readonly PlanRunway[]>();
 
-/** The runways of a field on a flat plan. Worked out once for each field. */
+/** The runways of a field on a flat plan. Computed once per field. */
 export function runwayPlan(field: Field): readonly PlanRunway[] {
   const before = plans.get(field);
   if (before !== undefined) return before;
@@ -33,7 +33,7 @@ export function runwayPlan(field: Field): readonly PlanRunway[] {
     const other = ends.find((end) => end.given === runway.ends[1]);
     const from = planPoint(field.place, runway.ends[0].at);
     const to = planPoint(field.place, runway.ends[1].at);
-    // Such a runway has no place on a plan; endsOf has refused a field that is so wrong.
+    // Such a runway has no place on a plan; endsOf has already refused its field.
     if (!one || !other || !from || !to) return [];
     return {
       ends: [planEnd(one), planEnd(other)] as const,

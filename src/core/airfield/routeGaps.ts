@@ -1,4 +1,4 @@
-/** What a field's plan lacks for ways from its stands to its runways and back. */
+/** What a field's plan lacks for routes from its stands to its runways and back. */
 
 import type { NodeId, TaxiEdge, TaxiNode } from '../taxi/graph';
 import { type StretchId, stretchId } from '../taxi/rules';
@@ -10,18 +10,18 @@ export type RouteGap =
   | { readonly code: 'no-stand' }
   /** No holding point gives on to an open end. */
   | { readonly code: 'end-without-hold'; readonly end: Designator }
-  /** No taxiway meets the runway, so that one who lands cannot leave it. */
+  /** No taxiway meets the runway, so that nobody can leave it after landing. */
   | { readonly code: 'runway-without-exit'; readonly runway: string }
-  /** Points that nothing joins to the rest, one entry for each piece but the largest. */
+  /** Points not connected to the rest, one entry for each component but the largest. */
   | { readonly code: 'in-pieces'; readonly nodes: readonly NodeId[] }
-  /** The stretch leads across a runway and does not say so. */
+  /** The stretch crosses a runway and doesn't say so. */
   | { readonly code: 'crosses-unsaid'; readonly stretch: StretchId; readonly runway: string }
-  /** The stretch says that it crosses a runway, and does not. */
+  /** The stretch says that it crosses a runway, and doesn't. */
   | { readonly code: 'crosses-not'; readonly stretch: StretchId; readonly runway: string }
-  /** Joined, but one-way stretches keep the stand from every holding point of the end. */
+  /** Connected, but one-way stretches keep the stand from every holding point of the end. */
   | { readonly code: 'no-way'; readonly stand: NodeId; readonly end: Designator };
 
-/** All that is missing; empty where every stand reaches every open end. */
+/** Everything missing; empty if every stand reaches every open end. */
 export function routeGaps(field: Field): readonly RouteGap[] {
   const pieces = piecesOf(field);
   return [
@@ -69,7 +69,7 @@ function exitsMissing(field: Field): readonly RouteGap[] {
     .map(({ name }) => ({ code: 'runway-without-exit', runway: name }));
 }
 
-/** The points that are joined, whichever way one rolls, the largest piece first. */
+/** The connected components, ignoring direction, largest first. */
 function piecesOf({ taxi }: Field): readonly (readonly NodeId[])[] {
   const near = new Map<NodeId, NodeId[]>(taxi.nodes.map(({ id }) => [id, []]));
   for (const { from, to } of taxi.edges) {
@@ -93,7 +93,7 @@ function reachedFrom(
   near: ReadonlyMap<NodeId, readonly NodeId[]>,
 ): ReadonlySet<NodeId> {
   const reached = new Set(from);
-  // What is added while it is gone through is gone through too.
+  // Points added during the iteration are visited too.
   for (const id of reached) for (const next of near.get(id) ?? []) reached.add(next);
   return reached;
 }
@@ -123,7 +123,7 @@ function crossingGaps(
   ];
 }
 
-/** Stands that are joined to holding points of an end, but may roll to none of them. */
+/** Stands connected to holding points of an end, but unable to taxi to any of them. */
 function waysMissing(field: Field, pieces: readonly (readonly NodeId[])[]): readonly RouteGap[] {
   const backward = new Map<NodeId, NodeId[]>(field.taxi.nodes.map(({ id }) => [id, []]));
   for (const { from, to, oneWay } of field.taxi.edges) {

@@ -1,4 +1,4 @@
-/** Where a runway lies, given by its two ends, or by its middle, bearing and length. */
+/** Where a runway lies, by its two ends, or by its middle, bearing and length. */
 
 import { degreesOf, trueDeg } from '../angle';
 import { destination } from '../earth/destination';
@@ -14,7 +14,7 @@ export interface ByCentre {
   readonly lengthM: number;
 }
 
-/** A runway by where the pavement of its ends begins. */
+/** A runway by where the pavement of each end begins. */
 export interface ByEnds {
   readonly by: 'ends';
   readonly ends: readonly [Place, Place];
@@ -38,7 +38,7 @@ export function endPlaces(line: RunwayLine): readonly [Place, Place] {
   ];
 }
 
-/** A runway's middle, its bearing there and its length; null where its ends lie at one point. */
+/** A runway's middle, its bearing there and its length; null if its ends coincide. */
 export function centreOf({ ends: [one, other] }: Runway): ByCentre | null {
   const line = lineBetween(one.at, other.at);
   if (line === null || line.azimuth === null) return null;

@@ -1,11 +1,11 @@
 /**
- * The standard atmosphere, and today's air measured against it.
+ * The standard atmosphere, and today's air relative to it.
  *
  * ICAO Doc 7488, Manual of the ICAO Standard Atmosphere: up to the tropopause the temperature falls
- * by 6.5 K a kilometre, and pressure and density follow from it, the air being dry and at rest.
- * Heights are geopotential; at 5 000 ft that is a foot less than a tape would say. Humidity counts
- * where a dew point is known: air of 30 °C with a dew point of 28 °C is as thin as dry air some 480 ft
- * higher. The handbooks' charts leave it out.
+ * by 6.5 K per kilometre, and pressure and density follow from it, the air being dry and at rest.
+ * Heights are geopotential; at 5 000 ft that is a foot less than geometric. Humidity counts if a
+ * dew point is known: air of 30 °C with a dew point of 28 °C is as thin as dry air some 480 ft
+ * higher. Handbook charts leave it out.
  */
 
 import { HPA_PER_INHG, M_PER_FT } from '../units';
@@ -16,26 +16,32 @@ const SEA_LEVEL_K = 288.15;
 /** Pressure at sea level, Pa. ICAO Doc 7488, table A. */
 const SEA_LEVEL_PA = 101_325;
 
-/** How much colder it gets with height, K a metre. ICAO Doc 7488, table D. */
+/** The temperature lapse rate, K per metre. ICAO Doc 7488, table D. */
 export const LAPSE_K_PER_M = 0.0065;
 
-/** Specific gas constant of dry air, J a kilogram and kelvin. ICAO Doc 7488, table A. */
+/** Specific gas constant of dry air, J per kilogram and kelvin. ICAO Doc 7488, table A. */
 export const GAS_CONSTANT = 287.05287;
 
 /** Standard acceleration of free fall, m/s². ICAO Doc 7488, table A. */
 const GRAVITY = 9.80665;
 
-/** p grows with this power of T, 5.25588; and so ρ, which is p over T, with one less. */
+/** p is proportional to this power of T, 5.25588; and ρ, which is p over T, to one less. */
 const PRESSURE_POWER = GRAVITY / (GAS_CONSTANT * LAPSE_K_PER_M);
 
 /** 0 °C, K. */
 export const KELVIN_AT_0_C = 273.15;
 
-/** The tables begin 5 000 m below the sea, and the temperature stops falling at 11 000 m. ICAO Doc 7488. */
+/**
+ * The tables start 5 000 m below sea level, and the temperature stops falling at 11 000 m. ICAO Doc
+ * 7488.
+ */
 const LOWEST_M = -5000;
 const TROPOPAUSE_M = 11_000;
 
-/** Between these a field can lie and an altimeter be set, ft: the shore of the Dead Sea and the tropopause. */
+/**
+ * Bounds of field elevations and altimeter settings, ft: the shore of the Dead Sea and the
+ * tropopause.
+ */
 const LOWEST_FT = -1500;
 const HIGHEST_FT = 36_000;
 
@@ -60,10 +66,10 @@ export const densityKgM3 = (pressurePa: number, temperatureK: number): number =>
   pressurePa / (GAS_CONSTANT * temperatureK);
 
 /**
- * The height in the standard atmosphere that has the field's pressure, ft. QNH is the setting with
- * which an altimeter on the ground shows the elevation (ICAO Doc 8896), and turning the setting
- * moves all it shows by the same height. Null where elevation or result lies outside −1 500 to
- * 36 000 ft, and for a QNH that is no pressure.
+ * Pressure altitude: the height in the standard atmosphere that has the field's pressure, ft. QNH
+ * is the setting with which an altimeter on the ground shows the elevation (ICAO Doc 8896), and
+ * changing the setting shifts all it shows by the same height. Null if elevation or result lies
+ * outside −1 500 to 36 000 ft, or if QNH is no pressure.
  */
 export function pressureAltitudeFt(qnhHpa: number, elevationFt: number): number | null {
   const settingM = heightOf(((100 * qnhHpa) / SEA_LEVEL_PA) ** (1 / PRESSURE_POWER));
@@ -72,9 +78,9 @@ export function pressureAltitudeFt(qnhHpa: number, elevationFt: number): number 
 }
 
 /**
- * The height in the standard atmosphere that has the air's density, ft. Null where the pressure
- * altitude lies outside −1 500 to 36 000 ft, or the density is not one of the tables' up to the
- * tropopause. With a dew point, °C, the air is as moist as that; left out or null, dry.
+ * Density altitude: the height in the standard atmosphere that has the air's density, ft. Null if
+ * the pressure altitude lies outside −1 500 to 36 000 ft, or the density outside the tables up to
+ * the tropopause. With a dew point, °C, the air is that moist; absent or null, dry.
  */
 export function densityAltitudeFt(
   pressureAltitudeFt: number,
@@ -88,8 +94,8 @@ export function densityAltitudeFt(
 }
 
 /**
- * σ, the air's density over that at sea level on a standard day; true airspeed is equivalent
- * airspeed over its root. With a dew point, °C, the air is as moist as that; left out or null, dry.
+ * σ, the air's density relative to sea level on a standard day; true airspeed is equivalent
+ * airspeed divided by its root. With a dew point, °C, the air is that moist; absent or null, dry.
  * Throws as {@link isaTemperatureK}.
  */
 export function densityRatio(
@@ -102,21 +108,24 @@ export function densityRatio(
   return (dry * moistShare(pressurePa, dewPointC)) / densityKgM3(SEA_LEVEL_PA, SEA_LEVEL_K);
 }
 
-/** How much lighter water is than air: 1 − 18.015 / 28.964, over the pressure of vapour. WMO-No. 8. */
+/**
+ * How much lighter water vapour is than air: 1 − 18.015 / 28.964, per share of vapour pressure.
+ * WMO-No. 8.
+ */
 const LIGHTER = 0.378;
 
-/** Pressure of vapour at a dew point, Pa. WMO-No. 8, Annex 4.B, over water. */
+/** Vapour pressure at a dew point, Pa. WMO-No. 8, Annex 4.B, over water. */
 const vapourPa = (dewPointC: number): number =>
   611.2 * Math.exp((17.62 * dewPointC) / (243.12 + dewPointC));
 
-/** Density of moist air over that of dry air at the same pressure and temperature. */
+/** Density of moist air relative to dry air at the same pressure and temperature. */
 const moistShare = (pressurePa: number, dewPointC: number | null): number =>
   dewPointC === null ? 1 : 1 - (LIGHTER * vapourPa(dewPointC)) / pressurePa;
 
 /** A pressure in inches of mercury. ICAO Annex 5. */
 export const inHgFromHpa = (pressureHpa: number): number => pressureHpa / HPA_PER_INHG;
 
-/** The height, m, at which the standard temperature is that share of the one at sea level. */
+/** The height, m, at which the standard temperature is that share of sea level's. */
 const heightOf = (temperatureShare: number): number =>
   (SEA_LEVEL_K / LAPSE_K_PER_M) * (1 - temperatureShare);
 

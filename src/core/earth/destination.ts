@@ -21,8 +21,8 @@ const SETTLED = 1e-13;
 const MOST_ROUNDS = 20;
 
 /**
- * The place so many metres from another, setting out in a direction, along the shortest line.
- * Longitude comes back from −180 to 180.
+ * The place a distance in metres from another, setting out in a direction, along the shortest line.
+ * Longitude is −180 to 180.
  */
 export function destination(from: Place, azimuth: TrueDeg, distanceM: number): Place {
   const alpha1 = degreesOf(azimuth) * RADIANS_PER_DEGREE;

@@ -20,16 +20,17 @@
 /** A model as its publisher names it. */
 export type FieldModelName = 'IGRF-12' | 'WMM2015' | 'WMM2015v2' | 'WMM2020' | 'WMM2025';
 
-/** A model of the magnetic field, with its coefficients in hand. Made by {@link fieldModelFor}. */
+/** A model of the magnetic field, with its coefficients loaded. Made by {@link fieldModelFor}. */
 export interface FieldModel {
   readonly name: FieldModelName;
-  /** The first moment it answers for. */
+  /** The first moment it covers. */
   readonly from: Date;
-  /** The last moment it answers for; here, but in 2030, the next model begins. */
+  /** The last moment it covers; here, except in 2030, the next model begins. */
   readonly until: Date;
   /**
    * g10, g11, h11, g20, ... in nT at a moment. Throws RangeError outside `from` to `until`, both
-   * included. The last moment's answer is kept, so many places at one date cost one interpolation.
+   * included. The last moment's answer is cached, so many places at one date cost one
+   * interpolation.
    */
   coefficientsAt(at: Date): Float64Array;
 }
@@ -83,11 +84,11 @@ const SPANS: readonly Span[] = [
 const loaded = new Map<FieldModelName, FieldModel>();
 
 /**
- * The model that answers for a moment, its tables loaded. At a switch it is the newer model. The
- * same model is the same object each time.
+ * The model for a moment, its tables loaded. At a switch it is the newer model. The same model is
+ * the same object each time.
  *
  * Rejects with RangeError for an invalid date and outside 1900-01-01 to 2030-01-01 00:00 UTC, and
- * with the loader's own error when the tables cannot be fetched; asked again, it tries again.
+ * with the loader's own error if the tables can't be fetched; call again to retry.
  */
 export async function fieldModelFor(at: Date): Promise<FieldModel> {
   const span = SPANS.find(({ fromMs, untilMs }) => isWithin(at, fromMs, untilMs));
@@ -118,12 +119,12 @@ function modelOf(span: Span, inYear: (year: number) => Float64Array): FieldModel
   };
 }
 
-/** False for an invalid date, whose time is not a number. */
+/** False for an invalid date, whose time is NaN. */
 function isWithin(at: Date, fromMs: number, untilMs: number): boolean {
   return at.getTime() >= fromMs && at.getTime() <= untilMs;
 }
 
-/** Year and the part of it gone by, UTC, as the models' epochs count: 2024-07-02T00:00Z is 2024.5. */
+/** The decimal year, UTC, as the models' epochs count: 2024-07-02T00:00Z is 2024.5. */
 function decimalYear(at: Date): number {
   const year = at.getUTCFullYear();
   const start = Date.UTC(year, 0, 1);
@@ -136,7 +137,10 @@ interface Forecast {
   readonly changePerYear: readonly number[];
 }
 
-/** Main field and its yearly change from the epoch. WMM2025 Technical Report, relevant model equations. */
+/**
+ * Main field plus its yearly change since the epoch. WMM2025 Technical Report, relevant model
+ * equations.
+ */
 function forecast({ epoch, mainField, changePerYear }: Forecast) {
   return (year: number) =>
     Float64Array.from(mainField, (base, i) => base + (year - epoch) * (changePerYear[i] ?? 0));
@@ -148,11 +152,13 @@ interface Epochs {
   readonly mainFields: readonly (readonly number[])[];
 }
 
-/** Linear between epochs; a row without the higher degrees has them as zero. Alken et al. 2021. */
+/**
+ * Linear between epochs; a row that lacks the higher degrees has them as zero. Alken et al. 2021.
+ */
 function betweenEpochs({ firstYear, yearsApart, mainFields }: Epochs) {
   return (year: number) => {
     const position = (year - firstYear) / yearsApart;
-    // The last epoch closes the last interval rather than open one that has no end.
+    // The last epoch closes the last interval rather than opening one without an end.
     const row = Math.min(Math.floor(position), mainFields.length - 2);
     const before = mainFields[row] ?? [];
     const after = mainFields[row + 1] ?? [];

@@ -3,8 +3,8 @@
  *
  * T. Vincenty, "Direct and inverse solutions of geodesics on the ellipsoid with application of
  * nested equations", Survey Review XXIII (176), April 1975: the inverse formula, equations 3 and 4
- * and 13 to 21. Good to a millimetre wherever it settles, which is everywhere but between points
- * nearly opposite each other on the globe.
+ * and 13 to 21. Accurate to a millimetre wherever it converges, which is everywhere except between
+ * nearly antipodal points.
  */
 
 import { type TrueDeg, trueDeg, wrapDeg } from '../angle';
@@ -13,7 +13,7 @@ import type { Place } from './place';
 /** The shortest line from one place to another. */
 export interface Line {
   readonly distanceM: number;
-  /** The direction in which it sets out; null where both places are the same. */
+  /** The direction in which it sets out; null if both places are the same. */
   readonly azimuth: TrueDeg | null;
 }
 
@@ -28,12 +28,12 @@ export const RADIANS_PER_DEGREE = Math.PI / 180;
 
 /** A change of longitude below this, radians, no longer moves the answer by a micrometre. */
 const SETTLED = 1e-13;
-/** Short lines settle within five rounds; what has not after this many never will. */
+/** Short lines converge within five rounds; what hasn't after this many never will. */
 const MOST_ROUNDS = 100;
 
 /**
  * The shortest line between two places: its length in metres and the direction in which it sets
- * out. Null where the places lie so nearly opposite each other that the iteration does not settle.
+ * out. Null if the places are so nearly antipodal that the iteration doesn't converge.
  */
 export function lineBetween(from: Place, to: Place): Line | null {
   // The shorter way round, so that a line may cross the date line.
@@ -64,7 +64,7 @@ export function lineBetween(from: Place, to: Place): Line | null {
         F *
         sinAlpha *
         (sigma + C * sinSigma * (cos2SigmaM + C * cosSigma * (2 * cos2SigmaM ** 2 - 1))); // (11)
-    // Past the opposite meridian it would settle on a line that is not the shortest.
+    // Past the opposite meridian it would converge to a line that isn't the shortest.
     if (Math.abs(lambda) > Math.PI + SETTLED) return null;
     if (Math.abs(lambda - before) < SETTLED) {
       const [metresPerRadian, k] = arcSeries(cosSqAlpha); // (3), (4)
@@ -84,7 +84,10 @@ export function reducedLatitude(latDeg: number): readonly [sin: number, cos: num
   return [Math.sin(U), Math.cos(U)];
 }
 
-/** How an arc on the auxiliary sphere is scaled to metres along the line, b A, and B: Vincenty (3) and (4). */
+/**
+ * How an arc on the auxiliary sphere scales to metres along the line, b A, and B: Vincenty (3) and
+ * (4).
+ */
 export function arcSeries(cosSqAlpha: number): readonly [metresPerRadian: number, k: number] {
   const uSq = (cosSqAlpha * (A ** 2 - B ** 2)) / B ** 2;
   const scale = 1 + (uSq / 16384) * (4096 + uSq * (-768 + uSq * (320 - 175 * uSq))); // (3)
@@ -92,7 +95,7 @@ export function arcSeries(cosSqAlpha: number): readonly [metresPerRadian: number
   return [B * scale, k];
 }
 
-/** Δσ, what the arc differs by from its first guess: Vincenty (6). */
+/** Δσ, the arc's correction: Vincenty (6). */
 export const arcCorrection = (
   k: number,
   sinSigma: number,
@@ -106,6 +109,6 @@ export const arcCorrection = (
       (cosSigma * (2 * cos2SigmaM ** 2 - 1) -
         (k / 6) * cos2SigmaM * (4 * sinSigma ** 2 - 3) * (4 * cos2SigmaM ** 2 - 3)));
 
-/** How longitude on the sphere and on the ellipsoid differ, C: Vincenty (10). */
+/** The difference between longitude on the sphere and on the ellipsoid, C: Vincenty (10). */
 export const longitudeSeries = (cosSqAlpha: number): number =>
   (F / 16) * cosSqAlpha * (4 + F * (4 - 3 * cosSqAlpha));

@@ -1,9 +1,9 @@
 /**
- * The magnetic field of a sum of spherical harmonics: the one synthesis behind every model.
+ * The magnetic field as a sum of spherical harmonics: the one synthesis behind every model.
  *
- * Sources: WMM2025 Technical Report (NOAA/BGS 2025), relevant model equations; Alken et al.
- * 2021, doi 10.1186/s40623-020-01288-x, equation 1. Both use Schmidt semi-normalised functions and
- * the reference radius 6371.2 km.
+ * Sources: WMM2025 Technical Report (NOAA/BGS 2025), relevant model equations; Alken et al. 2021,
+ * doi 10.1186/s40623-020-01288-x, equation 1. Both use Schmidt semi-normalised functions and the
+ * reference radius 6371.2 km.
  */
 
 /** Geomagnetic reference radius a, km. Alken et al. 2021. */
@@ -27,7 +27,7 @@ export interface FieldVector {
   readonly downNt: number;
 }
 
-/** Where g(n, 0) stands in g10, g11, h11, g20, ...; g(n, m) is 2m − 1 further, h(n, m) 2m. */
+/** The index of g(n, 0) in g10, g11, h11, g20, ...; g(n, m) is 2m − 1 further, h(n, m) 2m. */
 const zonalIndex = (n: number) => n * n - 1;
 
 /**
@@ -37,8 +37,8 @@ const zonalIndex = (n: number) => n * n - 1;
  * `coefficients` holds g10, g11, h11, g20, ... in nT up to some degree N, N (N + 2) numbers.
  *
  * With θ the colatitude, P(n, m) is carried as Q = P / sin θ for m ≥ 1. Q obeys the same recursion,
- * the east component and dP/dθ need Q itself, and nothing is divided by sin θ: the poles are places
- * like any other.
+ * the east component and dP/dθ need Q itself, and nothing is divided by sin θ: the poles need no
+ * special case.
  */
 export function fieldAtGeocentric(coefficients: Float64Array, point: Geocentric): FieldVector {
   const degree = Math.round(Math.sqrt(coefficients.length + 1)) - 1;

@@ -1,7 +1,7 @@
 /**
  * The sun in the eyes on a runway: whether it is low ahead now or soon, and for how long.
  *
- * A landing looks the same way as a take-off from the same end, so one answer serves both.
+ * A landing faces the same way as a take-off from the same end, so one answer serves both.
  */
 
 import { relativeDeg, type TrueDeg } from '../angle';
@@ -18,24 +18,25 @@ export type LowSun =
       readonly from: Date;
       /** The first whole minute, UTC, at which it no longer is. */
       readonly until: Date;
-      /** Where it stands at `from`, clockwise of the heading, degrees: −25 to 25, to the right when positive. */
+      /**
+       * Where it stands at `from`, clockwise of the heading, degrees: −25 to 25, right positive.
+       */
       readonly relativeDeg: number;
       /** How high it stands at `from`, refraction included, degrees: 0 to 15. */
       readonly altitudeDeg: number;
     };
 
-/** How far ahead one looks for the sun. Common practice, no published source. */
+/** How far ahead to look for the sun. Common practice, no published source. */
 const AHEAD_MIN = 180;
 
 const MINUTE_MS = 60_000;
 
 /**
  * Whether the sun is low ahead on a heading at a moment: within 25° of it, 0 to 15° high, common
- * practice, no published source. Where it is not, whether it will be within 3 hours.
+ * practice, no published source. If not, whether it will be within 3 hours.
  *
- * Every whole minute is looked at: in the far north or south the sun can stay low all day and pass
- * through that window at a corner, where a longer stride would step over it. Throws as
- * {@link sunPosition}.
+ * Checks every whole minute: in the far north or south the sun can stay low all day and cut a
+ * corner of that window, which a longer stride would step over. Throws as {@link sunPosition}.
  */
 export function lowSunAhead(place: Place, heading: TrueDeg, at: Date): LowSun {
   const isLow = (when: Date) => isSunLowAhead(sunPosition(place, when), heading);
@@ -48,11 +49,11 @@ export function lowSunAhead(place: Place, heading: TrueDeg, at: Date): LowSun {
   return { kind: 'none' };
 }
 
-/** The spell that has begun at `from`. */
+/** The spell that began at `from`. */
 function spell(kind: 'now' | 'later', place: Place, heading: TrueDeg, from: Date): LowSun {
   const sun = sunPosition(place, from);
   let until = from;
-  // It ends: in a day the sun goes all the way round, or rises and sets.
+  // It ends: within a day the sun goes all the way round, or rises and sets.
   while (isSunLowAhead(sunPosition(place, until), heading)) {
     until = new Date(wholeMinuteAfter(until.getTime()));
   }

@@ -11,10 +11,10 @@ export interface PlanPoint {
 }
 
 /**
- * Where a place lies on a flat plan around `reference`, metres east and north: the azimuthal
- * equidistant projection, which keeps distance and direction from the reference. Between any two
- * points within 10 km of it lengths are kept to a centimetre. J. P. Snyder, Map Projections: A
- * Working Manual, USGS PP 1395 (1987), ch. 25. Null where {@link lineBetween} has no answer.
+ * A place on a flat plan around `reference`, metres east and north: the azimuthal equidistant
+ * projection, which preserves distance and direction from the reference. Between any two points
+ * within 10 km of it, lengths are true to a centimetre. J. P. Snyder, Map Projections: A Working
+ * Manual, USGS PP 1395 (1987), ch. 25. Null if {@link lineBetween} has no answer.
  */
 export function planPoint(reference: Place, place: Place): PlanPoint | null {
   const line = lineBetween(reference, place);

@@ -11,9 +11,9 @@ const LETTERS: Readonly<Record<Axis, Readonly<Record<string, 1 | -1>>>> = {
 };
 
 /**
- * Degrees, north and east positive, out of `62.95`, `−10.55`, `62 57.0 N`, `N62°57'00"`, or the
+ * Degrees, north and east positive, from `62.95`, `−10.55`, `62 57.0 N`, `N62°57'00"`, or the
  * closed form of aeronautical publications, `625700N` and `0103300W` (ICAO Annex 15, appendix 1;
- * ISO 6709 for the order of degrees, minutes and seconds). Null where it is none.
+ * ISO 6709 for the order of degrees, minutes and seconds). Null if it is none.
  */
 export function readCoordinate(text: string, axis: Axis): number | null {
   const plain = text.trim().toUpperCase().replaceAll('−', '-').replaceAll(',', '.');
@@ -34,7 +34,9 @@ function closed(digits: string, axis: Axis): number | null {
   return deg === undefined ? null : sexagesimal(Number(deg), Number(minutes), Number(seconds));
 }
 
-/** One to three numbers with anything between them that is no number; only the last may have decimals. */
+/**
+ * One to three numbers separated by anything that is no number; only the last may have decimals.
+ */
 function open(numbers: string): number | null {
   const form =
     /^(-?\d{1,3}(?:\.\d+)?)(?:[\s°:]+(\d{1,2}(?:\.\d+)?)(?:[\s'′:]+(\d{1,2}(?:\.\d+)?))?)?["″'′°\s]*$/;

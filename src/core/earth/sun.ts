@@ -1,9 +1,9 @@
 /**
- * Where the sun stands, and the two facts that hang on it: night and lights.
+ * Where the sun stands, and the two facts that depend on it: night and lights.
  *
- * Positions and times are suncalc's, after Meeus, Astronomical Algorithms. The facts are decided by
- * the sun's altitude rather than by clock times, so that they also hold where it never rises or
- * never sets. The horizon is level and at the observer's height; hills are not known.
+ * Positions and times are suncalc's, after Meeus, Astronomical Algorithms. The facts follow from
+ * the sun's altitude rather than from clock times, so that they also hold where it never rises or
+ * never sets. The horizon is level and at the observer's height; hills are unknown.
  */
 
 import { getPosition, getTimes } from 'suncalc';
@@ -13,18 +13,20 @@ import type { Place } from './place';
 /** Where the sun stands. */
 export interface SunPosition {
   readonly azimuth: TrueDeg;
-  /** Of the sun's centre as it is seen, refraction included, degrees above the horizon; negative below. */
+  /**
+   * Of the sun's centre as seen, refraction included, degrees above the horizon; negative below.
+   */
   readonly altitudeDeg: number;
 }
 
 /** A state, and how long it lasts. */
 export interface Spell {
   readonly holds: boolean;
-  /** The first moment at which it is the other way, to a second; null when that is not within 24 h. */
+  /** When it first changes, to a second; null if not within 24 h. */
   readonly until: Date | null;
 }
 
-/** What the sun settles at a place and a moment. */
+/** What the sun determines at a place and a moment. */
 export interface SunFacts {
   readonly position: SunPosition;
   /** The sun is more than 6° below the horizon: after evening and before morning civil twilight. 14 CFR 1.1. */
@@ -33,7 +35,7 @@ export interface SunFacts {
   readonly lights: Spell;
 }
 
-/** When, in a day, the sun is above some altitude. */
+/** When, in a day, the sun is above an altitude. */
 export type Above =
   | { readonly kind: 'between'; readonly from: Date; readonly until: Date }
   | { readonly kind: 'always' }
@@ -50,8 +52,8 @@ export interface SunDay {
 }
 
 /**
- * Where the sun stands. Close to the horizon the altitude is good to about 0.1°, since the air
- * varies. Throws RangeError for an invalid date and for a place that is not two finite numbers.
+ * Where the sun stands. Close to the horizon the altitude is accurate to about 0.1°, since the air
+ * varies. Throws RangeError for an invalid date and for a place that isn't two finite numbers.
  */
 export function sunPosition({ latDeg, lonDeg }: Place, at: Date): SunPosition {
   const { azimuth, altitude } = getPosition(at, latDeg, lonDeg);
@@ -68,7 +70,10 @@ export function sunFacts(place: Place, at: Date): SunFacts {
   };
 }
 
-/** Sunrise, sunset and civil twilight of the day whose noon, by the sun, lies nearest to `at`. Throws as {@link sunPosition}. */
+/**
+ * Sunrise, sunset and civil twilight of the day whose solar noon is nearest to `at`. Throws as
+ * {@link sunPosition}.
+ */
 export function sunDay(place: Place, at: Date): SunDay {
   const times = getTimes(at, place.latDeg, place.lonDeg);
   const noonDeg = sunPosition(place, times.solarNoon).altitudeDeg;
@@ -87,8 +92,8 @@ export function isSunLowAhead({ azimuth, altitudeDeg }: SunPosition, heading: Tr
 /**
  * Refraction that suncalc adds for a sun on or below the horizon: 29′. Meeus, formula 16.4 at 0°.
  *
- * The altitudes that define sunset and twilight are without refraction, those that suncalc gives are
- * with it, so the thresholds are moved by as much.
+ * The altitudes that define sunset and twilight exclude refraction and suncalc's include it, so the
+ * thresholds are shifted by as much.
  */
 const REFRACTION_DEG = 1.02 / 60 / Math.tan((10.26 / 5.1) * (Math.PI / 180));
 
@@ -102,8 +107,8 @@ const MINUTE_MS = 60_000;
 const DAY_MS = 24 * 60 * MINUTE_MS;
 
 /**
- * Between two looks ten minutes apart a sun that crosses a line and comes back goes no further than
- * 0.014° beyond it (1 − cos 1.25°, for 15° an hour), less than the air moves it.
+ * In the ten minutes between two samples, a sun that crosses a line and comes back goes no further
+ * than 0.014° beyond it (1 − cos 1.25°, for 15° an hour), less than the air moves it.
  */
 const LOOK_MS = 10 * MINUTE_MS;
 
@@ -121,7 +126,10 @@ function spell(place: Place, at: Date, altitudeDeg: number): Spell {
   return { holds, until: null };
 }
 
-/** The first moment, to a second, at which `changed` is true; it is false at `beforeMs` and true at `afterMs`. */
+/**
+ * The first moment, to a second, at which `changed` is true; it is false at `beforeMs` and true at
+ * `afterMs`.
+ */
 function firstChange(beforeMs: number, afterMs: number, changed: (ms: number) => boolean): Date {
   let before = beforeMs;
   let after = afterMs;
@@ -133,7 +141,7 @@ function firstChange(beforeMs: number, afterMs: number, changed: (ms: number) =>
   return new Date(after);
 }
 
-/** suncalc gives no times where the altitude is not crossed that day. */
+/** suncalc gives no times if the altitude isn't crossed that day. */
 function above(from: Date | null, until: Date | null, atNoon: boolean): Above {
   if (from && until) return { kind: 'between', from, until };
   return { kind: atNoon ? 'always' : 'never' };

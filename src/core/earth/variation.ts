@@ -1,19 +1,18 @@
 /**
  * Magnetic variation: how far magnetic north lies east of true north.
  *
- * Worked out from published coefficients; which model answers for which date stands in
- * `fieldModel.ts`.
+ * Computed from published coefficients; `fieldModel.ts` says which model covers which date.
  */
 
 import type { FieldModel } from './fieldModel';
 import { type FieldVector, fieldAtGeocentric, type Geocentric } from './harmonics';
 import type { Place } from './place';
 
-/** A place and how high. */
+/** A place and its height. */
 export interface ElevatedPlace extends Place {
   /**
-   * Metres above sea level, 0 when left out. It stands in for the height above the ellipsoid, which
-   * differs by up to 110 m: less than 0.001° of variation but close to the magnetic poles.
+   * Metres above sea level, 0 if absent. Used in place of the height above the ellipsoid, which
+   * differs by up to 110 m: less than 0.001° of variation except close to the magnetic poles.
    */
   readonly elevationM?: number;
 }
@@ -26,16 +25,16 @@ export interface MagneticField extends FieldVector {
   readonly variationDeg: number;
 }
 
-/** How far a compass, and so a variation, is to be trusted. */
+/** How far a compass, and so a variation, can be trusted. */
 export type CompassZone = 'usable' | 'caution' | 'blackout';
 
 /**
  * Magnetic variation, degrees, east positive, −180 to 180: magnetic = true − variation.
  *
- * Always finite, also at the poles, where "north" is the direction of the meridian given by
- * `lonDeg`. Close to a magnetic pole it means little; ask {@link magneticField} for the horizontal
- * field. Throws RangeError for a date outside the span of `tables` and for a latitude beyond a pole
- * or a number that is not finite.
+ * Always finite, even at the poles, where "north" is the direction of the meridian given by
+ * `lonDeg`. Close to a magnetic pole it means little; check {@link magneticField} for the
+ * horizontal field. Throws RangeError for a date outside the span of `tables`, for a latitude
+ * beyond a pole, and for a number that isn't finite.
  */
 export function variationDeg(place: ElevatedPlace, at: Date, tables: FieldModel): number {
   return magneticField(place, at, tables).variationDeg;
@@ -52,7 +51,7 @@ export function magneticField(place: ElevatedPlace, at: Date, tables: FieldModel
   const point = geocentric(sinLat, cosLat, lonDeg, elevationM / 1000);
   const towardsCentre = fieldAtGeocentric(tables.coefficientsAt(at), point);
 
-  // From geocentric to geodetic down, by the angle between them. WMM2025 Technical Report.
+  // Rotate from geocentric to geodetic down. WMM2025 Technical Report.
   const sinTurn = point.sinLat * cosLat - point.cosLat * sinLat;
   const cosTurn = point.cosLat * cosLat + point.sinLat * sinLat;
   const northNt = towardsCentre.northNt * cosTurn - towardsCentre.downNt * sinTurn;

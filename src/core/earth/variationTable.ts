@@ -1,15 +1,15 @@
-/** Magnetic variation with its model in hand, as the brief takes it. */
+/** Magnetic variation with its model loaded, as the day takes it. */
 
 import { type FieldModel, fieldModelFor } from './fieldModel';
 import { type ElevatedPlace, variationDeg } from './variation';
 
-/** A model with its tables in hand, that answers for its own span of dates. */
+/** A model with its tables loaded, valid for its own span of dates. */
 export interface VariationTable extends Pick<FieldModel, 'name' | 'from' | 'until'> {
   /** Degrees, east positive. Throws RangeError outside the span, as {@link variationDeg}. */
   variationDeg(place: ElevatedPlace, at: Date): number;
 }
 
-/** The table that answers for a moment. Rejects as {@link fieldModelFor}. */
+/** The table for a moment. Rejects as {@link fieldModelFor}. */
 export async function variationTableFor(at: Date): Promise<VariationTable> {
   const model = await fieldModelFor(at);
   const { name, from, until } = model;

@@ -1,4 +1,4 @@
-/** What is said on the radio, as facts and in which manner: the view has the words. */
+/** Radio calls as facts and manner; the words are the view's. */
 
 import type { Designator, Field } from '../airfield/field';
 
@@ -11,19 +11,19 @@ export const CALLS = ['taxi', 'crossing', 'line-up', 'departure', 'inbound', 'va
 /** A call from stand to stand. */
 export type CallKind = (typeof CALLS)[number];
 
-/** Where a departure turns to, and an arrival comes from. */
+/** Where a departure turns, and where an arrival comes from. */
 export const COMPASS = ['n', 'ne', 'e', 'se', 's', 'sw', 'w', 'nw'] as const;
 
 /** One of eight directions. */
 export type Compass = (typeof COMPASS)[number];
 
 /**
- * In which manner a station is spoken to: a controller is asked, an information officer is told and
- * may answer, traffic is told by saying it to the field. FAA AIM 4-1-9; ICAO Annex 11, 2.6.
+ * How a station is addressed: a controller is asked, an information officer is told and may answer,
+ * traffic is told by broadcasting to the field. FAA AIM 4-1-9; ICAO Annex 11, 2.6.
  */
 export type Manner = 'ask' | 'inform' | 'tell';
 
-/** What the calls are made of; null is what is not known, and is left unsaid. */
+/** What the calls are made of; null if unknown, and left unsaid. */
 export interface CallFacts {
   readonly callsign: string | null;
   readonly field: string;
@@ -33,9 +33,9 @@ export interface CallFacts {
   readonly hold: string | null;
   /** The end in use. */
   readonly end: Designator | null;
-  /** Taxiways in order, runways rolled along by their names. */
+  /** Taxiways in order; runways taxied along by their names. */
   readonly via: readonly string[];
-  /** The next runway to cross, and the taxiway and holding point it is crossed from. */
+  /** The next runway to cross, and the taxiway and holding point to cross it from. */
   readonly crossing: {
     readonly runway: string;
     readonly on: string | null;
@@ -49,7 +49,7 @@ export interface CallFacts {
   readonly departTo: Compass | null;
 }
 
-/** What of an answer has to be said back. */
+/** What must be read back of an answer. */
 export type Readback =
   | { readonly code: 'runway'; readonly end: Designator }
   | { readonly code: 'holding-point'; readonly hold: string }
@@ -59,15 +59,15 @@ export type Readback =
 /** One call. */
 export interface Call {
   readonly kind: CallKind;
-  /** Null where the field has no radio, and so nobody to say it to. */
+  /** Null if the field has no radio, and so nobody to address. */
   readonly station: Station | null;
   readonly manner: Manner;
   readonly facts: CallFacts;
-  /** Where a controller answers: what has to be read back. ICAO Annex 11, 3.7.3.1; Doc 9432, 2.8.3. */
+  /** If a controller answers: what to read back. ICAO Annex 11, 3.7.3.1; Doc 9432, 2.8.3. */
   readonly readback: readonly Readback[];
 }
 
-/** On the ground one calls ground first; at the runway and in the air, the tower. */
+/** On the ground, ground comes first; at the runway and in the air, the tower. */
 const ON_THE_GROUND = ['ground', 'tower', 'information', 'traffic'] as const;
 const AT_THE_RUNWAY = ['tower', 'information', 'traffic', 'ground'] as const;
 
@@ -80,7 +80,7 @@ const FIRST_CALLED: Readonly<Record<CallKind, readonly Station['service'][]>> = 
   vacated: AT_THE_RUNWAY,
 };
 
-/** Whom to speak to for a call; null where the field has no radio. */
+/** Whom to address for a call; null if the field has no radio. */
 export function stationFor(kind: CallKind, radio: readonly Station[]): Station | null {
   for (const service of FIRST_CALLED[kind]) {
     const station = radio.find((one) => one.service === service);
@@ -96,7 +96,7 @@ const MANNERS: Readonly<Record<Station['service'], Manner>> = {
   traffic: 'tell',
 };
 
-/** A call with whom it goes to, in which manner, and what is read back of the answer. */
+/** A call with its station, its manner, and what to read back of the answer. */
 export function callFor(kind: CallKind, radio: readonly Station[], facts: CallFacts): Call {
   const station = stationFor(kind, radio);
   const manner = station === null ? 'tell' : MANNERS[station.service];

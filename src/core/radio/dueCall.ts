@@ -9,15 +9,15 @@ import type { CallKind } from './call';
 export interface CallQuestion {
   readonly purpose: Purpose;
   readonly stamps: readonly Pick<Stamp, 'what'>[];
-  /** Where the aircraft is on its way; null where no way is known. */
+  /** Where the aircraft is on its route; null if no route is known. */
   readonly progress: Pick<Progress, 'last' | 'next' | 'goneM' | 'leftM'> | null;
   /** Whether a runway is still to be crossed. */
   readonly crosses: boolean;
 }
 
 /**
- * The call that comes next: before anything is passed for taxi, then for each crossing, at the end
- * of the way for line-up; on the way in inbound, and once landed that the runway is vacated.
+ * The next call: taxi before any point is passed, then each crossing, and line-up at the end of the
+ * route; on the way in, inbound and then, once landed, runway vacated.
  */
 export function dueCallKind({ purpose, stamps, progress, crosses }: CallQuestion): CallKind {
   if (purpose === 'landing') return stamps.at(-1)?.what === 'landed' ? 'vacated' : 'inbound';

@@ -1,4 +1,4 @@
-/** The best end alone, for who asks in many winds. */
+/** Only the best end, for callers that ask in many winds. */
 
 import type { Designator } from '../airfield/field';
 import { blowFrom } from './judge';
@@ -7,8 +7,8 @@ import type { EndsQuestion } from './question';
 import { situationOf } from './situation';
 
 /**
- * The end that {@link rankRunwayEnds} would call best, null where it would call none so; without
- * the order of the others and without how firm it is, which is most of the work.
+ * The end {@link rankRunwayEnds} would call best, null if it would call none so; without the order
+ * of the others and without how firm it is, which is most of the work.
  */
 export function bestEnd(question: EndsQuestion): Designator | null {
   const situation = situationOf(question);

@@ -1,4 +1,4 @@
-/** Two ends side by side: by which rule one stands above the other, and what came before it. */
+/** Two ends side by side: which rule puts one above the other, and what came before it. */
 
 import type { Designator } from '../airfield/field';
 import {
@@ -15,27 +15,30 @@ import { canKeepLimits, failsLeast, inOrder, offDeg, type Sieve, sievesOf, sift 
 import type { EndsQuestion, Reason } from './question';
 import { type Candidate, situationOf } from './situation';
 
-/** A rule, by the code it has as a reason; `alike` is the order of the designators. */
+/** A rule, by its code as a reason; `alike` is the order of the designators. */
 export type RuleCode = Exclude<Reason['code'], 'only-one-within-limits'>;
 
-/** A rule, and what it says of two ends. */
+/** A rule, and what it says about two ends. */
 export interface RuleApplied {
   readonly rule: RuleCode;
   /**
-   * What the rule goes by, for each: kt of headwind, share of the crosswind limit, metres, degrees
-   * off the wind, place among the preferred, share by which the limits fail, 1 for yes and 0 for
-   * no. Null where it is not known, and where the rule does not concern the end.
+   * What the rule compares, for each: kt of headwind, share of the crosswind limit, metres, degrees
+   * off the wind, place among the preferred, share by which limits fail, 1 for yes and 0 for no.
+   * Null if unknown, or if the rule doesn't concern the end.
    */
   readonly a: number | null;
   readonly b: number | null;
-  /** The best that any end still in question had, which need not be one of the two; null where the rule was not applied. */
+  /**
+   * The best of any end still in question, which needn't be one of the two; null if the rule wasn't
+   * applied.
+   */
   readonly best: number | null;
-  /** How much worse than `best` is as good. */
+  /** How much worse than `best` still counts as equal. */
   readonly slack: number;
   readonly better: 'greater' | 'less';
   /**
-   * The end that passed alone; `alike` where both are as good as the best; `not-applied` where a
-   * rule before it has decided, or it has nothing to go by for either end.
+   * The only end that passed; `alike` if both are as good as the best; `not-applied` if an earlier
+   * rule has decided, or there is nothing to compare for either end.
    */
   readonly verdict: 'a' | 'b' | 'alike' | 'not-applied';
   /** The one rule that puts one end above the other. */
@@ -48,16 +51,16 @@ export interface EndsCompared {
   readonly b: Designator;
   /** The one that stands above the other. */
   readonly first: 'a' | 'b';
-  /** All rules for this wind, in the order they are used in. */
+  /** All rules for this wind, in the order they apply. */
   readonly rules: readonly RuleApplied[];
 }
 
 /**
- * Which rule puts one end above the other in the order of {@link rankRunwayEnds}. Null where the
- * field has no such ends, or they are the same.
+ * Which rule puts one end above the other in the order of {@link rankRunwayEnds}. Null if the field
+ * has no such ends, or they are the same.
  *
- * Two numbers alone do not tell: a rule keeps all ends close to the best of those left, and that
- * best may be a third. So the rules are applied as they were in the round which the upper one won,
+ * Two numbers alone can't tell: a rule keeps all ends close to the best of those left, and that
+ * best may be a third. So the rules are applied as they were in the round that the upper one won,
  * with every end that was left then.
  */
 export function compareEnds(
@@ -109,7 +112,7 @@ export function compareEnds(
 
 type Applied = Pick<Sieve, 'worth' | 'slack'>;
 
-/** The rules between two ends, in the order they are used in. */
+/** The rules between two ends, in the order they apply. */
 function rulesBetween(
   upper: Candidate,
   lower: Candidate,
@@ -117,7 +120,7 @@ function rulesBetween(
 ): readonly { readonly rule: RuleCode; readonly sieve: Applied }[] {
   const keeps = keepsLimits(upper, blow);
   const rules: { rule: RuleCode; sieve: Applied }[] = [];
-  // With a wind that is not known no end is within limits, but some fail by it already.
+  // In an unknown wind no end is within limits, but some already fail.
   if (canKeepLimits(blow.situation)) rules.push({ rule: 'within-limits', sieve: limitsKept });
   else if (keeps) rules.push({ rule: 'fails-least', sieve: limitsKept });
   if (!keeps) rules.push({ rule: 'fails-least', sieve: failsLeast });
@@ -135,7 +138,7 @@ const nameOrder = (end: Candidate, { situation }: Blow): number =>
 
 const byName: Applied = { worth: (end, blow) => -nameOrder(end, blow), slack: 0 };
 
-/** What a rule goes by, as a number for the pilot. */
+/** What a rule compares, as a number for the pilot. */
 interface Measure {
   readonly better: 'greater' | 'less';
   readonly of: (end: Candidate, blow: Blow) => number | null;
@@ -160,7 +163,7 @@ const MEASURES: Readonly<Record<RuleCode, Measure>> = {
   alike: { better: 'less', of: nameOrder },
 };
 
-/** The best of the numbers that are known; null where none is. */
+/** The best of the known numbers; null if none is. */
 function bestOf(numbers: readonly (number | null)[], better: Measure['better']): number | null {
   const all = numbers.filter((number) => number !== null);
   return finite(better === 'greater' ? Math.max(...all) : Math.min(...all));

@@ -2,9 +2,9 @@
  * Wind along and across a runway.
  *
  * α is how far the wind's direction lies clockwise of the runway's heading: 0 is a pure headwind,
- * 90° a pure crosswind from the right. Headwind = V cos α, crosswind = V sin α: FAA-H-8083-25B,
- * ch. 11. The ring asks this for every end at every degree, so directions are taken as cosine and
- * sine once, and those of α follow by the difference formulas.
+ * 90° a pure crosswind from the right. Headwind = V cos α, crosswind = V sin α: FAA-H-8083-25B, ch.
+ * 11. The ring needs this for every end at every degree, so the cosine and sine of each direction
+ * are taken once, and those of α follow from the difference formulas.
  */
 
 import { cosDeg, degreesOf, sinDeg, type TrueDeg } from '../angle';
@@ -30,16 +30,16 @@ export const across = (wind: Bearing, runway: Bearing): number =>
   wind.sin * runway.cos - wind.cos * runway.sin;
 
 /**
- * The least headwind that a wind of 1 kt has in a sector, from the headwind and the crosswind at the
- * sector's middle: cos(β + h), β the angle between the runway and the middle, h half the sector's
- * width; −1 where the sector holds the opposite direction, β + h ≥ 180°.
+ * The least headwind of a 1 kt wind in a sector, from the headwind and crosswind at the sector's
+ * middle: cos(β + h), with β the angle between runway and middle and h half the sector's width; −1
+ * if the sector contains the opposite direction, β + h ≥ 180°.
  */
 export const leastAlong = (alongMiddle: number, acrossMiddle: number, half: Bearing): number =>
   alongMiddle <= -half.cos ? -1 : alongMiddle * half.cos - Math.abs(acrossMiddle) * half.sin;
 
 /**
- * The greatest crosswind, from either side, that a wind of 1 kt has in a sector, from the same: the
- * greater of |sin(β ± h)|; 1 where the sector holds a direction straight across, |90° − β| ≤ h.
+ * The greatest crosswind, from either side, of a 1 kt wind in a sector, from the same inputs: the
+ * greater of |sin(β ± h)|; 1 if the sector contains a direction straight across, |90° − β| ≤ h.
  */
 export function mostAcross(alongMiddle: number, acrossMiddle: number, half: Bearing): number {
   const sin = Math.abs(acrossMiddle);

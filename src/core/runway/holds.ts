@@ -46,7 +46,7 @@ function swingOf({ wind }: EndsQuestion): { readonly leftDeg: number; readonly r
   return { leftDeg, rightDeg: envelope.widthDeg - leftDeg };
 }
 
-/** Whether a swing goes beyond where the best end changes. */
+/** Whether the swing goes beyond where the best end changes. */
 const leaves = (side: HoldsTo, swingDeg: number): boolean =>
   side !== 'never' && swingDeg > side.spareDeg;
 
@@ -76,7 +76,7 @@ function holdsTo(
 
 /**
  * The steady speed at which today's direction reaches a wind limit. Every component grows with the
- * speed, so the wind can grow by limit over worst component; the gust grows with it.
+ * speed, so the wind can grow by the ratio of limit to worst component; the gust grows with it.
  */
 function breakingSpeed(best: Candidate, blow: Blow): Pick<HoldsUntil, 'speedKt' | 'limit'> {
   const { shape, limits } = blow.situation;

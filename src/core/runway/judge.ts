@@ -1,6 +1,6 @@
 /**
- * Judging an end in the wind from one direction: one function for each quantity, so that the ring,
- * which asks at every degree, works out no more than it takes to find the best.
+ * Judging an end in the wind from one direction: one function per quantity, so that the ring, which
+ * asks at every degree, computes no more than finding the best takes.
  */
 
 import { degreesOf, type TrueDeg, trueDeg } from '../angle';
@@ -12,18 +12,21 @@ import { type Candidate, lengthOf, type Situation } from './situation';
 /** The wind of a situation, from one direction. */
 export interface Blow {
   readonly situation: Situation;
-  /** The reported direction; null from anywhere. */
+  /** The reported direction; null if from anywhere. */
   readonly mean: Bearing | null;
   /** The middle of the envelope. */
   readonly middle: Bearing;
 }
 
-/** The wind of a situation, from a direction of which the situation need not know; null is from anywhere. */
+/**
+ * The wind of a situation, from a direction that needn't be the reported one; null is from
+ * anywhere.
+ */
 export function blowFrom(from: TrueDeg | null, situation: Situation): Blow {
   const turn = from === null ? 0 : degreesOf(from);
   const mean = from === null ? null : bearingOf(from);
   const { middleDeg } = situation.shape;
-  // A wind that does not swing is its own middle; the ring asks for it at every degree.
+  // A wind that doesn't swing is its own middle; the ring asks for it at every degree.
   const middle = mean !== null && middleDeg === 0 ? mean : bearingOf(trueDeg(turn + middleDeg));
   return { situation, mean, middle };
 }
@@ -65,11 +68,11 @@ export function tailwindWorstKt(candidate: Candidate, blow: Blow): number {
   return (strongestKt ?? 0) * Math.max(0, -leastOf1Kt(candidate, blow));
 }
 
-/** How much the gust exceeds the steady wind, kt; 0 when there is none, or no speed is known. */
+/** How much the gust exceeds the steady wind, kt; 0 if there is none, or no speed is known. */
 export const gustSpreadKt = ({ situation: { shape } }: Blow): number =>
   (shape.strongestKt ?? 0) - (shape.speedKt ?? 0);
 
-/** The place of an end among the preferred, from 1; Infinity where it has none in this wind. */
+/** The place of an end among the preferred, from 1; Infinity if it has none in this wind. */
 export function preferredPlace(candidate: Candidate, blow: Blow): number {
   const { preferred } = blow.situation;
   const index = preferred?.ends.indexOf(candidate.designator) ?? -1;
@@ -81,7 +84,7 @@ export function preferredPlace(candidate: Candidate, blow: Blow): number {
     : index + 1;
 }
 
-/** What is needed of the end; null where it cannot be known or no one asked. */
+/** What the end needs; null if unknown, or if nobody asked. */
 export function neededOf(candidate: Candidate, blow: Blow): Needs | NoNeeds | null {
   const { lengthNeededM, purpose } = blow.situation;
   if (lengthNeededM === null) return null;
@@ -94,7 +97,7 @@ export function neededOf(candidate: Candidate, blow: Blow): Needs | NoNeeds | nu
 
 const DECLARED = ['tora', 'toda', 'asda', 'lda'] as const;
 
-/** What is asked of each declared length. */
+/** What is needed of each declared length. */
 export function asked({ declaredM }: Candidate, { lengthsM }: Needs): Asked[] {
   const all: Asked[] = [];
   for (const of of DECLARED) {
@@ -104,7 +107,7 @@ export function asked({ declaredM }: Candidate, { lengthsM }: Needs): Asked[] {
   return all;
 }
 
-/** Faster at lift-off than the tyres take. */
+/** Faster at lift-off than the tyres allow. */
 export const tearsTyres = ({ tyres }: Needs): boolean =>
   tyres !== undefined && exceeds(tyres.groundKt, tyres.limitKt);
 
@@ -112,7 +115,9 @@ export const tearsTyres = ({ tyres }: Needs): boolean =>
 export const cannotGoOn = ({ goOn }: Needs): boolean =>
   goOn !== undefined && exceeds(goOn.lowestKt, goOn.stopKt);
 
-/** The declared length that is left over least; null where the need cannot be known or no length is enough. */
+/**
+ * The declared length with the least to spare; null if the need is unknown or no length is enough.
+ */
 export function tightest(candidate: Candidate, blow: Blow): Asked | null {
   const needed = neededOf(candidate, blow);
   if (needed === null || needsNothing(needed)) return null;
@@ -124,13 +129,13 @@ export function tightest(candidate: Candidate, blow: Blow): Asked | null {
   return least;
 }
 
-/** What is left over of it, metres, negative when too short; null as {@link tightest}. */
+/** What is left over of it, metres, negative if too short; null as {@link tightest}. */
 export function leftM(candidate: Candidate, blow: Blow): number | null {
   const least = tightest(candidate, blow);
   return least === null ? null : least.availableM - least.neededM;
 }
 
-/** Whether what is needed of the end is there. */
+/** Whether the end offers what is needed. */
 function hasLength(candidate: Candidate, blow: Blow): boolean {
   const needed = neededOf(candidate, blow);
   if (needed === null) return true;
@@ -138,13 +143,13 @@ function hasLength(candidate: Candidate, blow: Blow): boolean {
   return asked(candidate, needed).every(({ neededM, availableM }) => !exceeds(neededM, availableM));
 }
 
-/** The share of the crosswind limit that the worst crosswind takes; above 1 it is too much. */
+/** The share of the crosswind limit the worst crosswind takes; above 1 is too much. */
 export const crosswindShare = (candidate: Candidate, blow: Blow): number =>
   crosswindWorstKt(candidate, blow) / Math.max(blow.situation.limits.crosswindKt, LEAST_WHOLE);
 
 /**
- * Whether the end can be used and exceeds none of the limits given: the questions above in one go,
- * since the ring asks it for every end at every degree.
+ * Whether the end is usable and exceeds none of the limits given: all of the above in one go,
+ * because the ring asks for every end at every degree.
  */
 export function keepsLimits(candidate: Candidate, blow: Blow): boolean {
   if (!candidate.usable) return false;
@@ -162,7 +167,7 @@ export function keepsLimits(candidate: Candidate, blow: Blow): boolean {
   return hasLength(candidate, blow);
 }
 
-/** By how large a share the end exceeds the limit it exceeds most; 0 for none, Infinity when not usable. */
+/** By what share the end exceeds the limit it exceeds most; 0 for none, Infinity if unusable. */
 export function failsBy(candidate: Candidate, blow: Blow): number {
   const { limits } = blow.situation;
   if (!candidate.usable) return Number.POSITIVE_INFINITY;
@@ -174,7 +179,7 @@ export function failsBy(candidate: Candidate, blow: Blow): number {
   );
 }
 
-/** The same for the lengths, tyres and going on; Infinity where no length is enough, or there is no going on. */
+/** The same for lengths, tyres and going on; Infinity if no length is enough, or it can't go on. */
 function lengthExcess(candidate: Candidate, blow: Blow): number {
   const needed = neededOf(candidate, blow);
   if (needed === null) return 0;
@@ -187,18 +192,18 @@ function lengthExcess(candidate: Candidate, blow: Blow): number {
   );
 }
 
-/** Less than this is what rounding in sines and products leaves, and decides nothing. */
+/** Anything below this is rounding error of sines and products, and decides nothing. */
 export const ROUNDING = 1e-9;
 
-/** A value is over its limit. Rounding must not carry it over one that it only reaches. */
+/** Whether a value is over its limit. Rounding must not push it over one that it only reaches. */
 export const exceeds = (value: number, limit: number): boolean => value > limit + ROUNDING;
 
-/** A limit below 1 counts as 1 where a share of it is taken, as there is none of 0. */
+/** A limit below 1 counts as 1 when a share of it is taken, because 0 has no shares. */
 const LEAST_WHOLE = 1;
 
-/** By how large a share a value exceeds its limit; 0 where it does not. */
+/** By what share a value exceeds its limit; 0 if it doesn't. */
 const excessShare = (value: number, limit: number): number =>
   exceeds(value, limit) ? (value - limit) / Math.max(limit, LEAST_WHOLE) : 0;
 
-/** Adding 0 makes the −0 of a calm 0: it would be shown with its sign. */
+/** Adding 0 turns the −0 of a calm into 0, which would otherwise show its sign. */
 const component = (speedKt: number, of1Kt: number): number => speedKt * of1Kt + 0;

@@ -1,17 +1,23 @@
-/** What is asked of a runway end: one judgement for whoever compares it with what is declared. */
+/**
+ * What a runway end must provide: one judgement for everyone who compares it with the declared
+ * lengths.
+ */
 
 import type { CannotCode } from '../aircraft/performance';
 
 /** The lengths that are declared for a runway end. ICAO Annex 14, 2.8. */
 export type Declared = 'tora' | 'toda' | 'asda' | 'lda';
 
-/** What is asked of a runway end. */
+/** What a runway end must provide. */
 export interface Needs {
-  /** Metres, from where each declared length is counted; what nothing is asked of is left out. */
+  /** Metres, from where each declared length counts; absent if nothing is needed of it. */
   readonly lengthsM: Readonly<Partial<Record<Declared, number>>>;
-  /** Ground speed at lift-off and the most that the tyres take; left out where they have no limit. */
+  /** Ground speed at lift-off, and the most the tyres allow; absent if they have no limit. */
   readonly tyres?: { readonly groundKt: number; readonly limitKt: number };
-  /** A twin's lowest speed to go on from, Infinity where there is none, and its last to stop from. */
+  /**
+   * A twin's lowest speed to go on from, Infinity if there is none, and its last speed to stop
+   * from.
+   */
   readonly goOn?: { readonly lowestKt: number; readonly stopKt: number };
 }
 

@@ -4,17 +4,18 @@ import type { Designator } from '../airfield/field';
 import { type Needs, type NoNeeds, needsNothing } from './needs';
 import type { LengthNeeded } from './question';
 
-/** Between rows what is needed is taken from a straight line; over 5 kt it bends by about a metre. */
+/** Between rows the need is interpolated linearly; over 5 kt the curve departs by about a metre. */
 const ROW_KT = 5;
 
-/** What is needed on an end in a headwind, with so much added to the speed for the wind, kt. */
+/** What an end needs in a headwind, with some kt added to the speed for the wind. */
 export type NeededAt = (end: Designator, headwindKt: number, additiveKt: number) => Needs | NoNeeds;
 
 /**
- * Answers as `neededAt` does, but asks it once for each end, each 5 kt of headwind and each 5 kt
- * added, and takes what lies between from a straight line. Where one row has an answer and the next
- * has none, it asks each whole knot between them, and next to one that has none there is none; null where the speed of the wind is not known. `additiveKt` is what the
- * steady headwind reported and the gust over it add to the speed; left out, nothing.
+ * Answers as `neededAt` does, but calls it once for each end, each 5 kt of headwind and each 5 kt
+ * added, and interpolates linearly in between. If one row has an answer and the next has none, it
+ * calls it for each whole knot between them; next to one without an answer there is none. Null if
+ * the wind's speed is unknown. `additiveKt` is what the reported steady headwind and the gust over
+ * it add to the speed; nothing if absent.
  */
 export function needsByWind(
   neededAt: NeededAt,
@@ -37,7 +38,7 @@ export function needsByWind(
   };
 }
 
-/** What lies between two rows, by a straight line. */
+/** A value between two rows, by linear interpolation. */
 function between(
   atKt: number,
   row: (kt: number) => Needs | NoNeeds,
@@ -46,7 +47,7 @@ function between(
   const index = Math.floor(atKt / stepKt);
   const part = atKt / stepKt - index;
   const less = row(index * stepKt);
-  // On a row its neighbour is not asked, since it may have no answer.
+  // Exactly on a row the neighbour isn't needed; it may have no answer.
   if (part === 0) return less;
   const more = row((index + 1) * stepKt);
   const isPartly = hasAnswer(less) !== hasAnswer(more);

@@ -1,9 +1,9 @@
 /**
  * Putting the ends in order.
  *
- * The rules are sieves, used one after another: each keeps the ends that do best by it, and those
- * within its slack of the best. What comes through first is the winner; it is removed and the rest
- * are sieved again. So a slack is a band below the best of those left, never a chain of near ties.
+ * The rules are sieves, applied in turn: each keeps the ends that do best by it, and those within
+ * its slack of the best. The first to come through is the winner; it is removed and the rest are
+ * sieved again. So a slack is a band below the best of those left, never a chain of near ties.
  */
 
 import { relativeDeg } from '../angle';
@@ -22,27 +22,27 @@ import type { Candidate, Rule, Situation } from './situation';
 
 /** A rule by which some ends are better than others. */
 export interface Sieve {
-  /** What it goes by; the better, the greater. */
+  /** What it goes by; greater is better. */
   readonly worth: (end: Candidate, blow: Blow) => number;
-  /** How much less than the best is as good as the best. */
+  /** How much less than the best counts as equal to the best. */
   readonly slack: number;
-  /** The reason to give where it puts `end` above `next`. */
+  /** The reason to give when it puts `end` above `next`. */
   readonly reason: (end: Candidate, next: Candidate, blow: Blow) => Reason;
 }
 
-/** Headwinds this close to the best are as good, kt. Common practice, no published source. */
+/** Headwinds this close to the best count as equal, kt. Common practice, no published source. */
 const HEADWIND_BAND_KT = 2;
-/** Parallels differ by a hundredth of a degree; what cannot be read off a page must not decide. */
+/** Parallels differ by a hundredth of a degree; what can't be read off a page must not decide. */
 const SHARE_SLACK = 0.005;
 const METRE = 1;
 const DEGREE = 1;
 
-/** What cannot be known is worth less than anything that can. */
+/** An unknown is worth less than anything known. */
 const known = (value: number | null): number => value ?? Number.NEGATIVE_INFINITY;
 
 const finite = (value: number): number | null => (Number.isFinite(value) ? value : null);
 
-/** Puts the ends that fail in order. */
+/** Orders the ends that fail. */
 export const failsLeast: Sieve = {
   worth: (end, blow) => -failsBy(end, blow),
   slack: SHARE_SLACK,
@@ -53,7 +53,9 @@ export const failsLeast: Sieve = {
   }),
 };
 
-/** Comes before wind and calm-wind end: both give way to a runway-use programme. FAA JO 7110.65, 3-5-1. */
+/**
+ * Comes before wind and calm-wind end: both yield to a runway-use programme. FAA JO 7110.65, 3-5-1.
+ */
 const preferredFirst: Sieve = {
   worth: (end, blow) => -preferredPlace(end, blow),
   slack: 0,
@@ -98,7 +100,7 @@ const mostRunwayLeft: Sieve = {
 };
 
 const longestRunway: Sieve = {
-  // Where what is needed is known, the runway left has decided already.
+  // If the need is known, the runway left over has already decided.
   worth: (end, blow) => (leftM(end, blow) === null ? end.availableM : 0),
   slack: METRE,
   reason: (end, next) => ({
@@ -120,7 +122,9 @@ const calmWindEnd: Sieve = {
   reason: () => ({ code: 'calm-wind-end' }),
 };
 
-/** How far a runway points away from where the wind comes from, degrees; 180 where that is anywhere. */
+/**
+ * How far a runway points away from where the wind comes from, degrees; 180 if that is anywhere.
+ */
 export const offDeg = ({ heading }: Candidate, { situation: { from } }: Blow): number =>
   from === null ? 180 : Math.abs(relativeDeg(from, heading));
 
@@ -134,7 +138,7 @@ const mostAligned: Sieve = {
   }),
 };
 
-/** What nothing else separates: half a knot is as little as one can read off a page. */
+/** The last tie-breaker: half a knot is as little as one can read off a page. */
 const anyHeadwind: Sieve = { ...mostHeadwind, slack: 0.5 };
 
 const byLength = [mostRunwayLeft, longestRunway];
@@ -146,7 +150,7 @@ const sievesFor: Readonly<Record<Rule, readonly Sieve[]>> = {
   'direction-only': [mostAligned, ...byLength, shortestTaxi],
 };
 
-/** The rules of a situation, in the order they are used in. */
+/** The rules of a situation, in the order they apply. */
 export const sievesOf = ({ rule, preferred }: Situation): readonly Sieve[] =>
   preferred ? [preferredFirst, ...sievesFor[rule]] : sievesFor[rule];
 
@@ -154,7 +158,7 @@ export const sievesOf = ({ rule, preferred }: Situation): readonly Sieve[] =>
 export const canKeepLimits = ({ unbounded, shape }: Situation): boolean =>
   !unbounded && shape.speedKt !== null;
 
-/** The best of the ends that keep every limit; null where none does. */
+/** The best of the ends that keep every limit; null if none does. */
 export function bestIn(blow: Blow): Candidate | null {
   const { situation } = blow;
   if (!canKeepLimits(situation)) return null;
@@ -217,7 +221,7 @@ function winnerOf(
   return through[0];
 }
 
-/** The rule by which `next` fell away in the round that `winner` won. */
+/** The rule that eliminated `next` in the round `winner` won. */
 function whatSeparates(
   winner: Candidate,
   next: Candidate,
@@ -233,7 +237,7 @@ function whatSeparates(
   return { code: 'alike' };
 }
 
-/** Those that do best by one rule, and those within its slack of the best. */
+/** The ends that do best by one rule, and those within its slack of the best. */
 export function sift(
   ends: readonly Candidate[],
   { worth, slack }: Pick<Sieve, 'worth' | 'slack'>,

@@ -2,9 +2,9 @@
  * When a field's preferred ends may come before the wind.
  *
  * ICAO Doc 8168 (PANS-OPS), noise abatement procedures, 2.1.3, with the same values in EASA AMC1
- * ATS.TR.260: noise should not be what decides the runway when its surface is affected, one sees
- * too little, wind shear or thunderstorms are about, or the wind on it is too strong. The wind is
- * judged with the ends, at every direction; all else is judged here.
+ * ATS.TR.260: noise should not determine the runway when its surface is affected, visibility is too
+ * low, wind shear or thunderstorms are about, or the wind on it is too strong. The wind is judged
+ * with the ends, at every direction; everything else is judged here.
  */
 
 import type { Surface } from '../airfield/field';
@@ -16,7 +16,7 @@ export const PREFERRED_CROSSWIND_KT = 15;
 /** Greatest tailwind, gusts included, kt (9 km/h). ICAO Doc 8168, 2.1.3 d). */
 export const PREFERRED_TAILWIND_KT = 5;
 
-/** What else than wind the scheme depends on. */
+/** What the scheme depends on besides wind. */
 export interface PreferenceConditions {
   readonly purpose: Purpose;
   readonly surface: Surface;
@@ -30,7 +30,7 @@ export interface PreferenceConditions {
   readonly thunderstorm: boolean;
 }
 
-/** Something for which the preferred ends do not come first. */
+/** A reason why the preferred ends don't come first. */
 export type AgainstPreference =
   /** Snow, slush, ice, water and the like. ICAO Doc 8168, 2.1.3 a). */
   | { readonly code: 'surface'; readonly surface: Surface }
@@ -47,8 +47,8 @@ const LEAST_VISIBILITY_M = 1900;
 const LEAST_CEILING_FT = 500;
 
 /**
- * All that speaks against a preferred-runway scheme; nothing when it applies. What is not known
- * speaks neither for nor against: the pilot who set the scheme is the one to know.
+ * Everything that speaks against a preferred-runway scheme; empty if it applies. Unknowns speak
+ * neither for nor against: the pilot who set the scheme is the one to know.
  */
 export function againstPreference(conditions: PreferenceConditions): AgainstPreference[] {
   const { purpose, surface, visibilityM, ceilingFt, windShear, thunderstorm } = conditions;
@@ -65,6 +65,9 @@ export function againstPreference(conditions: PreferenceConditions): AgainstPref
   return against;
 }
 
-/** Whether a preferred-runway scheme applies, but for the wind: nothing speaks {@link againstPreference}. */
+/**
+ * Whether a preferred-runway scheme applies, apart from the wind: nothing speaks {@link
+ * againstPreference}.
+ */
 export const preferenceApplies = (conditions: PreferenceConditions): boolean =>
   againstPreference(conditions).length === 0;

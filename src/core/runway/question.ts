@@ -8,32 +8,35 @@ import type { Declared, Needs, NoLength, NoNeeds } from './needs';
 /** What the runway is wanted for. */
 export type Purpose = 'take-off' | 'landing';
 
-/** The limits to keep, knots, gusts included. The caller takes the smaller of aircraft's and pilot's. */
+/**
+ * The limits to keep, knots, gusts included. The caller takes the smaller of the aircraft's and the
+ * pilot's.
+ */
 export interface WindLimits {
   readonly crosswindKt: number;
   readonly tailwindKt: number;
-  /** How much the gust may exceed the steady wind. Left out: by any. */
+  /** How much the gust may exceed the steady wind. Absent: by any amount. */
   readonly gustSpreadKt?: number;
 }
 
-/** Ends that a field prefers whatever the wind, to spare its neighbours the noise. */
+/** Ends a field prefers whatever the wind, to spare its neighbours the noise. */
 export interface PreferredEnds {
   /** The most preferred first. */
   readonly ends: readonly Designator[];
-  /** On an end with more than this, kt, gusts included, the preference does not count. */
+  /** On an end with more than this, kt, gusts included, the preference doesn't count. */
   readonly maxCrosswindKt: number;
   readonly maxTailwindKt: number;
-  /** All but the wind lets the preference count; `preferenceApplies` says so. */
+  /** Everything but the wind allows the preference; `preferenceApplies` says so. */
   readonly applies: boolean;
 }
 
 /**
- * What is needed on an end: of each declared length, or a number of metres of TORA for a take-off and
- * of LDA for a landing, or that no length is enough; null only where the wind is too little known to
- * say. It is asked with the least headwind there, kt, negative for a tailwind, null where the speed is
- * not known; with the steady headwind of the direction reported, null where that is not known; and
- * with the gust over the wind. The ring and the turning of the wind ask it in winds other than
- * today's, some thousand times, so answer from a table: `needsByWind` makes one of a slow function.
+ * What an end needs: metres of each declared length, or of TORA for a take-off and LDA for a
+ * landing; or that no length is enough; null only if too little of the wind is known. It is called
+ * with the least headwind there, kt, negative for a tailwind, null if the speed is unknown; with
+ * the steady headwind in the reported direction, null if that is unknown; and with the gust over
+ * the wind. The ring and the turning of the wind call it for other winds than today's, some
+ * thousand times, so answer from a table: `needsByWind` makes one of a slow function.
  */
 export type LengthNeeded = (
   end: Designator,
@@ -46,37 +49,42 @@ export type LengthNeeded = (
 export interface EndsQuestion {
   readonly field: Field;
   readonly wind: Wind;
-  /** Which north `wind` is given to. */
+  /** The north `wind` is measured from. */
   readonly north: North;
   /** When, for what depends on the date. */
   readonly at: Date;
   readonly limits: WindLimits;
   readonly surface: Surface;
   readonly purpose: Purpose;
-  /** Left out: no end falls short of length, and the longer runway stands for the more left over. */
+  /** Absent: no end falls short of length, and the longer runway stands for the more left over. */
   readonly lengthNeededM?: LengthNeeded;
-  /** Taxi distance to an end, metres; null where it cannot be known. */
+  /** Taxi distance to an end, metres; null if unknown. */
   readonly taxiDistanceM?: (end: Designator) => number | null;
   /** Magnetic variation at the field, east positive, degrees. */
   readonly variationDeg: number;
-  /** Ends that the pilot knows to be closed today, work in progress. */
+  /** Ends the pilot knows to be closed today, work in progress. */
   readonly closedToday?: readonly Designator[];
-  /** Ends that the report says are closed. */
+  /** Ends the report says are closed. */
   readonly closedByReport?: readonly Designator[];
-  /** Ends that come before others within limits. Keep the same object while nothing in it changes. */
+  /**
+   * Ends that come before others within limits. Pass the same object while nothing in it changes.
+   */
   readonly preferred?: PreferredEnds;
-  /** Metres, above 0, to where a landing on that end must hold short of another runway; it lowers the LDA. As `preferred`. */
+  /**
+   * Metres, above 0, to where a landing on that end must hold short of another runway; it lowers
+   * the LDA. Like `preferred`, pass the same object.
+   */
   readonly holdShortM?: Readonly<Record<Designator, number>>;
 }
 
-/** Where something is asked of a declared length: what is asked, and what there is, metres. */
+/** For a declared length: what is needed and what is available, metres. */
 export interface Asked {
   readonly of: Declared;
   readonly neededM: number;
   readonly availableM: number;
 }
 
-/** Why an end is not within the limits given. */
+/** Why an end isn't within the limits given. */
 export type Shortfall =
   | { readonly code: 'closed'; readonly why: string }
   /** The pilot said so for today. */
@@ -89,7 +97,7 @@ export type Shortfall =
       readonly code: 'crosswind';
       readonly worstKt: number;
       readonly limitKt: number;
-      /** It is the gust that fails: the steady wind alone would keep the limit. */
+      /** The gust is what fails: the steady wind alone would keep the limit. */
       readonly gust: boolean;
     }
   | {
@@ -99,45 +107,51 @@ export type Shortfall =
       /** As for crosswind. */
       readonly gust: boolean;
     }
-  /** The gust exceeds the steady wind by too much; on every end alike. */
+  /** The gust exceeds the steady wind by too much; the same on every end. */
   | { readonly code: 'gust-spread'; readonly spreadKt: number; readonly limitKt: number }
   /** Of a declared length. */
   | ({ readonly code: 'length' } & Asked)
   /** No length is enough: too heavy, or it never flies, climbs or stops. */
   | { readonly code: 'no-length'; readonly because: NoLength }
-  /** Faster over the ground at lift-off than the tyres take. */
+  /** Faster over the ground at lift-off than the tyres allow. */
   | { readonly code: 'tyres'; readonly groundKt: number; readonly limitKt: number }
-  /** With an engine out, too fast to stop and too slow to go on in between; null where it cannot go on at all. */
+  /**
+   * With an engine out, too fast to stop and too slow to go on in between; null if it can't go on
+   * at all.
+   */
   | { readonly code: 'go-on'; readonly lowestKt: number | null; readonly stopKt: number }
   /** A speed is only known to be above a number, so nothing can be called within limits. */
   | { readonly code: 'speed-unbounded' }
   /** No speed was reported, so there is no wind to compare with a limit. */
   | { readonly code: 'speed-not-known' };
 
-/** Which rule put an end above the one that follows it. `next…` are that one's numbers. */
+/** Which rule put an end above the next one. `next…` are that one's numbers. */
 export type Reason =
   /** The one end within every limit. */
   | { readonly code: 'only-one-within-limits' }
-  /** Within every limit, which the next one is not. */
+  /** Within every limit, unlike the next one. */
   | { readonly code: 'within-limits' }
-  /** Preferred by the field: its place in the list, from 1; null where the next one is not in it, or its wind is too strong for it. */
+  /**
+   * Preferred by the field: its place in the list, from 1; null if the next one isn't in it, or its
+   * wind is too strong for it.
+   */
   | { readonly code: 'preferred'; readonly place: number; readonly nextPlace: number | null }
   | { readonly code: 'calm-wind-end' }
   | { readonly code: 'most-headwind'; readonly headwindKt: number; readonly nextKt: number }
   /** Of the crosswind limit, 0 to 1, gust and swing included. */
   | { readonly code: 'least-crosswind-share'; readonly share: number; readonly nextShare: number }
-  /** `nextM` is null where what the next one needs cannot be known. */
+  /** `nextM` is null if the next one's need is unknown. */
   | {
       readonly code: 'most-runway-left';
       readonly leftM: number;
       readonly nextM: number | null;
     }
-  /** What is needed is known for neither: what is available decides. */
+  /** Neither need is known: what is available decides. */
   | { readonly code: 'longest-runway'; readonly availableM: number; readonly nextM: number }
   | { readonly code: 'shortest-taxi'; readonly taxiM: number; readonly nextM: number | null }
-  /** By the smaller share beyond what is allowed; null where the next one cannot be used at all. */
+  /** By the smaller share beyond what is allowed; null if the next one is unusable. */
   | { readonly code: 'fails-least'; readonly share: number; readonly nextShare: number | null }
-  /** With no speed to go by, the one that points nearest to where the wind comes from. */
+  /** Without a speed, the one that points nearest to where the wind comes from. */
   | { readonly code: 'most-aligned'; readonly offDeg: number; readonly nextDeg: number }
   /** No rule separates it from the next: the order of their designators. */
   | { readonly code: 'alike' };
@@ -157,16 +171,19 @@ export interface RankedEnd {
   readonly crosswindWorstKt: number | null;
   /** Greatest tailwind in the envelope, gust included, kt; 0 when there is none. Null when the speed is not known. */
   readonly tailwindWorstKt: number | null;
-  /** True just when there are no shortfalls. */
+  /** True exactly when there are no shortfalls. */
   readonly withinLimits: boolean;
   readonly shortfalls: readonly Shortfall[];
   /** Why it stands above the next one in the list; empty for the last. */
   readonly reasons: readonly Reason[];
-  /** What is available for the purpose: TORA for take-off, LDA or what holding short leaves of it for landing, metres. */
+  /**
+   * What is available for the purpose: TORA for take-off; LDA, or what holding short leaves of it,
+   * for landing; metres.
+   */
   readonly availableM: number;
-  /** The declared length that today leaves least of; null when not known or none is enough. */
+  /** The declared length with the least to spare today; null if unknown or none is enough. */
   readonly tightest: Asked | null;
-  /** What remains of it, metres; negative when too short, null as it. */
+  /** What remains of it, metres; negative if too short, null like it. */
   readonly leftM: number | null;
 }
 
@@ -175,7 +192,9 @@ export type HoldsTo =
   /** Turned all the way round, the same end stays best. */
   | 'never'
   | {
-      /** The last whole-degree turn at which it is still best: 1 to 360, from the wind's own north. */
+      /**
+       * The last whole-degree turn at which it is still best: 1 to 360, from the wind's own north.
+       */
       readonly lastDeg: number;
       /** How many degrees that is from the wind asked about. */
       readonly spareDeg: number;
@@ -189,19 +208,24 @@ export interface HoldsUntil {
   readonly left: HoldsTo;
   /** Wind turning clockwise (veering). */
   readonly right: HoldsTo;
-  /** The steady speed, kt, gust scaled with it, at which today's direction reaches a wind limit on this end; null when none does. */
+  /**
+   * The steady speed, kt, gust scaled with it, at which today's direction reaches a wind limit on
+   * this end; null if it reaches none.
+   */
   readonly speedKt: number | null;
   /** The limit it reaches; null when none. */
   readonly limit: 'crosswind' | 'tailwind' | 'gust-spread' | null;
   /** The report's own swing goes beyond where the best end changes. */
   readonly swings: boolean;
-  /** 5° or less to spare on a side, since reports are rounded to 10°; or it swings beyond. */
+  /**
+   * 5° or less to spare on one side, since reports are rounded to 10°; or the swing goes beyond.
+   */
   readonly close: boolean;
 }
 
 /** Why no end is best. */
 export type NoBest =
-  /** No speed was reported; a direction alone is no wind to judge by. */
+  /** No speed was reported; a direction alone is not enough to judge by. */
   | 'speed-not-known'
   /** The speed or gust is only known to be above a number. */
   | 'speed-unbounded'
@@ -210,13 +234,13 @@ export type NoBest =
 
 /** The ends of a field, best first, and how firm that is. */
 export interface RankedEnds {
-  /** The first end, when it is within every limit; null when none is, or the wind is not known. */
+  /** The first end, if it is within every limit; null if none is, or the wind is unknown. */
   readonly best: RankedEnd | null;
-  /** Why there is no best; null when there is one. */
+  /** Why there is no best; null if there is one. */
   readonly because: NoBest | null;
   /** All ends, closed ones included, in order. */
   readonly ends: readonly RankedEnd[];
-  /** Null where there is no best, in light wind, and in wind without a direction. */
+  /** Null if there is no best, in light wind, and in wind without a direction. */
   readonly holdsUntil: HoldsUntil | null;
   /** Steady and gust are both known to be below 5 kt. */
   readonly light: boolean;

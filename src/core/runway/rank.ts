@@ -28,17 +28,17 @@ import { type Candidate, type Situation, situationOf } from './situation';
  * The ends of a field, best first, each with its wind, what it falls short of and why it stands
  * where it does; and how firm the best is.
  *
- * - Ends within every limit come first. With 5 kt or more they are ordered by steady headwind; all
- *   within 2 kt of the best are settled by the smaller share of the crosswind limit, then by runway
- *   left over, then by taxi distance. FAA JO 7110.65, 3-5-1, for the wind; the band is common
- *   practice, no published source.
- * - Ends that the field prefers come before all these while the scheme and its wind allow.
- * - In light wind: the field's calm-wind end, else the most runway left, else the shortest taxi.
- *   What all that leaves alike goes to the greater headwind after all.
- * - With a wind from anywhere (`VRB`), runway left over decides.
- * - Ends outside limits follow by how little they fail; those that cannot be used come last.
- * - There is no best where none is within limits, where a speed is only known to be above a number,
- *   and where no speed was reported.
+ * - Ends within every limit come first. At 5 kt or more they are ordered by steady headwind; those
+ *   within 2 kt of the best by the smaller share of the crosswind limit, then by runway left over,
+ *   then by taxi distance. FAA JO 7110.65, 3-5-1, for the wind; the band is common practice, no
+ *   published source.
+ * - Ends the field prefers come before all these while the scheme and its wind allow.
+ * - In light wind: the field's calm-wind end, else the most runway left, else the shortest taxi. If
+ *   all that ties, the greater headwind after all.
+ * - In a wind from anywhere (`VRB`), runway left over decides.
+ * - Ends outside limits follow by how little they fail; unusable ones come last.
+ * - There is no best if none is within limits, if a speed is only known to be above a number, or if
+ *   no speed was reported.
  */
 export function rankRunwayEnds(question: EndsQuestion): RankedEnds {
   const situation = situationOf(question);
@@ -85,13 +85,13 @@ function rankedEnd({ end, reasons }: Placed, blow: Blow, question: EndsQuestion)
   };
 }
 
-/** Everything for which an end is not within the limits given; what rules it out comes first. */
+/** Everything that puts an end outside the limits given; what rules it out comes first. */
 function shortfallsOf(end: Candidate, blow: Blow, { purpose }: EndsQuestion): Shortfall[] {
   const { shape, limits, unbounded } = blow.situation;
   const { availableM } = end;
   const { closed } = end.given;
   const needed = availableM > 0 ? neededOf(end, blow) : null;
-  /** How much of the strongest wind blows without the gust. */
+  /** The share of the strongest wind that blows without the gust. */
   const steadyShare = (shape.speedKt ?? 0) / (shape.strongestKt || 1);
   const over = (code: 'crosswind' | 'tailwind', worstKt: number, limitKt: number): Shortfall[] => {
     const gust = !exceeds(worstKt * steadyShare, limitKt);
@@ -114,7 +114,7 @@ function shortfallsOf(end: Candidate, blow: Blow, { purpose }: EndsQuestion): Sh
   return short;
 }
 
-/** What the end falls short of by its lengths, the tyres and an engine that fails. */
+/** What the end falls short of in lengths, tyres and engine failure. */
 function lengthShortfalls(end: Candidate, needed: Needs | NoNeeds): Shortfall[] {
   if (needsNothing(needed)) return [{ code: 'no-length', because: needed.cannot }];
   const short: Shortfall[] = asked(end, needed)

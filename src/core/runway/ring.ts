@@ -1,4 +1,4 @@
-/** The runway ring: which end would be best from wherever the wind came. */
+/** The runway ring: the best end for every direction the wind might come from. */
 
 import type { Designator, Field } from '../airfield/field';
 import { trueDeg } from '../angle';
@@ -8,16 +8,16 @@ import type { EndsQuestion } from './question';
 import { type Situation, situationOf } from './situation';
 
 /**
- * Which end would be best for a wind from every whole degree true; null where none would. Index 0
- * is north; 360 entries.
+ * The best end for a wind from every whole degree true; null if none would be. Index 0 is north;
+ * 360 entries.
  */
 export type RunwayRing = readonly (Designator | null)[];
 
 /**
- * For every whole degree true that the wind might come from, at the strength and with the swing it
- * has, which end would be best: what {@link rankRunwayEnds} would answer there. It does not depend
- * on today's direction, and is the same array while nothing else changes. Null where there is
- * nothing to turn: in a calm, in a wind from anywhere, and where no speed was reported.
+ * For every whole degree true the wind might come from, at its strength and with its swing, the end
+ * that would be best: what {@link rankRunwayEnds} would answer there. It doesn't depend on today's
+ * direction, and is the same array while nothing else changes. Null if there is nothing to turn: in
+ * a calm, in a wind from anywhere, and if no speed was reported.
  */
 export function runwayRing(question: EndsQuestion): RunwayRing | null {
   const situation = situationOf(question);
@@ -32,10 +32,13 @@ export function runwayRing(question: EndsQuestion): RunwayRing | null {
   return ring;
 }
 
-/** The last ring of each field: a direction is typed digit by digit, and the ring is the most work of all. */
+/**
+ * The last ring of each field: a direction is typed digit by digit, and the ring is the most work
+ * of all.
+ */
 const lastRings = new WeakMap<Field, { asked: readonly unknown[]; ring: RunwayRing }>();
 
-/** Everything that a ring of one field depends on. */
+/** Everything a ring of one field depends on. */
 function allButDirection(question: EndsQuestion, situation: Situation): readonly unknown[] {
   const { shape, rule, unbounded, limits } = situation;
   return [

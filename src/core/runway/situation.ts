@@ -1,4 +1,6 @@
-/** Everything the judgement of the ends depends on but the wind's direction, which may be turned. */
+/**
+ * Everything the judgement of the ends depends on except the wind's direction, which may be turned.
+ */
 
 import { type End, endsOf } from '../airfield/ends';
 import { degreesOf, magneticDeg, type TrueDeg, toMagnetic, toTrue, trueDeg } from '../angle';
@@ -9,12 +11,12 @@ import type { Declared } from './needs';
 import type { EndsQuestion, LengthNeeded, PreferredEnds, Purpose, WindLimits } from './question';
 
 /**
- * By which rules the ends are put in order. FAA JO 7110.65, 3-5-1: with 5 kt or more the end most
- * nearly aligned with the wind, below that the calm-wind runway.
+ * Which rules order the ends. FAA JO 7110.65, 3-5-1: at 5 kt or more the end most nearly aligned
+ * with the wind, below that the calm-wind runway.
  */
 export type Rule = 'into-wind' | 'light' | 'from-anywhere' | 'direction-only';
 
-/** Below this, kt, wind does not choose the runway. FAA JO 7110.65, 3-5-1. */
+/** Below this, kt, wind doesn't determine the runway. FAA JO 7110.65, 3-5-1. */
 const LIGHT_BELOW_KT = 5;
 
 /** The wind without its direction: what stays when it turns. */
@@ -29,7 +31,7 @@ export interface WindShape {
   readonly half: Bearing;
 }
 
-/** An end, with what else about it does not depend on the wind. */
+/** An end, with everything about it that doesn't depend on the wind. */
 export interface Candidate extends Pick<End, 'designator' | 'given' | 'heading'> {
   /** Its heading, as cosine and sine. */
   readonly bearing: Bearing;
@@ -47,25 +49,28 @@ export interface Candidate extends Pick<End, 'designator' | 'given' | 'heading'>
   readonly usable: boolean;
 }
 
-/** The question, made ready to be asked for any direction. */
+/** The question, prepared for any direction. */
 export interface Situation {
   readonly candidates: readonly Candidate[];
   readonly rule: Rule;
   readonly shape: WindShape;
-  /** Where the wind comes from; null from anywhere. Calm counts as from north, to have components of 0. */
+  /**
+   * Where the wind comes from; null if from anywhere. Calm counts as from north, to have components
+   * of 0.
+   */
   readonly from: TrueDeg | null;
   /** A speed is only known to be above a number. */
   readonly unbounded: boolean;
-  /** With an infinite gust spread where none was asked for. */
+  /** With an infinite gust spread if none was given. */
   readonly limits: Required<WindLimits>;
-  /** Null where there are none, or they do not count. */
+  /** Null if there are none, or they don't count. */
   readonly preferred: PreferredEnds | null;
   readonly purpose: Purpose;
-  /** Null where no one asked for length to be minded. */
+  /** Null if nobody asked to consider length. */
   readonly lengthNeededM: LengthNeeded | null;
 }
 
-/** Makes a question ready to be asked for any direction of the wind. */
+/** Prepares a question for any direction of the wind. */
 export function situationOf(question: EndsQuestion): Situation {
   const { field, wind, limits, preferred } = question;
   const envelope = envelopeOf(wind);
@@ -104,14 +109,14 @@ export function situationOf(question: EndsQuestion): Situation {
     from,
     unbounded,
     limits: { gustSpreadKt: Number.POSITIVE_INFINITY, ...limits },
-    // A wind that is not known cannot be known to be weak enough.
+    // An unknown wind can't be known to be weak enough.
     preferred: preferred?.applies && !unbounded && wind.speedKt !== null ? preferred : null,
     purpose: question.purpose,
     lengthNeededM: question.lengthNeededM ?? null,
   };
 }
 
-/** The declared length that a purpose goes by first. */
+/** The declared length a purpose goes by first. */
 export const lengthOf = (purpose: Purpose): Declared => (purpose === 'take-off' ? 'tora' : 'lda');
 
 /** A direction true, as a whole-circle direction of the wind's own north: 1 to 360 for whole degrees. */

@@ -1,4 +1,4 @@
-/** Other ways to the same point that are hardly longer. */
+/** Other routes to the same point that are hardly longer. */
 
 import type { Field } from '../airfield/field';
 import { type Arc, edgeOf, reverseOf, type TaxiEdge, type TaxiGraph, taxiGraph } from './graph';
@@ -6,15 +6,15 @@ import { type Route, routeAlong } from './route';
 import { isWithWay } from './rules';
 import { type Search, searchFrom, wayOnFrom, wayTo } from './search';
 
-/** No more than so much longer than the shortest, as a share of it. */
+/** How much longer than the shortest an alternative may be, as a share of it. */
 export const HARDLY_LONGER = 0.1;
 
-/** How many are offered beside the shortest. */
+/** How many are offered besides the shortest. */
 const MOST_OFFERED = 2;
 
 /**
- * What tells a way from another to the pilot: its taxiways, and where each is joined. How one rolls
- * over the apron makes no difference.
+ * What distinguishes routes for the pilot: their taxiways, and where each is joined. The path over
+ * the apron makes no difference.
  */
 export const routeKey = (route: Route): string =>
   route.legs
@@ -22,7 +22,7 @@ export const routeKey = (route: Route): string =>
     .map(({ name, from }) => `${name}@${from}`)
     .join(' ');
 
-/** The same of a way that is not put together yet. */
+/** The same for a route that isn't built yet. */
 function keyOf({ nodes, edges, target }: TaxiGraph, arcs: readonly Arc[]): string {
   const parts: string[] = [];
   let before: TaxiEdge | undefined;
@@ -37,17 +37,17 @@ function keyOf({ nodes, edges, target }: TaxiGraph, arcs: readonly Arc[]): strin
   return parts.join(' ');
 }
 
-/** Whether a way comes to no point twice. */
+/** Whether a route visits no point twice. */
 function isWithoutLoop({ target }: TaxiGraph, arcs: readonly Arc[]): boolean {
   const seen = new Set(arcs.map((arc) => target[arc]));
   return seen.size === arcs.length && !seen.has(target[reverseOf(arcs[0] ?? 0)]);
 }
 
 /**
- * Ways to a node that are at most a tenth longer than the shortest, that use no more runway, and that
- * are told otherwise; the shortest of them first. Each leaves the shortest at some point and goes the
- * shortest way on from there, as the second shortest of all does: D. Eppstein, Finding the k shortest
- * paths, SIAM J. Comput. 28 (1998).
+ * Routes to a node that are at most a tenth longer than the shortest, use no more runway, and read
+ * differently; the shortest comes first. Each leaves the shortest at some point and takes the
+ * shortest way on from there, as the second shortest of all does: D. Eppstein, Finding the k
+ * shortest paths, SIAM J. Comput. 28 (1998).
  */
 export function alternativesTo(
   field: Field,
@@ -78,7 +78,7 @@ export function alternativesTo(
   return offered;
 }
 
-/** Where the shortest way can be left for another of no more than `most`, the cheapest first. */
+/** Where one can leave the shortest route for another of cost at most `most`, cheapest first. */
 function leavings(
   shortest: readonly Arc[],
   forward: Search,

@@ -1,4 +1,4 @@
-/** Where a runway end can be entered, and what run remains from there. */
+/** Where a runway end can be entered, and how much run remains from there. */
 
 import type { Designator, Field } from '../airfield/field';
 import type { PlanPoint } from '../earth/planPoint';
@@ -9,28 +9,30 @@ import { isOn, type Strip, type StripEnd, seenFrom, stripsOf } from './runwayStr
 /** A holding point from which an end is entered. */
 export interface Entry {
   readonly hold: NodeId;
-  /** As painted: `K2`; null where the plan does not name it. */
+  /** As painted: `K2`; null if the plan doesn't name it. */
   readonly name: string | null;
   readonly end: Designator;
-  /** From the holding point to where it meets the runway, metres. */
+  /** From the holding point to where its taxiway meets the runway, metres. */
   readonly accessM: number;
-  /** From where the end's pavement begins to where the roll begins, metres; 0 for the whole run. */
+  /** From the start of the end's pavement to where the roll begins, metres; 0 for the whole run. */
   readonly rollsFromM: number;
-  /** TORA that remains from there, metres. */
+  /** TORA remaining from there, metres. */
   readonly runM: number;
-  /** To be rolled along the runway to where the run begins, metres; 0 for none. */
+  /** Backtrack along the runway to where the run begins, metres; 0 for none. */
   readonly backtrackM: number;
 }
 
-/** Nearer to the beginning than this, metres, the run is the whole one: the room that lining up takes. */
+/**
+ * Within this distance of the start, metres, the run counts as whole: lining up takes that much.
+ */
 const LINE_UP_M = 60;
 
-/** Less of TORA than this, and it is no place to begin a run from, but the other end. */
+/** With less TORA than this, a run can't sensibly begin there: it is the other end. */
 const LEAST_SHARE = 0.25;
 
 export const pointOf = ({ xM, yM }: TaxiNode): PlanPoint => ({ eastM: xM, northM: yM });
 
-/** The runway of an end, with the end as it lies on the plan; null where the field has none of that name. */
+/** The runway of an end, with the end on the plan; null if the field has none of that name. */
 export function stripWith(field: Field, end: Designator): readonly [Strip, StripEnd] | null {
   for (const strip of stripsOf(field)) {
     for (const one of strip.ends) if (one.designator === end) return [strip, one];
@@ -39,8 +41,8 @@ export function stripWith(field: Field, end: Designator): readonly [Strip, Strip
 }
 
 /**
- * All ways of entering an end: from each holding point that gives on to it the whole run, where need
- * be by rolling back along the runway, and the run from where it meets the runway, if that is less.
+ * All ways of entering an end. From each holding point that gives on to it: the whole run,
+ * backtracking if necessary, and the run from the intersection, if that is shorter.
  */
 export function entriesOf(field: Field, end: Designator): readonly Entry[] {
   const found = stripWith(field, end);
@@ -66,7 +68,9 @@ export function entriesOf(field: Field, end: Designator): readonly Entry[] {
   });
 }
 
-/** The point of a runway that a holding point leads to at once; the nearest of several, null for none. */
+/**
+ * The point of a runway a holding point leads straight to; the nearest of several, null if none.
+ */
 function onRunwayFrom(graph: TaxiGraph, hold: number, strip: Strip): TaxiNode | null {
   const { nodes, edges, first, arcs, target } = graph;
   let nearest: TaxiNode | null = null;

@@ -1,34 +1,37 @@
-/** What keeps a way from being found, and how it comes to be so. */
+/** Why a route can't be found. */
 
 import type { Designator, Field } from '../airfield/field';
 import { type NodeId, type TaxiGraph, taxiGraph } from './graph';
 import { type StretchId, type TaxiRules, weightsOf } from './rules';
 import { searchFrom } from './search';
 
-/** Why there is no way. */
+/** Why there is no route. */
 export type TaxiFault =
-  /** The field's document draws no taxiways. */
+  /** The field's document has no taxiways. */
   | { readonly code: 'no-plan' }
   | { readonly code: 'no-end' }
-  /** The field has stands, and the pilot has not said on which the aircraft is. */
+  /** The field has stands, and the pilot hasn't said which one the aircraft is on. */
   | { readonly code: 'no-start' }
-  /** The plan has no stand; the pilot can begin from any point. */
+  /** The plan has no stand; the pilot can start from any point. */
   | { readonly code: 'no-stand' }
   | { readonly code: 'start-unknown'; readonly node: NodeId }
   /** No holding point gives on to the end. */
   | { readonly code: 'end-without-hold'; readonly end: Designator }
-  /** No way leaves the landing runway. */
+  /** No route leaves the landing runway. */
   | { readonly code: 'no-exit'; readonly end: Designator }
-  /** There is a way, but for what is closed today. */
+  /** There would be a route, but for what is closed today. */
   | { readonly code: 'closed'; readonly stretches: readonly StretchId[] }
-  /** There is a way, but for a taxiway that is too narrow. */
+  /** There would be a route, but for a taxiway that is too narrow. */
   | { readonly code: 'too-narrow'; readonly neededWidthM: number }
-  /** There is a way, but for the direction of a one-way taxiway. */
+  /** There would be a route, but for the direction of a one-way taxiway. */
   | { readonly code: 'one-way' }
-  /** Nothing joins the two points: the plan is in pieces. */
+  /** Nothing connects the two points: the plan is in pieces. */
   | { readonly code: 'in-pieces' };
 
-/** Why there is no way from a node to any of some others: what, if it were left out, would make one. */
+/**
+ * Why there is no route from a node to any of several others: the restriction without which there
+ * would be one.
+ */
 export function whyNoWay(
   field: Field,
   from: number,

@@ -1,4 +1,4 @@
-/** A field's taxiways as a graph that can be searched. */
+/** A field's taxiways as a searchable graph. */
 
 import type { Field } from '../airfield/field';
 
@@ -11,7 +11,7 @@ export type TaxiEdge = Field['taxi']['edges'][number];
 /** Names a point of the plan. */
 export type NodeId = TaxiNode['id'];
 
-/** An edge in one of its two directions: twice its index, plus 1 when it is rolled from `to` to `from`. */
+/** An edge in one of its two directions: twice its index, plus 1 if taxied from `to` to `from`. */
 export type Arc = number;
 
 /** The plan, indexed. */
@@ -19,7 +19,9 @@ export interface TaxiGraph {
   readonly nodes: readonly TaxiNode[];
   readonly edges: readonly TaxiEdge[];
   readonly indexOf: ReadonlyMap<NodeId, number>;
-  /** Arcs that leave node `i` are `arcs[first[i]]` up to but not `arcs[first[i + 1]]`. */
+  /**
+   * Arcs that leave node `i` are `arcs[first[i]]` up to, but not including, `arcs[first[i + 1]]`.
+   */
   readonly first: Int32Array;
   readonly arcs: Int32Array;
   /** By arc: the index of the node it leads to. */
@@ -33,12 +35,12 @@ export const edgeOf = (arc: Arc): number => arc >> 1;
 /** Whether an arc runs from its edge's `to` to its `from`. */
 export const isReversed = (arc: Arc): boolean => (arc & 1) === 1;
 
-/** The same edge, rolled the other way. */
+/** The same edge in the other direction. */
 export const reverseOf = (arc: Arc): Arc => arc ^ 1;
 
 const graphs = new WeakMap<Field, TaxiGraph>();
 
-/** The graph of a field. Fields are immutable, so it is made once for each. */
+/** The graph of a field. Fields are immutable, so it is built once for each. */
 export function taxiGraph(field: Field): TaxiGraph {
   const before = graphs.get(field);
   if (before !== undefined) return before;
@@ -53,7 +55,7 @@ function graphOf({ nodes, edges }: Field['taxi']): TaxiGraph {
   const lengthM = new Float64Array(edges.length);
   const degree = new Int32Array(nodes.length + 1);
   edges.forEach((edge, index) => {
-    // A field that names what it does not have was refused where it entered.
+    // A field that names what it doesn't have was refused on the way in.
     const [from, to] = [indexOf.get(edge.from) ?? 0, indexOf.get(edge.to) ?? 0];
     target[2 * index] = to;
     target[2 * index + 1] = from;
@@ -76,6 +78,6 @@ function graphOf({ nodes, edges }: Field['taxi']): TaxiGraph {
   return { nodes, edges, indexOf, first, arcs, target, lengthM };
 }
 
-/** How far apart two points of the plan lie, metres; 0 where one is missing. */
+/** The distance between two points of the plan, metres; 0 if one is missing. */
 export const distanceM = (one: TaxiNode | undefined, other: TaxiNode | undefined): number =>
   one && other ? Math.hypot(other.xM - one.xM, other.yM - one.yM) : 0;

@@ -6,29 +6,32 @@ import { KT_PER_MPS } from '../units';
 import type { Corner, Mark, Route } from './route';
 import { wheelClearanceM } from './rules';
 
-/** A way that bends by less, degrees, goes straight on. */
+/** A route that bends by less than this, degrees, goes straight on. */
 const BEND_DEG = 20;
 
-/** From this on a turn is a sharp one, which the aircraft's document has a speed for. Common practice, no published source. */
+/**
+ * From this on a turn is sharp, and has its own speed in the aircraft's document. Common practice,
+ * no published source.
+ */
 const SHARP_DEG = 60;
 
-/** A turn of the way, with the speed for it. */
+/** A turn of the route, with its speed. */
 export interface Turn {
   readonly atM: number;
-  /** How far it turns, degrees, to the right positive. */
+  /** How far it turns, degrees, right positive. */
   readonly turnDeg: number;
   readonly onto: string;
-  /** The widest arc that keeps the wheels on the pavement; null where a width is not known. */
+  /** The widest arc that keeps the wheels on the pavement; null if a width is unknown. */
   readonly radiusM: number | null;
   readonly maxKt: number;
-  /** What the speed is the least of. */
+  /** What the speed is the minimum of. */
   readonly boundBy: 'comfort' | 'tipping' | 'sharp' | 'limit';
 }
 
 /**
- * The radius of the widest arc round a corner that keeps clear of the inner edge, and takes no more
- * than half of the shorter stretch, metres. An arc tangent to both centrelines passes
- * r (1 − cos ½θ) / cos ½θ inside the corner, where the pavement ends ½w / cos ½θ from it.
+ * The radius of the widest arc round a corner that clears the inner edge and takes no more than
+ * half of the shorter stretch, metres. An arc tangent to both centrelines passes r (1 − cos ½θ) /
+ * cos ½θ inside the corner, where the pavement ends ½w / cos ½θ from it.
  */
 export function turnRadiusM(corner: Corner, wheelSpanM: number): number | null {
   if (corner.widthM === null) return null;
@@ -36,12 +39,12 @@ export function turnRadiusM(corner: Corner, wheelSpanM: number): number | null {
   const insideM = corner.widthM / 2 - wheelSpanM / 2 - wheelClearanceM(wheelSpanM);
   const byWidth = Math.max(0, insideM) / (1 - Math.cos(half));
   const byStretch = corner.stretchM / 2 / Math.tan(half);
-  // Where the wheels have no room to cut in, the nose is led past the corner: as sharp as it goes.
+  // If the wheels have no room to cut in, the nose is led past the corner, as sharply as it goes.
   const radius = Math.min(byWidth, byStretch);
   return radius > 0 ? radius : null;
 }
 
-/** The turns of a way in order, each with its speed. */
+/** The turns of a route in order, each with its speed. */
 export function turnsOf(route: Route, aircraft: Aircraft): readonly Turn[] {
   const { maxKt, turnKt } = aircraft.taxi;
   const wheelSpanM = aircraft.performance?.gear.trackM ?? 0;
@@ -62,17 +65,17 @@ export function turnsOf(route: Route, aircraft: Aircraft): readonly Turn[] {
     });
 }
 
-/** How long a distance takes at a speed, seconds. */
+/** The time a distance takes at a speed, seconds. */
 export const secondsAt = (distanceM: number, speedKt: number): number =>
   (distanceM / speedKt) * KT_PER_MPS;
 
-/** A point that was passed, and when by one clock, ms. */
+/** A point passed, and when by one clock, ms. */
 export interface Passed {
   readonly node: string;
   readonly ms: number;
 }
 
-/** A thumb is early or late by so much, seconds. Common practice, no published source. */
+/** A thumb is early or late by up to this, seconds. Common practice, no published source. */
 const THUMB_S = 0.5;
 
 /** What a stopwatch gives between two points. */
@@ -82,18 +85,21 @@ export interface Stretch {
   readonly distanceM: number;
   readonly seconds: number;
   readonly groundKt: number;
-  /** With the thumb late at the first point and early at the second, and the other way round; the most is null where no time is left. */
+  /**
+   * With the thumb late at the first point and early at the second, and the reverse; the greatest
+   * is null if no time remains.
+   */
   readonly leastKt: number;
   readonly mostKt: number | null;
 }
 
-/** Where the aircraft is on its way, by the points that were passed. */
+/** Where the aircraft is on its route, by the points passed. */
 export interface Progress {
-  /** Every stretch between two points passed one after the other, in order. */
+  /** Every stretch between two points passed in succession, in order. */
   readonly stretches: readonly Stretch[];
-  /** The point passed last; null before the first. */
+  /** The last point passed; null before the first. */
   readonly last: Mark | null;
-  /** The point to be passed next; null at the end of the way. */
+  /** The next point; null at the end of the route. */
   readonly next: Mark | null;
   readonly goneM: number;
   readonly leftM: number;
@@ -101,7 +107,10 @@ export interface Progress {
   readonly sinceMs: number | null;
 }
 
-/** Where the aircraft is on a way. Points that are not on it, or behind one passed before, are passed over. */
+/**
+ * Where the aircraft is on a route. Points off the route, or behind one already passed, are
+ * ignored.
+ */
 export function progressOn(route: Route, passed: readonly Passed[]): Progress {
   const stretches: Stretch[] = [];
   let last: Mark | null = null;
@@ -119,12 +128,12 @@ export function progressOn(route: Route, passed: readonly Passed[]): Progress {
     lastMs = ms;
   }
   const goneM = last?.atM ?? 0;
-  // Where the aircraft stands nobody passes it, but it is where the watch is started.
+  // Nobody passes the point the aircraft stands on, but the watch starts there.
   const next = route.marks.find(({ atM }) => (last === null ? atM >= 0 : atM > goneM)) ?? null;
   return { stretches, last, next, goneM, leftM: route.lengthM - goneM, sinceMs };
 }
 
-/** Ground speed is distance over time; null where no time went by. 1 kt = 1852 m / 3600 s. */
+/** Ground speed is distance over time; null if no time elapsed. 1 kt = 1852 m / 3600 s. */
 export function stretchBetween(from: Mark, to: Mark, seconds: number): Stretch | null {
   const distanceM = to.atM - from.atM;
   if (!(seconds > 0) || !(distanceM > 0)) return null;

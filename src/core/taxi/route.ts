@@ -1,4 +1,4 @@
-/** A way over the field, and what one meets on it. */
+/** A route over the field, and what it meets. */
 
 import type { Field } from '../airfield/field';
 import type { PlanPoint } from '../earth/planPoint';
@@ -16,62 +16,62 @@ import {
 } from './graph';
 import { crossedAt, isOn, stripsOf } from './runwayStrip';
 
-/** What is rolled on under one name. */
+/** A part of the route under one name. */
 export interface Leg {
   /** The taxiway's letter, `apron`, or the runway's name. */
   readonly name: string;
   readonly on: TaxiEdge['on'];
-  /** Where one comes on to it. */
+  /** Where one joins it. */
   readonly from: NodeId;
   readonly lengthM: number;
 }
 
-/** A runway that the way crosses. */
+/** A runway the route crosses. */
 export interface Crossing {
   /** `01/19`. */
   readonly runway: string;
-  /** From the beginning of the way to its centreline, metres. */
+  /** From the start of the route to its centreline, metres. */
   readonly atM: number;
   readonly at: PlanPoint;
-  /** Which way one goes across, degrees true. */
+  /** The direction of crossing, degrees true. */
   readonly headingTrueDeg: number;
-  /** Where one holds before it: the holding point last passed on the same taxiway, if the plan has one. */
+  /** The holding point before it: the last one passed on the same taxiway, if the plan has one. */
   readonly hold: NodeId | null;
-  /** How many legs lie before it, the one it is on not counted. */
+  /** How many legs come before it, not counting the present one. */
   readonly leg: number;
 }
 
-/** A point of the way that has a name, so that it can be said that it is passed. */
+/** A point of the route that has a name, so that passing it can be reported. */
 export interface Mark {
   readonly node: NodeId;
   readonly atM: number;
   readonly kind: TaxiNode['kind'];
-  /** As painted or spoken; null where one taxiway goes over into another. */
+  /** As painted or spoken; null where one taxiway merges into another. */
   readonly name: string | null;
-  /** The names of what one comes from and goes on to; alike where they do not change. */
+  /** The names of the taxiways before and after it; equal if they don't change. */
   readonly between: readonly [string, string];
 }
 
-/** A corner of the way. */
+/** A corner of the route. */
 export interface Corner {
   readonly node: NodeId;
   readonly atM: number;
-  /** How far the way turns, degrees, to the right positive. */
+  /** How far the route turns, degrees, right positive. */
   readonly turnDeg: number;
-  /** The shorter of the stretches that meet here, metres. */
+  /** The shorter of the stretches meeting here, metres. */
   readonly stretchM: number;
-  /** The narrower of them, metres; null where a width is not known. */
+  /** The narrower width of the two, metres; null if one is unknown. */
   readonly widthM: number | null;
   /** What one turns on to. */
   readonly onto: string;
 }
 
-/** A way over the field. */
+/** A route over the field. */
 export interface Route {
   readonly nodes: readonly NodeId[];
   readonly points: readonly PlanPoint[];
   readonly lengthM: number;
-  /** Of it on runways. */
+  /** The part of it on runways, metres. */
   readonly runwayM: number;
   readonly legs: readonly Leg[];
   readonly crossings: readonly Crossing[];
@@ -79,7 +79,7 @@ export interface Route {
   readonly corners: readonly Corner[];
 }
 
-/** One stretch of the way, in the direction it is rolled. */
+/** One stretch of the route, in the direction of travel. */
 interface Stretch {
   readonly edge: TaxiEdge;
   readonly from: TaxiNode;
@@ -88,7 +88,7 @@ interface Stretch {
   readonly lengthM: number;
 }
 
-/** The way along some arcs, which follow one another; null for none at all. */
+/** The route along consecutive arcs; null if there are none. */
 export function routeAlong(field: Field, arcs: readonly Arc[]): Route | null {
   const stretches = stretchesOf(taxiGraph(field), arcs);
   const first = stretches[0];
@@ -139,8 +139,8 @@ const headingOf = ({ from, to }: Stretch): number =>
   ((Math.atan2(to.xM - from.xM, to.yM - from.yM) * 180) / Math.PI + 360) % 360;
 
 /**
- * Runways crossed: as the plan says, as it lies, and where a taxiway goes on beyond a point on a
- * runway. Rolling along a runway is a leg of its own, and no crossing of that runway.
+ * Runways crossed: by the plan's own statement, by geometry, and where a taxiway continues beyond a
+ * point on a runway. Taxiing along a runway is a leg of its own, not a crossing of it.
  */
 function crossingsOf(field: Field, stretches: readonly Stretch[]): readonly Crossing[] {
   const strips = stripsOf(field);

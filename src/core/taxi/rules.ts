@@ -1,16 +1,16 @@
-/** What may be rolled on today: closed stretches, one-way, wide enough for the wheels. */
+/** What may be taxied on today: open stretches, the right way round, wide enough for the wheels. */
 
 import type { Aircraft } from '../aircraft/aircraft';
 import { isReversed, type TaxiEdge, type TaxiGraph } from './graph';
 
-/** Names a stretch whichever way it is written: `A1~a`. */
+/** Names a stretch regardless of direction: `A1~a`. */
 export type StretchId = string;
 
 /** What keeps a stretch from being used. */
 export interface TaxiRules {
-  /** Stretches that are closed today. */
+  /** Stretches closed today. */
   readonly closed: readonly StretchId[];
-  /** The width that a taxiway must have, metres; null where the gear is not known: any will do. */
+  /** The least taxiway width, metres; null if the gear is unknown: any width will do. */
   readonly neededWidthM: number | null;
 }
 
@@ -19,8 +19,8 @@ export const stretchId = ({ from, to }: Pick<TaxiEdge, 'from' | 'to'>): StretchI
   from < to ? `${from}~${to}` : `${to}~${from}`;
 
 /**
- * Least clearance from the outer main wheel to the taxiway's edge, metres, by the span of the wheels.
- * ICAO Annex 14, vol. I, 3.9.3 (value from memory).
+ * Least clearance from the outer main wheel to the taxiway's edge, metres, by wheel span. ICAO
+ * Annex 14, vol. I, 3.9.3 (value from memory).
  */
 export function wheelClearanceM(wheelSpanM: number): number {
   if (wheelSpanM < 4.5) return 1.5;
@@ -28,19 +28,22 @@ export function wheelClearanceM(wheelSpanM: number): number {
   return 4;
 }
 
-/** The width of taxiway an aircraft needs: its wheels, and their clearance on both sides; null where its gear is not known. */
+/**
+ * The taxiway width an aircraft needs: its wheels plus clearance on both sides; null if its gear is
+ * unknown.
+ */
 export function neededWidthM(aircraft: Aircraft | null): number | null {
   const trackM = aircraft?.performance?.gear.trackM;
   return trackM === undefined ? null : trackM + 2 * wheelClearanceM(trackM);
 }
 
 /**
- * A metre on a runway weighs as much as so many on a taxiway: more than any field is long, so that a
- * runway serves as a taxiway only where there is no other way.
+ * A metre of runway costs as much as this many of taxiway: more than any field is long, so that a
+ * runway serves as a taxiway only where there is no other route.
  */
 export const RUNWAY_WEIGHT = 1e6;
 
-/** What each edge weighs; infinite where it may not be used. One-way is asked of each arc. */
+/** The cost of each edge; infinite if it may not be used. One-way is checked per arc. */
 export function weightsOf(graph: TaxiGraph, rules: TaxiRules): Float64Array {
   const closed = new Set(rules.closed);
   const weights = new Float64Array(graph.edges.length);
@@ -56,6 +59,6 @@ export function weightsOf(graph: TaxiGraph, rules: TaxiRules): Float64Array {
 const isTooNarrow = ({ on, widthM }: TaxiEdge, { neededWidthM }: TaxiRules): boolean =>
   on !== 'runway' && widthM !== undefined && neededWidthM !== null && widthM < neededWidthM;
 
-/** Whether an edge may be rolled in that direction. */
+/** Whether an edge may be taxied in that direction. */
 export const isWithWay = ({ edges }: TaxiGraph, arc: number): boolean =>
   !isReversed(arc) || edges[arc >> 1]?.oneWay !== true;

@@ -8,7 +8,7 @@ import { type PlanPoint, planPoint } from '../earth/planPoint';
 /** One end of a runway on the plan. */
 export interface StripEnd {
   readonly designator: Designator;
-  /** Where its pavement begins: what TORA is counted from. */
+  /** Where its pavement begins, and TORA with it. */
   readonly at: PlanPoint;
   readonly headingTrueDeg: number;
   readonly displacedM: number;
@@ -17,7 +17,7 @@ export interface StripEnd {
 
 /** A runway on the plan. */
 export interface Strip {
-  /** The lower number first: `10/28`. */
+  /** Lower number first: `10/28`. */
   readonly name: string;
   readonly ends: readonly [StripEnd, StripEnd];
   readonly lengthM: number;
@@ -26,7 +26,7 @@ export interface Strip {
 
 const strips = new WeakMap<Field, readonly Strip[]>();
 
-/** The runways of a field, in the order of its document. Worked out once for each field. */
+/** The runways of a field, in document order. Computed once per field. */
 export function stripsOf(field: Field): readonly Strip[] {
   const before = strips.get(field);
   if (before !== undefined) return before;
@@ -50,7 +50,10 @@ function stripEnd(field: Field, { designator, given, heading }: End): StripEnd |
   return { designator, at, headingTrueDeg: degreesOf(heading), displacedM, toraM };
 }
 
-/** Where a point lies as seen from a runway's end: along it from where its pavement begins, and to its right, metres. */
+/**
+ * A point relative to a runway's end: along the runway from the start of its pavement, and to its
+ * right, metres.
+ */
 export function seenFrom(strip: Strip, end: Designator, point: PlanPoint) {
   const [from, to] = strip.ends[0].designator === end ? strip.ends : [strip.ends[1], strip.ends[0]];
   const east = (to.at.eastM - from.at.eastM) / strip.lengthM;
@@ -59,7 +62,7 @@ export function seenFrom(strip: Strip, end: Designator, point: PlanPoint) {
   return { alongM: x * east + y * north, rightM: x * north - y * east };
 }
 
-/** A point of a taxi plan may lie so far beside a runway's edge, or beyond its end, and still be on it, metres. */
+/** A point this far beside a runway's edge, or beyond its end, still counts as on it, metres. */
 const BESIDE_M = 10;
 
 /** Whether a point lies on a runway. */
@@ -72,7 +75,10 @@ export function isOn(strip: Strip, point: PlanPoint): boolean {
   );
 }
 
-/** How far on the way from one point to another a runway's centreline is crossed, 0 to 1; null where it is not. */
+/**
+ * How far along the way from one point to another a runway's centreline is crossed, 0 to 1; null if
+ * it isn't.
+ */
 export function crossedAt(strip: Strip, from: PlanPoint, to: PlanPoint): number | null {
   const first = seenFrom(strip, strip.ends[0].designator, from);
   const last = seenFrom(strip, strip.ends[0].designator, to);

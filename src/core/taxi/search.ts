@@ -1,21 +1,27 @@
-/** Shortest ways from one point to all others. */
+/** Shortest paths from one point to all others. */
 
 import { type Arc, edgeOf, reverseOf, type TaxiGraph } from './graph';
 import { isWithWay } from './rules';
 
-/** The least that each node costs from (or, searched backward, to) one node, and the arc that brings it. */
+/**
+ * The least cost from one node to each node (or, searched backward, from each node to it), and the
+ * arc that achieves it.
+ */
 export interface Search {
   readonly graph: TaxiGraph;
-  /** By node; infinite where there is no way. */
+  /** By node; infinite if unreachable. */
   readonly cost: Float64Array;
-  /** By node: the last arc of the way there, or backward the first arc of the way on; −1 for none. */
+  /**
+   * By node: the last arc of the path there or, backward, the first arc of the path on; −1 for
+   * none.
+   */
   readonly by: Int32Array;
 }
 
 /**
  * Dijkstra's algorithm with a binary heap: E. W. Dijkstra, A note on two problems in connexion with
- * graphs, Numerische Mathematik 1 (1959). Weights are by edge, not negative, infinite where an edge
- * may not be used. Backward it answers the ways to `start` instead of from it.
+ * graphs, Numerische Mathematik 1 (1959). Weights are per edge, never negative, infinite if an edge
+ * may not be used. Backward, it finds the paths to `start` instead.
  */
 export function searchFrom(
   graph: TaxiGraph,
@@ -47,7 +53,7 @@ export function searchFrom(
   return { graph, cost, by };
 }
 
-/** The arcs of the way from a forward search's start to a node; null where there is none. */
+/** The arcs of the path from a forward search's start to a node; null if there is none. */
 export function wayTo({ graph, cost, by }: Search, node: number): Arc[] | null {
   if (cost[node] === Number.POSITIVE_INFINITY) return null;
   const way: Arc[] = [];
@@ -57,7 +63,7 @@ export function wayTo({ graph, cost, by }: Search, node: number): Arc[] | null {
   return way.reverse();
 }
 
-/** The arcs of the way from a node to a backward search's start; null where there is none. */
+/** The arcs of the path from a node to a backward search's start; null if there is none. */
 export function wayOnFrom({ graph, cost, by }: Search, node: number): Arc[] | null {
   if (cost[node] === Number.POSITIVE_INFINITY) return null;
   const way: Arc[] = [];
@@ -65,11 +71,11 @@ export function wayOnFrom({ graph, cost, by }: Search, node: number): Arc[] | nu
   return way;
 }
 
-/** A heap of nodes, the cheapest on top; a node may stand in it more than once. */
+/** A heap of nodes, cheapest on top; a node may be in it more than once. */
 class Queue {
   readonly #nodes: number[] = [];
   readonly #costs: number[] = [];
-  /** What the node taken last was put in for. */
+  /** The cost with which the last node taken was put in. */
   taken = 0;
 
   put(node: number, cost: number): void {

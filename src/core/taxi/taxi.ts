@@ -1,4 +1,4 @@
-/** The way on the ground, for the place that shows it. */
+/** The taxi route, for the place that shows it. */
 
 export { CALLS, COMPASS, callFor } from '../radio/call';
 export { routeKey } from './alternatives';

@@ -1,14 +1,14 @@
-/** A way as it is told from point to point, in codes: the view has the words. */
+/** A route told point by point, in codes; the words are the view's. */
 
 import type { Designator } from '../airfield/field';
 import type { Entry } from './entries';
 import type { TaxiEdge } from './graph';
 import type { Route } from './route';
 
-/** One thing told of a way. */
+/** One item of a route description. */
 export type Told =
   | { readonly code: 'along'; readonly name: string; readonly on: TaxiEdge['on'] }
-  /** Never a clearance: a runway is ahead, and one holds before it. */
+  /** Never a clearance: a runway is ahead, and one holds short of it. */
   | { readonly code: 'runway-ahead'; readonly runway: string }
   | { readonly code: 'hold-short'; readonly end: Designator; readonly hold: string | null }
   /** Along the runway to where the run begins. */
@@ -17,7 +17,7 @@ export type Told =
   | { readonly code: 'intersection'; readonly end: Designator; readonly runM: number }
   | { readonly code: 'stand'; readonly name: string };
 
-/** What the way to a runway is told as. */
+/** The description of a route to a runway. */
 export function toldOut(route: Route | null, entry: Entry): readonly Told[] {
   const { end, name, backtrackM, rollsFromM, runM } = entry;
   return [
@@ -28,7 +28,7 @@ export function toldOut(route: Route | null, entry: Entry): readonly Told[] {
   ];
 }
 
-/** What the way to a stand is told as. */
+/** The description of a route to a stand. */
 export const toldIn = (route: Route | null, stand: string): readonly Told[] => [
   ...toldAlong(route),
   { code: 'stand', name: stand },

@@ -10,42 +10,45 @@ import { isOn, type Strip, seenFrom } from './runwayStrip';
 import { searchFrom, wayTo } from './search';
 import { startOf } from './wayOut';
 
-/** What is asked about the way in. */
+/** What is asked about the route in. */
 export interface WayInQuestion {
   readonly field: Field;
-  /** The end landed on; null before there is one. */
+  /** The end landed on; null if there is none yet. */
   readonly end: Designator | null;
-  /** From the landing threshold to where the aircraft has come to taxi speed, metres; null where it is not known. */
+  /**
+   * From the landing threshold to where the aircraft is down to taxi speed, metres; null if
+   * unknown.
+   */
   readonly landingM: number | null;
-  /** The stand; null where the pilot has not said. */
+  /** The stand; null if the pilot hasn't said. */
   readonly to: NodeId | null;
   /** Where the aircraft is, once the pilot has said so: the runway is behind it. */
   readonly from: NodeId | null;
   readonly rules: TaxiRules;
 }
 
-/** Where the runway is left. */
+/** Where to leave the runway. */
 export interface Exit {
   readonly node: NodeId;
   /** The taxiway that leaves it. */
   readonly name: string;
   /** From the landing threshold, metres. */
   readonly fromThresholdM: number;
-  /** To be rolled back along the runway to it, metres; 0 for none. */
+  /** Backtrack along the runway to it, metres; 0 for none. */
   readonly backtrackM: number;
 }
 
-/** The way in. */
+/** The route in. */
 export interface WayIn {
   readonly route: Route | null;
-  /** Where the runway is left; null where the aircraft has left it, and where it is not known. */
+  /** Where to leave the runway; null if the aircraft has left it, or if unknown. */
   readonly exit: Exit | null;
   readonly fault: TaxiFault | null;
 }
 
 const without = (fault: TaxiFault): WayIn => ({ route: null, exit: null, fault });
 
-/** The way in, from where today's landing leaves the runway, or from where the aircraft is. */
+/** The route in, from where today's landing leaves the runway, or from where the aircraft is. */
 export function wayIn({ field, end, landingM, to, from, rules }: WayInQuestion): WayIn {
   const stand = startOf(field, to);
   if (typeof stand !== 'number') return without(stand);
@@ -63,7 +66,7 @@ export function wayIn({ field, end, landingM, to, from, rules }: WayInQuestion):
   return { route: routeAlong(field, way), exit, fault: null };
 }
 
-/** Where a landing on an end can leave the runway, in the order they are come to. */
+/** Where a landing on an end can leave the runway, in the order of reaching them. */
 export function exitsOf(
   field: Field,
   end: Designator,
@@ -84,7 +87,7 @@ export function exitsOf(
     .sort((a, b) => a.fromThresholdM - b.fromThresholdM);
 }
 
-/** The name of a taxiway that leaves a runway at a point; null where none does. */
+/** The name of a taxiway leaving a runway at a point; null if none does. */
 function leavingBy(
   { edges, arcs, first, ...graph }: TaxiGraph,
   node: number,
@@ -101,7 +104,7 @@ function leavingBy(
   return null;
 }
 
-/** The first exit that a landing can take; where it rolls past all of them, the last, rolled back to. */
+/** The first exit a landing can make; if it rolls past them all, the last, by backtracking. */
 function likelyExit(
   exits: readonly Omit<Exit, 'backtrackM'>[],
   landingM: number | null,

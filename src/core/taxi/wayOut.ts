@@ -9,17 +9,17 @@ import { type Route, routeAlong } from './route';
 import { RUNWAY_WEIGHT, type TaxiRules, weightsOf } from './rules';
 import { type Search, searchFrom, wayTo } from './search';
 
-/** What is asked about the way to a runway. */
+/** What is asked about the route to a runway. */
 export interface WayOutQuestion {
   readonly field: Field;
-  /** Where the aircraft is; null where the pilot has not said. */
+  /** Where the aircraft is; null if the pilot hasn't said. */
   readonly from: NodeId | null;
-  /** The end in use; null before there is one. */
+  /** The end in use; null if there is none yet. */
   readonly end: Designator | null;
   readonly rules: TaxiRules;
-  /** The entry that the pilot chose; null for the whole run the shortest way. */
+  /** The entry the pilot chose; null for the whole run by the shortest route. */
   readonly entry?: ChosenEntry | null;
-  /** The way that the pilot chose of those offered, by its key; null for the shortest. */
+  /** The route the pilot chose among those offered, by its key; null for the shortest. */
   readonly via?: string | null;
 }
 
@@ -27,23 +27,23 @@ export interface WayOutQuestion {
 export interface ChosenEntry {
   readonly end: Designator;
   readonly hold: NodeId;
-  /** The run begins where one meets the runway: nothing is rolled back. */
+  /** The run begins where the taxiway meets the runway: no backtrack. */
   readonly intersection: boolean;
 }
 
-/** An entry with how far it is to its holding point. */
+/** An entry with the distance to its holding point. */
 export interface OfferedEntry extends Entry {
   readonly taxiM: number;
 }
 
-/** The way to a runway. */
+/** The route to a runway. */
 export interface WayOut {
-  /** The way that is taken; null where `fault` says why there is none. */
+  /** The route in use; null if `fault` says why there is none. */
   readonly route: Route | null;
   readonly entry: OfferedEntry | null;
-  /** Others that are hardly longer; the shortest too, where another is taken. */
+  /** Others that are hardly longer; includes the shortest, if another is in use. */
   readonly alternatives: readonly Route[];
-  /** All ways of entering the end that can be reached, the whole run first, then by taxi distance. */
+  /** All reachable ways of entering the end, whole runs first, then by taxi distance. */
   readonly entries: readonly OfferedEntry[];
   readonly fault: TaxiFault | null;
 }
@@ -56,13 +56,13 @@ const without = (fault: TaxiFault): WayOut => ({
   fault,
 });
 
-/** Whether an entry is the one that is named. */
+/** Whether an entry is the one named. */
 export const isEntry = (entry: Entry, chosen: ChosenEntry | null | undefined): boolean =>
   chosen?.end === entry.end &&
   chosen.hold === entry.hold &&
   chosen.intersection === entry.rollsFromM > 0;
 
-/** The way to a runway: the shortest that is allowed, or the one chosen. */
+/** The route to a runway: the shortest one allowed, or the one chosen. */
 export function wayOut(question: WayOutQuestion): WayOut {
   const { field, from, end, rules } = question;
   const begun = startOf(field, from);
@@ -94,7 +94,7 @@ export function wayOut(question: WayOutQuestion): WayOut {
   };
 }
 
-/** The index of where the aircraft is, or why it cannot be said. */
+/** The index of the aircraft's node, or why it is unknown. */
 export function startOf(field: Field, from: NodeId | null): number | TaxiFault {
   const { nodes } = field.taxi;
   if (nodes.length === 0) return { code: 'no-plan' };
@@ -105,8 +105,8 @@ export function startOf(field: Field, from: NodeId | null): number | TaxiFault {
 }
 
 /**
- * The entries that can be reached: those of the whole run first, by how much runway is used as a
- * taxiway, rolling back included, and then by distance.
+ * The reachable entries: whole runs first, by how much runway serves as taxiway, backtracking
+ * included, and then by distance.
  */
 function reachable(field: Field, entries: readonly Entry[], forward: Search) {
   const graph = taxiGraph(field);
@@ -125,8 +125,8 @@ function reachable(field: Field, entries: readonly Entry[], forward: Search) {
 }
 
 /**
- * How far it is from a point to the beginning of the run on each end that can be reached, metres;
- * an end that cannot is left out. For the choice between ends.
+ * How far it is from a point to the start of the run on each reachable end, metres; unreachable
+ * ends are left out. For choosing between ends.
  */
 export function taxiDistances(
   field: Field,

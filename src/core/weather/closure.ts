@@ -2,13 +2,14 @@
 
 import type { Weather } from './whole/report';
 
-/** Runways that a report closes, by their numbers, or all of them. */
+/** Runways a report closes, by their numbers, or all of them. */
 export type Closure = 'all' | readonly string[];
 
 /**
- * What a report closes: by snow (`R/SNOCLO`, or one runway's `R28/SNOCLO`: FM 15, 15.13.6), by deposits
- * too deep to say (the same, `//99//`), or by a colour state of `BLACK`, which military fields give where the
- * runway cannot be used, whatever the weather (common practice, no published source). Empty for nothing.
+ * What a report closes: by snow (`R/SNOCLO`, or for one runway `R28/SNOCLO`: FM 15, 15.13.6), by
+ * deposits too deep to measure (the same, `//99//`), or by a colour state of `BLACK`, which
+ * military fields report when the runway can't be used, whatever the weather (common practice, no
+ * published source). Empty if nothing.
  */
 export function closureOf({ runwayStates, colourState }: Weather): Closure {
   if (colourState?.black) return 'all';
@@ -17,6 +18,6 @@ export function closureOf({ runwayStates, colourState }: Weather): Closure {
   return runways.includes('all') ? 'all' : runways.filter((runway) => runway !== 'repeated');
 }
 
-/** Whether a closure is one of a runway end: by its number, or that of its other end. */
+/** Whether a closure concerns a runway end: by its number, or that of its other end. */
 export const closes = (closure: Closure, ends: readonly string[]): boolean =>
   closure === 'all' || ends.some((end) => closure.includes(end));

@@ -2,19 +2,20 @@
  * The directions a wind may come from: its envelope.
  *
  * A mean direction is a ten-minute average rounded to 10°; the swing beside it is what happened
- * around that average. The worst crosswind and tailwind are looked for in the whole of it.
+ * around that average. The worst crosswind and tailwind are taken over all of it.
  */
 
 import { wrapDeg } from '../angle';
 import type { Wind } from './report';
 
-/** The directions a wind may come from. Which one it is decides what can be said about a runway. */
+/** The directions a wind may come from. Its kind determines what can be said about a runway. */
 export type Envelope =
-  /** No wind: every component is zero from wherever it is counted. */
+  /** No wind: every component is zero in any direction. */
   | { readonly kind: 'calm' }
   /**
    * From `fromDeg` (0 inclusive to 360 exclusive) clockwise through `widthDeg` (0 inclusive to 360
-   * exclusive), both ends included. A width of 0 is one direction. Of the north the wind is given to.
+   * exclusive), both ends included. A width of 0 is one direction. Measured from the wind's own
+   * north.
    */
   | { readonly kind: 'sector'; readonly fromDeg: number; readonly widthDeg: number }
   /** The whole circle: `VRB`, or a speed without a direction. */
@@ -31,11 +32,11 @@ export function isInSwing(deg: number, [first, second]: readonly [number, number
 }
 
 /**
- * The envelope of a wind: the smallest clockwise sector that holds its swing and its mean.
+ * The envelope of a wind: the smallest clockwise sector that contains its swing and its mean.
  *
  * - A mean outside its swing widens the sector on the side that needs least.
- * - A swing beside `VRB` or a missing direction does not narrow the circle: the station did not
- *   trust any direction, and the circle is the cautious answer.
+ * - A swing beside `VRB` or a missing direction doesn't narrow the circle: the station didn't trust
+ *   any direction, and the circle is the cautious answer.
  * - A speed of zero is calm unless there is a gust, or the speed is only a minimum (`P00KT`).
  */
 export function envelopeOf(wind: Wind): Envelope {

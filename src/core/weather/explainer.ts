@@ -1,8 +1,8 @@
 /**
- * What says what the groups of a report mean, as its reader goes through them.
+ * Explains the groups of a report as its reader goes through them.
  *
- * For the wind alone nothing need be said, and groups are only told apart (readWind.ts); the reader
- * of whole reports says it all (whole/explain.ts). That is all they differ in.
+ * The wind alone needs no explanations: groups are only recognised (readWind.ts). The reader of
+ * whole reports explains them all (whole/explain.ts). That is their only difference.
  */
 
 import type { SpanKind, Wind } from './report';
@@ -12,27 +12,27 @@ import type { Meaning } from './whole/meaning';
 
 /** A group that was read. */
 export interface Read {
-  /** Null where it is only told apart. */
+  /** Null if it is only recognised. */
   readonly meaning: Meaning | null;
-  /** Of its last token, plus one. */
+  /** Index after its last token. */
   readonly end: number;
 }
 
-/** Reads the group that begins at a token, and ends before another; null where none does. */
+/** Reads the group that starts at a token and ends before another; null if none does. */
 export type GroupReader = (tokens: readonly Token[], at: number, end: number) => Read | null;
 
 export interface Explainer {
-  /** What a word means whose kind is known, in a report with these, as far as they are read. */
+  /** The meaning of a word whose kind is known, given what was read of the report so far. */
   readonly word: (
     kind: SpanKind,
     text: string,
     issued: Issued | null,
     wind: Wind | null,
   ) => Meaning | null;
-  /** Groups of an observation, but for wind. Reads at least all that are known groups. */
+  /** Groups of an observation, apart from wind. Reads at least every known group. */
   readonly observed: GroupReader;
-  /** Of a trend and of a forecast; null where these are not gone into. */
+  /** Of a trend and of a forecast; null if these are skipped. */
   readonly expected: GroupReader | null;
-  /** Of the remarks; null where these are not gone into. */
+  /** Of the remarks; null if these are skipped. */
   readonly remarks: GroupReader | null;
 }

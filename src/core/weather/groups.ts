@@ -1,12 +1,11 @@
 /**
- * The groups of a report that say nothing about the wind now, in the order that a report has them.
+ * The groups of a report that say nothing about the wind now, in the order a report has them.
  *
- * Here they are told apart, so that what is none of them can honestly be marked as not read; what
- * they say is read from the same shapes, by what stands in their brackets, in whole/. To recognise
- * another group, add a row here and its reading there. Shapes are those of WMO-No. 306 Vol. I.1,
- * FM 15, and, where marked US, of the Federal Meteorological Handbook No. 1, ch. 12; where marked
- * habit, of no standard. Section numbers are from memory. Every shape is bounded, so that no text
- * can make it slow.
+ * Here they are recognised, so that what is none of them can honestly be marked as not read; whole/
+ * reads their meaning from the capture groups of the same shapes. To recognise another group, add a
+ * row here and its reader there. Shapes follow WMO-No. 306 Vol. I.1, FM 15 and, where marked US,
+ * the Federal Meteorological Handbook No. 1, ch. 12; those marked habit follow no standard. Section
+ * numbers are from memory. Every shape is bounded, so that no text can make it slow.
  */
 
 export const GROUPS = {
@@ -40,7 +39,7 @@ export const GROUPS = {
   maintenance: '\\$',
 } as const;
 
-/** One test for all, which keeps nothing of what is in brackets. */
+/** One test for all, without capturing. */
 const KNOWN = new RegExp(
   `^(?:${Object.values(GROUPS)
     .join('|')
@@ -51,16 +50,16 @@ const KNOWN = new RegExp(
 const WHOLE_MILES = /^\d\d?$/;
 const FRACTION = /^\d\/\d+SM$/;
 
-/** Whether a group of a report, given with the one after it, is a known one other than wind. */
+/** Whether a group of a report, given with the next one, is a known one other than wind. */
 export const isKnownGroup = (text: string, next: string): boolean =>
   KNOWN.test(text) || isWholeMiles(text, next) || isSpokenPressure(text, next);
 
-/** `QNH 1013`, `ALTIMETER 2992`: as it is spoken. FAA AIM 7-1; ICAO Doc 4444, 12.3.1. */
+/** `QNH 1013`, `ALTIMETER 2992`: as spoken. FAA AIM 7-1; ICAO Doc 4444, 12.3.1. */
 const PRESSURE_WORD = /^(?:QNH|ALTIMETER|ALTM)$/;
 const SPOKEN_HPA = /^(?:8[5-9]\d|9\d\d|10\d\d)(?:HPA)?$/;
 const SPOKEN_INCHES = /^(?:2[6-9]|3[01])\d\d(?:INS)?$/;
 
-/** Whether a word leads up to a pressure, which comes next. */
+/** Whether a word announces a pressure, which comes next. */
 export const isSpokenPressure = (text: string, next: string): boolean =>
   PRESSURE_WORD.test(text) && (SPOKEN_HPA.test(next) || SPOKEN_INCHES.test(next));
 

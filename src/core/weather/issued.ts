@@ -1,4 +1,7 @@
-/** When a report was issued, and which of several is the newest. Time comes in; nothing here has a clock. */
+/**
+ * When a report was issued, and which of several is the newest. Time is an argument; nothing here
+ * has a clock.
+ */
 
 import type { WindReport } from './report';
 import type { Issued } from './statements';
@@ -6,8 +9,8 @@ import type { Issued } from './statements';
 const MINUTE_MS = 60_000;
 
 /**
- * The moment with the day, hour and minute that a report gives which is nearest to `near`. A report
- * names no month: seen on the 1st, `312350Z` is of the month before. Of two as near, the earlier.
+ * Of the moments with a report's day, hour and minute, the one nearest to `near`. A report names no
+ * month: seen on the 1st, `312350Z` is of the month before. In a tie, the earlier.
  */
 export function issuedAt({ day, hour, minute }: Issued, near: Date): Date {
   let best = Number.NaN;
@@ -23,22 +26,22 @@ export function issuedAt({ day, hour, minute }: Issued, near: Date): Date {
   return new Date(best);
 }
 
-/** How old a report is at a time, minutes, negative when it is of later; null where it names no time. */
+/** How old a report is at a time, minutes, negative if it is later; null if it names no time. */
 export function ageMinutes(issued: Issued | null, at: Date): number | null {
   return issued && (at.getTime() - issuedAt(issued, at).getTime()) / MINUTE_MS;
 }
 
-/** Whether a report says anything of now: a forecast does not, nor does one that is `NIL`. */
+/** Whether a report says anything about now: a forecast doesn't, nor does one that is `NIL`. */
 const isObservation = ({ kind, wind, spans }: WindReport): boolean =>
   kind !== 'forecast' &&
   kind !== 'nothing' &&
   (wind !== null || spans.some(({ kind }) => kind === 'other'));
 
 /**
- * Which of several reports is the newest observation of a station, each placed in the month nearest
- * to `near`; its index, null where there is none. One without a station counts where none names the
- * station asked for; without a station to ask for, all count. Of two of the same time the later in
- * the text, which corrects the other; one without a time only where none has any.
+ * The index of a station's newest observation among several reports, each placed in the month
+ * nearest to `near`; null if there is none. A report without a station counts if none names the
+ * station asked for; if no station is asked for, all count. Of two with one time the later in the
+ * text wins, because it corrects the other; one without a time counts only if none has any.
  */
 export function newestFor(
   reports: readonly WindReport[],

@@ -1,12 +1,12 @@
-/** From a wind as written to one that can be used: slips are refused, each with its problem. */
+/** From a wind as written to a usable one: slips are refused, each with its problem. */
 
 import { isInSwing } from './envelope';
 import type { Place, Problem, Wind } from './report';
 import type { WrittenSpeed, WrittenWind } from './writtenWind';
 
 /**
- * Speeds from here on are taken as a slip of the fingers. The strongest surface gust on record is
- * 220 kt (113.2 m/s, Barrow Island 1996; WMO World Weather and Climate Extremes Archive).
+ * Speeds from here on are taken for typing errors. The strongest surface gust on record is 220 kt
+ * (113.2 m/s, Barrow Island 1996; WMO World Weather and Climate Extremes Archive).
  */
 const SLIP_KT = 250;
 
@@ -18,13 +18,13 @@ export interface WrittenSwing {
   readonly at: Place;
 }
 
-/** The wind that can be used, null where there is none, and what was refused or wants care. */
+/** The usable wind, null if there is none, and what was refused or needs care. */
 export interface JudgedWind {
   readonly wind: Wind | null;
   readonly problems: Problem[];
 }
 
-/** Judges a wind as it is written, with the swing beside it. */
+/** Judges a wind as written, with the swing beside it. */
 export function judgeWind(written: WrittenWind, swing: WrittenSwing | null): JudgedWind {
   const { fromDeg, variable, speed, gust, at } = written;
   const refused = (problem: Problem) => ({ wind: null, problems: [problem] });
@@ -50,7 +50,7 @@ export function judgeWind(written: WrittenWind, swing: WrittenSwing | null): Jud
     problems.push({ code: 'gust-in-calm', at, values: { gustKt: kept.kt } });
   }
   const wind: Wind = {
-    // 000 stands for no direction only beside no wind; with a speed it is north written carelessly.
+    // 000 stands for no direction only without a wind; with a speed it is a careless north.
     fromDeg: fromDeg === 0 && speed.kt !== 0 ? FULL_CIRCLE_DEG : fromDeg,
     speedKt: speed.kt,
     gustKt: kept?.kt ?? null,
@@ -73,7 +73,9 @@ function usableGust(speed: WrittenSpeed, gust: WrittenSpeed | null): WrittenSpee
   return gust.above || gust.kt >= (speed.kt ?? 0) ? gust : null;
 }
 
-/** The swing with its directions over 1 to 360; null, with a problem, where one is above 360. */
+/**
+ * The swing with its directions normalised to 1 to 360; null, with a problem, if one is above 360.
+ */
 function usableSwing({ degs, at }: WrittenSwing, problems: Problem[]): [number, number] | null {
   const deg = Math.max(...degs);
   if (deg > FULL_CIRCLE_DEG) {

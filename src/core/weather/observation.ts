@@ -1,4 +1,7 @@
-/** The part of a statement that says what is observed: finding its wind, naming its other groups. */
+/**
+ * The part of a statement that says what is observed: finding its wind, recognising its other
+ * groups.
+ */
 
 import type { Explainer } from './explainer';
 import { isKnownGroup } from './groups';
@@ -18,11 +21,11 @@ import {
 
 /** What an observation was read as. */
 export interface Observation extends JudgedWind {
-  /** The wind as written; null where there is none. */
+  /** The wind as written; null if there is none. */
   readonly written: WrittenWind | null;
-  /** The end of the text, where it may still become something; null where it is whole. */
+  /** The end of the text, if it may still become something; null if it is complete. */
   readonly unfinished: Place | null;
-  /** Groups of a report were met, other than wind. */
+  /** It contains groups of a report other than wind. */
   readonly hasOtherGroups: boolean;
   readonly hasUnread: boolean;
 }
@@ -30,15 +33,15 @@ export interface Observation extends JudgedWind {
 const SWING = /^(\d{3})V(\d{3})$/;
 const SWING_BEGUN = /^\d{1,3}(?:V\d{0,2})?$/;
 
-/** Words that lead up to a wind and add nothing. Common practice, no published source. */
+/** Words that introduce a wind and add nothing. Common practice, no published source. */
 const LEADING_WORD = /^(?:SURFACE|WINDS?|WND|FROM|IS)$/;
 
-/** The beginning of a type, a station or a modifier. */
+/** The start of a type, a station or a modifier. */
 const HEADING_BEGUN = /^[A-Z][A-Z0-9]{0,3}$/;
 
 /**
- * Reads the tokens from `start` to `end`, after the heading and before any trend, and adds what each
- * was read as to `spans`.
+ * Reads the tokens from `start` to `end`, after the heading and before any trend, and adds what
+ * each was read as to `spans`.
  */
 export function observationOf(
   tokens: readonly Token[],
@@ -73,7 +76,7 @@ export function observationOf(
       unfinished = [from, tokens[end - 1]?.to ?? to];
       break;
     }
-    // No group is a swing, or begins as one: the shapes of all groups need not be made ready for it.
+    // No group is a swing, or starts like one, so this skips the tests of all group shapes.
     if (found && i === tokens.length - 1 && SWING_BEGUN.test(text)) {
       unfinished = [from, to];
       break;
@@ -100,7 +103,9 @@ export function observationOf(
   return { written, wind, problems, unfinished, hasOtherGroups, hasUnread };
 }
 
-/** What may be more of the wind; while it is not read, the wind may be stronger than it seems. */
+/**
+ * What may be more of the wind; as long as it isn't read, the wind may be stronger than it seems.
+ */
 const LIKE_WIND =
   /^(?:G(?:P|ABV)?\d{1,3}[A-Z]*|MAX.*|GUST.*|BTN|VRB.*|\d{3}\/(?:ABV|P)?\d{1,3}[A-Z/]*)$/;
 
@@ -108,7 +113,7 @@ const LIKE_WIND =
 const swingWithin = ({ between, at }: WrittenWind): WrittenSwing | null =>
   between && { degs: between, at };
 
-/** What a word is that is no group. */
+/** The kind of a word that is no group. */
 const kindOf = (text: string): 'modifier' | 'other' | 'unread' =>
   isModifier(text) ? 'modifier' : LEADING_WORD.test(text) ? 'other' : 'unread';
 
@@ -123,8 +128,8 @@ function findSwing(tokens: readonly Token[], start: number, end: number): Writte
 }
 
 /**
- * The first whole group with its unit; where there is none, the first wind in short or in words.
- * Under a heading the latter must come before any other group: beyond it, bare numbers are not wind.
+ * The first whole group with its unit; failing that, the first wind in short or in words. Under a
+ * heading the latter must precede any other group: after one, bare numbers aren't wind.
  */
 function findWind(
   tokens: readonly Token[],
@@ -152,7 +157,10 @@ const mayBecomeTime = (tokens: readonly Token[], at: number, heading: Heading): 
   (heading.station !== null || heading.type !== null) &&
   /^\d{5}$/.test(textAt(tokens, at));
 
-/** The token from which all to the end of the text may still become a wind; `end` where none is. */
+/**
+ * The first token from which everything to the end of the text may still become a wind; `end` if
+ * none.
+ */
 function openEnd(tokens: readonly Token[], start: number, end: number, heading: Heading): number {
   if (end < tokens.length) return end;
   for (let i = start; i < end; i++) {

@@ -1,15 +1,21 @@
 /**
- * What the weather makes one ask before choosing an end.
+ * Questions the weather raises before choosing an end.
  *
- * A report never changes what the pilot has set: rain does not make the runway wet here, it asks
+ * A report never changes what the pilot has set: rain doesn't make the runway wet here, it asks
  * whether it is. Each question is a code with its numbers; the most pressing come first.
  */
 
 import type { Surface } from '../airfield/field';
 
-/** What is asked about of the weather now. Whoever decodes the report's groups fills it in. */
+/**
+ * The parts of the weather now that raise questions. Whoever decodes the report's groups fills it
+ * in.
+ */
 export interface WeatherNow {
-  /** Anything falls: `DZ`, `RA`, `SN` and the others, showers included, not only in the vicinity. */
+  /**
+   * Anything falls: `DZ`, `RA`, `SN` and the others, including showers, but not only in the
+   * vicinity.
+   */
   readonly precipitation: boolean;
   /** What falls is frozen, wholly or in part: `SN`, `SG`, `PL`, `GR`, `GS`, `IC`. */
   readonly frozenPrecipitation: boolean;
@@ -21,19 +27,22 @@ export interface WeatherNow {
   readonly thunderstorm: boolean;
   /** Wind shear reported for any runway. */
   readonly windShear: boolean;
-  /** What the report says of a runway's surface; null when it says nothing. */
+  /** What the report says about a runway's surface; null if nothing. */
   readonly runwayState: Surface | null;
   /** Lowest runway visual range, m; null when none is given. */
   readonly lowestRvrM: number | null;
   /** Visibility, m; null when not known. */
   readonly visibilityM: number | null;
-  /** Height of the lowest cloud that covers more than half the sky, ft; Infinity when there is none, null when not known. */
+  /**
+   * Height of the lowest cloud that covers more than half the sky, ft; Infinity if there is none,
+   * null if unknown.
+   */
   readonly ceilingFt: number | null;
   /** Air temperature, °C; null when not known. */
   readonly temperatureC: number | null;
 }
 
-/** Something to ask the pilot, or to point at. */
+/** Something to ask the pilot, or to point out. */
 export type WeatherQuestion =
   /** Thunderstorms make the wind's direction a guess. FAA AC 00-24. */
   | { readonly code: 'thunderstorm' }
@@ -41,7 +50,7 @@ export type WeatherQuestion =
   | { readonly code: 'wind-shear' }
   /**
    * More than a quarter of a contaminated runway is covered by snow, slush, ice, frost or more than
-   * 3 mm of water. ICAO Annex 14, 1.1. What falls may lie, so it is asked.
+   * 3 mm of water. ICAO Annex 14, 1.1. What falls may settle, so it is asked.
    */
   | {
       readonly code: 'treat-as-contaminated';
@@ -83,7 +92,7 @@ const ICING_COLDEST_C = -40;
 /** Fog counts as visible moisture when one sees a mile or less. As for icing. */
 const FOG_M = 1600;
 
-/** The questions that the weather raises while the surface is set as it is; none when it raises none. */
+/** The questions the weather raises while the surface is set as it is; empty if none. */
 export function weatherQuestions(weather: WeatherNow, surface: Surface): WeatherQuestion[] {
   const { thunderstorm, windShear, lowestRvrM } = weather;
   return [

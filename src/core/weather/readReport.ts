@@ -1,8 +1,8 @@
 /**
- * Reads the whole of what a pilot pastes: every group, not the wind alone.
+ * Reads all of what a pilot pastes: every group, not the wind alone.
  *
- * Its wind, problems and kinds of stretches are those of readWind.ts, which it stands on; the first
- * answer needs only those, so this comes later and apart.
+ * Its wind, problems and kinds of stretches are those of readWind.ts, on which it is built; the
+ * first answer needs only those, so this is loaded separately, later.
  */
 
 import { chosenOf, isAnotherThan, NOTHING, readTokens } from './readWind';
@@ -11,9 +11,9 @@ import { gather } from './whole/gather';
 import type { ReadSpan, Report } from './whole/report';
 
 /**
- * Reads a text and answers from its first observation, as `readWind` does. The spans are those of
- * the whole text, their meanings too; wind, weather and problems are of the one answered from.
- * Never throws, whatever the text; time and length are bounded as for `readWind`.
+ * Reads a text and answers from its first observation, as `readWind` does. The spans, with their
+ * meanings, cover the whole text; wind, weather and problems come from the one answered from. Never
+ * throws, whatever the text; time and length are bounded as for `readWind`.
  */
 export function readReport(text: string): Report {
   const reports = readReports(text);
@@ -30,14 +30,14 @@ export function readReport(text: string): Report {
 }
 
 /**
- * Reads every report, forecast or short wind in a text, in order; none in a blank text. The spans
- * of each are its own, as places in the whole text. `newestFor` says which is the newest.
+ * Reads every report, forecast or short wind in a text, in order; none in a blank text. Each has
+ * its own spans, as places in the whole text. `newestFor` says which is the newest.
  */
 export function readReports(text: string): readonly Report[] {
   return readTokens(text, EXPLAINED).reports.map(
     ({ kind, station, issued, wind, north, others, spans, problems }) => {
       const weather = gather(text, spans);
-      // Named one by one: this is done for every key, and spreading takes several times as long.
+      // Named one by one: this runs for every key press, and spreading takes several times as long.
       return { kind, station, issued, wind, north, others, spans, problems, weather };
     },
   );

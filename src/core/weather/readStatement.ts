@@ -1,4 +1,4 @@
-/** One statement read: what it is, its wind, and what each of its pieces was taken for. */
+/** One statement read: what it is, its wind, and what each of its pieces was read as. */
 
 import type { Explainer } from './explainer';
 import { type Observation, observationOf } from './observation';
@@ -8,7 +8,10 @@ import { type AddWord, type Heading, headingOf, isEnd } from './statements';
 import { type Token, textAt } from './tokens';
 import type { ReadSpan } from './whole/report';
 
-/** What begins remarks, and what a trend: all after it is expected, not observed. FM 15, 15.14. */
+/**
+ * What starts remarks, and what a trend: everything after it is expected, not observed. FM 15,
+ * 15.14.
+ */
 const REMARKS = /^(?:RMKS?|REMARKS?)$/;
 const TREND_OR_REMARKS =
   /^(?:NOSIG|TEMPO|BECMG|INTER|PROB\d\d|FM(?:\d{4}|\d{6})?|(?:TL|AT)\d{4}|RMKS?|REMARKS?)$/;
@@ -24,7 +27,7 @@ export interface ReportDraft extends WindReport {
   readonly problems: Problem[];
 }
 
-/** Reads the statement of the tokens from `start` to `end`, as if it were alone in the text. */
+/** Reads the statement of the tokens from `start` to `end`, as if it stood alone in the text. */
 export function readStatement(
   tokens: readonly Token[],
   start: number,
@@ -78,10 +81,10 @@ export function readStatement(
 const hasType = ({ type, timed, station }: Heading): boolean =>
   type === 'report' || (timed && station !== null);
 
-/** Spoken texts: their wind is magnetic, however it is written down. FAA AIM 4-3-6. */
+/** Spoken texts: their wind is magnetic, however it is written. FAA AIM 4-3-6. */
 const isOfAtis = ({ text }: Token): boolean => /^(?:D-?)?ATIS$|^INFO(?:RMATION)?$/.test(text);
 
-/** Where the parts of a statement begin, as indexes of tokens. */
+/** Where the parts of a statement start, as token indexes. */
 interface Parts {
   readonly body: number;
   readonly trend: number;
@@ -101,8 +104,8 @@ function partsOf(tokens: readonly Token[], body: number, end: number): Parts {
 }
 
 /**
- * Whether a statement foretells: by its type, by a period of validity where an observation has its
- * groups, or, as a piece torn from a forecast, by nothing but expectations.
+ * Whether a statement is a forecast: by its type, by a validity period where an observation has its
+ * groups or, as a fragment, by containing nothing but expectations.
  */
 function isForecast(tokens: readonly Token[], heading: Heading, parts: Parts): boolean {
   const isValidFor = (start: number, end: number): boolean =>

@@ -1,7 +1,7 @@
 /**
  * Reads the wind in what a pilot pastes or types: a report, a bulletin of them, or a wind in short.
  *
- * This is what the first answer waits for, so the other groups of a report are only told apart here;
+ * The first answer waits for this, so the other groups of a report are only recognised here;
  * readReport.ts reads them too.
  */
 
@@ -14,7 +14,7 @@ import { endsOf } from './statements';
 import { MOST_CHARACTERS, type Token, textAt, tokensOf } from './tokens';
 import type { ReadSpan } from './whole/report';
 
-/** Tells groups apart, and says nothing of them. */
+/** Recognises groups without explaining them. */
 const UNEXPLAINED: Explainer = {
   word: () => null,
   observed: toldApart,
@@ -31,9 +31,9 @@ export function toldApart(tokens: readonly Token[], at: number): Read | null {
 /**
  * Reads a text and answers from its first observation.
  *
- * A whole report is taken before a wind in short, and both before a forecast, whose wind is not the
- * wind now. The spans are those of the whole text; the problems are those of the one answered from.
- * Never throws, whatever the text; takes time in proportion to its length, and reads no more than
+ * A whole report takes precedence over a wind in short, and both over a forecast, whose wind isn't
+ * the wind now. The spans cover the whole text; the problems are those of the one answered from.
+ * Never throws, whatever the text; takes time proportional to its length, and reads no more than
  * {@link MOST_CHARACTERS} of it.
  */
 export function readWind(text: string): WindReport {
@@ -74,7 +74,7 @@ export function readTokens(text: string, explainer: Explainer = UNEXPLAINED): Re
   return { reports };
 }
 
-/** The one that a text is answered from; undefined where there is none. */
+/** The report a text is answered from; undefined if there is none. */
 export function chosenOf<R extends WindReport>(reports: readonly R[]): R | undefined {
   const ofKind = (kind: WindReport['kind']) => reports.find((report) => report.kind === kind);
   return ofKind('report') ?? ofKind('shorthand') ?? ofKind('forecast') ?? reports[0];
@@ -104,7 +104,7 @@ export const NOTHING: WindReport = {
   problems: [],
 };
 
-/** The tokens within the bound, and the stretch beyond it, where there is one. */
+/** The tokens within the bound, and the stretch beyond it, if there is one. */
 function boundedTokensOf(text: string): { tokens: Token[]; beyond: Place | null } {
   if (text.length <= MOST_CHARACTERS) return { tokens: tokensOf(text), beyond: null };
   const tokens = tokensOf(text.slice(0, MOST_CHARACTERS));

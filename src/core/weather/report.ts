@@ -2,7 +2,7 @@
  * What a weather report, or a wind typed in short, was read as, as far as its wind goes.
  *
  * The reader never throws and never guesses: each piece of the text is either read, with a kind, or
- * marked as not read; what was read but cannot be used is a {@link Problem} with its place.
+ * marked as not read; what was read but can't be used is a {@link Problem} with its place.
  */
 
 /** A stretch of the text, as `[from, to)` in UTF-16 code units. */
@@ -46,33 +46,33 @@ export type SpanKind =
   | 'end'
   /** A group of a report that says nothing about the wind: visibility, cloud, pressure. */
   | 'other'
-  /** Another report in the same text, which is not the one answered from. */
+  /** Another report in the same text, not the one answered from. */
   | 'another'
-  /** The last piece, which may still become something with the next key. */
+  /** The last piece, which the next key may still complete. */
   | 'unfinished'
   /** What could not be read. */
   | 'unread';
 
 /**
- * One stretch of the text and what it was read as. Spans are in order, do not overlap, and cover
- * all of the text but its blanks. Those of kind heading, trend, remarks, forecast, another and unread run
- * on over the blanks between their groups.
+ * One stretch of the text and what it was read as. Spans are in order, don't overlap, and cover all
+ * of the text except its spaces. Those of kind heading, trend, remarks, forecast, another and
+ * unread include the spaces between their groups.
  */
 export interface Span {
   readonly at: Place;
   readonly kind: SpanKind;
 }
 
-/** What cannot be used, where, with the numbers that the sentence about it needs. */
+/** What can't be used, where, with the numbers its sentence needs. */
 export interface Problem {
   readonly code: ProblemCode;
   readonly at: Place;
   readonly values?: Readonly<Record<string, number | string>>;
 }
 
-/** Why a piece of the text cannot be used, or must be used with care. */
+/** Why a piece of the text can't be used, or must be used with care. */
 export type ProblemCode =
-  /** The text may still become a wind, or more of one, with the next key. Not a mistake. */
+  /** The next key may still make a wind, or more of one, of the text. Not a mistake. */
   | 'incomplete'
   /** Nothing in the text looks like a wind. */
   | 'no-wind'
@@ -80,9 +80,9 @@ export type ProblemCode =
   | 'forecast'
   /** The station did not report the wind. */
   | 'wind-not-reported'
-  /** The direction is above 360; there is no wind, or no swing, from it. */
+  /** The direction is above 360; it yields no wind, or no swing. */
   | 'direction-out-of-range'
-  /** A speed of 250 kt or more, taken as a slip; there is no wind from it. */
+  /** A speed of 250 kt or more, taken for a slip; it yields no wind. */
   | 'speed-out-of-range'
   /** The gust is below the steady wind; the gust is refused. */
   | 'gust-below-mean'
@@ -99,15 +99,15 @@ export type ProblemCode =
 export interface WindReport {
   /** A whole report, a wind typed in short, a forecast instead of a report, or none of them. */
   readonly kind: 'report' | 'shorthand' | 'forecast' | 'nothing';
-  /** Station indicator, such as `XHAR`; null when the text names none. */
+  /** Station indicator, such as `XHAR`; null if the text names none. */
   readonly station: string | null;
   /** Day of month and UTC time of the observation; null when the text gives none. */
   readonly issued: { readonly day: number; readonly hour: number; readonly minute: number } | null;
   /** The wind now; null where none was reported. */
   readonly wind: Wind | null;
   /**
-   * The north its directions are measured from. A whole report is true; a spoken text, as of an ATIS,
-   * is magnetic unless its field has it otherwise (FAA AIM 4-3-6); a short wind does not say.
+   * The north its directions are measured from. A whole report is true; a spoken text, such as an
+   * ATIS, is magnetic unless its field does otherwise (FAA AIM 4-3-6); a short wind doesn't say.
    */
   readonly north: 'true' | 'magnetic' | 'unstated';
   /** How many other observations the same text holds. */

@@ -1,4 +1,4 @@
-/** Spans put together in order. */
+/** Assembling spans in order. */
 
 import type { GroupReader } from './explainer';
 import type { SpanKind } from './report';
@@ -6,12 +6,12 @@ import type { Token } from './tokens';
 import type { Meaning } from './whole/meaning';
 import type { ReadSpan } from './whole/report';
 
-/** Kinds whose neighbours are one stretch, so that a long text makes few spans. */
+/** Kinds whose neighbours merge into one stretch, so that a long text makes few spans. */
 const RUNNING = new Set<SpanKind>(['heading', 'trend', 'remarks', 'forecast', 'another', 'unread']);
 
 /**
- * Adds a stretch to the end of a list, or to the last stretch where both run on and say the same.
- * Nothing is added for an empty one.
+ * Appends a stretch to a list, or extends the last one if both are of a merging kind and say the
+ * same. An empty one adds nothing.
  */
 export function addSpan(
   spans: ReadSpan[],
@@ -29,7 +29,7 @@ export function addSpan(
   }
 }
 
-/** Adds the tokens from `start` to `end`, all of a kind: group by group where there is a reader. */
+/** Adds the tokens from `start` to `end`, all of one kind: group by group if there is a reader. */
 export function addGroups(
   spans: ReadSpan[],
   kind: SpanKind,

@@ -1,8 +1,8 @@
 /**
- * A text cut into statements: one report, one forecast, or one wind in short.
+ * A text split into statements: one report, one forecast, or one wind in short.
  *
- * A bulletin carries many reports, with line breaks inside them, so lines mean nothing; what begins
- * a statement is its heading, and what ends it is `=` or the next heading.
+ * A bulletin carries many reports, with line breaks inside them, so lines mean nothing; a statement
+ * starts with its heading, and ends at `=` or the next heading.
  */
 
 import type { SpanKind } from './report';
@@ -15,35 +15,43 @@ export interface Issued {
   readonly minute: number;
 }
 
-/** What stands before the first group of a statement. */
+/** What precedes the first group of a statement. */
 export interface Heading {
   readonly type: 'report' | 'forecast' | null;
   readonly station: string | null;
   readonly issued: Issued | null;
-  /** The text names a time, though perhaps not one of a day (`1250Z`). */
+  /** The text names a time, though perhaps without a day (`1250Z`). */
   readonly timed: boolean;
-  /** It says what the report is besides. */
+  /** It carries a modifier. */
   readonly modified: boolean;
-  /** Of its last token, plus one. */
+  /** Index after its last token. */
   readonly end: number;
 }
 
-/** Told what each token of a heading is, and when the statement was issued as far as that is read. */
+/**
+ * Receives what each token of a heading is, and when the statement was issued as far as that is
+ * read.
+ */
 export type AddWord = (kind: SpanKind, at: number, issued: Issued | null) => void;
 
 const isReportType = (text: string): boolean => text === 'METAR' || text === 'SPECI';
 const isType = (text: string): boolean => isReportType(text) || text === 'TAF';
 
-/** What a report is besides: corrected, amended, late, automatic, missing. FM 15, 15.4; WMO-No. 386, Part II, 2.3.2. */
+/**
+ * Modifiers of a report: corrected, amended, late, automatic, missing. FM 15, 15.4; WMO-No. 386,
+ * Part II, 2.3.2.
+ */
 const MODIFIER = /^(?:AUTO|CORR?|AMD|NIL|RTD|(?:CC|RR|AA)[A-Z])$/;
 
 /** Whether a word says what a report is besides. */
 export const isModifier = (text: string): boolean => MODIFIER.test(text);
 
-/** But for words of four letters that stand where a station might, and are none. Common practice. */
+/** Four-letter words that stand where a station might, and are none. Common practice. */
 const STATION = /^(?!WIND|CALM|FROM|NEXT|LAST|VRB\d|GUST|RMKS|WITH)[A-Z][A-Z0-9]{3}$/;
 
-/** What a word must stand before to be a station: a time, a wind, a modifier, or their first signs. */
+/**
+ * What must follow a word for it to be a station: a time, a wind, a modifier, or the start of one.
+ */
 const AFTER_STATION = /^(?:[\d/]|VRB|VR?$|AUTO$|CORR?$|NIL$)/;
 
 /** `TTAAii CCCC YYGGgg`, the line above a bulletin. WMO-No. 386, Part II, 2.3.2. */
@@ -60,11 +68,11 @@ const isStationAndTime = (tokens: readonly Token[], at: number): boolean =>
 /** Whether a token is the `=` that ends a report. */
 export const isEnd = (tokens: readonly Token[], at: number): boolean => textAt(tokens, at) === '=';
 
-/** Where each statement ends, `=` included, and the next begins: indexes of tokens, plus one. */
+/** Where each statement ends, `=` included, and the next begins: token indexes, plus one. */
 export function endsOf(tokens: readonly Token[]): number[] {
   const ends: number[] = [];
   let start = 0;
-  // Types and modifiers alone do not make a statement: `METAR COR XHAR` is one.
+  // Types and modifiers alone don't make a statement: `METAR COR XHAR` is one.
   let begun = false;
   const close = (end: number) => {
     if (end > start) ends.push(end);
@@ -89,7 +97,10 @@ export function endsOf(tokens: readonly Token[]): number[] {
   return ends;
 }
 
-/** What stands before the first group of the statement from `start` to `end`; tells `addWord` of each token. */
+/**
+ * What precedes the first group of the statement from `start` to `end`; calls `addWord` for each
+ * token.
+ */
 export function headingOf(
   tokens: readonly Token[],
   start: number,
@@ -134,8 +145,8 @@ export function headingOf(
 }
 
 /**
- * A time of issue, null where the text is none. Six digits without their `Z` are one only after a
- * station or a type, and not at the end of the text, where a wind may still be typed.
+ * A time of issue, null if the text is none. Six digits without their `Z` are one only after a
+ * station or a type, and not at the end of the text, where a wind may still be being typed.
  */
 function timeOf(text: string, mayLackZ: boolean): { issued: Issued | null } | null {
   if (/^\d{4}Z$/.test(text)) return { issued: null };

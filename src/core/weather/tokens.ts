@@ -1,6 +1,6 @@
-/** Text cut into the pieces between its blanks, each with its place. */
+/** Text split at its spaces into pieces, each with its place. */
 
-/** A piece of the text between blanks. */
+/** A piece of the text between spaces. */
 export interface Token {
   /** In capitals and plain digits, without punctuation at its ends; may be empty. */
   readonly text: string;
@@ -14,11 +14,11 @@ export interface Token {
 
 /**
  * The most characters that are read. A page of bulletins, some two hundred reports, fits; a book
- * pasted by mistake does not hold up the screen.
+ * pasted by mistake doesn't block the screen.
  */
 export const MOST_CHARACTERS = 20_000;
 
-/** Marks that hang on a word in a sentence and are part of no group. */
+/** Punctuation that clings to a word in a sentence and is part of no group. */
 const PUNCTUATION = ',.;:!?()[]<>"\'*“”';
 
 /**
@@ -27,7 +27,7 @@ const PUNCTUATION = ',.;:!?()[]<>"\'*“”';
  */
 const PIECE = /=|(?:[^=\s\p{Cc}\p{Cf}]|[\u{10000}-\u{10FFFF}])+/gu;
 
-/** How far a full-width form stands from its ASCII character. */
+/** The offset of a full-width form from its ASCII character. */
 const FULL_WIDTH_OFFSET = 0xfee0;
 
 /**
@@ -42,7 +42,7 @@ const plain = (text: string): string =>
 
 /**
  * The pieces of a text in order, `=` always one of its own, since it may end a report without a
- * blank before it. Takes time in proportion to the length.
+ * space before it. Takes time proportional to the length.
  */
 export const tokensOf = (text: string): Token[] =>
   Array.from(plain(text).matchAll(PIECE), ({ 0: piece, index }) => tokenOf(piece, index));
@@ -61,7 +61,7 @@ const isPunctuation = (piece: string, at: number): boolean =>
 /** The text of a token; empty past the end. */
 export const textAt = (tokens: readonly Token[], at: number): string => tokens[at]?.text ?? '';
 
-/** Some of the tokens as one line, with one blank between two. */
+/** Several tokens as one line, separated by single spaces. */
 export function phraseOf(tokens: readonly Token[], start: number, end: number): string {
   let phrase = textAt(tokens, start);
   for (let i = start + 1; i < end; i++) phrase += ` ${textAt(tokens, i)}`;

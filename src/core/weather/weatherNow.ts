@@ -1,4 +1,4 @@
-/** What a decoded report says that the pilot is asked about. */
+/** What a decoded report raises questions about. */
 
 import type { WeatherNow } from './questions';
 import type { Deposit, PresentWeather, RunwayState, SnowClosed } from './whole/groupTypes';
@@ -10,7 +10,7 @@ const FROZEN: ReadonlySet<string> = new Set(['SN', 'SG', 'IC', 'PL', 'GR', 'GS']
 /** What falls at all. The same table. */
 const FALLING: ReadonlySet<string> = new Set([...FROZEN, 'DZ', 'RA', 'UP']);
 
-/** Deposits that contaminate where they cover enough of a runway; damp and wet do not. */
+/** Deposits that contaminate if they cover enough of a runway; damp and wet don't. */
 const CONTAMINATES: ReadonlySet<Deposit> = new Set([
   'rime',
   'dry-snow',
@@ -21,7 +21,7 @@ const CONTAMINATES: ReadonlySet<Deposit> = new Set([
   'frozen-ruts',
 ]);
 
-/** The report's weather as the questions want it. */
+/** The report's weather in the form the questions need. */
 export function weatherNow(weather: Weather): WeatherNow {
   const here = weather.present.filter((group) => !group.vicinity);
   const has = (groups: readonly PresentWeather[], codes: ReadonlySet<string>) =>
@@ -52,7 +52,10 @@ function lowest(values: readonly (number | undefined)[]): number | null {
   return known.length === 0 ? null : Math.min(...known);
 }
 
-/** The lowest layer that covers more than half the sky, or how far one sees into a hidden one. ICAO Annex 2, ch. 1. */
+/**
+ * The lowest layer that covers more than half the sky, or the vertical visibility into an obscured
+ * one. ICAO Annex 2, ch. 1.
+ */
 function ceilingFt({ clouds, verticalVisibility, noCloud, cavok }: Weather): number | null {
   const layers = clouds.filter(({ amount }) => amount === 'BKN' || amount === 'OVC');
   const base = lowest([

@@ -1,4 +1,4 @@
-/** When the wind, going on as it does, would change which end is best. */
+/** When the wind, if it goes on as it does, would change which end is best. */
 
 import type { Designator } from '../airfield/field';
 import { wrapDeg } from '../angle';
@@ -10,13 +10,13 @@ import {
   windTrend,
 } from './windTrend';
 
-/** A wind that the trend leads to. */
+/** A wind the trend leads to. */
 export interface ComingWind {
   /** Where it would come from, degrees true, above 0 up to 360. */
   readonly fromTrueDeg: number;
   /** Steady speed, kt; never negative. */
   readonly speedKt: number;
-  /** Gust, kt, as much above the steady wind as it is in the last one; null when that has none. */
+  /** Gust, kt, as far above the steady wind as in the last one; null if that has none. */
   readonly gustKt: number | null;
 }
 
@@ -25,33 +25,33 @@ export type WindOutlook =
   | { readonly kind: 'thin'; readonly because: ThinBasis; readonly basis: TrendBasis }
   | {
       readonly kind: 'changes';
-      /** Minutes from now, in steps of 5; 0 when it may have changed since the last wind. */
+      /** Minutes from now, in steps of 5; 0 if it may have changed since the last wind. */
       readonly minutes: number;
-      /** The best end in the last wind; null where none is. */
+      /** The best end in the last wind; null if none is. */
       readonly now: Designator | null;
-      /** The best end then; null where none is. */
+      /** The best end then; null if none is. */
       readonly then: Designator | null;
       /** The wind then. */
       readonly wind: ComingWind;
       readonly basis: TrendBasis;
     }
   | {
-      /** The answer stays for longer than `minutes` from now. */
+      /** The answer holds for longer than `minutes` from now. */
       readonly kind: 'holds';
       readonly minutes: number;
       readonly now: Designator | null;
       readonly basis: TrendBasis;
     };
 
-/** A straight line is not believed for longer. Common practice, no published source. */
+/** A straight line isn't extrapolated further. Common practice, no published source. */
 const AHEAD_MIN = 120;
 const STEP_MIN = 5;
 const MINUTE_MS = 60_000;
 
 /**
- * Asks `askAt` for the best end in the last wind, and then in the wind that the trend leads to from
- * there, every 5 minutes for the next 2 hours, until it answers otherwise. Only what is called a
- * turn or a change of strength by {@link windTrend} is carried on; what is steady stays.
+ * Asks `askAt` for the best end in the last wind, and then in the wind the trend leads to, every 5
+ * minutes for the next 2 hours, until the answer changes. Only what {@link windTrend} calls a turn
+ * or a change of strength is extrapolated; what is steady stays.
  */
 export function windOutlook(
   winds: readonly TimedWind[],
@@ -86,5 +86,5 @@ export function windOutlook(
   return { kind: 'holds', minutes: AHEAD_MIN, now, basis };
 }
 
-/** As reports write it: north is 360, since 0 is the direction of a calm. */
+/** As reports write it: north is 360, because 0 is the direction of a calm. */
 const compassDeg = (deg: number): number => wrapDeg(deg) || 360;

@@ -1,10 +1,10 @@
 /**
  * Which way the winds entered so far are going.
  *
- * A straight line is laid through direction and speed over time, by least squares. Directions are
- * first added up from one wind to the next, the shorter way round, so that a wind which has gone
- * all the way round has turned 360° and not nothing. All thresholds here are common practice, no
- * published source; they are set so that what rounding alone can do is never called a trend.
+ * A least-squares line is fitted to direction and speed over time. Directions are first unwrapped
+ * from one wind to the next, the shorter way round, so that a wind that has gone all the way round
+ * has turned 360° rather than 0. All thresholds here are common practice, no published source; they
+ * are set so that rounding alone is never called a trend.
  */
 
 import { relativeDeg, trueDeg } from '../angle';
@@ -12,7 +12,7 @@ import { relativeDeg, trueDeg } from '../angle';
 /** A wind, and when it was entered. */
 export interface TimedWind {
   readonly timeMs: number;
-  /** Where it comes from, degrees true; null when variable or not reported. */
+  /** Where it comes from, degrees true; null if variable or not reported. */
   readonly fromTrueDeg: number | null;
   /** Steady speed, kt; null when not reported. */
   readonly speedKt: number | null;
@@ -20,42 +20,48 @@ export interface TimedWind {
   readonly gustKt: number | null;
 }
 
-/** A wind with the direction and speed that a line can be laid through. */
+/** A wind with the direction and speed a line can be fitted to. */
 export interface FullWind extends TimedWind {
   readonly fromTrueDeg: number;
   readonly speedKt: number;
 }
 
-/** What a trend stands on. */
+/** What a trend is based on. */
 export interface TrendBasis {
-  /** Winds used: the latest without a gap, with direction and speed, not light, within 3 hours. */
+  /**
+   * Number of winds used: the latest without a gap, with direction and speed, not light, within 3
+   * hours.
+   */
   readonly count: number;
   /** From the first of them to the last, minutes. */
   readonly minutes: number;
 }
 
-/** Why no trend can be told. */
+/** Why there is no trend. */
 export type ThinBasis =
   /** The last wind is variable, without a speed, or below 5 kt: its direction says nothing. */
   | 'light-or-variable'
-  /** Fewer than 3 winds to go by. */
+  /** Fewer than 3 usable winds. */
   | 'few-winds'
   /** Less than 20 minutes from the first to the last. */
   | 'short-span'
   /** The last wind is older than 90 minutes. */
   | 'last-too-old'
-  /** Two winds in a row lie more than 135° apart: which way it went round is a guess. */
+  /** Two successive winds lie more than 135° apart: which way it went round is a guess. */
   | 'way-round-unknown'
   /** The winds jump about more than they go anywhere. */
   | 'scattered';
 
-/** The way the wind goes, or why that cannot be told. */
+/** Which way the wind goes, or why we can't tell. */
 export type WindTrend =
   | { readonly kind: 'thin'; readonly because: ThinBasis; readonly basis: TrendBasis }
   | {
       readonly kind: 'known';
       readonly turn: 'veering' | 'backing' | 'steady';
-      /** Along the line, over `basis.minutes`, degrees; clockwise (veering) when positive. Also where it is too little to be called a turn. */
+      /**
+       * Along the line, over `basis.minutes`, degrees; clockwise (veering) positive. Given even if
+       * too small to be called a turn.
+       */
       readonly turnDeg: number;
       readonly strength: 'strengthening' | 'easing' | 'steady';
       /** Steady speed along the line, over `basis.minutes`, kt; positive when strengthening. */
@@ -70,16 +76,20 @@ const LONGEST_SPAN_MIN = 180;
 const OLDEST_MIN = 90;
 const WIDEST_STEP_DEG = 135;
 
-/** Directions off by 5° at most, as rounded to 10°, can tilt a line through one wind by up to 15°. */
+/**
+ * Errors of up to 5°, from rounding to 10°, can tilt a line through a constant wind by up to 15°.
+ */
 const TURN_DEG = 15;
 
-/** Speeds rounded to 1 kt can do as much as 1.5 kt, and ten-minute means of one wind differ too. */
+/** Rounding to 1 kt can do as much as 1.5 kt, and ten-minute means of one wind differ too. */
 const CHANGE_KT = 3;
 
-/** Wind below this has no direction to speak of, kt. FAA JO 7110.65, 3-5-1, calls it light. */
+/**
+ * Wind below this has no direction worth speaking of, kt. FAA JO 7110.65, 3-5-1, calls it light.
+ */
 const LIGHT_BELOW_KT = 5;
 
-/** The way the wind goes at a moment, from the winds entered by then, in any order. */
+/** Which way the wind goes at a moment, from the winds entered by then, in any order. */
 export function windTrend(winds: readonly TimedWind[], nowMs: number): WindTrend {
   const used = windsToGoBy(winds);
   const minutes = minutesSince(used, used.at(-1));
@@ -113,9 +123,9 @@ export function windTrend(winds: readonly TimedWind[], nowMs: number): WindTrend
 }
 
 /**
- * The winds that a trend is told from, oldest first: the latest ones that have a direction and a
- * speed of 5 kt or more, gust included, back to the first that has not, and no further than 3 hours
- * before the last. Empty when the last of all is light or variable.
+ * The winds a trend is based on, oldest first: the latest ones with a direction and a speed of 5 kt
+ * or more, gust included, back to the first without, and no further than 3 hours before the last.
+ * Empty if the last of all is light or variable.
  */
 export function windsToGoBy(winds: readonly TimedWind[]): readonly FullWind[] {
   const byTime = [...winds].sort((a, b) => a.timeMs - b.timeMs);
@@ -144,7 +154,7 @@ const stepsDeg = (winds: readonly FullWind[]): number[] =>
       relativeDeg(trueDeg(fromTrueDeg), trueDeg(winds[index]?.fromTrueDeg ?? 0)),
     );
 
-/** What the steps add up to, from 0 before the first. */
+/** The running sum of the steps, from 0 before the first. */
 function sums(steps: readonly number[]): number[] {
   const all = [0];
   for (const step of steps) all.push((all.at(-1) ?? 0) + step);
@@ -153,13 +163,13 @@ function sums(steps: readonly number[]): number[] {
 
 /** A straight line through values over time. */
 interface Line {
-  /** What it gains from the first time to the last. */
+  /** Its rise from the first time to the last. */
   readonly change: number;
   /** Standard deviation of the values from it. */
   readonly scatter: number;
 }
 
-/** The line of least squares. There are three values or more, and the times differ. */
+/** The least-squares line. Needs three values or more, and differing times. */
 function lineThrough(times: readonly number[], values: readonly number[]): Line {
   const mean = (of: readonly number[]) => of.reduce((sum, x) => sum + x, 0) / of.length;
   const meanTime = mean(times);
@@ -176,12 +186,14 @@ function lineThrough(times: readonly number[], values: readonly number[]): Line 
   );
   return {
     change: slope * ((times.at(-1) ?? 0) - (times[0] ?? 0)),
-    // Two of the values went into the line itself.
+    // The line itself uses up two degrees of freedom.
     scatter: Math.sqrt((mean(squares) * times.length) / (times.length - 2)),
   };
 }
 
-/** The values stray further from their line than it goes, and further than would be called a trend. */
+/**
+ * The values stray further from their line than it rises, and further than would be called a trend.
+ */
 const isScattered = ({ change, scatter }: Line, least: number): boolean =>
   scatter > Math.max(Math.abs(change), least);
 

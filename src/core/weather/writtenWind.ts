@@ -1,5 +1,5 @@
 /**
- * A wind as it is written, in a report's group or in words, before it is judged.
+ * A wind as written, in a report's group or in words, before it is judged.
  *
  * WMO-No. 306 Vol. I.1, FM 15, 15.5; ICAO Annex 3, App. 3, 4.1. Words and short forms are common
  * practice, no published source.
@@ -11,48 +11,54 @@ import { phraseOf, type Token, textAt } from './tokens';
 
 /** A speed as written. */
 export interface WrittenSpeed {
-  /** Knots; null where slashes stand for it. */
+  /** Knots; null for slashes. */
   readonly kt: number | null;
-  /** `P`: above what the instrument, or the code, can tell. */
+  /** `P`: above what the instrument, or the code, can express. */
   readonly above: boolean;
 }
 
-/** A wind as written, with how much of the text it took. */
+/** A wind as written, and how much of the text it took. */
 export interface WrittenWind {
   /** As written, 0 to 999; null for `VRB` and slashes. */
   readonly fromDeg: number | null;
   readonly variable: boolean;
   readonly speed: WrittenSpeed;
   readonly gust: WrittenSpeed | null;
-  /** What a local report says it varies between, degrees as written; null where it says nothing. */
+  /** The directions a local report says it varies between, degrees as written; null if none. */
   readonly between: readonly [number, number] | null;
-  /** Knots in one of the unit that it is written in. */
+  /** Knots per unit written. */
   readonly unitKt: number;
-  /** Group, with its unit, as reports have it; else short or in words. */
+  /** Group: with its unit, as in reports; otherwise short or in words. */
   readonly coded: boolean;
   readonly at: Place;
-  /** Of its last token, plus one. What is unfinished after it is counted in. */
+  /** Index after its last token, including anything unfinished after it. */
   readonly end: number;
-  /** Where an unfinished gust or unit begins, in the text; null when nothing is left open. */
+  /** Where an unfinished gust or unit begins, in the text; null if nothing is left open. */
   readonly unfinishedFrom: number | null;
 }
 
-/** Above what can be told: `P` in reports, `ABV` in local ones. ICAO Annex 3, App. 3, table A3-1. */
+/**
+ * Above what can be expressed: `P` in reports, `ABV` in local ones. ICAO Annex 3, App. 3, table
+ * A3-1.
+ */
 const ABOVE = '(P|ABV|)';
 
 const UNIT = '(KTS?|KNOTS?|KN|MPS|M/S|KMH|KM/H|KPH)';
 const GUSTING = ' ?(?:G|GUSTS?|GUSTING)(?: TO)? ?';
 
-/** Between direction and speed: nothing, a blank, `/`, `@`, `°`, "degrees at". */
+/** Between direction and speed: nothing, a space, `/`, `@`, `°`, "degrees at". */
 const BETWEEN = '(?: ?(?:[°º˚]|DEG|DEGREES))?(?: ?[/@-] ?| AT | )?';
 
-/** Two or three digits. One alone counts only where the text goes on: else the next key is awaited. */
+/**
+ * Two or three digits. A single one counts only if the text goes on; otherwise wait for the next
+ * key.
+ */
 const NUMBER = '(\\d{2,3}|\\d(?!$))';
 
-/** A gust or a unit that the next keys may complete, at the very end of the text. */
+/** A gust or a unit the next keys may complete, at the very end of the text. */
 const OPEN_END = ' ?G[A-Z]{0,6}(?: TO?)? ?P?\\d?| ?K(?:M/?|P|NO?)?| ?M[P/]?';
 
-/** A group as reports have it, its unit included, a stray letter before it allowed. */
+/** A group as in reports, its unit included; a stray letter before it is allowed. */
 const CODED = new RegExp(
   `^[A-Z]?(\\d{3}|VRB|/{2,3})(P?)(\\d{2,3}|//)(?:G(P?)(\\d{1,3}|//))?${UNIT}$`,
 );
@@ -72,10 +78,10 @@ const OPEN = new RegExp(
     '|(?:\\d{3}|VRB|VARIABLE)(?: ?(?:[°º˚]|D[EGRS]{0,6}))?(?: ?[/@-] ?| AT? ?)? ?P?\\d?)$',
 );
 
-/** No wind in words is longer than nine tokens; two more tell whether the text ends there. */
+/** No wind in words is longer than nine tokens; two more show whether the text ends there. */
 const LONGEST = 11;
 
-/** The wind of a whole group with its unit, such as `24012G20KT`; null where the token is none. */
+/** The wind of a whole group with its unit, such as `24012G20KT`; null if the token is none. */
 export function codedWind(tokens: readonly Token[], index: number): WrittenWind | null {
   const token = tokens[index];
   const parts = token && CODED.exec(token.text);
@@ -95,7 +101,9 @@ export function codedWind(tokens: readonly Token[], index: number): WrittenWind 
   };
 }
 
-/** The wind in words or in short that begins at a token, such as `240/12`; null where there is none. */
+/**
+ * The wind in words or in short that starts at a token, such as `240/12`; null if there is none.
+ */
 export function spokenWind(tokens: readonly Token[], index: number): WrittenWind | null {
   const first = textAt(tokens, index);
   if (!/^(?:\d{3}|V(?:RB|ARIABLE$)|CALM$)/.test(first)) return null;
@@ -106,7 +114,7 @@ export function spokenWind(tokens: readonly Token[], index: number): WrittenWind
   const [whole, from = '', between, above, speed = '', unit, gustAbove, gust, gustUnit, open] =
     parts;
   // `2405` is a direction and half a speed, `240105` a time or a direction and a speed: only a unit
-  // tells, and one digit is never glued to a direction.
+  // can tell, and a single digit never joins a direction.
   const glued = between === '' && from !== 'VRB';
   if (glued && speed.length !== 2 && !(speed.length === 3 && (unit ?? above))) return null;
 
@@ -127,7 +135,9 @@ export function spokenWind(tokens: readonly Token[], index: number): WrittenWind
   };
 }
 
-/** Whether all from a token to the end of the text may still become a wind, such as `240/1`. */
+/**
+ * Whether everything from a token to the end of the text may still become a wind, such as `240/1`.
+ */
 export function isUnfinishedWind(tokens: readonly Token[], index: number): boolean {
   return tokens.length - index <= LONGEST && OPEN.test(phraseOf(tokens, index, tokens.length));
 }
@@ -168,8 +178,8 @@ function variableBetween(
 }
 
 /**
- * What may stand behind a wind, apart from it: `MAX30 MNM5`, `VRB BTN 350/ AND 070/` (ICAO Annex 3,
- * App. 3, table A3-1), and out of habit `G30`. The lull says nothing about a runway.
+ * What may follow a wind separately: `MAX30 MNM5`, `VRB BTN 350/ AND 070/` (ICAO Annex 3, App. 3,
+ * table A3-1), and by habit `G30`. The lull says nothing about a runway.
  */
 const APART = new RegExp(
   `^(?:(?:G|MAX) ?${ABOVE}(\\d{2,3}|\\d(?! ?$)) ?${UNIT}?` +
@@ -179,7 +189,7 @@ const APART_BEGUN =
   /^(?:G(?:P|ABV)?\d?|M(?:AX?|AX\d|NM?)?|VRB(?: B(?:T(?:N(?: [\dAND/ ]*)?)?)?)?)$/;
 const LONGEST_APART = 5;
 
-/** The wind with what stands behind it, apart; a gust within its group counts before one apart. */
+/** The wind with what follows it separately; a gust within its group takes precedence. */
 export function withWhatStandsApart(
   wind: WrittenWind,
   tokens: readonly Token[],
@@ -225,7 +235,7 @@ const speedIn = (
     ? { kt: Number(digits) * unitKt, above: isAbove(above) }
     : speedOf(digits, above, unit);
 
-/** The number that figures make; null for slashes and words. */
+/** The number digits form; null for slashes and words. */
 const numberOf = (figures: string): number | null => {
   const number = Number(figures);
   return Number.isNaN(number) ? null : number;
@@ -247,12 +257,12 @@ function knotsPer(unit = 'KT'): number {
 /** `M` can only become `MPS`; `K` alone may become either, and knots are the usual. */
 const unitBegun = (open = '') => (/^ ?[KM]/.test(open) ? open.trimStart() : undefined);
 
-/** Where a phrase of `length` characters ends, and where what is left open after it begins. */
+/** Where a phrase of `length` characters ends, and where anything left open after it begins. */
 function reachOf(tokens: readonly Token[], start: number, length: number, isOpen: boolean) {
   const from = tokens[start]?.from ?? 0;
   let to = from;
   let end = start;
-  // A token takes its own characters and the blank after it; the last one leaves −1.
+  // A token takes its own characters and the space after it; the last one leaves −1.
   let left = length;
   for (let token = tokens[end]; token && left >= token.text.length; token = tokens[end]) {
     left -= token.text.length + 1;

@@ -1,37 +1,41 @@
-/** A document being written or drawn, with every change made to it: taken back one by one, and made again. */
+/** A document being written or drawn, with every change made to it, for undo and redo. */
 
 import { sameDocument } from '../same';
 
-/** What a kind of document says of its changes. A change is plain data, so that a list of them can be stored. */
+/**
+ * What a kind of document defines about its changes. A change is plain data, so that a list of them
+ * can be stored.
+ */
 export interface Changes<Document, Edit> {
-  /** The document after a change; the same where the change means nothing. */
+  /** The document after a change; the same object if the change has no effect. */
   readonly edited: (document: Document, edit: Edit) => Document;
   /**
-   * Names what a change sets, so that what is typed letter by letter is taken back at once; null for
-   * a change that stands alone. A later change of the same makes up for all that an earlier one did.
+   * Names what a change sets, so that typing letter by letter is undone at once; null for a change
+   * that stands alone. A later change with the same name must override everything an earlier one
+   * did.
    */
   readonly sets: (edit: Edit) => string | null;
 }
 
-/** A document with its changes. Each keeps the document that came of it, so that taking it back is exact. */
+/** A document with its changes. Each keeps the resulting document, so that undo is exact. */
 export interface History<Document, Edit> {
-  /** As it was begun. */
+  /** The document at the start. */
   readonly start: Document;
   readonly steps: readonly { readonly edit: Edit; readonly document: Document }[];
-  /** How many of the steps hold; those after were taken back, and can be made again. */
+  /** How many of the steps are in effect; those after were undone, and can be redone. */
   readonly at: number;
-  /** Whether the last change goes on: the next of the same takes its place. */
+  /** Whether the last change is still open: the next one of the same name replaces it. */
   readonly goesOn: boolean;
 }
 
-/** A history as it is stored: its changes alone, which give the same documents again. */
+/** A history as stored: only its changes, which reproduce the documents. */
 export interface StoredHistory<Document, Edit> {
   readonly start: Document;
   readonly edits: readonly Edit[];
   readonly at: number;
 }
 
-/** A document to which nothing is done yet. */
+/** A document without changes. */
 export const beginHistory = <D, E>(start: D): History<D, E> => ({
   start,
   steps: [],
@@ -44,9 +48,9 @@ export const standing = <D>({ start, steps, at }: History<D, unknown>): D =>
   steps[at - 1]?.document ?? start;
 
 /**
- * Makes a change; the very same history where it means nothing. What was taken back can then no
- * longer be made again. Where the last change goes on and this one `goesOn` setting the same, the
- * two are one; and none where they come to what was there before.
+ * Makes a change; returns the same history if it has no effect. Undone changes can then no longer
+ * be redone. If the last change is open and this one `goesOn` setting the same thing, they count as
+ * one; and as none, if they restore what was there before.
  */
 export function changed<D, E>(
   { edited, sets }: Changes<D, E>,
@@ -67,14 +71,14 @@ export function changed<D, E>(
     : { start, steps: [...steps, { edit, document }], at: held + 1, goesOn };
 }
 
-/** What comes next is a change of its own. */
+/** Closes the last change: what comes next is a change of its own. */
 export const settled = <D, E>(history: History<D, E>): History<D, E> =>
   history.goesOn ? { ...history, goesOn: false } : history;
 
-/** Takes the last change back; the same where there is none. */
+/** Undoes the last change; returns the same history if there is none. */
 export const undone = <D, E>(history: History<D, E>): History<D, E> => movedTo(history, -1);
 
-/** Makes again what was taken back last; the same where nothing was. */
+/** Redoes the last change undone; returns the same history if there is none. */
 export const redone = <D, E>(history: History<D, E>): History<D, E> => movedTo(history, 1);
 
 function movedTo<D, E>(history: History<D, E>, by: -1 | 1): History<D, E> {
@@ -82,10 +86,10 @@ function movedTo<D, E>(history: History<D, E>, by: -1 | 1): History<D, E> {
   return at < 0 || at > history.steps.length ? history : { ...history, at, goesOn: false };
 }
 
-/** So many changes are stored; the document as it was before them is where it then begins. */
+/** How many changes are stored; the history then starts from the document before them. */
 const MOST_STORED = 400;
 
-/** The history as it is stored. */
+/** The history as stored. */
 export function storedHistory<D, E>({ start, steps, at }: History<D, E>): StoredHistory<D, E> {
   const dropped = Math.max(0, Math.min(at, steps.length - MOST_STORED));
   return {
@@ -95,7 +99,7 @@ export function storedHistory<D, E>({ start, steps, at }: History<D, E>): Stored
   };
 }
 
-/** The history that was stored: every change made again. What means nothing is left out. */
+/** Replays a stored history. Changes without effect are left out. */
 export function restoredHistory<D, E>(
   changes: Changes<D, E>,
   { start, edits, at }: StoredHistory<D, E>,

@@ -44,7 +44,6 @@ function nameAt(end: string, deg: number): Label {
  * before allow.
  *
  * @param first ends placed before all others, the most important last
- *
  * @param headings true headings of the ends: where a name stands if its arc is the whole ring
  */
 export function placeLabels(

@@ -10,8 +10,8 @@ const PRESSURE = whole(GROUPS.pressure);
 const SEA = whole(GROUPS.sea);
 
 /**
- * Beyond these, °C, a number is a slip and is not read: the coldest air known at the ground had
- * −89.2, the warmest 56.7 (WMO World Weather and Climate Extremes Archive; values from memory).
+ * Outside these, °C, a number is a slip and is not read: the coldest surface air known was −89.2,
+ * the warmest 56.7 (WMO World Weather and Climate Extremes Archive; values from memory).
  */
 const COLDEST_C = -90;
 const WARMEST_C = 60;
@@ -27,7 +27,7 @@ export function temperatureOf(text: string): Temperature | null {
 }
 
 /**
- * Beyond these, hPa, a number is a slip and is not read: the lowest pressure known at sea level is
+ * Outside these, hPa, a number is a slip and is not read: the lowest pressure known at sea level is
  * 870, the highest 1 084 (WMO World Weather and Climate Extremes Archive; values from memory).
  */
 const LEAST_HPA = 850;
@@ -43,7 +43,7 @@ export function pressureOf(text: string): Pressure | null {
   return pressureFrom(number, given);
 }
 
-/** A pressure as it is spoken, behind its word: `1013`, `2992`, with or without a unit. */
+/** A pressure as spoken, after its word: `1013`, `2992`, with or without a unit. */
 export const spokenPressureOf = (figures: string): Pressure | null => {
   const number = Number(/^\d+/.exec(figures)?.[0] ?? Number.NaN);
   // No pressure in hectopascals is so high, and none in hundredths of an inch so low.

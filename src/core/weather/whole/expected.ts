@@ -1,5 +1,5 @@
 /**
- * What a trend and a forecast are made of besides groups of an observation.
+ * What trends and forecasts contain besides groups of an observation.
  *
  * WMO-No. 306 Vol. I.1, FM 15, 15.14, and FM 51; section numbers from memory.
  */
@@ -18,17 +18,17 @@ const VALIDITY = /^(\d\d)(\d\d)\/(\d\d)(\d\d)$/;
 const EXTREME = /^(TX|TN)(M?\d\d)\/(\d\d)?(\d\d)Z$/;
 const SWING = /^(\d{3})V(\d{3})$/;
 
-/** Reads what begins at a token of a trend or a forecast; null where nothing known does. */
+/** Reads what starts at a token of a trend or a forecast; null if nothing known does. */
 export function readExpected(tokens: readonly Token[], at: number, end: number): Read | null {
   const text = textAt(tokens, at);
-  // No group of an observation is one of a trend's own.
+  // No group of an observation doubles as a trend's own.
   const opening = changeOf(text) ?? timeOf(text);
   if (opening) return { meaning: opening, end: at + 1 };
   const group = readGroup(tokens, at, end);
   if (group) return group;
   const meaning = validityOf(text) ?? airOf(text);
   if (meaning) return { meaning, end: at + 1 };
-  // A blank after `FM` is a habit.
+  // A space after `FM` is a habit.
   const time = text === 'FM' && at + 1 < end ? timeOf(text + textAt(tokens, at + 1)) : null;
   if (time) return { meaning: time, end: at + 2 };
   const written = codedWind(tokens, at);
@@ -65,7 +65,7 @@ const hourOf = (day: string | undefined, hour = '', minute = ''): HourOfDay => (
   minute: Number(minute),
 });
 
-/** What a forecast, or a change in it, is for. */
+/** The period of a forecast, or of a change in it. */
 function validityOf(text: string): Meaning | null {
   const validity = VALIDITY.exec(text);
   if (!validity) return null;
@@ -73,7 +73,7 @@ function validityOf(text: string): Meaning | null {
   return { code: 'validity', from: hourOf(day, hour), to: hourOf(lastDay, lastHour) };
 }
 
-/** What only air that is expected has: extremes, a swing apart from its wind. */
+/** What only expected air has: extremes, and a swing apart from its wind. */
 function airOf(text: string): Meaning | null {
   const extreme = EXTREME.exec(text);
   if (extreme) {

@@ -1,4 +1,4 @@
-/** Says what each group of a report means, while the reader goes through it. */
+/** Explains each group of a report while the reader goes through it. */
 
 import type { Explainer, Read } from '../explainer';
 import { toldApart } from '../readWind';
@@ -10,7 +10,7 @@ import type { Meaning, Modifier } from './meaning';
 import { readGroup } from './readGroup';
 import { readRemark } from './remarks';
 
-/** What the whole reader hands to the reader of winds. */
+/** The explainer the whole reader passes to the wind reader. */
 export const EXPLAINED: Explainer = {
   word: meaningOf,
   observed: readObserved,
@@ -18,16 +18,19 @@ export const EXPLAINED: Explainer = {
   remarks: readRemark,
 };
 
-/** A slip in a known group, such as a pressure that cannot be, leaves the group known and without a meaning. */
+/**
+ * A slip in a known group, such as an impossible pressure, leaves the group known but without a
+ * meaning.
+ */
 function readObserved(tokens: readonly Token[], at: number, end: number): Read | null {
   return readGroup(tokens, at, end) ?? toldApart(tokens, at);
 }
 
-/** One for all, so that the words of a bulletin's heading are one stretch. */
+/** One object for all, so that the words of a bulletin's heading form one stretch. */
 const BULLETIN = { code: 'bulletin' } as const;
 const END = { code: 'end' } as const;
 
-/** What a word means that the wind's reader has told apart already. */
+/** The meaning of a word the wind reader has already recognised. */
 function meaningOf(
   kind: SpanKind,
   text: string,

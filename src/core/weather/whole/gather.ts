@@ -1,16 +1,16 @@
-/** A report's weather, put together from the meanings of its stretches. */
+/** A report's weather, assembled from the meanings of its stretches. */
 
 import type { Place } from '../report';
 import type { Pressure, Temperature } from './groupTypes';
 import type { Meaning, TenthsTemperature } from './meaning';
 import type { ReadSpan, Trend, Weather } from './report';
 
-/** A thing that is being put together. */
+/** A value being assembled. */
 type Draft<T> = {
   -readonly [K in keyof T]: T[K] extends readonly (infer One)[] ? One[] : T[K];
 };
 
-/** The weather that the stretches of one report say, which are places in the text. */
+/** The weather in the stretches of one report, which are places in the text. */
 export function gather(text: string, spans: readonly ReadSpan[]): Weather {
   const weather = noWeather();
   let previous: Meaning | null = null;
@@ -49,7 +49,7 @@ const noWeather = (): Draft<Weather> => ({
 /** 10 km or more, as `CAVOK` has it. 15.10. */
 const TEN_KM = { distanceM: 10_000, value: 10_000, unit: 'm', bound: 'at-least' } as const;
 
-/** Adds one meaning of what is observed. Of what can be there once, the first is kept. */
+/** Adds the meaning of one observed group. Of what can occur once, the first counts. */
 function addObserved(weather: Draft<Weather>, meaning: Meaning): void {
   switch (meaning.code) {
     case 'type':
@@ -87,7 +87,7 @@ function addObserved(weather: Draft<Weather>, meaning: Meaning): void {
       weather.noCloud ??= meaning.as;
       break;
     case 'temperature':
-      // Slashes may stand for something else that is missing, where figures follow.
+      // Slashes may stand for something else that is missing, if figures follow.
       if (!isGiven(weather.temperature)) weather.temperature = meaning;
       break;
     case 'pressure':
@@ -115,7 +115,7 @@ function addObserved(weather: Draft<Weather>, meaning: Meaning): void {
 const isGiven = (temperature: Temperature | null): boolean =>
   temperature !== null && (temperature.airC !== null || temperature.dewPointC !== null);
 
-/** Adds a stretch to the expectation it belongs to, or opens another. */
+/** Adds a stretch to the expectation it belongs to, or opens a new one. */
 function addExpected(
   trends: Trend[],
   text: string,
@@ -162,7 +162,7 @@ function addRemark(
   if (meaning?.code === 'maintenance') weather.maintenance = true;
 }
 
-/** Two units, each as it is given; a unit that was not observed is converted from the other. */
+/** Two units, each as given; a unit that wasn't observed is converted from the other. */
 function bothOf(first: Pressure, second: Pressure): Pressure {
   if (first.given === second.given || first.given === 'both') return first;
   const [hpa, inches] = first.given === 'hPa' ? [first, second] : [second, first];
@@ -174,10 +174,10 @@ function bothOf(first: Pressure, second: Pressure): Pressure {
   };
 }
 
-/** Whole degrees are the tenths rounded: half a degree, and the least a float may miss it by. */
+/** Whole degrees are the tenths rounded: half a degree, plus floating-point error. */
 const ROUNDING_C = 0.5 + 1e-9;
 
-/** The tenths where they agree with the whole degrees, or where there are none. */
+/** The tenths if they agree with the whole degrees, or if there are none. */
 function withTenths(body: Temperature | null, tenths: TenthsTemperature): Temperature {
   const finer = (degrees: number | null | undefined, inTenths: number | null): number | null =>
     degrees == null || (inTenths !== null && Math.abs(inTenths - degrees) <= ROUNDING_C)

@@ -1,9 +1,9 @@
 /**
- * What the groups of an observation say, one type for each, told apart by its `code`.
+ * What the groups of an observation say: one type for each, distinguished by its `code`.
  *
  * Section numbers are those of WMO-No. 306 Vol. I.1, FM 15, from memory; table numbers those of
- * WMO-No. 306 Vol. I.1, section C, from memory. Null always stands for what slashes stand for in
- * the text: not observed.
+ * WMO-No. 306 Vol. I.1, section C, from memory. Null always stands for slashes in the text: not
+ * observed.
  */
 
 /** How a number bounds what it stands for: `P6SM` is above it, `M1/4SM` below, `9999` at least 10 km. */
@@ -20,17 +20,17 @@ export interface Distance {
   readonly bound: Bound;
 }
 
-/** A point of the compass, as visibility is given towards. */
+/** A point of the compass, as used for directional visibility. */
 export type CompassPoint = 'N' | 'NE' | 'E' | 'SE' | 'S' | 'SW' | 'W' | 'NW';
 
-/** A runway, such as `24L`; all of them. */
+/** A runway, such as `24L`, or all of them. */
 export type RunwayName = string | 'all';
 
 /** `9999`, `1200NE`, `1 1/2SM`, `M1/4SM`. 15.6. */
 export interface Visibility {
   readonly code: 'visibility';
   readonly distance: Distance | null;
-  /** The direction that it is seen in; null for the prevailing visibility. */
+  /** The direction it is observed in; null for the prevailing visibility. */
   readonly towards: CompassPoint | null;
   /** `NDV`: the station cannot tell directions apart. */
   readonly undirected: boolean;
@@ -46,7 +46,7 @@ export interface RunwayVisualRange {
   readonly code: 'runway-visual-range';
   readonly runway: string;
   readonly distance: Distance | null;
-  /** The greatest, where it varies; `distance` is then the least. */
+  /** The greatest, if it varies; `distance` is then the least. */
   readonly upTo: Distance | null;
   readonly tendency: 'rising' | 'falling' | 'steady' | null;
 }
@@ -54,7 +54,7 @@ export interface RunwayVisualRange {
 /** `MI` shallow, `PR` partial, `BC` patches, `DR` drifting, `BL` blowing, `SH` showers, `TS` thunderstorm, `FZ` freezing. Table 4678. */
 export type Descriptor = 'MI' | 'PR' | 'BC' | 'DR' | 'BL' | 'SH' | 'TS' | 'FZ';
 
-/** Table 4678; `UP`, what falls, unknown to an automatic station. */
+/** Table 4678; `UP`: unknown precipitation, from an automatic station. */
 export type Phenomenon =
   | ('DZ' | 'RA' | 'SN' | 'SG' | 'IC' | 'PL' | 'GR' | 'GS' | 'UP')
   | ('BR' | 'FG' | 'FU' | 'VA' | 'DU' | 'SA' | 'HZ' | 'PY')
@@ -66,15 +66,18 @@ export interface PresentWeather {
   readonly recent: boolean;
   /** False for `//`: the station could not tell whether there is any. */
   readonly observed: boolean;
-  /** `VC`: within about 8 km of the field, and not at it. */
+  /** `VC`: within about 8 km of the field, but not at it. */
   readonly vicinity: boolean;
-  /** Null where a strength is not given: in the vicinity, in the past, and for all that neither falls nor storms. */
+  /**
+   * Null if no intensity applies: in the vicinity, in the past, and for anything that is neither
+   * precipitation nor a storm.
+   */
   readonly intensity: 'light' | 'moderate' | 'heavy' | null;
   readonly descriptor: Descriptor | null;
   readonly phenomena: readonly Phenomenon[];
 }
 
-/** `NSW`: weather that was there has ended. */
+/** `NSW`: earlier weather has ended. */
 export interface NoSignificantWeather {
   readonly code: 'no-significant-weather';
 }
@@ -86,11 +89,11 @@ export interface Cloud {
   readonly amount: 'FEW' | 'SCT' | 'BKN' | 'OVC' | null;
   /** Above the field, ft; 0 is below 100 ft. */
   readonly baseFt: number | null;
-  /** `not-observed`: an automatic station cannot tell whether it is one of the two. */
+  /** `not-observed`: an automatic station can't tell whether it is one of the two. */
   readonly convective: 'CB' | 'TCU' | 'not-observed' | null;
 }
 
-/** `VV002`: the sky is hidden, and seen into this far. 15.9. */
+/** `VV002`: the sky is obscured; vertical visibility. 15.9. */
 export interface VerticalVisibility {
   readonly code: 'vertical-visibility';
   readonly heightFt: number | null;
@@ -124,7 +127,7 @@ export interface Pressure {
 /** `WS R04`, `WS ALL RWY`: along the take-off or approach path, below 1 600 ft. 15.13.3. */
 export interface WindShear {
   readonly code: 'wind-shear';
-  /** Null where none is named. */
+  /** Null if none is named. */
   readonly runway: RunwayName | null;
   /** Null stands for both. */
   readonly path: 'take-off' | 'landing' | null;
@@ -161,16 +164,16 @@ export type BrakingAction = 'poor' | 'medium-poor' | 'medium' | 'medium-good' | 
 /** `R24L/290150`, `24290150`, `R24L/CLRD70`. 15.13.6, until 2021. */
 export interface RunwayState {
   readonly code: 'runway-state';
-  /** `repeated`: of the message before, there being no new one. */
+  /** `repeated`: taken from the message before, because there is no new one. */
   readonly runway: RunwayName | 'repeated';
   /** Deposits have ceased to exist. */
   readonly cleared: boolean;
   readonly deposit: Deposit | null;
   /** Share of the runway covered, per cent, from and to. Table 0519. */
   readonly coveredPercent: readonly [from: number, to: number] | null;
-  /** How deep, mm; null also where it is of no significance. Table 1079. */
+  /** Depth, mm; null also if it is insignificant. Table 1079. */
   readonly depth: { readonly depthMm: number; readonly bound: Bound } | null;
-  /** Not in use for snow, slush, ice or their clearance. */
+  /** Out of use because of snow, slush, ice or their clearance. */
   readonly closed: boolean;
   /** Coefficient of friction from 0 to 0.9, or a word for it. */
   readonly braking: number | BrakingAction | 'unreliable' | null;
@@ -182,7 +185,7 @@ export interface SnowClosed {
   readonly runway: RunwayName;
 }
 
-/** `BLU`, `BLACKAMB`: what a military field may be used for. Habit, no standard. */
+/** `BLU`, `BLACKAMB`: what a military field can be used for. Habit, no standard. */
 export interface ColourState {
   readonly code: 'colour-state';
   readonly colour: 'BLU' | 'WHT' | 'GRN' | 'YLO' | 'YLO1' | 'YLO2' | 'AMB' | 'RED' | null;
@@ -195,7 +198,7 @@ export interface Maintenance {
   readonly code: 'maintenance';
 }
 
-/** Any group of an observation but its wind. */
+/** Any group of an observation except its wind. */
 export type Group =
   | (Visibility | Cavok | RunwayVisualRange | PresentWeather | NoSignificantWeather)
   | (Cloud | VerticalVisibility | NoCloud | Temperature | Pressure)

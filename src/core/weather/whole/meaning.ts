@@ -4,13 +4,13 @@ import type { Wind } from '../report';
 import type { Issued } from '../statements';
 import type { Group } from './groupTypes';
 
-/** What a report is besides. Late: `RTD`, `RRA`. Missing: `NIL`. */
+/** The modifiers of a report. Late: `RTD`, `RRA`. Missing: `NIL`. */
 export type Modifier = 'automatic' | 'corrected' | 'amended' | 'late' | 'missing';
 
-/** What opens an expectation: in a trend, or in a forecast. */
+/** What opens an expectation, in a trend or in a forecast. */
 export type TrendKind = 'NOSIG' | 'BECMG' | 'TEMPO' | 'INTER' | 'PROB' | 'FM';
 
-/** A time as a trend or a forecast gives it; null where it leaves the day out. */
+/** A time as a trend or a forecast gives it; null if it leaves out the day. */
 export interface HourOfDay {
   readonly day: number | null;
   readonly hour: number;
@@ -41,9 +41,9 @@ export interface TenthsTemperature {
   readonly dewPointC: number | null;
 }
 
-/** A remark that is told apart and not read. FMH-1, 12.7. */
+/** A remark that is recognised but not read. FMH-1, 12.7. */
 export type RemarkKind =
-  /** `AO1`, `AO2`: automatic, without or with a sensor for what falls. */
+  /** `AO1`, `AO2`: automatic, without or with a precipitation sensor. */
   | 'station-kind'
   /** `TSNO`, `PWINO`, `RVRNO`: a sensor is out. */
   | 'sensor-out'
@@ -51,7 +51,7 @@ export type RemarkKind =
   | 'pressure-falling-rapidly'
   /** `52032`: over three hours. */
   | 'pressure-tendency'
-  /** `P0009`, `60217`, `70125`: fallen in the last hour, three or six hours, a day. */
+  /** `P0009`, `60217`, `70125`: precipitation in the last hour, three or six hours, a day. */
   | 'precipitation'
   /** `4/008`. */
   | 'snow-depth'
@@ -76,13 +76,13 @@ export type Meaning =
   | { readonly code: 'station'; readonly station: string }
   | ({ readonly code: 'issued' } & Issued)
   | { readonly code: 'modifier'; readonly modifier: Modifier }
-  /** Of the observation, or expected in a trend or a forecast: the stretch's kind says which. */
+  /** Observed, or expected in a trend or a forecast: the stretch's kind says which. */
   | { readonly code: 'wind'; readonly wind: Wind }
   | { readonly code: 'swing'; readonly sectorDeg: readonly [number, number] }
   | { readonly code: 'trend'; readonly trend: TrendKind; readonly percent: number | null }
-  /** When what is expected begins, ends or is: `FM1400`, `TL1600`, `AT1500`. */
+  /** When what is expected begins, ends or applies: `FM1400`, `TL1600`, `AT1500`. */
   | ({ readonly code: 'time'; readonly is: 'FM' | 'TL' | 'AT' } & HourOfDay)
-  /** `0112/0212`: what a forecast, or a change in it, is for. FM 51. */
+  /** `0112/0212`: the period of a forecast, or of a change in it. FM 51. */
   | { readonly code: 'validity'; readonly from: HourOfDay; readonly to: HourOfDay }
   /** `TX15/0114Z`, `TNM02/0205Z`: expected extremes. FM 51. */
   | ({ readonly code: 'extreme'; readonly is: 'TX' | 'TN'; readonly airC: number } & HourOfDay)

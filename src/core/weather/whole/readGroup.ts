@@ -1,4 +1,4 @@
-/** One group of an observation, read: which it is, and what it says. */
+/** Reading one group of an observation: which it is, and what it says. */
 
 import type { Read } from '../explainer';
 import { GROUPS, isSpokenPressure, isWholeMiles } from '../groups';
@@ -12,7 +12,7 @@ import { hundredsOfFt, whole } from './written';
 
 type Reader = (text: string) => Group | null;
 
-/** What reads each group. No text is two of them. */
+/** The reader of each group. No text is two of them. */
 const READERS: readonly Reader[] = [
   cloudOf,
   temperatureOf,
@@ -27,7 +27,7 @@ const READERS: readonly Reader[] = [
   maintenanceOf,
 ];
 
-/** Reads the group that begins at a token, and ends before another; null where none does. */
+/** Reads the group that starts at a token and ends before another; null if none does. */
 export function readGroup(tokens: readonly Token[], at: number, end: number): Read | null {
   const text = textAt(tokens, at);
   for (const reader of READERS) {

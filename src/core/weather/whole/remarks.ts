@@ -1,8 +1,8 @@
 /**
- * Remarks: the few that are read, and those that are told apart.
+ * Remarks: the few that are read, and those that are only recognised.
  *
- * Federal Meteorological Handbook No. 1, 12.7, but for those of other nations, marked habit. What is
- * in plain language is left as it stands.
+ * Federal Meteorological Handbook No. 1, 12.7, except those of other nations, marked habit. Plain
+ * language is left as it stands.
  */
 
 import type { Read } from '../explainer';
@@ -21,12 +21,15 @@ type Kind =
   | RemarkKind
   | ('remarks' | 'maintenance' | 'peak-wind' | 'sea-level-pressure' | 'temperature-tenths');
 
-/** A pair of letters for weather, FMH-1, 12.6.8 (the pairs of WMO table 4678), and when it began or ended: the minute, with the hour before it where that is another. FMH-1, 12.7.1. */
+/**
+ * A pair of weather letters, FMH-1, 12.6.8 (the pairs of WMO table 4678), and when it began or
+ * ended: the minute, preceded by the hour if that differs. FMH-1, 12.7.1.
+ */
 const WEATHER =
   '(?:BC|BL|BR|DR|DS|DU|DZ|FC|FG|FU|FZ|GR|GS|HZ|IC|MI|PL|PO|PR|PY|RA|SA|SG|SH|SN|SQ|SS|TS|UP|VA)';
 const TIME = '[BE](?:[01]\\d|2[0-3])?[0-5]\\d';
 
-/** The shapes of words, of which no text has two; of more words, that of the first. */
+/** The shapes of words, of which no text has two; for remarks of several words, the first word. */
 const SHAPES: readonly (readonly [Kind, shape: string])[] = [
   ['remarks', 'RMKS?|REMARKS?'],
   ['maintenance', '\\$'],
@@ -50,7 +53,7 @@ const SHAPES: readonly (readonly [Kind, shape: string])[] = [
   ['cloud-kinds', '(?:(?:CI|CC|CS|AC|ACC|AS|NS|SC|ST|SF|CU|CF|TCU|CB)\\d){1,8}'],
 ];
 
-/** One test for all, with each shape in brackets. */
+/** One test for all, each shape a capture group. */
 const WORD = whole(SHAPES.map(([, shape]) => `(${shape})`).join('|'));
 
 function kindOf(text: string): Kind | undefined {
@@ -58,7 +61,7 @@ function kindOf(text: string): Kind | undefined {
   return SHAPES[parts.findIndex((part) => part !== undefined)]?.[0];
 }
 
-/** Reads the remark that begins at a token; null where none that is known does. */
+/** Reads the remark that starts at a token; null if no known one does. */
 export function readRemark(tokens: readonly Token[], at: number, end: number): Read | null {
   const text = textAt(tokens, at);
   const kind = kindOf(text);
@@ -105,14 +108,14 @@ function readWords(tokens: readonly Token[], at: number, end: number): Read | nu
 }
 
 /**
- * Tens, units and tenths of hPa; 9 or 10 is put before them, whichever is nearer to 1 000. FMH-1,
- * 12.7.1 gives the digits; which to put before them is common practice. Null for `NO`.
+ * Tens, units and tenths of hPa; prefixed with 9 or 10, whichever comes nearer to 1 000. FMH-1,
+ * 12.7.1 gives the digits; the prefix is common practice. Null for `NO`.
  */
 function seaLevelHpaOf(digits: string): number | null {
   return digits === 'NO' ? null : (Number(digits) < 500 ? 1000 : 900) + Number(digits) / 10;
 }
 
-/** Tenths of a degree in three figures after a sign, of which 1 is minus. */
+/** Tenths of a degree in three digits after a sign, of which 1 is minus. */
 function tenthsOf(text: string, at: number): number | null {
   const tenths = Number(text.slice(at + 1, at + 4)) / 10;
   if (text.length <= at) return null;

@@ -31,7 +31,7 @@ const COVERED: Readonly<Record<string, readonly [number, number]>> = {
 /** Table 0366, from 91. */
 const ACTIONS: readonly BrakingAction[] = ['poor', 'medium-poor', 'medium', 'medium-good', 'good'];
 
-/** In both tables: not in use, or not to be relied on. */
+/** In both tables: out of use, or unreliable. */
 const NINETY_NINE = 99;
 
 export function runwayStateOf(text: string): RunwayState | SnowClosed | null {

@@ -1,4 +1,4 @@
-/** How far one sees: visibility, FM 15, 15.6, and runway visual range, 15.7. */
+/** Visibility, FM 15, 15.6, and runway visual range, 15.7. */
 
 import { M_PER_FT } from '../../units';
 import { GROUPS } from '../groups';
@@ -18,7 +18,7 @@ const M_PER_SM = 5280 * M_PER_FT;
 const VISIBILITY = whole(GROUPS.visibility);
 const RANGE = whole(GROUPS.runwayVisualRange);
 
-/** Of two words of one group, `1 1/2SM`, the first is given as `miles`. */
+/** For a group of two words, `1 1/2SM`, the first is passed as `miles`. */
 export function visibilityOf(text: string, miles = 0): Visibility | Cavok | null {
   const parts = VISIBILITY.exec(text);
   if (!parts) return null;
@@ -46,7 +46,7 @@ function metresOf(metres: number): Distance {
   return { distanceM: metres, value: metres, unit: 'm', bound: 'exact' };
 }
 
-/** FMH-1 has only proper fractions: `11/2SM` is `1 1/2SM` without its blank. */
+/** FMH-1 has only proper fractions: `11/2SM` is `1 1/2SM` without its space. */
 function fractionOf(amount: string, denominator: string): number {
   const below = Number(denominator);
   if (Number(amount) < below || amount.length < 2) return Number(amount) / below;

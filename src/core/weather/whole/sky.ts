@@ -1,4 +1,4 @@
-/** What falls, hides and hangs: weather, FM 15, 15.8, and cloud, 15.9. */
+/** Weather, FM 15, 15.8, and cloud, 15.9. */
 
 import { GROUPS } from '../groups';
 import type {
@@ -45,7 +45,7 @@ const STRENGTHS: Readonly<Record<string, PresentWeather['intensity']>> = {
   '+': 'heavy',
 };
 
-/** `//` where there would be weather. 15.8.1. */
+/** `//` in place of weather. 15.8.1. */
 const unobserved = (recent: boolean): PresentWeather => ({
   code: 'weather',
   recent,

@@ -1,9 +1,12 @@
 /** Numbers as groups write them. */
 
-/** A shape of a group, made to match the whole of it. */
+/** A shape anchored to match a whole group. */
 export const whole = (shape: string): RegExp => new RegExp(`^(?:${shape})$`);
 
-/** A whole number, `M` for minus; null for slashes or nothing. `M00` is 0: what is lost is half a degree. */
+/**
+ * A whole number, `M` for minus; null for slashes or nothing. `M00` becomes 0, which loses up to
+ * half a degree.
+ */
 export function numberOf(text: string | undefined): number | null {
   if (!text || text.startsWith('/')) return null;
   return text.startsWith('M') ? 0 - Number(text.slice(1)) : Number(text);
