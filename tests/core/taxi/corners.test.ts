@@ -30,3 +30,27 @@ test('an arc takes no more than half of the shorter of the two stretches it join
     expect(turnRadiusM(corner, 3)).toBeCloseTo(20, 6);
   }
 });
+
+test('round a corner the narrower taxiway counts, and where one has no width none is known', () => {
+  const widthAt = (before: number | undefined, after: number | undefined) => {
+    const wide = (widthM: number | undefined) => (widthM === undefined ? {} : { widthM });
+    const field = drawn(
+      [
+        node('S', 0, -200, 'stand', { name: 'Stand 1' }),
+        node('a', 300, -200),
+        node('h', 300, -60, 'hold', { name: 'A1', ends: ['09'] }),
+        node('r', 300, 0, 'runway'),
+      ],
+      [
+        stretch('A', 'S', 'a', wide(before)),
+        stretch('B', 'a', 'h', wide(after)),
+        stretch('B', 'h', 'r'),
+      ],
+    );
+    return wayOut({ field, from: 'S', end: '09', rules: FREE }).route?.corners[0]?.widthM;
+  };
+  expect(widthAt(15, 23)).toBe(15);
+  expect(widthAt(23, 15)).toBe(15);
+  expect(widthAt(23, undefined)).toBeNull();
+  expect(widthAt(undefined, 23)).toBeNull();
+});

@@ -131,9 +131,25 @@ test('no turn is faster than the straight limit, and a sharp one no faster than 
   }
 });
 
+test('a bend of 20° is a turn, and one of 60° is as sharp as the aircraft’s document means', () => {
+  // Common practice, no published source. On 60 m of width and long stretches nothing else binds.
+  const boundBy = (turnDeg: number) =>
+    turnsOf({ ...WAY, corners: [corner({ turnDeg, widthM: 60 })] }, JET).map(
+      (turn) => turn.boundBy,
+    );
+  expect(boundBy(19)).toEqual([]);
+  expect(boundBy(20)).toEqual(['limit']);
+  expect(boundBy(-59)).toEqual(['limit']);
+  expect(boundBy(-60)).toEqual(['sharp']);
+  expect(boundBy(60)).toEqual(['sharp']);
+});
+
 test('wheels, and what must be clear beside them, make the width that is needed', () => {
-  // ICAO Annex 14, vol. I, 3.9.3, value from memory: 1.5 m under 4.5 m of wheel span, 2.25 m under 6 m, 4 m from 9 m on.
-  expect([3, 5, 10].map(wheelClearanceM)).toEqual([1.5, 2.25, 4]);
+  // ICAO Annex 14, vol. I, 3.9.3, value from memory: 1.5 m up to but not including 4.5 m of wheel
+  // span, 2.25 m up to but not including 6 m, 4 m from 9 m on.
+  expect([3, 4.49, 4.5, 5, 5.99, 6, 10].map(wheelClearanceM)).toEqual([
+    1.5, 1.5, 2.25, 2.25, 2.25, 4, 4,
+  ]);
   expect(neededWidthM(JET)).toBeCloseTo(2.6 + 3, 9);
   expect(neededWidthM(null)).toBeNull();
 });

@@ -1,11 +1,12 @@
 import { beforeAll, expect, test } from 'vitest';
-import { toldOut } from '../../../src/core/taxi/told';
+import { stretchId, type TaxiRules } from '../../../src/core/taxi/rules';
+import { toldIn, toldOut } from '../../../src/core/taxi/told';
 import { exitsOf, wayIn } from '../../../src/core/taxi/wayIn';
 import { wayOut } from '../../../src/core/taxi/wayOut';
 import { speak } from '../../../src/parts/catalogues';
 import { tellRoute } from '../../../src/views/taxi/route.en';
 import { demoFields } from '../documents/demo';
-import { drawn, FREE, node, stretch } from './drawn';
+import { drawn, FREE, type Laid, node, stretch } from './drawn';
 
 beforeAll(() => speak('en'));
 
@@ -76,6 +77,54 @@ test.each(['said', 'seen', 'point'] as const)(
   },
 );
 
+/** The way from a stand south of 09/27 to one north of it, straight along taxiway A at `xM`. */
+function straightOver(xM: number, second: readonly Laid[] = []) {
+  const field = drawn(
+    [
+      node('S', xM, -200, 'stand', { name: 'Stand 1' }),
+      node('h', xM, -60, 'hold', { name: 'A1' }),
+      ...(xM <= 1000 ? [node('m', xM, 0, 'runway')] : [node('m', xM, -30)]),
+      node('T', xM, 400, 'stand', { name: 'Stand 2' }),
+    ],
+    [stretch('A', 'S', 'h'), stretch('A', 'h', 'm'), stretch('A', 'm', 'T')],
+    [{ ends: ['09', '27'], from: [0, 0], headingDeg: 90, lengthM: 1000 }, ...second],
+  );
+  const asked = { field, end: null, landingM: null, to: 'T', from: 'S', rules: FREE };
+  return wayIn(asked).route?.crossings.map(({ runway, hold }) => [runway, hold]);
+}
+
+test('one does not hold for a second runway before the first', () => {
+  const second: Laid = { ends: ['08', '26'], from: [0, 150], headingDeg: 90, lengthM: 1000 };
+  expect(straightOver(500, [second])).toEqual([
+    ['09/27', 'h'],
+    ['08/26', null],
+  ]);
+});
+
+test('a runway is told of once one is told to be on the taxiway that crosses it', () => {
+  // The apron ends where A begins, and the first of A leads over 09/27.
+  const field = drawn(
+    [
+      node('S', 500, -200, 'stand', { name: 'Stand 1' }),
+      node('a', 500, -100),
+      node('T', 500, 200, 'stand', { name: 'Stand 2' }),
+    ],
+    [stretch('apron', 'S', 'a', { on: 'apron' }), stretch('A', 'a', 'T')],
+  );
+  const asked = { field, end: null, landingM: null, to: 'T', from: 'S', rules: FREE };
+  expect(toldIn(wayIn(asked).route, 'Stand 2')).toEqual([
+    { code: 'along', name: 'apron', on: 'apron' },
+    { code: 'along', name: 'A', on: 'taxiway' },
+    { code: 'runway-ahead', runway: '09/27' },
+    { code: 'stand', name: 'Stand 2' },
+  ]);
+});
+
+test('a taxiway that passes beyond the end of a runway crosses none', () => {
+  expect(straightOver(900)).toEqual([['09/27', 'h']]);
+  expect(straightOver(1200)).toEqual([]);
+});
+
 test('points have names where something is named, or one taxiway goes over into another', () => {
   const { route } = wayOut({ field: HARROW, from: 's6', end: '28', rules: FREE });
   expect(route?.marks.map(({ name, between }) => name ?? between.join('/'))).toEqual([
@@ -108,6 +157,26 @@ test('after landing the first exit beyond the landing is likely, and without one
   expect(past.exit?.backtrackM).toBeCloseTo(7, 0);
   expect(landing(800).route?.nodes.at(-1)).toBe('s6');
   expect(landing(null).fault).toEqual({ code: 'no-exit', end: '28' });
+});
+
+test('an exit that is closed today is rolled past', () => {
+  const exit = (rules: TaxiRules) =>
+    wayIn({ field: HARROW, end: '28', landingM: 800, to: 's6', from: null, rules }).exit?.name;
+  expect(exit(FREE)).toBe('E');
+  const leaving = HARROW.taxi.edges.filter(({ name }) => name === 'E').map(stretchId);
+  expect(leaving).not.toEqual([]);
+  expect(exit({ ...FREE, closed: leaving })).toBe('D');
+});
+
+test('a landing that comes to taxi speed just at an exit can leave there', () => {
+  const exits = exitsOf(HARROW, '28', FREE);
+  for (const { name, fromThresholdM } of exits) {
+    const asked = { field: HARROW, end: '28', to: 's6', from: null, rules: FREE };
+    expect(wayIn({ ...asked, landingM: fromThresholdM }).exit).toMatchObject({
+      name,
+      backtrackM: 0,
+    });
+  }
 });
 
 test('towards 10 exits are counted from its displaced threshold, and a one-way exit only leaves', () => {

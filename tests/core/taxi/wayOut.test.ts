@@ -137,6 +137,15 @@ test('a taxiway too narrow for the wheels is no way', () => {
   });
 });
 
+test('a runway is not held to the width of a taxiway', () => {
+  // ICAO Annex 14, vol. I, 3.9, asks it of taxiways. The runway is all that leads to H27 here.
+  const edges = EDGES.map((edge) => (edge.on === 'runway' ? { ...edge, widthM: 18 } : edge));
+  const closed = [stretchId({ from: 'd', to: 'e' }), stretchId({ from: 'HX', to: 'c' })];
+  const rules = { closed, neededWidthM: 20 };
+  const way = wayOut({ field: drawn(NODES, edges), from: 'S', end: '27', rules });
+  expect(way.route?.runwayM).toBeCloseTo(990, 9);
+});
+
 test.each([
   ['no taxi plan', drawn([], []), 'S', '27', { code: 'no-plan' }],
   ['no end in use', FIELD, 'S', null, { code: 'no-end' }],
