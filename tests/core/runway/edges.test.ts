@@ -68,3 +68,56 @@ test('of parallels whose runway left over differs by a metre, none wins by a rou
     { numRuns: 500 },
   );
 });
+
+test('metres of runway left over decide, however short the taxi to the other', () => {
+  // A metre is as good, and three are not.
+  const field = inventedField([
+    { designator: '01', headingDeg: 10, lengthM: 1997 },
+    { designator: '03', headingDeg: 10, lengthM: 2000 },
+  ]);
+  const asked = question({
+    field,
+    wind: wind(10, 10),
+    lengthNeededM: () => 1000,
+    taxiDistanceM: (end) => (end === '01' ? 400 : 900),
+  });
+  expect(rankRunwayEnds(asked).best).toMatchObject({ designator: '03', leftM: 1000 });
+});
+
+test('of ends alike in light wind more than half a knot of headwind decides, and less is not read off a page', () => {
+  // 4 kt from 060 on headings of 000 and of 010: 2.00 and 2.57 kt; on 000 and 007: 2.00 and 2.41 kt.
+  const best = (headingDeg: number) => {
+    const field = inventedField([
+      { designator: '01', headingDeg: 0 },
+      { designator: '03', headingDeg },
+    ]);
+    return rankRunwayEnds(question({ field, wind: wind(60, 4) })).best?.designator;
+  };
+  expect(best(10)).toBe('03');
+  expect(best(7)).toBe('01');
+});
+
+test('a wind of 5 kt and more from anywhere is not calm, and the calm-wind end has no precedence', () => {
+  // FAA JO 7110.65, 3-5-1: the calm-wind runway is for wind below 5 kt.
+  const field = inventedField(
+    [
+      { designator: '01', headingDeg: 0, lengthM: 1400 },
+      { designator: '03', headingDeg: 30, lengthM: 2000 },
+    ],
+    '01',
+  );
+  const best = (speedKt: number) =>
+    rankRunwayEnds(question({ field, wind: wind(null, speedKt, { variable: true }) })).best
+      ?.designator;
+  expect(best(4)).toBe('01');
+  expect(best(5)).toBe('03');
+});
+
+test('with a direction alone three degrees nearer to it come before a longer runway', () => {
+  const field = inventedField([
+    { designator: '01', headingDeg: 0, lengthM: 3000 },
+    { designator: '03', headingDeg: 3, lengthM: 1400 },
+  ]);
+  const { ends } = rankRunwayEnds(question({ field, wind: wind(40, null) }));
+  expect(ends[0]).toMatchObject({ designator: '03', reasons: [{ code: 'most-aligned' }] });
+});

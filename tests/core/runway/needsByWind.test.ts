@@ -61,3 +61,25 @@ test('there is no answer without a speed, and beside a row where no length is en
   expect(needed('10', -0.1)).toEqual({ cannot: 'never-lifts-off' });
   expect(needed('10', 0)).toEqual(tora(500));
 });
+
+test('in more wind than a row has an answer for there is none either', () => {
+  const needed = needsByWind((_, headwindKt) =>
+    headwindKt > 10 ? { cannot: 'wind-unreasonable' } : tora(500),
+  );
+  expect(needed('10', 10)).toEqual(tora(500));
+  expect(needed('10', 10.1)).toEqual({ cannot: 'wind-unreasonable' });
+});
+
+test('what a twin goes on from and what the tyres take lie on the line between two rows as well', () => {
+  // Half way from 5 to 10 kt, and a quarter.
+  const needed = needsByWind((_, headwindKt) => ({
+    lengthsM: { tora: 500 },
+    tyres: { groundKt: 160 - headwindKt, limitKt: 170 },
+    goOn: { lowestKt: 100 - 2 * headwindKt, stopKt: 90 + headwindKt },
+  }));
+  expect(needed('10', 7.5)).toMatchObject({
+    tyres: { groundKt: 152.5, limitKt: 170 },
+    goOn: { lowestKt: 85, stopKt: 97.5 },
+  });
+  expect(needed('10', 6.25)).toMatchObject({ goOn: { lowestKt: 87.5, stopKt: 96.25 } });
+});

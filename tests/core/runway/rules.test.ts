@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { bestEnd } from '../../../src/core/runway/bestEnd';
+import type { Needs } from '../../../src/core/runway/needs';
 import type { EndsQuestion, RankedEnds } from '../../../src/core/runway/question';
 import { rankRunwayEnds } from '../../../src/core/runway/rank';
 import { runwayRing } from '../../../src/core/runway/ring';
@@ -54,6 +55,12 @@ describe('a limit on how much gusts exceed the wind', () => {
     for (const { shortfalls } of ranked.ends) {
       expect(shortfalls).toEqual([{ code: 'gust-spread', spreadKt: 15, limitKt: 10 }]);
     }
+    // 25 sin 80° = 24.6 kt across of 20 kt is a share of 0.23, and the gusts are 0.5 on every end.
+    const across = rank({
+      wind: wind(276, 10, { gustKt: 25 }),
+      limits: { crosswindKt: 20, tailwindKt: 50, gustSpreadKt: 10 },
+    });
+    expect(order(across)).toEqual(['28', '01', '19', '10']);
   });
 
   test('is what the wind reaches first where that is so', () => {
@@ -150,6 +157,80 @@ describe('holding short of another runway', () => {
     const ranked = rank({ ...asked, purpose: 'landing', holdShortM: { '28': 5000 } });
     expect(ranked.best).toMatchObject({ designator: '28', availableM: 1400 });
   });
+});
+
+describe('what is needed of an end', () => {
+  const field = inventedField([
+    { designator: '01', headingDeg: 360 },
+    { designator: '10', headingDeg: 90 },
+  ]);
+  const needs = (more: Partial<Needs>): Needs => ({ lengthsM: { tora: 1000 }, ...more });
+
+  test('is asked for in the least headwind of the swing, and knows the one reported', () => {
+    // 20 kt from 360 that swings by 30° to either side: 20 cos 30° = 17.32 kt on 01.
+    const asked: unknown[] = [];
+    rank({
+      field: inventedField([{ designator: '01', headingDeg: 360 }]),
+      wind: wind(360, 20, { sectorDeg: [330, 30], gustKt: 28 }),
+      limits: WIDE,
+      lengthNeededM: (end, leastKt, reportedKt, spreadKt) => {
+        if (end === '01') asked.push([leastKt, reportedKt, spreadKt]);
+        return 1000;
+      },
+    });
+    expect(asked[0]).toEqual([expect.closeTo(17.32, 2), expect.closeTo(20, 6), 8]);
+  });
+
+  test('rules an end out where the tyres would be too fast, and a twin can neither stop nor go on', () => {
+    const refusing = (more: Partial<Needs>) =>
+      rank({
+        field,
+        wind: wind(10, 10),
+        limits: WIDE,
+        lengthNeededM: (end) => needs(end === '01' ? more : {}),
+      });
+    expect(refusing({}).best?.designator).toBe('01');
+    const tyres = { groundKt: 171, limitKt: 170 };
+    expect(refusing({ tyres }).best?.designator).toBe('10');
+    expect(shortfallsOf(refusing({ tyres }), '01')).toEqual([{ code: 'tyres', ...tyres }]);
+    expect(refusing({ tyres: { groundKt: 170, limitKt: 170 } }).best?.designator).toBe('01');
+    const goOn = { lowestKt: 111, stopKt: 110 };
+    expect(refusing({ goOn }).best?.designator).toBe('10');
+    expect(shortfallsOf(refusing({ goOn }), '01')).toEqual([{ code: 'go-on', ...goOn }]);
+    expect(refusing({ goOn: { lowestKt: 110, stopKt: 110 } }).best?.designator).toBe('01');
+  });
+
+  test('puts those that fail in order by how much faster than the tyres take they would lift off', () => {
+    // 4 % too fast on 01 and 8 % to the south, where the wind is behind; 12 % and 16 % on 10 and 28.
+    const groundKt: Record<string, number> = { '01': 208, '19': 216, '10': 224, '28': 232 };
+    const ranked = rank({
+      field,
+      wind: wind(280, 10),
+      limits: WIDE,
+      lengthNeededM: (end) => needs({ tyres: { groundKt: groundKt[end] ?? 0, limitKt: 200 } }),
+    });
+    expect(order(ranked)).toEqual(['01', '19', '10', '28']);
+    expect(ranked.ends[0]?.reasons).toEqual([
+      { code: 'fails-least', share: expect.closeTo(0.04, 9), nextShare: expect.closeTo(0.08, 9) },
+    ]);
+  });
+});
+
+test('the ring is drawn anew when the swing of the wind changes, or the way to an end', () => {
+  const field = inventedField([
+    { designator: '01', headingDeg: 360 },
+    { designator: '02', headingDeg: 360 },
+  ]);
+  const limits = { crosswindKt: 15, tailwindKt: 10 };
+  const at = (more: Partial<EndsQuestion>) =>
+    runwayRing(question({ field, limits, wind: wind(360, 20), ...more }))?.[0];
+  expect(at({})).toBe('01');
+  // 20 sin 60° = 17.3 kt across at worst, which is too much, and 20 sin 30° = 10 kt is not.
+  expect(at({ wind: wind(360, 20, { sectorDeg: [300, 60] }) })).toBeNull();
+  expect(at({ wind: wind(360, 20, { sectorDeg: [330, 30] }) })).toBe('01');
+  const taxiTo = (near: string) => (end: string) => (end === near ? 400 : 900);
+  expect(at({ taxiDistanceM: taxiTo('02') })).toBe('02');
+  expect(at({ taxiDistanceM: taxiTo('01') })).toBe('01');
 });
 
 test('the ring is drawn anew when a rule of the pilot changes', () => {
