@@ -78,6 +78,10 @@ test.each([
   ['goOnKt', 118.01, 119],
   ['runM', 1231, 1240],
   ['landingM', 1240, 1240],
+  ['landingM', 1241, 1250],
+  ['markLeastKt', 79.1, 80],
+  // What blows across is held against a limit, and what blows along is counted on.
+  ['crosswindKt', 12.1, 13],
   ['massKg', 9204, 9200],
   ['fuelKg', 2425, 2430],
   ['densityAltitudeFt', 1749, 1700],

@@ -141,6 +141,13 @@ test('once is nothing, and neither is less than one time in three', () => {
   expect(habitsIn(few)).toEqual([]);
 });
 
+test('one time in three is enough', () => {
+  const sorties = Array.from({ length: 6 }, (_, i) =>
+    i < 2 ? sortie({ oxygen: 'held' }) : sortie({}, 'oxygen'),
+  );
+  expect(habitsIn(sorties)).toEqual([{ step: 'oxygen', kind: 'held', times: 2, of: 6 }]);
+});
+
 test('only the sorties in which a step was asked for count', () => {
   const sorties = [sortie({ lamps: 'held' }), sortie({ lamps: 'held' }), sortie({}, 'pins')];
   expect(habitsIn(sorties)).toEqual([{ step: 'lamps', kind: 'held', times: 2, of: 2 }]);

@@ -1,6 +1,8 @@
 /** What is not needed: why, since when, and what becomes of it when the facts move. */
 
 import { expect, test } from 'vitest';
+import { rowsOf } from '../../../src/core/day/steps';
+import { passedBefore } from '../../../src/core/procedure/passed';
 import { BY_DAY, facts, Pilot, procedureOf, rowOf, step } from './invented';
 
 /** Lamps that count until the line-up is over, and a hatch that counts in its own phase. */
@@ -55,6 +57,18 @@ test('it gets dark and light again, and the decision stands as it was', () => {
   pilot.now = facts({ night: true });
   pilot.now = BY_DAY;
   expect(decided(pilot, 'lamps')).toEqual(before);
+});
+
+test('at the end what stands last and was not needed is decided too', () => {
+  const procedure = procedureOf({
+    after: [step('pins-in'), step('lamps-off', { when: { fact: 'lights' } })],
+  });
+  const pilot = new Pilot(procedure);
+  pilot.tick('done', 'pins-in');
+  expect(pilot.at()).toBe('end');
+  expect(passedBefore(rowsOf(pilot.walk()), null, pilot.now)).toEqual([
+    { step: 'lamps-off', pass: 1, saw: { lights: false } },
+  ]);
 });
 
 test('past its phase it stays decided, whatever the weather does', () => {

@@ -39,6 +39,14 @@ test('before anything is done no time has gone by', () => {
   expect(timesOf(new Pilot())).toEqual({ ms: new Map(), lastMs: null });
 });
 
+test('a clock set back by an hour takes no time away', () => {
+  const pilot = new Pilot();
+  const { at, ...done } = pilot.tick('done', 'pins');
+  const setBack = { ...done, at: { ...at, wallMs: at.wallMs - 3_600_000 } };
+  const { run, stamps } = foldSortie([...pilot.entries.slice(0, -1), setBack]);
+  expect(phaseTimes(SMALL, run, stamps).ms.get('ramp')).toBe(0);
+});
+
 test('no phase takes less than no time, and together they take no longer than the sortie', () => {
   fc.assert(
     fc.property(anyRecord, (entries) => {
