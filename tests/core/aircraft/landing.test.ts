@@ -131,6 +131,27 @@ test('energy in the brakes is held against their limit, and the tyres against th
   expect(answer.tyre?.leftKt).toBeCloseTo(100 - answer.speeds.touchdownKt, 6);
 });
 
+test('a limit that is only reached is kept: the parachute’s speed and the energy of the brakes', () => {
+  const asked = (maxKt: number, maxMJ?: number) =>
+    landed(
+      landing(
+        landingQuestion(
+          inventedAircraft({
+            ...BARE,
+            brakes: maxMJ === undefined ? BARE.brakes : { ...BARE.brakes, maxMJ },
+            parachute: { dragAreaM2: 10, maxKt },
+          }),
+        ),
+      ),
+    );
+  const { touchdownKt } = asked(200).speeds;
+  expect(asked(touchdownKt).parachute?.within).toBe(true);
+  expect(asked(touchdownKt - 0.01).parachute?.within).toBe(false);
+  const { energyMJ } = asked(200).brakes;
+  expect(asked(200, energyMJ).brakes.within).toBe(true);
+  expect(asked(200, energyMJ - 0.001).brakes.within).toBe(false);
+});
+
 describe('the wind adds to the speed', () => {
   const jet = inventedAircraft({
     ...BARE,

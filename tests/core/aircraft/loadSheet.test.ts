@@ -182,6 +182,28 @@ describe('the demo’s tourer', () => {
     expect(sheet.exceeded).toContainEqual({ code: 'outside-envelope', at: 'take-off', side });
   });
 
+  test('that only reaches its aft limit to take off leaves it as soon as fuel burns', () => {
+    // By hand: 1 000 kg at 2.05 m and 100 kg of fuel at 1.5 m are 2 200 kg·m over 1 100 kg, 2 m, the
+    // limit. With 20 kg of it left they are 2 080 over 1 020, 2.04 m.
+    const load: Aircraft['load'] = {
+      emptyArmM: 2.05,
+      crew: [],
+      fuel: { maxKg: 110, landingKg: 20, armM: 1.5 },
+      stations: [],
+      envelope: [
+        [1, 500],
+        [2, 500],
+        [2, 1500],
+        [1, 1500],
+      ],
+      presets: [],
+    };
+    const masses = { ...TOURER.masses, emptyKg: 1000, maxTakeoffKg: 1500, maxLandingKg: 1500 };
+    const sheet = loadSheet({ ...TOURER, masses, load }, { fuelKg: 100, stations: {} });
+    expect(sheet.takeoffArmM?.value).toBeCloseTo(2, 9);
+    expect(sheet.exceeded).toEqual([{ code: 'outside-envelope', at: 'landing', side: 'aft' }]);
+  });
+
   test('is told of a way that leaves the envelope and comes back', () => {
     const arms = { emptyArmM: 2, crew: [{ name: 'Pilot', kg: 85, armM: 2 }] };
     const fuel = { maxKg: 110, landingKg: 40, armM: 2 };

@@ -117,6 +117,20 @@ describe('the mark', () => {
     expect(check?.leastForStopKt).toBeLessThan((check?.expectedKt ?? 0) - 3);
   });
 
+  test('asks for no more than can be stopped from, whatever the wind lets expect', () => {
+    // 5 kt less than 130 kt would be 125 kt, and the last speed to stop from is rotation, 120 kt.
+    const check = on(3000, { checkMark: { atM: 300, expectedKt: 130 } }).check.check;
+    expect(check?.leastKt).toBeCloseTo(120, 6);
+  });
+
+  test('keeps a stop from the last speed there is, where more is asked for', () => {
+    // On 900 m it stops from some 92 kt at most: (92 kt)² / 8 + 2 s × 92 kt + (92 kt)² / 5.9 m.
+    const last = on(900, { checkMark: { atM: 300 } }).check.check;
+    const beyond = on(900, { checkMark: { atM: 300, stopFromKt: 110 } }).check.check;
+    expect(last).not.toBeNull();
+    expect(beyond).toEqual(last);
+  });
+
   test('lies so much nearer where the roll begins further on', () => {
     const check = on(1500, { checkMark: { atM: 300 }, rollsFromM: 100 }).check.check;
     expect(check?.distanceM).toBe(200);
@@ -150,6 +164,15 @@ describe('a twin that loses an engine', () => {
       lowest: { value: expect.closeTo(90, 6) },
       aboveStop: false,
     });
+  });
+
+  test('goes on from standing still where the wind alone holds it straight', () => {
+    // Its airspeed before it rolls is the wind: 80 kt, and 60 kt are enough.
+    const light = inventedAircraft({
+      ...BARE,
+      oneEngineOut: { dragAreaM2: 0, minimumControlKt: 60 },
+    });
+    expect(on(3000, { headwindKt: 80 }, light).goOn?.lowest.value).toBeCloseTo(80, 6);
   });
 
   test('can neither stop nor go on between the two speeds on a short runway', () => {

@@ -134,6 +134,40 @@ describe('the climb', () => {
     expect(gearS).toBeLessThan(climbOut[2]?.fromLiftOffS ?? 0);
   });
 
+  test('drags its gear until that is up, its flaps until they are, and has its reheat until it is out', () => {
+    const legsS = (gearCd: number, flapsCd: number, reheatN: number) => {
+      const performance: Performance = {
+        ...BARE,
+        wing: { ...BARE.wing, gearCd, flapsCd },
+        thrust: {
+          kind: 'jet',
+          dryN: [[0, 40_000]],
+          reheatN: [[0, reheatN]],
+          idleN: 0,
+        },
+      };
+      const aircraft = inventedAircraft(performance, {
+        climb: {
+          gearUpByKt: 180,
+          flapsUpByKt: 200,
+          reheatOffKt: 225,
+          speedKt: [250, 250],
+          pitchDeg: [5, 15],
+        },
+      });
+      const { climbOut } = flown(takeoff(takeoffQuestion(aircraft)));
+      const at = climbOut.map(({ fromLiftOffS }) => fromLiftOffS);
+      return at.map((s, index) => s - (at[index - 1] ?? 0));
+    };
+    // Speeds do not change, so that each leg takes longer by what slows it, and no other leg does.
+    const slower = (legs: readonly number[], than: readonly number[]) =>
+      legs.map((s, index) => s > (than[index] ?? 0) + 0.05);
+    const as = legsS(0.02, 0.02, 60_000);
+    expect(slower(legsS(0.04, 0.02, 60_000), as)).toEqual([true, false, false, false]);
+    expect(slower(legsS(0.02, 0.04, 60_000), as)).toEqual([true, true, false, false]);
+    expect(slower(legsS(0.02, 0.02, 50_000), as)).toEqual([true, true, true, false]);
+  });
+
   test('rises as the spare thrust over the weight, less what its true airspeed takes', () => {
     const { climb } = flown(takeoff(takeoffQuestion()));
     const still = (100 * (40_000 - climb.dragN)) / 98_066.5;
