@@ -1,8 +1,8 @@
 /**
- * The whole check: `npm test`. Types, lint, core, reference, build, what was built, browser; a stage
- * that fails does not stop the next, and the last line is `N passed, N failed`, with `N skipped` behind
- * it where a test was skipped. Types count one for each of their three worlds, lint and build count
- * one, and every test counts itself.
+ * The whole check: `npm test`. Types, lint, core, reference, build, what was built, browser, engines; a
+ * stage that fails does not stop the next, and the last line is `N passed, N failed`, with `N skipped`
+ * behind it where an engine is not here and may not be installed. Types count one for each of their
+ * three worlds, lint and build count one, and every test counts itself.
  */
 
 import { spawnSync } from 'node:child_process';
@@ -91,6 +91,8 @@ const built = check('build', VITE, 'build', '--logLevel', 'warn');
 if (built) {
   tests('built');
   browserTests();
+  // One engine after the other: they judge taps by the clock.
+  tests('engines', 1);
 } else count.failed += 1;
 
 rmSync(reports, { recursive: true, force: true });
