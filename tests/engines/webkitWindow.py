@@ -9,7 +9,10 @@ import gi
 
 gi.require_version("Gtk", "3.0")
 gi.require_version("WebKit2", "4.1")
-from gi.repository import Gtk, WebKit2  # noqa: E402
+from gi.repository import GLib, Gtk, WebKit2  # noqa: E402
+
+# WebKit writes local storage half a second after it was set, and ends with what is not written yet.
+WRITTEN_S = 2
 
 profile, width, height = sys.argv[1], int(sys.argv[2]), int(sys.argv[3])
 manager = WebKit2.WebsiteDataManager(
@@ -25,7 +28,7 @@ def open_window(_session):
     window.set_default_size(width, height)
     window.add(view)
     view.connect("close", lambda _view: window.destroy())
-    window.connect("destroy", Gtk.main_quit)
+    window.connect("destroy", lambda _window: GLib.timeout_add_seconds(WRITTEN_S, Gtk.main_quit))
     window.show_all()
     return view
 
