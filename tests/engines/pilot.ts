@@ -83,6 +83,42 @@ async function findControl(
   return null;
 }
 
+/** What a page knows of a finger that is on its way; nothing of one that may press anything. */
+interface Aimed {
+  lapstripAim?: { readonly label: string; met: boolean | null } | null;
+}
+
+/**
+ * Sees to it that the next press is a press on a control with this label, or on nothing: what a busy
+ * machine has moved under the finger in the meantime does not hear of it.
+ */
+function aim(label: string): void {
+  const page = window as Aimed;
+  const first = page.lapstripAim === undefined;
+  page.lapstripAim = { label, met: null };
+  if (!first) return;
+  const plain = (text: string | null) => (text ?? '').replace(/\s+/g, ' ').trim();
+  const judge = (event: Event) => {
+    const aimed = page.lapstripAim;
+    if (!aimed || !(event.target instanceof Element)) return;
+    const control = event.target.closest('button, a[href], input, textarea, summary');
+    aimed.met ??= control !== null && plain(control.textContent) === aimed.label;
+    if (aimed.met) return;
+    event.preventDefault();
+    event.stopImmediatePropagation();
+  };
+  for (const type of ['pointerdown', 'mousedown', 'touchstart', 'pointerup', 'mouseup', 'click'])
+    addEventListener(type, judge, { capture: true, passive: false });
+}
+
+/** Whether the finger met something else. From here on the next may press anything. */
+function missed(): boolean {
+  const page = window as Aimed;
+  const { met } = page.lapstripAim ?? { met: null };
+  if (page.lapstripAim) page.lapstripAim = null;
+  return met === false;
+}
+
 /** What stands in the due step: its item and its response. */
 const findDue = () =>
   document.querySelector('strong')?.parentElement?.textContent?.replace(/\s+/g, ' ').trim() ?? null;
@@ -135,9 +171,17 @@ export class Pilot {
     return this.until(`a control: ${wanted}`, findControl, by, wanted);
   }
 
-  /** Touches a control as soon as a finger reaches it. */
+  /** Touches a control as soon as a finger reaches it, and again where it was missed. */
   async tap(label: Label, how: Touch = { ms: TOUCH_MS }): Promise<void> {
-    await this.window.touch(await this.find(label), how);
+    const end = performance.now() + PATIENCE_MS;
+    for (;;) {
+      const control = await this.find(label);
+      await this.window.run(aim, control.text);
+      await this.window.touch(control, how);
+      // A page that is gone by now was met.
+      if (!(await this.window.run(missed).catch(() => false))) return;
+      if (performance.now() > end) throw new Error(`missed again and again: ${control.text}`);
+    }
   }
 
   /** Waits until a text stands on the page. */
