@@ -1,4 +1,4 @@
-/** When it goes wrong, and when it goes on otherwise than planned: lists, a go-around, another take-off. */
+/** When something goes wrong, or differently from plan: lists, a go-around, another take-off. */
 
 import type { Page } from 'playwright-core';
 import { misfits, resize, SIZES } from './fitting';
@@ -44,7 +44,7 @@ async function toAirborne(page: Page): Promise<void> {
   await expect.poll(() => due(page)).toContain('Gear up');
 }
 
-/** On the approach, with nothing left to do but to land. */
+/** On the approach, with nothing left to do but land. */
 async function toLanding(page: Page): Promise<void> {
   await toAirborne(page);
   await tickAll(page);
@@ -62,7 +62,7 @@ describe('something wrong', () => {
       await key(page, 'Close').tap();
     }
     await key(page, /^Something wrong/).tap();
-    // Those that are looked for on the ramp stand first.
+    // Those looked for on the ramp come first.
     expect(await read(lists(page).first())).toMatch(
       /^Engine fire on the ground\s?Throttle past idle · Fuel cock shut/,
     );
@@ -97,7 +97,7 @@ describe('something wrong', () => {
     await key(page, 'Leave').tap();
     await key(page, 'Go on').tap();
     await expect.poll(() => due(page)).toBe('Gear lever up, count five, down');
-    // A reload in the middle of it comes back to it as well.
+    // A reload in the middle of it returns to it as well.
     await page.reload();
     await key(page, 'Go on').tap();
     await expect.poll(() => due(page)).toBe('Gear lever up, count five, down');
@@ -214,14 +214,15 @@ describe('flying again', () => {
     await press(page, 'Landed');
     await key(page, 'Another take-off').tap();
     await expect.poll(() => due(page)).toContain('Taxi call');
-    // Where it stands after a landing only the pilot knows. A second tap on the key before opens nothing.
+    // Only the pilot knows where it stands after a landing. A second tap on the previous key opens
+    // nothing.
     await page.clock.runFor(SETTLED_MS);
     await openPlace(page, 'Taxi');
     await page.getByText('Where are you? Tap your stand, or any point.').waitFor();
     await toStand();
     await key(page, /^Leaving/).waitFor();
     await openPlace(page, 'Steps');
-    // What was chosen for the take-off before still is.
+    // What was chosen for the previous take-off still is.
     await expect.poll(() => read(key(page, /^Using/))).toBe('Using28');
     await page.reload();
     await key(page, 'Go on').tap();

@@ -1,4 +1,4 @@
-/** What axe-core has to say about every place and sheet, in every theme: WCAG 2.2 AA and 7:1 contrast. */
+/** What axe-core finds in every place and sheet, in every theme: WCAG 2.2 AA and 7:1 contrast. */
 
 import type { Page } from 'playwright-core';
 import { objections } from './accessible';
@@ -17,7 +17,7 @@ import {
   typeAnything,
 } from './pilot';
 
-/** What is looked at, in this order; each brings the page to it. */
+/** The scenes, in order; each brings the page to it. */
 const SCENES: readonly (readonly [string, (page: Page) => Promise<unknown>])[] = [
   ['the caution', (page) => key(page, 'Understood').waitFor()],
   ['the fields', (page) => key(page, 'Understood').click()],
@@ -112,7 +112,7 @@ test('axe has nothing to say about two places side by side', async ({ open }) =>
   expect(await objections(page)).toEqual([]);
 });
 
-/** What stands on the screen in colours of its own though the system forces its colours on the page. */
+/** What shows colours of its own although the system forces its colours on the page. */
 const ownColours = (page: Page) =>
   page.evaluate(() => {
     const probe = document.body.appendChild(document.createElement('i'));

@@ -8,11 +8,11 @@ const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-prac
 
 const EVERYTHING = {
   runOnly: { type: 'tag' as const, values: TAGS },
-  // The paper themes promise 7:1; axe has the rule but leaves it out unless told.
+  // The paper themes promise 7:1; axe has the rule but skips it by default.
   rules: { 'color-contrast-enhanced': { enabled: true } },
 };
 
-/** What another theme changes: colours, and by night the size of letters and so of keys. */
+/** What themes change: colours and, by night, the size of letters and so of keys. */
 const LOOKS = {
   runOnly: {
     type: 'rule' as const,
@@ -21,8 +21,8 @@ const LOOKS = {
 };
 
 /**
- * What axe objects to in the page as it stands, in the themes asked for; one line each: the theme, the
- * rule, where, and why. An empty list is what tests want.
+ * axe's objections to the page as it stands, in the themes given; one line each: theme, rule,
+ * place, reason. Tests expect an empty list.
  */
 export async function objections(page: Page, themes: readonly Theme[] = THEMES): Promise<string[]> {
   const found: string[] = [];
@@ -40,7 +40,7 @@ async function ask(page: Page, about: typeof EVERYTHING | typeof LOOKS): Promise
   if (!isThere) await page.evaluate(axe.source);
   const { violations } = await page.evaluate(
     (options) => (window as unknown as { axe: typeof axe }).axe.run(options),
-    // What it has no objection to is not told of, which takes as long as to look.
+    // Leave out results without objections: reporting them takes as long as checking.
     { ...about, resultTypes: ['violations' as const] },
   );
   return violations.flatMap(({ id, nodes }) =>

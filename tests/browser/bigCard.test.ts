@@ -1,5 +1,5 @@
 /**
- * The Big card: the whole screen is the key, and what a hand does by accident ticks nothing.
+ * The Big card: the whole screen is the key, and nothing a hand does by accident ticks a step.
  *
  * Swipes of at least 80 px within 0.6 s, holds of 0.7 s: common practice, no published source.
  */
@@ -56,7 +56,9 @@ const AFTER_PLAIN = 'Oxygen flowing, hose clipped';
 
 const SEEN_MS = 150;
 
-/** Comes to the first step that a tap ticks, with the card over it. Those before it are held back. */
+/**
+ * Goes to the first step that a tap ticks, with the card over it. Those before it are held back.
+ */
 async function toPlainCard(page: Page): Promise<Wait> {
   await toSteps(page);
   await goOnFrom(page, 'Ramp', 'Gear lever');
@@ -250,7 +252,7 @@ interface Step {
   readonly when?: unknown;
 }
 
-/** The steps on the ramp and on the way of a demo procedure, with their phases, the longest text first. */
+/** The ramp and taxi steps of a demo procedure, with their phases, longest text first. */
 function longestOf(file: string): readonly (Step & { readonly phase: Phase })[] {
   const { phases } = JSON.parse(readFileSync(`airfields-demo/procedures/${file}`, 'utf8')) as {
     phases: readonly { readonly phase: Phase; readonly steps: readonly Step[] }[];

@@ -1,11 +1,13 @@
-/** A part of the screen that cannot be drawn takes nothing else with it, and says what can be done. */
+/**
+ * A part of the screen that can't be drawn takes nothing else with it, and says what can be done.
+ */
 
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from './harness';
 import { allSaved, dialog } from './logFiles';
 import { due, EVENING, key, openPlace, read, setWind, sortieKey, toSteps } from './pilot';
 
-/** Lets the page refuse to draw a text; nothing of that is in the app. */
+/** Makes the page refuse to draw a text; the app has no code for that. */
 const refusing = (): void => {
   const page = window as unknown as { refused: string | null };
   page.refused = null;
@@ -109,7 +111,7 @@ test('everything is saved, what is stored amiss too; started anew beside it, not
   const named = (name: string) => JSON.parse(files.find((file) => file.name === name)?.text ?? '');
   const { entries } = named('lapstrip-log.json');
   expect(entries.some(({ kind }: { kind: string }) => kind === 'wind')).toBe(true);
-  // What cannot be read is in no log that others bring; it is saved as it stood.
+  // What can't be read is in no log for others to import; it is saved as it stood.
   const amiss = { hash: 'amiss', kind: 'field', content: null, own: false };
   expect(named('lapstrip-device.json').setAside).toContainEqual({
     part: 'documents',
@@ -156,7 +158,7 @@ test('an error that nothing caught is told once, with a way to save everything',
   ]);
   await dialog(page).getByRole('button', { name: 'Close', exact: true }).click();
   await fail();
-  // Both were thrown, and provoked here; neither is told again.
+  // Both were thrown, and provoked here; neither is reported again.
   await expect.poll(() => problems.length).toBe(4);
   expect(problems.splice(0).every((problem) => /in an effect|in a promise/.test(problem))).toBe(
     true,

@@ -4,17 +4,17 @@ import type { Locator, Page } from 'playwright-core';
 import { key, read, SETTLED_MS, toSteps, type Wait } from './pilot';
 import { touch } from './touch';
 
-/** The key that is as large as the screen. */
+/** The key as large as the screen. */
 export const cardKey = (page: Page): Locator => page.getByRole('main').getByRole('button').first();
 
-/** All that stands on the key, its edges included. */
+/** Everything on the key, its edges included. */
 export const onCardKey = (page: Page): Promise<string> => read(cardKey(page).locator('..'));
 
-/** What stands on the card as large as it fits. */
+/** The text the card shows as large as it fits. */
 export const cardText = (page: Page): Promise<string> =>
   read(page.locator('[data-fitted]').first());
 
-/** Opens the card over the place that is open. */
+/** Opens the card over the open place. */
 export async function openCard(page: Page): Promise<void> {
   await page.getByRole('main').getByRole('button', { name: 'Big card' }).click();
   await key(page, 'Close').waitFor();
@@ -26,17 +26,20 @@ export async function toCard(page: Page): Promise<void> {
   await openCard(page);
 }
 
-/** Whether what is due wants a hold, as the card says. */
+/** Whether the due step wants a hold, according to the card. */
 export const wantsHold = async (page: Page): Promise<boolean> =>
   (await onCardKey(page)).includes('Hold: ');
 
-/** Does what is due by touch, with a tap or a hold as the card asks for. */
+/** Does the due step by touch, with a tap or a hold as the card asks. */
 export async function doOnCard(page: Page, wait: Wait): Promise<void> {
   await wait(SETTLED_MS);
   await touch(page, cardKey(page), { ms: (await wantsHold(page)) ? 750 : 120, wait });
 }
 
-/** How the measured text stands in its box, CSS px: by how much it is over, and whether it could be larger. */
+/**
+ * How the measured text fills its box, CSS px: how far it overflows, and whether it could be
+ * larger.
+ */
 export const fitOf = (page: Page) =>
   page.evaluate(() =>
     [...document.querySelectorAll<HTMLElement>('[data-fit]')].map((box) => {

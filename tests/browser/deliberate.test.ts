@@ -1,9 +1,9 @@
 /**
- * A false tick is the worst failure: what a hand does by accident ticks nothing.
+ * A false tick is the worst failure: nothing a hand does by accident ticks a step.
  *
- * The rule: a tap that ticks is one pointer, 80 to 800 ms, moving less than 12 px; it is ignored for
- * half a second after the step changed and on the first touch after waking; a critical step wants
- * the key held. Common practice, no published source.
+ * The rule: a tap that ticks is one pointer, 80 to 800 ms, moving less than 12 px; it is ignored
+ * for half a second after the step changed and on the first touch after waking; a critical step
+ * must be held. Common practice, no published source.
  */
 
 import type { Page } from 'playwright-core';
@@ -29,10 +29,10 @@ const THIRD = 'Stick and pedals full travel, free';
 const PLAIN = 'Gear lever down, three green';
 const AFTER_PLAIN = 'Oxygen flowing, hose clipped';
 
-/** What the app does with a touch it does at once: the step would have changed by then. */
+/** The app handles a touch at once: the step would have changed by then. */
 const SEEN_MS = 150;
 
-/** Comes to the first step that a tap ticks, and lets it settle. Those before it are held back. */
+/** Goes to the first step that a tap ticks, and lets it settle. Those before it are held back. */
 async function toPlainStep(page: Page): Promise<Wait> {
   await toSteps(page);
   await goOnFrom(page, 'Ramp', 'Gear lever');
@@ -121,7 +121,7 @@ describe('a step that a tap ticks', () => {
     const page = await open('phone', { at: EVENING });
     const wait = await toPlainStep(page);
     await doneKey(page).focus();
-    // Pressed again without having been let go is how a browser sees a key repeat.
+    // Pressed again without a release is how a browser reports autorepeat.
     for (let i = 0; i < 30; i++) {
       await page.keyboard.down('Enter');
       await wait(33);
@@ -231,7 +231,7 @@ describe('where a click does not say what made it', () => {
   });
 });
 
-/** Comes to the roll, the brakes just released by a touch, with the clock standing still. */
+/** Goes to the roll, the brakes just released by a touch, with the clock stopped. */
 async function releaseBrakes(page: Page): Promise<Wait> {
   await toSteps(page);
   await goOnFrom(page, 'Line-up', 'Nozzle lamp');
@@ -274,7 +274,7 @@ test('a second tap on Airborne opens none of the places that come up under it', 
   await expect.poll(() => page.url()).toContain('#/numbers');
 });
 
-/** The screen goes dark and lights up again at once, as under a glance at the cockpit. */
+/** The screen goes dark and lights up again at once, as after a glance at the cockpit. */
 async function glanceAway(page: Page): Promise<void> {
   await page.evaluate(() => {
     const turn = (state: DocumentVisibilityState) => {

@@ -1,4 +1,7 @@
-/** What the device gives and refuses: a lit screen, full screen, large text, high contrast, either hand. */
+/**
+ * What the device grants and refuses: a lit screen, full screen, large text, high contrast, either
+ * hand.
+ */
 
 import type { Page } from 'playwright-core';
 import { fitOf, openCard } from './cards';
@@ -23,11 +26,11 @@ interface Lit {
   asked: number;
   held: number;
   refuse: boolean;
-  /** The browser takes the lock away. */
+  /** The browser withdraws the lock. */
   takeAway: () => void;
 }
 
-/** A wake lock in place of the browser's. */
+/** A fake wake lock in place of the browser's. */
 function fakeWakeLock(): void {
   const lit: Lit = { asked: 0, held: 0, refuse: false, takeAway: () => undefined };
   Object.assign(window, { lapstripLit: lit });
@@ -112,7 +115,7 @@ describe('the screen', () => {
     await openSortie(page);
     await expect.poll(() => said.count()).toBe(1);
     await page.keyboard.press('Escape');
-    // The next tick asks again, and nothing else comes of it.
+    // The next tick asks again, with no other effect.
     const { asked } = await lit(page);
     await tick(page);
     await expect.poll(async () => (await lit(page)).asked).toBeGreaterThan(asked);

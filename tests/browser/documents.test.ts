@@ -1,4 +1,4 @@
-/** Documents are there, also where the network fails once or the page came over plain http. */
+/** Documents are there even if the network fails once or the page came over plain http. */
 
 import { readFile } from 'node:fs/promises';
 import { networkInterfaces } from 'node:os';
@@ -25,12 +25,12 @@ describe('a document that could not be loaded', () => {
     await expect
       .poll(() => page.getByRole('region', { name: /^Plan of Harrow Sound/ }).count())
       .toBe(1);
-    // The browser says on the console what was refused it.
+    // The browser reports on the console what it was refused.
     problems.splice(0);
   });
 });
 
-/** An address of this machine that is none of its own name, for which browsers ask for https. */
+/** An address of this machine other than localhost, for which browsers demand https. */
 function networkAddress(): string | undefined {
   const all = Object.values(networkInterfaces()).flatMap((addresses) => addresses ?? []);
   return all.find(({ family, internal }) => family === 'IPv4' && !internal)?.address;

@@ -1,4 +1,6 @@
-/** Drawing a field: from nothing until it is flown from, mending one, by touch and by keyboard. */
+/**
+ * Drawing a field: from nothing until it is flown from, correcting one, by touch and by keyboard.
+ */
 
 import { readFile } from 'node:fs/promises';
 import type { Locator, Page } from 'playwright-core';
@@ -149,9 +151,9 @@ describe('a field drawn from nothing', () => {
     const sheet = await openDrawing(page, 'Draw a field');
     await sheet.getByLabel('Code').fill('XTSL');
     await sheet.getByLabel('Name', { exact: true }).fill('Teasel Flat');
-    // The time after which it is promised to be there, and not one that something is waited for.
+    // The time within which storing is promised, not a wait for something to appear.
     await new Promise((done) => setTimeout(done, 200));
-    // Killed by the device: it hears nothing of it, and so has no last word.
+    // Killed by the device: it gets no event, and so no last chance to save.
     const devtools = await page.context().newCDPSession(page);
     const crashed = page.waitForEvent('crash');
     void devtools.send('Page.crash').catch(() => undefined);
@@ -200,7 +202,7 @@ describe('a field mended', () => {
     await sheet.getByText('Stands: 9').waitFor();
     await page.keyboard.press('Control+z');
     await sheet.getByText('Stands: 10').waitFor();
-    // The sheet is still open: Escape first lets go of what is chosen.
+    // The sheet is still open: Escape first deselects.
     await choose(sheet, 'Holding points', 'K2');
     await board(sheet).focus();
     await page.keyboard.press('Escape');

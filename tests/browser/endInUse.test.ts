@@ -1,4 +1,4 @@
-/** Best is advice; the pilot chooses, and what was chosen stays until it is changed. */
+/** Best is advice; the pilot chooses, and the choice stays until it is changed. */
 
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from './harness';

@@ -3,16 +3,19 @@
 import type { Page } from 'playwright-core';
 import { drawn } from './frames';
 
-/** A control of a page, by its name, with how large a finger finds it, CSS px. */
+/** A control of a page: its name, and how large a target it is for a finger, CSS px. */
 export interface Control {
   readonly name: string;
-  /** Where it stands: in a dialog, beside the place that is open, or in the page. */
+  /** Where it is: in a dialog, beside the open place, or in the page. */
   readonly on: 'dialog' | 'beside' | 'page';
   readonly width: number;
   readonly height: number;
 }
 
-/** What a part of the app is looked at in, from the smallest phone on, upright and on its side, CSS px. */
+/**
+ * The screens to check a part of the app on, from the smallest phone up, upright and on its side,
+ * CSS px.
+ */
 export const SIZES = [
   [360, 640],
   [390, 844],
@@ -21,18 +24,18 @@ export const SIZES = [
   [1180, 820],
 ] as const;
 
-/** What the app is also looked at in with letters twice as large, CSS px: tablets both ways, and a phone. */
+/** The screens to check with letters twice as large, CSS px: tablets both ways, and a phone. */
 export const ENLARGED_SIZES = [
   [820, 1180],
   [1180, 820],
   [390, 844],
 ] as const;
 
-/** The browser's own size of text, px, and twice that. */
+/** The browser's default text size, px, and twice that. */
 const USUAL_PX = 16;
 const FIXED_SHARE = 13 / 16;
 
-/** Sets the browser's size of text, as its settings do: 1 as usual, 2 for twice as large. */
+/** Sets the browser's text size, as its settings do: 1 is normal, 2 twice as large. */
 export async function enlargeText(page: Page, times: number): Promise<void> {
   const session = await page.context().newCDPSession(page);
   const standard = USUAL_PX * times;
@@ -41,10 +44,13 @@ export async function enlargeText(page: Page, times: number): Promise<void> {
   await session.send('Page.setFontSizes', { fontSizes });
 }
 
-/** So many times what stands on a changed screen is laid out anew: for its size, for what that changes, and for letters that are measured. */
+/**
+ * Layout passes after a resize: for the size, for what it changes, and for letters that are
+ * measured.
+ */
 const LAID_OUT_FRAMES = 3;
 
-/** Turns the screen into one of another size, CSS px. */
+/** Resizes the screen, CSS px. */
 export async function resize(
   page: Page,
   size: { readonly width: number; readonly height: number },
@@ -54,8 +60,8 @@ export async function resize(
 }
 
 /**
- * Texts that do not fit: wider than the page, cut off by what holds them, or running out of their
- * own control. Texts that can be scrolled to up and down fit; sideways nothing is to be scrolled.
+ * Texts that don't fit: wider than the page, clipped by an ancestor, or overflowing their control.
+ * Vertical scrolling is fine; nothing may scroll sideways.
  */
 export function misfits(page: Page): Promise<string[]> {
   return page.evaluate(() => {
@@ -98,7 +104,7 @@ export function misfits(page: Page): Promise<string[]> {
             break;
           }
         }
-        // What holds a scrolling part does not cut it, and nothing cuts a dialog.
+        // A scrolling ancestor doesn't clip it, and nothing clips a dialog.
         if (/auto|scroll/.test(style.overflowY) || holder.matches('dialog')) break;
       }
     }
@@ -106,13 +112,13 @@ export function misfits(page: Page): Promise<string[]> {
   });
 }
 
-/** Every control that is shown, with the size of what a finger can hit, whatever is drawn of it. */
+/** Every visible control, with the size of its hit area, whatever is drawn of it. */
 export function controls(page: Page): Promise<Control[]> {
   return page.evaluate(() => {
     const SELECTOR = 'button, a[href], input, textarea, select, summary';
     const modal = [...document.querySelectorAll('dialog[open]')].at(-1);
     const REACH_PX = 40;
-    // No control is thinner than this: none is stepped over.
+    // No control is thinner than this, so none is stepped over.
     const STRIDE_PX = 20;
     return [...(modal ?? document).querySelectorAll(SELECTOR)]
       .filter((control) => control.checkVisibility({ visibilityProperty: true }))
@@ -123,7 +129,7 @@ export function controls(page: Page): Promise<Control[]> {
         const y = box.top + box.height / 2;
         const hits = (atX: number, atY: number) => {
           const target = document.elementFromPoint(atX, atY);
-          // What lies in a label belongs to its entry.
+          // A label belongs to its input.
           return (
             target?.closest(SELECTOR) === control || target?.closest('label')?.contains(control)
           );
@@ -156,7 +162,7 @@ export function controls(page: Page): Promise<Control[]> {
   });
 }
 
-/** Whether anything of a part of the page must be scrolled to be seen. */
+/** Whether any of a part of the page must be scrolled into view. */
 export function scrolls(page: Page, within: string): Promise<boolean> {
   return page.evaluate(
     (selector) =>
@@ -169,7 +175,9 @@ export function scrolls(page: Page, within: string): Promise<boolean> {
   );
 }
 
-/** Ways in which the page itself is larger than the window, or is moved by an attempt to scroll it. */
+/**
+ * Ways in which the page itself is larger than the window, or moves when one tries to scroll it.
+ */
 export function pageScroll(page: Page): Promise<string[]> {
   return page.evaluate(() => {
     const root = document.scrollingElement ?? document.documentElement;
@@ -202,7 +210,9 @@ export interface Covered {
   readonly left: number;
 }
 
-/** Covers the edges of the page as a device with rounded corners does, by the tokens that say so. */
+/**
+ * Covers the edges of the page as a device with rounded corners does, by setting the tokens for it.
+ */
 export function cover(page: Page, covered: Covered): Promise<void> {
   return page.evaluate((at) => {
     for (const [edge, px] of Object.entries(at)) {
@@ -211,13 +221,13 @@ export function cover(page: Page, covered: Covered): Promise<void> {
   }, covered);
 }
 
-/** Controls, and the sheet on top, that reach under what the device covers. */
+/** Controls, and the top sheet, that reach under what the device covers. */
 export function underCover(page: Page, covered: Covered): Promise<string[]> {
   return page.evaluate(({ top, right, bottom, left }) => {
     const SLACK_PX = 0.5;
     const modal = [...document.querySelectorAll('dialog[open]')].at(-1);
     const parts = [...(modal ?? document).querySelectorAll('button, a[href], input, textarea')];
-    // What is scrolled out of its part is not seen there.
+    // What is scrolled out of its container isn't visible there.
     const scrolled = (part: Element) =>
       part !== modal && modal !== undefined && part.closest('header') === null;
     return [...parts.filter((part) => !scrolled(part)), ...(modal ? [modal] : [])]
@@ -236,7 +246,7 @@ export function underCover(page: Page, covered: Covered): Promise<string[]> {
   }, covered);
 }
 
-/** What is wrong with the sheet on top: without a height of its own, beyond the window, or cut off. */
+/** What is wrong with the top sheet: without a height of its own, beyond the window, or clipped. */
 export function sheetFaults(page: Page): Promise<string[]> {
   return page.evaluate(() => {
     const sheet = [...document.querySelectorAll('dialog[open]')].at(-1);
@@ -246,7 +256,7 @@ export function sheetFaults(page: Page): Promise<string[]> {
     const box = sheet.getBoundingClientRect();
     const inner = content.getBoundingClientRect();
     const { scrollWidth, scrollHeight, clientWidth, clientHeight } = content;
-    // A line of text at the least, in whatever room the padding leaves it.
+    // At least one line of text, in whatever room the padding leaves.
     if (clientHeight < Math.min(scrollHeight, 60))
       found.push(`shows ${clientHeight} px of its text`);
     if (inner.height + head.getBoundingClientRect().height > box.height)

@@ -1,10 +1,10 @@
-/** Waiting for the screen itself, which no clock of a test moves. */
+/** Waiting for the screen itself, which no test's clock controls. */
 
 import type { Page } from 'playwright-core';
 
 /**
- * Lets the page be laid out and drawn so many times. What is observed anew is told of once in every
- * drawn frame, after all that was observed before it: on a slow machine it takes as long as it takes.
+ * Waits for a number of layout-and-paint rounds. A new observer reports once per painted frame,
+ * after everything observed earlier: on a slow machine it takes as long as it takes.
  */
 export const drawn = (page: Page, frames: number): Promise<void> =>
   page.evaluate(async (count) => {

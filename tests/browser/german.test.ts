@@ -45,7 +45,10 @@ interface Translated {
   readonly translations: { readonly de: Readonly<Record<string, string>> };
 }
 
-/** Texts of the demo fields and aircraft that stand there in English, each also as a list or a key has it. */
+/**
+ * Texts of the demo fields and aircraft that stand there in English, each also as lists and keys
+ * show it.
+ */
 const ofDocuments = Object.values(
   import.meta.glob<Translated>('../../airfields-demo/{fields,aircraft}/*.json', {
     eager: true,
@@ -60,7 +63,7 @@ const ofDocuments = Object.values(
   card.toStop(stop.join(', ')),
 ]);
 
-/** What a page says that speaks English, and none that speaks German does. */
+/** Words that an English page has and a German one doesn't. */
 const inGerman = new Set(Object.values(german).flatMap(textsOf));
 const onlyEnglish = new Set(
   Object.values(english)
@@ -81,7 +84,7 @@ const place = (page: Page, name: keyof typeof caution.places) =>
     .getByRole('button', { name: caution.places[name], exact: true })
     .click();
 
-/** What stands on the page or is read out there, piece by piece, but for what is marked as another language. */
+/** Every piece of text on the page or read out there, except what is marked as another language. */
 const said = (page: Page): Promise<string[]> =>
   page.evaluate(() => {
     const found: string[] = [];

@@ -1,12 +1,12 @@
-/** Keys that are bound, pads and speech replaced at the browser's edge, and presses of each. */
+/** Bound keys, pads and speech, faked at the browser's edge, and presses of each. */
 
 import type { Page } from 'playwright-core';
 import { SETTLED_MS } from './pilot';
 
-/** A binding as the app keeps it. */
+/** A binding as the app stores it. */
 export type Bound = readonly [control: string, manner: string, action: string];
 
-/** Keeps bindings on the device, as if they had been learned, and begins anew with them. */
+/** Stores bindings on the device as if they had been learned, and reloads. */
 export async function learned(page: Page, ...bound: readonly Bound[]): Promise<void> {
   await page.evaluate((all) => {
     const kept = all.map(([control, manner, action]) => ({ control, manner, action }));
@@ -15,10 +15,10 @@ export async function learned(page: Page, ...bound: readonly Bound[]): Promise<v
   await page.reload();
 }
 
-/** Lets a window's own clock run on. */
+/** Advances a window's own clock. */
 const wait = (page: Page, ms: number) => page.clock.runFor(ms);
 
-/** Presses a key for so long, once what is due has stood for a while. */
+/** Presses a key for a while, once the due step has settled. */
 export async function press(page: Page, key: string, ms = 120): Promise<void> {
   await wait(page, SETTLED_MS);
   await page.keyboard.down(key);
@@ -27,7 +27,7 @@ export async function press(page: Page, key: string, ms = 120): Promise<void> {
   await wait(page, 100);
 }
 
-/** A stick of two axes and eight buttons, invented. */
+/** A stick with two axes and eight buttons, invented. */
 export const STICK = 'Tallow Works Long Stick (Vendor: 9e9e Product: 0007)';
 
 declare global {
@@ -38,7 +38,7 @@ declare global {
   }
 }
 
-/** Before the app: pads that a test plugs in and moves. */
+/** Runs before the app: fakes pads that a test plugs in and moves. */
 export function syntheticPads(): void {
   window.pads = [];
   Object.defineProperty(navigator, 'getGamepads', {
@@ -54,7 +54,7 @@ export function syntheticPads(): void {
   });
 }
 
-/** Plugs a stick in, perhaps with a button held down. */
+/** Plugs a stick in, optionally with a button held down. */
 export const plugIn = (page: Page, { id = STICK, held }: { id?: string; held?: number } = {}) =>
   page.evaluate(
     ([name, down]) => {
@@ -65,7 +65,7 @@ export const plugIn = (page: Page, { id = STICK, held }: { id?: string; held?: n
     [id, held] as const,
   );
 
-/** Pulls every pad out. */
+/** Unplugs every pad. */
 export const pullOut = (page: Page) =>
   page.evaluate(() => {
     window.pads = [];
@@ -82,7 +82,7 @@ export const moveButton = (page: Page, button: number, value: number, pad = 0) =
     [button, value, pad],
   );
 
-/** Presses a button of the first pad for so long, once what is due has stood for a while. */
+/** Presses a button of the first pad for a while, once the due step has settled. */
 export async function pressButton(page: Page, button: number, ms = 120): Promise<void> {
   await wait(page, SETTLED_MS);
   await moveButton(page, button, 1);
@@ -91,7 +91,7 @@ export async function pressButton(page: Page, button: number, ms = 120): Promise
   await wait(page, 150);
 }
 
-/** Before the app: speech that only notes what it is told to say. */
+/** Runs before the app: fakes speech that only records what it is asked to say. */
 export function syntheticSpeech(): void {
   window.said = [];
   window.silenced = 0;

@@ -1,5 +1,5 @@
 /**
- * What a browser test stands on: the built app on a host, a browser, and windows in it.
+ * The fixtures of a browser test: the built app on a host, a browser, and windows in it.
  *
  * ```ts
  * import { describe, expect, test } from './harness';
@@ -10,8 +10,8 @@
  * });
  * ```
  *
- * Every test fails on an error on the console, an exception nobody caught, something the content
- * policy refused or a request to anywhere else, whatever it was looking for itself.
+ * Whatever it checks itself, every test fails on a console error, an uncaught exception, something the
+ * content policy refused, or a request to anywhere else.
  */
 
 import { mkdtemp, rm } from 'node:fs/promises';
@@ -31,21 +31,24 @@ import { watch } from './watch';
 
 export { describe, expect } from 'vitest';
 
-/** How a window is opened, beside the screen it is on. */
+/** How a window is opened, besides the screen it is on. */
 export interface Opened {
-  /** What follows the address of the app, such as `#/wind`. */
+  /** What follows the app's address, such as `#/wind`. */
   readonly path?: string;
-  /** The moment the window is opened at; the clock runs on from there and `page.clock` moves it. */
+  /** The time at which the window opens; the clock runs on from there and `page.clock` moves it. */
   readonly at?: Date;
-  /** Runs in the page before anything of the app: for what the device does differently. */
+  /** Runs in the page before any of the app: for devices that behave differently. */
   readonly before?: () => void;
-  /** Anything else that playwright can set, such as `colorScheme` or `reducedMotion`. */
+  /** Any other playwright option, such as `colorScheme` or `reducedMotion`. */
   readonly context?: BrowserContextOptions;
 }
 
 const launching = () => ({ executablePath: findChromium(), args: QUIET_FLAGS, headless: true });
 
-/** Longer than anything takes on a slow machine, and less than a test may: it fails where it waits. */
+/**
+ * Longer than anything takes on a slow machine, and shorter than a test's limit: a failure then
+ * shows where it waits.
+ */
 const PATIENCE_MS = 10_000;
 
 async function openPage(context: BrowserContext, url: string, opened: Opened): Promise<Page> {
@@ -62,8 +65,8 @@ async function openIn(page: Page, url: string, { at, before, path = '' }: Opened
 }
 
 /**
- * One tablet with one browser profile: what was stored outlives its windows. Closing it and opening
- * it again is a cold start.
+ * One tablet with one browser profile: what is stored outlives its windows. Closing and reopening
+ * it is a cold start.
  */
 export class Device {
   readonly #host: Host;
@@ -100,7 +103,7 @@ export class Device {
     this.#context = null;
   }
 
-  /** Shuts it and forgets everything that was stored. */
+  /** Closes it and deletes everything stored. */
   async discard(): Promise<void> {
     await this.shut();
     if (this.#profile) await rm(this.#profile, { recursive: true, force: true, maxRetries: 3 });
@@ -109,14 +112,14 @@ export class Device {
 }
 
 /**
- * `test` with what a browser test needs:
+ * `test` with the fixtures of a browser test:
  *
- * - `host`: the host of this test alone; it can be stopped, started and given a new version. It
- *   answers at `hostName`.
+ * - `host`: this test's own host; it can be stopped, restarted and given a new version. It answers
+ *   at `hostName`.
  * - `open(screen, opened?)`: a window with nothing stored, closed when the test ends.
- * - `device`: a profile that outlives its windows, for cold starts and reloads without a network.
- * - `problems`: what went wrong unseen. It must be empty at the end; a test that provokes something
- *   takes it out itself, and says why.
+ * - `device`: a profile that outlives its windows, for cold starts and offline reloads.
+ * - `problems`: everything that went wrong unnoticed. It must be empty at the end; a test that
+ *   provokes something removes it itself, and says why.
  */
 export const test = base
   .extend('browser', { scope: 'worker' }, async ({}, { onCleanup }) => {
@@ -143,7 +146,7 @@ export const test = base
     });
     return async (screen: Screen, opened: Opened = {}): Promise<Page> => {
       const context = await browser.newContext({
-        // Storing the whole app takes longer than most tests; where it matters a Device is used.
+        // Storing the whole app takes longer than most tests; use a Device where it matters.
         serviceWorkers: 'block',
         ...SCREENS[screen],
         ...opened.context,

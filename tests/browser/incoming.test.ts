@@ -56,7 +56,7 @@ describe('several reports in one paste', () => {
       await expect.poll(() => said(page)).toContain('From 270° true');
       await expect.poll(() => read(card(page))).toContain(`Also XMAR: ${elsewhere.slice(0, 30)}`);
       await expect.poll(() => read(card(page))).toContain(`Also XHAR: ${old.slice(0, 30)}`);
-      // What was read before it could be chosen from is no wind that was entered.
+      // What was read before anything could choose from it isn't a wind that was entered.
       expect(
         await page.getByRole('region', { name: 'Winds entered' }).getByText('01018KT').count(),
       ).toBe(0);

@@ -1,4 +1,7 @@
-/** The whole job without a pointer: every control is reached, focus is seen, and dialogs give it back. */
+/**
+ * The whole job without a pointer: every control is reachable, focus is visible, and dialogs return
+ * it.
+ */
 
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from './harness';
@@ -12,10 +15,10 @@ const focused = (page: Page) =>
     return name.replace(/\s+/g, ' ').trim();
   });
 
-/** More stops than there are controls on any screen. */
+/** More stops than any screen has controls. */
 const MOST_STOPS = 140;
 
-/** Goes on with Tab until a control has the focus. */
+/** Presses Tab until a control has the focus. */
 async function tabTo(page: Page, name: RegExp): Promise<void> {
   for (let stop = 0; stop < MOST_STOPS; stop += 1) {
     if (name.test(await focused(page))) return;
@@ -29,7 +32,7 @@ async function pressOn(page: Page, name: RegExp): Promise<void> {
   await page.keyboard.press('Enter');
 }
 
-/** Whether what has the focus can be told from what has not. */
+/** Whether the focused element looks different from the others. */
 const focusIsSeen = (page: Page) =>
   page.evaluate(() => {
     const { activeElement } = document;

@@ -1,6 +1,7 @@
 /**
- * Keys that are not on the screen do what the screen could do at that moment, with the same care. A
- * false tick is the worst failure: what a hand does by accident, or a stick by itself, ticks nothing.
+ * Keys that aren't on the screen do what the screen could do at that moment, with the same care. A
+ * false tick is the worst failure: nothing a hand does by accident, or a stick by itself, ticks a
+ * step.
  */
 
 import type { Page } from 'playwright-core';
@@ -60,11 +61,11 @@ const SECOND = 'Brake lever parked, needle white';
 const PLAIN = 'Gear lever down, three green';
 const AFTER_PLAIN = 'Oxygen flowing, hose clipped';
 
-/** Comes to the steps with some keys learned, and waits until they are heard. */
+/** Goes to the steps with some keys learned, and waits until they are heard. */
 async function toStepsWith(page: Page, bound: readonly Bound[]): Promise<void> {
   await toSteps(page);
   await learned(page, ...bound);
-  // What listens to keys and sticks comes after the first answer.
+  // What listens to keys and sticks is loaded after the first answer.
   await page.waitForLoadState('networkidle');
   await doneKey(page).or(key(page, 'Go on')).first().waitFor();
   await clockOf(page)(3000);
@@ -120,7 +121,7 @@ describe('a whole sortie without a touch', () => {
         /(\d+) of (\d+) done/.exec((await name.getAttribute('aria-label')) ?? '') ?? [];
       expect(handled).toBe(total);
     }
-    // The sortie's end matters: it wants to be held.
+    // Ending the sortie matters, so the key must be held.
     await key(page, 'End the sortie').waitFor();
     await done(120);
     await expect.poll(() => key(page, 'End the sortie').isVisible()).toBe(true);
@@ -139,7 +140,7 @@ describe('a whole sortie without a touch', () => {
     await key(page, 'Brakes released').waitFor();
     await pressButton(page, 3);
     await key(page, 'Airborne').waitFor();
-    // A single press of a button that wants two is none.
+    // A single press of a button bound to a double press does nothing.
     await pressButton(page, 4);
     await clockOf(page)(500);
     expect(await key(page, 'Airborne').isVisible()).toBe(true);
@@ -177,7 +178,7 @@ describe('keys and sticks', () => {
     expect(told.join(' ')).toContain('Gear lever, held back.');
     await press(page, 'n');
     await page.getByRole('heading', { name: 'Numbers', level: 1 }).waitFor({ state: 'attached' });
-    // Out of sight nothing is ticked, and it is said where.
+    // Out of sight nothing is ticked, and the app says where to look.
     await press(page, 'PageDown');
     await page.getByText('Done: not on the screen').waitFor();
     await openPlace(page, 'Steps');
@@ -190,7 +191,7 @@ describe('keys and sticks', () => {
     await plugIn(page);
     await goOnFrom(page, 'Line-up', 'Nozzle lamp');
     await standStill(page);
-    // What was passed over waits before the runway: each is held for, critical or not.
+    // What was passed over waits before the runway: each must be held for, critical or not.
     for (let i = 0; i < 80 && (await doneKey(page).isVisible()); i++) {
       await pressButton(page, 0, 800);
     }

@@ -53,7 +53,7 @@ const MOVING =
 /** A scene by its name, with what brings the page to it. */
 type Scene = readonly [string, (page: Page) => Promise<unknown>];
 
-/** From the brakes that are to be released. */
+/** From brake release on. */
 const ROLL: Scene = [
   'roll',
   async (page) => {
@@ -160,7 +160,7 @@ const WHILE_MOVING: ReadonlyMap<string, string> = new Map([
   ['roll', 'main'],
 ]);
 
-/** Controls that are smaller than asked for, on purpose; the reason stands beside each. */
+/** Controls that are deliberately smaller; the reason stands beside each. */
 const EXCEPTIONS: readonly ((control: Control, height: number) => boolean)[] = [
   // A phone on its side has 360 px for everything: the keypad and the places' keys are 44 px there.
   ({ name, height }, screen) =>
@@ -184,7 +184,7 @@ const tooSmall = (control: Control, height: number) =>
     (isMoving(control) ? MOVING_PX : OTHER_PX) &&
   !EXCEPTIONS.some((allowed) => allowed(control, height));
 
-/** What does not fit, must be scrolled to, or is too small to be hit. */
+/** What doesn't fit, must be scrolled to, or is too small to hit. */
 async function wrongAt(page: Page, scene: string, height: number): Promise<string[]> {
   const part = WHILE_MOVING.get(scene);
   const small = (await controls(page)).filter((control) => tooSmall(control, height));
@@ -283,7 +283,7 @@ const ENLARGED_SCENES: readonly Scene[] = [
     async (page) => {
       await page.reload();
       await openPlace(page, 'Steps');
-      // Whoever comes back is asked to go on.
+      // Whoever comes back is asked to resume.
       await key(page, 'Go on').or(doneKey(page)).first().waitFor();
       if (await key(page, 'Go on').isVisible()) await key(page, 'Go on').click();
       await tickAll(page);

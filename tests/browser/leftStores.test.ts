@@ -1,4 +1,7 @@
-/** What the first release left on a device, in a real browser: nothing of it is lost, and all of it goes on. */
+/**
+ * What the first release left on a device, in a real browser: none of it is lost, and all of it can
+ * be continued.
+ */
 
 import type { Page } from 'playwright-core';
 import { LATER, LEFT_STORES, type LeftStore, laterThan, newestStore } from '../core/record/stores';
@@ -8,7 +11,7 @@ import { openStep, responseEntry } from './writing';
 
 const [first] = LEFT_STORES;
 
-/** Puts a store onto the device, before the app is opened again. */
+/** Puts a store on the device, before the app is opened again. */
 async function leave(page: Page, left: LeftStore): Promise<void> {
   await page.evaluate(async ({ databases, local }) => {
     const done = (request: IDBRequest) =>
@@ -43,7 +46,7 @@ async function openOn(left: LeftStore, open: Open, problems: string[]): Promise<
   // A page that holds no database open, on the same origin.
   const page = await open('tablet', { at: LATER_ON, path: 'schemas/field.schema.json' });
   await leave(page, left);
-  // A page without a head asks for an icon that no host of ours has.
+  // Headless pages ask for an icon that no host of ours has.
   const asked = problems.findIndex((problem) => problem.includes('favicon.ico'));
   if (asked >= 0) problems.splice(asked, 1);
   await page.goto(page.url().replace('schemas/field.schema.json', '#/wind'));

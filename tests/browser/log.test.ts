@@ -1,4 +1,4 @@
-/** The log: times written over, notes, files out and in, and thousands of sorties. */
+/** The log: corrected times, notes, files out and in, and thousands of sorties. */
 
 import type { Page } from 'playwright-core';
 import { misfits } from './fitting';
@@ -101,7 +101,7 @@ test('the table and the record are saved, and the record makes another device kn
   await key(other, 'Merge it').click();
   await expect.poll(() => read(dialog(other))).toContain('All of it was here already.');
   await dialog(other).getByRole('button', { name: 'Close' }).click();
-  // What was being flown is flown on, and what was brought can be opened and written into.
+  // The sortie in progress continues, and the imported one can be opened and written into.
   await openPlace(other, 'Steps');
   await expect.poll(() => due(other)).toBe(flown);
   await other.reload();
@@ -221,7 +221,7 @@ test('two thousand sorties: the newest stand there, the totals count all, older 
   await expect.poll(() => lines(page).count()).toBe(100);
   // 1 January 1970 and 1999 days.
   await expect.poll(() => read(lines(page).first())).toContain('23 Jun 1975');
-  // A wind is set, and the first sortie here begun: none of those that were brought is flown.
+  // A wind is set, and the first sortie here begun: none of the imported ones is in progress.
   await openPlace(page, 'Wind');
   await setWind(page, '28014KT');
   await page.reload();

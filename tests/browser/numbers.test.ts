@@ -1,4 +1,4 @@
-/** Today's numbers: worked in from mass, air and wind, each with its reason, and what they change. */
+/** Today's numbers: from mass, air and wind, each with its reason, and what they change. */
 
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from './harness';
@@ -6,7 +6,7 @@ import { EVENING, goOnFrom, key, openPlace, setWind, sortieKey, toSteps } from '
 
 const REPORT = 'METAR XHAR 051850Z 27012G20KT 9999 FEW030 14/06 Q1009';
 
-/** The number that stands behind a name in a list. */
+/** The number after a name in a list. */
 const numberBehind = (page: Page, name: string) =>
   page
     .locator('dl > div')

@@ -1,4 +1,4 @@
-/** The same is said in every place, and what is erased stays erased. */
+/** Every place says the same, and what is erased stays erased. */
 
 import { expect, test } from './harness';
 import { EVENING, entry, read } from './pilot';

@@ -15,7 +15,7 @@ test('every part can be evaluated before it has words: none reads one while it i
   );
   expect(scripts.length).toBeGreaterThan(50);
   const addresses = scripts.map((file) => `${host.url}assets/${file}`);
-  // As text, or the test runner would put its own import in place of the browser's.
+  // As text, or the test runner would replace the browser's import with its own.
   const refused: unknown = await page.evaluate(
     `Promise.all(${JSON.stringify(addresses)}.map((address) =>
       import(address).then(() => [], (error) => [address + ': ' + error])))`,

@@ -1,4 +1,4 @@
-/** What comes in is not used before the pilot has chosen it, and cannot take the page down. */
+/** What comes in isn't used until the pilot chooses it, and can't take the page down. */
 
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
@@ -11,7 +11,7 @@ import { clockOf, due, EVENING, key, openPlace, read, setWind, sortieKey, toStep
 
 type Change = (procedure: { [name: string]: unknown }) => void;
 
-/** The usual procedure as another pilot may have written it anew, newer than any here. */
+/** The usual procedure as another pilot may have rewritten it, newer than any here. */
 async function received(change: Change = () => undefined) {
   const file = new URL('../../airfields-demo/procedures/sleet-usual.json', import.meta.url);
   const procedure = JSON.parse(await readFile(file, 'utf8'));
@@ -25,7 +25,7 @@ async function received(change: Change = () => undefined) {
   return document.content;
 }
 
-/** A log that holds it, marked as one of the pilot's own. */
+/** A log that contains it, marked as the pilot's own. */
 async function logOf(content: object): Promise<string> {
   const documents = [{ hash: documentHash(content), kind: 'procedure', content, own: true }];
   return JSON.stringify({ lapstrip: 'record', version: 1, entries: [], documents });
@@ -93,7 +93,7 @@ describe('what a document would change is told before it is kept', () => {
     await expect.poll(said).toContain('A procedure: “Sleet, as they fly it”');
     await expect.poll(said).toContain('You have “Sleet, usual sortie” under the same name.');
     const lines = await dialog(page).getByRole('listitem').allTextContents();
-    // What takes care away comes first.
+    // What removes safeguards comes first.
     expect(lines[0]).toBe('Brake lever – parked, needle white; critical: yes → no');
     expect(lines[1]).toBe('Canopy – shut, two hooks, lamp out; applies: always → night');
     expect(lines).toContain('Brakes, rolling – both bite, no pull (critical)');
@@ -170,7 +170,7 @@ describe('what would take the page down is refused with a sentence', () => {
       before: () => {
         const endless = window as unknown as { ended: boolean };
         endless.ended = false;
-        // A worker that works for ever.
+        // A worker that never finishes.
         window.Worker = class extends EventTarget {
           postMessage() {}
           terminate() {
@@ -233,7 +233,7 @@ describe('a log that came', () => {
     expect(await key(page, incomingWords.merge).count()).toBe(0);
   });
 
-  /** The name of the sortie that is flown, as it stands on the device. */
+  /** The id of the sortie in progress, as stored on the device. */
   const sortieStored = (page: Page) =>
     page.evaluate(async () => {
       const done = <T>(request: IDBRequest<T>) =>

@@ -1,4 +1,4 @@
-/** Nothing typed or ticked is lost: a reload, a crash or a dark screen comes back to the same step. */
+/** Nothing typed or ticked is lost: a reload, a crash or a dark screen returns to the same step. */
 
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from './harness';
@@ -89,7 +89,7 @@ describe('left in the middle of the steps', () => {
     await expectWayBack(page, '4 min ago', '9 min ago');
     await key(page, 'Go on').tap();
 
-    // A glance is none.
+    // A glance doesn't count.
     await darken(page, 3000);
     await openPlace(page, 'Numbers');
     await page.clock.runFor(30_000);
@@ -156,7 +156,7 @@ describe('left in the middle of the steps', () => {
   });
 });
 
-/** Numbers from 0 up to 1 that look like chance and are the same in every run: Numerical Recipes' quick generator. */
+/** Pseudo-random numbers from 0 to 1, the same in every run: Numerical Recipes' quick generator. */
 function* chance(seed: number): Generator<number, never> {
   for (let state = seed; ; ) {
     state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
@@ -164,7 +164,7 @@ function* chance(seed: number): Generator<number, never> {
   }
 }
 
-/** Ends the program that draws the page at once, as a crash does, whatever it is doing. */
+/** Kills the renderer process at once, as a crash does, whatever it is doing. */
 async function crash(page: Page): Promise<void> {
   const gone = page.waitForEvent('crash');
   const session = await page.context().newCDPSession(page);
@@ -206,7 +206,7 @@ test('before anything was done there is nothing to come back to', async ({ open 
   await expect.poll(() => aircraft.getAttribute('aria-pressed')).toBe('true');
 });
 
-/** The screen is dark for a while, as a device's is that was laid aside. */
+/** The screen is dark for a while, like that of a device laid aside. */
 async function darken(page: Page, ms: number): Promise<void> {
   const turn = (state: DocumentVisibilityState) =>
     page.evaluate((shown) => {

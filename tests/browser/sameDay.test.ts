@@ -1,4 +1,6 @@
-/** What core answers when the whole day is asked at once is what the app shows, at every demo field. */
+/**
+ * What core answers when the whole day is asked at once is what the app shows, at every demo field.
+ */
 
 import type { Page } from 'playwright-core';
 import { askDay } from '../../src/core';

@@ -1,15 +1,15 @@
-/** The screens that the app must fit on, in CSS pixels, smallest first. */
+/** The screens the app must fit, in CSS pixels, smallest first. */
 
 import type { BrowserContextOptions } from 'playwright-core';
 
 const size = (width: number, height: number, deviceScaleFactor: number) => ({
   viewport: { width, height },
   deviceScaleFactor,
-  // Everything is a touch screen here; keyboards work on all of them too.
+  // Every one is a touch screen; keyboards work on all of them too.
   hasTouch: true,
 });
 
-/** Each screen by the name that tests and pictures call it. */
+/** Each screen, by its name in tests and pictures. */
 export const SCREENS = {
   'small phone': size(360, 640, 2),
   phone: size(390, 844, 2),

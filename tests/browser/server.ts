@@ -1,6 +1,6 @@
 /**
  * A static host with the headers of tools/headers.ts, serving the built app from a folder below its
- * root, because the app must run from any folder of any host. It can be stopped and started again at
+ * root, because the app must run from any folder of any host. It can be stopped and restarted at
  * the same address: offline means that nothing answers.
  */
 
@@ -11,11 +11,11 @@ import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { cachingOf, HEADERS } from '../../tools/headers';
 
-/** Where the app is built to; another build can be named in the environment. */
+/** Where the app is built; the environment can name another build. */
 export const DIST =
   process.env.LAPSTRIP_DIST ?? fileURLToPath(new URL('../../dist', import.meta.url));
 
-/** The folder of the host that the app is served from. */
+/** The host's folder the app is served from. */
 export const BELOW = '/some/where/';
 
 const TYPES: Readonly<Record<string, string>> = {
@@ -30,10 +30,10 @@ const TYPES: Readonly<Record<string, string>> = {
   '.woff2': 'font/woff2',
 };
 
-/** Files that hosts send as they are; all others go out as gzip, as from most hosts. */
+/** Files that hosts send as they are; all others go out gzipped, as from most hosts. */
 const COMPRESSED = new Set(['.png', '.woff2']);
 
-/** What was read of the built app, which stays as it is while it is tested. */
+/** Cache of the built app's files, which don't change while they are tested. */
 const files = new Map<string, Promise<Buffer | null>>();
 const gzips = new WeakMap<Buffer, Buffer>();
 
@@ -45,19 +45,19 @@ function gzipped(body: Buffer): Buffer {
 
 /** A host that serves one folder. */
 export class Host {
-  /** What is served; another folder from now on is a new version put on the host. */
+  /** The folder served; assigning another puts a new version on the host. */
   folder: string;
-  /** The paths asked for since the host was made, in the app's folder, in order. */
+  /** The paths requested so far, in the app's folder, in order. */
   readonly asked: string[] = [];
-  /** Is told each of these paths as it is asked for. */
+  /** Called with each of these paths as it is requested. */
   onAsked: (path: string) => void = () => undefined;
   readonly #name: string;
   #port = 0;
   #server: Server | null = null;
 
   /**
-   * `localhost` counts as secure, so that workers and locks are allowed; other names do not. `below`
-   * is the folder of the host that the app is served from.
+   * `localhost` counts as secure, so that workers and locks are allowed; other names don't. `below`
+   * is the host's folder the app is served from.
    */
   constructor(
     folder = DIST,
@@ -73,7 +73,7 @@ export class Host {
     return `http://${this.#name}:${this.#port}${this.below}`;
   }
 
-  /** Answers from now on; at the address it had before, if it was stopped. */
+  /** Starts answering; at its previous address, if it was stopped. */
   async start(): Promise<void> {
     const server = createServer(async (request, response) => {
       const { pathname } = new URL(request.url ?? '/', this.url);
@@ -101,7 +101,7 @@ export class Host {
     this.#server = server;
   }
 
-  /** Answers no one any more, open connections included. */
+  /** Stops answering, open connections included. */
   async stop(): Promise<void> {
     const server = this.#server;
     this.#server = null;

@@ -1,4 +1,4 @@
-/** A document given away by file, link and code, looked at before it is kept, and printed. */
+/** A document shared by file, link and code, shown before it is stored, and printed. */
 
 import { readFile } from 'node:fs/promises';
 import type { Locator, Page } from 'playwright-core';
@@ -34,7 +34,7 @@ async function linkOf(page: Page, what: string): Promise<string> {
 
 const CLIPBOARD = { context: { permissions: ['clipboard-read', 'clipboard-write'] } };
 
-/** The procedure file with one step said otherwise, one more and one less, under the name it had. */
+/** The procedure file with one step reworded, one added and one removed, under its old name. */
 async function ownProcedure(): Promise<string> {
   const file = new URL('../../airfields-demo/procedures/sleet-usual.json', import.meta.url);
   const procedure = JSON.parse(await readFile(file, 'utf8'));
@@ -100,7 +100,7 @@ test('an own version by file: what it would change is said, and only then it is 
   expect(said).toContain('One step more:Pencil – sharp');
   expect(said).toContain('One step left out:');
   expect(said).toContain('One step said otherwise:');
-  // Script in a text is text.
+  // Script in a text stays text.
   expect(said).toContain('<img src=x onerror=alert(1)>');
   expect(await page.locator('img').count()).toBe(0);
   await dialog(page).getByRole('button', { name: 'Close' }).click();
@@ -193,7 +193,7 @@ test('the codes of a procedure, read from the screen one by one, put it together
   for (const link of links) expect(link.startsWith(`${origin}/`)).toBe(true);
 
   const other = await open('phone', { at: EVENING });
-  // In any order, and one of them twice.
+  // In any order, one of them twice.
   for (const link of [...links.slice(1), ...links.slice(1, 2)]) {
     await follow(other, link);
     await expect

@@ -21,7 +21,7 @@ import {
   typeAnything,
 } from './pilot';
 
-/** A screen, and what a telephone on it covers; in round figures, from memory of such devices. */
+/** A screen, and what a phone covers of it; round figures, from memory of such devices. */
 interface Edges {
   readonly width: number;
   readonly height: number;

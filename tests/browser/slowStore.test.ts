@@ -1,4 +1,7 @@
-/** A device whose storage is slow, damaged, or of a newer version: the sortie that was flown stays the one flown. */
+/**
+ * A device whose storage is slow, damaged, or of a newer version: the sortie in progress stays the
+ * same.
+ */
 
 import type { Page } from 'playwright-core';
 import { words } from '../../src/shell/noticeWords.en';
@@ -20,7 +23,7 @@ import {
 
 const SECOND = 'Brake lever parked, needle white';
 
-/** The storage of the page says nothing before it is told to. */
+/** The page's storage doesn't answer until told to. */
 function answerWhenTold(): void {
   const told = new Promise<void>((resolve) => addEventListener('answer', () => resolve()));
   const { open } = IDBFactory.prototype;
@@ -61,7 +64,7 @@ describe('storage that answers after the pilot has begun to work', () => {
     await page.evaluate(() => dispatchEvent(new Event('answer')));
     await expect.poll(() => page.getByText(words.late).count()).toBe(0);
     await openPlace(page, 'Steps');
-    // It was left when the page was loaded anew.
+    // It was left when the page was reloaded.
     await key(page, 'Go on').click();
     await expect.poll(() => due(page)).toBe(SECOND);
     await openPlace(page, 'Log');

@@ -1,4 +1,6 @@
-/** The steps: one is due, what cannot be done now is held back, and a barrier lets nothing through. */
+/**
+ * The steps: one is due, what can't be done now is held back, and a barrier lets nothing through.
+ */
 
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from './harness';
@@ -214,7 +216,7 @@ describe('what is held back', () => {
     const page = await open('phone', { at: EVENING });
     await toSteps(page);
     await goOnFrom(page, 'Line-up', 'Throttle');
-    // The barrier stands between, and with it everything that was jumped over.
+    // The barrier stands between, and with it everything that was skipped.
     await expect
       .poll(() => page.getByText('Held back, and before the runway is next').isVisible())
       .toBe(true);

@@ -18,7 +18,7 @@ async function worksAndSaysSo(page: Page, said: string | RegExp = FORGETS): Prom
   await expect.poll(() => page.getByText(said).isVisible()).toBe(true);
 }
 
-/** What the storage is asked for is never heard of again. */
+/** Storage requests are never answered. */
 function neverAnswer(): void {
   const { open } = IDBFactory.prototype;
   IDBFactory.prototype.open = function hang(this: IDBFactory) {

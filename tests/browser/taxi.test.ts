@@ -1,4 +1,6 @@
-/** The way on the ground, in the app: it follows the end, a closure and the pilot; the stopwatch; the calls. */
+/**
+ * The taxi route in the app: it follows the end, closures and the pilot; the stopwatch; the calls.
+ */
 
 import type { Page } from 'playwright-core';
 import { objections } from './accessible';
@@ -93,7 +95,7 @@ test('a tap on a junction puts the aircraft there, and draws it larger with one 
   const [drawn, word] = [await plan(page).boundingBox(), await textAt(page, 'K1')];
   if (drawn === null) throw new Error('no plan');
   const middle = { x: drawn.x + drawn.width / 2, y: drawn.y + drawn.height / 2 };
-  // What was picked is in the middle, its name as near beside it as names stand.
+  // The selection is centred, its name as near beside it as names stand.
   expect(Math.hypot(word.x - middle.x, word.y - middle.y)).toBeLessThan(75);
   await key(page, 'I am here').click();
   await key(page, 'Leaving K1').waitFor();
@@ -112,7 +114,7 @@ test('a stretch is closed and the aircraft put on a junction without the plan, b
   await press('Route');
   await press('K, K1 to F');
   expect(await key(page, 'K, K1 to F').getAttribute('aria-pressed')).toBe('true');
-  // The keyboard stays where it is.
+  // The focus stays where it is.
   await expect.poll(() => read(page.locator(':focus'))).toBe('K, K1 to F');
   expect(await objections(page)).toEqual([]);
   await page.keyboard.press('Escape');

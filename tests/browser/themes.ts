@@ -1,15 +1,15 @@
-/** The three looks of the app, worn in turn by the page as it stands. */
+/** The app's three themes, applied in turn to the page as it stands. */
 
 import type { Page } from 'playwright-core';
 import { drawn } from './frames';
 
-/** Every theme, by the name that the page carries. */
+/** Every theme, by the name the page carries. */
 export const THEMES = ['day', 'dusk', 'night'] as const;
 
 /** The name of a theme. */
 export type Theme = (typeof THEMES)[number];
 
-/** Dresses the page in a theme, as the pilot's choice of it does; what stands there stays. */
+/** Switches the page to a theme, as the pilot's choice would; its content stays. */
 export async function wear(page: Page, theme: Theme): Promise<void> {
   const isOther = await page.evaluate((name) => {
     const { dataset } = document.documentElement;
@@ -17,6 +17,6 @@ export async function wear(page: Page, theme: Theme): Promise<void> {
     dataset.theme = name;
     return worn !== name;
   }, theme);
-  // What is drawn to measure is drawn anew.
+  // Whatever is drawn to measure must be redrawn.
   if (isOther) await drawn(page, 2);
 }

@@ -1,14 +1,17 @@
-/** Time in a window that was opened `at` a moment: its clock runs on from there, and can be moved and stopped. */
+/**
+ * Time in a window opened `at` a moment: its clock runs on from there, and can be moved and
+ * stopped.
+ */
 
 import type { Page } from 'playwright-core';
 
-/** Lets time pass, ms. */
+/** Advances time, ms. */
 export type Wait = (ms: number) => Promise<void>;
 
 const clocks = new WeakSet<Wait>();
 const still = new WeakSet<Page>();
 
-/** Moves the clock on, so that whole sorties can be flown in a few seconds. */
+/** Advances the clock, so that whole sorties take a few seconds. */
 export function clockOf(page: Page): Wait {
   const clock: Wait = (ms) => page.clock.runFor(ms);
   clocks.add(clock);
@@ -16,8 +19,8 @@ export function clockOf(page: Page): Wait {
 }
 
 /**
- * Stops the clock, a second on, when no touch of before is followed any more: from here on time passes
- * only by {@link clockOf}, so that a slow machine makes no tap longer than it is meant to be.
+ * Stops the clock a second ahead, when no earlier touch is still being tracked: from here on time
+ * passes only by {@link clockOf}, so that a slow machine makes no tap longer than intended.
  */
 export async function standStill(page: Page): Promise<Wait> {
   still.add(page);
@@ -25,7 +28,7 @@ export async function standStill(page: Page): Promise<Wait> {
   return clockOf(page);
 }
 
-/** Stops the clock for as long as `work` takes, where `wait` moves one. */
+/** Stops the clock while `work` runs; within it, `wait` moves the clock. */
 export async function whileStill(page: Page, wait: Wait, work: () => Promise<void>): Promise<void> {
   if (!clocks.has(wait) || still.has(page)) return work();
   await stop(page, 100);
@@ -33,9 +36,9 @@ export async function whileStill(page: Page, wait: Wait, work: () => Promise<voi
   await page.clock.resume();
 }
 
-/** A clock is stopped at a moment to come, `ms` from now. */
+/** The clock stops at a future moment, `ms` from now. */
 async function stop(page: Page, ms: number): Promise<void> {
   const soon = async () => page.clock.pauseAt((await page.evaluate(() => Date.now())) + ms);
-  // Where a slow machine has let that moment pass, the clock stands by now, and can be moved on.
+  // If a slow machine has passed that moment already, the clock has stopped and can be moved on.
   await soon().catch(soon);
 }

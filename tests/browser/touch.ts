@@ -1,4 +1,4 @@
-/** Fingers: touches with a place and a length, as the app judges them. */
+/** Fingers: touches with a place and a duration, as the app judges them. */
 
 import type { CDPSession, Locator, Page } from 'playwright-core';
 import { type Wait, whileStill } from './time';
@@ -7,7 +7,7 @@ import { type Wait, whileStill } from './time';
 const TAP_MS = 120;
 
 interface Touch {
-  /** How long the finger stays, ms, which may hang on what stands there; more than 800 is no tap. */
+  /** How long the finger stays, ms, possibly depending on the element; more than 800 is no tap. */
   readonly ms?: number | ((words: string) => number);
   /** How far it slides to the right before it leaves, CSS px. */
   readonly slidePx?: number;
@@ -17,13 +17,13 @@ interface Touch {
   readonly fingers?: number;
   /** Something lies over it, and takes the touch. */
   readonly covered?: boolean;
-  /** How time is let pass while the finger stays. */
+  /** How time passes while the finger stays. */
   readonly wait?: Wait;
 }
 
 const screens = new WeakMap<Page, Promise<CDPSession>>();
 
-/** What stands for the glass of a page: touches are sent through it. */
+/** Stands in for a page's glass: touches are sent through it. */
 function screenOf(page: Page): Promise<CDPSession> {
   const screen = screens.get(page) ?? page.context().newCDPSession(page);
   screens.set(page, screen);
@@ -32,12 +32,12 @@ function screenOf(page: Page): Promise<CDPSession> {
 
 const sleep: Wait = (ms) => new Promise<void>((resolve) => setTimeout(resolve, ms));
 
-/** Longer than a sheet takes to leave on a machine that is busy, ms. */
+/** Longer than a sheet takes to leave on a busy machine, ms. */
 const COVERED_MS = 10_000;
 
 /**
- * The middle of what `target` finds, brought into view, and what stands on it. A finger waits until
- * nothing lies over it, such as a sheet that is just leaving.
+ * The middle of what `target` finds, scrolled into view, and the element there. Waits until nothing
+ * lies over it, such as a sheet that is just leaving.
  */
 async function middleOf(target: Locator, wait: Wait, covered = false) {
   const until = Date.now() + COVERED_MS;
@@ -48,7 +48,7 @@ async function middleOf(target: Locator, wait: Wait, covered = false) {
       if (width * height === 0) throw new Error('nothing to touch');
       const [x, y] = [left + width / 2, top + height / 2];
       const there = document.elementFromPoint(x, y);
-      // What takes no touches lets them through to what it lies in.
+      // An element that takes no touches lets them through to its container.
       const within = there !== document.documentElement && there?.contains(element) === true;
       const free = within || element.contains(there);
       return { x, y, words: element.textContent ?? '', free };
@@ -97,7 +97,7 @@ export async function touchWithPalm(
   await send('touchEnd', []);
 }
 
-/** Brings two fingers together on what `target` finds, from 200 px apart to 60. */
+/** Pinches what `target` finds, from 200 px apart to 60. */
 export async function pinch(page: Page, target: Locator, wait: Wait = sleep): Promise<void> {
   const { x, y } = await middleOf(target, wait);
   const apart = (px: number) => [

@@ -1,6 +1,6 @@
 /**
  * A version put on the host while the app is in use: later parts stay available as long as a page
- * needs them, or it is said in front of everything that a reload helps and loses nothing.
+ * needs them, or the app says, in front of everything, that a reload helps and loses nothing.
  */
 
 import { cp, mkdtemp, readdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
@@ -63,13 +63,13 @@ const findNewVersion = (page: Page) =>
     while (!registration.waiting) await new Promise((resolve) => setTimeout(resolve, 50));
   });
 
-/** Opens the sheet to draw a field in: few do, so its code comes when it is asked for. */
+/** Opens the sheet for drawing a field: few do, so its code is loaded on demand. */
 async function drawField(page: Page): Promise<void> {
   await sortieKey(page).click();
   await key(page, /^Draw a field/).click();
 }
 
-/** Parts that are gone are told to the console by the browser; provoked here, so taken out. */
+/** The browser reports missing parts on the console; provoked here, so removed. */
 function forgive(problems: string[]): void {
   const others = problems.filter((problem) => !/404|Failed to fetch dynamically/.test(problem));
   problems.splice(0, problems.length, ...others);

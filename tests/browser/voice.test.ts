@@ -1,6 +1,6 @@
 /**
- * What is due is read aloud, in the words of the radio, and falls silent as the pilot goes on. Speech
- * is replaced at the browser's edge: what is tried is what it is told to say, and when.
+ * What is due is read aloud, in the words of the radio, and stops as the pilot goes on. Speech is
+ * faked at the browser's edge: the tests check what it is asked to say, and when.
  */
 
 import type { Page } from 'playwright-core';
@@ -10,7 +10,7 @@ import { said, syntheticSpeech } from './hands';
 import { describe, expect, test } from './harness';
 import { clockOf, EVENING, goOnFrom, key, pressDeliberately, tick, toSteps } from './pilot';
 
-/** Turns reading aloud on, as if it had been chosen before, and waits until it speaks. */
+/** Turns reading aloud on, as if chosen before, and waits until it speaks. */
 async function readAloud(page: Page, voicing: Record<string, unknown> = {}): Promise<void> {
   await page.evaluate((chosen) => localStorage.setItem('lapstrip.voice', JSON.stringify(chosen)), {
     on: true,
@@ -21,7 +21,7 @@ async function readAloud(page: Page, voicing: Record<string, unknown> = {}): Pro
   await expect.poll(() => said(page)).not.toEqual([]);
 }
 
-/** Comes to the key that releases the brakes, and waits for the ladder. */
+/** Goes to the key that releases the brakes, and waits for the ladder. */
 async function toRelease(page: Page): Promise<void> {
   await goOnFrom(page, 'Line-up', 'Nozzle lamp');
   for (let i = 0; i < 60 && !(await key(page, 'Brakes released').isVisible()); i++) {
@@ -143,7 +143,7 @@ describe('the gates of the roll', () => {
     await readAloud(page);
     await toRelease(page);
     await pressDeliberately(page, key(page, 'Brakes released'), clockOf(page));
-    // It lifted off long ago, and the pilot tells so a second before the gear is expected up.
+    // It lifted off long ago, and the pilot says so a second before the gear is expected up.
     await clockOf(page)(50_000);
     await pressDeliberately(page, key(page, 'Airborne'), clockOf(page));
     const rungs = page.getByRole('list', { name: 'Cleaning up' }).getByRole('listitem');

@@ -1,4 +1,6 @@
-/** A page that only watches: it follows the other windows of the browser at once, and changes nothing. */
+/**
+ * A page that only watches: it follows the browser's other windows at once, and changes nothing.
+ */
 
 import type { Page } from 'playwright-core';
 import { objections } from './accessible';
@@ -32,7 +34,7 @@ async function holdDone(page: Page): Promise<void> {
   await touch(page, doneKey(page), { ms: 750 });
 }
 
-/** Counts whatever would change what is kept, or what other windows know. */
+/** Counts anything that would change the store, or what other windows know. */
 function countChanges(): void {
   const counts = { changes: 0 };
   Object.assign(window, { lapstripChanges: counts });

@@ -1,10 +1,10 @@
-/** Listens for what a person would not see but should never happen. */
+/** Listens for what a person wouldn't see but should never happen. */
 
 import type { BrowserContext, ConsoleMessage } from 'playwright-core';
 
 /**
- * Notes in `problems` every error on the console, every exception that nothing caught, everything
- * the content policy refused, and every request to anywhere but the app's own host.
+ * Records in `problems` every console error, every uncaught exception, everything the content
+ * policy refused, and every request to anywhere but the app's own host.
  */
 export async function watch(
   context: BrowserContext,
@@ -13,7 +13,7 @@ export async function watch(
 ): Promise<void> {
   const { origin } = new URL(home);
   const noteConsole = (message: ConsoleMessage) => {
-    // Most windows of these tests do without the worker, and playwright says so.
+    // Most windows of these tests run without the worker, and playwright says so.
     if (message.text().includes('blocked by Playwright')) return;
     if (message.type() === 'error' || message.type() === 'warning') {
       problems.push(`console ${message.type()}: ${message.text()} (${message.location().url})`);

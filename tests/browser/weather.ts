@@ -1,4 +1,4 @@
-/** What the tests of reports do again and again: pasting, and reading what stands under the answer. */
+/** What the report tests do again and again: pasting, and reading what stands under the answer. */
 
 import type { Locator, Page } from 'playwright-core';
 import type { Opened } from './harness';
@@ -17,27 +17,30 @@ export async function beginAt(page: Page, field: string): Promise<void> {
   await entry(page).press('Enter');
 }
 
-/** Pastes by the key for it. */
+/** Pastes with the key for it. */
 export async function paste(page: Page, text: string): Promise<void> {
   await page.evaluate((copied) => navigator.clipboard.writeText(copied), text);
   await key(page, 'Paste').click();
 }
 
-/** The card of the weather. */
+/** The weather card. */
 export const card = (page: Page): Locator => page.getByRole('region', { name: 'Weather' });
 
-/** A row of the card by its name, as it is read. */
+/** A row of the card by its name, as read. */
 export const cardRow = (page: Page, name: string): Promise<string> =>
   read(card(page).locator('dl > div', { has: page.getByText(name, { exact: true }) }));
 
-/** What is said of the text in the entry. */
+/** What is said about the text in the entry. */
 export const said = (page: Page): Promise<string> => read(page.locator('main [aria-live]').first());
 
-/** What stands above the answer, from the entry on: what was understood, and what must be known of a report. */
+/**
+ * What stands above the answer, from the entry on: what was understood, and what to know about a
+ * report.
+ */
 export const aboveAnswer = (page: Page): Promise<string> =>
   read(answer(page).locator('xpath=preceding-sibling::*[1]'));
 
-/** The answer, which a screen reader hears. */
+/** The answer, as a screen reader hears it. */
 export const answer = (page: Page): Locator => page.locator('main section[aria-live="polite"]');
 
 /** The row of an end in the list of all. */

@@ -1,18 +1,18 @@
-/** Wind for the keyboard and a screen reader: what is said, and in which order keys are reached. */
+/** Wind by keyboard and screen reader: what is said, and the order in which keys are reached. */
 
 import type { Page } from 'playwright-core';
 import { expect, test } from './harness';
 import { EVENING, entry, key, read, setWind } from './pilot';
 import { answer, beginAt, card, paste, said, WITH_CLIPBOARD } from './weather';
 
-/** What has the keyboard, as it is called. */
+/** The name of the focused element. */
 const focused = (page: Page): Promise<string> =>
   page.evaluate(() => {
     const at = document.activeElement;
     return (at?.getAttribute('aria-label') ?? at?.textContent ?? '').replace(/\s+/g, ' ').trim();
   });
 
-/** What Tab reaches one after the other, until it reaches `last`. */
+/** What Tab reaches in turn, until it reaches `last`. */
 async function tabTo(page: Page, last: RegExp): Promise<string[]> {
   const visited: string[] = [];
   while (visited.length < 60) {
@@ -23,7 +23,7 @@ async function tabTo(page: Page, last: RegExp): Promise<string[]> {
   throw new Error(`never reached ${last}: ${visited.join(' | ')}`);
 }
 
-/** The places of what is looked for in what was visited; it is to be in this order. */
+/** The positions of the expected items among those visited; they must come in this order. */
 function expectOrder(visited: readonly string[], wanted: readonly RegExp[]): void {
   const places = wanted.map((name) => visited.findIndex((one) => name.test(one)));
   expect(places, visited.join(' | ')).not.toContain(-1);
@@ -68,7 +68,7 @@ test('without the keypad Tab goes on to every end, then to the weather', async (
   await key(page, 'Paste').focus();
   const visited = await tabTo(page, /^Group by group$/);
   expectOrder(visited, [/mag$/, /^Use 28/, /^28 before/, /^1 009 hPa$/, /^Group by group/]);
-  // Enter opens what has the keyboard, Escape closes it, and the keyboard is back where it was.
+  // Enter opens the focused item, Escape closes it, and the focus is back where it was.
   await page.keyboard.press('Enter');
   const sheet = page.getByRole('dialog', { name: 'The report, group by group' });
   await sheet.waitFor();

@@ -15,7 +15,7 @@ async function holdDone(page: Page): Promise<void> {
   await touch(page, doneKey(page), { ms: 750 });
 }
 
-/** What a window tells the others waits until the page is told to let it go. */
+/** What a window tells the others waits until the page may release it. */
 function keepToItself(): void {
   const post = BroadcastChannel.prototype.postMessage;
   const waiting: (() => void)[] = [];
@@ -78,7 +78,7 @@ describe('two windows', () => {
     await toSteps(one);
     await holdDone(one);
     const two = await device.another({ path: '#/steps' });
-    // Opening a window is no interruption of what is being done in another.
+    // Opening a window doesn't interrupt what is being done in another.
     await expect.poll(() => due(two)).toBe(SECOND);
     await expect.poll(() => due(one)).toBe(SECOND);
   });

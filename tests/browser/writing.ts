@@ -1,4 +1,4 @@
-/** What a pilot does in Write, done as a pilot does it. */
+/** What a pilot does in Write, done the way a pilot does it. */
 
 import type { Locator, Page } from 'playwright-core';
 import { key, read } from './pilot';
@@ -20,20 +20,20 @@ export const openStep = (page: Page, item: string): Promise<void> =>
     .first()
     .click();
 
-/** The text entries of the step that is open. */
+/** The text inputs of the open step. */
 export const responseEntry = (page: Page): Locator =>
   sheet(page).getByRole('textbox', { name: 'The state it must be in' });
 
 /**
- * Scrolls all of it back to its beginning: what is scrolled half under the keys that stay in sight is
- * a small target there alone.
+ * Scrolls everything back to the top: half under the keys that stay in sight, a target is small
+ * only because of where it is scrolled.
  */
 export const scrollBack = (page: Page): Promise<void> =>
   sheet(page).evaluate((dialog) => {
     for (const part of dialog.querySelectorAll('*')) part.scrollTop = 0;
   });
 
-/** The rows of a part as they stand, each as it is read. */
+/** The rows of a part, each as read. */
 export async function rowsIn(page: Page, part: string): Promise<string[]> {
   const section = sheet(page)
     .locator('section')

@@ -1,4 +1,4 @@
-/** One's own version written in two windows at once: the second to keep it hears of the first. */
+/** One's own version written in two windows at once: the second to save it hears of the first. */
 
 import type { Page } from 'playwright-core';
 import { objections } from './accessible';
