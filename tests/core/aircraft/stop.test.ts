@@ -27,6 +27,25 @@ describe('the last speed to stop from', () => {
     expect(stop.distanceM).toBeCloseTo(900, 0);
   });
 
+  test('is found over the ground, into wind and before it: the two seconds as well', () => {
+    // 20 kt of it move with the air: over the ground u² / 2 a + 2 u + u² / 2 b fill the field.
+    for (const headwindKt of [20, -10]) {
+      const { stop } = on(700, { headwindKt });
+      const u = (stop.lastKt - headwindKt) * MPS;
+      expect(stop.boundBy).toBe('field');
+      expect(u ** 2 / 8 + 2 * u + u ** 2 / (2 * 0.3 * G)).toBeCloseTo(700, 0);
+    }
+  });
+
+  test('fits field and brakes, and never misses by what it was not looked for more closely', () => {
+    const brakes: Performance['brakes'] = { ...BARE.brakes, maxMJ: 12 };
+    const braked = inventedAircraft({ ...BARE, brakes });
+    for (let lengthM = 500; lengthM <= 1300; lengthM += 37) {
+      expect(on(lengthM).left.asdaM).toBeGreaterThanOrEqual(0);
+      expect(on(3000, { massKg: 8000 + lengthM }, braked).stop.brakeMJ).toBeLessThanOrEqual(12);
+    }
+  });
+
   test('is rotation on a long runway', () => {
     const { stop } = on(3000);
     expect(stop).toMatchObject({ boundBy: 'rotation', heldS: 2 });
