@@ -18,7 +18,10 @@ import { taxiFace } from './taxiFace';
 import { windFace } from './windFace';
 import { words } from './words';
 
-/** The card, over whichever place is open: Taxi and Wind have faces of their own, all others show the steps. */
+/**
+ * The card, over whichever place is open: Taxi and Wind have faces of their own, all others show
+ * the steps.
+ */
 export function Card(): JSX.Element {
   useEffect(() => {
     const leave = (event: KeyboardEvent) => {
@@ -39,7 +42,7 @@ export function Card(): JSX.Element {
   );
 }
 
-/** The steps are before the pilot's eyes, as in their own place. */
+/** The steps are in front of the pilot, as in their own place. */
 function StepsShown() {
   useEffect(() => {
     comeBackToSteps();
@@ -86,7 +89,7 @@ function Shown({ face }: { face: Face }) {
   );
 }
 
-/** What the gestures do, as keys; and the way out. */
+/** Keys for what the gestures do; and the way out. */
 function SmallKeys({ keys }: { keys: readonly SmallKey[] }) {
   return (
     <div class={styles.keys}>

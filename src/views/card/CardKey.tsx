@@ -1,4 +1,4 @@
-/** The key that is as large as the screen: deliberate taps, holds, swipes and two fingers. */
+/** The key as large as the screen: deliberate taps, holds, swipes and two fingers. */
 
 import type { ComponentChildren, JSX } from 'preact';
 import { useEffect, useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
@@ -12,18 +12,18 @@ import { words } from './words';
 interface CardKeyProps {
   /** Names what is ticked: when it changes, taps are ignored for a moment. */
   readonly step: string;
-  /** What is due matters so much that it wants a hold. */
+  /** What is due matters so much that it must be held. */
   readonly critical: boolean;
-  /** What the key does, for those who do not see it. */
+  /** What the key does, for those who can't see it. */
   readonly label: ComponentChildren;
-  /** What each gesture does; those that are missing do nothing. */
+  /** What each gesture does; absent ones do nothing. */
   readonly does: Readonly<Partial<Record<Gesture, () => void>>>;
-  /** What holding will have done, shown while it is held; empty where it does nothing. */
+  /** What a hold will have done, shown while it lasts; empty if it does nothing. */
   readonly held: string;
   readonly children: ComponentChildren;
 }
 
-/** How long the key says why a touch did not count, ms. */
+/** How long the key says why a touch didn't count, ms. */
 const REFUSAL_SHOWN_MS = 1400;
 
 interface Finger {
@@ -39,8 +39,8 @@ const pointAt = (event: PointerEvent): PointerAt => ({
 });
 
 /**
- * The key, under all that stands on the card, which touches pass through. Its name stands in it,
- * unseen, because it may be in more than one language.
+ * The key, under everything on the card, which lets touches through. Its name is in it, invisibly,
+ * because it may be in more than one language.
  */
 export function CardKey({
   step,
@@ -81,7 +81,7 @@ export function CardKey({
   const begin = (event: PointerEvent) => {
     if (event.button !== 0 || isReader(event)) return;
     if (fingers.current.size === 0) strokes.current = [];
-    // Let go beside the key, it is let go all the same.
+    // A release beside the key is still a release.
     key.current?.setPointerCapture(event.pointerId);
     fingers.current.set(event.pointerId, { down: pointAt(event), widthPx: widthOf(event) });
     setHolding(fingers.current.size === 1 && does.hold !== undefined ? 'begun' : 'no');
@@ -132,7 +132,7 @@ export function CardKey({
         onPointerMove={move}
         onPointerUp={end}
         onPointerCancel={cancel}
-        // The touch is dealt with: a click made of it would press what stands here next.
+        // The touch is handled: a click made from it would press whatever comes here next.
         onTouchEnd={(event) => event.cancelable && followsPointer(event) && event.preventDefault()}
         onContextMenu={(event) => event.preventDefault()}
         {...on}
@@ -145,7 +145,7 @@ export function CardKey({
   );
 }
 
-/** How wide a finger lies on the glass, px. */
+/** A finger's contact width on the glass, px. */
 const widthOf = ({ width, height }: PointerEvent) => Math.max(width, height);
 
 const refusedWords = (refusal: Refusal) => words.refused[refusal];

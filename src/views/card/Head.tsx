@@ -1,11 +1,11 @@
-/** The top edge: how far the phase is, and three short words. */
+/** The top edge: progress in the phase, and three short texts. */
 
 import type { ComponentChildren, JSX } from 'preact';
 import styles from './Card.module.css';
 
 interface HeadProps {
   readonly cells: readonly [ComponentChildren, string, string];
-  /** From 0 to 1; null where there is nothing to count. */
+  /** From 0 to 1; null if there is nothing to count. */
   readonly share: number | null;
 }
 

@@ -1,4 +1,4 @@
-/** The card on the roll: the ladder, and two keys, each half of what is left. */
+/** The card on the roll: the ladder, and two keys that share the remaining space. */
 
 import type { ComponentChildren, JSX } from 'preact';
 import { sortie } from '../../board/board';
@@ -21,7 +21,7 @@ export function sinceReleased(): string {
   return released === undefined ? '' : stopwatch(wallMs.value - released.at.wallMs);
 }
 
-/** What to do to stop. */
+/** How to stop. */
 export const stopWords = (): ComponentChildren => {
   const { text, lang } = stopText();
   return text === '' ? '' : marked(lang, words.toStop, text);

@@ -16,13 +16,13 @@ interface Read {
   readonly isLastStop: boolean;
 }
 
-/** The rungs in the order they come; today's, or the book's where there is no more. */
+/** The rungs in order; today's, or the book's if there are no others. */
 export function rungsNow(): readonly Read[] {
   const todays = ladder.value;
   if (todays !== null) {
     return todays.rungs.map(({ what, speed, distanceM, least }) => ({
       name: rungWords[what](inputs.value.checkMarkM ?? distanceM),
-      // What is not to be exceeded is rounded down.
+      // What must not be exceeded rounds down.
       kt: ktWords(speed.value, what === 'last-stop' ? Math.floor : Math.round),
       note: least?.value == null ? '' : words.stopUnder(whole(Math.ceil(least.value))),
       isLastStop: what === 'last-stop',
@@ -41,7 +41,7 @@ export function rungsNow(): readonly Read[] {
 const ktWords = (kt: number | null, round: (kt: number) => number) =>
   kt === null ? words.unknown : whole(round(kt));
 
-/** The rungs; sizes are in em, so that what holds them says how large they are. */
+/** The rungs; sizes are in em, so that the container sets the scale. */
 export function Rungs({ rungs }: { rungs: readonly Read[] }): JSX.Element {
   return (
     <ol class={styles.rungs}>

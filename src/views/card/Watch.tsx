@@ -20,7 +20,7 @@ import { paceLines } from './taxiFace';
 import { alongAndAcross, firmLines } from './windFace';
 import { words } from './words';
 
-/** How many of the steps that follow are shown. */
+/** How many of the following steps are shown. */
 const NEXT_SHOWN = 3;
 
 /** The page. */

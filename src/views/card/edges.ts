@@ -10,13 +10,13 @@ import { readNumber, readText, readWindShort, saidText } from '../../parts/live/
 import { climbRungWords } from '../../parts/procedure';
 import { words } from './words';
 
-/** A text of the steps as it is read today, and as it is said on the radio. */
+/** A text of the steps as read today, and as said on the radio. */
 export const read = (text: string): string => readText(text, live.value);
 export const said = (text: string): string => saidText(text, live.value);
 export const number = (name: Parameters<typeof readNumber>[0]): string =>
   readNumber(name, live.value);
 
-/** The end in use; with the best one where that is another. */
+/** The end in use; with the best one if they differ. */
 export function endWords(): string {
   const { using, ranked } = wind.value;
   const best = ranked?.best?.designator ?? using;
@@ -31,7 +31,7 @@ export function windWords(): string {
   return now.speedKt === 0 && now.gustKt === null ? words.calm : readWindShort(now);
 }
 
-/** The one number that matters in a phase: what is to be flown next, and until then the wind. */
+/** The one number that matters in a phase: the next speed to fly, and until then the wind. */
 export function liveWords({ phase }: Walk): string {
   if (phase === 'climb') return climbWords() ?? windWords();
   if (phase !== 'recovery') return windWords();
@@ -39,7 +39,7 @@ export function liveWords({ phase }: Walk): string {
   return approach === words.unknown ? windWords() : words.approach(approach);
 }
 
-/** The limit or the speed of the climb that comes next; null after the last. */
+/** The next limit or speed of the climb; null after the last. */
 function climbWords(): string | null {
   const airborne = sortie.value.stamps.findLast(({ what }) => what === 'airborne');
   if (airborne === undefined) return null;

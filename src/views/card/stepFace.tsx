@@ -1,4 +1,4 @@
-/** The face of the card in the steps: the step or the moment that is due. */
+/** The face of the card in the steps: the due step or moment. */
 
 import type { ComponentChildren } from 'preact';
 import { sortie, wind } from '../../board/board';
@@ -38,14 +38,14 @@ import { endWords, liveWords, number, read, said } from './edges';
 import type { Face } from './face';
 import { words } from './words';
 
-/** A sentence of the page's words alone, and one in which texts of the procedure stand. */
+/** A sentence in the page's words alone, and one that contains texts of the procedure. */
 const ofPage = (text: string): Worded => ({ text, drawn: text });
 const ofSteps = (sentence: (...texts: string[]) => string, ...texts: string[]): Worded =>
   worded(stepsLang(), sentence, ...texts);
 
 const NO_LINE = ofPage('');
 
-/** What every face in the steps has in common. */
+/** What all faces in the steps share. */
 type Frame = Pick<Face, 'share' | 'head' | 'foot'>;
 
 /** What is due over the whole screen; null before there is a procedure. */
@@ -99,7 +99,7 @@ function nextWords(next: Upcoming | undefined): ComponentChildren {
   return marked(stepsLang(), words.follows, read(item), read(response));
 }
 
-/** Takes the last thing back; undefined where there is none. */
+/** Undoes the last thing; undefined if there is none. */
 export const back = () => (canGoBack() ? goBack : undefined);
 
 function dueFace(
@@ -142,7 +142,7 @@ function dueFace(
         ))}
       </>
     ),
-    // The seconds of a wait are counted without being measured anew.
+    // A wait's counting seconds don't cause a new measurement.
     text: [lines.before.text, item, response, lines.call, ...lines.after]
       .join(' ')
       .replace(/\d:\d\d/, ''),
@@ -190,7 +190,7 @@ const heldBefore = (barrier: Step | Moment): Worded =>
     ? ofPage(words.heldBefore(withinSentence(momentWords[barrier], pageLanguage())))
     : ofSteps(words.heldBefore, withinSentence(barrier.item, stepsLanguage()));
 
-/** How long it has been waited. */
+/** How long the wait has lasted. */
 function waitWords(_walk: Walk, { expectS }: Step): string {
   const { run, list } = sortie.value;
   const at = list === null ? run?.last?.at : (list.last?.at ?? list.openedAt);
@@ -198,7 +198,7 @@ function waitWords(_walk: Walk, { expectS }: Step): string {
   return expectS === undefined ? waited : `${waited}, ${words.expect(expectS)}`;
 }
 
-/** What was just done, for those who do not see it. */
+/** What was just done, for those who can't see it. */
 function lastSpoken(row: StepRow | null): ComponentChildren {
   if (row === null) return '';
   const { kind } = row.state;
@@ -207,7 +207,7 @@ function lastSpoken(row: StepRow | null): ComponentChildren {
   return marked(stepsLang(), sentence, read(row.step.item));
 }
 
-/** Something that is pressed once, with a line under it. */
+/** A face that is pressed once, with a line under it. */
 function mainFace(
   frame: Frame,
   main: Main,
@@ -271,7 +271,7 @@ function leadsWords(then: LeadsTo): string {
   return then.reopen.includes(then.phase) ? words.leads(name) : words.leadsOn(name);
 }
 
-/** The pilot was called away: what was done last, and what is due. */
+/** The pilot was called away: the last thing done, and what is due. */
 function awayFace(
   frame: Frame,
   { lastHandled, position }: Walk,

@@ -11,7 +11,7 @@ import { endWords, windWords } from './edges';
 import type { Face } from './face';
 import { words } from './words';
 
-/** What the way asks for now. */
+/** What the route asks for now. */
 export function paceLines(): readonly string[] {
   const at = progress.value;
   const takes = times.value;

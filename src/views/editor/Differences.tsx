@@ -1,4 +1,4 @@
-/** What is one's own: what the version has other than the original, part by part. */
+/** What is one's own: how the version differs from the original, part by part. */
 
 import type { JSX } from 'preact';
 import { callLang } from '../../board/language';
@@ -31,14 +31,14 @@ export function Differences(): JSX.Element {
 
 interface AllDifferencesProps {
   readonly found: OwnDifference;
-  /** Whose lists' titles and options are named. */
+  /** Whose list titles and options name things. */
   readonly procedure: Procedure;
   /** Whose wording came before, and whose after. */
   readonly before: string;
   readonly after: string;
 }
 
-/** Differences, as they are listed. */
+/** A list of differences. */
 export function AllDifferences({
   found: { options, parts },
   procedure,
@@ -104,7 +104,7 @@ export function AllDifferences({
   );
 }
 
-/** The options that differ: steps that ask for one are there or not there by it. */
+/** The options that differ: they decide whether the steps that ask for them are there. */
 function Options({
   options,
   before,
@@ -159,7 +159,7 @@ const ofPage = (text: string) => worded(undefined, () => text);
 
 const textOf = ({ item, response }: Step) => worded(writtenLang(), words.stepText, item, response);
 
-/** All that a step says, so that whatever differs is there to be seen. */
+/** Everything a step says, so that any difference shows. */
 export const fullTextOf = (step: Step, { options }: Pick<Procedure, 'options'>): Worded =>
   joined(' · ', [
     textOf(step),
@@ -173,6 +173,6 @@ export const fullTextOf = (step: Step, { options }: Pick<Procedure, 'options'>):
     ...(step.until === undefined ? [] : [ofPage(words.untilSaid(words.phases[step.until]))]),
   ]);
 
-/** All that a list says beside its steps. */
+/** What a list has apart from its steps. */
 export const fullListOf = (list: AbnormalList): Worded =>
   worded(writtenLang(), (title) => words.stepText(title, aboutList(list)), list.title);

@@ -50,7 +50,7 @@ interface EditorProps {
   readonly onClose: () => void;
 }
 
-/** The sheet in which a procedure is written. */
+/** The sheet for writing a procedure. */
 export function Editor({ hash, onClose }: EditorProps): JSX.Element {
   useEffect(() => {
     closeForm();
@@ -94,12 +94,14 @@ function Open() {
   );
 }
 
-/** The list, and the step or the abnormal list that is open: beside it where there is room, in its place where there is not. */
+/**
+ * The list, and the open step or abnormal list: beside it if there is room, otherwise in its place.
+ */
 function Steps() {
   const id = openStep.value;
   const list = openList.value;
   const isOpen = id !== null || list !== null;
-  // Another version may stand here now, without what was open.
+  // Another version may be shown by now, without what was open.
   useEffect(() => effect(closeGone), []);
   return (
     <div class={styles.pair}>
@@ -115,7 +117,7 @@ function Steps() {
   );
 }
 
-/** Undo and redo as everywhere, also while a text has the keyboard: its letters are changes too. */
+/** Undo and redo as everywhere, even while a text has the focus: its letters are changes too. */
 function undoKeys(event: KeyboardEvent): void {
   if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
   const key = event.key.toLowerCase();
@@ -125,7 +127,7 @@ function undoKeys(event: KeyboardEvent): void {
   else takeBack();
 }
 
-/** Undo, redo and keep, and what stands between the edit and being kept. */
+/** Undo, redo and save, and what keeps the edit from being saved. */
 function Bar() {
   const [kept, setKept] = useState<Kept | null>(null);
   const first = faults.value[0];
@@ -181,7 +183,7 @@ function Bar() {
   );
 }
 
-/** Opens the step or the list that a fault stands in, where that is not open. */
+/** Opens the step or list with a fault, unless it is open. */
 function ShowFault({ fault: { step, part } }: { fault: PlacedFault }) {
   const list = step === null && part !== null ? listIn(part) : null;
   if (step === openStep.value && list === openList.value) return null;

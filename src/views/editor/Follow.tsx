@@ -1,4 +1,4 @@
-/** The original changed: what it brought, what both changed, and following it. */
+/** The original changed: its changes, conflicts, and following it. */
 
 import type { ComponentChildren, JSX } from 'preact';
 import { useId, useState } from 'preact/hooks';
@@ -21,7 +21,7 @@ import { partLang, partName, writtenLang } from './said';
 import { said } from './state';
 import { words } from './words';
 
-/** Says that the original changed, where it did. */
+/** Says that the original has changed, if it has. */
 export function News({ onLook }: { onLook: () => void }): JSX.Element | null {
   const brought = news.value;
   if (brought === null) return null;
@@ -33,7 +33,7 @@ export function News({ onLook }: { onLook: () => void }): JSX.Element | null {
   );
 }
 
-/** What the original brought, and the key that takes it. */
+/** The original's changes, and the key that takes them. */
 export function Follow({ onDone }: { onDone: () => void }): JSX.Element | null {
   const [chosen, setChosen] = useState<ChosenSides>(new Map());
   const brought = news.value;
@@ -113,7 +113,7 @@ interface BothProps extends Texts {
   readonly onChoose: (side: Side) => void;
 }
 
-/** What both changed: the one beside the other, and which stays. */
+/** What both changed: side by side, and which one stays. */
 function Both({ name, mine, theirs, side, onChoose }: BothProps) {
   const id = useId();
   return (

@@ -1,4 +1,7 @@
-/** A list for when something is wrong, beside its steps: its title, where it is looked for, where it leads. */
+/**
+ * A list for when something is wrong, apart from its steps: its title, where it is looked for,
+ * where it leads.
+ */
 
 import type { JSX } from 'preact';
 import { edit, faults, settle, written } from '../../board/writing/procedure';
@@ -21,10 +24,10 @@ import { leadsSaid, writtenLang } from './said';
 import { backToList } from './state';
 import { words } from './words';
 
-/** As the schema has it, characters. */
+/** The schema's maximum, characters. */
 const LONGEST_TITLE = 80;
 
-/** The form of a list; nothing where the list is gone. */
+/** The form of a list; nothing if the list is gone. */
 export function ListForm({ id }: { id: AbnormalList['id'] }): JSX.Element | null {
   const list = written.value?.lists.find((one) => one.id === id);
   if (list === undefined) return null;
@@ -77,7 +80,7 @@ type Then = Procedure['lists'][number]['then'];
 
 const lead = (list: AbnormalList, then: Then): void => change(list, { then });
 
-/** Where a list leads that is said to lead to a phase: to one in which it is looked for. */
+/** A phase for a list that is to lead to one: one in which it is looked for. */
 const firstPhase = ({ phases }: AbnormalList): Phase => phases?.[0] ?? 'recovery';
 
 /** Where it leads when all of it is done. */
@@ -112,7 +115,7 @@ interface ToPhaseProps {
 }
 
 function ToPhase({ list, to: { phase, reopen } }: ToPhaseProps) {
-  // An earlier phase that were due again would come before the one it leads to.
+  // An earlier phase due again would come before the one it leads to.
   const offered = (from: Phase, also: readonly Phase[]) =>
     PHASES.filter((one) => PHASES.indexOf(one) >= PHASES.indexOf(from) || also.includes(one));
   const move = (next: Phase) => {

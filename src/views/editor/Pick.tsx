@@ -8,14 +8,14 @@ interface PickProps {
   readonly options: readonly {
     readonly value: string;
     readonly name: string;
-    /** What `lang` has to say of the name. */
+    /** The `lang` of the name. */
     readonly lang?: string | undefined;
   }[];
   readonly chosen: string;
   readonly onChoose: (value: string) => void;
 }
 
-/** A labelled list of which one is chosen. */
+/** A labelled list to choose one item from. */
 export function Pick({ name, options, chosen, onChoose }: PickProps): JSX.Element {
   return (
     <label class={styles.name}>

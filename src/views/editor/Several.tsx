@@ -1,4 +1,4 @@
-/** Several of a few: keys side by side, each down or not. */
+/** Several of a few: keys side by side, each up or down. */
 
 import type { JSX } from 'preact';
 import { Key } from '../../parts/key/Key';
@@ -7,13 +7,13 @@ import styles from './Editor.module.css';
 interface SeveralProps<T extends string> {
   readonly options: readonly { readonly value: T; readonly name: string }[];
   readonly chosen: readonly T[];
-  /** What is chosen here. */
+  /** What is being chosen. */
   readonly label: string;
-  /** Those that are down from now on, in the order of the options. */
+  /** Those now down, in the order of the options. */
   readonly onChoose: (chosen: T[]) => void;
 }
 
-/** A row of keys of which any are down. */
+/** A row of keys of which any number are down. */
 export function Several<T extends string>({
   options,
   chosen,

@@ -1,4 +1,4 @@
-/** One step, to be changed: its words, its kind and what belongs to it, when it applies. */
+/** The form of one step: its words, its kind and what belongs to it, when it applies. */
 
 import { computed } from '@preact/signals';
 import type { JSX } from 'preact';
@@ -34,7 +34,7 @@ import { Texts } from './Texts';
 import { When } from './When';
 import { words } from './words';
 
-/** The form of a step; nothing where the step is gone. */
+/** The form of a step; nothing if the step is gone. */
 export function StepForm({ id }: { id: StepId }): JSX.Element | null {
   const procedure = written.value;
   const placed = procedure && findStep(procedure, id);
@@ -57,7 +57,7 @@ export function StepForm({ id }: { id: StepId }): JSX.Element | null {
   );
 }
 
-/** What is done with the step as a whole. */
+/** Actions on the step as a whole. */
 function Keys({ id }: { id: StepId }) {
   const canGo = useMemo(() => computed(() => placeBeside(id, -1) !== null), [id]).value;
   const canCome = useMemo(() => computed(() => placeBeside(id, 1) !== null), [id]).value;
@@ -114,7 +114,7 @@ function Part({
 
 const change = ({ id }: Step, to: StepChange): void => edit({ kind: 'change', id, to });
 
-/** What only steps of other kinds have goes with the kind; undo brings it back with it. */
+/** Properties of other kinds are dropped with a change of kind; undo restores both. */
 function withoutOthers(kind: Step['kind']): StepChange {
   return {
     ...(kind === 'wait' ? {} : { expectS: undefined }),
@@ -177,7 +177,7 @@ function OfKind({ step }: { step: Step }) {
 
 const liveName = (name: LiveName): string => words.live[name];
 
-/** What no letter of a text changes: drawn anew only when it changes itself. */
+/** What no letter of a text changes: redrawn only when it changes itself. */
 function Rest({ placed, procedure }: { placed: PlacedStep; procedure: Procedure }) {
   const { step, part } = placed;
   const { options, lists } = procedure;
@@ -197,7 +197,7 @@ function Rest({ placed, procedure }: { placed: PlacedStep; procedure: Procedure 
   );
 }
 
-/** In which part it stands, how long it counts, and what it is tied to. */
+/** Which part it stands in, how long it counts, and what it is tied to. */
 function Where({ placed, procedure }: { placed: PlacedStep; procedure: Procedure }) {
   const { step, part } = placed;
   const needed = step.needs === undefined ? null : findStep(procedure, step.needs);

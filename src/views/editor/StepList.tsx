@@ -1,4 +1,4 @@
-/** All steps of the procedure, part by part: to be opened, moved and added to. */
+/** All steps of the procedure, part by part: to open, move and add. */
 
 import { computed } from '@preact/signals';
 import type { JSX } from 'preact';
@@ -24,12 +24,14 @@ import { aboutList, liveNow, partLang, partName, textNow, withOptions, writtenLa
 import { addStep, moveBy, open, openList, openListHead, openStep, returnTo } from './state';
 import { words } from './words';
 
-/** The list. A part is drawn anew only when it changes: a key press in one step costs no other part. */
+/**
+ * The list. A part is redrawn only when it changes: a key press in one step costs no other part.
+ */
 export function StepList(): JSX.Element {
   const root = useRef<HTMLDivElement>(null);
   const procedure = atRest.value;
   const back = returnTo.value;
-  // With the list itself: a key pressed at once must find the row that has moved.
+  // Together with the list: a key pressed at once must find the moved row.
   useLayoutEffect(() => {
     if (back === null) return;
     returnTo.value = null;
@@ -56,10 +58,10 @@ export function StepList(): JSX.Element {
   );
 }
 
-/** Which no letter of a step changes. */
+/** Unaffected by the letters of a step. */
 const ownName = computed(() => written.value?.name ?? '');
 
-/** What the procedure is called. */
+/** The procedure's name. */
 function Name() {
   const fault = faults.value.find(({ part }) => part === null);
   return (
@@ -109,7 +111,7 @@ function Part({ part, steps, list, options }: PartProps) {
   );
 }
 
-/** What a list says beside its steps, to be changed. */
+/** What a list has apart from its steps, editable. */
 function ListHead({ list }: { list: AbnormalList }) {
   const { id, title } = list;
   const fault = faults.value.find(({ part, step }) => part === listPart(id) && step === null);
@@ -132,18 +134,18 @@ function ListHead({ list }: { list: AbnormalList }) {
   );
 }
 
-/** Whether a dragged step would come down before the step at that place of the part. */
+/** Whether a dragged step would be dropped before the step at that place of the part. */
 function isBefore(part: PartId, index: number, steps: number): boolean {
   const drag = dragged.value;
   if (drag?.to == null || drag.to.part !== part) return false;
   const places = written.value && partsOf(written.value).find((one) => one.part === part)?.steps;
   const from = places?.findIndex(({ id }) => id === drag.id) ?? -1;
-  // The place counts the other steps alone.
+  // The index counts the other steps only.
   const at = from !== -1 && from <= drag.to.index ? drag.to.index + 1 : drag.to.index;
   return at === index && index <= steps;
 }
 
-/** Below the last step: where a step can come down too. */
+/** Below the last step: a drop target too. */
 function End({ part, count }: { part: PartId; count: number }) {
   const isHere = isBefore(part, count, count);
   if (count === 0)
@@ -158,7 +160,7 @@ interface RowProps {
   readonly options: Procedure['options'];
 }
 
-/** A row is drawn anew only when its own step changes, or something it looks at. */
+/** A row is redrawn only when its own step changes, or something it refers to. */
 function Slot({ step, part, index, options }: RowProps) {
   return useMemo(
     () => <Row step={step} part={part} index={index} options={options} />,
@@ -171,7 +173,7 @@ const STEP_BY: Readonly<Record<string, -1 | 1>> = { ArrowUp: -1, ArrowDown: 1 };
 function Row({ step, part, index, options }: RowProps) {
   const { id } = step;
   const item = textNow(step.item);
-  // Its own alone: one in another row draws nothing here.
+  // Only its own: one in another row redraws nothing here.
   const fault = useMemo(
     () => computed(() => faults.value.find((one) => one.step === id)?.code ?? null),
     [id],
@@ -218,7 +220,7 @@ interface HandleProps {
   readonly onKeyDown: (event: KeyboardEvent) => void;
 }
 
-/** What a step is moved by. */
+/** The handle a step is moved by. */
 function Handle({ id, item, onKeyDown }: HandleProps) {
   return (
     <button
@@ -236,7 +238,7 @@ function Handle({ id, item, onKeyDown }: HandleProps) {
   );
 }
 
-/** A text with its live numbers underlined: they are today's. */
+/** A text with its live numbers underlined, at today's values. */
 export function Filled({ text }: { text: string }): JSX.Element {
   return (
     <span>
@@ -247,7 +249,7 @@ export function Filled({ text }: { text: string }): JSX.Element {
   );
 }
 
-/** Its kind, and what else is to be known of it, on one line. */
+/** Its kind, and what else to know about it, on one line. */
 export function aboutStep(step: Step, options: Procedure['options']): Worded {
   const { kind, critical, expectS, when } = step;
   const about = [

@@ -1,4 +1,4 @@
-/** A step's words, and the picker that puts a live number where the caret is. */
+/** A step's words, and the picker that inserts a live number at the caret. */
 
 import type { JSX } from 'preact';
 import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
@@ -27,7 +27,7 @@ interface Last {
   current: { readonly name: TextName; readonly element: TextElement } | null;
 }
 
-/** Longest texts, as the schema has them, characters. */
+/** The schema's maximum lengths, characters. */
 const LONGEST_SHORT = 80;
 const LONGEST_TEXT = 600;
 
@@ -37,9 +37,9 @@ const NAMES = Object.keys(LIVE).filter(isLiveName);
 
 /** The texts of a step. */
 export function Texts({ step }: { step: Step }): JSX.Element {
-  /** The text that had the keyboard last, and where its caret was. */
+  /** The text that last had the focus, and where its caret was. */
   const last: Last = useRef(null);
-  /** Where the caret goes once the text that was put in stands in its entry. */
+  /** Where the caret goes once the inserted text is in its entry. */
   const caret = useRef<number | null>(null);
   useLayoutEffect(() => {
     if (caret.current === null) return;
@@ -77,7 +77,10 @@ export function Texts({ step }: { step: Step }): JSX.Element {
   );
 }
 
-/** All live numbers as they are today. Picking alone puts nothing in: the arrow keys pick on their way. */
+/**
+ * All live numbers at today's values. Selecting alone inserts nothing, because the arrow keys
+ * select in passing.
+ */
 function LivePicker({ onInsert }: { onInsert: (name: LiveName) => void }) {
   const [picked, setPicked] = useState<LiveName>('rotateKt');
   return (
@@ -103,7 +106,7 @@ function withUnit(name: LiveName): string {
   return `${value}${NO_BREAK_SPACE}${UNITS[kind.unit] ?? kind.unit}`;
 }
 
-/** An item and a response must say something; a note and a call that say nothing are left out. */
+/** An item and a response must not be empty; an empty note or call is left out. */
 function change(id: StepId, name: TextName, text: string, typing: boolean): void {
   const isOptional = name === 'note' || name === 'call';
   const to: StepChange = { [name]: isOptional && text === '' ? undefined : text };
@@ -118,7 +121,7 @@ interface TextProps {
   readonly last: Last;
 }
 
-/** One of its texts; the same props, and it is not drawn anew: a letter changes one of four. */
+/** One of its texts; with the same props it isn't redrawn: a letter changes one of four. */
 function Text({ id, name, text, label, last }: TextProps) {
   const isShort = name === 'item' || name === 'response';
   const isWrong = faults.value.some((fault) => fault.step === id && fault.name === name);

@@ -1,4 +1,4 @@
-/** The versions that were kept: any of them, and the original, can be taken up again. */
+/** The saved versions: any of them, and the original, can be restored. */
 
 import type { JSX } from 'preact';
 import { takeUp, versions, writing, written } from '../../board/writing/procedure';
@@ -36,7 +36,7 @@ function keptOn(keptAt: string): string {
   return words.keptOn(utcDate(ms), zulu(ms));
 }
 
-/** What counts when two versions are held together: neither their numbers nor, for the original, the name. */
+/** What counts in comparing two versions: neither their numbers nor, for the original, the name. */
 const stepsOf = (procedure: Procedure) => {
   const { phases, lists } = withoutEmptyPhases(procedure);
   return { phases, lists };

@@ -30,7 +30,7 @@ interface WhenProps {
   readonly options: Procedure['options'];
 }
 
-/** A wind that is asked for begins there, kt. */
+/** Default of a wind condition, kt. */
 const FIRST_WIND_KT = 15;
 
 /** The condition picker. */
@@ -88,7 +88,7 @@ interface AskedProps {
   readonly onLeaveOut: () => void;
 }
 
-/** One line: what is asked for, to be turned round or left out. */
+/** One line: a condition, to negate or remove. */
 function Asked({ part, options, onChange, onLeaveOut }: AskedProps) {
   const { asked, not } = part;
   const said = (sentence: (condition: string) => string = (condition) => condition) =>
@@ -124,7 +124,7 @@ interface AnotherProps {
   readonly onAdd: (asked: AskedFact) => void;
 }
 
-/** Adds a line. Picking alone adds nothing: the arrow keys of a list pick on their way. */
+/** Adds a line. Selecting alone adds nothing, because the arrow keys select in passing. */
 function Another({ options, onAdd }: AnotherProps) {
   const offered: readonly { readonly name: string; readonly asked: AskedFact }[] = [
     ...CONDITION_FACTS.map((fact) => ({ name: words.facts[fact][0], asked: { fact } })),

@@ -5,14 +5,16 @@ import { written } from '../../board/writing/procedure';
 import { partsOf, type StepId, type StepPlace } from '../../core';
 import { moveTo } from './state';
 
-/** The step that is being dragged, and where it would come down; null while none is. */
+/** The step being dragged, and where it would be dropped; null while none is. */
 export const dragged = signal<{ readonly id: StepId; readonly to: StepPlace | null } | null>(null);
 
-/** So close to the edge of what scrolls, px, it scrolls, by so much a frame. */
+/** Within this distance of a scroller's edge, px, it scrolls, by this much a frame. */
 const EDGE_PX = 64;
 const SCROLL_PX = 10;
 
-/** Where a step comes down at a height of the screen: the place counts the other steps alone. */
+/**
+ * Where a step would be dropped at a height on the screen: the index counts the other steps only.
+ */
 function placeAt(root: ParentNode, y: number, id: StepId): StepPlace | null {
   let nearest: HTMLElement | null = null;
   let least = Number.POSITIVE_INFINITY;
@@ -38,7 +40,7 @@ function placeAt(root: ParentNode, y: number, id: StepId): StepPlace | null {
 const isSamePlace = (a: StepPlace | null, b: StepPlace | null) =>
   a?.part === b?.part && a?.index === b?.index;
 
-/** The nearest element around that scrolls up and down. */
+/** The nearest vertically scrolling ancestor. */
 function scrolling(from: Element): Element | null {
   for (let at = from.parentElement; at !== null; at = at.parentElement) {
     if (/auto|scroll/.test(getComputedStyle(at).overflowY)) return at;
@@ -46,7 +48,10 @@ function scrolling(from: Element): Element | null {
   return null;
 }
 
-/** Begins to drag a step by its handle, until the pointer lets go. Escape leaves it where it stood. */
+/**
+ * Starts dragging a step by its handle, until the pointer is released. Escape leaves it where it
+ * was.
+ */
 export function beginDrag(event: PointerEvent, id: StepId): void {
   const handle = event.currentTarget;
   if (!(handle instanceof HTMLElement) || event.button !== 0 || !event.isPrimary) return;

@@ -19,7 +19,10 @@ import { filledPieces, liveValue } from '../../parts/live';
 import { type Worded, worded } from '../../parts/marked';
 import { words } from './words';
 
-/** A part by its name: that of its phase, or its list's title. Whoever shows it draws it anew when a title changes. */
+/**
+ * The name of a part: that of its phase, or its list's title. The caller redraws it when a title
+ * changes.
+ */
 export function partName(part: PartId, procedure: Procedure | null = written.peek()): string {
   const phase = PHASES.find((name) => name === part);
   if (phase !== undefined) return words.phases[phase];
@@ -31,10 +34,10 @@ const lang = computed(() =>
   written.value === null ? undefined : langOf(languageOf(written.value)),
 );
 
-/** What `lang` has to say of the texts of the procedure that is written. */
+/** The `lang` of the texts of the procedure being written. */
 export const writtenLang = (): string | undefined => lang.value;
 
-/** What `lang` has to say of the name of a part: that of a phase is the page's. */
+/** The `lang` of a part's name: a phase's is the page's. */
 export const partLang = (part: PartId): string | undefined =>
   listIn(part) === null ? undefined : writtenLang();
 
@@ -49,7 +52,7 @@ export const withOptions = (
     ...(options ?? []).map(({ name }) => name),
   );
 
-/** A live number as it is just now; a dash where it is not known. */
+/** A live number's present value; a dash if unknown. */
 export function liveNow(name: LiveName): string {
   if (name === 'wind') return windNow();
   const value = steps.value?.facts[name] ?? null;
@@ -66,7 +69,7 @@ function windNow(): string {
   return `${from}${whole(read.speedKt ?? 0)}${gust}`;
 }
 
-/** A step's text as it is read just now. */
+/** A step's text as it reads right now. */
 export const textNow = (text: string): string =>
   filledPieces(text, liveNow)
     .map((piece) => piece.text)
@@ -79,7 +82,7 @@ export function leadsSaid(then: AbnormalList['then']): string {
   return words.leadsToPhase(words.phases[then.phase], again);
 }
 
-/** What a list says beside its title and its steps, as sentences. */
+/** What a list has apart from its title and steps, as sentences. */
 export function aboutList({ phases = [], then }: AbnormalList): string {
   const first = phases.map((phase) => words.phases[phase]).join(', ');
   return [...(first === '' ? [] : [words.lookedForFirst(first)]), leadsSaid(then)].join(' ');

@@ -1,4 +1,4 @@
-/** What of the procedure is looked at, and what is said of what was just done. */
+/** Which part of the procedure is open, and what is said about the last action. */
 
 import { signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
@@ -15,16 +15,16 @@ import { marked } from '../../parts/marked';
 import { partLang, partName, textNow, writtenLang } from './said';
 import { words } from './words';
 
-/** The step that is open to be changed; null: none. */
+/** The step open for editing; null if none. */
 export const openStep = signal<StepId | null>(null);
 
-/** The list that is open to be changed, beside its steps; null: none. */
+/** The list open for editing, apart from its steps; null if none. */
 export const openList = signal<ListId | null>(null);
 
-/** What was just done, for a screen reader and for the eye. */
+/** The last action, for screen readers and for the eye. */
 export const said = signal<ComponentChildren>('');
 
-/** Where the keyboard is to be when the list is drawn next: a step that moved, or was closed. */
+/** Where the focus goes when the list is next drawn: a step that moved, or was closed. */
 export const returnTo = signal<
   | { readonly id: StepId; readonly to: 'handle' | 'row' }
   | { readonly id: ListId; readonly to: 'list' }
@@ -49,7 +49,7 @@ export function closeForm(): void {
   openList.value = null;
 }
 
-/** Goes back to the list, to what was open. */
+/** Returns to the list, to what was open. */
 export function backToList(): void {
   const [step, list] = [openStep.value, openList.value];
   closeForm();
@@ -70,7 +70,7 @@ export function moveTo(id: StepId, to: StepPlace): void {
   said.value = marked(writtenLang(), sentence, textNow(found.step.item), ...foreign);
 }
 
-/** The place one further up or down, in the next part where its own ends; null at either end of all. */
+/** The place one further up or down, in the next part if its own ends; null at either end. */
 export function placeBeside(id: StepId, by: -1 | 1): StepPlace | null {
   const document = written.value;
   const found = document && findStep(document, id);
@@ -102,7 +102,7 @@ export function addStep(part: PartId): void {
   open(id);
 }
 
-/** Puts the same step once more behind it, and opens that. */
+/** Duplicates a step right after it, and opens the copy. */
 export function duplicateStep(id: StepId): void {
   const as = newStepId();
   edit({ kind: 'duplicate', id, as });
@@ -128,21 +128,21 @@ export function removeStep(id: StepId): void {
   said.value = marked(writtenLang(), words.removed, textNow(found.step.item));
 }
 
-/** Takes the last change back, and says so. */
+/** Undoes the last change, and says so. */
 export function takeBack(): void {
   undo();
   said.value = words.undone;
   closeGone();
 }
 
-/** Makes again what was taken back, and says so. */
+/** Redoes what was undone, and says so. */
 export function makeAgain(): void {
   redo();
   said.value = words.redone;
   closeGone();
 }
 
-/** What is there no longer cannot stay open. */
+/** What no longer exists can't stay open. */
 export function closeGone(): void {
   const id = openStep.value;
   if (id !== null && written.value !== null && findStep(written.value, id) === null) {

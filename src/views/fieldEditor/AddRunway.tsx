@@ -1,4 +1,6 @@
-/** Adding a runway: bearing, length and number; its middle is the reference point until it is laid elsewhere. */
+/**
+ * Adding a runway: bearing, length and number; its middle is the reference point until it is moved.
+ */
 
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
@@ -10,7 +12,7 @@ import { Entry, numberWithin, plainNumber } from './Entry';
 import styles from './FieldEditor.module.css';
 import { words } from './words';
 
-/** What a runway is until it is said otherwise. */
+/** Default properties of a runway. */
 const USUAL = { widthM: 30, surface: 'asphalt', edgeLights: false } as const;
 
 /** The entries, and the key that adds. */
@@ -37,7 +39,7 @@ export function AddRunway({ field }: { readonly field: Field }): JSX.Element {
     setLength(null);
     setNumber(null);
   };
-  // Begun afresh, the entries are others than those that were typed in.
+  // Starting afresh, these aren't the entries that were typed in.
   return (
     <section class={styles.group} key={field.runways.length}>
       <h3 class={styles.title}>{words.addRunway}</h3>
@@ -79,7 +81,7 @@ export function AddRunway({ field }: { readonly field: Field }): JSX.Element {
   );
 }
 
-/** The number that a runway of that bearing would carry there on the sortie's day; null until it is known. */
+/** The number a runway of that bearing would carry there on the sortie's day; null until known. */
 function useSuggested({ place, numbersFrom }: Field, bearingDeg: number | null) {
   const [variation, setVariation] = useState<number | null>(null);
   const { latDeg, lonDeg } = place;

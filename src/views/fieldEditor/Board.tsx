@@ -1,4 +1,7 @@
-/** The drawing board: taps draw, a chosen point is dragged, two fingers and the wheel move the plan; keys do all of it too. */
+/**
+ * The drawing board: taps draw, a selected point is dragged, two fingers and the wheel move the
+ * plan; keys do all of it too.
+ */
 
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
@@ -30,13 +33,13 @@ import {
 } from './hand';
 import { words } from './words';
 
-/** A finger is as wide as this: what lies nearer to the tap is meant, px. */
+/** The width of a finger: anything nearer to the tap may be meant, px. */
 const FINGER_PX = 24;
 
-/** Free of the edges at least, px. */
+/** Minimum margin at the edges, px. */
 const MARGIN_PX = 40;
 
-/** A press of an arrow key moves a point so far, metres; with Shift held so far. */
+/** How far an arrow key moves a point, metres; with Shift, the second. */
 const STEP_M = 5;
 const FINE_STEP_M = 1;
 
@@ -72,7 +75,7 @@ export function Board({ field }: { readonly field: Field }): JSX.Element {
   const middle = { x: size.width / 2, y: size.height / 2 };
 
   const tap = (at: Pixel) => {
-    // What grows while it is drawn must not shrink under the hand.
+    // What grows while being drawn must not shrink under the hand.
     setOwn(sight);
     tapAt(spotOf(toGround(at, sight, size)), FINGER_PX / sight.pxPerM);
   };
@@ -153,7 +156,7 @@ export function Board({ field }: { readonly field: Field }): JSX.Element {
   );
 }
 
-/** Around the reference point at least so far, metres, where nothing is drawn yet. */
+/** The least extent around the reference point while nothing is drawn yet, metres. */
 const EMPTY_M = 400;
 
 function wholeOf(

@@ -47,7 +47,7 @@ function lackOf(field: Field, { code, path }: DocumentFault): Lack {
   }
 }
 
-/** What is missing for a way, each with what is to be looked at. */
+/** What is missing for a route, each item with what to look at. */
 function gapsOf(field: Field): readonly Lack[] {
   const { nodes, edges } = field.taxi;
   const byId = new Map(nodes.map((node) => [node.id, node]));
@@ -92,7 +92,7 @@ export function Checks({ field }: { readonly field: Field }): JSX.Element {
   );
 }
 
-/** More are not said at once. */
+/** No more are listed at once. */
 const MOST = 12;
 
 function List({ title, lacks }: { readonly title: string; readonly lacks: readonly Lack[] }) {

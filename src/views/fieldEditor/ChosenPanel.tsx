@@ -1,4 +1,4 @@
-/** What is chosen on the plan, with everything that can be set of it. */
+/** The selection on the plan, with everything that can be set about it. */
 
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
@@ -11,7 +11,7 @@ import styles from './FieldEditor.module.css';
 import { chosen, letter, removeChosen } from './hand';
 import { pointName, stretchName, words } from './words';
 
-/** The panel; says so when nothing is chosen. */
+/** The panel; says so if nothing is selected. */
 export function ChosenPanel({ field }: { readonly field: Field }): JSX.Element {
   const what = chosen.value;
   const { nodes, edges, hotSpots = [] } = field.taxi;

@@ -1,4 +1,6 @@
-/** The plan of a field being drawn, as SVG: everything with its name, what is chosen, and where the pen is. */
+/**
+ * The plan of a field being drawn, as SVG: everything with its name, the selection, and the pen.
+ */
 
 import type { JSX } from 'preact';
 import { type Field, type Strip, stretchId, type TaxiEdge, type TaxiNode } from '../../core';
@@ -14,7 +16,7 @@ interface DrawnProps {
   readonly field: Field;
   readonly strips: readonly Strip[];
   readonly view: View;
-  /** Where the chosen point is being dragged to; null while none is. */
+  /** Where the selected point is being dragged; null while none is. */
   readonly dragged: Spot | null;
 }
 
@@ -23,7 +25,7 @@ const groundOf = ({ xM, yM }: Spot) => ({ eastM: xM, northM: yM });
 /** The longest scale bar, px. */
 const SCALE_PX = 110;
 
-/** The drawing. It says nothing to who cannot see it: the list beside it does. */
+/** The drawing. Screen readers get the list beside it instead. */
 export function Drawn({ field, strips, view, dragged }: DrawnProps): JSX.Element {
   const { sight, size } = view;
   const what = chosen.value;

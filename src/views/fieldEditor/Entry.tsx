@@ -1,4 +1,4 @@
-/** A labelled entry for something that is written: what cannot be read stays as typed, with a sentence. */
+/** A labelled text input: what can't be read stays as typed, with a sentence. */
 
 import type { JSX } from 'preact';
 import { useId, useState } from 'preact/hooks';
@@ -6,12 +6,12 @@ import styles from './FieldEditor.module.css';
 
 interface EntryProps<T> {
   readonly name: string;
-  /** What stands there while nothing is typed. */
+  /** The placeholder. */
   readonly text: string;
-  /** What a text says; null where it says nothing of the kind. */
+  /** Parses a text; null if it can't be read. */
   readonly read: (text: string) => T | null;
   readonly bad: string;
-  /** What `lang` has to say of the text. */
+  /** The `lang` of the text. */
   readonly lang?: string | undefined;
   readonly hint?: string;
   readonly most?: number;
@@ -20,7 +20,7 @@ interface EntryProps<T> {
   readonly onChange: (value: T) => void;
 }
 
-/** An entry. Each text that can be read counts at once. */
+/** An input. Each readable text counts at once. */
 export function Entry<T>(props: EntryProps<T>): JSX.Element {
   const { name, text, lang, read, bad, hint, most = 80, lines, onChange } = props;
   const [typed, setTyped] = useState<string | null>(null);
@@ -56,13 +56,13 @@ export function Entry<T>(props: EntryProps<T>): JSX.Element {
   );
 }
 
-/** Any text of so many characters, its ends trimmed. */
+/** Any text up to a maximum length, trimmed. */
 export const anyText =
   (most: number) =>
   (text: string): string | null =>
     text.trim().length <= most ? text.trim() : null;
 
-/** A number within bounds; a comma or a point, a minus of any kind. */
+/** A number within bounds; accepts a comma or a point, and a minus of any kind. */
 export const numberWithin =
   (least: number, most: number) =>
   (text: string): number | null => {
@@ -71,6 +71,6 @@ export const numberWithin =
     return value >= least && value <= most ? value : null;
   };
 
-/** A number as it stands in an entry: with so many decimals at most. */
+/** A number as shown in an input, with a maximum number of decimals. */
 export const plainNumber = (value: number, places = 0): string =>
   String(Number(value.toFixed(places)));

@@ -1,4 +1,4 @@
-/** Drawing a field from nothing, or mending one: form, runways, plan, and what is missing. */
+/** Drawing a field from nothing, or correcting one: form, runways, plan, and what is missing. */
 
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
@@ -34,7 +34,7 @@ const PARTS = ['field', 'runways', 'plan'] as const;
 const parts = () => PARTS.map((value) => ({ value, name: words.parts[value] }));
 
 interface FieldEditorProps {
-  /** The field that is mended; null to draw a new one. */
+  /** The field being corrected; null to draw a new one. */
   readonly of: Hash | null;
   readonly onClose: () => void;
 }
@@ -65,7 +65,7 @@ export function FieldEditor({ of, onClose }: FieldEditorProps): JSX.Element {
   );
 }
 
-/** Undo and redo by the keys that do it everywhere; in an entry the letters' own undo comes first. */
+/** Undo and redo by their usual keys; in an input the browser's own undo comes first. */
 function onKeyDown(event: KeyboardEvent): void {
   const { target } = event;
   const isTyping = target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement;
@@ -112,7 +112,7 @@ function Editor({ field }: { readonly field: Field }) {
 function Finish({ field }: { readonly field: Field }) {
   const [kept, setKept] = useState<KeptField | null>(null);
   const isDocument = lacksOf(field).length === 0;
-  // Drawn on, it is another field than the one that was kept.
+  // After further drawing it is no longer the field that was saved.
   useEffect(() => setKept(null), [field]);
   const refuse = (problems: readonly DocumentProblem[]) => setKept({ listed: null, problems });
   const save = async () => {

@@ -20,7 +20,7 @@ const readMhz = (text: string) =>
 /** A name that is there. */
 const readName = (text: string) => anyText(80)(text) || null;
 
-/** The languages of the app, and that of the field where it is another. */
+/** The languages of the app, and the field's if it is another. */
 const languagesFor = (written: string) =>
   [...new Set(['en', 'de', written])].map((value) => ({ value, name: languageName(value) }));
 
@@ -115,7 +115,9 @@ export function FieldPart({ field }: { readonly field: Field }): JSX.Element {
   );
 }
 
-/** A station's name as it begins where the field has none: said on the radio, and so in English on every page. */
+/**
+ * The default name of a field's first station: said on the radio, and so in English on every page.
+ */
 const UNNAMED = 'Radio';
 
 function RadioEntry({ radio, index }: { readonly radio: Radio; readonly index: number }) {

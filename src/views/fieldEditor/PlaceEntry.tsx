@@ -9,7 +9,7 @@ import { words } from './words';
 /** Degrees to about a decimetre. */
 const PLACES = 6;
 
-/** Two entries; `of` says whose place it is, for who hears it. */
+/** Two inputs; `of` says whose place it is, for screen readers. */
 export function PlaceEntry({
   of,
   place,

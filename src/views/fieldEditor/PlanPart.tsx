@@ -15,7 +15,7 @@ import { pointName, words } from './words';
 const TOOLS = ['choose', 'taxiway', 'apron', 'stand', 'hold', 'hot-spot'] as const;
 const tools = () => TOOLS.map((value) => ({ value, name: words.tools[value] }));
 
-/** The board, the tools under it, what is chosen, and everything as lists. */
+/** The board, the tools under it, the selection, and everything as lists. */
 export function PlanPart({ field }: { readonly field: Field }): JSX.Element {
   const drawing = useRef<HTMLDivElement>(null);
   const panel = useRef<HTMLDivElement>(null);

@@ -1,4 +1,4 @@
-/** All that is drawn, as lists: what is chosen in them is chosen on the plan. */
+/** Everything drawn, as lists: selecting in them selects on the plan. */
 
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
@@ -13,7 +13,7 @@ interface Thing {
   readonly chooses: Chosen;
 }
 
-/** The lists, each closed until it is asked for. */
+/** The lists, each closed until opened. */
 export function Things({ field }: { readonly field: Field }): JSX.Element {
   const { nodes, edges, hotSpots = [] } = field.taxi;
   const byId = new Map(nodes.map((node) => [node.id, node]));
@@ -56,7 +56,7 @@ export function Things({ field }: { readonly field: Field }): JSX.Element {
   );
 }
 
-/** More are not listed at once. */
+/** No more are listed at once. */
 const MOST = 200;
 
 function List({ title, things }: { readonly title: string; readonly things: readonly Thing[] }) {

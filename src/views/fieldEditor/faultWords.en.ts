@@ -1,4 +1,4 @@
-/** What can be wrong with a field's document, as sentences for the one who draws it. */
+/** What can be wrong with a field's document, as sentences for whoever draws it. */
 
 import type { FieldFault, TextFault, ValueFault } from '../../core';
 
@@ -30,7 +30,7 @@ const sentences: Readonly<Record<FieldFault | TextFault | ValueFault, string>> =
 const faults: Readonly<Record<string, string | undefined>> = sentences;
 
 export const words = {
-  /** A fault as a sentence about a runway, or about the field where the name is empty. */
+  /** A fault as a sentence about a runway, or about the field if the name is empty. */
   of: (runway: string, code: string): string => {
     const fault = faults[code] ?? code;
     return runway === ''

@@ -1,4 +1,7 @@
-/** What the hand is at while a plan is drawn: the tool, what is chosen, where the pen is. None of it is stored. */
+/**
+ * The state of the hand while a plan is drawn: the tool, the selection, the pen. None of it is
+ * stored.
+ */
 
 import { signal } from '@preact/signals';
 import { change, drawnField } from '../../board/writing/field';
@@ -21,30 +24,33 @@ export const partShown = signal<PartName>('field');
 export const tool = signal<Tool>('choose');
 export const chosen = signal<Chosen | null>(null);
 
-/** The point that the next tap leads on from; null while the pen is lifted. */
+/** The point the next tap draws from; null while the pen is up. */
 export const pen = signal<NodeId | null>(null);
 
-/** The letter that a taxiway is laid with. */
+/** The letter new taxiways get. */
 export const letter = signal('A');
 
-/** Takes a tool in hand; the pen begins anew, at a point that is chosen. */
+/** Picks up a tool; the pen starts afresh, at the selected point if there is one. */
 export function takeTool(next: Tool): void {
   const isLine = next === 'taxiway' || next === 'apron';
   pen.value = isLine && chosen.value?.kind === 'node' ? chosen.value.id : null;
   tool.value = next;
 }
 
-/** Chooses something, with nothing else in hand. */
+/** Selects something, without a tool. */
 export function choose(what: Chosen | null): void {
   chosen.value = what;
   tool.value = 'choose';
   pen.value = null;
 }
 
-/** Counts up whenever something is chosen by its name, so that it is brought into view and read out. */
+/**
+ * Incremented whenever something is selected by name, so that it is scrolled into view and read
+ * out.
+ */
 export const looks = signal(0);
 
-/** Chooses something by its name, from a list. */
+/** Selects something by name, from a list. */
 export function lookAt(what: Chosen): void {
   choose(what);
   looks.value += 1;
@@ -58,7 +64,7 @@ export interface Spot {
 
 const lastNode = (): NodeId | null => drawnField.value?.taxi.nodes.at(-1)?.id ?? null;
 
-/** Does what the tool in hand does there. `reachM` is how far a finger reaches, metres. */
+/** Applies the tool there. `reachM` is how far a finger reaches, metres. */
 export function tapAt(spot: Spot, reachM: number): void {
   const field = drawnField.value;
   if (field === null) return;
@@ -84,7 +90,7 @@ export function tapAt(spot: Spot, reachM: number): void {
     case 'hold': {
       const isStand = tool.value === 'stand';
       const near = snap(field, spot, { reachM: Math.max(15, reachM / 2) });
-      // A stand lies apart from what it is put beside: only a point that is there becomes one.
+      // A stand lies apart from what it is placed beside: only an existing point becomes one.
       const at = isStand && near.on !== 'node' ? { ...rounded(spot), on: 'ground' as const } : near;
       change({ kind: 'placed', what: isStand ? 'stand' : 'hold', at });
       const id = at.on === 'node' ? at.id : lastNode();
@@ -106,7 +112,10 @@ export const rounded = ({ xM, yM }: Spot): Spot => ({
   yM: Math.round(yM * 10) / 10 + 0,
 });
 
-/** What lies nearest to a spot: points and hot spots before stretches; null where nothing is within reach. */
+/**
+ * What is nearest to a spot: points and hot spots before stretches; null if nothing is within
+ * reach.
+ */
 function nearestTo(field: Field, spot: Spot, reachM: number): Chosen | null {
   const far = (one: Spot) => Math.hypot(one.xM - spot.xM, one.yM - spot.yM);
   const things: readonly (readonly [number, Chosen])[] = [
@@ -123,7 +132,7 @@ function nearestTo(field: Field, spot: Spot, reachM: number): Chosen | null {
   return on.on === 'stretch' ? { kind: 'stretch', id: on.id } : null;
 }
 
-/** Takes what is chosen away. */
+/** Removes the selection. */
 export function removeChosen(): void {
   const what = chosen.value;
   if (what === null) return;
@@ -134,7 +143,7 @@ export function removeChosen(): void {
   pen.value = null;
 }
 
-/** Moves what is chosen to a spot: a point of a runway along its centreline. */
+/** Moves the selection to a spot: a point of a runway along its centreline. */
 export function moveChosen(spot: Spot): void {
   const field = drawnField.value;
   const what = chosen.value;
@@ -150,7 +159,7 @@ export function moveChosen(spot: Spot): void {
   change({ kind: 'node', id: what.id, set: { at: rounded(at) } });
 }
 
-/** Where what is chosen lies; null for a stretch, and for nothing. */
+/** Where the selection lies; null for a stretch, and without a selection. */
 export function spotOfChosen(field: Field): Spot | null {
   const what = chosen.value;
   if (what?.kind === 'node') return field.taxi.nodes.find(({ id }) => id === what.id) ?? null;
@@ -158,7 +167,7 @@ export function spotOfChosen(field: Field): Spot | null {
   return null;
 }
 
-/** What was chosen or led on from may have been taken back. */
+/** The selection, or the point drawn from, may have been undone. */
 export function dropWhatIsGone(field: Field): void {
   const { nodes, edges, hotSpots = [] } = field.taxi;
   const has = (id: NodeId) => nodes.some((node) => node.id === id);

@@ -18,7 +18,7 @@ import { Devices } from './Devices';
 import styles from './Keys.module.css';
 import { words } from './words';
 
-/** The sheet. Escape leaves what is being learned first. */
+/** The sheet. Escape first cancels learning. */
 export function KeysSheet({ onClose }: { onClose: () => void }): JSX.Element {
   useEffect(() => {
     showing.value = true;

@@ -1,4 +1,7 @@
-/** Why a key or a stick did nothing, for a moment; and, before a roll whose gates are spoken, what they are. */
+/**
+ * Why a key or stick did nothing, for a moment; and, before a roll whose gates are spoken, what
+ * they are.
+ */
 
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';

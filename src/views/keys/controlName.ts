@@ -1,20 +1,20 @@
-/** The name of a control, as it is read. */
+/** The name of a control, as shown. */
 
 import { type Control, partsOf } from '../../device/bindings';
 import { words } from './words';
 
-/** Browsers add numbers of the maker and the model to a pad's name. */
+/** Browsers add vendor and product numbers to a pad's name. */
 const withoutNumbers = (name: string) =>
   name
     .replace(/\(.*?(vendor|standard gamepad).*?\)/gi, '')
     .replace(/^[0-9a-f]{4}-[0-9a-f]{4}-/i, '')
     .trim() || name;
 
-/** A pad as it is read. */
+/** A pad, as shown. */
 export const padName = (name: string, copy: number): string =>
   words.pad(withoutNumbers(name), copy);
 
-/** A control as it is read. */
+/** A control, as shown. */
 export function controlName(control: Control): string {
   const parts = partsOf(control);
   if (parts.kind !== 'pad') {

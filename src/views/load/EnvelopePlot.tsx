@@ -1,4 +1,6 @@
-/** The envelope of the centre of gravity, with the way from take-off to landing, and the same in words. */
+/**
+ * The centre-of-gravity envelope, with the path from take-off to landing, and the same in words.
+ */
 
 import type { JSX } from 'preact';
 import { ask } from '../../board/places';
@@ -10,16 +12,16 @@ import { frameOf, type PlotFrame } from './plotFrame';
 import { told } from './told';
 import { words } from './words';
 
-/** Millimetres: what a centre of gravity is given to. */
+/** Millimetres: the precision of a centre of gravity. */
 const ARM_DECIMALS = 3;
 
 interface EnvelopeProps {
   readonly sheet: LoadSheet;
-  /** Null where the aircraft's document has none. */
+  /** Null if the aircraft's document has none. */
   readonly envelope: Envelope | null;
 }
 
-/** The drawing, and beside it where the centre of gravity lies. */
+/** The drawing, with the centre of gravity beside it. */
 export function EnvelopePlot({ sheet, envelope }: EnvelopeProps): JSX.Element {
   const { takeoffArmM, landingArmM, burn } = sheet;
   if (takeoffArmM === null || landingArmM === null) return <p>{words.noArms}</p>;
@@ -78,7 +80,7 @@ interface MarkProps {
   readonly y: number;
 }
 
-/** Take-off is a full disc, landing an open square: told apart without colour. */
+/** Take-off is a full disc, landing an open square: distinct without colour. */
 function Mark({ of, x, y }: MarkProps) {
   return of === 'take-off' ? (
     <circle class={styles.takeoff} cx={x} cy={y} r="7" />

@@ -8,14 +8,14 @@ import styles from './LoadSheet.module.css';
 import { told } from './told';
 import { words } from './words';
 
-/** Typed masses are kept up to here, also where no tank holds them: the sheet says so. */
+/** Typed masses are accepted up to here, even if no tank holds them: the sheet says so. */
 export const MOST_KG = 99_999;
 
-/** Steps of the slider, kg: the smallest that needs no more than so many of them. */
+/** Steps of the slider, kg: the smallest that needs no more than this many of them. */
 const STEPS_KG = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000];
 const MOST_STEPS = 128;
 
-/** What of the sheet is said beside the fuel. */
+/** What the sheet says beside the fuel. */
 const OF_FUEL: ReadonlySet<Exceeded['code']> = new Set([
   'no-fuel',
   'fuel-over',
@@ -31,7 +31,7 @@ interface FuelProps {
   readonly onChange: (fuelKg: number) => void;
 }
 
-/** The slider and the entry for fuel, with what the tanks hold. */
+/** The slider and the input for fuel, with what the tanks hold. */
 export function Fuel({ fuel, fuelKg, exceeded, onMove, onChange }: FuelProps): JSX.Element {
   const { maxKg, landingKg, densityKgPerL } = fuel;
   const step = STEPS_KG.find((stepKg) => stepKg * MOST_STEPS >= maxKg) ?? 5000;

@@ -40,7 +40,7 @@ export function LoadSheet({ onClose }: { onClose: () => void }): JSX.Element {
           <p class={styles.hint}>{words.noLoading}</p>
         </>
       ) : (
-        // Another aircraft begins with entries of its own.
+        // Another aircraft starts with inputs of its own.
         <Loader key={inputs.value.aircraft} aircraft={aircraft} loading={aircraft.load} />
       )}
     </Sheet>
@@ -48,9 +48,9 @@ export function LoadSheet({ onClose }: { onClose: () => void }): JSX.Element {
 }
 
 function Loader({ aircraft, loading }: { aircraft: Aircraft; loading: Loading }) {
-  // While the slider is moved the sheet follows it; what is let go of is stored.
+  // While the slider moves, the sheet follows it; the value is stored on release.
   const [movedTo, setMovedTo] = useState<number | null>(null);
-  // A preset also replaces what stands in an entry and could not be used.
+  // A preset also replaces an unusable value left in an input.
   const [fresh, setFresh] = useState(0);
   const stored = inputs.value.load ?? usualLoad(loading);
   const load = movedTo === null ? stored : { ...stored, fuelKg: movedTo };
@@ -124,7 +124,9 @@ export function Part({ title, children }: { title: string; children: ComponentCh
   );
 }
 
-/** Whether the load is within the limits given, in words, and the key that takes the last change back. */
+/**
+ * Whether the load is within the limits given, in words, and the key that undoes the last change.
+ */
 function Verdict({ sheet, loading }: { sheet: Loaded; loading: Loading }) {
   const within = loading.envelope === undefined ? words.within : words.withinEnvelope;
   return (

@@ -14,7 +14,7 @@ interface MassesProps {
   readonly masses: Aircraft['masses'];
 }
 
-/** What it takes off at and lands at, each a bar against its limit. */
+/** Take-off and landing mass, each a bar against its limit. */
 export function Masses({ sheet, masses }: MassesProps): JSX.Element {
   return (
     <dl class={styles.masses}>

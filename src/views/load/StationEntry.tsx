@@ -14,12 +14,12 @@ import { words } from './words';
 interface StationProps {
   readonly station: Station;
   readonly load: Load;
-  /** What of the station is exceeded. */
+  /** What is exceeded at the station. */
   readonly exceeded: readonly Exceeded[];
   readonly onChange: (kg: number) => void;
 }
 
-/** What a station carries, and what it may. */
+/** What a station carries, and its limit. */
 export function StationEntry({ station, load, exceeded, onChange }: StationProps): JSX.Element {
   const id = useId();
   return (
@@ -40,7 +40,7 @@ export function StationEntry({ station, load, exceeded, onChange }: StationProps
 const may = (station: Station) =>
   station.kind === 'people' ? words.each(whole(station.eachKg)) : words.upTo(whole(station.maxKg));
 
-/** More people than these are typed as a number. */
+/** More people than this are typed as a number. */
 const MOST_KEYS = 6;
 
 const choiceWords = ({ name, kg }: { readonly name: string; readonly kg: number }) =>

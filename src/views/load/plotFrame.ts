@@ -1,4 +1,4 @@
-/** Where things stand in the drawing of the envelope. */
+/** The geometry of the envelope drawing. */
 
 import type { Balance } from '../../core';
 
@@ -12,7 +12,7 @@ export interface PlotFrame {
   readonly bottom: number;
   readonly x: (armM: number) => number;
   readonly y: (massKg: number) => number;
-  /** Round values to write at the edges. */
+  /** Round values to label the edges with. */
   readonly arms: readonly number[];
   readonly masses: readonly number[];
   readonly armDecimals: number;
@@ -22,10 +22,10 @@ const WIDTH = 380;
 const HEIGHT = 300;
 const EDGES = { left: 72, right: WIDTH - 24, top: 12, bottom: HEIGHT - 36 };
 
-/** Room beyond the outermost point, as a share of the whole. */
+/** Margin beyond the outermost point, as a share of the whole. */
 const MARGIN = 0.08;
 
-/** The largest of 1, 2 and 5 times a power of ten that goes into a length at least so often. */
+/** The largest of 1, 2 and 5 times a power of ten that fits into a length at least this often. */
 function roundStep(length: number, least: number): number {
   const power = 10 ** Math.floor(Math.log10(length / least));
   return [5, 2, 1].map((times) => times * power).find((step) => length / step >= least) ?? power;
@@ -43,7 +43,7 @@ function reach(values: readonly number[]): readonly [number, number] {
   return [least - room, most + room];
 }
 
-/** A frame that holds all these points. There is at least one. */
+/** A frame that contains all these points. There is at least one. */
 export function frameOf(points: readonly Balance[]): PlotFrame {
   const [fromM, toM] = reach(points.map(([armM]) => armM));
   const [fromKg, toKg] = reach(points.map(([, massKg]) => massKg));

@@ -1,4 +1,4 @@
-/** What a load is beyond, as sentences, and the names in them. */
+/** What a load exceeds, as sentences, and the names in them. */
 
 import type { ComponentChildren } from 'preact';
 import { aircraftText } from '../../board/language';
@@ -16,7 +16,7 @@ export function namedIn(sentence: (name: string) => string, name: string): Compo
   return marked(lang, sentence, text);
 }
 
-/** Kilograms over or short, never written as none. */
+/** Kilograms over or short, never rounded to zero. */
 const byWhole = (kg: number) => whole(Math.max(1, Math.ceil(kg - 0.5)));
 
 /** The sentence for what is exceeded, as plain text and as it is drawn. */

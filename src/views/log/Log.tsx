@@ -1,4 +1,4 @@
-/** Log: the sorties so far, begun last first, with their totals; each opens in whole. */
+/** Log: the sorties so far, latest first, with their totals; each can be opened. */
 
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
@@ -14,7 +14,7 @@ import styles from './Log.module.css';
 import { saveCsv, saveJson } from './saving';
 import { words } from './words';
 
-/** So many lines stand there at first, and come with every tap. */
+/** How many lines are shown at first, and added with every tap. */
 const PAGE = 50;
 
 /** The place Log. */
@@ -49,7 +49,7 @@ export function Log(): JSX.Element {
   );
 }
 
-/** The keys that stamp what no step does, while the sortie is flown. */
+/** The keys that stamp what no step does, while the sortie is in progress. */
 function Chocks() {
   const { run, stamps, endedAt } = sortie.value;
   if (run === null || endedAt !== null) return null;
@@ -132,7 +132,7 @@ function Line({ line }: { line: LogSummary }) {
   );
 }
 
-/** What goes out and comes in as a file. */
+/** Files out and in. */
 function Files() {
   const [said, setSaid] = useState('');
   const save = (work: () => Promise<number>) => {
@@ -162,7 +162,7 @@ function Files() {
             const input = event.currentTarget;
             const from = input.files?.[0];
             if (from !== undefined) openSheet({ kind: 'incoming', from, over: null });
-            // The same file can be chosen again.
+            // Lets the same file be chosen again.
             input.value = '';
           }}
         />

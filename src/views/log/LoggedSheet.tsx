@@ -1,4 +1,7 @@
-/** A sortie of the log in whole: its times, which can be written over, its figures, what was left, notes. */
+/**
+ * A whole sortie of the log: its times, which can be corrected, its figures, what was left undone,
+ * notes.
+ */
 
 import type { ComponentChildren, JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
@@ -101,7 +104,8 @@ function Times({ logged }: Of) {
   const tools = logTools.value;
   const { times, id, beganAt } = logged;
   if (tools === null) return null;
-  // A time of day is that of the day nearest to what is known of the moment, or of one beside it.
+  // A time of day belongs to the day nearest to what is known of the moment, or of a neighbouring
+  // one.
   const known = tools.LOG_MOMENTS.flatMap((moment) => times[moment].recorded?.sortieMs ?? []);
   const minutes = (value: number | null, a: number | null, b: number | null) =>
     value !== null ? hoursMinutes(value) : a === null || b === null ? '–' : words.sheet.outOfOrder;
@@ -272,7 +276,7 @@ function Seals({ logged }: Of) {
   );
 }
 
-/** What a seal was set at, with its time: a moment that was stamped with it, else the end. */
+/** What a seal was made at, with its time: a moment stamped with it, else the end. */
 function momentOf({ stamps }: LoggedSortie, { at }: Seal): string {
   const stamp = stamps.find((one) => one.at.wallMs === at.wallMs);
   const moment = stamp === undefined ? words.sheet.ended : words.moments[stamp.what];
@@ -302,7 +306,7 @@ function Sealed({ seal, title }: { seal: Seal; title: string }) {
   );
 }
 
-/** Speeds and angles to a tenth, as they were judged by; what is counted in hundreds, whole. */
+/** Speeds and angles to a tenth, as they were judged; what counts in hundreds, whole. */
 function figureText(value: number, unit: string): string {
   if (unit === 'hPa') return String(Math.round(value));
   return unit === 'kg' || unit === 'm' ? whole(value) : decimal(value, 1);

@@ -1,4 +1,4 @@
-/** A time of the log, written as 1850: what was stamped is shown beside what is written over it. */
+/** A time of the log, written as 1850: the stamp is shown beside the correction. */
 
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
@@ -13,11 +13,11 @@ interface TimeEntryProps {
   readonly sortie: Id;
   readonly moment: LogMoment;
   readonly time: LoggedTime;
-  /** The moment that is nearest a time of day that is written; ms by the sortie's clock. */
+  /** The moment nearest to a typed time of day; ms by the sortie's clock. */
   readonly nearest: (minuteOfDay: number) => number;
 }
 
-/** Minutes of the day; null for nothing, NaN for what is no time. */
+/** Minutes of the day; null for nothing, NaN for anything that is no time. */
 function read(text: string): number | null {
   if (text.trim() === '') return null;
   const clock = /^(\d{1,2}):?(\d{2})\s*Z?$/i.exec(text.trim());
@@ -26,7 +26,7 @@ function read(text: string): number | null {
   return hours < 24 && minutes < 60 ? hours * 60 + minutes : Number.NaN;
 }
 
-/** The entry of one time. */
+/** The input for one time. */
 export function TimeEntry({ sortie, moment, time, nearest }: TimeEntryProps): JSX.Element {
   const [typed, setTyped] = useState<string | null>(null);
   const stands = time.sortieMs === null ? '' : zulu(time.sortieMs).slice(0, 4);

@@ -8,10 +8,10 @@ import { csv } from '../../exchange/csv';
 import { heading, lineOf } from './table';
 import { words } from './words';
 
-/** So many sorties are read in one go. */
+/** How many sorties are read at a time. */
 const AT_ONCE = 50;
 
-/** Saves a line for every sortie flown, oldest first; gives the number of files. */
+/** Saves a line for every sortie flown, oldest first; resolves to the number of files. */
 export async function saveCsv(): Promise<number> {
   await openLog();
   const names = (lines.value ?? []).map(({ sortie }) => sortie).reverse();
@@ -34,8 +34,8 @@ export async function saveCsv(): Promise<number> {
 }
 
 /**
- * Saves every entry and document, to be brought into another device, and what of them was set aside
- * because it could not be read; gives the number of files.
+ * Saves every entry and document, for import on another device, and what was set aside because it
+ * couldn't be read; resolves to the number of files.
  */
 export async function saveJson(): Promise<number> {
   const files = [...(await recordFiles())];

@@ -1,10 +1,10 @@
-/** The log as a table: a line for every sortie, oldest first, as it goes into a spreadsheet. */
+/** The log as a table: a line for every sortie, oldest first, for a spreadsheet. */
 
 import { type LoggedSortie, type LogMoment, PHASES, type Seal } from '../../core';
 import type { Cell } from '../../exchange/csv';
 import { words } from './words';
 
-/** What the table cannot know of a sortie by itself. */
+/** What the table can't know about a sortie by itself. */
 export interface Told {
   readonly blockMinutes: number | null;
   readonly flightMinutes: number | null;
@@ -55,7 +55,7 @@ const day = (ms: number): string => new Date(ms).toISOString().slice(0, 10);
 const time = (ms: number | null): Cell =>
   ms === null ? null : new Date(ms).toISOString().slice(11, 16);
 
-/** The seal set with a moment: the last, where it happened twice. */
+/** The seal made with a moment: the last, if it happened twice. */
 function sealAt({ stamps, seals }: LoggedSortie, what: 'brakes released' | 'landed'): Seal | null {
   const stamp = stamps.findLast((one) => one.what === what);
   return seals.findLast(({ at }) => at.wallMs === stamp?.at.wallMs) ?? null;

@@ -1,4 +1,4 @@
-/** What planned lengths stand on, in a word each, beside them. */
+/** What planned lengths assume, in a word each, beside them. */
 
 import type { JSX } from 'preact';
 import type { TodayBrief } from '../../core';

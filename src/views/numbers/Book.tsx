@@ -1,4 +1,4 @@
-/** The plain figures of an aircraft of which no more is known. */
+/** The plain figures of an aircraft about which no more is known. */
 
 import type { JSX } from 'preact';
 import type { NumbersBrief } from '../../core';
@@ -6,7 +6,7 @@ import { Group, Line } from './Line';
 import styles from './Numbers.module.css';
 import { words } from './words';
 
-/** Book figures: neither today's mass, nor air, nor wind. */
+/** Book figures: without today's mass, air or wind. */
 export function Book({ brief }: { brief: NumbersBrief }): JSX.Element {
   const { takeoff, climb, landing } = brief;
   return (

@@ -1,4 +1,7 @@
-/** What the numbers are worked out for: end, mass, air and wind; what can be entered here, and what was taken. */
+/**
+ * What the numbers are for: end, mass, air and wind; what can be entered here, and what was
+ * assumed.
+ */
 
 import type { JSX } from 'preact';
 import { documents, inputs } from '../../board/board';
@@ -14,7 +17,7 @@ import { Value } from './Line';
 import styles from './Numbers.module.css';
 import { words } from './words';
 
-/** The list of it, in one line each, and what was taken where nothing was given. */
+/** One line for each, and what was assumed if nothing was given. */
 export function Given({ today }: { today: TodayBrief }): JSX.Element {
   const { load, air, end, headwindKt } = today;
   return (
@@ -63,7 +66,7 @@ export function Given({ today }: { today: TodayBrief }): JSX.Element {
 
 const FACTORS = ['document', 'common', 'none'] as const;
 
-/** What of it is entered here. */
+/** The part of it that is entered here. */
 export function Entries(): JSX.Element {
   const { ownQnhHpa, ownTemperatureC, rollsFromM, checkMarkM, factors } = inputs.value;
   const hasParachute = documents.value.aircraft?.performance?.parachute !== undefined;
@@ -121,7 +124,9 @@ export function Entries(): JSX.Element {
   );
 }
 
-/** Whether the parachute is counted on: the pilot's to say, unless it is said elsewhere that there is none. */
+/**
+ * Whether the parachute counts: the pilot's to say, unless it is said elsewhere that there is none.
+ */
 function Parachute() {
   const why = noParachute.value;
   if (why === 'not-fitted' || why === 'cannot') return <p>{words.noParachute[why]}</p>;

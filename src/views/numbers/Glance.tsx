@@ -12,7 +12,7 @@ interface Cell {
   readonly name: string;
   readonly figure: Figure<Unit>;
   readonly note?: string;
-  /** A speed not to exceed, which rounding must not raise. */
+  /** A speed not to exceed, so rounding must not raise it. */
   readonly down?: boolean;
 }
 

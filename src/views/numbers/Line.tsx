@@ -1,4 +1,4 @@
-/** A named number, or two of it: each opens its reason, or says why there is none. */
+/** A named number, or two of them: each opens its reason, or says why there is none. */
 
 import type { ComponentChildren, JSX } from 'preact';
 import { ask } from '../../board/places';
@@ -18,7 +18,7 @@ export function Group({ title, children }: { title: string; children: ComponentC
   );
 }
 
-/** A number as it is written in a list. */
+/** A number as written in a list. */
 export const written = ({
   value,
   unit,
@@ -32,7 +32,7 @@ export const written = ({
   return `${whole(value)}${NO_BREAK_SPACE}${unit}`;
 };
 
-/** Which way a number is rounded that is a limit. */
+/** Which way a limit is rounded. */
 type Round = 'down' | 'up';
 
 const ROUND = { down: Math.floor, up: Math.ceil };
@@ -40,7 +40,9 @@ const ROUND = { down: Math.floor, up: Math.ceil };
 interface ValueProps {
   readonly name: string;
   readonly figure: Figure<Unit>;
-  /** Something not to exceed, which rounding must not raise, or to reach, which it must not lower. */
+  /**
+   * A limit not to exceed, which rounding must not raise; or one to reach, which it must not lower.
+   */
   readonly round?: Round | undefined;
 }
 
@@ -90,7 +92,7 @@ export function Pair({ name, planned, expected, round }: PairProps): JSX.Element
   );
 }
 
-/** What the two columns of pairs are. */
+/** The headings of the two columns. */
 export function PairHead(): JSX.Element {
   return (
     <div class={styles.pairHead} aria-hidden="true">

@@ -1,4 +1,4 @@
-/** Look-up tables: worked out when they are opened, today's cell marked. */
+/** Look-up tables: computed when opened, today's cell marked. */
 
 import type { ComponentChildren, JSX } from 'preact';
 import { useState } from 'preact/hooks';
@@ -9,7 +9,7 @@ import { whole } from '../../parts/format';
 import styles from './Numbers.module.css';
 import { words } from './words';
 
-/** The tables, each folded until it is wanted. */
+/** The tables, each collapsed until opened. */
 export function LookUps(): JSX.Element | null {
   const given = dayGiven.value;
   const tables = lookUps.value;

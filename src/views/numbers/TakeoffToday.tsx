@@ -86,7 +86,7 @@ export function TakeoffToday({ today }: { today: TodayBrief }): JSX.Element {
   );
 }
 
-/** Why nothing is worked out. */
+/** Why nothing can be computed. */
 export function Cannot({ title, because }: { title: string; because: string }): JSX.Element {
   return (
     <section>

@@ -44,7 +44,7 @@ interface CardProps {
   readonly head: ComponentChildren;
   readonly steps: readonly Step[];
   readonly facts: Facts | null;
-  /** What `lang` has to say of the steps. */
+  /** The `lang` of the steps. */
   readonly lang: string | undefined;
   readonly wrong?: boolean;
 }

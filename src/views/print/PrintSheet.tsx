@@ -1,4 +1,4 @@
-/** Printing a procedure: what it will look like, with today's numbers or room for them. */
+/** Printing a procedure: a preview, with today's numbers or room for them. */
 
 import { type JSX, render } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
@@ -19,7 +19,7 @@ import { words } from './words';
 
 type Filling = 'filled' | 'blank';
 
-/** The sheet of a procedure that is listed. */
+/** The sheet for a listed procedure. */
 export function PrintSheet({ hash, onClose }: { hash: Hash; onClose: () => void }): JSX.Element {
   const listed = all.value.find((one) => one.kind === 'procedure' && one.hash === hash);
   const [procedure, setProcedure] = useState<Procedure | 'failed' | null>(null);
@@ -29,7 +29,7 @@ export function PrintSheet({ hash, onClose }: { hash: Hash; onClose: () => void 
     else listed.load().then(setProcedure, () => setProcedure('failed'));
   }, [hash]);
   const brief = steps.value;
-  // The whole report would take up the card: the wind alone is what steps ask for.
+  // A whole report would fill the card: steps only ask for the wind.
   const facts = filling === 'blank' || brief === null ? null : { ...brief.facts, wind: windText() };
   const cards =
     procedure === null || procedure === 'failed' ? null : (
@@ -80,7 +80,7 @@ function windText(): string | null {
     .join(' ');
 }
 
-/** What today's cards say at their head. */
+/** The head of today's cards. */
 function todayText(): readonly string[] {
   const { field } = settled.value;
   const { using } = wind.value;
@@ -93,7 +93,9 @@ function todayText(): readonly string[] {
   ].filter(Boolean);
 }
 
-/** Lays what is to be printed beside the app, where only a printer sees it, for as long as the sheet is open. */
+/**
+ * Renders the printout beside the app, where only a printer sees it, as long as the sheet is open.
+ */
 function usePaper(cards: JSX.Element | null): void {
   const [paper] = useState(() => document.createElement('div'));
   useEffect(() => {

@@ -7,7 +7,7 @@ import { words } from './words';
 /** A piece of a printed line: words, or a number; null leaves room to write it by hand. */
 export type Printed = { readonly text: string | null; readonly live: boolean };
 
-/** A line of a step in pieces. Without facts, and where a fact is not known, there is room to write. */
+/** A line of a step in pieces. Without facts, and for unknown facts, there is room to write. */
 export function printedLine(text: string, facts: Facts | null): readonly Printed[] {
   return piecesOf(text).map((piece) =>
     typeof piece === 'string'

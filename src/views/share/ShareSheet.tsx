@@ -1,4 +1,6 @@
-/** A document given away: as a file, as a link that holds the whole of it, as the QR code of that link. */
+/**
+ * Sharing a document: as a file, as a link that contains all of it, as the QR code of that link.
+ */
 
 import type { ComponentChildren, JSX } from 'preact';
 import { useEffect, useId, useState } from 'preact/hooks';
@@ -15,7 +17,7 @@ import type { qrCodeOf } from './qrCode';
 import styles from './Share.module.css';
 import { words } from './words';
 
-/** The sheet of a document that is listed. */
+/** The sheet for a listed document. */
 export function ShareSheet({ hash, onClose }: { hash: Hash; onClose: () => void }): JSX.Element {
   const listed = all.value.find((one) => one.hash === hash);
   const [document, setDocument] = useState<Shared | 'failed' | null>(null);
@@ -85,7 +87,7 @@ function LinkPart({ document: { links, name } }: { document: Shared }) {
 
 interface CodeProps {
   readonly document: Shared;
-  /** What `lang` has to say of the document's name. */
+  /** The `lang` of the document's name. */
   readonly lang: string | undefined;
 }
 

@@ -1,18 +1,18 @@
-/** A link as a QR code, ISO/IEC 18004. Loaded with the first code that is asked for. */
+/** A link as a QR code, ISO/IEC 18004. Loaded with the first code requested. */
 
 import qrcode from 'qrcode-generator';
 
-/** A code: so many modules on each side, and an SVG path of the dark ones. */
+/** A code: the number of modules per side, and an SVG path of the dark ones. */
 export interface QrCode {
   readonly size: number;
   readonly path: string;
 }
 
-/** The light modules that must lie around a code on every side. ISO/IEC 18004, 5.3.8. */
+/** The quiet zone around a code, in modules. ISO/IEC 18004, 5.3.8. */
 export const QUIET_ZONE = 4;
 
 /**
- * A code of a text whose end is digits alone, which take up less room. Null where no version holds
+ * The code of a text that ends in digits alone, which take less room. Null if no version can hold
  * it: version 40 at the lowest level of correction is the largest there is.
  */
 export function qrCodeOf(before: string, digits: string): QrCode | null {

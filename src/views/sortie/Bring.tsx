@@ -1,4 +1,7 @@
-/** Bringing a field, an aircraft, a procedure or a log from a file or a link: it is looked at before it is kept. */
+/**
+ * Adding a field, an aircraft, a procedure or a log from a file or a link: it is shown before it is
+ * stored.
+ */
 
 import type { JSX } from 'preact';
 import { openSheet, sheet } from '../../board/places';
@@ -21,7 +24,7 @@ export function Bring(): JSX.Element {
             const input = event.currentTarget;
             const from = input.files?.[0];
             if (from !== undefined) openSheet({ kind: 'incoming', from, over: sheet.value });
-            // The same file, mended, can be chosen again.
+            // Lets the same file, corrected, be chosen again.
             input.value = '';
           }}
         />

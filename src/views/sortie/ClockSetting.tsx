@@ -13,7 +13,7 @@ import { words } from './words';
 const FIRST_MS = Date.UTC(1900, 0, 1);
 const LAST_MS = Date.UTC(2100, 0, 1);
 
-/** A date and a time of day as one moment, ms; null when they are not one from 1900 to 2099. */
+/** A date and a time of day as one moment, ms; null if it isn't one from 1900 to 2099. */
 function momentOf(date: string, time: string): number | null {
   const clock = /^(\d{1,2}):?(\d{2})\s*Z?$/i.exec(time.trim());
   const hours = Number(clock?.[1]);

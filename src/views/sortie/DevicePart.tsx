@@ -1,4 +1,7 @@
-/** What belongs to the device: the screen's look and light, which hand presses, what stands beside the steps, other windows. */
+/**
+ * What belongs to the device: the screen's theme and light, which hand presses, what stands beside
+ * the steps, other windows.
+ */
 
 import type { JSX } from 'preact';
 import { awake } from '../../board/awake';
@@ -22,8 +25,8 @@ import { words } from './deviceWords';
 import styles from './SortieSheet.module.css';
 
 /**
- * Takes the whole screen, or gives it back. The sheet is closed first: what takes the whole screen
- * lies over it, and would keep every touch from the page below. Where it is refused, the sheet says so.
+ * Enters or leaves full screen. The sheet closes first: a full-screen element lies over it, and the
+ * sheet would block every touch on the page below. If refused, the sheet says so.
  */
 function turnFullScreen(): void {
   const open = sheet.value;
@@ -36,7 +39,7 @@ function turnFullScreen(): void {
 const choices = <T extends string>(names: Record<T, string>) =>
   (Object.keys(names) as T[]).map((value) => ({ value, name: names[value] }));
 
-/** The keys, each with what is to be known of it. */
+/** The keys, each with a note. */
 export function DevicePart(): JSX.Element {
   return (
     <>

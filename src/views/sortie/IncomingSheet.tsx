@@ -1,4 +1,4 @@
-/** What came from elsewhere, by a file or a link: what it would add, before anything is kept. */
+/** What came from elsewhere, by file or link: what it would add, before anything is stored. */
 
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
@@ -40,7 +40,7 @@ interface IncomingSheetProps {
   readonly onClose: () => void;
 }
 
-/** The sheet of what came. */
+/** The sheet for what came in. */
 export function IncomingSheet({ from, onClose }: IncomingSheetProps): JSX.Element {
   const [incoming, setIncoming] = useState<Incoming | null>(null);
   useEffect(() => {
@@ -79,10 +79,10 @@ export function IncomingSheet({ from, onClose }: IncomingSheetProps): JSX.Elemen
   );
 }
 
-/** So much of what stands in an entry is shown, characters. */
+/** How much of an entry's content is shown, characters. */
 const SHOWN = 60;
 
-/** Which entry of a log cannot be used, and why. */
+/** Which entry of a log is unusable, and why. */
 function damageSaid({ number, kind, misfit }: DamagedEntry): string {
   const shown = (text: string) => shownPlainly(text, SHOWN);
   const which = words.entry(number, shown(kind));
@@ -133,13 +133,13 @@ function IncomingDocument({ incoming }: { incoming: Extract<Incoming, { kind: 'd
   );
 }
 
-/** So many lines are named of each kind of difference. */
+/** How many lines of each kind of difference are listed. */
 const NAMED = 40;
 
 interface ListedProps {
   readonly title: string;
   readonly lines: readonly string[];
-  /** What `lang` has to say of the lines. */
+  /** The `lang` of the lines. */
   readonly lang?: string | undefined;
 }
 
@@ -162,7 +162,7 @@ function Listed({ title, lines, lang }: ListedProps) {
 
 type Options = readonly ProcedureOption[];
 
-/** An option that is other: whether it is fitted, and its name where that is another one. */
+/** An option that differs: whether it is fitted, and its name if that changed. */
 function optionLine({ before, after }: OptionDifference): string {
   const fitted = (option: ProcedureOption | null) =>
     option === null ? words.none : option.fitted ? words.yes : words.no;
@@ -198,7 +198,7 @@ interface Pair {
   readonly after: Step;
 }
 
-/** A step that is other: how it reads, and each aspect that differs. */
+/** A step that differs: how it reads, and each aspect that changed. */
 function becameLine({ before, after }: Pair, options: Options): string {
   const [was, is] = [before, after].map(({ item, response }) => words.step(item, response));
   return [
@@ -213,7 +213,7 @@ function becameLine({ before, after }: Pair, options: Options): string {
   ].join('; ');
 }
 
-/** What takes care away comes first: nobody reads the fortieth line as the first. */
+/** What removes safeguards comes first: nobody reads the fortieth line like the first. */
 const byWeight = (one: Pair, other: Pair) => weightOf(other) - weightOf(one);
 function weightOf({ before, after }: Pair): number {
   if (before.critical && !after.critical) return 2;

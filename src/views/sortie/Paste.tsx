@@ -1,4 +1,7 @@
-/** The key that takes a link or a code from the clipboard; where that is not allowed, a box to paste into. */
+/**
+ * The key that takes a link or a code from the clipboard; if that isn't allowed, a box to paste
+ * into.
+ */
 
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
@@ -9,7 +12,7 @@ import { Key } from '../../parts/key/Key';
 import styles from './Bring.module.css';
 import { words } from './documentWords';
 
-/** The key, and the box where it is needed. */
+/** The key, and the box if needed. */
 export function Paste(): JSX.Element {
   const [isByHand, setByHand] = useState(false);
   const [text, setText] = useState('');
@@ -27,7 +30,7 @@ export function Paste(): JSX.Element {
   };
   const paste = () => {
     setRefused(false);
-    // Not there over plain http, refused, or never answered: the box stands there until it is.
+    // Missing over plain http, refused, or never answered: the box is shown until it is.
     setByHand(true);
     void readClipboard().then((read) => read !== null && take(read));
   };

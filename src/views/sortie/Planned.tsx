@@ -1,4 +1,4 @@
-/** What the procedure asks of the sortie: whether it flies faster than sound, and what is fitted. */
+/** What the procedure asks about the sortie: whether it is supersonic, and what is fitted. */
 
 import type { JSX } from 'preact';
 import { inputs } from '../../board/board';
@@ -11,7 +11,7 @@ import { markedText } from '../../parts/marked';
 import styles from './SortieSheet.module.css';
 import { words } from './words';
 
-/** The keys for it; nothing where the procedure asks for none. */
+/** The keys for it; nothing if the procedure asks for none. */
 export function Planned(): JSX.Element | null {
   const flown = procedure.value;
   if (flown === null) return null;

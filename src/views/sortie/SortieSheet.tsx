@@ -179,7 +179,7 @@ function LoadPart() {
   );
 }
 
-/** Which procedure, where there is more than one for the aircraft; it is given away and printed here. */
+/** Which procedure, if the aircraft has more than one; it is shared and printed here. */
 function Procedures() {
   const flown = settled.value.aircraft;
   const offered = flown === null ? [] : proceduresFor(flown.code);
@@ -214,17 +214,17 @@ function Procedures() {
   );
 }
 
-/** A procedure by its name, with its language where that is not the page's. */
+/** A procedure by its name, with its language if that isn't the page's. */
 function nameOf({ name, language }: ListedProcedure): ComponentChildren {
   const lang = langOf(language);
   if (lang === undefined) return name;
-  // One piece to the key it stands on, which would leave out the blank between two.
+  // One piece, because the key would drop the space between two.
   return (
     <span>{marked(lang, (itself) => words.inLanguage(itself, languageName(lang)), name)}</span>
   );
 }
 
-/** The keys that draw a field, and mend the one in use. */
+/** The keys that draw a field, and correct the one in use. */
 function Draw() {
   const { field } = inputs.value;
   const code = settled.value.field?.code;
@@ -243,7 +243,7 @@ interface GiveProps {
   readonly printed?: boolean;
 }
 
-/** The keys that give a document away, or print it. */
+/** The keys that share a document, or print it. */
 function Give({ hash, name, printed = false }: GiveProps) {
   if (hash === null) return null;
   return (
@@ -263,7 +263,7 @@ function Give({ hash, name, printed = false }: GiveProps) {
   );
 }
 
-/** Whether the field's preferred ends come first; only where the field has some. */
+/** Whether the field's preferred ends come first; only if the field has any. */
 function Preference() {
   const ends = settled.value.field?.preferredEnds ?? [];
   if (ends.length === 0) return null;

@@ -1,4 +1,7 @@
-/** Voice and sounds: what is read aloud and by whom, tones and vibration, and the way to keys and sticks. */
+/**
+ * Voice and sounds: what is read aloud and by which voice, tones and vibration, and the way to keys
+ * and sticks.
+ */
 
 import type { JSX } from 'preact';
 import { RATES, sayNow, setVoicing, voicing } from '../../board/hands/voice';

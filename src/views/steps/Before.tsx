@@ -1,4 +1,7 @@
-/** What was just done, what is held back, and, at the start of a phase, what keeps going otherwise in it. */
+/**
+ * What was just done, what is held back and, at the start of a phase, which of its steps keep
+ * departing from the procedure.
+ */
 
 import type { JSX } from 'preact';
 import { sortie } from '../../board/board';
@@ -18,7 +21,7 @@ import { words } from './words';
 /** How many held-back steps are shown; the others are counted. */
 const HELD_SHOWN = 2;
 
-/** The moment that was stamped last, where no step was done since. */
+/** The moment stamped last, if no step was done since. */
 function lastMoment(): string {
   const last = sortie.value.stamps.at(-1);
   return last === undefined
@@ -75,7 +78,7 @@ function Handled({ row }: { row: StepRow }) {
   );
 }
 
-/** Whether nothing of the phase was done yet, in its present pass. */
+/** Whether nothing was done in the phase yet, in its present pass. */
 const isPhaseFresh = (walk: Walk) =>
   rowsOf(walk).every(
     ({ phase, state }) =>

@@ -1,4 +1,4 @@
-/** After lift-off: the speeds to clean up by, each with its limit and the seconds left to it. */
+/** After lift-off: the speeds to clean up by, each with its limit and the seconds left. */
 
 import type { JSX } from 'preact';
 import { sortie } from '../../board/board';
@@ -9,10 +9,13 @@ import { whole } from '../../parts/format';
 import styles from './ClimbRungs.module.css';
 import { words } from './words';
 
-/** Once the climb is set, nothing of it counts any more, ms. */
+/** Once the climb is established, none of it counts any more, ms. */
 const OVER_AFTER_MS = 180_000;
 
-/** The rungs of the climb, for as long as they can matter. Times are expected ones, from the key Airborne. */
+/**
+ * The rungs of the climb, as long as they can matter. Times are expected, counted from the key
+ * Airborne.
+ */
 export function ClimbRungs(): JSX.Element | null {
   const airborne = sortie.value.stamps.findLast(({ what }) => what === 'airborne');
   const last = sortie.value.stamps.at(-1);
@@ -36,7 +39,7 @@ export function ClimbRungs(): JSX.Element | null {
   );
 }
 
-/** What is left until the limit, or until the speed where there is none. */
+/** The time left until the limit or, without one, until the speed. */
 function leftOf({ limitKt, limitS, fromLiftOffS }: ClimbRung, goneS: number): string {
   if (limitKt !== null) {
     if (limitS === null) return words.limitOnly(whole(limitKt));

@@ -1,4 +1,4 @@
-/** The step that is due, in reverse, with what was done before it, what follows, and the keys. */
+/** The due step, in reverse, with what was done before it, what follows, and the keys. */
 
 import type { ComponentChildren, JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
@@ -23,7 +23,7 @@ import { words } from './words';
 interface DueProps {
   readonly walk: Walk;
   readonly main: Extract<Main, { what: 'tick' }>;
-  /** A list is walked, and not the phases. */
+  /** A list is being walked, not the phases. */
   readonly inList: boolean;
 }
 
@@ -111,13 +111,13 @@ export function Due({ walk, main, inList }: DueProps): JSX.Element {
 const doneWords = ({ kind }: Step) =>
   kind === 'say' ? words.said : kind === 'note' ? words.seen : words.done;
 
-/** Which of the wider things stands in the corner, where the timers are on a phone. */
+/** Which of the wider things takes the corner, where a phone has its timers. */
 function cornerClass(walk: Walk, inList: boolean): string | undefined {
   if (!inList && offered.value?.again.includes('take-off')) return styles.landed;
   return walk.heldBack.length > 0 ? styles.counted : undefined;
 }
 
-/** On the approach nobody is called away, and after the landing one may take off again. */
+/** On the approach nobody is called away, and after landing one may take off again. */
 function PhaseKey() {
   const now = offered.value;
   if (now?.goAround) {
@@ -138,7 +138,7 @@ function PhaseKey() {
   );
 }
 
-/** What was just done, for those who do not see it. */
+/** What was just done, for those who can't see it. */
 function lastSpoken(row: StepRow | null): ComponentChildren {
   if (row === null) return '';
   const said = (sentence: (item: string) => string) =>

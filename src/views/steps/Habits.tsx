@@ -1,4 +1,4 @@
-/** Steps of the phase that are held back, taken out of order or added late again and again. */
+/** Steps of the phase that are held back, taken out of order or done late again and again. */
 
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
@@ -15,7 +15,7 @@ import styles from './Habits.module.css';
 import { liveText } from './liveText';
 import { words } from './words';
 
-/** How many are said at once: what is said of everything is not heard. */
+/** How many are mentioned at once: if everything is mentioned, nothing is heard. */
 const SAID = 2;
 
 interface Said {
@@ -23,7 +23,7 @@ interface Said {
   readonly row: StepRow;
 }
 
-/** What is said of the phase's steps. */
+/** What is said about the phase's steps. */
 export function habitsIn(walk: Walk): readonly Said[] {
   const tied = procedure.value === null ? null : tiesOf(procedure.value, inputs.value.ties);
   const rows = rowsOf(walk);
@@ -41,7 +41,7 @@ interface HabitsProps {
   readonly said: readonly Said[];
 }
 
-/** One line each, with the key that lets the pilot do it earlier from now on. */
+/** One line each, with the key that moves the step earlier from now on. */
 export function Habits({ walk, said }: HabitsProps): JSX.Element {
   const code = procedure.value?.code;
   useEffect(() => {
@@ -84,7 +84,7 @@ interface EarlierProps {
   readonly onClose: () => void;
 }
 
-/** The moments a step can be tied to: before any step that comes before it, the nearest first. */
+/** The moments a step can be tied to: before any step that comes before it, nearest first. */
 function Earlier({ row, rows, onClose }: EarlierProps) {
   const before = rows.slice(0, rows.indexOf(row)).reverse();
   return (

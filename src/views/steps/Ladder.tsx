@@ -1,4 +1,4 @@
-/** On the roll: a few speeds, read from the bottom up, and what to do to stop printed under them. */
+/** On the roll: a few speeds, read from the bottom up, with how to stop printed under them. */
 
 import type { JSX } from 'preact';
 import { useEffect } from 'preact/hooks';
@@ -28,7 +28,10 @@ import styles from './Ladder.module.css';
 import { liveText } from './liveText';
 import { words } from './words';
 
-/** The rungs: the first speed lowest, as the speeds come; today's, or the book's where there is no more. */
+/**
+ * The rungs: the first speed lowest, in the order of speeds; today's, or the book's if there are no
+ * others.
+ */
 export function Rungs(): JSX.Element | null {
   const todays = ladder.value;
   return todays === null ? <BookRungs /> : <TodaysRungs ladder={todays} />;
@@ -141,7 +144,7 @@ function BookRungs(): JSX.Element | null {
   );
 }
 
-/** What stands over the ladder: the run and what is left of it, planned, or the book's run. */
+/** What stands over the ladder: the planned run and what it leaves, or the book's run. */
 function Head(): JSX.Element | null {
   const worked = today.value?.takeoff.planned;
   if (worked?.because === null) {
@@ -175,7 +178,7 @@ function HeadCell({ name, figure }: { name: string; figure: Figure<'m'> }): JSX.
   );
 }
 
-/** The roll: time, ladder, what to do to stop, and two keys. */
+/** The roll: time, ladder, how to stop, and two keys. */
 export function LadderView(): JSX.Element {
   useEffect(() => {
     onRoll.value = true;

@@ -1,4 +1,6 @@
-/** Over an open list: its title, the list under it, what is not there to be used, and the way out. */
+/**
+ * Over an open list: its title, the list beneath it, what isn't there to be used, and the way out.
+ */
 
 import type { JSX } from 'preact';
 import { sortie } from '../../board/board';
@@ -45,7 +47,7 @@ export function ListHead({
   );
 }
 
-/** Steps that build on the same are told once. */
+/** Steps that build on the same one are mentioned once. */
 const onceEach = (rows: readonly StepRow[]) =>
   rows.filter(
     ({ step }, place) => rows.findIndex((other) => other.step.needs === step.needs) === place,

@@ -1,4 +1,4 @@
-/** What to do when it goes wrong: every list with what it begins with, one tap from anywhere. */
+/** What to do when something goes wrong: every list with its first steps, one tap from anywhere. */
 
 import type { JSX } from 'preact';
 import { sortie } from '../../board/board';
@@ -54,7 +54,7 @@ function ordered({ procedure: { lists }, walk }: StepsBrief): readonly AbnormalL
   return [...lists.filter(isHere), ...lists.filter((list) => !isHere(list))];
 }
 
-/** The first things to do, without those that are not there to be used. */
+/** The first things to do, without those that aren't there to be used. */
 function beginning(brief: StepsBrief, { id, steps: all }: AbnormalList): string {
   const missing = notThereIn(brief, id).map(({ step }) => step.id);
   return all

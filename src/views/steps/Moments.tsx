@@ -16,7 +16,7 @@ import { liveText } from './liveText';
 import styles from './Moments.module.css';
 import { words } from './words';
 
-/** Lined up: the ladder to come, what goes with the brakes, and the key. */
+/** Lined up: the coming ladder, what goes with the brakes, and the key. */
 export function Release({ main }: { main: Extract<Main, { what: 'stamp' }> }): JSX.Element {
   const { tied } = main;
   const lightUpS = ladder.value?.lightUpS ?? null;

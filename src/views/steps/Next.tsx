@@ -1,4 +1,4 @@
-/** The steps that follow the one that is due. */
+/** The steps that follow the due one. */
 
 import type { JSX } from 'preact';
 import { stepsLang } from '../../board/language';
@@ -8,7 +8,7 @@ import styles from './Due.module.css';
 import { liveText } from './liveText';
 import { words } from './words';
 
-/** How many steps that follow are shown. */
+/** How many of the following steps are shown. */
 const NEXT_SHOWN = 3;
 
 interface NextProps {

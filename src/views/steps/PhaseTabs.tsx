@@ -1,4 +1,4 @@
-/** The phases with how far each is; a tap shows all its steps. */
+/** The phases, each with its progress; a tap shows all its steps. */
 
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';

@@ -1,4 +1,7 @@
-/** After an interruption: what was done last and how long ago, with the way on and one step back. */
+/**
+ * After an interruption: what was done last and how long ago, with the keys to go on and to go one
+ * step back.
+ */
 
 import type { JSX } from 'preact';
 import { wallMs } from '../../board/flight/time';

@@ -10,7 +10,7 @@ import { liveText } from './liveText';
 import styles from './StepMark.module.css';
 import { words } from './words';
 
-/** Done is full, held back half, cannot crossed, not needed a stroke, open empty. */
+/** Done is full, held back half, cannot crossed, not needed a dash, open empty. */
 export function Mark({ row }: { row: StepRow }): JSX.Element {
   const { kind } = row.state;
   return (
@@ -28,7 +28,7 @@ export function Mark({ row }: { row: StepRow }): JSX.Element {
   );
 }
 
-/** What stands behind a step in a list. */
+/** What follows a step in a list. */
 export function stateWords(row: StepRow): string {
   const { state, step } = row;
   switch (state.kind) {
@@ -43,7 +43,7 @@ export function stateWords(row: StepRow): string {
   }
 }
 
-/** Its language: the response is the procedure's own text, all else is said by the page. */
+/** Its language: the response is the procedure's own text, everything else is the page's. */
 export const stateLang = ({ state: { kind } }: StepRow): string | undefined =>
   kind === 'held' || kind === 'cannot' || kind === 'not-needed' ? undefined : stepsLang();
 
@@ -66,7 +66,7 @@ function factWords(name: FactName, value: FactValue, now: boolean): string {
   return now && spell?.until ? said + words.until(zulu(spell.until.getTime())) : said;
 }
 
-/** A fact that has a value, in words; null where it has none. */
+/** A fact's value in words; null if it has none. */
 export function becameWords(name: FactName, value: FactValue): string | null {
   const said = words.fact[name];
   if (said !== undefined) return value === true ? said.yes : said.no;

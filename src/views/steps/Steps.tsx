@@ -1,4 +1,6 @@
-/** Steps: what was just done, the one step that is due, and what follows; on the roll, the ladder. */
+/**
+ * Steps: what was just done, the one step that is due, and what follows; on the roll, the ladder.
+ */
 
 import type { JSX } from 'preact';
 import { useEffect } from 'preact/hooks';

@@ -19,9 +19,9 @@ interface WhatIsDueProps {
   readonly walk: Walk;
   readonly row: StepRow;
   readonly barrier: Step | Moment | null;
-  /** A list is walked, and not the phases. */
+  /** A list is being walked, not the phases. */
   readonly inList: boolean;
-  /** Where what stands in the corner leaves no room for the timers on a phone. */
+  /** If what takes the corner leaves no room for the timers on a phone. */
   readonly className: string | undefined;
   /** The small keys in the corner. */
   readonly children: ComponentChildren;
@@ -63,7 +63,7 @@ const beforeWords = (barrier: Step | Moment) =>
     ? words.before(withinSentence(words.moment[barrier], pageLanguage()))
     : marked(stepsLang(), words.before, withinSentence(barrier.item, stepsLanguage()));
 
-/** Why a step is due that was done, or was not needed; and how many others are. */
+/** Why a step that was done, or not needed, is due; and how many others are. */
 function whyAgain(walk: Walk, row: StepRow): string {
   if (row.state.kind !== 'again') return '';
   const { tick, moved } = row.state;
@@ -84,14 +84,14 @@ function gateWords({ gate, gateFt }: Step): string {
   return gate === undefined ? '' : words.gateKt(liveNumber(gate));
 }
 
-/** When the last thing was done in what is walked, ms of the device's clock. */
+/** When the last thing was done in this walk, ms of the device's clock. */
 const lastMs = (): number | null => {
   const { run, list } = sortie.value;
   const at = list === null ? run?.last?.at : (list.last?.at ?? list.openedAt);
   return at?.wallMs ?? null;
 };
 
-/** Counts the seconds since the step before was done. */
+/** Counts the seconds since the previous step was done. */
 function Waiting({ expectS }: { expectS: number | undefined }) {
   const since = lastMs() ?? wallMs.value;
   return (
@@ -102,7 +102,7 @@ function Waiting({ expectS }: { expectS: number | undefined }) {
   );
 }
 
-/** How long the phase and the step take so far. */
+/** How long the phase and the step have taken so far. */
 function Timers({ walk, withStep }: { walk: Walk; withStep: boolean }) {
   const since = lastMs();
   const took = times.value;

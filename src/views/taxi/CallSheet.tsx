@@ -42,7 +42,7 @@ export function CallSheet({ onClose }: { onClose: () => void }): JSX.Element {
   );
 }
 
-/** A station is called by its name as it is said on the radio. */
+/** A station goes by its name as said on the radio. */
 const stationWords = ({ name, mhz }: NonNullable<Call['station']>) =>
   marked(callLang(), (said) => words.to(said, mhz), name);
 

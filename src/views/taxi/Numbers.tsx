@@ -1,4 +1,4 @@
-/** The reminder: what not to exceed, and the power to get and to keep rolling. */
+/** The reminder: speeds not to exceed, and the power to get and keep rolling. */
 
 import type { JSX } from 'preact';
 import { nextTurn } from '../../board/flight/taxi';
@@ -55,7 +55,7 @@ export function Numbers({ brief }: { brief: TaxiBrief }): JSX.Element {
   );
 }
 
-/** The speed for the next turn of the way; without one, the aircraft's for sharp turns. */
+/** The speed for the route's next turn; without one, the aircraft's for sharp turns. */
 function nextWords({ inTurnsKt }: TaxiBrief): string {
   const turn = nextTurn.value;
   if (turn !== null) return turnWords(turn);

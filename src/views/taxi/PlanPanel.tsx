@@ -1,4 +1,4 @@
-/** The plan with the way on it; a tap says where the aircraft is, or closes a stretch. */
+/** The plan with the route on it; a tap says where the aircraft is, or closes a stretch. */
 
 import type { ComponentChildren, JSX } from 'preact';
 import { useState } from 'preact/hooks';
@@ -27,7 +27,7 @@ import { faultWords, tellRoute } from './route';
 import styles from './Taxi.module.css';
 import { words } from './words';
 
-/** The plan, what is to be known of the way, and what was tapped. */
+/** The plan, what to know about the route, and what was tapped. */
 export function PlanPanel({ onRoute }: { onRoute: () => void }): JSX.Element | null {
   const [picked, setPicked] = useState<Picked | null>(null);
   const [closer, setCloser] = useState(0);
@@ -87,7 +87,7 @@ export function PlanPanel({ onRoute }: { onRoute: () => void }): JSX.Element | n
   );
 }
 
-/** The direction of the way ahead, degrees true, from the point passed last. */
+/** The direction of the route ahead, degrees true, from the last point passed. */
 function headingAhead({ points }: Route): number {
   const goneM = progress.value?.goneM ?? 0;
   let atM = 0;
@@ -101,7 +101,7 @@ function headingAhead({ points }: Route): number {
   return 0;
 }
 
-/** What keeps the way from being found, or what is unusual about it. */
+/** Why the route can't be found, or what is unusual about it. */
 function Note() {
   const said = noteOf();
   return said === null ? null : (

@@ -1,4 +1,6 @@
-/** The way: where it begins, where the runway is entered, other ways, what is closed, its turns. */
+/**
+ * The route: where it begins, where the runway is entered, other routes, what is closed, its turns.
+ */
 
 import type { JSX } from 'preact';
 import { documents, inputs, settled } from '../../board/board';
@@ -100,7 +102,9 @@ function From() {
 const POINT_KINDS = ['hold', 'junction', 'runway'] as const;
 const STRETCH_KINDS = ['taxiway', 'apron', 'runway'] as const;
 
-/** Every point but the stands: where a tap on the plan puts the aircraft, without the plan. */
+/**
+ * Every point but the stands: what a tap on the plan does, placing the aircraft, without the plan.
+ */
 function Points({ title }: { title: string }) {
   const plan = documents.value.field?.taxi ?? { nodes: [], edges: [] };
   const points = POINT_KINDS.flatMap((kind) => plan.nodes.filter((node) => node.kind === kind));
@@ -254,7 +258,7 @@ function Closed() {
   );
 }
 
-/** The device's own position, asked for here and nowhere else. */
+/** The device's own position, requested here and nowhere else. */
 function Own() {
   const isOn = position.value.kind === 'known' || position.value.kind === 'waiting';
   return (

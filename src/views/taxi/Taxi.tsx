@@ -1,4 +1,4 @@
-/** Taxi: what to say, the plan with the way, the pace, and a stopwatch from point to point. */
+/** Taxi: what to say, the plan with the route, the pace, and a stopwatch from point to point. */
 
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
@@ -37,7 +37,7 @@ export function Taxi(): JSX.Element {
   );
 }
 
-/** The call that comes next, in words; it opens all of them. */
+/** The next call, in words; it opens all of them. */
 function Say({ onOpen }: { onOpen: () => void }) {
   const call = dueCall.value;
   if (call === null) return null;

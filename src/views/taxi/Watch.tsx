@@ -15,7 +15,7 @@ import { markWords, passingWords } from '../../parts/pace';
 import styles from './Taxi.module.css';
 import { words } from './words';
 
-/** What was measured last, and the key for the next point. */
+/** The last measurement, and the key for the next point. */
 export function Watch({ onRoute }: { onRoute: () => void }): JSX.Element | null {
   const at = progress.value;
   if (at === null) return <NoWay onRoute={onRoute} />;
@@ -54,7 +54,7 @@ function Opener() {
   );
 }
 
-/** Without a way: the key that helps to one. */
+/** Without a route: the key that helps find one. */
 function NoWay({ onRoute }: { onRoute: () => void }) {
   if (fault.value === null) return null;
   return (
@@ -73,7 +73,7 @@ function NoWay({ onRoute }: { onRoute: () => void }) {
   );
 }
 
-/** How far it is and how long it takes, before anything is measured. */
+/** The distance and time of the route, before anything is measured. */
 function Ahead() {
   const at = progress.value;
   const maxKt = documents.value.aircraft?.taxi.maxKt;
@@ -90,7 +90,7 @@ function Ahead() {
 function Measured({ stretch }: { stretch: Stretch }) {
   const { groundKt, leastKt, mostKt, distanceM, seconds, from, to } = stretch;
   const maxKt = documents.value.aircraft?.taxi.maxKt ?? null;
-  // A stretch too short for a thumb gives no speed, and so none that is too high.
+  // A stretch too short to time by thumb gives no speed, and so none that is too high.
   const isOver = mostKt !== null && maxKt !== null && groundKt > maxKt;
   const takes = times.value;
   return (
@@ -118,10 +118,10 @@ function Measured({ stretch }: { stretch: Stretch }) {
   );
 }
 
-/** Knots in a metre a second. */
+/** Knots in one metre per second. */
 const KT_PER_MPS = 3600 / 1852;
 
-/** What the device says of its own speed, where it was asked. */
+/** The device's own speed, if requested. */
 export function Device(): JSX.Element | null {
   const known = position.value;
   if (known.kind === 'off') return null;

@@ -1,4 +1,6 @@
-/** What points and stretches of the taxi plan are called: by what is painted there, or else by what meets there. */
+/**
+ * Names of points and stretches of the taxi plan: what is painted there, or else what meets there.
+ */
 
 import type { TaxiEdge, TaxiNode } from '../../core';
 
@@ -12,18 +14,20 @@ const edgesAt = ({ id }: TaxiNode, edges: readonly TaxiEdge[]) =>
 
 const namesOf = (edges: readonly TaxiEdge[]) => [...new Set(edges.map(({ name }) => name))];
 
-/** The names of what meets at a point, each once, in the order of the plan. */
+/** The names of what meets at a point, each once, in plan order. */
 export const meetingAt = (node: TaxiNode, edges: readonly TaxiEdge[]): readonly string[] =>
   namesOf(edgesAt(node, edges));
 
-/** What joins the names of what meets at a point. */
+/** The separator between names of what meets at a point. */
 const MEETS = '/';
 
-/** The runway ends that begin at a point; undefined where none does. */
+/** The runway ends that begin at a point; undefined if none does. */
 const endsAt = ({ kind, ends = [] }: TaxiNode): string | undefined =>
   kind === 'runway' && ends.length > 0 ? ends.join(MEETS) : undefined;
 
-/** The name of the stand that a stretch leads to from here, of another point, or else of the nearest. */
+/**
+ * The name of the stand a stretch leads to from here, else of another point, else of the nearest.
+ */
 function nameNear(node: TaxiNode, { nodes, edges }: Plan): string | undefined {
   const next = edgesAt(node, edges).flatMap(({ from, to }) => [from, to]);
   const rank = ({ id, kind }: TaxiNode) => (!next.includes(id) ? 2 : kind === 'stand' ? 0 : 1);
@@ -32,7 +36,7 @@ function nameNear(node: TaxiNode, { nodes, edges }: Plan): string | undefined {
   return named.sort((a, b) => rank(a) - rank(b) || farM(a) - farM(b))[0]?.name;
 }
 
-/** Words for points that nothing is painted at. */
+/** Words for points with nothing painted. */
 export interface PointWords {
   /** What meets there, such as "C" or "apron", and the name of what is near. */
   readonly by: (what: string, near: string | undefined) => string;
@@ -42,8 +46,8 @@ export interface PointWords {
 }
 
 /**
- * A point by its own name; else by the runway ends that begin there, by the taxiways that meet there,
- * or by the one it is on and what is near. Its name in the document stands on no chart.
+ * A point by its own name; else by the runway ends that begin there, by the taxiways that meet
+ * there, or by the one it is on and what is near. Its id in the document stands on no chart.
  */
 export function pointCalled(node: TaxiNode, plan: Plan, words: PointWords): string {
   if (node.name !== undefined) return node.name;
@@ -55,7 +59,9 @@ export function pointCalled(node: TaxiNode, plan: Plan, words: PointWords): stri
   return words.by(painted[0] ?? here[0]?.name ?? node.id, nameNear(node, plan));
 }
 
-/** A stretch by the points at its ends: those of its own taxiway are told apart by what else meets there. */
+/**
+ * A stretch by its end points: those of its own taxiway are distinguished by what else meets there.
+ */
 export function endsCalled(
   { name, from, to, on }: TaxiEdge,
   plan: Plan,
@@ -69,7 +75,7 @@ export function endsCalled(
     const others = edgesAt(node, plan.edges).filter((edge) => edge.name !== name);
     const painted = namesOf(others.filter((edge) => edge.on !== 'apron'));
     if (painted.length > 0) return painted.join(MEETS);
-    // On the apron all is called the same: the stands are what can be told apart.
+    // On the apron everything has one name: only the stands tell its points apart.
     const apart = on === 'apron' ? nameNear(node, plan) : others[0]?.name;
     return apart ?? words.bend;
   };

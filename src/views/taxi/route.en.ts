@@ -1,10 +1,13 @@
-/** A way in words, for reading aloud and for who cannot see the plan. Never worded like a clearance. */
+/**
+ * A route in words, for reading aloud and for those who can't see the plan. Never worded like a
+ * clearance.
+ */
 
 import type { TaxiFault, Told } from '../../core';
 import { decimal } from '../../parts/format';
 import { saidHundreds, saidPoint, saidRunway, saidStand } from '../../parts/spoken.en';
 
-/** One thing told of a way. At a field that someone controls one holds unless told to cross. */
+/** One item of a route description. At a controlled field one holds unless told to cross. */
 function tell(told: Told, controlled: boolean): string {
   switch (told.code) {
     case 'along':
@@ -25,7 +28,7 @@ function tell(told: Told, controlled: boolean): string {
   }
 }
 
-/** The whole way as one sentence. */
+/** The whole route as one sentence. */
 export function tellRoute(told: readonly Told[], controlled: boolean): string {
   const isAfterRunway = (index: number) => told[index - 1]?.code === 'runway-ahead';
   const text = told
@@ -34,7 +37,7 @@ export function tellRoute(told: readonly Told[], controlled: boolean): string {
   return text === '' ? '' : `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
 }
 
-/** Why there is no way, and what can be done about it. */
+/** Why there is no route, and what can be done about it. */
 export function faultWords(fault: TaxiFault): string {
   switch (fault.code) {
     case 'no-plan':

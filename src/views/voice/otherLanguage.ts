@@ -1,7 +1,7 @@
 /**
- * How numbers and signs of a step are said where its procedure is in another language than the page.
- * A voice of that language reads them, so that figures are left to it, apart where the trade says
- * them digit by digit.
+ * How a step's numbers and signs are said if its procedure is in another language than the page. A
+ * voice of that language reads them, so figures are left to it, except where the trade says them
+ * digit by digit.
  */
 
 import { primarySubtag, type Wind } from '../../core';
@@ -26,7 +26,7 @@ export interface StepSpeech {
 
 type SaidWind = Pick<Wind, 'fromDeg' | 'speedKt' | 'gustKt' | 'variable'>;
 
-/** A wind as it is said. A direction that nobody reported is not one from anywhere. */
+/** A wind as said. A direction nobody reported must not be said as "variable". */
 export function saidWind(
   { fromDeg, speedKt, gustKt, variable }: SaidWind,
   speech: StepSpeech,
@@ -49,7 +49,7 @@ type Words = Pick<
   readonly sides: Readonly<Record<string, string>>;
 };
 
-/** What is said for what is not known, and for signs behind a figure; by language. */
+/** What is said for unknown values, and for signs after a figure; by language. */
 const WORDS: Readonly<Record<string, Words>> = {
   en: {
     signs: {
@@ -82,7 +82,7 @@ const WORDS: Readonly<Record<string, Words>> = {
   },
 };
 
-/** Of a language that is not known here, all is read as it is written. */
+/** In an unknown language, everything is read as written. */
 const NONE: Words = {
   signs: {},
   sides: {},
@@ -95,10 +95,10 @@ const NONE: Words = {
   wind: (...pieces) => pieces.filter(Boolean).join(' '),
 };
 
-/** Digits apart: `28` is read as two and eight. */
+/** Separate digits: `28` is read as two and eight. */
 const apart = (text: string) => text.replace(/\d(?=\d)/g, '$& ');
 
-/** The thousands of a figure are no word of their own; a sign behind a figure is a word. */
+/** The thousands separator is no word of its own; a sign after a figure is a word. */
 const signs = (text: string, words: Words['signs']) =>
   text
     .replace(/(\d)[ \u00a0](?=\d{3}\b)/g, '$1')

@@ -1,4 +1,4 @@
-/** What is due, as it is said: live numbers digit by digit where the trade says them so. */
+/** What is due, as said: live numbers digit by digit where the trade says them so. */
 
 import { inputs, wind } from '../../board/board';
 import { steps } from '../../board/flight/flight';
@@ -41,7 +41,7 @@ const pageSpeech = (): StepSpeech => ({
   callsign: saidCallsign,
 });
 
-/** How a text of a language is said: as the page says it where that is its own. */
+/** How a text in a language is said: as the page says it, if it is the page's own. */
 const speechOf = (language: string): StepSpeech =>
   primarySubtag(language) === pageLanguage() ? pageSpeech() : speechIn(language);
 
@@ -80,7 +80,7 @@ function saidNumber(name: LiveName, value: number, speech: StepSpeech): string {
   return isHeight && value > 0 && value % 100 === 0 ? speech.hundreds(value) : String(value);
 }
 
-/** A sentence in the language of the page, with what is said in it in its own. */
+/** A sentence in the language of the page, containing texts in their own. */
 const inPage = (sentence: (...texts: string[]) => string, ...said: readonly Said[]): Said =>
   saying(pageLanguage(), sentence, ...said);
 
@@ -94,7 +94,7 @@ function saidStep({ step, state }: StepRow): Said {
   return state.kind === 'again' ? inPage(words.again, said) : said;
 }
 
-/** What is due; empty where there is nothing. */
+/** What is due; empty if nothing is. */
 export function saidDue(): Said {
   const position = walked.value?.position;
   return position === undefined ? [] : saidPosition(position);
@@ -119,7 +119,7 @@ function saidPosition(position: Position): Said {
   }
 }
 
-/** The radio call that is due on Taxi, in the pilot's own words where there are any; empty where none is. */
+/** The radio call due on Taxi, in the pilot's own words if there are any; empty if none is. */
 export function saidCall(): Said {
   const call = dueCall.value;
   if (call === null) return [];
@@ -127,7 +127,7 @@ export function saidCall(): Said {
   return [{ text, language: CALL_LANGUAGE }];
 }
 
-/** A gate of the roll or the climb; what must not be exceeded is rounded down. */
+/** A gate of the roll or the climb; what must not be exceeded rounds down. */
 export function saidGate(gate: Rung | ClimbRung): string {
   const kt = 'speed' in gate ? gate.speed.value : gate.speedKt;
   if (kt === null) return '';

@@ -1,4 +1,4 @@
-/** Begins to listen to keys and sticks, to read aloud, and to tell with tones what was done. */
+/** Starts listening to keys and sticks, reading aloud, and sounding tones for what was done. */
 
 import { startHands } from '../../board/hands/hands';
 import { startVoice } from '../../board/hands/voice';
@@ -7,7 +7,7 @@ import { takeTurns } from '../../device/foremost';
 import { saidCall, saidDue, saidGate } from './said';
 import { words } from './words';
 
-/** To be called once, when the first answer stands. */
+/** Call once, when the first answer is on screen. */
 export function startHandsAndVoice(): void {
   takeTurns();
   startHands();

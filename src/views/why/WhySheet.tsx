@@ -15,7 +15,7 @@ interface WhyProps {
   readonly onClose: () => void;
 }
 
-/** Digits that make a figure worked out again from its shown inputs the shown figure. */
+/** Digits after which recomputing a figure from its shown inputs gives the shown figure. */
 const DECIMALS = 2;
 
 /** The sheet behind a number. */
@@ -28,11 +28,11 @@ export function WhySheet({ title, figure, onClose }: WhyProps): JSX.Element {
   );
 }
 
-/** Asked from the frame, a figure of a runway end brings no title along. */
+/** Opened from the frame, a figure of a runway end comes without a title. */
 const titleOf = (asked: Asked): string =>
   'name' in asked ? words.title(asked.name, asked.answer.purpose) : '';
 
-/** The figure that is asked about, put together where it was not yet. */
+/** The figure asked about, built now if it wasn't yet. */
 function figureOf(asked: Asked): Figure<Unit> | null {
   if ('sun' in asked) {
     const place = settled.value.field?.place;
@@ -75,7 +75,7 @@ function written(figure: Figure<Unit>): string {
   return plain(figure.value) + unit;
 }
 
-/** As many decimals as count, and no more. */
+/** As many decimals as matter, and no more. */
 function plain(value: number | string): string {
   return typeof value === 'string' ? value : asWritten(String(Number(value.toFixed(DECIMALS))));
 }

@@ -55,7 +55,7 @@ export function ChooseField(): JSX.Element {
   );
 }
 
-/** What the field's document says of the field. */
+/** What the field's document says about the field. */
 function About({ of: field }: { of: ListedField }) {
   const { text, lang } = shownText(field, field.about);
   return text === '' ? null : <QuotedWords class={styles.about} lang={lang} text={text} />;

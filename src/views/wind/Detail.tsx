@@ -1,4 +1,7 @@
-/** What comes after the first answer: the dial, the weather, every end, the winds entered, what is rare. */
+/**
+ * What comes after the first answer: the dial, the weather, every end, the winds entered, and
+ * rarities.
+ */
 
 // For all that is drawn: the first that is drawn brings it.
 import '../../style/forced.css';

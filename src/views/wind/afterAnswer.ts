@@ -1,4 +1,4 @@
-/** What of Wind comes after its first answer, which stands in words first. */
+/** The parts of Wind loaded after its first answer, which comes in words. */
 
 import type { ComponentType } from 'preact';
 import { later } from '../../parts/later/Later';
@@ -19,13 +19,13 @@ export const list = part(({ Below }) => Below);
 /** What the group at the caret means. */
 export const meaning = part(({ MeaningAtCaret }) => MeaningAtCaret);
 
-/** Why no end is best: rare, and so loaded when it is first needed, or with the others. */
+/** Why no end is best: rare, and so loaded when first needed, or with the others. */
 export const noBest = part(({ NoBest }) => NoBest, 'drawn silently');
 
-/** What is wrong with a text: as rare. */
+/** What is wrong with a text: just as rare. */
 export const problemText = part(({ ProblemText }) => ProblemText, 'drawn silently');
 
-/** The warning of a low sun, whose place in the sky comes later too. */
+/** The warning of a low sun; the sun's position comes later too. */
 export const lowSunRow = part(({ LowSunRow }) => LowSunRow, 'drawn silently');
 
 /** Loads them. */

@@ -69,7 +69,7 @@ function Foot({ end, answered }: { end: RankedEnd; answered: WindAnswer }) {
   );
 }
 
-/** Drawn anew only for another end: which is in use is no matter of what is typed. */
+/** Redrawn only for another end: typing doesn't change which is in use. */
 function UseKey({ end }: { end: string }) {
   return wind.value.using === end ? (
     <p class={styles.inUse}>{words.inUse(end)}</p>
@@ -193,16 +193,19 @@ function FirmRow({ ranked, best }: { ranked: RankedEnds; best: RankedEnd }) {
 
 const spareOf = (to: HoldsTo) => (to === 'never' ? 360 : to.spareDeg);
 
-/** A limit that only a storm would reach is not worth a line, kt. */
+/** A limit only a storm would reach isn't worth a line, kt. */
 const TELLING_KT = 60;
 
-/** Today's gust, had the wind that speed; null where there is none. */
+/** Today's gust if the wind had that speed; null if there is none. */
 function gustAt(speedKt: number): number | null {
   const { speedKt: steady, gustKt } = shown.value.wind ?? { speedKt: null, gustKt: null };
   return steady && gustKt !== null ? Math.floor((gustKt / steady) * speedKt) : null;
 }
 
-/** What else matters: a low sun ahead, the speed at which a limit is reached, or the rule that chose. */
+/**
+ * What else matters: a low sun ahead, the speed at which a limit is reached, or the rule that
+ * decided.
+ */
 function LastRow({ ranked, best }: { ranked: RankedEnds; best: RankedEnd }) {
   const sun = lowSunOn.value.get(best.designator);
   if (sun !== undefined && sun.kind !== 'none') return <lowSunRow.Later sun={sun} />;

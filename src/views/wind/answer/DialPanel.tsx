@@ -1,4 +1,4 @@
-/** The dial, fed from the brief. */
+/** The dial, fed from the day. */
 
 import type { JSX } from 'preact';
 import { settled } from '../../../board/board';
@@ -92,7 +92,7 @@ function dialWind({ wind, fromTrueDeg, sectorTrueDeg }: WindAnswer): DialWind {
   return { fromTrueDeg, sectorDeg: sectorTrueDeg, kind };
 }
 
-/** What the dial shows, for those who cannot see it. */
+/** What the dial shows, for those who can't see it. */
 function inWords(
   { wind, fromTrueDeg, fromMagneticDeg }: WindAnswer,
   ring: RunwayRing | null,

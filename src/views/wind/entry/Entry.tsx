@@ -1,4 +1,4 @@
-/** The one entry for a wind: typed on our keypad, on the device's keys, or pasted. */
+/** The one entry for a wind: typed on our keypad, on the device's keyboard, or pasted. */
 
 import { computed } from '@preact/signals';
 import type { ComponentChildren, JSX } from 'preact';
@@ -21,23 +21,26 @@ import { words } from '../words';
 import { caret, letters } from './caret';
 import styles from './Entry.module.css';
 
-/** What stands in the entry: what is typed, or else the wind in use. */
+/** What the entry shows: what is typed, or else the wind in use. */
 const text = computed(() => (erased.value ? '' : draft.value || (enteredWind.value?.text ?? '')));
 
 const report = computed(() => typedRead.value.report);
 
-/** The entry, and under it in words what was understood. A letter typed draws only what follows it. */
+/**
+ * The entry, with what was understood in words under it. A letter typed redraws only what follows
+ * from it.
+ */
 export function Entry(): JSX.Element {
   const area = useRef<HTMLTextAreaElement>(null);
   const openedByTap = useRef(false);
   const [byHand, setByHand] = useState(false);
 
-  // Opened by a key elsewhere, it takes what the device's own keys type.
+  // Opened by a key elsewhere, it takes what the device's keyboard types.
   useEffect(() => {
     if (typing.value) area.current?.focus({ preventScroll: true });
   }, [typing.value]);
 
-  // Asked for letters, it is entered anew, since the device's keyboard comes up only then.
+  // If letters are wanted, focus it again: only then does the device's keyboard come up.
   useEffect(() => {
     if (!typing.value) return;
     area.current?.blur();
@@ -52,7 +55,7 @@ export function Entry(): JSX.Element {
     try {
       take(await navigator.clipboard.readText());
     } catch {
-      // Not allowed, or not there: the box itself can still be pasted into.
+      // Not allowed, or missing: pasting into the box itself still works.
       setByHand(true);
       typing.value = true;
       area.current?.focus();
@@ -75,24 +78,24 @@ export function Entry(): JSX.Element {
             spellcheck={false}
             autocomplete="off"
             autocapitalize="characters"
-            // The device's own keyboard would cover the answer; it comes when it is asked for.
+            // The device's own keyboard would cover the answer; it comes on request.
             inputMode={letters.value ? 'text' : 'none'}
             onPointerDown={(event) => {
               const area = event.currentTarget;
               openedByTap.current = document.activeElement !== area;
-              // A touch on what is marked would only keep it marked.
+              // A touch on a selection would only keep it selected.
               if (!openedByTap.current)
                 area.setSelectionRange(area.selectionEnd, area.selectionEnd);
             }}
-            // Passed with Tab, the entry does not open the keypad over the place: typing does.
+            // Focusing the entry with Tab doesn't open the keypad over the place: typing does.
             onFocus={(event) => {
-              // A tap first shows what was tapped on, and would lose its place.
+              // A tap shows what was tapped on; selecting everything would lose its place.
               if (draft.value === '' && !openedByTap.current) event.currentTarget.select();
             }}
             onClick={(event) => {
               typing.value = true;
               noteCaret(event.currentTarget);
-              // What is typed next begins a new wind.
+              // What is typed next starts a new wind.
               if (draft.value === '' && openedByTap.current) event.currentTarget.select();
               openedByTap.current = false;
             }}
@@ -141,12 +144,12 @@ export function Entry(): JSX.Element {
   );
 }
 
-/** A caret between two characters names a group; a stretch that is marked names none. */
+/** A caret between two characters names a group; a selection names none. */
 function noteCaret({ selectionStart, selectionEnd }: HTMLTextAreaElement): void {
   if (selectionStart === selectionEnd) caret.value = selectionStart;
 }
 
-/** Which north the direction is from. */
+/** Which north the direction is measured from. */
 const north = computed(() => {
   switch (report.value?.north) {
     case 'true':
@@ -192,7 +195,7 @@ function Marks(): JSX.Element {
   );
 }
 
-/** In words, what was understood; then what cannot be used, and why. */
+/** In words, what was understood; then what can't be used, and why. */
 function Understood({ byHand }: { byHand: boolean }) {
   const { fromTrueDeg, fromMagneticDeg, because } = typedWind.value;
   const { wind, problems = [], spans = [] } = report.value ?? {};

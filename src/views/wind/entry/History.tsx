@@ -1,4 +1,7 @@
-/** The winds entered so far, newest first; which way they go, and when that would change the choice. */
+/**
+ * The winds entered so far, newest first; which way they are going, and when that would change the
+ * choice.
+ */
 
 import type { JSX } from 'preact';
 import { sortie, sortieMinute } from '../../../board/board';
@@ -13,7 +16,7 @@ import styles from './History.module.css';
 /** How many are shown: what a pilot compares. */
 const SHOWN = 5;
 
-/** The last winds, each with its time; a tap takes one again. */
+/** The last winds, each with its time; a tap uses one again. */
 export function History(): JSX.Element | null {
   const winds = sortie.value.winds.slice(-SHOWN).reverse();
   if (winds.length < 2) return null;
@@ -38,7 +41,7 @@ export function History(): JSX.Element | null {
   );
 }
 
-/** Silent where the winds are too few or jump about: nothing is read into them. */
+/** Silent if the winds are too few or jump about: reads nothing into them. */
 function Trend({ brief: { trend, outlook: ahead } }: { brief: OutlookBrief }) {
   if (trend.kind === 'thin') return null;
   const { turn, strength, basis } = trend;

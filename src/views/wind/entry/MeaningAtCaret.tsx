@@ -19,10 +19,12 @@ export function spanWords({ kind, meaning }: ReadSpan): string {
   return said;
 }
 
-/** Whether the report in use stands in the entry, and not what is typed. */
+/** Whether the entry shows the report in use, not what is typed. */
 const isResting = computed(() => draft.value === '');
 
-/** Under the entry: what the group at the caret means, and what must be known of the report in use. */
+/**
+ * Under the entry: the meaning of the group at the caret, and what to know about the report in use.
+ */
 export function MeaningAtCaret(): JSX.Element {
   return (
     <>

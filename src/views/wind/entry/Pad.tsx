@@ -12,7 +12,7 @@ import { letters } from './caret';
 
 const setLabel = computed(() => (typedWind.value.wind === null ? words.setAndClose : words.set));
 
-/** The keypad. The wind in use stands in the entry; the first key begins a new one. */
+/** The keypad. The entry shows the wind in use; the first key starts a new one. */
 export function Pad(): JSX.Element {
   return (
     <Keypad

@@ -1,4 +1,4 @@
-/** Why a text, or a part of it, cannot be used. */
+/** Why a text, or a part of it, can't be used. */
 
 import type { JSX } from 'preact';
 import type { Problem } from '../../../core';

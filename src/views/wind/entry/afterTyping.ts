@@ -1,4 +1,7 @@
-/** What waits until typing pauses, so that a letter costs no more than its answer: the dial, and what a group means. */
+/**
+ * What waits for a pause in typing, so that a letter costs no more than its answer: the dial, and
+ * the meaning of a group.
+ */
 
 import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
 import { draft, typedRead } from '../../../board/board';
@@ -13,7 +16,7 @@ interface Pictured {
   readonly old: boolean;
 }
 
-/** What was typed when typing last paused; a wind that is set, or dropped, is typed no more. */
+/** What was typed at the last pause; a wind that is set or dropped is no longer typed. */
 const rested = atPause(draft, () => draft.peek() !== '');
 
 const isTyping = computed(() => draft.value !== rested.value);
@@ -26,7 +29,7 @@ export const pictured: ReadonlySignal<Pictured> = shown;
 effect(() => {
   if (isTyping.value) return;
   const latest = { answered: answered.value, old: old.value };
-  // A frame's callbacks run before it is painted; what they put off runs after.
+  // A frame's callbacks run before it is painted; what they defer runs after.
   requestAnimationFrame(() =>
     setTimeout(() => {
       shown.value = latest;
@@ -36,7 +39,7 @@ effect(() => {
 
 let lastAtCaret: ReadSpan | undefined;
 
-/** The piece of the text that the caret stands in; none of a wind typed in short, whose words stand above. */
+/** The piece of text at the caret; none of a wind typed in short, whose words stand above. */
 export const atCaret: ReadonlySignal<ReadSpan | undefined> = computed(() => {
   const at = caret.value;
   if (isTyping.value) return lastAtCaret;

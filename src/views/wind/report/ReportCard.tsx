@@ -1,4 +1,6 @@
-/** What the report says besides the wind: what it makes one ask, the air, the sun, group by group. */
+/**
+ * What the report says besides the wind: the questions it raises, the air, the sun, group by group.
+ */
 
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
@@ -60,7 +62,7 @@ export function ReportCard(): JSX.Element {
 const dewPoint = (dewPointC: number | null) =>
   dewPointC === null ? null : words.dewPoint(decimal(dewPointC, 0));
 
-/** A question of the weather; one tap answers it where the answer changes something. */
+/** A question of the weather; one tap answers it, if the answer changes anything. */
 function Question({ question }: { question: WeatherQuestion }) {
   const treat =
     question.code === 'treat-as-wet'

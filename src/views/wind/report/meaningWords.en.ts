@@ -92,7 +92,7 @@ const runwayWords = (runway: string) => (runway === 'all' ? 'all runways' : `run
 function weatherWords(weather: PresentWeather): string {
   const { observed, recent, vicinity, intensity, descriptor, phenomena } = weather;
   if (!observed) return 'Weather not observed by the automatic station';
-  // With a plus it is a whole phenomenon of its own. WMO-No. 306, table 4678.
+  // With a plus it is a phenomenon of its own. WMO-No. 306, table 4678.
   if (intensity === 'heavy' && phenomena.join('') === 'FC') {
     return capital(`${recent ? 'recent ' : ''}tornado or waterspout`);
   }

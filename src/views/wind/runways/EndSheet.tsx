@@ -97,7 +97,7 @@ export function EndSheet({ end, answered, onClose }: EndSheetProps): JSX.Element
   );
 }
 
-/** The rules in the order they are used in, and the one that decided. */
+/** The rules in the order they apply, and the one that decided. */
 function Compared({ a, b }: { a: string; b: string }) {
   const compared = compare(a, b);
   if (compared === null) return null;
@@ -115,7 +115,7 @@ function Compared({ a, b }: { a: string; b: string }) {
       </thead>
       <tbody>
         {compared.rules.map((rule, place) => (
-          // A rule may be used twice: its place is what it is.
+          // A rule may apply twice, so it is identified by its position.
           <tr key={place} class={rule.decides ? styles.decides : undefined}>
             <th scope="row">
               {words.rules[rule.rule] ?? windWords.reason[rule.rule]}
@@ -133,7 +133,7 @@ function Compared({ a, b }: { a: string; b: string }) {
 const verdictWords = ({ decides, verdict }: RuleApplied) =>
   decides ? words.decides : verdict === 'alike' ? words.alike : words.notApplied;
 
-/** What the rule goes by, in its own unit. */
+/** What the rule compares, in its own unit. */
 function measure({ rule }: RuleApplied, value: number | null): string {
   if (value === null) return words.unknown;
   switch (rule) {

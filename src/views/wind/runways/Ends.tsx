@@ -1,4 +1,7 @@
-/** Every end against the limits, best first: a key to use it, and behind its numbers why it stands there. */
+/**
+ * Every end against the limits, best first: a key to use it, and its numbers, which open why it
+ * stands there.
+ */
 
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
@@ -37,13 +40,13 @@ export function Ends({ answered }: { answered: WindAnswer }): JSX.Element | null
 
 interface EndRowProps {
   readonly end: RankedEnd;
-  /** The end that it stands before. */
+  /** The next end after it. */
   readonly next: string | null;
   readonly used: boolean;
   readonly onOpen: () => void;
 }
 
-/** The rule that puts an end before the next, in words. */
+/** The rule that puts an end above the next, in words. */
 function reasonOf({ reasons: [reason] }: RankedEnd): string | null {
   return reason === undefined ? null : windWords.reason[reason.code];
 }

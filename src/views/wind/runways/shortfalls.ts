@@ -1,4 +1,4 @@
-/** What an end falls short of, in words; why one is closed stands in the field's document. */
+/** What an end falls short of, in words; the field's document says why one is closed. */
 
 import type { ComponentChildren } from 'preact';
 import { fieldText } from '../../../board/language';
