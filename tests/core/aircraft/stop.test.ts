@@ -68,6 +68,13 @@ describe('the last speed to stop from', () => {
     expect(stop.lastKt).toBeCloseTo(110, 6);
   });
 
+  test('is the speed of the tyres without the parachute as well', () => {
+    const limits = { ...inventedAircraft().limits, tyreKt: 100 };
+    const parachute = { dragAreaM2: 12, maxKt: 130 };
+    const chuted = inventedAircraft({ ...BARE, parachute }, { limits });
+    expect(on(3000, { headwindKt: 10 }, chuted).stop.bare?.lastKt).toBeCloseTo(110, 6);
+  });
+
   test('is the speed of a parachute that is counted on', () => {
     const parachute = { dragAreaM2: 12, maxKt: 105 };
     const icy = { surface: 'contaminated' } as const;
