@@ -8,7 +8,7 @@ import type { Awake } from '../../device/wakeLock';
 export const words = {
   title: 'This device',
   language: 'Language',
-  /** Each in itself, for who reads no other. */
+  /** Each in its own language, for those who read no other. */
   languages: { en: 'English', de: 'Deutsch' } satisfies Record<Language, string>,
   theme: 'Screen',
   themes: { device: 'As the device', day: 'Day', dusk: 'Dusk', night: 'Night' } satisfies Record<
