@@ -85,6 +85,20 @@ describe('Numbers', () => {
     await expect.poll(() => of19.textContent()).toMatch(/TODA: needs 1.\d{3} m, has 1.340 m/);
   });
 
+  test('what is planned says its factor, and goes by another that is chosen', async ({ open }) => {
+    const page = await open('tablet', { at: EVENING });
+    await toNumbers(page);
+    const assumed = page.getByText(/^Planned with: /).first();
+    // 14 CFR 25.113; airfields-demo/aircraft/sleet.json gives no other.
+    await expect.poll(() => assumed.textContent()).toContain('book factor 1.15, half the headwind');
+    const before = await metres(page, 'Run, planned');
+    await key(page, 'None').click();
+    await expect.poll(() => assumed.textContent()).toContain('no factor');
+    await expect
+      .poll(async () => Math.abs((await metres(page, 'Run, planned')) - before / 1.15))
+      .toBeLessThanOrEqual(1);
+  });
+
   test('a parachute that cannot be used is not counted on, until it is again', async ({ open }) => {
     const page = await open('tablet', { at: EVENING });
     await toNumbers(page);

@@ -33,13 +33,17 @@ export function goOnFrom(
     deadDragM2: oneEngineOut.dragAreaM2,
   };
   const safetyMps = trueMps(speeds.safetyKt, densityRatio);
-  const gear = performance.wing.gearCd === undefined;
-  const sine = climbSine(conditions, safetyMps, power, { gear, flaps: true });
-  const gradientPercent = 100 * Math.tan(Math.asin(Math.max(sine, -1)));
+  const percent = (gear: boolean) => {
+    const sine = climbSine(conditions, safetyMps, power, { gear, flaps: true });
+    return 100 * Math.tan(Math.asin(Math.max(sine, -1)));
+  };
+  const gradientPercent = percent(performance.wing.gearCd === undefined);
+  const gearDownPercent = percent(true);
   const none = (because: 'cannot-climb' | 'runway-too-short'): GoOn => ({
     lowest: { value: null, because },
     aboveStop: true,
     gradientPercent,
+    gearDownPercent,
   });
 
   const air = flyToHeight({ conditions, speeds, power }, SCREEN_M);
@@ -63,5 +67,6 @@ export function goOnFrom(
     lowest: { value: lowestKt, because: null },
     aboveStop: lowestKt > lastStopKt,
     gradientPercent,
+    gearDownPercent,
   };
 }

@@ -194,6 +194,7 @@ function at50ftOf({ conditions, plan, run }: Begun): Gate | null {
 
 function givenOf(question: TakeoffQuestion, { conditions, plan }: Begun): Takeoff['given'] {
   const { densityRatio, rollingFriction, brakingFriction } = conditions;
+  const { thrust } = conditions.performance;
   const setting = plan.reheat ? 'reheat' : 'full';
   const rotateMps = trueMps(plan.speeds.rotateKt, densityRatio);
   return {
@@ -203,6 +204,7 @@ function givenOf(question: TakeoffQuestion, { conditions, plan }: Begun): Takeof
     slopePercent: question.slopePercent,
     rollingFriction,
     brakingFriction,
+    heatCounted: thrust.kind !== 'jet' || thrust.at20Hotter !== undefined,
     staticThrustN: thrustOf(conditions, setting)(0),
     thrustAtRotationN: thrustOf(conditions, setting)(rotateMps),
   };

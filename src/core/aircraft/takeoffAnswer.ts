@@ -71,6 +71,8 @@ export interface GoOn {
   readonly aboveStop: boolean;
   /** Climb at the safety speed on one engine, gear up, per cent. */
   readonly gradientPercent: number;
+  /** The same with the gear still down, as it is up to 50 ft: where this is not above 0, it does not get there. */
+  readonly gearDownPercent: number;
 }
 
 /** What the mark asks for. */
@@ -159,6 +161,8 @@ export interface TakeoffGiven {
   readonly slopePercent: number;
   readonly rollingFriction: number;
   readonly brakingFriction: number;
+  /** The document says what heat takes of the thrust beyond what density does; always so of a piston. */
+  readonly heatCounted: boolean;
   readonly staticThrustN: number;
   readonly thrustAtRotationN: number;
 }

@@ -62,7 +62,7 @@ export function takeoffFigures(
       source: 'lift-equation',
     });
   const liftOffKt = byMass(aircraft.takeoff.liftOffKt, speeds.liftOffKt);
-  const bareRunM = runFigure(run, takeoff.liftOff.groundKt);
+  const bareRunM = runFigure(run, takeoff.liftOff.groundKt, given.heatCounted);
   const runM = factored(bareRunM, factor);
   const bareTo50ftM = sumOf(takeoff.to50ftM, bareRunM);
   const to50ftM = bareTo50ftM.value === null ? bareTo50ftM : factored(bareTo50ftM, factor);
@@ -124,12 +124,12 @@ export function takeoffFigures(
 }
 
 /** v² = 2 a s, a the mean acceleration along the run. */
-function runFigure({ runM }: Run, groundKt: number): Known<'m'> {
+function runFigure({ runM }: Run, groundKt: number, heatCounted: boolean): Known<'m'> {
   const meanMps2 = (groundKt / KT_PER_MPS) ** 2 / (2 * runM);
   return known(runM, 'm', {
     formula: 'run',
     inputs: { groundKt, meanMps2 },
-    source: 'equation-of-motion',
+    source: heatCounted ? 'equation-of-motion' : 'equation-of-motion-by-density',
   });
 }
 

@@ -166,6 +166,8 @@ const sources: Record<string, string> = {
   '14-cfr-23-53': '14 CFR 23.53 in der Fassung bis 2017.',
   'equation-of-motion':
     'm dV/dt = Schub − Widerstand − Reibung × (Gewichtskraft − Auftrieb) − Gewichtskraft längs der Neigung, in kleinen Schritten summiert.',
+  'equation-of-motion-by-density':
+    'm dV/dt = Schub − Widerstand − Reibung × (Gewichtskraft − Auftrieb) − Gewichtskraft längs der Neigung, in kleinen Schritten summiert. Das Dokument des Luftfahrzeugs sagt nicht, was Hitze vom Schub nimmt: Er fällt nur mit der Dichte, an heißen Tagen also zu wenig.',
   'accelerate-stop':
     '14 CFR 25.109: zwei Sekunden mit der Geschwindigkeit, dann Bremsen. Von da an Leerlaufschub.',
   'takeoff-factor':

@@ -158,6 +158,8 @@ const sources: Record<string, string> = {
   '14-cfr-23-53': '14 CFR 23.53 as it was until 2017.',
   'equation-of-motion':
     'm dV/dt = thrust − drag − friction × (weight − lift) − weight along the slope, summed in small steps.',
+  'equation-of-motion-by-density':
+    'm dV/dt = thrust − drag − friction × (weight − lift) − weight along the slope, summed in small steps. The aircraft’s document does not say what heat takes of its thrust: it falls with density alone, which is too little on a hot day.',
   'accelerate-stop':
     '14 CFR 25.109: two seconds at the speed, then brakes. Thrust is idle from there on.',
   'takeoff-factor':

@@ -184,3 +184,32 @@ test('with next to no drag and the thrust of half the weight, 50 ft come within 
   expect(airM).toBeGreaterThan(arcM(140));
   expect(airM).toBeLessThan(arcM(at50ft?.speedKt ?? 0));
 });
+
+test('hot and high a twin that would climb with its gear up does not get to 50 ft with it down', () => {
+  const twin = demoAircraft.find(({ code }) => code === 'turnstone');
+  if (twin?.performance === undefined) throw new Error('no twin');
+  // The high field of the demo, at 30 °C.
+  const air = { pressureAltitudeFt: 6268, temperatureC: 30 };
+  const { goOn } = flown(takeoff(takeoffQuestion(twin, { air })));
+  const given: FlightGiven = {
+    aircraft: twin,
+    performance: twin.performance,
+    massKg: twin.masses.usualTakeoffKg,
+    sigma: sigmaOf(air.pressureAltitudeFt, air.temperatureC),
+    standardK: 288.15 - 0.0065 * 0.3048 * air.pressureAltitudeFt,
+    hotterC: air.temperatureC - (15 - 0.0065 * 0.3048 * air.pressureAltitudeFt),
+    headwindKt: 0,
+    reheat: false,
+    share: 0.5,
+    deadDragM2: twin.performance.oneEngineOut?.dragAreaM2 ?? 0,
+  };
+  // Thrust less drag over weight, gear down: the test's own forces.
+  const { safety } = trueSpeeds(given);
+  const sine = spareN(given, safety, 1) / (given.massKg * G);
+  expect(goOn?.gearDownPercent).toBeCloseTo(100 * Math.tan(Math.asin(sine)), 1);
+  expect(goOn?.gradientPercent).toBeGreaterThan(1);
+  // 50 ft in 10 km are 0.15 %, without a knot gained.
+  expect(goOn?.gearDownPercent).toBeLessThan(0.2);
+  expect(flight(given, H)).toBeNull();
+  expect(goOn?.lowest).toEqual({ value: null, because: 'cannot-climb' });
+});
