@@ -239,6 +239,8 @@ test('the ring is drawn anew when a rule of the pilot changes', () => {
   const at = (more: Partial<EndsQuestion>) => runwayRing({ ...asked, ...more })?.[276];
   expect(at({})).toBe('28');
   expect(at({ closedToday: ['28'] })).not.toBe('28');
+  expect(at({ closedByReport: ['28'] })).not.toBe('28');
+  expect(at({ closedByReport: ['10'] })).toBe('28');
   expect(at({ preferred: rule })).toBe('10');
   expect(
     at({ limits: { ...WIDE, gustSpreadKt: 3 }, wind: wind(276, 4, { gustKt: 8 }) }),
