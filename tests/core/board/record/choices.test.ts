@@ -1,0 +1,94 @@
+import { expect, test } from 'vitest';
+import { openPage } from '../page';
+
+const page = await openPage();
+const { add, beginAt, begin, happened, hashOf, inputs, sortie, undoable, undoChange, wind } = page;
+await page.load('XCAI', 'XLIN', 'tussock', 'tussock-usual', 'sleet');
+const { aircraft, fields } = await import('../../../../src/board/documents/documents');
+const { chooseAircraft, chooseField, useEnd } = await import(
+  '../../../../src/board/record/choices'
+);
+const { typing } = await import('../../../../src/board/places');
+
+const field = (code: string) => {
+  const found = fields.value.find((one) => one.code === code);
+  if (found === undefined) throw new Error(`there is no ${code}`);
+  return found;
+};
+const plane = (code: string) => {
+  const found = aircraft.value.find((one) => one.code === code);
+  if (found === undefined) throw new Error(`there is no ${code}`);
+  return found;
+};
+
+test('another field lets go of the end in use and of the way there, and undo brings all back', () => {
+  beginAt('XCAI', 'tussock');
+  const way = { stand: 's2', taxiVia: 'p', taxiClosed: ['p-q'], rollsFromM: 300 } as const;
+  add({ kind: 'set', inputs: { ...way, chosen: { end: '27', purpose: 'take-off' } } });
+  const before = inputs.value;
+  chooseField(field('XLIN'));
+  expect(inputs.value).toEqual({
+    ...before,
+    field: hashOf('XLIN'),
+    chosen: null,
+    stand: null,
+    taxiClosed: [],
+    taxiEntry: null,
+    taxiVia: null,
+    rollsFromM: 0,
+  });
+  undoChange();
+  expect(inputs.value).toEqual(before);
+});
+
+test('the first field is no change to take back, and the same one again is nothing', () => {
+  begin();
+  chooseField(field('XCAI'));
+  expect(undoable.value).toBeNull();
+  const count = happened().length;
+  chooseField(field('XCAI'));
+  expect(happened()).toHaveLength(count);
+});
+
+test('another aircraft has its own load and steps, and undo brings the steps back as they were', () => {
+  const load = { fuelKg: 60, stations: {} };
+  beginAt('XCAI', 'tussock', { kind: 'set', inputs: { load } });
+  const procedure = hashOf('tussock-usual');
+  const tick = { kind: 'done', run: 'run-one', pass: 1, step: 'lock-off', saw: {} } as const;
+  add({ kind: 'open', run: 'run-one', procedure, list: null }, tick);
+  chooseAircraft(plane('sleet'));
+  expect(sortie.value.run).toBeNull();
+  expect(inputs.value).toMatchObject({ aircraft: hashOf('sleet'), load: null, procedure: null });
+  undoChange();
+  expect(sortie.value.run).toMatchObject({ id: 'run-one', procedure });
+  expect(inputs.value).toMatchObject({ aircraft: hashOf('tussock'), load });
+});
+
+test('an end is used together with the wind being typed', () => {
+  beginAt('XCAI', 'tussock');
+  page.draft.value = '27012';
+  typing.value = true;
+  useEnd('27');
+  expect(sortie.value.winds.map(({ text }) => text)).toEqual(['27012']);
+  expect([page.draft.value, typing.value, wind.value.using]).toEqual(['', false, '27']);
+});
+
+test('only a change of the end is offered to be taken back, and an intersection goes with it', () => {
+  beginAt('XCAI', 'tussock', { kind: 'wind', text: '27012KT', north: 'true' });
+  useEnd('27');
+  expect(undoable.value).toBeNull();
+  const taxiEntry = {
+    end: '27',
+    hold: 'A1',
+    on: 'rA',
+    backtrack: false,
+    intersection: true,
+  } as const;
+  add({ kind: 'set', inputs: { taxiEntry, rollsFromM: 600 } });
+  useEnd('09');
+  expect(wind.value.using).toBe('09');
+  expect(inputs.value).toMatchObject({ taxiEntry: null, rollsFromM: 0 });
+  undoChange();
+  expect(wind.value.using).toBe('27');
+  expect(inputs.value).toMatchObject({ taxiEntry, rollsFromM: 600 });
+});
