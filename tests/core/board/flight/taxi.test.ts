@@ -1,0 +1,87 @@
+/** On the demo's Cairn Ice: stands s1 and s2, the apron's junctions p and q, holding point A1, runway 09/27. */
+
+import { expect, test } from 'vitest';
+import { OPENED_MS, openPage, pass } from '../page';
+
+const { add, beginAt, inputs, load, loadParts, sortie } = await openPage();
+await load('XCAI', 'tussock', 'tussock-usual');
+await loadParts('taxi');
+const taxi = await import('../../../../src/board/flight/taxi');
+
+const TO_27 = { kind: 'set', inputs: { chosen: { end: '27', purpose: 'take-off' } } } as const;
+const passed = () => sortie.value.taxied.filter(({ placed }) => !placed).map(({ point }) => point);
+const way = () => taxi.route.value?.marks.map(({ node }) => node);
+
+test('where several stands are, only the pilot knows from which, and says it', () => {
+  beginAt('XCAI', 'tussock', TO_27);
+  expect([taxi.from.value, taxi.route.value]).toEqual([null, null]);
+  expect(taxi.stands.value.map(({ id }) => id)).toEqual(['s1', 's2', 's3']);
+  taxi.placeAt('s2');
+  expect(taxi.from.value).toBe('s2');
+  expect(inputs.value.stand).toBe('s2');
+  expect(taxi.route.value).not.toBeNull();
+});
+
+test('another stand drops the way chosen from the one before', () => {
+  beginAt('XCAI', 'tussock', TO_27, { kind: 'set', inputs: { stand: 's1' } });
+  taxi.takeVia('a-way');
+  taxi.placeAt('s3');
+  expect(inputs.value).toMatchObject({ stand: 's3', taxiVia: null });
+});
+
+test('placed at a point on the way, the route begins there; the stand to return to stays', () => {
+  beginAt('XCAI', 'tussock', TO_27, { kind: 'set', inputs: { stand: 's1' } });
+  taxi.placeAt('p');
+  expect([taxi.placed.value, taxi.from.value, inputs.value.stand]).toEqual(['p', 'p', 's1']);
+});
+
+test('after a stop on the runway it is on no stand until the pilot says so', () => {
+  beginAt('XCAI', 'tussock', TO_27, { kind: 'set', inputs: { stand: 's1' } });
+  add({ kind: 'stamp', what: 'brakes released' }, { kind: 'stamp', what: 'stopping' });
+  expect(taxi.from.value).toBeNull();
+  taxi.placeAt('s1');
+  expect(taxi.from.value).toBe('s1');
+});
+
+test('points are passed in the order of the way, and only the last is taken back', () => {
+  beginAt('XCAI', 'tussock', TO_27, { kind: 'set', inputs: { stand: 's1' } });
+  expect(way()?.filter((node) => ['s1', 'A1'].includes(node))).toEqual(['s1', 'A1']);
+  const [first, second] = way() ?? [];
+  taxi.passNext();
+  pass(30_000);
+  taxi.passNext();
+  expect(passed()).toEqual([first, second]);
+  expect(sortie.value.taxied.map(({ at }) => at.wallMs)).toEqual([OPENED_MS, OPENED_MS + 30_000]);
+  expect(taxi.progress.value?.last?.node).toBe(second);
+  taxi.takeBackPassing();
+  expect(passed()).toEqual([first]);
+  expect(taxi.progress.value?.next?.node).toBe(second);
+});
+
+test('at the end of the way there is nothing left to pass, and nothing to take back before its beginning', () => {
+  beginAt('XCAI', 'tussock', TO_27, { kind: 'set', inputs: { stand: 's1' } });
+  taxi.takeBackPassing();
+  for (const _ of way() ?? []) taxi.passNext();
+  expect(taxi.progress.value).toMatchObject({ next: null, leftM: 0 });
+  const count = passed().length;
+  taxi.passNext();
+  expect(passed()).toHaveLength(count);
+});
+
+test('a stretch closed twice is opened once, and others stay closed', () => {
+  beginAt('XCAI', 'tussock');
+  taxi.closeStretch('p-q', true);
+  taxi.closeStretch('A1-p', true);
+  taxi.closeStretch('p-q', true);
+  expect([...inputs.value.taxiClosed].sort()).toEqual(['A1-p', 'p-q']);
+  taxi.closeStretch('p-q', false);
+  expect(inputs.value.taxiClosed).toEqual(['A1-p']);
+});
+
+test('an own wording of a call is kept beside others, and its usual one comes back', () => {
+  beginAt('XCAI', 'tussock');
+  taxi.wordCall('taxi', 'Camp, rolling');
+  taxi.wordCall('line-up', 'Lining up');
+  taxi.wordCall('taxi', null);
+  expect(inputs.value.ownCalls).toEqual({ 'line-up': 'Lining up' });
+});
