@@ -1,10 +1,13 @@
-import { expect, test, vi } from 'vitest';
+import { afterAll, expect, test, vi } from 'vitest';
 import { openPage, pass } from '../page';
 
 const { add, begin, beginAt, hashOf, record } = await openPage({ fresh: true, timers: true });
 const inUse = await import('../../../../src/board/documents/inUse');
 const { all, askAgain, hold, received } = await import('../../../../src/board/documents/documents');
 const { addOwnDocument } = await import('../../../../src/board/documents/ownDocuments');
+
+// Another file must not find what is left here.
+afterAll(() => void vi.resetModules());
 
 const listedAs = (code: string) => {
   const found = all.value.find((one) => one.code === code);

@@ -159,6 +159,7 @@ test('chosen from later, it is still one change, which one tap takes back', asyn
   expect(later.enteredText.value?.text).toBe('27012KT\n30008KT');
   chooseTextsWith(lastLine);
   expect(later.sortie.value.winds.map(({ text }) => text)).toEqual(['30008KT']);
+  chooseTextsWith((text) => text);
   later.undoChange();
   expect(later.sortie.value.winds).toEqual([]);
 });

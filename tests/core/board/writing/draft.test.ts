@@ -1,15 +1,15 @@
 /** A document being written, of any kind: its draft is on the device until it is done, and is gone on with. */
 
 import { beforeEach, describe, expect, test, vi } from 'vitest';
-import { draftOf, faultsOf, loadCheck } from '../../../src/board/writing/draft';
-import { fieldChanges } from '../../../src/core/airfield/edit';
-import { procedureChanges } from '../../../src/core/procedure/edit';
-import { withAllPhases } from '../../../src/core/procedure/parts';
-import { readDraft, writeDraft } from '../../../src/record/drafts';
-import { STRIP } from '../airfield/drawing';
-import { WRITTEN } from '../procedure/edits';
-import { useFreshDevice } from '../record/device';
-import { LEFT_STORES, valuesIn } from '../record/stores';
+import { draftOf, faultsOf, loadCheck } from '../../../../src/board/writing/draft';
+import { fieldChanges } from '../../../../src/core/airfield/edit';
+import { procedureChanges } from '../../../../src/core/procedure/edit';
+import { withAllPhases } from '../../../../src/core/procedure/parts';
+import { readDraft, writeDraft } from '../../../../src/record/drafts';
+import { STRIP } from '../../airfield/drawing';
+import { WRITTEN } from '../../procedure/edits';
+import { useFreshDevice } from '../../record/device';
+import { LEFT_STORES, valuesIn } from '../../record/stores';
 
 useFreshDevice();
 beforeEach(() => vi.stubGlobal('addEventListener', vi.fn()));
