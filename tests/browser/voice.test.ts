@@ -8,7 +8,16 @@ import { saidDigits } from '../../src/parts/spoken.en';
 import { objections } from './accessible';
 import { said, syntheticSpeech } from './hands';
 import { describe, expect, test } from './harness';
-import { clockOf, EVENING, goOnFrom, key, pressDeliberately, tick, toSteps } from './pilot';
+import {
+  clockOf,
+  EVENING,
+  goOnFrom,
+  key,
+  pressDeliberately,
+  sortieKey,
+  tick,
+  toSteps,
+} from './pilot';
 
 /** Turns reading aloud on, as if chosen before, and waits until it speaks. */
 async function readAloud(page: Page, voicing: Record<string, unknown> = {}): Promise<void> {
@@ -23,6 +32,10 @@ async function readAloud(page: Page, voicing: Record<string, unknown> = {}): Pro
 
 /** Goes to the key that releases the brakes, and waits for the ladder. */
 async function toRelease(page: Page): Promise<void> {
+  // On a dry runway the Sleet can stop up to rotation, and the ladder has no rung for it.
+  await sortieKey(page).click();
+  await key(page, 'Wet').click();
+  await page.keyboard.press('Escape');
   await goOnFrom(page, 'Line-up', 'Nozzle lamp');
   for (let i = 0; i < 60 && !(await key(page, 'Brakes released').isVisible()); i++) {
     await tick(page);
@@ -118,7 +131,9 @@ describe('the gates of the roll', () => {
     const shown = await page.getByRole('list').first().getByRole('listitem').allInnerTexts();
     await clockOf(page)(45_000);
     const gates = await page.evaluate(() => window.said);
-    expect(gates.map(({ text }) => text.replace(/expect [a-z ]+/, 'expect #'))).toEqual([
+    // What is said after it belongs to the climb.
+    const roll = gates.slice(0, 4);
+    expect(roll.map(({ text }) => text.replace(/expect [a-z ]+/, 'expect #'))).toEqual([
       'Mark, expect #.',
       'Last stop, expect #.',
       'Rotate, expect #.',
@@ -128,7 +143,7 @@ describe('the gates of the roll', () => {
     const seconds = shown
       .map((rung) => Number(/(\d+)\s*s(?![a-z])/.exec(rung.replace(/\u00a0/g, ' '))?.[1]))
       .reverse();
-    gates.forEach(({ atMs }, index) => {
+    roll.forEach(({ atMs }, index) => {
       const sinceS = (atMs - releasedAt) / 1000;
       // The key takes 0.6 s to be believed and 0.1 to be pressed; a rung is shown in whole seconds.
       expect(Math.abs(sinceS - 0.7 - (seconds[index] ?? Number.NaN))).toBeLessThan(1.2);
@@ -144,7 +159,7 @@ describe('the gates of the roll', () => {
     await toRelease(page);
     await pressDeliberately(page, key(page, 'Brakes released'), clockOf(page));
     // It lifted off long ago, and the pilot says so a second before the gear is expected up.
-    await clockOf(page)(50_000);
+    await clockOf(page)(29_500);
     await pressDeliberately(page, key(page, 'Airborne'), clockOf(page));
     const rungs = page.getByRole('list', { name: 'Cleaning up' }).getByRole('listitem');
     const shown = (await rungs.allInnerTexts()).map((rung) => rung.replace(/\u00a0/g, ' '));
@@ -168,15 +183,12 @@ describe('the gates of the roll', () => {
       const spokenS = ((climb[at]?.atMs ?? Number.NaN) - liftOffMs) / 1000;
       expect(Math.abs(spokenS - shownS)).toBeLessThan(1.2);
     }
-    // The first cuts the step short that is due since Airborne; by the others it has been said.
-    const after = all.slice(all.findIndex(({ text }) => text.startsWith('Gear up')));
-    expect(after.map(({ text }) => text.replace(/, expect .*/, ''))).toEqual([
-      'Gear up',
-      'Gear: up, three lamps out.',
-      'Flaps in',
-      'Reheat off',
-      'Climb',
-    ]);
+    // The first cuts the step short that is due since Airborne; after it that is said again.
+    const after = all
+      .slice(all.findIndex(({ text }) => text.startsWith('Gear up')))
+      .map(({ text }) => text.replace(/, expect .*/, ''));
+    expect(after.slice(0, 2)).toEqual(['Gear up', 'Gear: up, three lamps out.']);
+    expect(after.at(-1)).toBe('Climb');
   });
 
   test('fall silent when the roll is stopped', { timeout: 90_000 }, async ({ open }) => {
