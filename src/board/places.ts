@@ -8,7 +8,7 @@ import type { EndFigures, Figure, Hash, Id, LowSun, RankedEnd, Unit, WindAnswer 
 export const PLACES = ['wind', 'taxi', 'steps', 'numbers', 'log'] as const;
 
 /** A place: one tap away from any other. */
-export type Place = (typeof PLACES)[number];
+export type PlaceName = (typeof PLACES)[number];
 
 /** A figure of an end, built when it is asked for. */
 export interface FigureOfEnd {
@@ -24,53 +24,53 @@ export interface FigureOfSun {
 }
 
 /** A number whose reason is asked for: ready, or to be built first. */
-export type Asked = Figure<Unit> | FigureOfEnd | FigureOfSun;
+export type AskedFigure = Figure<Unit> | FigureOfEnd | FigureOfSun;
 
 /** What can lie over a place. A sheet opened from a sheet lies over that one, and closes to it. */
-export type Sheet =
+export type OpenSheet =
   | { readonly kind: 'sortie' }
   | { readonly kind: 'about' }
   /** What can be done after an uncaught error. */
   | { readonly kind: 'failed' }
   /** The lists for when something is wrong. */
   | { readonly kind: 'wrong' }
-  | { readonly kind: 'load'; readonly over: Sheet | null }
+  | { readonly kind: 'load'; readonly over: OpenSheet | null }
   /** The pilot's own version of a procedure, being written. */
-  | { readonly kind: 'editor'; readonly hash: Hash; readonly over: Sheet | null }
+  | { readonly kind: 'editor'; readonly hash: Hash; readonly over: OpenSheet | null }
   /** Which keys, sticks and pedals do what. */
-  | { readonly kind: 'keys'; readonly over: Sheet | null }
+  | { readonly kind: 'keys'; readonly over: OpenSheet | null }
   /** A field being drawn: a new one, or an existing one corrected. */
-  | { readonly kind: 'drawing'; readonly of: Hash | null; readonly over: Sheet | null }
+  | { readonly kind: 'drawing'; readonly of: Hash | null; readonly over: OpenSheet | null }
   /** A sortie of the log. */
   | { readonly kind: 'logged'; readonly sortie: Id }
   /** A document to share or print. */
-  | { readonly kind: 'share' | 'print'; readonly hash: Hash; readonly over: Sheet | null }
+  | { readonly kind: 'share' | 'print'; readonly hash: Hash; readonly over: OpenSheet | null }
   /** What came from elsewhere, a file or what follows `#` in a link: shown before it is stored. */
-  | { readonly kind: 'incoming'; readonly from: File | string; readonly over: Sheet | null }
+  | { readonly kind: 'incoming'; readonly from: File | string; readonly over: OpenSheet | null }
   | {
       readonly kind: 'why';
       readonly title: string;
-      readonly figure: Asked;
-      readonly over: Sheet | null;
+      readonly figure: AskedFigure;
+      readonly over: OpenSheet | null;
     };
 
-const isPlace = (name: string): name is Place => PLACES.some((known) => known === name);
+const isPlace = (name: string): name is PlaceName => PLACES.some((known) => known === name);
 
 const isWatch = () => globalThis.location?.hash === '#/watch';
 
 /** This window only shows what the others do: it has no keys, and adds nothing to the record. */
 export const watching = isWatch();
 
-function placeInAddress(hash = globalThis.location?.hash ?? ''): Place {
+function placeInAddress(hash = globalThis.location?.hash ?? ''): PlaceName {
   const name = hash.replace(/^#\/?/, '').split('?')[0] ?? '';
   return isPlace(name) ? name : 'wind';
 }
 
 /** The open place. */
-export const place = signal<Place>(placeInAddress());
+export const place = signal<PlaceName>(placeInAddress());
 
 /** The sheet over it; null if there is none. */
-export const sheet = signal<Sheet | null>(null);
+export const sheet = signal<OpenSheet | null>(null);
 
 /** The keypad is open, over any place. */
 export const typing = signal(false);
@@ -82,7 +82,7 @@ export const bigCard = signal(false);
 export const onRoll = signal(false);
 
 /** What stands beside a place if there is room for two. */
-export const beside = signal<Readonly<Record<Place, Place>>>({
+export const beside = signal<Readonly<Record<PlaceName, PlaceName>>>({
   wind: 'steps',
   steps: 'wind',
   taxi: 'steps',
@@ -97,7 +97,7 @@ export const whole = signal<ComponentType | null>(null);
  * Opens a place, and closes what lies over it. The address follows, so that a shortcut or a reload
  * lands there.
  */
-export function openPlace(name: Place): void {
+export function openPlace(name: PlaceName): void {
   place.value = name;
   typing.value = false;
   sheet.value = null;
@@ -129,12 +129,12 @@ export function followAddress(): void {
  * Opens the reason for a number; without a title it is a figure of a runway end, which the sheet
  * has a title for.
  */
-export function ask(title: string, figure: Asked): void {
+export function ask(title: string, figure: AskedFigure): void {
   sheet.value = { kind: 'why', title, figure, over: sheet.value };
 }
 
 /** Opens a sheet over the place. */
-export function openSheet(opened: Sheet): void {
+export function openSheet(opened: OpenSheet): void {
   sheet.value = opened;
 }
 

@@ -1,7 +1,7 @@
 /** What the document schemas share: bounds on text and numbers, and the header. */
 
 import * as v from 'valibot';
-import type { Fault, Key } from './fault';
+import type { Fault, FaultKey } from './fault';
 
 /** A schema with the sentence its JSON Schema shows. */
 export const described = <S extends v.GenericSchema>(schema: S, description: string) =>
@@ -65,7 +65,7 @@ function issuePath(
   document: unknown,
   [first, ...rest]: Fault['path'],
 ): [v.IssuePathItem, ...v.IssuePathItem[]] {
-  const step = (input: unknown, key: Key): v.IssuePathItem => ({
+  const step = (input: unknown, key: FaultKey): v.IssuePathItem => ({
     type: 'unknown',
     origin: 'value',
     input,

@@ -7,12 +7,12 @@
  */
 
 /** A property's name or an index in a list. */
-export type Key = string | number;
+export type FaultKey = string | number;
 
 /** Where and how a document fails to hold together. */
 export interface Fault<Code extends string = string> {
   /** The path from the document's root to the fault. */
-  readonly path: readonly [Key, ...Key[]];
+  readonly path: readonly [FaultKey, ...FaultKey[]];
   /** What is wrong; its sentence lives with the views. */
   readonly code: Code;
   /** The figures that contradict each other, for the sentence. */
@@ -23,7 +23,7 @@ export interface Fault<Code extends string = string> {
  * A fault of a document being written or drawn: where, and a fault's code or a {@link ValueFault}.
  */
 export interface DocumentFault {
-  readonly path: readonly Key[];
+  readonly path: readonly FaultKey[];
   readonly code: string;
 }
 

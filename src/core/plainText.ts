@@ -7,7 +7,7 @@
  * (bidirectional text); UTS #39, section 5.4 (sequences of nonspacing marks).
  */
 
-import type { Fault, Key } from './fault';
+import type { Fault, FaultKey } from './fault';
 
 /** What is wrong with a text. */
 export type TextFault =
@@ -77,7 +77,10 @@ export function textFaults(document: object): readonly Fault<TextFault>[] {
   return Object.entries(document).flatMap(([name, value]) => faultsAt([name], value));
 }
 
-function faultsAt(path: readonly [Key, ...Key[]], value: unknown): readonly Fault<TextFault>[] {
+function faultsAt(
+  path: readonly [FaultKey, ...FaultKey[]],
+  value: unknown,
+): readonly Fault<TextFault>[] {
   if (typeof value === 'string') {
     const code = textFault(value);
     return code === null ? [] : [{ path, code }];

@@ -3,7 +3,7 @@
  */
 
 import { kept } from './kept';
-import { MANNERS, type Manner } from './presses';
+import { MANNERS, type PressManner } from './presses';
 
 /** Everything that can be done without touching the screen. */
 export const ACTIONS = [
@@ -32,7 +32,7 @@ export type Control = string;
 /** A control, pressed in some manner, does something. */
 export interface Binding {
   readonly control: Control;
-  readonly manner: Manner;
+  readonly manner: PressManner;
   readonly action: Action;
 }
 
@@ -73,14 +73,14 @@ export function unbind(binding: Binding): void {
 }
 
 /** What keeps a binding from working. */
-export type Conflict =
+export type BindingConflict =
   /** The same control in the same manner also does these: it does nothing until that is settled. */
   | { readonly kind: 'shared'; readonly with: readonly Action[] }
   /** A critical step wants Done held, but holding this control does something else. */
   | { readonly kind: 'cannot-hold'; readonly with: readonly Action[] };
 
 /** What keeps a binding from working among all of them; null if nothing. */
-export function conflictOf(binding: Binding, all: readonly Binding[]): Conflict | null {
+export function conflictOf(binding: Binding, all: readonly Binding[]): BindingConflict | null {
   const { control, manner, action } = binding;
   const onControl = all.filter((one) => one.control === control && one.action !== action);
   const shared = onControl.filter((one) => one.manner === manner).map((one) => one.action);
@@ -91,12 +91,16 @@ export function conflictOf(binding: Binding, all: readonly Binding[]): Conflict 
 }
 
 /** The manners that mean something on a control. */
-export function wantedOf(control: Control, all: readonly Binding[]): ReadonlySet<Manner> {
+export function wantedOf(control: Control, all: readonly Binding[]): ReadonlySet<PressManner> {
   return new Set(all.filter((one) => one.control === control).map(({ manner }) => manner));
 }
 
 /** What a control does when pressed in a manner; null if nothing, or if two actions claim it. */
-export function actionOf(control: Control, manner: Manner, all: readonly Binding[]): Action | null {
+export function actionOf(
+  control: Control,
+  manner: PressManner,
+  all: readonly Binding[],
+): Action | null {
   const found = all.filter((one) => one.control === control && one.manner === manner);
   return found.length === 1 ? (found[0]?.action ?? null) : null;
 }
@@ -115,7 +119,7 @@ export type ControlParts =
     };
 
 /** Splits the name of a control into its parts. */
-export function partsOf(control: Control): ControlParts {
+export function controlsOf(control: Control): ControlParts {
   const [kind = '', ...rest] = control.split(':');
   if (kind !== 'pad') {
     return { kind: kind === 'media' ? 'media' : 'key', name: rest.join(':') };

@@ -3,7 +3,7 @@
 import { signal } from '@preact/signals';
 
 /** What the device says of its position. */
-export type Position =
+export type DevicePosition =
   /** Not requested. */
   | { readonly kind: 'off' }
   | { readonly kind: 'waiting' }
@@ -22,7 +22,7 @@ export type Position =
   | { readonly kind: 'none' };
 
 /** Where the device is, as far as requested. */
-export const position = signal<Position>({ kind: 'off' });
+export const position = signal<DevicePosition>({ kind: 'off' });
 
 let watch: number | null = null;
 

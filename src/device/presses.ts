@@ -25,11 +25,11 @@ export const BRIEF_MS = 40;
 export const MANNERS = ['press', 'hold', 'double'] as const;
 
 /** How a control is pressed. */
-export type Manner = (typeof MANNERS)[number];
+export type PressManner = (typeof MANNERS)[number];
 
 /** What was recognised. */
-export interface Told {
-  readonly manner: Manner;
+export interface RecognisedPress {
+  readonly manner: PressManner;
   /** When the control went down for it, ms. */
   readonly downMs: number;
   /**
@@ -59,24 +59,24 @@ interface Pressing {
 }
 
 /** What is remembered of a control. */
-export interface Pressed {
+export interface ControlState {
   readonly pressing: Pressing | null;
   readonly brief: boolean;
 }
 
 /** A control that was never pressed. */
-export const AT_REST: Pressed = { pressing: null, brief: false };
+export const AT_REST: ControlState = { pressing: null, brief: false };
 
 /** A control after something happened to it, and what that was recognised as. */
 export interface Recognised {
-  readonly pressed: Pressed;
-  readonly told: readonly Told[];
+  readonly pressed: ControlState;
+  readonly told: readonly RecognisedPress[];
 }
 
-type Wanted = ReadonlySet<Manner>;
+type Wanted = ReadonlySet<PressManner>;
 
 /** When something is decided even if nothing happens, ms; null if never. */
-export function dueAt({ pressing }: Pressed, wanted: Wanted): number | null {
+export function dueAt({ pressing }: ControlState, wanted: Wanted): number | null {
   if (pressing === null) return null;
   const { downMs, upMs, told, toldHeld } = pressing;
   if (upMs === null) return toldHeld ? null : downMs + HOLD_MS;
@@ -85,9 +85,9 @@ export function dueAt({ pressing }: Pressed, wanted: Wanted): number | null {
 }
 
 /** Takes what happened; times never go back. */
-export function recognise(before: Pressed, happening: Happening, wanted: Wanted): Recognised {
+export function recognise(before: ControlState, happening: Happening, wanted: Wanted): Recognised {
   if (happening.kind === 'lost') return { pressed: AT_REST, told: [] };
-  const told: Told[] = [];
+  const told: RecognisedPress[] = [];
   let pressed = before;
   for (
     let due = dueAt(pressed, wanted);
@@ -103,7 +103,7 @@ export function recognise(before: Pressed, happening: Happening, wanted: Wanted)
 }
 
 /** What is decided at the time {@link dueAt} named. */
-function decide({ pressing, brief }: Pressed, wanted: Wanted): Recognised {
+function decide({ pressing, brief }: ControlState, wanted: Wanted): Recognised {
   if (pressing === null) return { pressed: AT_REST, told: [] };
   const { downMs, upMs, second, told } = pressing;
   if (upMs === null) {
@@ -119,7 +119,11 @@ function decide({ pressing, brief }: Pressed, wanted: Wanted): Recognised {
   };
 }
 
-function take({ pressing, brief }: Pressed, { kind, ms }: Happening, wanted: Wanted): Recognised {
+function take(
+  { pressing, brief }: ControlState,
+  { kind, ms }: Happening,
+  wanted: Wanted,
+): Recognised {
   const still = { pressed: { pressing, brief }, told: [] };
   if (kind === 'up') {
     if (pressing === null || pressing.upMs !== null) return still;

@@ -12,7 +12,7 @@ export function direction(deg: number): string {
 }
 
 /** A whole number with thousands separated: `1 400`. A true minus sign. */
-export function whole(value: number): string {
+export function wholeNumber(value: number): string {
   const rounded = Math.round(value);
   const digits = String(Math.abs(rounded)).replace(/\B(?=(\d{3})+$)/g, NO_BREAK_SPACE);
   return rounded < 0 ? `−${digits}` : digits;
@@ -35,7 +35,9 @@ const ROUNDING = 1e-9;
  * limit of 24 becomes 25.
  */
 export function againstLimit(value: number, limit: number): string {
-  return whole(value > limit + ROUNDING && Math.round(value) <= limit ? Math.ceil(value) : value);
+  return wholeNumber(
+    value > limit + ROUNDING && Math.round(value) <= limit ? Math.ceil(value) : value,
+  );
 }
 
 /** UTC time of day: `1850Z`. */

@@ -1,7 +1,7 @@
 /** Live numbers in a step's text, as read. */
 
 import { isLiveName, LIVE, type LiveName, piecesOf, roundedLive } from '../core';
-import { direction, whole } from './format';
+import { direction, wholeNumber } from './format';
 
 /** A piece of a filled text: words as they stand, or what replaces a live number. */
 export interface FilledPiece {
@@ -26,5 +26,5 @@ export const filledPieces = (
 /** A live number's value as written. */
 export function liveValue(name: LiveName, value: number | string): string {
   if (typeof value === 'string') return value;
-  return LIVE[name].form === 'heading' ? direction(value) : whole(roundedLive(name, value));
+  return LIVE[name].form === 'heading' ? direction(value) : wholeNumber(roundedLive(name, value));
 }

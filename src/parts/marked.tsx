@@ -1,7 +1,7 @@
 /** Texts in another language within a sentence of the page, each marked with its language. */
 
 import type { ComponentChildren } from 'preact';
-import { cut } from './sentence';
+import { cutSentence } from './sentence';
 
 /**
  * A sentence containing texts in the language `lang`; without one they are in the language of the
@@ -13,7 +13,7 @@ export function marked(
   ...texts: readonly string[]
 ): ComponentChildren {
   if (lang === undefined) return sentence(...texts);
-  return cut(sentence, texts.length).map((piece, index) =>
+  return cutSentence(sentence, texts.length).map((piece, index) =>
     typeof piece === 'string' ? (
       piece
     ) : (

@@ -1,6 +1,6 @@
 /** The words of the way on the ground that stand in several places, in German. */
 
-import { whole } from './format';
+import { wholeNumber } from './format';
 import type * as english from './pace.en';
 
 /** Minutes and seconds have the same signs in German. */
@@ -24,6 +24,6 @@ export const passingWords: typeof english.passingWords = (mark, first) => {
 
 /** The speed for a turn. Rounded down: it is not to be exceeded either. */
 export const turnWords: typeof english.turnWords = ({ maxKt, onto }) => {
-  const kt = whole(Math.floor(maxKt));
+  const kt = wholeNumber(Math.floor(maxKt));
   return onto === 'apron' ? `${kt} kt in der nächsten Kurve` : `${kt} kt in der Kurve auf ${onto}`;
 };

@@ -1,7 +1,7 @@
 /** The words of the taxi route that stand in several places. */
 
 import type { Mark, Turn } from '../core';
-import { NO_BREAK_SPACE, whole } from './format';
+import { NO_BREAK_SPACE, wholeNumber } from './format';
 
 /** Minutes and seconds: `2 min 05 s`, `40 s`. */
 export function durationWords(seconds: number): string {
@@ -26,6 +26,6 @@ export const passingWords = (mark: Mark, first: boolean): string =>
 
 /** The speed for a turn. Rounded down: it must not be exceeded either. */
 export function turnWords({ maxKt, onto }: Turn): string {
-  const kt = whole(Math.floor(maxKt));
+  const kt = wholeNumber(Math.floor(maxKt));
   return onto === 'apron' ? `${kt} kt in the next turn` : `${kt} kt turning onto ${onto}`;
 }

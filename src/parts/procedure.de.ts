@@ -1,6 +1,6 @@
 /** The words for phases, moments and the speeds of the roll and the climb, in German. */
 
-import { whole } from './format';
+import { wholeNumber } from './format';
 import type * as english from './procedure.en';
 
 /** The phases of a sortie. */
@@ -26,7 +26,7 @@ export const momentWords: typeof english.momentWords = {
 
 /** A speed of the roll; the mark by how far along it stands, m. */
 export const rungWords: typeof english.rungWords = {
-  mark: (m) => `An der ${whole(m)}-m-Marke`,
+  mark: (m) => `An der ${wholeNumber(m)}-m-Marke`,
   'last-stop': () => 'Abbruch möglich bis',
   rotate: () => 'Rotieren',
   'lift-off': () => 'Abheben',

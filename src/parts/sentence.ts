@@ -12,7 +12,7 @@ const FIRST_STAND_IN = 0xe000;
  * The pieces of a sentence in order: its own words, and for each text passed to it that text's
  * index, from 0. The sentence may reorder or omit texts.
  */
-export function cut(
+export function cutSentence(
   sentence: (...texts: readonly string[]) => string,
   texts: number,
 ): readonly (string | number)[] {
@@ -40,7 +40,7 @@ export function saying(
   sentence: (...texts: readonly string[]) => string,
   ...texts: readonly Said[]
 ): Said {
-  const pieces = cut(sentence, texts.length).flatMap((piece) =>
+  const pieces = cutSentence(sentence, texts.length).flatMap((piece) =>
     typeof piece === 'string' ? [{ text: piece, language }] : (texts[piece] ?? []),
   );
   const said: Utterance[] = [];

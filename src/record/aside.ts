@@ -4,18 +4,18 @@
  */
 
 import { change, draftsUnder } from './drafts';
-import type { Part, Store } from './store';
+import type { Store, StorePart } from './store';
 
 const PREFIX = ' aside/';
 
 /** Something set aside, and the part of the store it came from. */
 export interface SetAside {
   readonly code: string;
-  readonly part: Part;
+  readonly part: StorePart;
   readonly value: unknown;
 }
 
-const PARTS: readonly Part[] = ['entries', 'brought', 'documents'];
+const PARTS: readonly StorePart[] = ['entries', 'brought', 'documents'];
 
 function isSetAside(draft: unknown): draft is SetAside {
   if (typeof draft !== 'object' || draft === null) return false;
@@ -24,7 +24,7 @@ function isSetAside(draft: unknown): draft is SetAside {
 }
 
 /** The key a value is stored under in a part; null if the store could never take it back. */
-function keyOf(part: Part, value: unknown): string | null {
+function keyOf(part: StorePart, value: unknown): string | null {
   const { id, hash } = Object(value) as { readonly id?: unknown; readonly hash?: unknown };
   const key = part === 'documents' ? hash : id;
   return typeof key === 'string' ? key : null;
@@ -36,7 +36,7 @@ function keyOf(part: Part, value: unknown): string | null {
  */
 export async function setAside(
   store: Store,
-  part: Part,
+  part: StorePart,
   values: readonly unknown[],
 ): Promise<number> {
   const moved = values.flatMap((value) => {
@@ -60,7 +60,7 @@ export const allSetAside = async (): Promise<readonly SetAside[]> =>
 /** Puts back what this version can read, and resolves to it. */
 export async function putBack(
   store: Store,
-  canRead: (part: Part, value: unknown) => boolean,
+  canRead: (part: StorePart, value: unknown) => boolean,
 ): Promise<readonly SetAside[]> {
   const readable = (await allSetAside()).filter(({ part, value }) => canRead(part, value));
   for (const { code, part, value } of readable) {

@@ -1,7 +1,7 @@
 /** Reading the stored documents and checking their shape. Loaded the first time one is needed. */
 
 import { type Hash, loadKeptDocumentReader } from '../core';
-import type { Record } from './record';
+import type { SortieRecord } from './record';
 import type { KeptDocument } from './store';
 
 /** A document never changes under its hash, so what was checked once needn't be checked again. */
@@ -11,7 +11,7 @@ const readable = new Set<Hash>();
  * The documents this version can read. Unreadable ones are set aside; newer ones stay where they
  * are.
  */
-export async function documentsIn(record: Record): Promise<readonly KeptDocument[]> {
+export async function documentsIn(record: SortieRecord): Promise<readonly KeptDocument[]> {
   const { store } = record;
   if (store === null) return [];
   const [written, stateOf] = await Promise.all([store.read('documents'), loadKeptDocumentReader()]);

@@ -3,7 +3,7 @@
 import { type Entry, type Hash, type Id, readEntry } from '../core';
 import { allSetAside, type SetAside } from './aside';
 import { allDrafts } from './drafts';
-import type { Record } from './record';
+import type { SortieRecord } from './record';
 import type { KeptDocument, Store } from './store';
 
 /** Everything stored, plus everything that is only in memory. */
@@ -17,7 +17,7 @@ const byId = (...lists: readonly (readonly unknown[])[]): Entry[] => [
 ];
 
 /** The stored entries this version can use; newer ones stay in the store and are noted. */
-const readable = (record: Record, written: readonly unknown[]): readonly Entry[] =>
+const readable = (record: SortieRecord, written: readonly unknown[]): readonly Entry[] =>
   written.flatMap((value) => {
     const { entry, problem } = readEntry(value);
     if (problem === 'newer') record.noteNewer(Object(value).id);
@@ -28,7 +28,7 @@ const readable = (record: Record, written: readonly unknown[]): readonly Entry[]
  * Everything, for export, exactly as first written: entries are not lifted, and those of a newer
  * version go out with the rest. Rejects if the store can't be read.
  */
-export async function wholeRecord(record: Record): Promise<WholeRecord> {
+export async function wholeRecord(record: SortieRecord): Promise<WholeRecord> {
   await record.settled();
   const { store } = record;
   const parts = store === null ? [] : [store.read('brought'), store.read('entries')];
@@ -50,7 +50,7 @@ export interface BesideRecord {
 }
 
 /** What no export of the record contains, and would be lost with the device. */
-export async function besideRecord(record: Record): Promise<BesideRecord> {
+export async function besideRecord(record: SortieRecord): Promise<BesideRecord> {
   // This comes first, because it sets aside what it can't read.
   const readableNow = new Set<unknown>((await record.documents()).map(({ hash }) => hash));
   const aside = await allSetAside();
@@ -70,7 +70,7 @@ export async function besideRecord(record: Record): Promise<BesideRecord> {
 
 /** The entries of several sorties, by sortie, read in one transaction. */
 export async function entriesOf(
-  record: Record,
+  record: SortieRecord,
   sorties: readonly Id[],
 ): Promise<ReadonlyMap<Id, readonly Entry[]>> {
   const { store } = record;
@@ -106,7 +106,7 @@ export async function sortieNames({ db }: Store): Promise<ReadonlySet<Id>> {
 }
 
 /** What a merge added; it never touches what was there before. */
-export interface Merged {
+export interface MergedCount {
   readonly entries: number;
   readonly sorties: number;
   readonly documents: number;
@@ -118,7 +118,7 @@ export interface Merged {
 const WRITTEN_INTO: ReadonlySet<string> = new Set(['noted', 'corrected', 'undo']);
 
 /** Which of these sorties were flown on this device. */
-async function flownHere(record: Record, store: Store, sorties: ReadonlySet<Id>) {
+async function flownHere(record: SortieRecord, store: Store, sorties: ReadonlySet<Id>) {
   const made = store.db.transaction('entries').store.index('sortie');
   const inStore = await Promise.all([...sorties].map((id) => made.getAll(id)));
   return new Set(
@@ -133,7 +133,10 @@ async function flownHere(record: Record, store: Store, sorties: ReadonlySet<Id>)
  * gets into a sortie flown on this device. Each entry has already passed its schema. Rejects if the
  * device stores nothing or refuses.
  */
-export async function mergeBrought(record: Record, brought: WholeRecord): Promise<Merged> {
+export async function mergeBrought(
+  record: SortieRecord,
+  brought: WholeRecord,
+): Promise<MergedCount> {
   const { store } = record;
   if (store === null) throw new Error('nothing is kept here');
   await record.settled();

@@ -1,7 +1,7 @@
 /** Reading the latest sorties of a record too long to be read whole at the start. */
 
 import type { IDBPDatabase } from 'idb';
-import type { Parts } from './store';
+import type { StoreParts } from './store';
 
 const sortieOf = (written: unknown): readonly string[] => {
   if (typeof written !== 'object' || written === null || !('sortie' in written)) return [];
@@ -11,7 +11,10 @@ const sortieOf = (written: unknown): readonly string[] => {
 /**
  * The `most` entries with the highest numbers, plus the rest of any sortie this would cut in two.
  */
-export async function recentIn(db: IDBPDatabase<Parts>, most: number): Promise<readonly unknown[]> {
+export async function recentIn(
+  db: IDBPDatabase<StoreParts>,
+  most: number,
+): Promise<readonly unknown[]> {
   const { store } = db.transaction('entries');
   const newest = await store.index('seq').openKeyCursor(null, 'prev');
   const from = await newest?.advance(most);

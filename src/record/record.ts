@@ -19,7 +19,7 @@ import {
 } from '../core';
 import { putBack, setAside } from './aside';
 import { type Followers, followOthers, type Heard } from './follow';
-import { type KeptDocument, NewerStore, openStore, type Part, type Store } from './store';
+import { type KeptDocument, NewerStore, openStore, type Store, type StorePart } from './store';
 
 /** Whether what is entered outlives this window. */
 export type Keeping =
@@ -51,7 +51,7 @@ export interface Unread {
 }
 
 /** Adds to the record, and says what it holds. */
-export class Record {
+export class SortieRecord {
   readonly #changed: () => void;
   readonly #by: Id;
   readonly #readOnly: boolean;
@@ -242,7 +242,7 @@ export class Record {
   }
 
   /** Moves what can't be read out of a part of the store, and sets it aside. */
-  async setAside(part: Part, damaged: readonly unknown[]): Promise<void> {
+  async setAside(part: StorePart, damaged: readonly unknown[]): Promise<void> {
     if (this.#store === null || this.#readOnly || damaged.length === 0) return;
     const moved = await setAside(this.#store, part, damaged);
     if (moved === 0) return;

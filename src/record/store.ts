@@ -34,7 +34,7 @@ interface OfSorties {
 }
 
 /** The parts of the database. */
-export interface Parts extends DBSchema {
+export interface StoreParts extends DBSchema {
   entries: OfSorties;
   brought: OfSorties;
   documents: { key: string; value: unknown };
@@ -45,20 +45,21 @@ export interface Parts extends DBSchema {
  * The parts of the store: entries made here, entries from elsewhere, documents, and log summaries,
  * each deleted when its sortie gains an entry.
  */
-export type Part = 'entries' | 'brought' | 'documents' | 'summaries';
+export type StorePart = 'entries' | 'brought' | 'documents' | 'summaries';
 
 /** What to write, by part. */
-export type Writing = Readonly<Partial<Record<Part, readonly unknown[]>>>;
+export type StoreWriting = Readonly<Partial<Record<StorePart, readonly unknown[]>>>;
 
 const DB_VERSION = 2;
 
 /** The key of each part, and its indexes. */
-const SHAPE: Readonly<Record<Part, { readonly key: string; readonly by: readonly string[] }>> = {
-  entries: { key: 'id', by: ['seq', 'sortie'] },
-  brought: { key: 'id', by: ['sortie'] },
-  documents: { key: 'hash', by: [] },
-  summaries: { key: 'sortie', by: [] },
-};
+const SHAPE: Readonly<Record<StorePart, { readonly key: string; readonly by: readonly string[] }>> =
+  {
+    entries: { key: 'id', by: ['seq', 'sortie'] },
+    brought: { key: 'id', by: ['sortie'] },
+    documents: { key: 'hash', by: [] },
+    summaries: { key: 'sortie', by: [] },
+  };
 
 /** How many of the latest entries are read at the start: fifteen sorties or more. */
 const RECENT = 1500;
@@ -74,13 +75,13 @@ export interface Store {
   /** The latest sorties, whole, as stored. */
   recent(): Promise<readonly unknown[]>;
   /** Everything in a part; or, of its entries, those of one sortie. */
-  read(part: Part, sortie?: Id): Promise<readonly unknown[]>;
+  read(part: StorePart, sortie?: Id): Promise<readonly unknown[]>;
   /** Writes all or nothing; resolves when it is on disk. */
-  write(writing: Writing): Promise<void>;
+  write(writing: StoreWriting): Promise<void>;
   /** Removes values from a part, by key. */
-  remove(part: Part, keys: readonly string[]): Promise<void>;
+  remove(part: StorePart, keys: readonly string[]): Promise<void>;
   /** The database itself, for rare tasks. */
-  readonly db: IDBPDatabase<Parts>;
+  readonly db: IDBPDatabase<StoreParts>;
 }
 
 /**
@@ -89,7 +90,7 @@ export interface Store {
  * closed it.
  */
 export async function openStore(lost: () => void): Promise<Store> {
-  const db = await openDatabase<Parts>(storeName, DB_VERSION, {
+  const db = await openDatabase<StoreParts>(storeName, DB_VERSION, {
     lost,
     upgrade(fresh, oldVersion, _to, change) {
       if (oldVersion < 1) {
@@ -129,8 +130,8 @@ export async function openStore(lost: () => void): Promise<Store> {
 }
 
 /** Whether a newer database still has the parts used here. */
-function isReadable(db: IDBPDatabase<Parts>): boolean {
-  const parts = Object.keys(SHAPE) as Part[];
+function isReadable(db: IDBPDatabase<StoreParts>): boolean {
+  const parts = Object.keys(SHAPE) as StorePart[];
   if (!parts.every((part) => db.objectStoreNames.contains(part))) return false;
   const reading = db.transaction(parts);
   return parts.every((part) => {
@@ -141,9 +142,9 @@ function isReadable(db: IDBPDatabase<Parts>): boolean {
 }
 
 /** Writes all or nothing; resolves when it is on disk. */
-async function writeAll(db: IDBPDatabase<Parts>, writing: Writing): Promise<void> {
-  const parts = Object.keys(writing) as Part[];
-  const touching: Part[] = [...parts, 'summaries'];
+async function writeAll(db: IDBPDatabase<StoreParts>, writing: StoreWriting): Promise<void> {
+  const parts = Object.keys(writing) as StorePart[];
+  const touching: StorePart[] = [...parts, 'summaries'];
   const write = db.transaction(touching, 'readwrite', { durability: 'strict' });
   const asked: Promise<unknown>[] = [write.done];
   try {

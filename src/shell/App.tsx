@@ -9,7 +9,7 @@ import {
   bigCard,
   onRoll,
   openPlace,
-  type Place,
+  type PlaceName,
   place,
   sheet,
   typing,
@@ -18,7 +18,7 @@ import {
 import { cautionRead } from '../device/preferences';
 import { Boundary } from '../parts/boundary/Boundary';
 import styles from './App.module.css';
-import { Caution } from './Caution';
+import { CautionSheet } from './Caution';
 import { Places } from './Places';
 import { Strip } from './Strip';
 import { broken, Notices, Sheets, views } from './views';
@@ -34,9 +34,9 @@ const closeSheet = () => {
 };
 
 /** Parts that couldn't be drawn and that the pilot chose to do without. */
-const without = signal<ReadonlySet<Place | 'strip'>>(new Set());
+const without = signal<ReadonlySet<PlaceName | 'strip'>>(new Set());
 
-function leaveOut(part: Place | 'strip'): void {
+function leaveOut(part: PlaceName | 'strip'): void {
   without.value = new Set(without.value).add(part);
 }
 
@@ -126,7 +126,7 @@ function Frame() {
       </div>
       {!onRoll.value && !(typing.value && !wide.value) && <Places />}
       {sheet.value !== null && <Sheets onClose={closeSheet} />}
-      {!cautionRead.value && <Caution />}
+      {!cautionRead.value && <CautionSheet />}
     </div>
   );
 }

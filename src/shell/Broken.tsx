@@ -5,7 +5,7 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { keeping } from '../board/board';
-import type { Place } from '../board/places';
+import type { PlaceName } from '../board/places';
 import { everythingFiles, startAnewBeside } from '../board/record/everything';
 import { saveFile } from '../device/files';
 import { Key } from '../parts/key/Key';
@@ -15,17 +15,17 @@ import { words } from './brokenWords';
 import { words as frame } from './words';
 
 /** A part that can fail on its own. */
-export type Part = Place | 'strip' | 'sheet' | 'whole';
+export type FailingPart = PlaceName | 'strip' | 'sheet' | 'whole';
 
 interface BrokenProps {
-  readonly part: Part;
+  readonly part: FailingPart;
   /** Tries to draw it again. */
   readonly onAgain: () => void;
   /** Does without it. */
   readonly onWithout: () => void;
 }
 
-const titleOf = (part: Part): string =>
+const titleOf = (part: FailingPart): string =>
   part === 'strip' || part === 'sheet' || part === 'whole'
     ? words.broken[part]
     : words.brokenPlace(frame.places[part]);

@@ -8,7 +8,7 @@ import styles from './Caution.module.css';
 import { words } from './words';
 
 /** The caution, shown once on each device; About repeats it. */
-export function Caution(): JSX.Element {
+export function CautionSheet(): JSX.Element {
   return (
     <Sheet
       title={words.caution.title}

@@ -10,9 +10,9 @@ import { onRoll, openPlace, openSheet, place, typing } from '../board/places';
 import { undoable, undoChange } from '../board/record/adding';
 import { useEnd } from '../board/record/choices';
 import { failure, failureTold } from '../device/failures';
-import { againstLimit, whole } from '../parts/format';
+import { againstLimit, wholeNumber } from '../parts/format';
 import { Key } from '../parts/key/Key';
-import { Told } from '../views/keys/Told';
+import { KeysTold } from '../views/keys/Told';
 import styles from './Notices.module.css';
 import { words } from './noticeWords';
 import { update } from './update';
@@ -35,7 +35,7 @@ export function Notices(): JSX.Element {
   const onWind = place.value === 'wind' || typing.value;
   return (
     <>
-      <Told />
+      <KeysTold />
       <div class={styles.notices} role="status">
         <NotKept />
         <Unread />
@@ -132,7 +132,7 @@ function NewWind({ using }: { using: string | null }): JSX.Element | null {
         using,
         headwindKt === null ? null : Math.round(headwindKt),
         againstLimit(crosswindWorstKt ?? 0, limitKt),
-        whole(limitKt),
+        wholeNumber(limitKt),
       )}
       action={words.look}
       onPress={() => openPlace('wind')}

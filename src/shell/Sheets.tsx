@@ -1,7 +1,7 @@
 /** The sheets over a place. The first answer needs none of them, so they load together after it. */
 
 import type { JSX } from 'preact';
-import { type Sheet, sheet } from '../board/places';
+import { type OpenSheet, sheet } from '../board/places';
 import { Boundary } from '../parts/boundary/Boundary';
 import { laterSheet } from '../parts/later/Later';
 import { About } from '../views/about/About';
@@ -24,14 +24,14 @@ const fieldEditor = laterSheet(() =>
   import('../views/fieldEditor/FieldEditor').then(({ FieldEditor }) => FieldEditor),
 );
 
-const under = (open: Sheet): Sheet | null => ('over' in open ? open.over : null);
+const under = (open: OpenSheet): OpenSheet | null => ('over' in open ? open.over : null);
 
 /**
  * The open sheet and those beneath it: they stay as they are, and get the focus back. `onClose`
  * serves while this is still loading.
  */
 export function Sheets(_: { onClose: () => void }): JSX.Element {
-  const stack: Sheet[] = [];
+  const stack: OpenSheet[] = [];
   for (let open = sheet.value; open !== null; open = under(open)) stack.unshift(open);
   return (
     <>
@@ -48,11 +48,11 @@ export function Sheets(_: { onClose: () => void }): JSX.Element {
 }
 
 /** Closes a sheet, down to the one beneath it. */
-function close(open: Sheet): void {
+function close(open: OpenSheet): void {
   sheet.value = under(open);
 }
 
-function Opened({ open }: { open: Sheet }): JSX.Element {
+function Opened({ open }: { open: OpenSheet }): JSX.Element {
   const onClose = () => close(open);
   switch (open.kind) {
     case 'sortie':

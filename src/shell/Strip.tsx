@@ -17,7 +17,7 @@ import { wallMs } from '../board/flight/time';
 import { openPlace, openSheet, openTyping } from '../board/places';
 import type { EnteredWind } from '../core';
 import { old } from '../parts/age';
-import { direction, utcDate, whole, zulu } from '../parts/format';
+import { direction, utcDate, wholeNumber, zulu } from '../parts/format';
 import styles from './Strip.module.css';
 import { wrongKey } from './views';
 import { words } from './words';
@@ -135,10 +135,11 @@ function windShort(): string {
   const north =
     enteredRead.value.north === 'magnetic' && read.fromDeg !== null ? words.strip.magnetic : '';
   const above = (isMinimum: boolean) => (isMinimum ? `${words.strip.above} ` : '');
-  const speed = read.speedKt === null ? '—' : above(read.speedIsMinimum) + whole(read.speedKt);
+  const speed =
+    read.speedKt === null ? '—' : above(read.speedIsMinimum) + wholeNumber(read.speedKt);
   const gust =
     read.gustKt === null
       ? ''
-      : ` ${words.strip.gust} ${above(read.gustIsMinimum)}${whole(read.gustKt)}`;
+      : ` ${words.strip.gust} ${above(read.gustIsMinimum)}${wholeNumber(read.gustKt)}`;
   return `${from}${north} ${speed}${gust}`;
 }

@@ -4,10 +4,10 @@
  */
 
 import type { ComponentType } from 'preact';
-import type { Place } from '../board/places';
+import type { PlaceName } from '../board/places';
 import { later, laterSheet } from '../parts/later/Later';
 import { loadWindDetail } from '../views/wind/afterAnswer';
-import { Wind } from '../views/wind/Wind';
+import { WindPlace } from '../views/wind/Wind';
 
 const notices = later(() => import('./Notices').then(({ Notices }) => Notices), 'asked');
 /** The strip's key to the lists; nobody has a procedure before the first answer. */
@@ -21,8 +21,8 @@ export const broken = later(() => import('./Broken').then(({ Broken }) => Broken
 const sheets = laterSheet(() => import('./Sheets').then(({ Sheets }) => Sheets));
 
 /** The view of each place. */
-export const views: Record<Place, ComponentType> = {
-  wind: Wind,
+export const views: Record<PlaceName, ComponentType> = {
+  wind: WindPlace,
   taxi: taxi.Later,
   steps: steps.Later,
   numbers: numbers.Later,

@@ -1,6 +1,6 @@
 /** The words of the frame: strip, places, caution. */
 
-import type { Place } from '../board/places';
+import type { PlaceName } from '../board/places';
 
 export const words = {
   places: {
@@ -9,7 +9,7 @@ export const words = {
     steps: 'Steps',
     numbers: 'Numbers',
     log: 'Log',
-  } satisfies Record<Place, string>,
+  } satisfies Record<PlaceName, string>,
   placesLabel: 'Places',
   strip: {
     using: 'Using',

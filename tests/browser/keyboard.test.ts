@@ -5,7 +5,7 @@
 
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from './harness';
-import { AIRCRAFT, doneKey, due, EVENING, key, read, SETTLED_MS } from './pilot';
+import { AIRCRAFT, doneKey, due, EVENING, key, read, SETTLED_MS, untilItGivesWay } from './pilot';
 
 /** What has the focus, as it is read out. */
 const focused = (page: Page) =>
@@ -46,9 +46,11 @@ async function tickByKey(page: Page): Promise<void> {
   await tabTo(page, /^(Done|Said)( ?Hold the key)?$/);
   const critical = (await focused(page)).includes('Hold the key');
   await page.clock.runFor(SETTLED_MS);
-  await page.keyboard.down('Enter');
-  await page.clock.runFor(critical ? 750 : 50);
-  await page.keyboard.up('Enter');
+  await untilItGivesWay(page, async () => {
+    await page.keyboard.down('Enter');
+    await page.clock.runFor(critical ? 750 : 50);
+    await page.keyboard.up('Enter');
+  });
 }
 
 /** From the caution to the first answer. */

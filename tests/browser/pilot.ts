@@ -130,12 +130,17 @@ export async function pressDeliberately(
 const dueNow = (page: Page) =>
   page.evaluate(() => document.querySelector('strong')?.parentElement?.textContent ?? '');
 
+/** Does what ticks the due step, and waits until it gives way. */
+export async function untilItGivesWay(page: Page, ticking: () => Promise<void>): Promise<void> {
+  const drawn = await dueNow(page);
+  await ticking();
+  await expect.poll(() => dueNow(page)).not.toBe(drawn);
+}
+
 /** Ticks the due step by touch, waits until it gives way, and returns which it was. */
 export async function tick(page: Page, wait: Wait = clockOf(page)): Promise<string> {
   const ticked = await due(page);
-  const drawn = await dueNow(page);
-  await pressDeliberately(page, doneKey(page), wait);
-  await expect.poll(() => dueNow(page)).not.toBe(drawn);
+  await untilItGivesWay(page, () => pressDeliberately(page, doneKey(page), wait));
   return ticked;
 }
 

@@ -15,7 +15,7 @@ interface Gathering {
 }
 
 /** Takes one more code. Unfinished codes of another document are dropped. */
-export function gather({ set, part, of, digits }: CodePart): Gathered {
+export function gatherCodes({ set, part, of, digits }: CodePart): Gathered {
   const kept = keptCodes();
   const before = isGathering(kept) && kept.set === set && kept.of === of ? kept.digits : [];
   const all = Array.from({ length: of }, (_, index) =>

@@ -8,7 +8,7 @@ import {
 } from 'virtual:lapstrip-catalogue';
 import { computed, signal } from '@preact/signals';
 import type { Hash } from '../../core';
-import type { Record } from '../../record/record';
+import type { SortieRecord } from '../../record/record';
 
 /** A document as listed, with the function that loads it. */
 export type Listed = ListedField | ListedAircraft | ListedProcedure;
@@ -55,7 +55,7 @@ export function hold(hash: Hash, content: unknown): void {
  * A document by its hash, or null while it loads, which the first call starts. Documents in the
  * catalogue and the record have already passed their schema.
  */
-export function documentOf<T>(record: Record, hash: Hash | null): T | null {
+export function documentOf<T>(record: SortieRecord, hash: Hash | null): T | null {
   if (hash === null) return null;
   const content = inHand.value.get(hash);
   if (content === undefined && !asked.has(hash)) {
@@ -65,7 +65,7 @@ export function documentOf<T>(record: Record, hash: Hash | null): T | null {
   return (content as T | undefined) ?? null;
 }
 
-async function load(record: Record, hash: Hash): Promise<void> {
+async function load(record: SortieRecord, hash: Hash): Promise<void> {
   const listed = catalogue.find((candidate) => candidate.hash === hash);
   if (listed === undefined) {
     const kept = (await record.documents()).find((candidate) => candidate.hash === hash);

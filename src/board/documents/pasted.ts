@@ -4,7 +4,7 @@ import { partInLink } from '../../exchange/link';
 import { linksIn } from '../../exchange/pasted';
 import { openPlace, openSheet, sheet } from '../places';
 import { takeText } from '../wind/windEntry';
-import { gather } from './codes';
+import { gatherCodes } from './codes';
 import { textInAddress } from './incoming';
 
 /**
@@ -18,7 +18,7 @@ export function takePasted(text: string): boolean {
     // One text may hold several codes of a document: the last one opens the result.
     for (const link of links.slice(0, -1)) {
       const part = partInLink(link);
-      if (part !== null) gather(part);
+      if (part !== null) gatherCodes(part);
     }
     openSheet({ kind: 'incoming', from: last, over: sheet.value });
     return true;

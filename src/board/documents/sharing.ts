@@ -29,10 +29,10 @@ import {
   recordIn,
   writeRecord,
 } from '../../exchange/recordFile';
-import { type Merged, mergeBrought, wholeRecord } from '../../record/past';
+import { type MergedCount, mergeBrought, wholeRecord } from '../../record/past';
 import type { KeptDocument } from '../../record/store';
 import { record } from '../board';
-import { gather } from './codes';
+import { gatherCodes } from './codes';
 import type { Listed } from './documents';
 import { all } from './documents';
 import { addOwnDocument, listOwnDocuments, tellOfDocuments } from './ownDocuments';
@@ -138,7 +138,7 @@ export async function lookAt(from: File | string): Promise<Incoming> {
 
 async function lookAtLink(hash: string): Promise<Incoming> {
   const part = partInLink(hash);
-  const gathered = part === null ? null : gather(part);
+  const gathered = part === null ? null : gatherCodes(part);
   if (part !== null && gathered?.missing) {
     return { kind: 'part', part: part.part, of: part.of, missing: gathered.missing };
   }
@@ -239,7 +239,7 @@ export async function keepIncoming(document: KeptDocument): Promise<void> {
 }
 
 /** Merges a record the pilot has looked at: all of it or nothing; rejects on failure. */
-export async function mergeIncoming(brought: FiledRecord): Promise<Merged> {
+export async function mergeIncoming(brought: FiledRecord): Promise<MergedCount> {
   const merged = await mergeBrought(record, brought);
   await listOwnDocuments();
   if (merged.documents > 0) tellOfDocuments();

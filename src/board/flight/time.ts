@@ -9,19 +9,19 @@ export const wallNowMs = (): number => Date.now();
 export const elapsedNowMs = (): number => performance.now();
 
 /** A moment by both clocks. */
-export interface Moment {
+export interface ClockMoment {
   readonly elapsedMs: number;
   readonly wallMs: number;
 }
 
 /** Now, by both clocks. */
-export const moment = (): Moment => ({ elapsedMs: elapsedNowMs(), wallMs: wallNowMs() });
+export const moment = (): ClockMoment => ({ elapsedMs: elapsedNowMs(), wallMs: wallNowMs() });
 
 /**
  * How long ago a moment was, ms: the longer by the two clocks, because on some devices the time
  * since the start stops during sleep, and the device's clock may have been set back.
  */
-export const goneMs = ({ elapsedMs, wallMs }: Moment): number =>
+export const goneMs = ({ elapsedMs, wallMs }: ClockMoment): number =>
   Math.max(elapsedNowMs() - elapsedMs, wallNowMs() - wallMs);
 
 /** The device's clock, ticking every second while the app is visible. */

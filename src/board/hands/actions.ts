@@ -14,7 +14,7 @@ import { stepsShown } from '../steps/leavingSteps';
 import { doIt, goBack, offered, stopRoll, tick } from '../steps/stepping';
 
 /** How a control was pressed for an action. */
-export interface Pressed {
+export interface ActionPress {
   /** When it went down, by the time since the app started, ms. */
   readonly downMs: number;
   /** It has been held. */
@@ -52,14 +52,14 @@ const isShown = stepsShown;
 let asked: { readonly due: string; readonly ms: number } | null = null;
 
 /** Does it, or says why not. */
-export function act(action: Action, pressed: Pressed): Outcome {
+export function act(action: Action, pressed: ActionPress): Outcome {
   const outcome = outcomeOf(action, pressed);
   if (outcome === 'done') asked = null;
   lastAct.value = { action, outcome, count: (lastAct.peek()?.count ?? 0) + 1 };
   return outcome;
 }
 
-function outcomeOf(action: Action, pressed: Pressed): Outcome {
+function outcomeOf(action: Action, pressed: ActionPress): Outcome {
   switch (action) {
     case 'repeat':
       asksToRepeat.value += 1;
@@ -85,7 +85,7 @@ function outcomeOf(action: Action, pressed: Pressed): Outcome {
 
 type StepAction = Exclude<Action, 'repeat' | 'next-place' | 'big-card' | 'stopwatch'>;
 
-function inSteps(action: StepAction, pressed: Pressed): Outcome {
+function inSteps(action: StepAction, pressed: ActionPress): Outcome {
   const now = offered.value;
   if (!isShown.value || now === null) return 'not-here';
   if (pressed.downMs < dueSinceMs() + SETTLE_MS) return 'too-soon';
@@ -110,13 +110,13 @@ function inSteps(action: StepAction, pressed: Pressed): Outcome {
 }
 
 /** Does what the largest key does. Brakes released and airborne have actions of their own. */
-function doMain({ main }: Offers, pressed: Pressed): Outcome {
+function doMain({ main }: Offers, pressed: ActionPress): Outcome {
   if (main.what === 'stamp' && main.moment !== 'landed') return 'not-now';
   return withCare(wantsHold(main, true), pressed, () => doIt(main));
 }
 
 /** What matters most must be held. A device that can't hold must press again, and not at once. */
-function withCare(matters: boolean, { downMs, held, brief }: Pressed, go: () => void): Outcome {
+function withCare(matters: boolean, { downMs, held, brief }: ActionPress, go: () => void): Outcome {
   if (matters && !held) {
     const due = dueName.value;
     const sinceMs = asked?.due === due ? downMs - asked.ms : Number.POSITIVE_INFINITY;

@@ -15,13 +15,13 @@ import { watchPads } from '../../device/gamepads';
 import { watchKeys, watchMedia } from '../../device/keyboard';
 import {
   AT_REST,
+  type ControlState,
   dueAt,
   type Happening,
   MANNERS,
-  type Manner,
-  type Pressed,
+  type PressManner,
+  type RecognisedPress,
   recognise,
-  type Told,
 } from '../../device/presses';
 import { elapsedNowMs } from '../flight/time';
 import { followDue } from '../steps/due';
@@ -34,7 +34,7 @@ export const learning = signal<Action | null>(null);
 export interface Seen {
   readonly control: Control;
   /** Null while it is down and might become anything. */
-  readonly manner: Manner | null;
+  readonly manner: PressManner | null;
 }
 
 /** Whether a page that shows device input is open. */
@@ -46,11 +46,11 @@ export const seen = signal<readonly Seen[]>([]);
 /** Whether media keys can arrive as Media Session actions. */
 export const mediaKeys = signal(false);
 
-const ALL: ReadonlySet<Manner> = new Set(MANNERS);
+const ALL: ReadonlySet<PressManner> = new Set(MANNERS);
 const SEEN_SHOWN = 4;
 
 interface Watched {
-  pressed: Pressed;
+  pressed: ControlState;
   timer: ReturnType<typeof setTimeout> | undefined;
   /** The outcome of the press that started then: holding on doesn't make it a second one. */
   last: { readonly downMs: number; readonly outcome: Outcome } | null;
@@ -123,7 +123,7 @@ function happen(control: Control, happening: Happening): void {
   }
 }
 
-function learn(control: Control, { manner }: Told, action: Action): void {
+function learn(control: Control, { manner }: RecognisedPress, action: Action): void {
   learning.value = null;
   // What is still down was pressed for learning: holding it on does nothing.
   watched.delete(control);
@@ -131,7 +131,11 @@ function learn(control: Control, { manner }: Told, action: Action): void {
   bind({ control, manner, action });
 }
 
-function perform(control: Control, one: Watched, { manner, downMs, held, brief }: Told): void {
+function perform(
+  control: Control,
+  one: Watched,
+  { manner, downMs, held, brief }: RecognisedPress,
+): void {
   const action = actionOf(control, manner, bindings.value);
   if (action === null || isCovered()) return;
   const isHeldOn = one.last?.downMs === downMs;

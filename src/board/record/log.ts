@@ -211,7 +211,7 @@ export function correct(sortie: Id, what: LogMoment, sortieMs: number | null): v
 }
 
 /** Takes a note or a correction back. */
-export function takeBack(sortie: Id, entry: Id): void {
+export function takeBackEntry(sortie: Id, entry: Id): void {
   addTo(sortie, { kind: 'undo', target: entry });
 }
 

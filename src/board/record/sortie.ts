@@ -3,7 +3,7 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
 import { type Entry, type Sortie, sortieFlown, sortiesOf, sortieTimeMs } from '../../core';
 import { deviceId } from '../../device/self';
-import { type Keeping, newId, Record, type Unread } from '../../record/record';
+import { type Keeping, newId, SortieRecord, type Unread } from '../../record/record';
 import { wallMs } from '../flight/time';
 import { watching } from '../places';
 
@@ -22,7 +22,7 @@ const recordChanged = () => {
 };
 
 /** The one list. */
-export const record = new Record(recordChanged, deviceId(newId), watching);
+export const record = new SortieRecord(recordChanged, deviceId(newId), watching);
 
 /** All sorties, newest last, by their entries. */
 export const sorties = computed(() => sortiesOf(entries.value));

@@ -4,7 +4,16 @@ import { effect, signal, untracked } from '@preact/signals';
 import { kept } from '../../device/kept';
 import { sortie } from '../board';
 import { steps } from '../flight/flight';
-import { beside, bigCard, openPlace, type Place, place, sheet, typing, watching } from '../places';
+import {
+  beside,
+  bigCard,
+  openPlace,
+  type PlaceName,
+  place,
+  sheet,
+  typing,
+  watching,
+} from '../places';
 
 /** Repeats what is due; null while nothing can speak. */
 export const sayAgain = signal<(() => void) | null>(null);
@@ -12,7 +21,7 @@ export const sayAgain = signal<(() => void) | null>(null);
 /** Whether the card opens by itself when line-up begins. */
 export const cardAtLineUp = kept('cardAtLineUp', (stored) => stored === true);
 
-const BESIDE_STEPS = ['wind', 'taxi', 'numbers'] as const satisfies readonly Place[];
+const BESIDE_STEPS = ['wind', 'taxi', 'numbers'] as const satisfies readonly PlaceName[];
 
 /** What the pilot wants beside the steps on a wide screen. */
 export const keptBeside = kept(
@@ -24,7 +33,7 @@ export const keptBeside = kept(
 let isJustClosed = false;
 
 /** Opens the card over a place: the open one, or the one beside it, which is opened first. */
-export function openCard(over: Place = place.value): void {
+export function openCard(over: PlaceName = place.value): void {
   if (over !== place.value) openPlace(over);
   sheet.value = null;
   typing.value = false;

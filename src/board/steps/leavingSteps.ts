@@ -2,13 +2,13 @@
 
 import { signal } from '@preact/signals';
 import { wasMoreThanLook } from '../../core';
-import { goneMs, type Moment, moment } from '../flight/time';
+import { type ClockMoment, goneMs, moment } from '../flight/time';
 import { interrupt } from './interruption';
 
 /** Whether the steps are on screen, with their keys. */
 export const stepsShown = signal(false);
 
-let leftSteps: Moment | null = null;
+let leftSteps: ClockMoment | null = null;
 
 /** The steps are no longer shown, because another place is. */
 export function leaveSteps(): void {

@@ -323,7 +323,7 @@ function fly(hash: Hash, code: string): 'now' | 'next' | 'not' {
 }
 
 /** Goes back to a version, or to the original: a change like any other, which undo reverts. */
-export function takeUp(content: Procedure): void {
+export function takeUpWriting(content: Procedure): void {
   const now = open();
   if (now === null) return;
   const { name, basedOn } = written.value ?? now.kept;
@@ -342,14 +342,14 @@ const basedOnOf = ({ code, original }: Writing, before: Procedure['basedOn']) =>
 });
 
 /** Whether the original has changed since the version was made from it. */
-export interface News {
+export interface OriginalNews {
   readonly theirs: Procedure;
   /** Null if what it was made from isn't stored here, so that we can't tell. */
   readonly base: Procedure | null;
 }
 
 /** What the original has changed since; null if nothing. */
-export const news = computed((): News | null => {
+export const news = computed((): OriginalNews | null => {
   const now = open();
   const hash = written.value?.basedOn?.hash;
   if (now === null || hash === undefined || hash === now.original.hash) return null;

@@ -4,7 +4,7 @@
  */
 
 import { trueMps } from './aerodynamics';
-import type { Conditions } from './conditions';
+import type { RollConditions } from './conditions';
 import { type Power, spareAloftN } from './forces';
 import { GRAVITY } from './gravity';
 import { atRest, endOf, speedUp } from './roll';
@@ -47,7 +47,7 @@ interface Flown {
 
 /** From lift-off on: what flies, and how. */
 interface AirSegment {
-  readonly conditions: Conditions;
+  readonly conditions: RollConditions;
   readonly speeds: TakeoffSpeeds;
   readonly power: Power;
 }

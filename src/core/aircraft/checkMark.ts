@@ -8,8 +8,8 @@
  */
 
 import { indicatedKt, trueMps } from './aerodynamics';
-import type { Conditions } from './conditions';
-import { endOf, momentAt, momentAtM, type Roll, reaches } from './roll';
+import type { RollConditions } from './conditions';
+import { endOf, momentAtM, type Roll, reaches, rollMomentAt } from './roll';
 import { zeroBetween } from './solve';
 import type { LastStop } from './stop';
 import type { Check, NoCheck } from './takeoffAnswer';
@@ -37,7 +37,7 @@ const NEAR_M = 0.5;
 
 /** What the mark asks for. */
 export function checkAt(
-  conditions: Conditions,
+  conditions: RollConditions,
   plan: RunPlan,
   run: Roll,
   { stop, fromM }: LastStop,
@@ -52,7 +52,7 @@ export function checkAt(
   // What is left for getting to the last speed, once the stop has had its part.
   const toLastM = asdaM - fromM(lastMps);
   const liftOffMps = endOf(run).airMps;
-  if (endOf(run).m > toraM || momentAt(run, lastMps).m > toLastM + NEAR_M) {
+  if (endOf(run).m > toraM || rollMomentAt(run, lastMps).m > toLastM + NEAR_M) {
     return { check: null, because: 'runway-too-short' };
   }
   if (reachedKt >= stop.lastKt) return { check: null, because: 'mark-beyond-stop' };
@@ -106,7 +106,7 @@ function leastShare(
   // One over the distance goes nearly straight with thrust, and is 0 where the speed is never reached.
   const short = (share: number) => {
     const roll = rollWith(share);
-    const m = reaches(roll, airMps) ? momentAt(roll, airMps).m : Number.POSITIVE_INFINITY;
+    const m = reaches(roll, airMps) ? rollMomentAt(roll, airMps).m : Number.POSITIVE_INFINITY;
     return 1 / m - 1 / withinM;
   };
   if (short(whole.share) <= 0) return whole;

@@ -4,7 +4,7 @@ import { GAS_CONSTANT, LAPSE_K_PER_M } from '../earth/atmosphere';
 import { KT_PER_MPS, M_PER_FT } from '../units';
 import { dynamicPressurePa, liftCoefficient, trueFromCalibratedMps } from './aerodynamics';
 import type { Aircraft } from './aircraft';
-import type { Conditions } from './conditions';
+import type { RollConditions } from './conditions';
 import { aloftN } from './forces';
 import { GRAVITY } from './gravity';
 import { climbSpeedKt } from './speeds';
@@ -28,7 +28,7 @@ export function accelerationFactor(airMps: number, temperatureK: number): number
 }
 
 /** Speed, pitch, gradient and rate for the mass, in the field's air, the indicated speed being held. */
-export function climbOf(conditions: Conditions, aircraft: Aircraft): Climb {
+export function climbOf(conditions: RollConditions, aircraft: Aircraft): Climb {
   const { performance, densityRatio, weightN } = conditions;
   const { areaM2, gearCd } = performance.wing;
   const speedKt = climbSpeedKt(aircraft, conditions.massKg);
@@ -67,7 +67,11 @@ export function climbOf(conditions: Conditions, aircraft: Aircraft): Climb {
  * Angle of attack for a lift coefficient with flaps up, degrees: a straight line through what the
  * wing does on its wheels and as it lifts off, less what the flaps gave there.
  */
-function alphaDeg({ takeoff, masses }: Aircraft, { performance }: Conditions, cl: number): number {
+function alphaDeg(
+  { takeoff, masses }: Aircraft,
+  { performance }: RollConditions,
+  cl: number,
+): number {
   const { areaM2, ground, rotated, flapsCl } = performance.wing;
   const liftOffCl = liftCoefficient(masses.usualTakeoffKg, areaM2, takeoff.liftOffKt);
   const slope = (liftOffCl - ground.cl) / (rotated.alphaDeg - ground.alphaDeg);

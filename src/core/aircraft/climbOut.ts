@@ -6,9 +6,9 @@
 import { M_PER_FT } from '../units';
 import { trueMps } from './aerodynamics';
 import type { Aircraft } from './aircraft';
-import type { Conditions } from './conditions';
+import type { RollConditions } from './conditions';
 import { climbOutMotion, type Power } from './forces';
-import { endOf, momentAt, type Roll, reaches, speedUp } from './roll';
+import { endOf, type Roll, reaches, rollMomentAt, speedUp } from './roll';
 import { climbSpeedKt } from './speeds';
 import type { ClimbGate, Gate, LimitAhead, TakeoffLimits } from './takeoffAnswer';
 import { gateAt } from './takeoffRoll';
@@ -21,7 +21,7 @@ export interface ClimbOut {
 
 /** Goes on from where a run lifted off, with reheat or without. */
 export function climbOutOf(
-  conditions: Conditions,
+  conditions: RollConditions,
   aircraft: Aircraft,
   run: Roll,
   reheat: boolean,
@@ -59,7 +59,7 @@ export function climbOutOf(
     if (kt === undefined) return [];
     const airMps = trueMps(kt, densityRatio);
     if (!reaches(way, airMps)) return [];
-    const moment = momentAt(way, airMps);
+    const moment = rollMomentAt(way, airMps);
     return [
       {
         what,
@@ -73,7 +73,7 @@ export function climbOutOf(
     const airMps = trueMps(limitKt, densityRatio);
     return {
       limitKt,
-      fromLiftOffS: reaches(way, airMps) ? momentAt(way, airMps).s - liftOff.s : null,
+      fromLiftOffS: reaches(way, airMps) ? rollMomentAt(way, airMps).s - liftOff.s : null,
     };
   };
   return {

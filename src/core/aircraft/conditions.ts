@@ -7,7 +7,7 @@ import { GRAVITY } from './gravity';
 import type { Cannot, CannotCode, GroundQuestion, Performance } from './performance';
 
 /** What the forces are worked out from. */
-export interface Conditions {
+export interface RollConditions {
   readonly performance: Performance;
   readonly massKg: number;
   readonly weightN: number;
@@ -40,7 +40,7 @@ export function conditionsOf(
   question: GroundQuestion,
   maxKg: number,
   fuelKg?: number,
-): Conditions | Cannot {
+): RollConditions | Cannot {
   const { aircraft, massKg, air, headwindKt, slopePercent, surface, ground } = question;
   const { performance, masses } = aircraft;
   if (performance === undefined) return cannot('no-performance');

@@ -1,6 +1,6 @@
 /** What keeps an aircraft document of the right shape from being used. */
 
-import type { Fault, Key } from '../fault';
+import type { Fault, FaultKey } from '../fault';
 import type { AircraftShape } from './aircraft.schema';
 
 /** What can be wrong with an aircraft. */
@@ -16,7 +16,7 @@ export type AircraftFault =
   /** A speed to put the reheat out, but no reheat, or the other way round. */
   | 'reheat-without-engine';
 
-type Path = readonly [Key, ...Key[]];
+type Path = readonly [FaultKey, ...FaultKey[]];
 
 /** A fault at the first figure that is below the one before it. */
 function* outOfOrder(...rising: readonly (readonly [Path, number])[]) {

@@ -1,7 +1,7 @@
 /** m dV/dt = T − D − μ (W cos θ − L) − W sin θ, on the runway and away from it. */
 
 import { dynamicPressurePa, liftCoefficient, trueMps } from './aerodynamics';
-import type { Conditions } from './conditions';
+import type { RollConditions } from './conditions';
 import { GRAVITY } from './gravity';
 import type { Motion } from './roll';
 import type { TakeoffSpeeds } from './takeoffAnswer';
@@ -20,7 +20,7 @@ export interface Power {
  * The take-off run. On all wheels up to rotation; from there the nose comes up as the speed rises,
  * so that lift carries the weight at lift-off, and drag grows with the square of how far it is up.
  */
-export function runMotion(conditions: Conditions, speeds: TakeoffSpeeds, power: Power): Motion {
+export function runMotion(conditions: RollConditions, speeds: TakeoffSpeeds, power: Power): Motion {
   const { performance, densityRatio, massKg, weightN, sin, cos, rollingFriction } = conditions;
   const { areaM2, ground, rotated } = performance.wing;
   const rotateMps = trueMps(speeds.rotateKt, densityRatio);
@@ -46,7 +46,7 @@ export function runMotion(conditions: Conditions, speeds: TakeoffSpeeds, power: 
  * energy that goes into the brakes. The parachute counts up to its greatest speed.
  */
 export function stopMotion(
-  conditions: Conditions,
+  conditions: RollConditions,
   attitude: 'ground' | 'rollout',
   withParachute: boolean,
 ): Motion {
@@ -83,7 +83,7 @@ interface AloftN {
 
 /** Thrust and drag away from the ground, by true airspeed in m/s. */
 export function aloftN(
-  conditions: Conditions,
+  conditions: RollConditions,
   airMps: number,
   power: Power,
   hanging: Hanging,
@@ -96,7 +96,7 @@ export function aloftN(
 
 /** Thrust less drag away from the ground, N, by true airspeed in m/s, the lift being so many weights. */
 export function spareAloftN(
-  conditions: Conditions,
+  conditions: RollConditions,
   power: Power,
   hanging: Hanging,
 ): (airMps: number, loadFactor: number) => number {
@@ -106,7 +106,7 @@ export function spareAloftN(
 }
 
 function dragAloftN(
-  { performance, densityRatio, weightN }: Conditions,
+  { performance, densityRatio, weightN }: RollConditions,
   { deadDragM2 }: Power,
   { gear, flaps }: Hanging,
 ): (airMps: number, loadFactor: number) => number {
@@ -121,7 +121,7 @@ function dragAloftN(
 
 /** The sine of the climb that the thrust could hold at an airspeed: (T − D) / W, away from the ground; at most 1. */
 export function climbSine(
-  conditions: Conditions,
+  conditions: RollConditions,
   airMps: number,
   power: Power,
   hanging: Hanging,
@@ -131,7 +131,7 @@ export function climbSine(
 }
 
 /** Speeding up in the climb-out: the climb takes its part of the spare thrust, and gains height, m. */
-export function climbOutMotion(conditions: Conditions, power: Power, hanging: Hanging): Motion {
+export function climbOutMotion(conditions: RollConditions, power: Power, hanging: Hanging): Motion {
   const { climbShare } = conditions.performance;
   const spare = (airMps: number) => climbSine(conditions, airMps, power, hanging);
   return {

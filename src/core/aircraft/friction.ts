@@ -1,14 +1,14 @@
 /** Friction of the wheels, by what they stand on. */
 
 import type { Surface } from '../airfield/field';
-import type { Ground, Performance } from './performance';
+import type { GroundSurface, Performance } from './performance';
 
 /**
  * What softer ground adds to rolling friction. Raymer, Aircraft Design, table 17.1 (values from
  * memory): dry concrete 0.03, firm dirt 0.04, hard turf 0.05,
  * soft turf 0.07, wet grass 0.08.
  */
-const SOFT_ROLLING: Readonly<Record<Ground, Readonly<Record<Surface, number>>>> = {
+const SOFT_ROLLING: Readonly<Record<GroundSurface, Readonly<Record<Surface, number>>>> = {
   asphalt: { dry: 0, wet: 0, contaminated: 0 },
   concrete: { dry: 0, wet: 0, contaminated: 0 },
   gravel: { dry: 0.01, wet: 0.015, contaminated: 0.015 },
@@ -19,7 +19,7 @@ const SOFT_ROLLING: Readonly<Record<Ground, Readonly<Record<Surface, number>>>> 
  * What is left of braking on it. The same table: dry concrete 0.3 to 0.5, firm dirt 0.3, hard turf
  * 0.4, soft turf 0.2, wet grass 0.2. What the surface's own wetness takes is the aircraft's to say.
  */
-const SOFT_BRAKING: Readonly<Record<Ground, number>> = {
+const SOFT_BRAKING: Readonly<Record<GroundSurface, number>> = {
   asphalt: 1,
   concrete: 1,
   gravel: 0.75,
@@ -30,7 +30,7 @@ const SOFT_BRAKING: Readonly<Record<Ground, number>> = {
 export const rollingFriction = (
   { rolling }: Performance,
   surface: Surface,
-  ground: Ground,
+  ground: GroundSurface,
 ): number => rolling[surface] + SOFT_ROLLING[ground][surface];
 
 /**
@@ -41,7 +41,7 @@ export const rollingFriction = (
 export const brakingFriction = (
   performance: Performance,
   surface: Surface,
-  ground: Ground,
+  ground: GroundSurface,
 ): number =>
   Math.max(
     performance.brakes.friction[surface] * SOFT_BRAKING[ground],

@@ -2,9 +2,9 @@
 
 import { indicatedKt, trueMps } from './aerodynamics';
 import { flyToHeight } from './airborne';
-import type { Conditions } from './conditions';
+import type { RollConditions } from './conditions';
 import { climbSine, type Power, runMotion } from './forces';
-import { momentAt, type Roll, reaches, speedUp } from './roll';
+import { type Roll, reaches, rollMomentAt, speedUp } from './roll';
 import { zeroBetween } from './solve';
 import type { GoOn, TakeoffSpeeds } from './takeoffAnswer';
 import { SCREEN_M } from './takeoffRoll';
@@ -17,7 +17,7 @@ const NEAR_MPS = 0.005;
  * metres from where the roll begins. Null for an aircraft of one engine.
  */
 export function goOnFrom(
-  conditions: Conditions,
+  conditions: RollConditions,
   speeds: TakeoffSpeeds,
   run: Roll,
   reheat: boolean,
@@ -59,7 +59,10 @@ export function goOnFrom(
 
   const withinM = Math.min(toraM, todaM - air.m);
   const over = (airMps: number) =>
-    momentAt(run, airMps).m + momentAt(oneOut, liftOffMps).m - momentAt(oneOut, airMps).m - withinM;
+    rollMomentAt(run, airMps).m +
+    rollMomentAt(oneOut, liftOffMps).m -
+    rollMomentAt(oneOut, airMps).m -
+    withinM;
   if (over(rotateMps) > 0) return none('runway-too-short');
   const lowestMps = over(lowMps) <= 0 ? lowMps : zeroBetween(over, lowMps, rotateMps, NEAR_MPS);
   const lowestKt = indicatedKt(lowestMps, densityRatio);

@@ -4,12 +4,12 @@ import { KT_PER_MPS, M_PER_FT } from '../units';
 import { speedAtLiftKt, trueMps } from './aerodynamics';
 import { descentM, overGroundM } from './airborne';
 import { sinkFtMin } from './climb';
-import { type Conditions, cannot, conditionsOf, isCannot } from './conditions';
+import { cannot, conditionsOf, isCannot, type RollConditions } from './conditions';
 import { landingFactor } from './factors';
 import { climbSine, stopMotion } from './forces';
 import type { Landing, LandingAnswer } from './landingAnswer';
 import type { Cannot, LandingQuestion } from './performance';
-import { atRest, endOf, type Moment, reaches, speedUp } from './roll';
+import { atRest, endOf, type RollMoment, reaches, speedUp } from './roll';
 import { additiveKt } from './speeds';
 
 /** The height over the threshold, m. 14 CFR 25.125. */
@@ -89,10 +89,10 @@ export function landingNeededM(question: LandingQuestion): number | null {
 }
 
 interface Begun {
-  readonly conditions: Conditions;
+  readonly conditions: RollConditions;
   readonly speeds: Landing['speeds'];
   /** From touch-down to rest, with the parachute or without; null where it does not stop. */
-  readonly stops: (withParachute: boolean) => Moment | null;
+  readonly stops: (withParachute: boolean) => RollMoment | null;
 }
 
 function begin(question: LandingQuestion): Begun | Cannot {
@@ -108,7 +108,7 @@ function begin(question: LandingQuestion): Begun | Cannot {
 
 function speedsOf(
   { massKg, headwindKt, reportedHeadwindKt = headwindKt, gustSpreadKt }: LandingQuestion,
-  { performance, densityRatio }: Conditions,
+  { performance, densityRatio }: RollConditions,
 ): Landing['speeds'] {
   const { wing, landing: rule } = performance;
   const stallKt = speedAtLiftKt(massKg, wing.areaM2, wing.clMax.landing);
@@ -130,7 +130,7 @@ function speedsOf(
 
 /** Over the ground from 50 ft to touch-down, m: flared at the mean of approach and touch-down speed. */
 function airDistanceM(
-  { performance, densityRatio, headwindMps }: Conditions,
+  { performance, densityRatio, headwindMps }: RollConditions,
   { approachKt, touchdownKt }: Landing['speeds'],
 ): number {
   const approachMps = trueMps(approachKt, densityRatio);
@@ -145,9 +145,9 @@ function airDistanceM(
 /** The speed is held until the brakes bite; then they stop it. */
 function stopFrom(
   { touchdownKt }: Landing['speeds'],
-  conditions: Conditions,
+  conditions: RollConditions,
   withParachute: boolean,
-): Moment | null {
+): RollMoment | null {
   const { performance, densityRatio, headwindMps } = conditions;
   const touchdownMps = trueMps(touchdownKt, densityRatio);
   const heldS = performance.brakes.delayS;

@@ -6,7 +6,7 @@ import type { Aircraft } from './aircraft';
 export type Loading = NonNullable<Aircraft['load']>;
 
 /** A place in the aircraft that carries something. */
-export type Station = Loading['stations'][number];
+export type LoadStation = Loading['stations'][number];
 
 /** What is in the aircraft. */
 export interface Load {
@@ -16,7 +16,7 @@ export interface Load {
 }
 
 /** What a station carries in a load, kg. */
-export const carriedKg = ({ stations }: Load, { id }: Pick<Station, 'id'>): number =>
+export const carriedKg = ({ stations }: Load, { id }: Pick<LoadStation, 'id'>): number =>
   Object.hasOwn(stations, id) ? (stations[id] ?? 0) : 0;
 
 /** The load that the aircraft's book figures are for: the first preset. */

@@ -4,7 +4,7 @@
 export type Balance = readonly [armM: number, massKg: number];
 
 /** Corners in order; the last is joined to the first. */
-export type Envelope = readonly Balance[];
+export type LoadEnvelope = readonly Balance[];
 
 /** A balance this close to an edge lies on it, kg·m: far below what can be weighed. */
 const ROUNDING_KGM = 1e-6;
@@ -14,7 +14,7 @@ const turn = ([armA, massA]: Balance, [armB, massB]: Balance, [armC, massC]: Bal
   (armB - armA) * (massC - massA) - (massB - massA) * (armC - armA);
 
 /** Each edge, by its two corners. */
-const edgesOf = (envelope: Envelope) =>
+const edgesOf = (envelope: LoadEnvelope) =>
   envelope.map((from, index) => [from, envelope[(index + 1) % envelope.length] ?? from] as const);
 
 const isBetween = (value: number, a: number, b: number) =>
@@ -43,7 +43,7 @@ const isOnEdge = (from: Balance, to: Balance, [armM, massKg]: Balance) => {
  * Whether a centre of gravity lies in the envelope or on its edge. A line from it towards the tail
  * leaves the envelope an odd number of times (the crossing number of a simple polygon).
  */
-export function isInEnvelope(envelope: Envelope, at: Balance): boolean {
+export function isInEnvelope(envelope: LoadEnvelope, at: Balance): boolean {
   const edges = edgesOf(envelope);
   if (edges.some(([from, to]) => isOnEdge(from, to, at))) return true;
   const [armM, massKg] = at;
@@ -55,7 +55,7 @@ export function isInEnvelope(envelope: Envelope, at: Balance): boolean {
 }
 
 /** The arms between which a mass lies in the envelope, m; null where it is heavier or lighter than all of it. */
-export function armsAt(envelope: Envelope, massKg: number): readonly [number, number] | null {
+export function armsAt(envelope: LoadEnvelope, massKg: number): readonly [number, number] | null {
   const arms = edgesOf(envelope).flatMap(([[armA, massA], [armB, massB]]) => {
     if (!isBetween(massKg, massA, massB)) return [];
     if (massA === massB) return [armA, armB];
@@ -78,7 +78,7 @@ function meet([a, b]: readonly [Balance, Balance], [c, d]: readonly [Balance, Ba
 }
 
 /** Whether the corners go once round an area: no edge meets another but its neighbours at their corners, and none turns back. */
-export function isSimple(envelope: Envelope): boolean {
+export function isSimple(envelope: LoadEnvelope): boolean {
   const edges = edgesOf(envelope);
   const last = edges.length - 1;
   return edges.every((edge, i) => {

@@ -1,9 +1,9 @@
 /** What keeps the load sheet of an aircraft document of the right shape from being used. */
 
-import { type Fault, type Key, repeats } from '../fault';
+import { type Fault, type FaultKey, repeats } from '../fault';
 import { isReservedName } from '../reservedName';
 import type { AircraftShape } from './aircraft.schema';
-import { carriedKg, type Load, type Loading, type Station, usualLoad } from './load';
+import { carriedKg, type Load, type Loading, type LoadStation, usualLoad } from './load';
 import { isSimple } from './loadEnvelope';
 import { loadSheet } from './loadSheet';
 
@@ -37,7 +37,7 @@ export type LoadFault =
 type Found = Generator<Fault<LoadFault>>;
 
 /** The way to something in the load sheet. */
-const at = (...path: Key[]): Fault['path'] => ['load', ...path];
+const at = (...path: FaultKey[]): Fault['path'] => ['load', ...path];
 
 /** Masses that are written down one by one are the same within half a kilogram. */
 const SAME_KG = 0.5;
@@ -76,7 +76,7 @@ function* faultsOfStations({ stations, fuel }: Loading): Found {
 }
 
 /** Whether a station can carry just that much. */
-function isChoice(station: Station, kg: number): boolean {
+function isChoice(station: LoadStation, kg: number): boolean {
   switch (station.kind) {
     case 'stores':
       return kg === 0 || station.choices.some((choice) => choice.kg === kg);

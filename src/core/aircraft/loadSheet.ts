@@ -3,7 +3,7 @@
 import { type Figure, type Known, known, unknown } from '../figure';
 import type { Aircraft } from './aircraft';
 import { carriedKg, type Load, type Loading, usualLoad } from './load';
-import { armsAt, type Balance, type Envelope, isInEnvelope } from './loadEnvelope';
+import { armsAt, type Balance, isInEnvelope, type LoadEnvelope } from './loadEnvelope';
 
 /** What a load is beyond, and by how much. */
 export type Exceeded =
@@ -20,7 +20,7 @@ export type Exceeded =
     };
 
 /** What an aircraft weighs today. */
-export interface LoadSheet {
+export interface LoadFigures {
   /** All but the fuel. */
   readonly zeroFuelKg: Figure<'kg'>;
   readonly takeoffMassKg: Figure<'kg'>;
@@ -78,7 +78,7 @@ function dryOf(emptyKg: number, { emptyArmM, crew, stations }: Loading, load: Lo
  * says nothing of loading gives its usual masses. Without fuel there are no masses to take off or
  * land at: nothing is worked out from a load that cannot fly.
  */
-export function loadSheet(aircraft: Aircraft, given: Load | null): LoadSheet {
+export function loadSheet(aircraft: Aircraft, given: Load | null): LoadFigures {
   const { masses, load: loading } = aircraft;
   if (loading === undefined) {
     return {
@@ -204,7 +204,7 @@ function outside({ envelope }: Loading, burn: readonly Balance[]): Exceeded[] {
 
 type Side = Extract<Exceeded, { code: 'outside-envelope' }>['side'];
 
-function sideOf(envelope: Envelope, [armM, massKg]: Balance): Side {
+function sideOf(envelope: LoadEnvelope, [armM, massKg]: Balance): Side {
   const arms = armsAt(envelope, massKg);
   if (arms === null) return envelope.every(([, kg]) => kg < massKg) ? 'heavy' : 'light';
   return armM > arms[1] ? 'aft' : armM < arms[0] ? 'forward' : null;

@@ -10,7 +10,7 @@ import type { performanceShape } from './performance.schema';
 export type Performance = InferOutput<typeof performanceShape>;
 
 /** What the runway is made of. */
-export type Ground = Runway['surface'];
+export type GroundSurface = Runway['surface'];
 
 /** The air over the field. */
 export interface Air {
@@ -31,7 +31,7 @@ export interface GroundQuestion {
   /** Rise over run in the direction of the roll, per cent. */
   readonly slopePercent: number;
   readonly surface: Surface;
-  readonly ground: Ground;
+  readonly ground: GroundSurface;
 }
 
 /** What is asked about a take-off. */

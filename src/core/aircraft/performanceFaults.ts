@@ -1,6 +1,6 @@
 /** What keeps an aircraft's physics from being used: figures that contradict each other. */
 
-import type { Fault, Key } from '../fault';
+import type { Fault, FaultKey } from '../fault';
 import { speedAtLiftKt } from './aerodynamics';
 import type { AircraftShape } from './aircraft.schema';
 import { landing } from './landing';
@@ -58,7 +58,7 @@ export function performanceFaults(aircraft: AircraftShape): Found[] {
   return found.length > 0 ? found : [...faultsOfRun(aircraft), ...faultsOfLandingRun(aircraft)];
 }
 
-const at = (...path: readonly Key[]): Found['path'] => ['performance', ...path];
+const at = (...path: readonly FaultKey[]): Found['path'] => ['performance', ...path];
 
 const isNear = (value: number, book: number, share: number): boolean =>
   Math.abs(value - book) <= share * book;

@@ -11,7 +11,7 @@
  */
 
 /** A moment of a roll. */
-export interface Moment {
+export interface RollMoment {
   /** True airspeed, m/s. */
   readonly airMps: number;
   /** Since the roll began, s and m over the ground. */
@@ -31,7 +31,7 @@ export interface Motion {
 
 /** A roll: its moments in order of rising airspeed, and the headwind it met. */
 export interface Roll {
-  readonly moments: readonly [Moment, ...Moment[]];
+  readonly moments: readonly [RollMoment, ...RollMoment[]];
   readonly headwindMps: number;
 }
 
@@ -48,7 +48,7 @@ export const atRest = (headwindMps: number): Roll => ({
 });
 
 /** The last moment of a roll. */
-export const endOf = ({ moments }: Roll): Moment => moments[moments.length - 1] ?? moments[0];
+export const endOf = ({ moments }: Roll): RollMoment => moments[moments.length - 1] ?? moments[0];
 
 /** Whether the roll came as far as an airspeed. */
 export const reaches = (roll: Roll, airMps: number): boolean => endOf(roll).airMps >= airMps - 1e-9;
@@ -58,7 +58,7 @@ export function speedUp(roll: Roll, motion: Motion, toMps: number, stepMps = STE
   const from = endOf(roll);
   const steps = Math.ceil((toMps - from.airMps) / stepMps - 1e-9);
   if (!(steps > 0)) return roll;
-  const moments: [Moment, ...Moment[]] = [...roll.moments];
+  const moments: [RollMoment, ...RollMoment[]] = [...roll.moments];
   const width = (toMps - from.airMps) / steps;
   let before = from;
   const gain = motion.gainPerS ?? none;
@@ -107,7 +107,7 @@ const simpson = (width: number, first: number, middle: number, last: number): nu
  * The moment at an airspeed. Between two moments the acceleration is taken as one: the square of
  * the ground speed grows with the distance. Clamped to the ends of the roll.
  */
-export function momentAt(roll: Roll, airMps: number): Moment {
+export function rollMomentAt(roll: Roll, airMps: number): RollMoment {
   const [before, after] = around(roll, ({ airMps: at }) => at, airMps);
   const width = after.airMps - before.airMps;
   if (width === 0) return before;
@@ -120,8 +120,8 @@ export function momentAt(roll: Roll, airMps: number): Moment {
   return between(before, after, at, (at - before.airMps) / width, shareOfWay);
 }
 
-/** The moment at a distance, as {@link momentAt}. */
-export function momentAtM(roll: Roll, m: number): Moment {
+/** The moment at a distance, as {@link rollMomentAt}. */
+export function momentAtM(roll: Roll, m: number): RollMoment {
   const [before, after] = around(roll, ({ m: at }) => at, m);
   const length = after.m - before.m;
   if (length === 0) return before;
@@ -138,7 +138,7 @@ export function untilS(roll: Roll, s: number): Roll {
   if (endOf(roll).s <= s) return roll;
   const [before, after] = around(roll, ({ s: at }) => at, s);
   const share = (s - before.s) / (after.s - before.s);
-  const cut = momentAt(roll, before.airMps + share * (after.airMps - before.airMps));
+  const cut = rollMomentAt(roll, before.airMps + share * (after.airMps - before.airMps));
   const [first, ...others] = roll.moments;
   return {
     moments: [first, ...others.filter((moment) => moment.s < s), cut],
@@ -150,12 +150,12 @@ const squareShare = (first: number, now: number, last: number): number =>
   (now * now - first * first) / (last * last - first * first);
 
 const between = (
-  before: Moment,
-  after: Moment,
+  before: RollMoment,
+  after: RollMoment,
   airMps: number,
   shareOfTime: number,
   shareOfWay: number,
-): Moment => ({
+): RollMoment => ({
   airMps,
   s: before.s + shareOfTime * (after.s - before.s),
   m: before.m + shareOfWay * (after.m - before.m),
@@ -165,9 +165,9 @@ const between = (
 /** The two moments a value lies between; the first or last two where it lies outside. */
 function around(
   { moments }: Roll,
-  of: (moment: Moment) => number,
+  of: (moment: RollMoment) => number,
   value: number,
-): readonly [Moment, Moment] {
+): readonly [RollMoment, RollMoment] {
   let low = 0;
   let high = moments.length - 1;
   while (high - low > 1) {

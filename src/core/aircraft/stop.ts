@@ -9,9 +9,9 @@
 import { KT_PER_MPS } from '../units';
 import { indicatedKt, trueMps } from './aerodynamics';
 import type { Aircraft } from './aircraft';
-import type { Conditions } from './conditions';
+import type { RollConditions } from './conditions';
 import { stopMotion } from './forces';
-import { atRest, endOf, momentAt, type Roll, speedUp } from './roll';
+import { atRest, endOf, type Roll, rollMomentAt, speedUp } from './roll';
 import { zeroBetween } from './solve';
 import type { Stop, StopBound, TakeoffSpeeds } from './takeoffAnswer';
 import { thrustOf } from './thrust';
@@ -30,7 +30,7 @@ interface Stopping {
 
 /** Distance and brake energy from the moment a stop is begun. */
 const begunAt = ({ roll }: Stopping, airMps: number) => {
-  const braking = momentAt(roll, airMps);
+  const braking = rollMomentAt(roll, airMps);
   const heldM = HELD_S * Math.max(airMps - roll.headwindMps, 0);
   return { m: heldM + braking.m, brakingM: braking.m, brakeJ: braking.gained };
 };
@@ -44,7 +44,7 @@ export interface LastStop {
 
 /** The last speed to stop from inside an ASDA, metres from where the roll begins. Null where it would not stop at all. */
 export function lastStop(
-  conditions: Conditions,
+  conditions: RollConditions,
   { limits }: Aircraft,
   speeds: TakeoffSpeeds,
   run: Roll,
@@ -76,7 +76,11 @@ export function lastStop(
     return {
       stopping,
       stops: endOf(roll).airMps >= top - 1e-9,
-      field: highest(headwindMps, top, (v) => momentAt(run, v).m + begunAt(stopping, v).m - asdaM),
+      field: highest(
+        headwindMps,
+        top,
+        (v) => rollMomentAt(run, v).m + begunAt(stopping, v).m - asdaM,
+      ),
       energy: highest(headwindMps, top, (v) => begunAt(stopping, v).brakeJ - maxJ),
     };
   };
@@ -116,7 +120,7 @@ export function lastStop(
     bare: opened === null ? null : { lastKt: bareLastKt, allowsKt: allowsKt(bare, null) },
     heldS: HELD_S,
     thrustN: thrustOf(conditions, 'idle')(0),
-    distanceM: momentAt(run, lastMps).m + begun.m,
+    distanceM: rollMomentAt(run, lastMps).m + begun.m,
     brakingM: begun.brakingM,
     brakeMJ: begun.brakeJ / 1e6,
   };

@@ -6,11 +6,11 @@ import { flyToHeight } from './airborne';
 import { checkAt } from './checkMark';
 import { climbOf } from './climb';
 import { climbOutOf } from './climbOut';
-import { type Conditions, cannot, conditionsOf, isCannot } from './conditions';
+import { cannot, conditionsOf, isCannot, type RollConditions } from './conditions';
 import type { Power } from './forces';
 import { goOnFrom } from './goOn';
 import type { Cannot, TakeoffQuestion } from './performance';
-import { endOf, momentAt, type Roll } from './roll';
+import { endOf, type Roll, rollMomentAt } from './roll';
 import { takeoffSpeeds } from './speeds';
 import { lastStop } from './stop';
 import type { Gate, GoOn, OrCause, Takeoff, TakeoffAnswer } from './takeoffAnswer';
@@ -139,7 +139,7 @@ export function takeoffLengths(question: TakeoffQuestion): TakeoffLengths | Cann
 }
 
 interface Begun {
-  readonly conditions: Conditions;
+  readonly conditions: RollConditions;
   readonly plan: RunPlan;
   readonly run: Roll;
 }
@@ -162,11 +162,11 @@ function begin(question: TakeoffQuestion): Begun | Cannot {
   return liftsOff(run, plan, conditions) ? { conditions, plan, run } : cannot('never-lifts-off');
 }
 
-const hasReheat = ({ performance: { thrust } }: Conditions): boolean =>
+const hasReheat = ({ performance: { thrust } }: RollConditions): boolean =>
   thrust.kind === 'jet' && thrust.reheatN !== undefined;
 
-const gate = (run: Roll, speedKt: number, conditions: Conditions): Gate =>
-  gateAt(momentAt(run, trueMps(speedKt, conditions.densityRatio)), conditions);
+const gate = (run: Roll, speedKt: number, conditions: RollConditions): Gate =>
+  gateAt(rollMomentAt(run, trueMps(speedKt, conditions.densityRatio)), conditions);
 
 /** Those asked for that lie within the run, with rotation and lift-off among them. */
 function gatesOf(

@@ -29,7 +29,7 @@ export interface TakeoffSpeeds {
 }
 
 /** From brake release to lift-off. */
-export interface Run {
+export interface TakeoffRun {
   readonly runM: number;
   readonly runS: number;
   /** Ground speed at lift-off over the time taken, m/s². */
@@ -172,7 +172,7 @@ export interface Takeoff {
   readonly kind: 'takeoff';
   readonly given: TakeoffGiven;
   readonly speeds: TakeoffSpeeds;
-  readonly run: Run;
+  readonly run: TakeoffRun;
   /** From where the roll begins to 50 ft, m. */
   readonly to50ftM: OrCause<'cannot-climb'>;
   /** There, no slower than the safety speed; null where it does not climb so far. */

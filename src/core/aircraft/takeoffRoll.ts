@@ -2,9 +2,9 @@
 
 import { KT_PER_MPS, M_PER_FT } from '../units';
 import { indicatedKt, trueMps } from './aerodynamics';
-import type { Conditions } from './conditions';
+import type { RollConditions } from './conditions';
 import { type Power, runMotion } from './forces';
-import { atRest, endOf, type Moment, type Roll, reaches, speedUp, untilS } from './roll';
+import { atRest, endOf, type Roll, type RollMoment, reaches, speedUp, untilS } from './roll';
 import type { Gate, TakeoffSpeeds } from './takeoffAnswer';
 
 /** What a run needs to know beside the conditions. */
@@ -24,7 +24,7 @@ export const LONGEST_M = 10_000;
 export const SCREEN_M = 50 * M_PER_FT;
 
 /** The roll to lift-off; it ends sooner where the aircraft stops gaining speed. */
-export function takeoffRoll(conditions: Conditions, plan: RunPlan): Roll {
+export function takeoffRoll(conditions: RollConditions, plan: RunPlan): Roll {
   const { speeds, thrustShare, stepMps } = plan;
   const { densityRatio, headwindMps } = conditions;
   const rotateMps = trueMps(speeds.rotateKt, densityRatio);
@@ -43,18 +43,21 @@ export function takeoffRoll(conditions: Conditions, plan: RunPlan): Roll {
 }
 
 /** Seconds from brake release until reheat gives its thrust. */
-function lightUp({ performance: { thrust } }: Conditions): number {
+function lightUp({ performance: { thrust } }: RollConditions): number {
   return (thrust.kind === 'jet' ? thrust.lightUpS : undefined) ?? 0;
 }
 
 /** Whether a roll got the aircraft into the air on anything that could be a runway. */
-export const liftsOff = (roll: Roll, { speeds }: RunPlan, { densityRatio }: Conditions): boolean =>
-  reaches(roll, trueMps(speeds.liftOffKt, densityRatio)) && endOf(roll).m <= LONGEST_M;
+export const liftsOff = (
+  roll: Roll,
+  { speeds }: RunPlan,
+  { densityRatio }: RollConditions,
+): boolean => reaches(roll, trueMps(speeds.liftOffKt, densityRatio)) && endOf(roll).m <= LONGEST_M;
 
 /** A moment of a roll as a gate. */
 export const gateAt = (
-  { airMps, s, m }: Moment,
-  { densityRatio, headwindMps }: Conditions,
+  { airMps, s, m }: RollMoment,
+  { densityRatio, headwindMps }: RollConditions,
 ): Gate => ({
   speedKt: indicatedKt(airMps, densityRatio),
   s,

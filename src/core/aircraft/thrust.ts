@@ -1,7 +1,7 @@
 /** Thrust against speed and density. */
 
 import { KT_PER_MPS } from '../units';
-import type { Conditions } from './conditions';
+import type { RollConditions } from './conditions';
 import type { Performance } from './performance';
 
 type Curve = readonly (readonly [kt: number, newtons: number])[];
@@ -13,7 +13,10 @@ export type Setting = 'reheat' | 'full' | 'idle';
 export type ThrustN = (airMps: number) => number;
 
 /** What thrust falls with. */
-type ThrustAir = Pick<Conditions, 'performance' | 'densityRatio' | 'temperatureK' | 'standardK'>;
+type ThrustAir = Pick<
+  RollConditions,
+  'performance' | 'densityRatio' | 'temperatureK' | 'standardK'
+>;
 
 /** Thrust of all engines together; `reheat` gives what `full` does where there is none. */
 export function thrustOf(air: ThrustAir, setting: Setting): ThrustN {

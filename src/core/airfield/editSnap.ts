@@ -3,7 +3,7 @@
 import { degreesOf, trueDeg } from '../angle';
 import type { NodeId, TaxiNode } from '../taxi/graph';
 import { type StretchId, stretchId } from '../taxi/rules';
-import { type Strip, seenFrom } from '../taxi/runwayStrip';
+import { type RunwayStrip, seenFrom } from '../taxi/runwayStrip';
 import { draftStrips, groundOf } from './editStrips';
 import type { Field } from './field';
 
@@ -104,7 +104,7 @@ function onCentreline(
 }
 
 /** How far a spot lies from a runway's centreline, metres; infinite beyond its ends. */
-function besideM(strip: Strip, spot: PlanSpot): number {
+function besideM(strip: RunwayStrip, spot: PlanSpot): number {
   const { alongM, rightM } = seenFrom(strip, strip.ends[0].designator, groundOf(spot));
   const isBeside = alongM >= -SNAP_M && alongM <= strip.lengthM + SNAP_M;
   return isBeside ? Math.abs(rightM) : Number.POSITIVE_INFINITY;

@@ -2,13 +2,13 @@
 
 import { lineBetween } from '../earth/geodesic';
 import type { TaxiEdge, TaxiNode } from '../taxi/graph';
-import { crossedAt, isOn, type Strip, stripsOf } from '../taxi/runwayStrip';
+import { crossedAt, isOn, type RunwayStrip, stripsOf } from '../taxi/runwayStrip';
 import type { Field } from './field';
 
-const strips = new WeakMap<Field['runways'], { field: Field; strips: readonly Strip[] }>();
+const strips = new WeakMap<Field['runways'], { field: Field; strips: readonly RunwayStrip[] }>();
 
 /** The runways that have a direction; one whose ends coincide has none yet, and is left out. */
-export function draftStrips(field: Field): readonly Strip[] {
+export function draftStrips(field: Field): readonly RunwayStrip[] {
   const before = strips.get(field.runways);
   if (before?.field.place === field.place) return before.strips;
   const runways = field.runways.filter(
@@ -23,7 +23,7 @@ export function draftStrips(field: Field): readonly Strip[] {
 export const groundOf = ({ xM, yM }: Pick<TaxiNode, 'xM' | 'yM'>) => ({ eastM: xM, northM: yM });
 
 /** The runway a point lies on; null if none. */
-export const stripUnder = (field: Field, point: Pick<TaxiNode, 'xM' | 'yM'>): Strip | null =>
+export const stripUnder = (field: Field, point: Pick<TaxiNode, 'xM' | 'yM'>): RunwayStrip | null =>
   draftStrips(field).find((strip) => isOn(strip, groundOf(point))) ?? null;
 
 /**

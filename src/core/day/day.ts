@@ -5,7 +5,7 @@
  * is filled in by a later one. The app passes a memo made of signals, everything else the plain one.
  */
 
-import { type LoadSheet, loadSheet } from '../aircraft/loadSheet';
+import { type LoadFigures, loadSheet } from '../aircraft/loadSheet';
 import { endsOf } from '../airfield/ends';
 import type { SunDay } from '../earth/sun';
 import type { Facts } from '../procedure/facts';
@@ -28,8 +28,8 @@ import { type OnTheGround, routeOf, type Standing, standingOf } from './route';
 import { purposeOf, rulesOf, type SettledFacts, windLimits } from './settled';
 import {
   type Getters,
-  type Part,
-  type Parts,
+  type LatePart,
+  type LateParts,
   present,
   type Sources,
   type WindText,
@@ -39,7 +39,7 @@ import { type StepsBrief, stepsStage } from './steps';
 import { type TaxiBrief, taxiStage } from './taxi';
 import type { DayGiven, TodayBrief } from './today';
 import { type Verdict, verdictOf } from './verdict';
-import { answerWind, type ReadWind, readWind, type WindAnswer } from './wind';
+import { answerWind, type ReadWind, readEnteredWind, type WindAnswer } from './wind';
 
 /** Everything that is worked out about a day. */
 export interface DayBrief extends Standing, OnTheGround {
@@ -63,7 +63,7 @@ export interface DayBrief extends Standing, OnTheGround {
   readonly conditions: Conditions;
 
   /** What the aircraft weighs with today's load, or with its usual one; null without an aircraft. */
-  readonly load: LoadSheet | null;
+  readonly load: LoadFigures | null;
   /** Why the braking parachute is not counted on; null where it is, and where there is none. */
   readonly noParachute: NoParachute | null;
   /** What today's numbers are worked out from, but for the wind; null while something is missing. */
@@ -119,7 +119,7 @@ export function day(sources: Sources, memo: Memo): Day {
     const entered = enteredWind();
     return entered === null ? null : { text: entered.text, north: entered.north };
   }, sameData);
-  const read = memo(() => readWind(enteredText()));
+  const read = memo(() => readEnteredWind(enteredText()));
 
   // Conditions.
   const report = memo((): Report | null => {
@@ -378,8 +378,11 @@ export function day(sources: Sources, memo: Memo): Day {
 }
 
 /** The parts that are in a state. */
-function partsThat(parts: Sources['parts'], state: 'loading' | 'failed'): readonly (keyof Parts)[] {
-  const all: Readonly<Record<keyof Parts, () => Part<object>>> = parts;
+function partsThat(
+  parts: Sources['parts'],
+  state: 'loading' | 'failed',
+): readonly (keyof LateParts)[] {
+  const all: Readonly<Record<keyof LateParts, () => LatePart<object>>> = parts;
   const names = ['reports', 'physics', 'taxi', 'sun', 'variation'] as const;
   return names.filter((name) => all[name]() === state);
 }

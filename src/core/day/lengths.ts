@@ -6,7 +6,7 @@ import type { Field } from '../airfield/field';
 import type { EndsQuestion, LengthNeeded, Purpose } from '../runway/question';
 import type { NodeId } from '../taxi/graph';
 import type { TaxiRules } from '../taxi/rules';
-import type { Parts } from './sources';
+import type { LateParts } from './sources';
 
 /** The length that is needed on an end, for each purpose. */
 export type LengthsNeeded = Readonly<Record<Purpose, LengthNeeded>>;
@@ -21,7 +21,7 @@ export function bookRuns({ takeoff, landing }: Aircraft): LengthsNeeded {
 
 /** How far it is from where the aircraft stands to the beginning of an end's run. */
 export function taxiDistance(
-  { taxiDistances }: Parts['taxi'],
+  { taxiDistances }: LateParts['taxi'],
   field: Field,
   from: NodeId,
   rules: TaxiRules,

@@ -7,7 +7,7 @@ import { type WindOutlook, windOutlook } from '../weather/windOutlook';
 import { type TimedWind, type WindTrend, windTrend } from '../weather/windTrend';
 import type { SettledFacts } from './settled';
 import type { WindText } from './sources';
-import { readWind, windDirections, windQuestion } from './wind';
+import { readEnteredWind, windDirections, windQuestion } from './wind';
 
 /** The winds so far and where they lead. */
 export interface OutlookBrief {
@@ -29,7 +29,7 @@ export function outlookStage(
   at: Date,
 ): OutlookBrief {
   const timed = winds.map((entered): TimedWind => {
-    const { report, north } = readWind(entered);
+    const { report, north } = readEnteredWind(entered);
     const wind = report?.wind ?? null;
     const { fromTrueDeg } = windDirections(wind, north, settled.variation.value);
     return {

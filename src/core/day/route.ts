@@ -17,7 +17,7 @@ import type { Told } from '../taxi/told';
 import type { WayIn } from '../taxi/wayIn';
 import type { WayOut } from '../taxi/wayOut';
 import type { Memo } from './memo';
-import { type Getters, type Parts, present, type Sources } from './sources';
+import { type Getters, type LateParts, present, type Sources } from './sources';
 import type { TodayBrief } from './today';
 
 /** Where the aircraft stands, and what may be rolled on. */
@@ -213,7 +213,7 @@ function landingLengthM(today: TodayBrief | null, aircraft: Aircraft | null): nu
 }
 
 function toldOf(
-  taxi: Parts['taxi'] | null,
+  taxi: LateParts['taxi'] | null,
   out: WayOut | null,
   back: WayIn | null,
   standName: string,
@@ -224,7 +224,7 @@ function toldOf(
 }
 
 function paceOf(
-  taxi: Parts['taxi'] | null,
+  taxi: LateParts['taxi'] | null,
   route: Route | null,
   progress: Progress | null,
   { taxied }: Pick<Sortie, 'taxied'>,

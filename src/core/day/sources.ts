@@ -21,10 +21,10 @@ export interface Documents {
 }
 
 /** Code or tables that come after the first answer. */
-export type Part<T> = 'loading' | 'failed' | T;
+export type LatePart<T> = 'loading' | 'failed' | T;
 
 /** The parts by name, as their modules export them. Types only: loading them is the caller's. */
-export interface Parts {
+export interface LateParts {
   /** Reads whole reports, and says what they mean. */
   readonly reports: typeof import('./wholeReports');
   /** Works out today's numbers. */
@@ -47,9 +47,9 @@ export interface Sources {
   readonly minuteMs: () => number;
   /** The device's clock at its last whole second, ms. */
   readonly secondMs: () => number;
-  readonly parts: Getters<{ readonly [Name in keyof Parts]: Part<Parts[Name]> }>;
+  readonly parts: Getters<{ readonly [Name in keyof LateParts]: LatePart<LateParts[Name]> }>;
 }
 
 /** A part once it is there; null while it is loading, and where it failed to load. */
-export const present = <T extends object>(part: Part<T>): T | null =>
+export const present = <T extends object>(part: LatePart<T>): T | null =>
   typeof part === 'string' ? null : part;

@@ -1,8 +1,8 @@
 /** The facts that steps depend on: what conditions ask for, and the live numbers in their texts. */
 
 import type { Aircraft } from '../aircraft/aircraft';
-import { carriedKg, type Load, type Station, usualLoad } from '../aircraft/load';
-import type { LoadSheet } from '../aircraft/loadSheet';
+import { carriedKg, type Load, type LoadStation, usualLoad } from '../aircraft/load';
+import type { LoadFigures } from '../aircraft/loadSheet';
 import { findEnd } from '../airfield/findEnd';
 import { degreesOf, toMagnetic } from '../angle';
 import { densityAltitudeFt } from '../earth/atmosphere';
@@ -32,7 +32,7 @@ export interface FactSources {
    */
   readonly awaited: boolean;
   readonly air: AirBrief | null;
-  readonly load: LoadSheet | null;
+  readonly load: LoadFigures | null;
   /** Whether the way to the runway crosses another; null where the way is not known. */
   readonly crossesRunway: boolean | null;
   readonly procedure: Pick<Procedure, 'options'> | null;
@@ -86,7 +86,7 @@ export const fittedOptions = (
 function carries(
   aircraft: Aircraft | null,
   given: Load | null,
-  kind: Station['kind'],
+  kind: LoadStation['kind'],
 ): boolean | null {
   if (aircraft?.load === undefined) return null;
   const load = given ?? usualLoad(aircraft.load);

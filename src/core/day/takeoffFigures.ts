@@ -1,7 +1,7 @@
 /** The numbers of a take-off, each with what it was worked out from. */
 
 import type { Aircraft } from '../aircraft/aircraft';
-import type { OrCause, Run, Takeoff } from '../aircraft/takeoffAnswer';
+import type { OrCause, Takeoff, TakeoffRun } from '../aircraft/takeoffAnswer';
 import { type Figure, type Known, known, unknown } from '../figure';
 import { KT_PER_MPS } from '../units';
 
@@ -124,7 +124,7 @@ export function takeoffFigures(
 }
 
 /** v² = 2 a s, a the mean acceleration along the run. */
-function runFigure({ runM }: Run, groundKt: number, heatCounted: boolean): Known<'m'> {
+function runFigure({ runM }: TakeoffRun, groundKt: number, heatCounted: boolean): Known<'m'> {
   const meanMps2 = (groundKt / KT_PER_MPS) ** 2 / (2 * runM);
   return known(runM, 'm', {
     formula: 'run',

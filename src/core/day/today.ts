@@ -9,7 +9,7 @@ import type { Aircraft } from '../aircraft/aircraft';
 import { type FactorChoice, landingFactor, takeoffFactor } from '../aircraft/factors';
 import { landing } from '../aircraft/landing';
 import type { Landing } from '../aircraft/landingAnswer';
-import type { LoadSheet } from '../aircraft/loadSheet';
+import type { LoadFigures } from '../aircraft/loadSheet';
 import { landingNeeds, takeoffNeeds } from '../aircraft/needs';
 import type {
   CannotCode,
@@ -33,7 +33,7 @@ import { type RunwayGiven, type TakeoffFigures, takeoffFigures } from './takeoff
 export interface DayGiven {
   readonly field: Field;
   readonly aircraft: Aircraft;
-  readonly load: LoadSheet;
+  readonly load: LoadFigures;
   readonly air: AirBrief;
   readonly inputs: DayInputs;
 }
@@ -92,7 +92,7 @@ export interface TodayBrief {
   readonly end: Designator | null;
   /** The steady wind along it that is counted on, kt, negative from behind; null where none is known. */
   readonly headwindKt: number | null;
-  readonly load: LoadSheet;
+  readonly load: LoadFigures;
   readonly air: AirBrief;
   readonly surface: Surface;
   /** What planned lengths are multiplied by, and whose choice that is; stops never are. */

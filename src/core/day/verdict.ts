@@ -1,11 +1,11 @@
 /** Sixth stage: what speaks against the runway in use, worked out once for every place. */
 
-import type { Exceeded, LoadSheet } from '../aircraft/loadSheet';
+import type { Exceeded, LoadFigures } from '../aircraft/loadSheet';
 import type { Designator } from '../airfield/field';
 import type { Figure } from '../figure';
 import type { NoLength } from '../runway/needs';
-import type { NoBest, Purpose, RankedEnd, Shortfall } from '../runway/question';
-import type { Parts } from './sources';
+import type { NoBestReason, Purpose, RankedEnd, Shortfall } from '../runway/question';
+import type { LateParts } from './sources';
 import type { LandingLimit, LandingToday, TakeoffToday, TodayBrief } from './today';
 import type { NoRanking, WindAnswer } from './wind';
 
@@ -64,9 +64,9 @@ export interface Verdict {
   readonly end: Designator | null;
   readonly purpose: Purpose;
   /** Parts still on their way. Until they are there it is being worked out, and no cautions mean nothing yet. */
-  readonly awaited: readonly (keyof Parts)[];
+  readonly awaited: readonly (keyof LateParts)[];
   /** Parts that could not be loaded: what they would say is not among the cautions. */
-  readonly failed: readonly (keyof Parts)[];
+  readonly failed: readonly (keyof LateParts)[];
   /** Worst first. */
   readonly cautions: readonly Caution[];
 }
@@ -74,7 +74,7 @@ export interface Verdict {
 /** What a verdict is made of. */
 export interface VerdictSources extends Pick<Verdict, 'awaited' | 'failed'> {
   readonly wind: WindAnswer;
-  readonly load: LoadSheet | null;
+  readonly load: LoadFigures | null;
   readonly today: TodayBrief | null;
 }
 
@@ -114,7 +114,7 @@ function cannotJudge({ because, ranked, inUse, using }: WindAnswer): readonly Ca
   if (because !== null) return [bare(because satisfies NoRanking)];
   if (inUse !== null || ranked === null) return [];
   if (using !== null) return [{ code: 'no-end', value: using, limit: null }];
-  return ranked.because === null ? [] : [bare(ranked.because satisfies NoBest)];
+  return ranked.because === null ? [] : [bare(ranked.because satisfies NoBestReason)];
 }
 
 function ofShortfall(shortfall: Shortfall): Caution {

@@ -4,7 +4,7 @@ import type { Designator, Field } from '../airfield/field';
 import { degreesOf, magneticDeg, type North, toMagnetic, toTrue, trueDeg } from '../angle';
 import type { EndsQuestion, Purpose, RankedEnd, RankedEnds } from '../runway/question';
 import { rankRunwayEnds } from '../runway/rank';
-import type { Chosen } from '../sortie/entry';
+import type { EndChosen } from '../sortie/entry';
 import { readWind as readWindText } from '../weather/readWind';
 import type { Wind, WindReport } from '../weather/report';
 import type { SettledFacts } from './settled';
@@ -43,7 +43,7 @@ export interface WindAnswer {
 }
 
 /** What the text says. */
-export function readWind(entered: WindText | null): ReadWind {
+export function readEnteredWind(entered: WindText | null): ReadWind {
   const report = entered === null ? null : readWindText(entered.text);
   return { report, north: report?.north === 'true' ? 'true' : (entered?.north ?? 'true') };
 }
@@ -73,7 +73,7 @@ export function answerWind(
   wind: Wind | null,
   north: North,
   purpose: Purpose,
-  chosen: Chosen | null,
+  chosen: EndChosen | null,
   at: Date,
 ): WindAnswer {
   const using = chosen?.purpose === purpose ? chosen.end : null;

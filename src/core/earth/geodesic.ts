@@ -11,7 +11,7 @@ import { type TrueDeg, trueDeg, wrapDeg } from '../angle';
 import type { Place } from './place';
 
 /** The shortest line from one place to another. */
-export interface Line {
+export interface GeodesicLine {
   readonly distanceM: number;
   /** The direction in which it sets out; null if both places are the same. */
   readonly azimuth: TrueDeg | null;
@@ -35,7 +35,7 @@ const MOST_ROUNDS = 100;
  * The shortest line between two places: its length in metres and the direction in which it sets
  * out. Null if the places are so nearly antipodal that the iteration doesn't converge.
  */
-export function lineBetween(from: Place, to: Place): Line | null {
+export function lineBetween(from: Place, to: Place): GeodesicLine | null {
   // The shorter way round, so that a line may cross the date line.
   const L = (180 - wrapDeg(180 - (to.lonDeg - from.lonDeg))) * RADIANS_PER_DEGREE;
   const [sinU1, cosU1] = reducedLatitude(from.latDeg);

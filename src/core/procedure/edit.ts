@@ -2,7 +2,7 @@
 
 import type { ListId } from '../sortie/entry';
 import type { Changes } from '../writing/history';
-import { findStep, type Place, stepsIn, withSteps } from './parts';
+import { findStep, type StepPlace, stepsIn, withSteps } from './parts';
 import type { AbnormalList, Procedure, Step, StepId } from './procedure';
 
 /** New values for properties of a step. An undefined property is removed. */
@@ -13,9 +13,9 @@ export type ListChange = Partial<Omit<AbnormalList, 'id' | 'steps'>>;
 
 /** One change. An index counts the other steps only: for a moved step, without itself. */
 export type ProcedureEdit =
-  | { readonly kind: 'insert'; readonly step: Step; readonly at: Place }
+  | { readonly kind: 'insert'; readonly step: Step; readonly at: StepPlace }
   | { readonly kind: 'remove'; readonly id: StepId }
-  | { readonly kind: 'move'; readonly id: StepId; readonly to: Place }
+  | { readonly kind: 'move'; readonly id: StepId; readonly to: StepPlace }
   /** A copy with another id, right after it. */
   | { readonly kind: 'duplicate'; readonly id: StepId; readonly as: StepId }
   /** Reworded, of another kind, under another condition. */
@@ -55,7 +55,7 @@ export function editedProcedure(document: Procedure, edit: ProcedureEdit): Proce
   }
 }
 
-function insert(document: Procedure, step: Step, { part, index }: Place): Procedure | null {
+function insert(document: Procedure, step: Step, { part, index }: StepPlace): Procedure | null {
   const steps = stepsIn(document, part);
   if (steps === null || index < 0 || index > steps.length) return null;
   if (findStep(document, step.id) !== null) return null;
@@ -69,7 +69,7 @@ function remove(document: Procedure, id: StepId): Procedure | null {
   return withSteps(document, part, (stepsIn(document, part) ?? []).toSpliced(index, 1));
 }
 
-function move(document: Procedure, id: StepId, to: Place): Procedure | null {
+function move(document: Procedure, id: StepId, to: StepPlace): Procedure | null {
   const found = findStep(document, id);
   const taken = remove(document, id);
   return found === null || taken === null ? null : insert(taken, found.step, to);

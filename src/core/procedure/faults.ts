@@ -1,6 +1,6 @@
 /** What keeps a procedure document of the right shape from being used. */
 
-import type { Fault, Key } from '../fault';
+import type { Fault, FaultKey } from '../fault';
 import { repeats } from '../fault';
 import { isReservedName } from '../reservedName';
 import { optionsIn } from './condition';
@@ -50,7 +50,7 @@ export type ProcedureFault =
 
 interface PlacedStep {
   readonly step: StepShape;
-  readonly path: readonly [Key, ...Key[]];
+  readonly path: readonly [FaultKey, ...FaultKey[]];
   /** Null in a list. */
   readonly phase: (typeof PHASES)[number] | null;
 }

@@ -14,7 +14,7 @@ import type { AbnormalList, Procedure, Step, StepId } from './procedure';
 export type Side = 'mine' | 'theirs';
 
 /** A step both changed, differently; null on a side that no longer has it. */
-export interface Conflict {
+export interface StepConflict {
   readonly id: StepId;
   readonly base: PlacedStep | null;
   readonly mine: PlacedStep | null;
@@ -31,9 +31,9 @@ export interface ListConflict {
 }
 
 /** The merged version, and what both changed. */
-export interface Merged {
+export interface MergedProcedure {
   readonly document: Procedure;
-  readonly conflicts: readonly Conflict[];
+  readonly conflicts: readonly StepConflict[];
   readonly listConflicts: readonly ListConflict[];
 }
 
@@ -41,7 +41,7 @@ export interface Merged {
  * Whose version wins where both changed the same: of a step by its id, of a list by that of its
  * part.
  */
-export type Chosen = ReadonlyMap<StepId | PartId, Side>;
+export type ChosenSides = ReadonlyMap<StepId | PartId, Side>;
 
 interface Three {
   readonly base: Procedure;
@@ -54,15 +54,15 @@ interface Three {
  * changed a step, or the same property of a list, differently, `chosen` decides, and without it the
  * pilot's own wins. The order of the steps in a part is never a conflict: the pilot's own counts.
  */
-export function mergeOwn(three: Three, chosen: Chosen = new Map()): Merged {
+export function mergeOwn(three: Three, chosen: ChosenSides = new Map()): MergedProcedure {
   const { base, theirs, mine } = three;
   const places = { base: placesOf(base), theirs: placesOf(theirs), mine: placesOf(mine) };
   const moved = { theirs: movedSteps(base, theirs), mine: movedSteps(base, mine) };
   const ids = new Set([...places.mine.keys(), ...places.theirs.keys()]);
-  const conflicts: Conflict[] = [];
+  const conflicts: StepConflict[] = [];
   const taken = new Map<StepId, { readonly step: Step; readonly placedBy: Side }>();
   for (const id of ids) {
-    const conflict: Conflict = {
+    const conflict: StepConflict = {
       id,
       base: places.base.get(id) ?? null,
       mine: places.mine.get(id) ?? null,
@@ -94,11 +94,11 @@ export function mergeOwn(three: Three, chosen: Chosen = new Map()): Merged {
 const isChanged = (was: PlacedStep | null, is: PlacedStep | null): boolean =>
   was?.part !== is?.part || !sameDocument(was?.step, is?.step);
 
-const inConflict = ({ base, mine, theirs }: Conflict): boolean =>
+const inConflict = ({ base, mine, theirs }: StepConflict): boolean =>
   isChanged(base, mine) && isChanged(base, theirs) && isChanged(mine, theirs);
 
 /** The changed value if only one side changed it; if both made the same change, either. */
-const sideOf = ({ base, mine }: Conflict): Side => (isChanged(base, mine) ? 'mine' : 'theirs');
+const sideOf = ({ base, mine }: StepConflict): Side => (isChanged(base, mine) ? 'mine' : 'theirs');
 
 /**
  * The steps of a part, in the pilot's order; what the original added follows the step the original
@@ -133,7 +133,7 @@ const pick = <T>(base: T, theirs: T, mine: T): T => (sameDocument(base, mine) ? 
 function documentOf(
   { base, theirs, mine }: Three,
   order: (part: PartId) => Step[],
-  chosen: Chosen,
+  chosen: ChosenSides,
 ): Procedure {
   const has = ({ phases }: Procedure, phase: string) => phases.some((one) => one.phase === phase);
   const phases = PHASES.map((phase) => ({ phase, steps: order(phase) })).filter(
@@ -156,7 +156,7 @@ const findList = ({ lists }: Procedure, id: ListId) => lists.find((list) => list
 function listsOf(
   { base, theirs, mine }: Three,
   order: (part: PartId) => Step[],
-  chosen: Chosen,
+  chosen: ChosenSides,
 ): AbnormalList[] {
   const head = (list: AbnormalList | undefined) => list && { ...list, steps: [] };
   const ids = new Set([...theirs.lists, ...mine.lists].map(({ id }) => id));

@@ -8,14 +8,14 @@ import type { Phase, Procedure, Step, StepId } from './procedure';
 export type PartId = Phase | `list/${ListId}`;
 
 /** Where a step stands. */
-export interface Place {
+export interface StepPlace {
   readonly part: PartId;
   /** How many steps of the part precede it. */
   readonly index: number;
 }
 
 /** A step with its place. */
-export interface PlacedStep extends Place {
+export interface PlacedStep extends StepPlace {
   readonly step: Step;
 }
 

@@ -7,14 +7,14 @@ import type { ConditionFact } from './facts';
 import type { Condition } from './procedure.schema';
 
 /** What one line of the picker asks for. */
-export type Asked =
+export type PickedFact =
   | { readonly fact: ConditionFact }
   | { readonly windAboveKt: number }
   | { readonly option: string };
 
 /** One line of the picker. */
 export interface AskedPart {
-  readonly asked: Asked;
+  readonly asked: PickedFact;
   /** It must not hold. */
   readonly not: boolean;
 }

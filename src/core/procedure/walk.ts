@@ -19,7 +19,7 @@ export interface StepRow {
 }
 
 /** What the pilot has to do now. */
-export type Position =
+export type WalkPosition =
   /** A step; `barrier` is what this held-back step must come before, if anything. */
   | { readonly kind: 'step'; readonly row: StepRow; readonly barrier: Step | Moment | null }
   /** A moment to stamp, with the steps ticked together with it. */
@@ -48,7 +48,7 @@ export interface PhaseRows {
 export interface Walk {
   readonly phases: readonly PhaseRows[];
   readonly phase: Phase;
-  readonly position: Position;
+  readonly position: WalkPosition;
   /** What follows the due step, in order. */
   readonly next: readonly Upcoming[];
   readonly heldBack: readonly StepRow[];
@@ -175,7 +175,7 @@ function positionAt(
   first: Upcoming | undefined,
   rows: readonly StepRow[],
   heldBack: readonly StepRow[],
-): Position {
+): WalkPosition {
   const held = heldBack[0];
   if (first === undefined) {
     return held === undefined ? { kind: 'end' } : { kind: 'step', row: held, barrier: 'on chocks' };
@@ -193,9 +193,9 @@ function positionAt(
     : { kind: 'step', row, barrier: null };
 }
 
-const isBlocked = (position: Position) => position.kind === 'step' && position.barrier !== null;
+const isBlocked = (position: WalkPosition) => position.kind === 'step' && position.barrier !== null;
 
-function phaseAt(position: Position): Phase {
+function phaseAt(position: WalkPosition): Phase {
   switch (position.kind) {
     case 'step':
       if (position.barrier === 'brakes released') return 'line-up';

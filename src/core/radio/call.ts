@@ -3,7 +3,7 @@
 import type { Designator, Field } from '../airfield/field';
 
 /** A station on the radio. */
-export type Station = Field['radio'][number];
+export type RadioStation = Field['radio'][number];
 
 /** The calls from stand to stand. */
 export const CALLS = ['taxi', 'crossing', 'line-up', 'departure', 'inbound', 'vacated'] as const;
@@ -21,7 +21,7 @@ export type Compass = (typeof COMPASS)[number];
  * How a station is addressed: a controller is asked, an information officer is told and may answer,
  * traffic is told by broadcasting to the field. FAA AIM 4-1-9; ICAO Annex 11, 2.6.
  */
-export type Manner = 'ask' | 'inform' | 'tell';
+export type CallManner = 'ask' | 'inform' | 'tell';
 
 /** What the calls are made of; null if unknown, and left unsaid. */
 export interface CallFacts {
@@ -60,8 +60,8 @@ export type Readback =
 export interface Call {
   readonly kind: CallKind;
   /** Null if the field has no radio, and so nobody to address. */
-  readonly station: Station | null;
-  readonly manner: Manner;
+  readonly station: RadioStation | null;
+  readonly manner: CallManner;
   readonly facts: CallFacts;
   /** If a controller answers: what to read back. ICAO Annex 11, 3.7.3.1; Doc 9432, 2.8.3. */
   readonly readback: readonly Readback[];
@@ -71,7 +71,7 @@ export interface Call {
 const ON_THE_GROUND = ['ground', 'tower', 'information', 'traffic'] as const;
 const AT_THE_RUNWAY = ['tower', 'information', 'traffic', 'ground'] as const;
 
-const FIRST_CALLED: Readonly<Record<CallKind, readonly Station['service'][]>> = {
+const FIRST_CALLED: Readonly<Record<CallKind, readonly RadioStation['service'][]>> = {
   taxi: ON_THE_GROUND,
   crossing: ON_THE_GROUND,
   'line-up': AT_THE_RUNWAY,
@@ -81,7 +81,7 @@ const FIRST_CALLED: Readonly<Record<CallKind, readonly Station['service'][]>> = 
 };
 
 /** Whom to address for a call; null if the field has no radio. */
-export function stationFor(kind: CallKind, radio: readonly Station[]): Station | null {
+export function stationFor(kind: CallKind, radio: readonly RadioStation[]): RadioStation | null {
   for (const service of FIRST_CALLED[kind]) {
     const station = radio.find((one) => one.service === service);
     if (station !== undefined) return station;
@@ -89,7 +89,7 @@ export function stationFor(kind: CallKind, radio: readonly Station[]): Station |
   return null;
 }
 
-const MANNERS: Readonly<Record<Station['service'], Manner>> = {
+const MANNERS: Readonly<Record<RadioStation['service'], CallManner>> = {
   ground: 'ask',
   tower: 'ask',
   information: 'inform',
@@ -97,7 +97,7 @@ const MANNERS: Readonly<Record<Station['service'], Manner>> = {
 };
 
 /** A call with its station, its manner, and what to read back of the answer. */
-export function callFor(kind: CallKind, radio: readonly Station[], facts: CallFacts): Call {
+export function callFor(kind: CallKind, radio: readonly RadioStation[], facts: CallFacts): Call {
   const station = stationFor(kind, radio);
   const manner = station === null ? 'tell' : MANNERS[station.service];
   return {

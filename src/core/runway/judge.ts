@@ -6,7 +6,7 @@
 import { degreesOf, type TrueDeg, trueDeg } from '../angle';
 import { across, along, type Bearing, bearingOf, leastAlong, mostAcross } from './components';
 import { type Needs, type NoNeeds, needsNothing } from './needs';
-import type { Asked } from './question';
+import type { LengthAsked } from './question';
 import { type Candidate, lengthOf, type Situation } from './situation';
 
 /** The wind of a situation, from one direction. */
@@ -98,8 +98,8 @@ export function neededOf(candidate: Candidate, blow: Blow): Needs | NoNeeds | nu
 const DECLARED = ['tora', 'toda', 'asda', 'lda'] as const;
 
 /** What is needed of each declared length. */
-export function asked({ declaredM }: Candidate, { lengthsM }: Needs): Asked[] {
-  const all: Asked[] = [];
+export function asked({ declaredM }: Candidate, { lengthsM }: Needs): LengthAsked[] {
+  const all: LengthAsked[] = [];
   for (const of of DECLARED) {
     const neededM = lengthsM[of];
     if (neededM !== undefined) all.push({ of, neededM, availableM: declaredM[of] });
@@ -118,11 +118,11 @@ export const cannotGoOn = ({ goOn }: Needs): boolean =>
 /**
  * The declared length with the least to spare; null if the need is unknown or no length is enough.
  */
-export function tightest(candidate: Candidate, blow: Blow): Asked | null {
+export function tightest(candidate: Candidate, blow: Blow): LengthAsked | null {
   const needed = neededOf(candidate, blow);
   if (needed === null || needsNothing(needed)) return null;
-  const left = (one: Asked) => one.availableM - one.neededM;
-  let least: Asked | null = null;
+  const left = (one: LengthAsked) => one.availableM - one.neededM;
+  let least: LengthAsked | null = null;
   for (const one of asked(candidate, needed)) {
     if (least === null || left(one) < left(least)) least = one;
   }

@@ -167,14 +167,14 @@ export function bestIn(blow: Blow): Candidate | null {
 }
 
 /** An end in its place. */
-export interface Placed {
+export interface PlacedEnd {
   readonly end: Candidate;
   /** The rule that put it above the next; none for the last. */
   readonly reasons: readonly Reason[];
 }
 
 /** All ends, best first: those that keep every limit, then the others by how little they fail. */
-export function inOrder(blow: Blow): Placed[] {
+export function inOrder(blow: Blow): PlacedEnd[] {
   const { candidates } = blow.situation;
   const sieves = sievesOf(blow.situation);
   const within = candidates.filter((end) => keepsLimits(end, blow));
@@ -193,8 +193,8 @@ function whyAboveFailing(end: Candidate, next: Candidate, within: number, blow: 
   return { code: within === 1 ? 'only-one-within-limits' : 'within-limits' };
 }
 
-function sorted(ends: readonly Candidate[], sieves: readonly Sieve[], blow: Blow): Placed[] {
-  const placed: Placed[] = [];
+function sorted(ends: readonly Candidate[], sieves: readonly Sieve[], blow: Blow): PlacedEnd[] {
+  const placed: PlacedEnd[] = [];
   let rest = ends;
   let winner = winnerOf(rest, sieves, blow);
   while (winner) {

@@ -78,7 +78,7 @@ export interface EndsQuestion {
 }
 
 /** For a declared length: what is needed and what is available, metres. */
-export interface Asked {
+export interface LengthAsked {
   readonly of: Declared;
   readonly neededM: number;
   readonly availableM: number;
@@ -110,7 +110,7 @@ export type Shortfall =
   /** The gust exceeds the steady wind by too much; the same on every end. */
   | { readonly code: 'gust-spread'; readonly spreadKt: number; readonly limitKt: number }
   /** Of a declared length. */
-  | ({ readonly code: 'length' } & Asked)
+  | ({ readonly code: 'length' } & LengthAsked)
   /** No length is enough: too heavy, or it never flies, climbs or stops. */
   | { readonly code: 'no-length'; readonly because: NoLength }
   /** Faster over the ground at lift-off than the tyres allow. */
@@ -182,7 +182,7 @@ export interface RankedEnd {
    */
   readonly availableM: number;
   /** The declared length with the least to spare today; null if unknown or none is enough. */
-  readonly tightest: Asked | null;
+  readonly tightest: LengthAsked | null;
   /** What remains of it, metres; negative if too short, null like it. */
   readonly leftM: number | null;
 }
@@ -224,7 +224,7 @@ export interface HoldsUntil {
 }
 
 /** Why no end is best. */
-export type NoBest =
+export type NoBestReason =
   /** No speed was reported; a direction alone is not enough to judge by. */
   | 'speed-not-known'
   /** The speed or gust is only known to be above a number. */
@@ -237,7 +237,7 @@ export interface RankedEnds {
   /** The first end, if it is within every limit; null if none is, or the wind is unknown. */
   readonly best: RankedEnd | null;
   /** Why there is no best; null if there is one. */
-  readonly because: NoBest | null;
+  readonly because: NoBestReason | null;
   /** All ends, closed ones included, in order. */
   readonly ends: readonly RankedEnd[];
   /** Null if there is no best, in light wind, and in wind without a direction. */

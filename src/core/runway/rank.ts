@@ -20,8 +20,8 @@ import {
   tightest,
 } from './judge';
 import { type Needs, type NoNeeds, needsNothing } from './needs';
-import { bestIn, inOrder, type Placed } from './order';
-import type { EndsQuestion, NoBest, RankedEnd, RankedEnds, Shortfall } from './question';
+import { bestIn, inOrder, type PlacedEnd } from './order';
+import type { EndsQuestion, NoBestReason, RankedEnd, RankedEnds, Shortfall } from './question';
 import { type Candidate, type Situation, situationOf } from './situation';
 
 /**
@@ -58,12 +58,12 @@ export function rankRunwayEnds(question: EndsQuestion): RankedEnds {
   };
 }
 
-function whyNoBest({ shape, unbounded }: Situation): NoBest {
+function whyNoBest({ shape, unbounded }: Situation): NoBestReason {
   if (shape.speedKt === null) return 'speed-not-known';
   return unbounded ? 'speed-unbounded' : 'none-within-limits';
 }
 
-function rankedEnd({ end, reasons }: Placed, blow: Blow, question: EndsQuestion): RankedEnd {
+function rankedEnd({ end, reasons }: PlacedEnd, blow: Blow, question: EndsQuestion): RankedEnd {
   const { heading, designator } = end;
   const speedKnown = blow.situation.shape.speedKt !== null;
   const shortfalls = shortfallsOf(end, blow, question);

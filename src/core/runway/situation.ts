@@ -4,7 +4,7 @@
 
 import { type End, endsOf } from '../airfield/ends';
 import { degreesOf, magneticDeg, type TrueDeg, toMagnetic, toTrue, trueDeg } from '../angle';
-import { clockwiseDeg, type Envelope, envelopeOf } from '../weather/envelope';
+import { clockwiseDeg, envelopeOf, type WindEnvelope } from '../weather/envelope';
 import type { Wind } from '../weather/report';
 import { type Bearing, bearingOf } from './components';
 import type { Declared } from './needs';
@@ -125,7 +125,10 @@ export function inOwnNorth(direction: TrueDeg, question: EndsQuestion): number {
   return degreesOf(own) || 360;
 }
 
-function fromOf({ wind, north, variationDeg }: EndsQuestion, envelope: Envelope): TrueDeg | null {
+function fromOf(
+  { wind, north, variationDeg }: EndsQuestion,
+  envelope: WindEnvelope,
+): TrueDeg | null {
   if (envelope.kind === 'calm') return trueDeg(0);
   if (envelope.kind === 'any' || wind.variable || wind.fromDeg === null) return null;
   return north === 'true' ? trueDeg(wind.fromDeg) : toTrue(magneticDeg(wind.fromDeg), variationDeg);
@@ -137,7 +140,7 @@ function ruleOf({ strongestKt }: WindShape, from: TrueDeg | null, unbounded: boo
   return from === null ? 'from-anywhere' : 'into-wind';
 }
 
-function shapeOf(wind: Wind, envelope: Envelope): WindShape {
+function shapeOf(wind: Wind, envelope: WindEnvelope): WindShape {
   const { speedKt } = wind;
   const strongestKt = speedKt === null ? null : Math.max(speedKt, wind.gustKt ?? 0);
   const shape = (middleDeg: number, halfDeg: number): WindShape => ({

@@ -12,13 +12,13 @@ import { COMPASS } from '../radio/call';
 import {
   ENTRY_VERSION,
   type Entry,
-  type Event,
   FIRST_MS,
   HIGHEST_RATE,
   HIGHEST_SEQ,
   HIGHEST_TYPED,
   type Id,
   LAST_MS,
+  type SortieEvent,
 } from './entry';
 
 /** An entry that can be used, or why it can't. */
@@ -111,7 +111,7 @@ const tick = v.looseObject({
 const ofRun = v.looseObject({ run: name });
 
 /** What an entry of each kind carries; the same in versions 1 and 2. */
-const CARRIES: Readonly<Record<Exclude<Event['kind'], 'set'>, v.GenericSchema>> = {
+const CARRIES: Readonly<Record<Exclude<SortieEvent['kind'], 'set'>, v.GenericSchema>> = {
   wind: v.looseObject({ text, north }),
   clock: v.looseObject({
     sortieMs: moment,

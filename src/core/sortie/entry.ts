@@ -25,7 +25,7 @@ export type Id = string;
 export type Hash = string;
 
 /** The end the pilot uses. Best is advice and never changes it. */
-export interface Chosen {
+export interface EndChosen {
   readonly end: Designator;
   readonly purpose: Purpose;
 }
@@ -67,7 +67,7 @@ export interface Inputs {
   /** Whose factors planned lengths have. */
   readonly factors: FactorChoice;
   readonly noParachute: boolean;
-  readonly chosen: Chosen | null;
+  readonly chosen: EndChosen | null;
   /** What Wind judges for; null means landing from recovery on, take-off before. */
   readonly purpose: Purpose | null;
   /** What is in the aircraft; null means its usual load. */
@@ -190,7 +190,7 @@ export interface Stamped {
 export type StepOutcome = 'done' | 'held' | 'cannot';
 
 /** What happened. */
-export type Event =
+export type SortieEvent =
   | { readonly kind: 'set'; readonly inputs: Partial<Inputs> }
   | { readonly kind: 'wind'; readonly text: string; readonly north: North }
   | { readonly kind: 'clock'; readonly sortieMs: number; readonly rate: number }
@@ -297,7 +297,7 @@ function inputsWithin(inputs: Partial<Inputs>): Partial<Inputs> {
  * What happened, with numbers and moments clamped to what an entry may have, so that whatever is
  * added can be read back. A figure that isn't a number is not sealed.
  */
-export function withinBounds(event: Event): Event {
+export function withinBounds(event: SortieEvent): SortieEvent {
   switch (event.kind) {
     case 'set':
       return { ...event, inputs: inputsWithin(event.inputs) };
@@ -321,7 +321,7 @@ export function withinBounds(event: Event): Event {
 }
 
 /** One line of the list. */
-export type Entry = Stamped & Event;
+export type Entry = Stamped & SortieEvent;
 
 /** The order of the list: by number, then by id, so that two windows agree. */
 export function compareEntries(a: Stamped, b: Stamped): number {

@@ -4,7 +4,7 @@
  */
 
 import { PHASES } from '../procedure/phases';
-import type { Entry, Event, Stamped } from './entry';
+import type { Entry, SortieEvent, Stamped } from './entry';
 
 /** An entry as it comes out of storage: its kind and its content may be anything. */
 export type Written = Stamped & { readonly kind: string };
@@ -31,7 +31,7 @@ const isPasses = (passes: unknown): boolean =>
   Object.entries(passes).every(([phase, pass]) => isPhase(phase) && Number.isSafeInteger(pass));
 
 /** For each kind, whether an entry carries what the fold will ask of it. */
-const CARRIES: Readonly<Record<Event['kind'], (carried: Carried) => boolean>> = {
+const CARRIES: Readonly<Record<SortieEvent['kind'], (carried: Carried) => boolean>> = {
   set: ({ inputs }) => isObject(inputs),
   wind: ({ text, north }) => isText(text) && (north === 'true' || north === 'magnetic'),
   clock: ({ sortieMs, rate }) => Number.isFinite(sortieMs) && Number.isFinite(rate),
@@ -54,7 +54,7 @@ const CARRIES: Readonly<Record<Event['kind'], (carried: Carried) => boolean>> = 
   sealed: ({ documents, figures }) => isObject(documents) && isObject(figures),
 };
 
-const isKind = (kind: string): kind is Event['kind'] => Object.hasOwn(CARRIES, kind);
+const isKind = (kind: string): kind is SortieEvent['kind'] => Object.hasOwn(CARRIES, kind);
 
 /** Whether this version of the app knows what the entry means. */
 export function isUnderstood(entry: Written): entry is Entry {

@@ -1,7 +1,14 @@
 /** Other routes to the same point that are hardly longer. */
 
 import type { Field } from '../airfield/field';
-import { type Arc, edgeOf, reverseOf, type TaxiEdge, type TaxiGraph, taxiGraph } from './graph';
+import {
+  type DirectedEdge,
+  edgeOf,
+  reverseOf,
+  type TaxiEdge,
+  type TaxiGraph,
+  taxiGraph,
+} from './graph';
 import { type Route, routeAlong } from './route';
 import { isWithWay } from './rules';
 import { type Search, searchFrom, wayOnFrom, wayTo } from './search';
@@ -23,7 +30,7 @@ export const routeKey = (route: Route): string =>
     .join(' ');
 
 /** The same for a route that isn't built yet. */
-function keyOf({ nodes, edges, target }: TaxiGraph, arcs: readonly Arc[]): string {
+function keyOf({ nodes, edges, target }: TaxiGraph, arcs: readonly DirectedEdge[]): string {
   const parts: string[] = [];
   let before: TaxiEdge | undefined;
   for (const arc of arcs) {
@@ -38,7 +45,7 @@ function keyOf({ nodes, edges, target }: TaxiGraph, arcs: readonly Arc[]): strin
 }
 
 /** Whether a route visits no point twice. */
-function isWithoutLoop({ target }: TaxiGraph, arcs: readonly Arc[]): boolean {
+function isWithoutLoop({ target }: TaxiGraph, arcs: readonly DirectedEdge[]): boolean {
   const seen = new Set(arcs.map((arc) => target[arc]));
   return seen.size === arcs.length && !seen.has(target[reverseOf(arcs[0] ?? 0)]);
 }
@@ -80,12 +87,12 @@ export function alternativesTo(
 
 /** Where one can leave the shortest route for another of cost at most `most`, cheapest first. */
 function leavings(
-  shortest: readonly Arc[],
+  shortest: readonly DirectedEdge[],
   forward: Search,
   backward: Search,
   weights: Float64Array,
   most: number,
-): readonly { readonly after: number; readonly arc: Arc; readonly cost: number }[] {
+): readonly { readonly after: number; readonly arc: DirectedEdge; readonly cost: number }[] {
   const { graph } = forward;
   const { first, arcs, target } = graph;
   return shortest

@@ -4,10 +4,10 @@ import type { Designator, Field } from '../airfield/field';
 import type { PlanPoint } from '../earth/planPoint';
 import { distanceM, type NodeId, type TaxiGraph, type TaxiNode, taxiGraph } from './graph';
 import { isWithWay } from './rules';
-import { isOn, type Strip, type StripEnd, seenFrom, stripsOf } from './runwayStrip';
+import { isOn, type RunwayStrip, type StripEnd, seenFrom, stripsOf } from './runwayStrip';
 
 /** A holding point from which an end is entered. */
-export interface Entry {
+export interface RunwayEntry {
   readonly hold: NodeId;
   /** As painted: `K2`; null if the plan doesn't name it. */
   readonly name: string | null;
@@ -33,7 +33,7 @@ const LEAST_SHARE = 0.25;
 export const pointOf = ({ xM, yM }: TaxiNode): PlanPoint => ({ eastM: xM, northM: yM });
 
 /** The runway of an end, with the end on the plan; null if the field has none of that name. */
-export function stripWith(field: Field, end: Designator): readonly [Strip, StripEnd] | null {
+export function stripWith(field: Field, end: Designator): readonly [RunwayStrip, StripEnd] | null {
   for (const strip of stripsOf(field)) {
     for (const one of strip.ends) if (one.designator === end) return [strip, one];
   }
@@ -44,12 +44,12 @@ export function stripWith(field: Field, end: Designator): readonly [Strip, Strip
  * All ways of entering an end. From each holding point that gives on to it: the whole run,
  * backtracking if necessary, and the run from the intersection, if that is shorter.
  */
-export function entriesOf(field: Field, end: Designator): readonly Entry[] {
+export function runwayEntriesOf(field: Field, end: Designator): readonly RunwayEntry[] {
   const found = stripWith(field, end);
   if (found === null) return [];
   const [strip, { toraM }] = found;
   const graph = taxiGraph(field);
-  return graph.nodes.flatMap((node, index): Entry[] => {
+  return graph.nodes.flatMap((node, index): RunwayEntry[] => {
     if (node.kind !== 'hold' || node.ends?.includes(end) !== true) return [];
     const meets = onRunwayFrom(graph, index, strip);
     const at = pointOf(meets ?? node);
@@ -71,7 +71,7 @@ export function entriesOf(field: Field, end: Designator): readonly Entry[] {
 /**
  * The point of a runway a holding point leads straight to; the nearest of several, null if none.
  */
-function onRunwayFrom(graph: TaxiGraph, hold: number, strip: Strip): TaxiNode | null {
+function onRunwayFrom(graph: TaxiGraph, hold: number, strip: RunwayStrip): TaxiNode | null {
   const { nodes, edges, first, arcs, target } = graph;
   let nearest: TaxiNode | null = null;
   for (let slot = first[hold] ?? 0; slot < (first[hold + 1] ?? 0); slot++) {

@@ -12,7 +12,7 @@ export type TaxiEdge = Field['taxi']['edges'][number];
 export type NodeId = TaxiNode['id'];
 
 /** An edge in one of its two directions: twice its index, plus 1 if taxied from `to` to `from`. */
-export type Arc = number;
+export type DirectedEdge = number;
 
 /** The plan, indexed. */
 export interface TaxiGraph {
@@ -30,13 +30,13 @@ export interface TaxiGraph {
   readonly lengthM: Float64Array;
 }
 
-export const edgeOf = (arc: Arc): number => arc >> 1;
+export const edgeOf = (arc: DirectedEdge): number => arc >> 1;
 
 /** Whether an arc runs from its edge's `to` to its `from`. */
-export const isReversed = (arc: Arc): boolean => (arc & 1) === 1;
+export const isReversed = (arc: DirectedEdge): boolean => (arc & 1) === 1;
 
 /** The same edge in the other direction. */
-export const reverseOf = (arc: Arc): Arc => arc ^ 1;
+export const reverseOf = (arc: DirectedEdge): DirectedEdge => arc ^ 1;
 
 const graphs = new WeakMap<Field, TaxiGraph>();
 

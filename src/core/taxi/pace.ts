@@ -3,7 +3,7 @@
 import type { Aircraft } from '../aircraft/aircraft';
 import { taxiTurn } from '../aircraft/taxiTurn';
 import { KT_PER_MPS } from '../units';
-import type { Corner, Mark, Route } from './route';
+import type { Route, RouteCorner, RouteMark } from './route';
 import { wheelClearanceM } from './rules';
 
 /** A route that bends by less than this, degrees, goes straight on. */
@@ -33,7 +33,7 @@ export interface Turn {
  * half of the shorter stretch, metres. An arc tangent to both centrelines passes r (1 − cos ½θ) /
  * cos ½θ inside the corner, where the pavement ends ½w / cos ½θ from it.
  */
-export function turnRadiusM(corner: Corner, wheelSpanM: number): number | null {
+export function turnRadiusM(corner: RouteCorner, wheelSpanM: number): number | null {
   if (corner.widthM === null) return null;
   const half = (Math.abs(corner.turnDeg) * Math.PI) / 360;
   const insideM = corner.widthM / 2 - wheelSpanM / 2 - wheelClearanceM(wheelSpanM);
@@ -80,8 +80,8 @@ const THUMB_S = 0.5;
 
 /** What a stopwatch gives between two points. */
 export interface Stretch {
-  readonly from: Mark;
-  readonly to: Mark;
+  readonly from: RouteMark;
+  readonly to: RouteMark;
   readonly distanceM: number;
   readonly seconds: number;
   readonly groundKt: number;
@@ -98,9 +98,9 @@ export interface Progress {
   /** Every stretch between two points passed in succession, in order. */
   readonly stretches: readonly Stretch[];
   /** The last point passed; null before the first. */
-  readonly last: Mark | null;
+  readonly last: RouteMark | null;
   /** The next point; null at the end of the route. */
-  readonly next: Mark | null;
+  readonly next: RouteMark | null;
   readonly goneM: number;
   readonly leftM: number;
   /** When the first was passed, ms; null before. */
@@ -113,7 +113,7 @@ export interface Progress {
  */
 export function progressOn(route: Route, passed: readonly Passed[]): Progress {
   const stretches: Stretch[] = [];
-  let last: Mark | null = null;
+  let last: RouteMark | null = null;
   let lastMs = 0;
   let sinceMs: number | null = null;
   for (const { node, ms } of passed) {
@@ -134,7 +134,7 @@ export function progressOn(route: Route, passed: readonly Passed[]): Progress {
 }
 
 /** Ground speed is distance over time; null if no time elapsed. 1 kt = 1852 m / 3600 s. */
-export function stretchBetween(from: Mark, to: Mark, seconds: number): Stretch | null {
+export function stretchBetween(from: RouteMark, to: RouteMark, seconds: number): Stretch | null {
   const distanceM = to.atM - from.atM;
   if (!(seconds > 0) || !(distanceM > 0)) return null;
   const kt = (time: number) => (distanceM / time) * KT_PER_MPS;

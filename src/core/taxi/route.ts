@@ -4,7 +4,7 @@ import type { Field } from '../airfield/field';
 import type { PlanPoint } from '../earth/planPoint';
 import { pointOf } from './entries';
 import {
-  type Arc,
+  type DirectedEdge,
   distanceM,
   edgeOf,
   type NodeId,
@@ -42,7 +42,7 @@ export interface Crossing {
 }
 
 /** A point of the route that has a name, so that passing it can be reported. */
-export interface Mark {
+export interface RouteMark {
   readonly node: NodeId;
   readonly atM: number;
   readonly kind: TaxiNode['kind'];
@@ -53,7 +53,7 @@ export interface Mark {
 }
 
 /** A corner of the route. */
-export interface Corner {
+export interface RouteCorner {
   readonly node: NodeId;
   readonly atM: number;
   /** How far the route turns, degrees, right positive. */
@@ -75,8 +75,8 @@ export interface Route {
   readonly runwayM: number;
   readonly legs: readonly Leg[];
   readonly crossings: readonly Crossing[];
-  readonly marks: readonly Mark[];
-  readonly corners: readonly Corner[];
+  readonly marks: readonly RouteMark[];
+  readonly corners: readonly RouteCorner[];
 }
 
 /** One stretch of the route, in the direction of travel. */
@@ -89,7 +89,7 @@ interface Stretch {
 }
 
 /** The route along consecutive arcs; null if there are none. */
-export function routeAlong(field: Field, arcs: readonly Arc[]): Route | null {
+export function routeAlong(field: Field, arcs: readonly DirectedEdge[]): Route | null {
   const stretches = stretchesOf(taxiGraph(field), arcs);
   const first = stretches[0];
   const last = stretches.at(-1);
@@ -107,7 +107,7 @@ export function routeAlong(field: Field, arcs: readonly Arc[]): Route | null {
   };
 }
 
-function stretchesOf(graph: TaxiGraph, arcs: readonly Arc[]): readonly Stretch[] {
+function stretchesOf(graph: TaxiGraph, arcs: readonly DirectedEdge[]): readonly Stretch[] {
   let fromM = 0;
   return arcs.flatMap((arc): Stretch[] => {
     const edge = graph.edges[edgeOf(arc)];
@@ -194,8 +194,8 @@ function holdBefore(stretches: readonly Stretch[], index: number): NodeId | null
   return null;
 }
 
-function marksOf(stretches: readonly Stretch[]): readonly Mark[] {
-  const marks: Mark[] = [];
+function marksOf(stretches: readonly Stretch[]): readonly RouteMark[] {
+  const marks: RouteMark[] = [];
   const last = stretches.length - 1;
   stretches.forEach(({ edge, from, to, fromM, lengthM }, index) => {
     const before = stretches[index - 1]?.edge.name ?? edge.name;
@@ -207,7 +207,7 @@ function marksOf(stretches: readonly Stretch[]): readonly Mark[] {
   return marks;
 }
 
-const markAt = (node: TaxiNode, atM: number, before: string, after: string): Mark => ({
+const markAt = (node: TaxiNode, atM: number, before: string, after: string): RouteMark => ({
   node: node.id,
   atM,
   kind: node.kind,
@@ -215,7 +215,7 @@ const markAt = (node: TaxiNode, atM: number, before: string, after: string): Mar
   between: [before, after],
 });
 
-function cornersOf(stretches: readonly Stretch[]): readonly Corner[] {
+function cornersOf(stretches: readonly Stretch[]): readonly RouteCorner[] {
   return stretches.slice(1).map((stretch, index) => {
     const before = stretches[index] ?? stretch;
     const turn = headingOf(stretch) - headingOf(before);

@@ -16,7 +16,7 @@ export interface StripEnd {
 }
 
 /** A runway on the plan. */
-export interface Strip {
+export interface RunwayStrip {
   /** Lower number first: `10/28`. */
   readonly name: string;
   readonly ends: readonly [StripEnd, StripEnd];
@@ -24,14 +24,14 @@ export interface Strip {
   readonly widthM: number;
 }
 
-const strips = new WeakMap<Field, readonly Strip[]>();
+const strips = new WeakMap<Field, readonly RunwayStrip[]>();
 
 /** The runways of a field, in document order. Computed once per field. */
-export function stripsOf(field: Field): readonly Strip[] {
+export function stripsOf(field: Field): readonly RunwayStrip[] {
   const before = strips.get(field);
   if (before !== undefined) return before;
   const ends = endsOf(field);
-  const laid = field.runways.flatMap((runway): Strip[] => {
+  const laid = field.runways.flatMap((runway): RunwayStrip[] => {
     const one = ends.find(({ given }) => given === runway.ends[0]);
     const other = ends.find(({ given }) => given === runway.ends[1]);
     const [from, to] = [one && stripEnd(field, one), other && stripEnd(field, other)];
@@ -54,7 +54,7 @@ function stripEnd(field: Field, { designator, given, heading }: End): StripEnd |
  * A point relative to a runway's end: along the runway from the start of its pavement, and to its
  * right, metres.
  */
-export function seenFrom(strip: Strip, end: Designator, point: PlanPoint) {
+export function seenFrom(strip: RunwayStrip, end: Designator, point: PlanPoint) {
   const [from, to] = strip.ends[0].designator === end ? strip.ends : [strip.ends[1], strip.ends[0]];
   const east = (to.at.eastM - from.at.eastM) / strip.lengthM;
   const north = (to.at.northM - from.at.northM) / strip.lengthM;
@@ -66,7 +66,7 @@ export function seenFrom(strip: Strip, end: Designator, point: PlanPoint) {
 const BESIDE_M = 10;
 
 /** Whether a point lies on a runway. */
-export function isOn(strip: Strip, point: PlanPoint): boolean {
+export function isOn(strip: RunwayStrip, point: PlanPoint): boolean {
   const { alongM, rightM } = seenFrom(strip, strip.ends[0].designator, point);
   return (
     Math.abs(rightM) <= strip.widthM / 2 + BESIDE_M &&
@@ -79,7 +79,7 @@ export function isOn(strip: Strip, point: PlanPoint): boolean {
  * How far along the way from one point to another a runway's centreline is crossed, 0 to 1; null if
  * it isn't.
  */
-export function crossedAt(strip: Strip, from: PlanPoint, to: PlanPoint): number | null {
+export function crossedAt(strip: RunwayStrip, from: PlanPoint, to: PlanPoint): number | null {
   const first = seenFrom(strip, strip.ends[0].designator, from);
   const last = seenFrom(strip, strip.ends[0].designator, to);
   if (first.rightM * last.rightM >= 0) return null;

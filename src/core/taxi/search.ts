@@ -1,6 +1,6 @@
 /** Shortest paths from one point to all others. */
 
-import { type Arc, edgeOf, reverseOf, type TaxiGraph } from './graph';
+import { type DirectedEdge, edgeOf, reverseOf, type TaxiGraph } from './graph';
 import { isWithWay } from './rules';
 
 /**
@@ -40,7 +40,7 @@ export function searchFrom(
     const end = first[node + 1] ?? 0;
     for (let slot = first[node] ?? 0; slot < end; slot++) {
       const leaving = arcs[slot] ?? 0;
-      const rolled: Arc = direction === 'forward' ? leaving : reverseOf(leaving);
+      const rolled: DirectedEdge = direction === 'forward' ? leaving : reverseOf(leaving);
       const weight = weights[edgeOf(rolled)] ?? Number.POSITIVE_INFINITY;
       const reached = target[leaving] ?? 0;
       const sum = queue.taken + weight;
@@ -54,9 +54,9 @@ export function searchFrom(
 }
 
 /** The arcs of the path from a forward search's start to a node; null if there is none. */
-export function wayTo({ graph, cost, by }: Search, node: number): Arc[] | null {
+export function wayTo({ graph, cost, by }: Search, node: number): DirectedEdge[] | null {
   if (cost[node] === Number.POSITIVE_INFINITY) return null;
-  const way: Arc[] = [];
+  const way: DirectedEdge[] = [];
   for (let arc = by[node] ?? -1; arc >= 0; arc = by[graph.target[reverseOf(arc)] ?? 0] ?? -1) {
     way.push(arc);
   }
@@ -64,9 +64,9 @@ export function wayTo({ graph, cost, by }: Search, node: number): Arc[] | null {
 }
 
 /** The arcs of the path from a node to a backward search's start; null if there is none. */
-export function wayOnFrom({ graph, cost, by }: Search, node: number): Arc[] | null {
+export function wayOnFrom({ graph, cost, by }: Search, node: number): DirectedEdge[] | null {
   if (cost[node] === Number.POSITIVE_INFINITY) return null;
-  const way: Arc[] = [];
+  const way: DirectedEdge[] = [];
   for (let arc = by[node] ?? -1; arc >= 0; arc = by[graph.target[arc] ?? 0] ?? -1) way.push(arc);
   return way;
 }

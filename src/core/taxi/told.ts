@@ -1,7 +1,7 @@
 /** A route told point by point, in codes; the words are the view's. */
 
 import type { Designator } from '../airfield/field';
-import type { Entry } from './entries';
+import type { RunwayEntry } from './entries';
 import type { TaxiEdge } from './graph';
 import type { Route } from './route';
 
@@ -18,7 +18,7 @@ export type Told =
   | { readonly code: 'stand'; readonly name: string };
 
 /** The description of a route to a runway. */
-export function toldOut(route: Route | null, entry: Entry): readonly Told[] {
+export function toldOut(route: Route | null, entry: RunwayEntry): readonly Told[] {
   const { end, name, backtrackM, rollsFromM, runM } = entry;
   return [
     ...toldAlong(route),

@@ -6,7 +6,7 @@ import { type TaxiFault, whyNoWay } from './fault';
 import { type NodeId, type TaxiGraph, taxiGraph } from './graph';
 import { type Route, routeAlong } from './route';
 import { isWithWay, type TaxiRules, weightsOf } from './rules';
-import { isOn, type Strip, seenFrom } from './runwayStrip';
+import { isOn, type RunwayStrip, seenFrom } from './runwayStrip';
 import { searchFrom, wayTo } from './search';
 import { startOf } from './wayOut';
 
@@ -92,7 +92,7 @@ function leavingBy(
   { edges, arcs, first, ...graph }: TaxiGraph,
   node: number,
   weights: Float64Array,
-  strip: Strip,
+  strip: RunwayStrip,
 ): string | null {
   for (let slot = first[node] ?? 0; slot < (first[node + 1] ?? 0); slot++) {
     const arc = arcs[slot] ?? 0;

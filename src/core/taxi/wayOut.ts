@@ -2,7 +2,7 @@
 
 import type { Designator, Field } from '../airfield/field';
 import { alternativesTo, routeKey } from './alternatives';
-import { type Entry, entriesOf } from './entries';
+import { type RunwayEntry, runwayEntriesOf } from './entries';
 import { type TaxiFault, whyNoWay } from './fault';
 import { type NodeId, taxiGraph } from './graph';
 import { type Route, routeAlong } from './route';
@@ -32,7 +32,7 @@ export interface ChosenEntry {
 }
 
 /** An entry with the distance to its holding point. */
-export interface OfferedEntry extends Entry {
+export interface OfferedEntry extends RunwayEntry {
   readonly taxiM: number;
 }
 
@@ -57,7 +57,7 @@ const without = (fault: TaxiFault): WayOut => ({
 });
 
 /** Whether an entry is the one named. */
-export const isEntry = (entry: Entry, chosen: ChosenEntry | null | undefined): boolean =>
+export const isEntry = (entry: RunwayEntry, chosen: ChosenEntry | null | undefined): boolean =>
   chosen?.end === entry.end &&
   chosen.hold === entry.hold &&
   chosen.intersection === entry.rollsFromM > 0;
@@ -68,7 +68,7 @@ export function wayOut(question: WayOutQuestion): WayOut {
   const begun = startOf(field, from);
   if (typeof begun !== 'number') return without(begun);
   if (end === null) return without({ code: 'no-end' });
-  const all = entriesOf(field, end);
+  const all = runwayEntriesOf(field, end);
   if (all.length === 0) return without({ code: 'end-without-hold', end });
   const graph = taxiGraph(field);
   const weights = weightsOf(graph, rules);
@@ -108,7 +108,7 @@ export function startOf(field: Field, from: NodeId | null): number | TaxiFault {
  * The reachable entries: whole runs first, by how much runway serves as taxiway, backtracking
  * included, and then by distance.
  */
-function reachable(field: Field, entries: readonly Entry[], forward: Search) {
+function reachable(field: Field, entries: readonly RunwayEntry[], forward: Search) {
   const graph = taxiGraph(field);
   return entries
     .flatMap((entry) => {
@@ -140,7 +140,7 @@ export function taxiDistances(
   const forward = searchFrom(graph, start, weightsOf(graph, rules));
   return new Map(
     ends.flatMap((end) => {
-      const nearest = reachable(field, entriesOf(field, end), forward)[0]?.entry;
+      const nearest = reachable(field, runwayEntriesOf(field, end), forward)[0]?.entry;
       return nearest === undefined
         ? []
         : [[end, nearest.taxiM + nearest.accessM + nearest.backtrackM] as const];

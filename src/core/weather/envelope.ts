@@ -9,7 +9,7 @@ import { wrapDeg } from '../angle';
 import type { Wind } from './report';
 
 /** The directions a wind may come from. Its kind determines what can be said about a runway. */
-export type Envelope =
+export type WindEnvelope =
   /** No wind: every component is zero in any direction. */
   | { readonly kind: 'calm' }
   /**
@@ -39,7 +39,7 @@ export function isInSwing(deg: number, [first, second]: readonly [number, number
  *   any direction, and the circle is the cautious answer.
  * - A speed of zero is calm unless there is a gust, or the speed is only a minimum (`P00KT`).
  */
-export function envelopeOf(wind: Wind): Envelope {
+export function envelopeOf(wind: Wind): WindEnvelope {
   if (wind.speedKt === null) return { kind: 'speed-unknown' };
   const unbounded = wind.speedIsMinimum || wind.gustIsMinimum;
   if (wind.speedKt === 0 && !wind.gustKt && !unbounded) return { kind: 'calm' };

@@ -1,7 +1,7 @@
 /** From a wind as written to a usable one: slips are refused, each with its problem. */
 
 import { isInSwing } from './envelope';
-import type { Place, Problem, Wind } from './report';
+import type { Problem, TextSpan, Wind } from './report';
 import type { WrittenSpeed, WrittenWind } from './writtenWind';
 
 /**
@@ -15,7 +15,7 @@ const FULL_CIRCLE_DEG = 360;
 /** Two directions as written, clockwise from the first to the second, with their place. */
 export interface WrittenSwing {
   readonly degs: readonly [number, number];
-  readonly at: Place;
+  readonly at: TextSpan;
 }
 
 /** The usable wind, null if there is none, and what was refused or needs care. */

@@ -6,7 +6,7 @@
 import type { Explainer } from './explainer';
 import { isKnownGroup } from './groups';
 import { type JudgedWind, judgeWind, type WrittenSwing } from './judgeWind';
-import type { Place } from './report';
+import type { TextSpan } from './report';
 import { addSpan } from './spans';
 import { type Heading, isModifier } from './statements';
 import { type Token, textAt } from './tokens';
@@ -24,7 +24,7 @@ export interface Observation extends JudgedWind {
   /** The wind as written; null if there is none. */
   readonly written: WrittenWind | null;
   /** The end of the text, if it may still become something; null if it is complete. */
-  readonly unfinished: Place | null;
+  readonly unfinished: TextSpan | null;
   /** It contains groups of a report other than wind. */
   readonly hasOtherGroups: boolean;
   readonly hasUnread: boolean;
@@ -56,10 +56,10 @@ export function observationOf(
   const swing = found && (findSwing(tokens, start, end) ?? swingWithin(found.wind));
   const { wind, problems } = written ? judgeWind(written, swing) : { wind: null, problems: [] };
   const openFrom = found ? end : openEnd(tokens, start, end, heading);
-  let unfinished: Place | null = null;
+  let unfinished: TextSpan | null = null;
   let hasOtherGroups = false;
   let hasUnread = false;
-  let likeWind: Place | null = null;
+  let likeWind: TextSpan | null = null;
 
   for (let i = start; i < end; i++) {
     const token = tokens[i];

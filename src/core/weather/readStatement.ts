@@ -2,7 +2,7 @@
 
 import type { Explainer } from './explainer';
 import { type Observation, observationOf } from './observation';
-import type { Place, Problem, WindReport } from './report';
+import type { Problem, TextSpan, WindReport } from './report';
 import { addGroups, addSpan } from './spans';
 import { type AddWord, type Heading, headingOf, isEnd } from './statements';
 import { type Token, textAt } from './tokens';
@@ -48,7 +48,7 @@ export function readStatement(
     for (let at = close; at < end; at++) addWord('end', at, issued);
   };
 
-  const whole: Place = [tokens[start]?.from ?? 0, tokens[end - 1]?.to ?? 0];
+  const whole: TextSpan = [tokens[start]?.from ?? 0, tokens[end - 1]?.to ?? 0];
   if (isForecast(tokens, heading, parts)) {
     addGroups(spans, 'forecast', tokens, body, close, explainer.expected);
     addEnd();

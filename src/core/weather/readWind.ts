@@ -8,9 +8,9 @@
 import type { Explainer, Read } from './explainer';
 import { isKnownGroup } from './groups';
 import { type ReportDraft, readStatement } from './readStatement';
-import type { Place, Problem, WindReport } from './report';
+import type { Problem, TextSpan, WindReport } from './report';
 import { addSpan } from './spans';
-import { endsOf } from './statements';
+import { endsOfStatement } from './statements';
 import { MOST_CHARACTERS, type Token, textAt, tokensOf } from './tokens';
 import type { ReadSpan } from './whole/report';
 
@@ -60,7 +60,7 @@ export function readTokens(text: string, explainer: Explainer = UNEXPLAINED): Re
   const reports: ReportDraft[] = [];
   let observations = 0;
   let start = 0;
-  for (const end of endsOf(tokens)) {
+  for (const end of endsOfStatement(tokens)) {
     const report = readStatement(tokens, start, end, explainer);
     start = end;
     if (isObservation(report)) observations++;
@@ -84,7 +84,7 @@ export function chosenOf<R extends WindReport>(reports: readonly R[]): R | undef
 export const isAnotherThan = (chosen: WindReport, report: WindReport): boolean =>
   report !== chosen && isObservation(report);
 
-const tooLong = (at: Place): Problem => ({
+const tooLong = (at: TextSpan): Problem => ({
   code: 'too-long',
   at,
   values: { mostCharacters: MOST_CHARACTERS },
@@ -105,7 +105,7 @@ export const NOTHING: WindReport = {
 };
 
 /** The tokens within the bound, and the stretch beyond it, if there is one. */
-function boundedTokensOf(text: string): { tokens: Token[]; beyond: Place | null } {
+function boundedTokensOf(text: string): { tokens: Token[]; beyond: TextSpan | null } {
   if (text.length <= MOST_CHARACTERS) return { tokens: tokensOf(text), beyond: null };
   const tokens = tokensOf(text.slice(0, MOST_CHARACTERS));
   // The cut may have halved the last one; half a group must not be read as a whole one.

@@ -6,7 +6,7 @@
  */
 
 /** A stretch of the text, as `[from, to)` in UTF-16 code units. */
-export type Place = readonly [from: number, to: number];
+export type TextSpan = readonly [from: number, to: number];
 
 /**
  * The wind of an observation. Directions are whole degrees, 1 to 360, from whichever north the text
@@ -59,14 +59,14 @@ export type SpanKind =
  * unread include the spaces between their groups.
  */
 export interface Span {
-  readonly at: Place;
+  readonly at: TextSpan;
   readonly kind: SpanKind;
 }
 
 /** What can't be used, where, with the numbers its sentence needs. */
 export interface Problem {
   readonly code: ProblemCode;
-  readonly at: Place;
+  readonly at: TextSpan;
   readonly values?: Readonly<Record<string, number | string>>;
 }
 

@@ -69,7 +69,7 @@ const isStationAndTime = (tokens: readonly Token[], at: number): boolean =>
 export const isEnd = (tokens: readonly Token[], at: number): boolean => textAt(tokens, at) === '=';
 
 /** Where each statement ends, `=` included, and the next begins: token indexes, plus one. */
-export function endsOf(tokens: readonly Token[]): number[] {
+export function endsOfStatement(tokens: readonly Token[]): number[] {
   const ends: number[] = [];
   let start = 0;
   // Types and modifiers alone don't make a statement: `METAR COR XHAR` is one.

@@ -6,7 +6,7 @@
  */
 
 import { KT_PER_KMH, KT_PER_MPS } from '../units';
-import type { Place } from './report';
+import type { TextSpan } from './report';
 import { phraseOf, type Token, textAt } from './tokens';
 
 /** A speed as written. */
@@ -30,7 +30,7 @@ export interface WrittenWind {
   readonly unitKt: number;
   /** Group: with its unit, as in reports; otherwise short or in words. */
   readonly coded: boolean;
-  readonly at: Place;
+  readonly at: TextSpan;
   /** Index after its last token, including anything unfinished after it. */
   readonly end: number;
   /** Where an unfinished gust or unit begins, in the text; null if nothing is left open. */

@@ -3,7 +3,7 @@
 import type { DialEnd } from './Dial';
 import styles from './dial.module.css';
 import { outline } from './plane';
-import { isClear, PAINTED, type Painted, paintedLength, type Strip } from './strips';
+import { type DrawnRunway, isClear, PAINTED, type Painted, paintedLength } from './strips';
 
 /** A cross, as closed pavement is marked. ICAO Annex 14, vol. I, 7.1. */
 const CROSS = 'M-6 -6L6 6M6 -6L-6 6';
@@ -64,10 +64,16 @@ function PaintedNumber({ number, onSolid, isClosed, isCovered }: NumberProps) {
 }
 
 /** All strips; the one in use, or else the best, is solid. */
-export function Runways({ strips, ends }: { strips: readonly Strip[]; ends: readonly DialEnd[] }) {
+export function Runways({
+  strips,
+  ends,
+}: {
+  strips: readonly DrawnRunway[];
+  ends: readonly DialEnd[];
+}) {
   const used = ends.find((end) => end.inUse);
   const best = ends.find((end) => end.state === 'best');
-  const stripOf = (end: DialEnd | undefined): Strip | undefined =>
+  const stripOf = (end: DialEnd | undefined): DrawnRunway | undefined =>
     strips.find((strip) => strip.ends.some(({ designator }) => designator === end?.designator));
   const bestStrip = stripOf(best);
   const solid = stripOf(used) ?? bestStrip;

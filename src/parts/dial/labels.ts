@@ -1,7 +1,7 @@
 /** The names of the ends around the runway ring, each outside its arc, none on top of another. */
 
-import { type Box, outline, overlap, towards } from './plane';
-import { type Arc, middleDeg, RING } from './ring';
+import { outline, overlap, type TextBox, towards } from './plane';
+import { middleDeg, RING, type RingArc } from './ring';
 
 /** Size of a name, and the width of one of its characters, in units of the dial. */
 export const LABEL = { size: 21, advance: 13.3 } as const;
@@ -16,7 +16,7 @@ const LONG_DEG = 40;
 const SLIP_DEG = 24;
 
 /** An end's name on the dial. */
-export interface Label extends Box {
+export interface Label extends TextBox {
   readonly end: string;
 }
 
@@ -47,11 +47,11 @@ function nameAt(end: string, deg: number): Label {
  * @param headings true headings of the ends: where a name stands if its arc is the whole ring
  */
 export function placeLabels(
-  arcs: readonly Arc[],
+  arcs: readonly RingArc[],
   first: readonly (string | undefined)[],
   headings: ReadonlyMap<string, number>,
 ): readonly Label[] {
-  const rank = ({ end }: Arc): number => (end === null ? -1 : first.indexOf(end));
+  const rank = ({ end }: RingArc): number => (end === null ? -1 : first.indexOf(end));
   const placed: Label[] = [];
   const named = new Set<string>();
   for (const arc of arcs.toSorted((a, b) => rank(b) - rank(a) || b.lengthDeg - a.lengthDeg)) {

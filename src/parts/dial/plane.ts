@@ -12,7 +12,7 @@ export interface Point {
 }
 
 /** The upright bounding box of a text: its centre, and half its width and height. */
-export interface Box extends Point {
+export interface TextBox extends Point {
   readonly halfWidth: number;
   readonly halfHeight: number;
 }
@@ -38,7 +38,7 @@ export function distanceToLine(place: Point, a: Point, b: Point): number {
 }
 
 /** Whether two boxes overlap. */
-export function overlap(a: Box, b: Box): boolean {
+export function overlap(a: TextBox, b: TextBox): boolean {
   return (
     Math.abs(a.x - b.x) < a.halfWidth + b.halfWidth &&
     Math.abs(a.y - b.y) < a.halfHeight + b.halfHeight

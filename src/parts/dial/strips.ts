@@ -32,7 +32,7 @@ export interface Painted extends Point {
 }
 
 /** A runway as drawn. */
-export interface Strip extends Point {
+export interface DrawnRunway extends Point {
   readonly ends: readonly [DialRunwayEnd, DialRunwayEnd];
   readonly length: number;
   readonly width: number;
@@ -66,7 +66,7 @@ export const paintedLength = (designator: string): number =>
 const drawnWidth = (widthM: number): number =>
   24 + 4 * Math.min(1, Math.max(0, (widthM - 18) / 42));
 
-type Placed = Omit<Strip, 'corners' | 'painted'>;
+type Placed = Omit<DrawnRunway, 'corners' | 'painted'>;
 
 const cornersOf = ({ ends, length, width, ...middle }: Placed): readonly Point[] => {
   const heading = ends[0].headingTrueDeg;
@@ -169,7 +169,7 @@ function middleOf(places: readonly Point[]): Point {
 }
 
 /** The runways laid out on the dial; a number that has no room on its strip is left off. */
-export function layOut(runways: readonly DialRunway[]): readonly Strip[] {
+export function layOut(runways: readonly DialRunway[]): readonly DrawnRunway[] {
   const starts = runways.flatMap(({ ends, eastM, northM, lengthM }) =>
     [-1, 1].map((way) =>
       towards(ends[0].headingTrueDeg, (way * lengthM) / 2, { x: eastM, y: -northM }),

@@ -9,7 +9,7 @@ import {
   roundedLive,
   type Wind,
 } from '../../core';
-import { direction, NO_BREAK_SPACE, whole } from '../format';
+import { direction, NO_BREAK_SPACE, wholeNumber } from '../format';
 import { saidDigits, saidDirection, saidRunway } from '../radio/spelling';
 import { words } from './words';
 
@@ -40,7 +40,7 @@ export function readNumber(name: LiveName, from: LiveFrom): string {
   const value = from.facts?.[name] ?? null;
   if (value === null) return name === 'callsign' ? words.yourCallsign : words.unknown;
   if (typeof value !== 'number') return String(value);
-  return LIVE[name].form === 'heading' ? direction(value) : whole(roundedLive(name, value));
+  return LIVE[name].form === 'heading' ? direction(value) : wholeNumber(roundedLive(name, value));
 }
 
 function said(name: LiveName, from: LiveFrom): string {
@@ -59,6 +59,7 @@ export const readWindShort = (read: Wind | null): string => windShort(read, word
 function windShort(read: Wind | null, gustWord: string): string {
   if (read === null) return words.unknown;
   const from = read.fromDeg === null ? '' : `${direction(read.fromDeg)} `;
-  const gust = read.gustKt === null ? '' : ` ${gustWord}${NO_BREAK_SPACE}${whole(read.gustKt)}`;
-  return `${from}${whole(read.speedKt ?? 0)}${gust}`;
+  const gust =
+    read.gustKt === null ? '' : ` ${gustWord}${NO_BREAK_SPACE}${wholeNumber(read.gustKt)}`;
+  return `${from}${wholeNumber(read.speedKt ?? 0)}${gust}`;
 }

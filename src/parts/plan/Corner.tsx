@@ -19,7 +19,14 @@ interface CornerProps {
 }
 
 /** North and wind where they have room, the scale at the lower left. */
-export function Corner({ at, size, pxPerM, upDeg, windFromDeg, words }: CornerProps): JSX.Element {
+export function PlanCorner({
+  at,
+  size,
+  pxPerM,
+  upDeg,
+  windFromDeg,
+  words,
+}: CornerProps): JSX.Element {
   const lengthM = scaleM(pxPerM, SCALE_PX);
   const length = lengthM * pxPerM;
   const y = size.height - 8;

@@ -3,14 +3,22 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Crossing, Field, NodeId, Strip, TaxiEdge, TaxiNode } from '../../core';
-import { Corner } from './Corner';
+import { PlanCorner } from './Corner';
 import { busyPixels, freeCorner, keysOn, solidPixels } from './corners';
 import { useGestures } from './gestures';
-import { type Box, boxAround, placeWords } from './labels';
+import { boxAround, type LabelBox, placeWords } from './labels';
 import styles from './plan.module.css';
-import { fitted, type Ground, moved, type Sight, type Size, toGround, toPixel } from './projection';
+import {
+  fitted,
+  type GroundPoint,
+  moved,
+  type Sight,
+  type Size,
+  toGround,
+  toPixel,
+} from './projection';
 import { Strips } from './Strips';
-import { crossings as crossingShapes, pathOf, tick, type View } from './shapes';
+import { crossings as crossingShapes, pathOf, tickMark, type View } from './shapes';
 import { wordsOf } from './wanted';
 
 /** What was tapped on the plan. */
@@ -29,7 +37,7 @@ export interface PlanProps {
   readonly isClosed: (edge: TaxiEdge) => boolean;
   /** The end in use; its runway is solid. */
   readonly using: string | null;
-  readonly route: readonly Ground[];
+  readonly route: readonly GroundPoint[];
   /** How many metres of the route lie behind the aircraft. */
   readonly goneM: number;
   readonly crossings: readonly Crossing[];
@@ -132,10 +140,10 @@ export function Plan(props: PlanProps): JSX.Element {
 const CLOSER = 1.8;
 
 /** Where the selection lies; null if the plan doesn't draw it. */
-function middleOf(picked: Picked, nodes: readonly TaxiNode[]): Ground | null {
-  if (picked.kind === 'node') return groundOf(picked.node);
+function middleOf(picked: Picked, nodes: readonly TaxiNode[]): GroundPoint | null {
+  if (picked.kind === 'node') return groundAt(picked.node);
   const { from, to } = picked.edge;
-  const ends = nodes.filter(({ id }) => id === from || id === to).map(groundOf);
+  const ends = nodes.filter(({ id }) => id === from || id === to).map(groundAt);
   const [one, other] = ends;
   if (one === undefined || other === undefined) return null;
   return {
@@ -157,20 +165,20 @@ const KEY_STEPS: Readonly<
 };
 
 /** What to show: the route and the beginning of the run; without a route, everything. */
-function toBeSeen({ route, strips, nodes, using }: PlanProps): readonly Ground[] {
+function toBeSeen({ route, strips, nodes, using }: PlanProps): readonly GroundPoint[] {
   const ends = strips.flatMap((strip) => strip.ends);
   const run = ends.filter(({ designator }) => designator === using).map(({ at }) => at);
   if (route.length > 1) return [...route, ...run];
-  return [...ends.map(({ at }) => at), ...nodes.map(groundOf)];
+  return [...ends.map(({ at }) => at), ...nodes.map(groundAt)];
 }
 
-export const groundOf = ({ xM, yM }: Pick<TaxiNode, 'xM' | 'yM'>): Ground => ({
+export const groundAt = ({ xM, yM }: Pick<TaxiNode, 'xM' | 'yM'>): GroundPoint => ({
   eastM: xM,
   northM: yM,
 });
 
 /** The point nearest to a tap, else the stretch; null if neither is within a finger. */
-function nearest({ nodes, edges }: PlanProps, at: Ground, pxPerM: number): Picked | null {
+function nearest({ nodes, edges }: PlanProps, at: GroundPoint, pxPerM: number): Picked | null {
   const reachM = FINGER_PX / pxPerM;
   const far = (node: TaxiNode) => Math.hypot(node.xM - at.eastM, node.yM - at.northM);
   let node: TaxiNode | null = null;
@@ -184,14 +192,14 @@ function nearest({ nodes, edges }: PlanProps, at: Ground, pxPerM: number): Picke
   let least = reachM;
   for (const one of edges) {
     const [from, to] = [byId.get(one.from), byId.get(one.to)];
-    const offM = from && to ? offStretchM(at, groundOf(from), groundOf(to)) : least;
+    const offM = from && to ? offStretchM(at, groundAt(from), groundAt(to)) : least;
     if (offM < least) [edge, least] = [one, offM];
   }
   if (edge !== null) return { kind: 'edge', edge };
   return node === null ? null : { kind: 'node', node };
 }
 
-function offStretchM(at: Ground, from: Ground, to: Ground): number {
+function offStretchM(at: GroundPoint, from: GroundPoint, to: GroundPoint): number {
   const [east, north] = [to.eastM - from.eastM, to.northM - from.northM];
   const lengthM2 = Math.max(east * east + north * north, 1e-9);
   const along = ((at.eastM - from.eastM) * east + (at.northM - from.northM) * north) / lengthM2;
@@ -204,20 +212,20 @@ function Drawing(props: PlanProps & { readonly view: View }) {
   const { sight, size } = view;
   const byId = new Map(nodes.map((node) => [node.id, node]));
   const stretch = ({ from, to }: TaxiEdge) => {
-    const ends = [byId.get(from), byId.get(to)].flatMap((node) => (node ? [groundOf(node)] : []));
+    const ends = [byId.get(from), byId.get(to)].flatMap((node) => (node ? [groundAt(node)] : []));
     return pathOf(ends, view);
   };
   const open = edges.filter((edge) => edge.on !== 'runway' && !isClosed(edge));
   const dot = (id: NodeId | null) => {
     const node = id === null ? undefined : byId.get(id);
-    return node && toPixel(groundOf(node), sight, size);
+    return node && toPixel(groundAt(node), sight, size);
   };
   const corner = freeCorner(busyPixels(props, view), size);
   const lines = solidPixels(props, view).map((pixel) => boxAround(pixel, 14, 14));
-  const scale: Box = { x: 0, y: size.height - 34, width: 130, height: 34 };
+  const scale: LabelBox = { x: 0, y: size.height - 34, width: 130, height: 34 };
   const spots = nodes
     .filter(({ kind }) => kind === 'stand')
-    .map((node) => toPixel(groundOf(node), sight, size));
+    .map((node) => toPixel(groundAt(node), sight, size));
   const taken = [
     corner,
     scale,
@@ -229,7 +237,7 @@ function Drawing(props: PlanProps & { readonly view: View }) {
       return end ? [boxAround(end, 22, 22)] : [];
     }),
   ];
-  const hot = props.hotSpots.map((one) => toPixel(groundOf(one), sight, size));
+  const hot = props.hotSpots.map((one) => toPixel(groundAt(one), sight, size));
   const placed = placeWords(wordsOf(props, view), size, taken, lines);
   const hatched = crossingShapes(crossings, view);
   const [start, finish, picked] = [
@@ -270,7 +278,7 @@ function Drawing(props: PlanProps & { readonly view: View }) {
         class={styles.holds}
         d={nodes
           .filter(({ kind }) => kind === 'hold')
-          .map((node) => tick(node, edges, byId, view))
+          .map((node) => tickMark(node, edges, byId, view))
           .join('')}
       />
       {hatched.map(({ outline, lines }) => (
@@ -296,7 +304,7 @@ function Drawing(props: PlanProps & { readonly view: View }) {
           </text>
         </g>
       ))}
-      <Corner
+      <PlanCorner
         at={corner}
         size={size}
         pxPerM={sight.pxPerM}

@@ -3,7 +3,7 @@
 import type { JSX } from 'preact';
 import type { Strip, StripEnd } from '../../core';
 import styles from './plan.module.css';
-import { type Ground, toPixel } from './projection';
+import { type GroundPoint, toPixel } from './projection';
 import { pathOf, type View } from './shapes';
 
 /** No narrower than its number, px. */
@@ -12,7 +12,7 @@ const NARROWEST_PX = 24;
 /** From the threshold to the middle of the number, px. */
 const NUMBER_PX = 20;
 
-const along = ({ at, headingTrueDeg }: StripEnd, metres: number, rightM = 0): Ground => {
+const along = ({ at, headingTrueDeg }: StripEnd, metres: number, rightM = 0): GroundPoint => {
   const rad = (headingTrueDeg * Math.PI) / 180;
   return {
     eastM: at.eastM + metres * Math.sin(rad) + rightM * Math.cos(rad),

@@ -1,8 +1,8 @@
 /** Which corner of the plan is free for north and the wind. */
 
-import type { Box } from './labels';
+import type { LabelBox } from './labels';
 import type { PlanProps } from './Plan';
-import { type Ground, type Pixel, type Size, toPixel } from './projection';
+import { type GroundPoint, type Pixel, type Size, toPixel } from './projection';
 import type { View } from './shapes';
 
 /** The size of north and wind together, px. */
@@ -12,7 +12,7 @@ const CORNER: Size = { width: 108, height: 90 };
 const KEY: Size = { width: 132, height: 60 };
 
 /** Where the keys over the plan lie. */
-export const keysOn = (size: Size): readonly Box[] => [
+export const keysOn = (size: Size): readonly LabelBox[] => [
   { x: 0, y: 0, ...KEY, width: 96 },
   { x: size.width - KEY.width, y: size.height - KEY.height, ...KEY },
 ];
@@ -30,13 +30,13 @@ export const solidPixels = ({ route, strips, using }: PlanProps, view: View): re
       .map(centreline),
   ].flatMap((line) => alongLine(line, view));
 
-const centreline = ({ ends }: PlanProps['strips'][number]): readonly Ground[] =>
+const centreline = ({ ends }: PlanProps['strips'][number]): readonly GroundPoint[] =>
   ends.map(({ at }) => at);
 
 /** The spacing of points along a line, px. */
 const STEP_PX = 12;
 
-function alongLine(line: readonly Ground[], { sight, size }: View): readonly Pixel[] {
+function alongLine(line: readonly GroundPoint[], { sight, size }: View): readonly Pixel[] {
   return line.slice(1).flatMap((to, index) => {
     const from = line[index] ?? to;
     const [a, b] = [toPixel(from, sight, size), toPixel(to, sight, size)];
@@ -49,9 +49,9 @@ function alongLine(line: readonly Ground[], { sight, size }: View): readonly Pix
 }
 
 /** The emptiest corner; in a tie, the upper right. */
-export function freeCorner(busy: readonly Pixel[], { width, height }: Size): Box {
+export function freeCorner(busy: readonly Pixel[], { width, height }: Size): LabelBox {
   const right = width - CORNER.width;
-  const corners: readonly Box[] = [
+  const corners: readonly LabelBox[] = [
     { x: right, y: 0, ...CORNER },
     { x: 0, y: KEY.height, ...CORNER },
     { x: right, y: height - KEY.height - CORNER.height, ...CORNER },
@@ -59,7 +59,7 @@ export function freeCorner(busy: readonly Pixel[], { width, height }: Size): Box
     { x: (width - CORNER.width) / 2, y: 0, ...CORNER },
     { x: (width - CORNER.width) / 2, y: height - CORNER.height, ...CORNER },
   ];
-  const inside = (box: Box) =>
+  const inside = (box: LabelBox) =>
     busy.filter(
       ({ x, y }) =>
         x > box.x - 12 &&

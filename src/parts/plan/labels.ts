@@ -12,7 +12,7 @@ export interface Wanted {
 }
 
 /** A word in its place: its centre. */
-export interface Placed extends Pixel {
+export interface PlacedLabel extends Pixel {
   readonly key: string;
   readonly text: string;
   readonly kind: Wanted['kind'];
@@ -42,16 +42,16 @@ export const LABEL_PX: Readonly<Record<Wanted['kind'], number>> = {
 export function placeWords(
   wanted: readonly Wanted[],
   size: Size,
-  taken: readonly Box[],
-  lines: readonly Box[],
-): readonly Placed[] {
+  taken: readonly LabelBox[],
+  lines: readonly LabelBox[],
+): readonly PlacedLabel[] {
   const boxes = [...taken];
-  const placed: Placed[] = [];
+  const placed: PlacedLabel[] = [];
   for (const { key, text, kind, at } of wanted) {
     const px = LABEL_PX[kind];
     const width = Math.max(text.length * LETTER_EM * px + (kind === 'sign' ? 14 : 6), px + 6);
     const height = px * 1.3;
-    const isFree = (middle: Pixel, used: readonly Box[]) => {
+    const isFree = (middle: Pixel, used: readonly LabelBox[]) => {
       const box = boxAround(middle, width, height);
       const isInside =
         box.x >= 2 &&
@@ -70,15 +70,15 @@ export function placeWords(
 }
 
 /** A rectangle of the drawing, from its upper left corner. */
-export interface Box extends Pixel, Size {}
+export interface LabelBox extends Pixel, Size {}
 
 /** The rectangle around a centre. */
-export const boxAround = ({ x, y }: Pixel, width: number, height: number): Box => ({
+export const boxAround = ({ x, y }: Pixel, width: number, height: number): LabelBox => ({
   x: x - width / 2,
   y: y - height / 2,
   width,
   height,
 });
 
-const overlap = (a: Box, b: Box): boolean =>
+const overlap = (a: LabelBox, b: LabelBox): boolean =>
   a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;

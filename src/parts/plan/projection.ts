@@ -1,7 +1,7 @@
 /** From metres on the ground to pixels on the screen. */
 
 /** A point of the plan, metres east and north. */
-export interface Ground {
+export interface GroundPoint {
   readonly eastM: number;
   readonly northM: number;
 }
@@ -17,7 +17,7 @@ export interface Pixel {
  * up.
  */
 export interface Sight {
-  readonly middle: Ground;
+  readonly middle: GroundPoint;
   readonly pxPerM: number;
   readonly upDeg: number;
 }
@@ -31,20 +31,24 @@ export interface Size {
 const rad = (deg: number) => (deg * Math.PI) / 180;
 
 /** East and north rotated so that a heading points up: right and up, metres. */
-function turned({ eastM, northM }: Ground, upDeg: number) {
+function turned({ eastM, northM }: GroundPoint, upDeg: number) {
   const [sin, cos] = [Math.sin(rad(upDeg)), Math.cos(rad(upDeg))];
   return { rightM: eastM * cos - northM * sin, upM: eastM * sin + northM * cos };
 }
 
 /** Where a point is drawn. */
-export function toPixel(point: Ground, { middle, pxPerM, upDeg }: Sight, size: Size): Pixel {
+export function toPixel(point: GroundPoint, { middle, pxPerM, upDeg }: Sight, size: Size): Pixel {
   const from = { eastM: point.eastM - middle.eastM, northM: point.northM - middle.northM };
   const { rightM, upM } = turned(from, upDeg);
   return { x: size.width / 2 + rightM * pxPerM, y: size.height / 2 - upM * pxPerM };
 }
 
 /** Which point is drawn there. */
-export function toGround({ x, y }: Pixel, { middle, pxPerM, upDeg }: Sight, size: Size): Ground {
+export function toGround(
+  { x, y }: Pixel,
+  { middle, pxPerM, upDeg }: Sight,
+  size: Size,
+): GroundPoint {
   const right = (x - size.width / 2) / pxPerM;
   const up = (size.height / 2 - y) / pxPerM;
   const [sin, cos] = [Math.sin(rad(upDeg)), Math.cos(rad(upDeg))];
@@ -59,7 +63,7 @@ const CLOSEST_PX_PER_M = 2;
 
 /** The sight that shows all the points given, at least `margin` pixels from the edges. */
 export function fitted(
-  points: readonly Ground[],
+  points: readonly GroundPoint[],
   upDeg: number,
   size: Size,
   margin: number,

@@ -1,7 +1,7 @@
 /** The lines of the plan, as paths. */
 
 import type { Crossing, TaxiEdge, TaxiNode } from '../../core';
-import { type Ground, type Pixel, type Sight, type Size, toPixel } from './projection';
+import { type GroundPoint, type Pixel, type Sight, type Size, toPixel } from './projection';
 
 /** What part of the ground is drawn, and how large the drawing is. */
 export interface View {
@@ -12,14 +12,14 @@ export interface View {
 const write = ({ x, y }: Pixel): string => `${x.toFixed(1)} ${y.toFixed(1)}`;
 
 /** A line through points of the ground; only its first `mostM` metres, if given. */
-export function pathOf(points: readonly Ground[], view: View, mostM?: number): string {
+export function pathOf(points: readonly GroundPoint[], view: View, mostM?: number): string {
   const kept = mostM === undefined ? points : beginning(points, mostM);
   if (kept.length < 2) return '';
   return `M${kept.map((point) => write(toPixel(point, view.sight, view.size))).join('L')}`;
 }
 
-function beginning(points: readonly Ground[], mostM: number): readonly Ground[] {
-  const kept: Ground[] = [];
+function beginning(points: readonly GroundPoint[], mostM: number): readonly GroundPoint[] {
+  const kept: GroundPoint[] = [];
   let left = mostM;
   for (const [index, point] of points.entries()) {
     const before = points[index - 1];
@@ -43,7 +43,7 @@ function beginning(points: readonly Ground[], mostM: number): readonly Ground[] 
 const BAR_PX = 9;
 
 /** A bar across the taxiway at a holding point. */
-export function tick(
+export function tickMark(
   node: TaxiNode,
   edges: readonly TaxiEdge[],
   byId: ReadonlyMap<string, TaxiNode>,

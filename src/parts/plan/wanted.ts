@@ -2,8 +2,8 @@
 
 import type { TaxiEdge } from '../../core';
 import type { Wanted } from './labels';
-import { groundOf, type PlanProps } from './Plan';
-import { type Ground, type Pixel, toPixel } from './projection';
+import { groundAt, type PlanProps } from './Plan';
+import { type GroundPoint, type Pixel, toPixel } from './projection';
 import type { View } from './shapes';
 
 /** Around a point, px: below, above, right, left, and at the corners. */
@@ -34,12 +34,12 @@ const far = (a: Pixel, b: Pixel): number => Math.hypot(a.x - b.x, a.y - b.y);
 
 /** All words, in the order in which they get their places. */
 export function wordsOf(props: PlanProps, { sight, size }: View): readonly Wanted[] {
-  const at = (ground: Ground) => toPixel(ground, sight, size);
+  const at = (ground: GroundPoint) => toPixel(ground, sight, size);
   const { nodes, from, to, words, crossings } = props;
   const ends = new Set([from, to]);
   const points = nodes
     .filter(({ kind }) => kind === 'stand' || kind === 'hold')
-    .map((node) => ({ node, point: at(groundOf(node)) }));
+    .map((node) => ({ node, point: at(groundAt(node)) }));
   const named = points.flatMap(({ node, point }): Wanted[] => {
     const { id, kind, name } = node;
     if (name === undefined) return [];
@@ -65,7 +65,7 @@ export function wordsOf(props: PlanProps, { sight, size }: View): readonly Wante
   });
   const hot = props.hotSpots.map((one, index): Wanted => {
     const { name } = one;
-    return { key: `h${index}`, text: name, kind: 'warning', at: around(at(groundOf(one)), name) };
+    return { key: `h${index}`, text: name, kind: 'warning', at: around(at(groundAt(one)), name) };
   });
   return [
     ...warnings,
@@ -79,7 +79,7 @@ export function wordsOf(props: PlanProps, { sight, size }: View): readonly Wante
 /** A sign for each taxiway: on the route, else on its longest stretch. */
 function signsOf(
   { nodes, edges, route }: PlanProps,
-  at: (ground: Ground) => Pixel,
+  at: (ground: GroundPoint) => Pixel,
 ): readonly Wanted[] {
   const byId = new Map(nodes.map((node) => [node.id, node]));
   const onWay = new Set(route.map(({ eastM, northM }) => `${eastM} ${northM}`));
@@ -117,7 +117,7 @@ function signsOf(
 function stretchOf(
   { from, to }: TaxiEdge,
   byId: ReadonlyMap<string, PlanProps['nodes'][number]>,
-): readonly [Ground, Ground] | null {
+): readonly [GroundPoint, GroundPoint] | null {
   const [one, other] = [byId.get(from), byId.get(to)];
-  return one && other ? [groundOf(one), groundOf(other)] : null;
+  return one && other ? [groundAt(one), groundAt(other)] : null;
 }

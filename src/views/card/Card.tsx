@@ -12,7 +12,7 @@ import styles from './Card.module.css';
 import { CardKey } from './CardKey';
 import type { Face, SmallKey } from './face';
 import { Head } from './Head';
-import { Roll } from './Roll';
+import { RollCard } from './Roll';
 import { back, noFace, stepFace } from './stepFace';
 import { taxiFace } from './taxiFace';
 import { windFace } from './windFace';
@@ -36,7 +36,7 @@ export function Card(): JSX.Element {
     <main class={styles.card}>
       <h1 class="spoken">{words.card}</h1>
       {inSteps && <StepsShown />}
-      {rolling ? <Roll /> : <Shown face={faceOf()} />}
+      {rolling ? <RollCard /> : <Shown face={faceOf()} />}
       {rolling && <SmallKeys keys={[{ name: words.back, onPress: back() }]} />}
     </main>
   );

@@ -28,7 +28,7 @@ export const stopWords = (): ComponentChildren => {
 };
 
 /** The ladder and its keys. */
-export function Roll(): JSX.Element {
+export function RollCard(): JSX.Element {
   const rungs = rungsNow();
   const now = offered.value;
   return (

@@ -4,7 +4,7 @@ import type { JSX } from 'preact';
 import { inputs } from '../../board/board';
 import { numbers } from '../../board/flight/flight';
 import { ladder } from '../../board/flight/today';
-import { whole } from '../../parts/format';
+import { wholeNumber } from '../../parts/format';
 import { rungWords } from '../../parts/procedure';
 import styles from './Card.module.css';
 import { words } from './words';
@@ -24,7 +24,7 @@ export function rungsNow(): readonly Read[] {
       name: rungWords[what](inputs.value.checkMarkM ?? distanceM),
       // What must not be exceeded rounds down.
       kt: ktWords(speed.value, what === 'last-stop' ? Math.floor : Math.round),
-      note: least?.value == null ? '' : words.stopUnder(whole(Math.ceil(least.value))),
+      note: least?.value == null ? '' : words.stopUnder(wholeNumber(Math.ceil(least.value))),
       isLastStop: what === 'last-stop',
     }));
   }
@@ -39,7 +39,7 @@ export function rungsNow(): readonly Read[] {
 }
 
 const ktWords = (kt: number | null, round: (kt: number) => number) =>
-  kt === null ? words.unknown : whole(round(kt));
+  kt === null ? words.unknown : wholeNumber(round(kt));
 
 /** The rungs; sizes are in em, so that the container sets the scale. */
 export function Rungs({ rungs }: { rungs: readonly Read[] }): JSX.Element {

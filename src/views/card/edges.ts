@@ -5,7 +5,7 @@ import { live } from '../../board/flight/live';
 import { wallMs } from '../../board/flight/time';
 import { ladder } from '../../board/flight/today';
 import type { Walk } from '../../core';
-import { whole } from '../../parts/format';
+import { wholeNumber } from '../../parts/format';
 import { readNumber, readText, readWindShort, saidText } from '../../parts/live/live';
 import { climbRungWords } from '../../parts/procedure';
 import { words } from './words';
@@ -50,6 +50,6 @@ function climbWords(): string | null {
   if (next === undefined) return null;
   const name = climbRungWords[next.what];
   return next.limitKt === null
-    ? words.climbAt(name, whole(next.speedKt))
-    : words.climbLimit(name, whole(next.limitKt));
+    ? words.climbAt(name, wholeNumber(next.speedKt))
+    : words.climbLimit(name, wholeNumber(next.limitKt));
 }

@@ -29,7 +29,7 @@ import {
 } from '../../core';
 import { pageLanguage } from '../../device/pageLanguage';
 import { ago } from '../../parts/ago';
-import { stopwatch, whole } from '../../parts/format';
+import { stopwatch, wholeNumber } from '../../parts/format';
 import { joined, marked, type Worded, worded } from '../../parts/marked';
 import { momentWords, phaseWords } from '../../parts/procedure';
 import { quoted } from '../../parts/quoted/Quoted';
@@ -177,7 +177,7 @@ function linesOf(walk: Walk, { step, state }: StepRow, barrier: Step | Moment | 
       : [ofPage('outcome' in state.tick ? words.doAgain : words.neededNow)]),
   ];
   const after = [
-    ...(step.gateFt !== undefined ? [words.atFt(whole(step.gateFt))] : []),
+    ...(step.gateFt !== undefined ? [words.atFt(wholeNumber(step.gateFt))] : []),
     ...(step.gate !== undefined ? [words.byKt(number(step.gate))] : []),
     ...(step.kind === 'wait' ? [waitWords(walk, step)] : []),
   ];

@@ -4,7 +4,7 @@ import { documents } from '../../board/board';
 import { nextTurn, passNext, progress, takeBackPassing, times } from '../../board/flight/taxi';
 import { withinSentence } from '../../board/language';
 import { pageLanguage } from '../../device/pageLanguage';
-import { whole } from '../../parts/format';
+import { wholeNumber } from '../../parts/format';
 import { durationWords, passingWords, turnWords } from '../../parts/pace';
 import styles from './Card.module.css';
 import { endWords, windWords } from './edges';
@@ -21,18 +21,18 @@ export function paceLines(): readonly string[] {
   const isOver = measured !== undefined && maxKt !== undefined && measured.groundKt > maxKt;
   return [
     ...(turn === null ? [] : [turnWords(turn)]),
-    ...(maxKt === undefined ? [] : [words.notExceed(whole(maxKt))]),
+    ...(maxKt === undefined ? [] : [words.notExceed(wholeNumber(maxKt))]),
     ...(measured === undefined
       ? []
       : [
           isOver
-            ? `${words.measured(whole(measured.groundKt))}, ${words.over(whole(maxKt))}`
-            : words.measured(whole(measured.groundKt)),
+            ? `${words.measured(wholeNumber(measured.groundKt))}, ${words.over(wholeNumber(maxKt))}`
+            : words.measured(wholeNumber(measured.groundKt)),
         ]),
     ...(takes?.elapsedS != null && takes.expectedS !== null
       ? [words.soFar(durationWords(takes.elapsedS), durationWords(takes.expectedS))]
       : at !== null && takes?.leftS != null
-        ? [words.takes(whole(at.leftM), durationWords(takes.leftS))]
+        ? [words.takes(wholeNumber(at.leftM), durationWords(takes.leftS))]
         : []),
   ];
 }

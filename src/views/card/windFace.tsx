@@ -4,7 +4,7 @@ import { settled } from '../../board/board';
 import { useEnd } from '../../board/record/choices';
 import { answered } from '../../board/wind/answered';
 import type { HoldsTo, RankedEnd, RankedEnds } from '../../core';
-import { againstLimit, direction, whole } from '../../parts/format';
+import { againstLimit, direction, wholeNumber } from '../../parts/format';
 import styles from './Card.module.css';
 import { endWords, windWords } from './edges';
 import type { Face } from './face';
@@ -33,9 +33,9 @@ export function alongAndAcross(end: RankedEnd): readonly string[] {
   const ahead = end.headwindKt !== null && Math.round(end.headwindKt) >= 0;
   return [
     ahead
-      ? words.head(whole(end.headwindKt ?? 0))
-      : words.tail(whole(Math.ceil(end.tailwindWorstKt ?? 0))),
-    words.across(againstLimit(end.crosswindWorstKt ?? 0, limit), whole(limit)),
+      ? words.head(wholeNumber(end.headwindKt ?? 0))
+      : words.tail(wholeNumber(Math.ceil(end.tailwindWorstKt ?? 0))),
+    words.across(againstLimit(end.crosswindWorstKt ?? 0, limit), wholeNumber(limit)),
   ];
 }
 

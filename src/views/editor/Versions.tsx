@@ -1,7 +1,7 @@
 /** The saved versions: any of them, and the original, can be restored. */
 
 import type { JSX } from 'preact';
-import { takeUp, versions, writing, written } from '../../board/writing/procedure';
+import { takeUpWriting, versions, writing, written } from '../../board/writing/procedure';
 import { type Procedure, sameDocument, withoutEmptyPhases } from '../../core';
 import { utcDate, zulu } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
@@ -61,7 +61,7 @@ function Version({ name, about, content }: VersionProps) {
         <Key
           label={words.takeUpOf(name)}
           onPress={() => {
-            takeUp(content);
+            takeUpWriting(content);
             said.value = words.takenUp;
           }}
         >

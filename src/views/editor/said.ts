@@ -14,7 +14,7 @@ import {
   PHASES,
   type Procedure,
 } from '../../core';
-import { direction, whole } from '../../parts/format';
+import { direction, wholeNumber } from '../../parts/format';
 import { filledPieces, liveValue } from '../../parts/live';
 import { type Worded, worded } from '../../parts/marked';
 import { words } from './words';
@@ -65,8 +65,8 @@ function windNow(): string {
   const read = wind.value.wind;
   if (enteredWind.value === null || read === null) return words.unknown;
   const from = read.fromDeg === null ? '' : `${direction(read.fromDeg)} `;
-  const gust = read.gustKt === null ? '' : ` ${words.gust} ${whole(read.gustKt)}`;
-  return `${from}${whole(read.speedKt ?? 0)}${gust}`;
+  const gust = read.gustKt === null ? '' : ` ${words.gust} ${wholeNumber(read.gustKt)}`;
+  return `${from}${wholeNumber(read.speedKt ?? 0)}${gust}`;
 }
 
 /** A step's text as it reads right now. */

@@ -8,7 +8,7 @@ import { change, variationThere } from '../../board/writing/field';
 import { type Field, readDesignator, runwayNumbers, toMagnetic, trueDeg } from '../../core';
 import { direction } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
-import { Entry, numberWithin, plainNumber } from './Entry';
+import { EntryField, numberWithin, plainNumber } from './Entry';
 import styles from './FieldEditor.module.css';
 import { words } from './words';
 
@@ -44,7 +44,7 @@ export function AddRunway({ field }: { readonly field: Field }): JSX.Element {
     <section class={styles.group} key={field.runways.length}>
       <h3 class={styles.title}>{words.addRunway}</h3>
       <div class={styles.pair}>
-        <Entry
+        <EntryField
           name={words.bearing}
           text={bearingDeg === null ? '' : plainNumber(bearingDeg, 2)}
           read={numberWithin(0, 360)}
@@ -52,7 +52,7 @@ export function AddRunway({ field }: { readonly field: Field }): JSX.Element {
           most={8}
           onChange={setBearing}
         />
-        <Entry
+        <EntryField
           name={words.length}
           text={lengthM === null ? '' : plainNumber(lengthM)}
           read={numberWithin(1, 10_000)}
@@ -60,7 +60,7 @@ export function AddRunway({ field }: { readonly field: Field }): JSX.Element {
           most={8}
           onChange={setLength}
         />
-        <Entry
+        <EntryField
           name={words.number(bearingDeg === null ? '…' : plainNumber(bearingDeg))}
           text={number ?? ''}
           read={readDesignator}

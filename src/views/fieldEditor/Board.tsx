@@ -10,7 +10,7 @@ import { Key } from '../../parts/key/Key';
 import { useGestures } from '../../parts/plan/gestures';
 import {
   fitted,
-  type Ground,
+  type GroundPoint,
   moved,
   type Pixel,
   type Sight,
@@ -52,10 +52,10 @@ const ARROWS: Readonly<Partial<Record<string, readonly [east: number, north: num
 
 const GROWTH: Readonly<Partial<Record<string, number>>> = { '+': 1.25, '=': 1.25, '-': 0.8 };
 
-const spotOf = ({ eastM, northM }: Ground): Spot => ({ xM: eastM, yM: northM });
+const spotOf = ({ eastM, northM }: GroundPoint): Spot => ({ xM: eastM, yM: northM });
 
 /** The board; it fills what it is given. */
-export function Board({ field }: { readonly field: Field }): JSX.Element {
+export function DrawingBoard({ field }: { readonly field: Field }): JSX.Element {
   const holder = useRef<HTMLDivElement>(null);
   const [size, setSize] = useState<Size>({ width: 0, height: 0 });
   const [own, setOwn] = useState<Sight | null>(null);
@@ -161,8 +161,8 @@ const EMPTY_M = 400;
 
 function wholeOf(
   { taxi }: Field,
-  strips: readonly { readonly ends: readonly { readonly at: Ground }[] }[],
-): readonly Ground[] {
+  strips: readonly { readonly ends: readonly { readonly at: GroundPoint }[] }[],
+): readonly GroundPoint[] {
   const points = [
     ...strips.flatMap(({ ends }) => ends.map(({ at }) => at)),
     ...taxi.nodes.map(({ xM, yM }) => ({ eastM: xM, northM: yM })),

@@ -5,13 +5,13 @@ import { drawnFaults } from '../../board/writing/field';
 import { type DocumentFault, type Field, type RouteGap, routeGaps, stretchId } from '../../core';
 import styles from './FieldEditor.module.css';
 import { words as faultWords } from './faultWords';
-import { type Chosen, lookAt, type PartName, partShown } from './hand';
+import { lookAtPlan, type PartName, partShown, type Selection } from './hand';
 import { gapWords, needs, pointName, stretchName, words } from './words';
 
 interface Lack {
   readonly text: string;
   readonly part: PartName;
-  readonly chooses?: Chosen;
+  readonly chooses?: Selection;
 }
 
 /** What keeps the field from being a document. */
@@ -65,7 +65,7 @@ function gapsOf(field: Field): readonly Lack[] {
   });
 }
 
-function placeOf(gap: RouteGap): Chosen | null {
+function placeOf(gap: RouteGap): Selection | null {
   switch (gap.code) {
     case 'in-pieces':
       return gap.nodes[0] === undefined ? null : { kind: 'node', id: gap.nodes[0] };
@@ -107,7 +107,7 @@ function List({ title, lacks }: { readonly title: string; readonly lacks: readon
               class={styles.row}
               onClick={() => {
                 partShown.value = part;
-                if (chooses) lookAt(chooses);
+                if (chooses) lookAtPlan(chooses);
               }}
             >
               {text}

@@ -6,7 +6,7 @@ import { change, drawnLang } from '../../board/writing/field';
 import { type Field, stretchId, type TaxiEdge, type TaxiNode } from '../../core';
 import { Choice } from '../../parts/choice/Choice';
 import { Key } from '../../parts/key/Key';
-import { anyText, Entry, numberWithin, plainNumber } from './Entry';
+import { anyText, EntryField, numberWithin, plainNumber } from './Entry';
 import styles from './FieldEditor.module.css';
 import { chosen, letter, removeChosen } from './hand';
 import { pointName, stretchName, words } from './words';
@@ -43,7 +43,7 @@ function NodePanel({ node, field }: { readonly node: TaxiNode; readonly field: F
         chosen={kind}
         onChoose={(to) => set({ kind: to })}
       />
-      <Entry
+      <EntryField
         name={words.painted}
         text={node.name ?? ''}
         lang={drawnLang()}
@@ -70,7 +70,7 @@ function NodePanel({ node, field }: { readonly node: TaxiNode; readonly field: F
         </fieldset>
       )}
       <div class={styles.pair}>
-        <Entry
+        <EntryField
           name={words.east}
           text={plainNumber(xM, 1)}
           read={metres}
@@ -78,7 +78,7 @@ function NodePanel({ node, field }: { readonly node: TaxiNode; readonly field: F
           most={9}
           onChange={(to) => set({ at: { xM: to, yM } })}
         />
-        <Entry
+        <EntryField
           name={words.northOf}
           text={plainNumber(yM, 1)}
           read={metres}
@@ -159,14 +159,14 @@ function StretchPanel({ edge, field }: { readonly edge: TaxiEdge; readonly field
         {words.chosen(stretchName(edge.name, nameOf(edge.from), nameOf(edge.to)))}
       </h3>
       <div class={styles.pair}>
-        <Entry
+        <EntryField
           name={words.letter}
           text={edge.name}
           read={(text) => anyText(80)(text) || null}
           bad={words.letterBad}
           onChange={(name) => set({ name })}
         />
-        <Entry
+        <EntryField
           name={words.stretchWidth}
           text={edge.widthM === undefined ? '' : plainNumber(edge.widthM, 1)}
           read={(text) => (text.trim() === '' ? 'none' : numberWithin(0, 10_000)(text))}
@@ -220,14 +220,14 @@ function HotSpotPanel({ hot, index }: { readonly hot: HotSpot; readonly index: n
   return (
     <section class={styles.group}>
       <h3 class={styles.title}>{words.chosen(hot.name)}</h3>
-      <Entry
+      <EntryField
         name={words.hotSpotName}
         text={hot.name}
         read={present}
         bad={words.nameBad}
         onChange={(name) => set({ name })}
       />
-      <Entry
+      <EntryField
         name={words.hotSpotAbout}
         text={hot.about}
         lang={drawnLang()}

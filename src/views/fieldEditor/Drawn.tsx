@@ -7,7 +7,7 @@ import { type Field, type Strip, stretchId, type TaxiEdge, type TaxiNode } from 
 import { boxAround, placeWords } from '../../parts/plan/labels';
 import { scaleM, toPixel } from '../../parts/plan/projection';
 import { Strips } from '../../parts/plan/Strips';
-import { pathOf, tick, type View } from '../../parts/plan/shapes';
+import { pathOf, tickMark, type View } from '../../parts/plan/shapes';
 import styles from './Board.module.css';
 import { chosen, pen, type Spot } from './hand';
 import { words } from './words';
@@ -74,7 +74,7 @@ export function Drawn({ field, strips, view, dragged }: DrawnProps): JSX.Element
         class={styles.holds}
         d={nodes
           .filter(({ kind }) => kind === 'hold')
-          .map((node) => tick(node, edges, byId, view))
+          .map((node) => tickMark(node, edges, byId, view))
           .join('')}
       />
       {nodes.map((node) => (

@@ -3,7 +3,7 @@
 import type { JSX } from 'preact';
 import { change, drawnLang } from '../../board/writing/field';
 import { type RunwayEnd, readDesignator } from '../../core';
-import { anyText, Entry, numberWithin, plainNumber } from './Entry';
+import { anyText, EntryField, numberWithin, plainNumber } from './Entry';
 import styles from './FieldEditor.module.css';
 import { words } from './words';
 
@@ -29,7 +29,7 @@ export function EndEntry({ end, index, side }: EndEntryProps): JSX.Element {
   return (
     <fieldset class={styles.end} aria-label={words.end(end.designator)}>
       <p class={styles.label}>{words.end(end.designator)}</p>
-      <Entry
+      <EntryField
         name={words.designator}
         text={end.designator}
         read={readDesignator}
@@ -37,7 +37,7 @@ export function EndEntry({ end, index, side }: EndEntryProps): JSX.Element {
         most={4}
         onChange={(designator) => change({ kind: 'number', ...of, designator })}
       />
-      <Entry
+      <EntryField
         name={words.elevation}
         text={plainNumber(end.elevationFt)}
         read={numberWithin(-1500, 20_000)}
@@ -46,7 +46,7 @@ export function EndEntry({ end, index, side }: EndEntryProps): JSX.Element {
         onChange={(elevationFt) => change({ kind: 'end', ...of, set: { elevationFt } })}
       />
       {DISTANCES.map((distance) => (
-        <Entry
+        <EntryField
           key={distance}
           name={names()[distance]}
           text={plainNumber(end[distance])}
@@ -56,7 +56,7 @@ export function EndEntry({ end, index, side }: EndEntryProps): JSX.Element {
           onChange={(metres) => change({ kind: 'end', ...of, set: { [distance]: metres } })}
         />
       ))}
-      <Entry
+      <EntryField
         name={words.closed}
         text={end.closed ?? ''}
         lang={drawnLang()}

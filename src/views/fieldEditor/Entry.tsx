@@ -21,7 +21,7 @@ interface EntryProps<T> {
 }
 
 /** An input. Each readable text counts at once. */
-export function Entry<T>(props: EntryProps<T>): JSX.Element {
+export function EntryField<T>(props: EntryProps<T>): JSX.Element {
   const { name, text, lang, read, bad, hint, most = 80, lines, onChange } = props;
   const [typed, setTyped] = useState<string | null>(null);
   const isBad = typed !== null && typed.trim() !== '' && read(typed) === null;

@@ -6,7 +6,7 @@ import { change, drawnLang } from '../../board/writing/field';
 import { type Field, languageOf, type Radio } from '../../core';
 import { Choice } from '../../parts/choice/Choice';
 import { Key } from '../../parts/key/Key';
-import { anyText, Entry, numberWithin, plainNumber } from './Entry';
+import { anyText, EntryField, numberWithin, plainNumber } from './Entry';
 import styles from './FieldEditor.module.css';
 import { PlaceEntry } from './PlaceEntry';
 import { words } from './words';
@@ -30,7 +30,7 @@ export function FieldPart({ field }: { readonly field: Field }): JSX.Element {
   return (
     <div class={styles.form}>
       <div class={styles.pair}>
-        <Entry
+        <EntryField
           name={words.code}
           text={field.code}
           read={readCode}
@@ -39,7 +39,7 @@ export function FieldPart({ field }: { readonly field: Field }): JSX.Element {
           most={4}
           onChange={(code) => change({ kind: 'head', set: { code } })}
         />
-        <Entry
+        <EntryField
           name={words.name}
           text={field.name}
           read={readName}
@@ -47,7 +47,7 @@ export function FieldPart({ field }: { readonly field: Field }): JSX.Element {
           onChange={(name) => change({ kind: 'head', set: { name } })}
         />
       </div>
-      <Entry
+      <EntryField
         name={words.about}
         text={field.about}
         lang={drawnLang()}
@@ -73,7 +73,7 @@ export function FieldPart({ field }: { readonly field: Field }): JSX.Element {
         onChange={(at) => change({ kind: 'place', at })}
       />
       <div class={styles.pair}>
-        <Entry
+        <EntryField
           name={words.elevation}
           text={plainNumber(field.place.elevationFt)}
           read={numberWithin(-1500, 20_000)}
@@ -126,14 +126,14 @@ function RadioEntry({ radio, index }: { readonly radio: Radio; readonly index: n
   return (
     <fieldset class={styles.group} aria-label={`${words.radio} ${radio.mhz}`}>
       <div class={styles.pair}>
-        <Entry
+        <EntryField
           name={words.radioName}
           text={radio.name}
           read={readName}
           bad={words.radioNameBad}
           onChange={(name) => set({ name })}
         />
-        <Entry
+        <EntryField
           name={words.mhz}
           text={radio.mhz}
           read={readMhz}

@@ -2,7 +2,7 @@
 
 import type { JSX } from 'preact';
 import { type Place, readCoordinate } from '../../core';
-import { Entry, plainNumber } from './Entry';
+import { EntryField, plainNumber } from './Entry';
 import styles from './FieldEditor.module.css';
 import { words } from './words';
 
@@ -21,7 +21,7 @@ export function PlaceEntry({
 }): JSX.Element {
   return (
     <fieldset class={styles.pair} aria-label={of}>
-      <Entry
+      <EntryField
         name={words.latitude}
         text={plainNumber(place.latDeg, PLACES)}
         read={(text) => readCoordinate(text, 'lat')}
@@ -29,7 +29,7 @@ export function PlaceEntry({
         most={24}
         onChange={(latDeg) => onChange({ ...place, latDeg })}
       />
-      <Entry
+      <EntryField
         name={words.longitude}
         text={plainNumber(place.lonDeg, PLACES)}
         read={(text) => readCoordinate(text, 'lon')}

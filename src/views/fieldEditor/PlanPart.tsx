@@ -4,9 +4,9 @@ import type { JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import type { Field } from '../../core';
 import { Choice } from '../../parts/choice/Choice';
-import { Board } from './Board';
+import { DrawingBoard } from './Board';
 import { ChosenPanel } from './ChosenPanel';
-import { anyText, Entry } from './Entry';
+import { anyText, EntryField } from './Entry';
 import styles from './FieldEditor.module.css';
 import { letter, looks, pen, takeTool, tool } from './hand';
 import { Things } from './Things';
@@ -29,11 +29,11 @@ export function PlanPart({ field }: { readonly field: Field }): JSX.Element {
   return (
     <div class={styles.planPart}>
       <div class={styles.draw} ref={drawing}>
-        <Board field={field} />
+        <DrawingBoard field={field} />
         <Choice label={words.tool} options={tools()} chosen={tool.value} onChoose={takeTool} />
         <div class={styles.toolRow}>
           {tool.value === 'taxiway' && (
-            <Entry
+            <EntryField
               name={words.letter}
               text={letter.value}
               read={(text) => anyText(80)(text) || null}

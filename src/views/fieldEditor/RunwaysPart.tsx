@@ -8,7 +8,7 @@ import { Choice } from '../../parts/choice/Choice';
 import { Key } from '../../parts/key/Key';
 import { AddRunway } from './AddRunway';
 import { EndEntry } from './EndEntry';
-import { Entry, numberWithin, plainNumber } from './Entry';
+import { EntryField, numberWithin, plainNumber } from './Entry';
 import styles from './FieldEditor.module.css';
 import { PlaceEntry } from './PlaceEntry';
 import { words } from './words';
@@ -44,7 +44,7 @@ function RunwayEntry({ runway, index }: { readonly runway: Runway; readonly inde
         <ByEnds runway={runway} index={index} />
       )}
       <div class={styles.pair}>
-        <Entry
+        <EntryField
           name={words.width}
           text={plainNumber(runway.widthM, 1)}
           read={numberWithin(0, 10_000)}
@@ -85,7 +85,7 @@ function ByCentre({ runway, index }: { readonly runway: Runway; readonly index: 
     <>
       <PlaceEntry of={words.middle} place={line.centre} onChange={(centre) => set({ centre })} />
       <div class={styles.pair}>
-        <Entry
+        <EntryField
           name={words.bearing}
           text={plainNumber(line.bearingTrueDeg, 2)}
           read={numberWithin(0, 360)}
@@ -93,7 +93,7 @@ function ByCentre({ runway, index }: { readonly runway: Runway; readonly index: 
           most={8}
           onChange={(bearingTrueDeg) => set({ bearingTrueDeg })}
         />
-        <Entry
+        <EntryField
           name={words.length}
           text={plainNumber(line.lengthM)}
           read={numberWithin(1, 10_000)}

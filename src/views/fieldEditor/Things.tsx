@@ -4,13 +4,13 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { type Field, stretchId } from '../../core';
 import styles from './FieldEditor.module.css';
-import { type Chosen, chosen, lookAt } from './hand';
+import { chosen, lookAtPlan, type Selection } from './hand';
 import { pointName, stretchName, words } from './words';
 
 interface Thing {
   readonly key: string;
   readonly name: string;
-  readonly chooses: Chosen;
+  readonly chooses: Selection;
 }
 
 /** The lists, each closed until opened. */
@@ -74,7 +74,7 @@ function List({ title, things }: { readonly title: string; readonly things: read
                 type="button"
                 class={styles.row}
                 aria-pressed={JSON.stringify(chooses) === what}
-                onClick={() => lookAt(chooses)}
+                onClick={() => lookAtPlan(chooses)}
               >
                 {name}
               </button>

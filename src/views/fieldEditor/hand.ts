@@ -12,7 +12,7 @@ import { words } from './words';
 export type Tool = keyof typeof words.tools;
 
 /** What is chosen on the plan. */
-export type Chosen =
+export type Selection =
   | { readonly kind: 'node'; readonly id: NodeId }
   | { readonly kind: 'stretch'; readonly id: StretchId }
   | { readonly kind: 'hot-spot'; readonly index: number };
@@ -22,7 +22,7 @@ export type PartName = keyof typeof words.parts;
 
 export const partShown = signal<PartName>('field');
 export const tool = signal<Tool>('choose');
-export const chosen = signal<Chosen | null>(null);
+export const chosen = signal<Selection | null>(null);
 
 /** The point the next tap draws from; null while the pen is up. */
 export const pen = signal<NodeId | null>(null);
@@ -38,7 +38,7 @@ export function takeTool(next: Tool): void {
 }
 
 /** Selects something, without a tool. */
-export function choose(what: Chosen | null): void {
+export function choose(what: Selection | null): void {
   chosen.value = what;
   tool.value = 'choose';
   pen.value = null;
@@ -51,7 +51,7 @@ export function choose(what: Chosen | null): void {
 export const looks = signal(0);
 
 /** Selects something by name, from a list. */
-export function lookAt(what: Chosen): void {
+export function lookAtPlan(what: Selection): void {
   choose(what);
   looks.value += 1;
 }
@@ -116,9 +116,9 @@ export const rounded = ({ xM, yM }: Spot): Spot => ({
  * What is nearest to a spot: points and hot spots before stretches; null if nothing is within
  * reach.
  */
-function nearestTo(field: Field, spot: Spot, reachM: number): Chosen | null {
+function nearestTo(field: Field, spot: Spot, reachM: number): Selection | null {
   const far = (one: Spot) => Math.hypot(one.xM - spot.xM, one.yM - spot.yM);
-  const things: readonly (readonly [number, Chosen])[] = [
+  const things: readonly (readonly [number, Selection])[] = [
     ...field.taxi.nodes.map((node) => [far(node), { kind: 'node', id: node.id }] as const),
     ...(field.taxi.hotSpots ?? []).map(
       (hot, index) => [far(hot), { kind: 'hot-spot', index }] as const,

@@ -15,7 +15,7 @@ import { words } from './words';
 const SHOWN_MS = 2000;
 
 /** Lies over the place, so that nothing moves under a finger. */
-export function Told(): JSX.Element {
+export function KeysTold(): JSX.Element {
   const last = lastAct.value;
   const [over, setOver] = useState(0);
   useEffect(() => {

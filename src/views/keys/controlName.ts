@@ -1,6 +1,6 @@
 /** The name of a control, as shown. */
 
-import { type Control, partsOf } from '../../device/bindings';
+import { type Control, controlsOf } from '../../device/bindings';
 import { words } from './words';
 
 /** Browsers add vendor and product numbers to a pad's name. */
@@ -16,7 +16,7 @@ export const padName = (name: string, copy: number): string =>
 
 /** A control, as shown. */
 export function controlName(control: Control): string {
-  const parts = partsOf(control);
+  const parts = controlsOf(control);
   if (parts.kind !== 'pad') {
     return parts.kind === 'key' ? words.key(parts.name) : words.media(parts.name);
   }

@@ -1,7 +1,7 @@
 /** The words of Keys and sticks, in German. */
 
 import type { Action } from '../../device/bindings';
-import type { Manner } from '../../device/presses';
+import type { PressManner } from '../../device/presses';
 import type { Translated } from '../../parts/translated';
 import type { words as english } from './words.en';
 
@@ -31,7 +31,7 @@ const actionNote: Record<Action, string> = {
   airborne: 'Im Startlauf: vom Boden weg.',
 };
 
-const manner: Record<Manner, string> = {
+const manner: Record<PressManner, string> = {
   press: 'gedrückt',
   hold: 'gehalten',
   double: 'zweimal gedrückt',

@@ -2,7 +2,7 @@
 
 import type { Outcome } from '../../board/hands/actions';
 import type { Action } from '../../device/bindings';
-import type { Manner } from '../../device/presses';
+import type { PressManner } from '../../device/presses';
 
 const action: Record<Action, string> = {
   done: 'Done',
@@ -30,7 +30,7 @@ const actionNote: Record<Action, string> = {
   airborne: 'On the roll: off the ground.',
 };
 
-const manner: Record<Manner, string> = {
+const manner: Record<PressManner, string> = {
   press: 'pressed',
   hold: 'held',
   double: 'pressed twice',

@@ -6,7 +6,7 @@ import type { JSX } from 'preact';
 import { ask } from '../../board/places';
 import type { Balance, Envelope, Figure, LoadSheet } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
-import { decimal, whole } from '../../parts/format';
+import { decimal, wholeNumber } from '../../parts/format';
 import styles from './LoadSheet.module.css';
 import { frameOf, type PlotFrame } from './plotFrame';
 import { told } from './told';
@@ -102,7 +102,7 @@ function Plot({ envelope, burn, says }: PlotProps) {
   const takeoff = burn[0];
   const landing = burn.at(-1);
   const point = (at: Balance | undefined) =>
-    at === undefined ? '' : words.point(decimal(at[0], ARM_DECIMALS), whole(at[1]));
+    at === undefined ? '' : words.point(decimal(at[0], ARM_DECIMALS), wholeNumber(at[1]));
   return (
     <svg
       class={styles.plot}
@@ -127,7 +127,7 @@ function Axes({ frame }: { frame: PlotFrame }) {
         <g key={kg}>
           <line class={styles.grid} x1={left} x2={right} y1={frame.y(kg)} y2={frame.y(kg)} />
           <text class={styles.tick} x={left - 8} y={frame.y(kg) + 6} text-anchor="end">
-            {whole(kg)}
+            {wholeNumber(kg)}
           </text>
         </g>
       ))}

@@ -3,7 +3,7 @@
 import type { JSX } from 'preact';
 import type { Exceeded, Loading } from '../../core';
 import { NumberField } from '../../parts/field/NumberField';
-import { whole } from '../../parts/format';
+import { wholeNumber } from '../../parts/format';
 import styles from './LoadSheet.module.css';
 import { told } from './told';
 import { words } from './words';
@@ -42,7 +42,7 @@ export function Fuel({ fuel, fuelKg, exceeded, onMove, onChange }: FuelProps): J
         class={styles.slider}
         type="range"
         aria-label={words.fuel}
-        aria-valuetext={words.kg(whole(fuelKg))}
+        aria-valuetext={words.kg(wholeNumber(fuelKg))}
         min={0}
         max={maxKg}
         step={step}
@@ -61,11 +61,11 @@ export function Fuel({ fuel, fuelKg, exceeded, onMove, onChange }: FuelProps): J
           onChange={(kg) => onChange(kg ?? 0)}
         />
         {densityKgPerL !== undefined && (
-          <span class={styles.litres}>{words.litres(whole(fuelKg / densityKgPerL))}</span>
+          <span class={styles.litres}>{words.litres(wholeNumber(fuelKg / densityKgPerL))}</span>
         )}
       </div>
       {wrong === undefined ? (
-        <p class={styles.hint}>{words.tanks(whole(maxKg), whole(landingKg))}</p>
+        <p class={styles.hint}>{words.tanks(wholeNumber(maxKg), wholeNumber(landingKg))}</p>
       ) : (
         <p class={styles.bad}>{told(wrong, []).drawn}</p>
       )}

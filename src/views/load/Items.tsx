@@ -11,7 +11,7 @@ import {
   type LoadSheet,
 } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
-import { decimal, whole } from '../../parts/format';
+import { decimal, wholeNumber } from '../../parts/format';
 import styles from './LoadSheet.module.css';
 import { named } from './told';
 import { words } from './words';
@@ -72,7 +72,7 @@ function Item({ name, kg, armM }: ItemProps) {
   return (
     <tr>
       <th scope="row">{name}</th>
-      <td>{whole(kg)}</td>
+      <td>{wholeNumber(kg)}</td>
       {armM !== undefined && <td>{decimal(armM, 2)}</td>}
     </tr>
   );
@@ -94,7 +94,7 @@ function Total({ name, mass, arm, hasArms }: TotalProps) {
           words.because[mass.because]
         ) : (
           <Asked hint={words.ask} onAsk={() => ask(name, mass)}>
-            {whole(mass.value)}
+            {wholeNumber(mass.value)}
           </Asked>
         )}
       </td>

@@ -77,7 +77,7 @@ function Loader({ aircraft, loading }: { aircraft: Aircraft; loading: Loading })
       </div>
       <div class={styles.columns}>
         <div class={styles.column}>
-          <Part title={words.presets}>
+          <LoadPart title={words.presets}>
             <Choice
               label={words.presets}
               options={loading.presets.map(({ name }) => ({ value: name, name: named(name) }))}
@@ -88,8 +88,8 @@ function Loader({ aircraft, loading }: { aircraft: Aircraft; loading: Loading })
                 if (taken) take('', { fuelKg: taken.fuelKg, stations: taken.stations });
               }}
             />
-          </Part>
-          <Part title={words.fuel}>
+          </LoadPart>
+          <LoadPart title={words.fuel}>
             <Fuel
               key={fresh}
               fuel={loading.fuel}
@@ -98,16 +98,16 @@ function Loader({ aircraft, loading }: { aircraft: Aircraft; loading: Loading })
               onMove={setMovedTo}
               onChange={(fuelKg) => take('fuel', { fuelKg })}
             />
-          </Part>
+          </LoadPart>
           {stationParts}
         </div>
         <div class={styles.column}>
-          <Part title={words.envelope}>
+          <LoadPart title={words.envelope}>
             <EnvelopePlot sheet={sheet} envelope={loading.envelope ?? null} />
-          </Part>
-          <Part title={words.sheet}>
+          </LoadPart>
+          <LoadPart title={words.sheet}>
             <Items aircraft={aircraft} loading={loading} load={load} sheet={sheet} />
-          </Part>
+          </LoadPart>
         </div>
       </div>
     </>
@@ -115,7 +115,7 @@ function Loader({ aircraft, loading }: { aircraft: Aircraft; loading: Loading })
 }
 
 /** A titled part of the sheet. */
-export function Part({ title, children }: { title: string; children: ComponentChildren }) {
+export function LoadPart({ title, children }: { title: string; children: ComponentChildren }) {
   return (
     <section class={styles.part}>
       <h3 class={styles.title}>{title}</h3>

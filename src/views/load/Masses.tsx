@@ -4,7 +4,7 @@ import type { JSX } from 'preact';
 import { ask } from '../../board/places';
 import type { Aircraft, Figure, LoadSheet } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
-import { againstLimit, whole } from '../../parts/format';
+import { againstLimit, wholeNumber } from '../../parts/format';
 import { LimitBar } from '../../parts/limitBar/LimitBar';
 import styles from './LoadSheet.module.css';
 import { words } from './words';
@@ -31,7 +31,7 @@ interface MassProps {
 }
 
 function Mass({ name, figure, limitKg }: MassProps) {
-  const limit = whole(limitKg);
+  const limit = wholeNumber(limitKg);
   const kg = figure.value === null ? null : againstLimit(figure.value, limitKg);
   return (
     <div class={styles.mass}>

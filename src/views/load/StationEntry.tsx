@@ -5,7 +5,7 @@ import { useId } from 'preact/hooks';
 import { carriedKg, type Exceeded, type Load, type Station } from '../../core';
 import { Choice } from '../../parts/choice/Choice';
 import { NumberField } from '../../parts/field/NumberField';
-import { whole } from '../../parts/format';
+import { wholeNumber } from '../../parts/format';
 import { MOST_KG } from './Fuel';
 import styles from './LoadSheet.module.css';
 import { named, namedIn, told } from './told';
@@ -38,13 +38,15 @@ export function StationEntry({ station, load, exceeded, onChange }: StationProps
 }
 
 const may = (station: Station) =>
-  station.kind === 'people' ? words.each(whole(station.eachKg)) : words.upTo(whole(station.maxKg));
+  station.kind === 'people'
+    ? words.each(wholeNumber(station.eachKg))
+    : words.upTo(wholeNumber(station.maxKg));
 
 /** More people than this are typed as a number. */
 const MOST_KEYS = 6;
 
 const choiceWords = ({ name, kg }: { readonly name: string; readonly kg: number }) =>
-  namedIn((text) => words.choice(text, words.kg(whole(kg))), name);
+  namedIn((text) => words.choice(text, words.kg(wholeNumber(kg))), name);
 
 interface CarriedProps {
   readonly station: Station;

@@ -3,7 +3,7 @@
 import type { ComponentChildren } from 'preact';
 import { aircraftText } from '../../board/language';
 import type { Exceeded, Station } from '../../core';
-import { whole } from '../../parts/format';
+import { wholeNumber } from '../../parts/format';
 import { marked, type Worded, worded } from '../../parts/marked';
 import { words } from './words';
 
@@ -17,7 +17,7 @@ export function namedIn(sentence: (name: string) => string, name: string): Compo
 }
 
 /** Kilograms over or short, never rounded to zero. */
-const byWhole = (kg: number) => whole(Math.max(1, Math.ceil(kg - 0.5)));
+const byWhole = (kg: number) => wholeNumber(Math.max(1, Math.ceil(kg - 0.5)));
 
 /** The sentence for what is exceeded, as plain text and as it is drawn. */
 export function told(exceeded: Exceeded, stations: readonly Station[]): Worded {

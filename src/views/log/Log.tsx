@@ -7,7 +7,7 @@ import { openSheet } from '../../board/places';
 import { add } from '../../board/record/adding';
 import { lines, nameOf, openLog, stillReading, totals } from '../../board/record/log';
 import type { LogMoment, LogSummary } from '../../core';
-import { utcDate, whole, zulu } from '../../parts/format';
+import { utcDate, wholeNumber, zulu } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { hoursMinutes } from './hours';
 import styles from './Log.module.css';
@@ -37,12 +37,12 @@ export function Log(): JSX.Element {
       </ol>
       {older > 0 && (
         <p class={styles.keys}>
-          <Key onPress={() => setShown(shown + PAGE)}>{words.older(whole(older))}</Key>
+          <Key onPress={() => setShown(shown + PAGE)}>{words.older(wholeNumber(older))}</Key>
         </p>
       )}
       {stillReading.value > 0 && (
         <p class={styles.counts} role="status">
-          {words.stillReading(whole(stillReading.value))}
+          {words.stillReading(wholeNumber(stillReading.value))}
         </p>
       )}
     </div>
@@ -71,10 +71,10 @@ function Totals() {
   const sums = totals.value;
   if (sums === null) return null;
   const figures = [
-    [words.totals.sorties, whole(sums.sorties)],
+    [words.totals.sorties, wholeNumber(sums.sorties)],
     [words.totals.block, hoursMinutes(sums.blockMinutes)],
     [words.totals.flight, hoursMinutes(sums.flightMinutes)],
-    [words.totals.landings, whole(sums.landings)],
+    [words.totals.landings, wholeNumber(sums.landings)],
   ] as const;
   return (
     <dl class={styles.totals} aria-label={words.totals.label}>

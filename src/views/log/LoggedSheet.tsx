@@ -13,11 +13,11 @@ import {
   nameOf,
   note,
   openLogged,
-  takeBack,
+  takeBackEntry,
   takeUpAgain,
 } from '../../board/record/log';
 import type { Id, LoggedSortie, Seal } from '../../core';
-import { decimal, NO_BREAK_SPACE, utcDate, whole, zulu } from '../../parts/format';
+import { decimal, NO_BREAK_SPACE, utcDate, wholeNumber, zulu } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { marked, markedText } from '../../parts/marked';
 import { Sheet } from '../../parts/sheet/Sheet';
@@ -143,7 +143,7 @@ function Times({ logged }: Of) {
             times.landed.sortieMs,
           )}
         />
-        <Figure name={words.sheet.landings} value={whole(logged.landings)} />
+        <Figure name={words.sheet.landings} value={wholeNumber(logged.landings)} />
       </dl>
     </Part>
   );
@@ -157,7 +157,7 @@ function Notes({ logged: { id, notes } }: Of) {
         {notes.map(({ id: entry, text }) => (
           <li key={entry} class={styles.noted}>
             {text}
-            <Key label={words.sheet.dropNote(text)} onPress={() => takeBack(id, entry)}>
+            <Key label={words.sheet.dropNote(text)} onPress={() => takeBackEntry(id, entry)}>
               {words.sheet.takeBack}
             </Key>
           </li>
@@ -309,5 +309,5 @@ function Sealed({ seal, title }: { seal: Seal; title: string }) {
 /** Speeds and angles to a tenth, as they were judged; what counts in hundreds, whole. */
 function figureText(value: number, unit: string): string {
   if (unit === 'hPa') return String(Math.round(value));
-  return unit === 'kg' || unit === 'm' ? whole(value) : decimal(value, 1);
+  return unit === 'kg' || unit === 'm' ? wholeNumber(value) : decimal(value, 1);
 }

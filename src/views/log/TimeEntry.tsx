@@ -2,7 +2,7 @@
 
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { correct, takeBack } from '../../board/record/log';
+import { correct, takeBackEntry } from '../../board/record/log';
 import type { Id, LoggedTime, LogMoment } from '../../core';
 import { zulu } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
@@ -63,7 +63,10 @@ export function TimeEntry({ sortie, moment, time, nearest }: TimeEntryProps): JS
           {recorded === null
             ? words.sheet.never
             : words.sheet[recorded.from === 'stamp' ? 'stamped' : 'steps'](zulu(recorded.sortieMs))}
-          <Key label={words.sheet.takeBackOf(name)} onPress={() => takeBack(sortie, correction)}>
+          <Key
+            label={words.sheet.takeBackOf(name)}
+            onPress={() => takeBackEntry(sortie, correction)}
+          >
             {words.sheet.takeBack}
           </Key>
         </span>

@@ -5,7 +5,7 @@ import type { Cell } from '../../exchange/csv';
 import { words } from './words';
 
 /** What the table can't know about a sortie by itself. */
-export interface Told {
+export interface LoggedTimes {
   readonly blockMinutes: number | null;
   readonly flightMinutes: number | null;
   readonly field: string;
@@ -68,7 +68,7 @@ const figuresOf = (seal: Seal | null, names: readonly string[]): readonly Cell[]
   });
 
 /** The line of a sortie. */
-export function lineOf(sortie: LoggedSortie, told: Told): readonly Cell[] {
+export function lineOf(sortie: LoggedSortie, told: LoggedTimes): readonly Cell[] {
   const { times, heldBack, cannot, notes } = sortie;
   const first = times['off chocks'].sortieMs ?? times.airborne.sortieMs ?? sortie.beganAt.sortieMs;
   return [

@@ -4,7 +4,7 @@ import type { JSX } from 'preact';
 import { ask } from '../../board/places';
 import { degreesOf, endsOf, type Field, type Figure, toMagnetic } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
-import { decimal, direction, whole } from '../../parts/format';
+import { decimal, direction, wholeNumber } from '../../parts/format';
 import styles from './Numbers.module.css';
 import { words } from './words';
 
@@ -22,7 +22,7 @@ export function FieldTable({ field, variation }: FieldTableProps): JSX.Element {
         <div class={styles.line}>
           <dt>{words.elevation}</dt>
           <dd>
-            <b>{words.feet(whole(field.place.elevationFt))}</b>
+            <b>{words.feet(wholeNumber(field.place.elevationFt))}</b>
           </dd>
         </div>
         <div class={styles.line}>
@@ -57,7 +57,7 @@ export function FieldTable({ field, variation }: FieldTableProps): JSX.Element {
               <tr key={designator}>
                 <th scope="row">{designator}</th>
                 {[given.toraM, given.todaM, given.asdaM, given.ldaM].map((length, i) => (
-                  <td key={words.endsHead[i + 1]}>{whole(length)}</td>
+                  <td key={words.endsHead[i + 1]}>{wholeNumber(length)}</td>
                 ))}
                 <td>
                   {variation.value === null

@@ -11,7 +11,7 @@ import { setInputs } from '../../board/record/choices';
 import type { TodayBrief } from '../../core';
 import { Choice } from '../../parts/choice/Choice';
 import { NumberField } from '../../parts/field/NumberField';
-import { whole } from '../../parts/format';
+import { wholeNumber } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { Value } from './Line';
 import styles from './Numbers.module.css';
@@ -46,7 +46,7 @@ export function Given({ today }: { today: TodayBrief }): JSX.Element {
           <dd>
             <b>
               {words.alongKt(
-                headwindKt === null ? null : whole(Math.abs(headwindKt)),
+                headwindKt === null ? null : wholeNumber(Math.abs(headwindKt)),
                 (headwindKt ?? 0) < 0,
               )}
             </b>

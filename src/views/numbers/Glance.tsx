@@ -4,7 +4,7 @@ import type { JSX } from 'preact';
 import { ask } from '../../board/places';
 import type { Figure, Unit } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
-import { NO_BREAK_SPACE, whole } from '../../parts/format';
+import { NO_BREAK_SPACE, wholeNumber } from '../../parts/format';
 import styles from './Numbers.module.css';
 import { words } from './words';
 
@@ -28,7 +28,7 @@ export function Glance({ cells }: { cells: readonly Cell[] }): JSX.Element {
               <span class={styles.absent}>{words.because[figure.because] ?? words.notKnown}</span>
             ) : (
               <Asked className={styles.huge} hint={words.ask} onAsk={() => ask(name, figure)}>
-                {whole(down === true ? Math.floor(figure.value) : figure.value)}
+                {wholeNumber(down === true ? Math.floor(figure.value) : figure.value)}
                 <small class={styles.unit}>{`${NO_BREAK_SPACE}${figure.unit}`}</small>
               </Asked>
             )}

@@ -2,13 +2,13 @@
 
 import type { JSX } from 'preact';
 import type { TodayBrief } from '../../core';
-import { decimal, whole } from '../../parts/format';
+import { decimal, wholeNumber } from '../../parts/format';
 import { LengthBars } from '../../parts/lengthBars/LengthBars';
 import { Assumed } from './Assumed';
 import { Glance } from './Glance';
 import { Group, Line, Pair, PairHead } from './Line';
 import styles from './Numbers.module.css';
-import { Cannot } from './TakeoffToday';
+import { NoNumbers } from './TakeoffToday';
 import { words } from './words';
 
 /** Heights over the threshold to start down from, ft. */
@@ -18,10 +18,12 @@ const HEIGHTS_FT = [1000, 1500, 2000, 3000, 5000, 10_000];
 const FT_PER_NM = (1852 / 0.3048) * Math.tan((3 * Math.PI) / 180);
 
 /** The landing of today. */
-export function LandingToday({ today }: { today: TodayBrief }): JSX.Element {
+export function LandingPanel({ today }: { today: TodayBrief }): JSX.Element {
   const { planned, expected } = today.landing;
-  if (planned.because !== null) return <Cannot because={planned.because} title={words.landing} />;
-  if (expected.because !== null) return <Cannot because={expected.because} title={words.landing} />;
+  if (planned.because !== null)
+    return <NoNumbers because={planned.because} title={words.landing} />;
+  if (expected.because !== null)
+    return <NoNumbers because={expected.because} title={words.landing} />;
   const [plan, hope] = [planned.figures, expected.figures];
   const needed = plan.plannedM.value ?? 0;
   const left = plan.plannedLeftM.value;
@@ -52,13 +54,13 @@ export function LandingToday({ today }: { today: TodayBrief }): JSX.Element {
               toM: needed,
               expectedToM: hope.neededM.value,
               availableM: needed + left,
-              availableName: words.availableOf('LDA', whole(needed + left)),
+              availableName: words.availableOf('LDA', wholeNumber(needed + left)),
               label: words.barSpoken(
                 words.landingPlanned,
-                whole(needed),
+                wholeNumber(needed),
                 'LDA',
-                whole(needed + left),
-                whole(left),
+                wholeNumber(needed + left),
+                wholeNumber(left),
               ),
             },
           ]}
@@ -88,7 +90,7 @@ export function LandingToday({ today }: { today: TodayBrief }): JSX.Element {
           <dl>
             {HEIGHTS_FT.map((ft) => (
               <div key={ft} class={styles.line}>
-                <dt>{words.above(whole(ft))}</dt>
+                <dt>{words.above(wholeNumber(ft))}</dt>
                 <dd>
                   <b>{words.miles(decimal(ft / FT_PER_NM, 1))}</b>
                 </dd>

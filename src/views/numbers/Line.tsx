@@ -4,7 +4,7 @@ import type { ComponentChildren, JSX } from 'preact';
 import { ask } from '../../board/places';
 import type { Figure, Unit } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
-import { decimal, NO_BREAK_SPACE, whole } from '../../parts/format';
+import { decimal, NO_BREAK_SPACE, wholeNumber } from '../../parts/format';
 import styles from './Numbers.module.css';
 import { words } from './words';
 
@@ -28,8 +28,8 @@ export const written = ({
 }): string => {
   if (unit === '%') return `${decimal(value, 1)}${NO_BREAK_SPACE}%`;
   if (unit === 'deg') return `${decimal(value, 1)}°`;
-  if (unit === 'degC') return `${whole(value)}${NO_BREAK_SPACE}°C`;
-  return `${whole(value)}${NO_BREAK_SPACE}${unit}`;
+  if (unit === 'degC') return `${wholeNumber(value)}${NO_BREAK_SPACE}°C`;
+  return `${wholeNumber(value)}${NO_BREAK_SPACE}${unit}`;
 };
 
 /** Which way a limit is rounded. */

@@ -5,7 +5,7 @@ import { useState } from 'preact/hooks';
 import { wind } from '../../board/board';
 import { dayGiven, lookUps, numbersEnd } from '../../board/flight/today';
 import type { LookUp } from '../../core';
-import { whole } from '../../parts/format';
+import { wholeNumber } from '../../parts/format';
 import styles from './Numbers.module.css';
 import { words } from './words';
 
@@ -28,8 +28,8 @@ export function LookUps(): JSX.Element | null {
           <Table
             table={tables.crosswindTable(off, speedKt)}
             corner={words.crosswindCorner}
-            columnName={(kt) => words.kt(whole(kt))}
-            rowName={(deg) => `${whole(deg)}°`}
+            columnName={(kt) => words.kt(wholeNumber(kt))}
+            rowName={(deg) => `${wholeNumber(deg)}°`}
           />
         )}
       </Fold>
@@ -39,7 +39,7 @@ export function LookUps(): JSX.Element | null {
             table={tables.speedTable(given)}
             corner={words.massCorner}
             columnName={(i) => words.speedColumns[i] ?? ''}
-            rowName={whole}
+            rowName={wholeNumber}
             wholeRow
           />
         )}
@@ -49,8 +49,8 @@ export function LookUps(): JSX.Element | null {
           <Table
             table={tables.runTable(given, end?.designator ?? null, end?.headwindLeastKt ?? null)}
             corner={words.runCorner}
-            columnName={(ft) => words.feet(whole(ft))}
-            rowName={(c) => words.celsius(whole(c))}
+            columnName={(ft) => words.feet(wholeNumber(ft))}
+            rowName={(c) => words.celsius(wholeNumber(c))}
           />
         )}
       </Fold>
@@ -104,10 +104,12 @@ function Table({ table, corner, columnName, rowName, wholeRow }: TableProps) {
                   key={column}
                   class={isToday(row, column) ? styles.today : undefined}
                   aria-label={
-                    isToday(row, column) && cell !== null ? words.todayCell(whole(cell)) : undefined
+                    isToday(row, column) && cell !== null
+                      ? words.todayCell(wholeNumber(cell))
+                      : undefined
                   }
                 >
-                  {cell === null ? '—' : whole(cell)}
+                  {cell === null ? '—' : wholeNumber(cell)}
                 </td>
               ))}
             </tr>

@@ -8,11 +8,11 @@ import type { NumbersBrief } from '../../core';
 import { Book } from './Book';
 import { FieldTable } from './FieldTable';
 import { Entries, Given } from './Given';
-import { LandingToday } from './LandingToday';
+import { LandingPanel } from './LandingToday';
 import { Group, Line } from './Line';
 import { LookUps } from './LookUps';
 import styles from './Numbers.module.css';
-import { TakeoffToday } from './TakeoffToday';
+import { TakeoffPanel } from './TakeoffToday';
 import { words } from './words';
 
 /** The place Numbers: what comes next first, so the landing once airborne. */
@@ -31,9 +31,9 @@ export function Numbers(): JSX.Element {
       ) : (
         <>
           <Given today={worked} />
-          {purpose.value === 'landing' && <LandingToday today={worked} />}
-          <TakeoffToday today={worked} />
-          {purpose.value === 'take-off' && <LandingToday today={worked} />}
+          {purpose.value === 'landing' && <LandingPanel today={worked} />}
+          <TakeoffPanel today={worked} />
+          {purpose.value === 'take-off' && <LandingPanel today={worked} />}
         </>
       )}
       <Limits brief={brief} />

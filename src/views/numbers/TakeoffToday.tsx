@@ -2,7 +2,7 @@
 
 import type { JSX } from 'preact';
 import type { TodayBrief } from '../../core';
-import { whole } from '../../parts/format';
+import { wholeNumber } from '../../parts/format';
 import { type LengthBar, LengthBars } from '../../parts/lengthBars/LengthBars';
 import { Assumed } from './Assumed';
 import { Glance } from './Glance';
@@ -11,10 +11,12 @@ import styles from './Numbers.module.css';
 import { words } from './words';
 
 /** The take-off of today. */
-export function TakeoffToday({ today }: { today: TodayBrief }): JSX.Element {
+export function TakeoffPanel({ today }: { today: TodayBrief }): JSX.Element {
   const { planned, expected } = today.takeoff;
-  if (planned.because !== null) return <Cannot because={planned.because} title={words.takeoff} />;
-  if (expected.because !== null) return <Cannot because={expected.because} title={words.takeoff} />;
+  if (planned.because !== null)
+    return <NoNumbers because={planned.because} title={words.takeoff} />;
+  if (expected.because !== null)
+    return <NoNumbers because={expected.because} title={words.takeoff} />;
   const [plan, hope] = [planned.figures, expected.figures];
   const { boundBy } = planned.raw.stop;
   const short = [plan.toraLeftM, plan.todaLeftM].some(({ value }) => value !== null && value < 0);
@@ -87,7 +89,7 @@ export function TakeoffToday({ today }: { today: TodayBrief }): JSX.Element {
 }
 
 /** Why nothing can be computed. */
-export function Cannot({ title, because }: { title: string; because: string }): JSX.Element {
+export function NoNumbers({ title, because }: { title: string; because: string }): JSX.Element {
   return (
     <section>
       <h2 class={styles.title}>{title}</h2>
@@ -117,8 +119,14 @@ function bars({ takeoff: { planned, expected }, end }: TodayBrief): readonly Len
         toM: fromM + needed,
         expectedToM: expectedM === null ? null : fromM + expectedM,
         availableM,
-        availableName: words.availableOf(of, whole(availableM)),
-        label: words.barSpoken(name, whole(needed), of, whole(availableM), whole(over)),
+        availableName: words.availableOf(of, wholeNumber(availableM)),
+        label: words.barSpoken(
+          name,
+          wholeNumber(needed),
+          of,
+          wholeNumber(availableM),
+          wholeNumber(over),
+        ),
       },
     ];
   };

@@ -1,10 +1,10 @@
 /** The words of Numbers, in German. */
 
-import { whole } from '../../parts/format';
+import { wholeNumber } from '../../parts/format';
 import type { Translated } from '../../parts/translated';
 import type { words as english } from './words.en';
 
-const metres = (m: number) => `${whole(m)} m`;
+const metres = (m: number) => `${wholeNumber(m)} m`;
 
 export const words: Translated<typeof english> = {
   place: 'Werte',

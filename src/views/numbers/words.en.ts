@@ -1,8 +1,8 @@
 /** The words of Numbers. */
 
-import { whole } from '../../parts/format';
+import { wholeNumber } from '../../parts/format';
 
-const metres = (m: number) => `${whole(m)} m`;
+const metres = (m: number) => `${wholeNumber(m)} m`;
 
 export const words = {
   place: 'Numbers',

@@ -9,7 +9,7 @@ import { nameLang } from '../../board/language';
 import type { Hash, Procedure } from '../../core';
 import { theme } from '../../device/preferences';
 import { Choice } from '../../parts/choice/Choice';
-import { direction, utcDate, whole } from '../../parts/format';
+import { direction, utcDate, wholeNumber } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { marked } from '../../parts/marked';
 import { Sheet } from '../../parts/sheet/Sheet';
@@ -73,8 +73,8 @@ function windText(): string | null {
   if (enteredWind.value === null || read === null) return null;
   return [
     read.fromDeg === null ? '' : direction(read.fromDeg),
-    whole(read.speedKt ?? 0),
-    read.gustKt === null ? '' : `${words.gust} ${whole(read.gustKt)}`,
+    wholeNumber(read.speedKt ?? 0),
+    read.gustKt === null ? '' : `${words.gust} ${wholeNumber(read.gustKt)}`,
   ]
     .filter(Boolean)
     .join(' ');

@@ -1,7 +1,7 @@
 /** The text of a step on a printed card: live numbers as they are today, or room to write them. */
 
 import { type Facts, isLiveName, LIVE, piecesOf, roundedLive, type Step } from '../../core';
-import { direction, whole } from '../../parts/format';
+import { direction, wholeNumber } from '../../parts/format';
 import { words } from './words';
 
 /** A piece of a printed line: words, or a number; null leaves room to write it by hand. */
@@ -23,7 +23,7 @@ function liveText(name: string, facts: Facts | null): string | null {
   if (LIVE[name].form === 'heading') return direction(value);
   const rounded = roundedLive(name, value);
   // A pressure is read digit by digit, and has no thousands.
-  return name === 'qnh' ? String(rounded) : whole(rounded);
+  return name === 'qnh' ? String(rounded) : wholeNumber(rounded);
 }
 
 /** When a step applies, in words; empty where it always does. */

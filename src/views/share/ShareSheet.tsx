@@ -9,7 +9,7 @@ import { type Shared, shared } from '../../board/documents/sharing';
 import { nameLang } from '../../board/language';
 import type { Hash } from '../../core';
 import { canShare, copyText, openShareSheet, saveFile } from '../../device/files';
-import { whole } from '../../parts/format';
+import { wholeNumber } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { marked } from '../../parts/marked';
 import { Sheet } from '../../parts/sheet/Sheet';
@@ -72,7 +72,7 @@ function LinkPart({ document: { links, name } }: { document: Shared }) {
   const sheet = { url: link, title: name };
   return (
     <Part title={words.link}>
-      <p>{words.linkHint(whole(link.length))}</p>
+      <p>{words.linkHint(wholeNumber(link.length))}</p>
       <div class={styles.keys}>
         <Key onPress={() => void copyText(link).then(setCopied)}>{words.copy}</Key>
         {canShare(sheet) && <Key onPress={() => void openShareSheet(sheet)}>{words.shareLink}</Key>}

@@ -18,7 +18,7 @@ import { endSortie } from '../../board/steps/stepping';
 import type { Hash } from '../../core';
 import { Choice } from '../../parts/choice/Choice';
 import { NumberField } from '../../parts/field/NumberField';
-import { decimal, whole } from '../../parts/format';
+import { decimal, wholeNumber } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { marked } from '../../parts/marked';
 import { Sheet } from '../../parts/sheet/Sheet';
@@ -169,7 +169,9 @@ function LoadPart() {
   return (
     <Part title={words.load}>
       <p class={styles.said}>
-        {takeoffMassKg.value === null ? words.noMass : words.loaded(whole(takeoffMassKg.value))}
+        {takeoffMassKg.value === null
+          ? words.noMass
+          : words.loaded(wholeNumber(takeoffMassKg.value))}
       </p>
       {exceeded.length > 0 && <p class={styles.bad}>{words.loadOver}</p>}
       <div class={styles.keys}>
@@ -284,7 +286,7 @@ function Preference() {
 function Limits() {
   const { aircraft: flown, surface } = settled.value;
   const limit = (kt: number | undefined) =>
-    kt === undefined ? '' : words.aircraftLimit(whole(kt));
+    kt === undefined ? '' : words.aircraftLimit(wholeNumber(kt));
   return (
     <>
       <div class={styles.pair}>

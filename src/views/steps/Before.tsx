@@ -12,10 +12,10 @@ import { zulu } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { marked, seenAndSaid } from '../../parts/marked';
 import styles from './Due.module.css';
-import { Habits, habitsIn } from './Habits';
+import { Habits, habitsOfPart } from './Habits';
 import habitStyles from './Habits.module.css';
 import { liveText } from './liveText';
-import { Mark, stateLang, stateWords } from './StepMark';
+import { StepMark, stateLang, stateWords } from './StepMark';
 import { words } from './words';
 
 /** How many held-back steps are shown; the others are counted. */
@@ -38,7 +38,7 @@ export function Before({ walk }: { walk: Walk }): JSX.Element {
     ...heldBack.slice(0, HELD_SHOWN),
   ];
   const isFresh = isPhaseFresh(walk);
-  const habits = isFresh ? habitsIn(walk) : [];
+  const habits = isFresh ? habitsOfPart(walk) : [];
   const habitual = habits.length > 0 ? habitStyles.habitual : '';
   return (
     <ul class={`${styles.before} ${habitual}`} aria-label={words.justBefore}>
@@ -55,7 +55,7 @@ export function Before({ walk }: { walk: Walk }): JSX.Element {
 function Handled({ row }: { row: StepRow }) {
   return (
     <li class={`${styles.beforeRow} ${row.state.kind === 'held' ? styles.heldRow : ''}`}>
-      <Mark row={row} />
+      <StepMark row={row} />
       <span class={styles.beforeItem} lang={stepsLang()}>
         {liveText(row.step.item)}
       </span>

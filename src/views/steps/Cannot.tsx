@@ -19,7 +19,7 @@ interface CannotProps {
 const LONGEST_REASON = 80;
 
 /** The reasons, and a line for another. */
-export function Cannot({ item, onReason, onClose }: CannotProps): JSX.Element {
+export function CannotDo({ item, onReason, onClose }: CannotProps): JSX.Element {
   const [other, setOther] = useState('');
   return (
     <Sheet

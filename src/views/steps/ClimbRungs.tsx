@@ -5,7 +5,7 @@ import { sortie } from '../../board/board';
 import { wallMs } from '../../board/flight/time';
 import { ladder } from '../../board/flight/today';
 import type { ClimbRung } from '../../core';
-import { whole } from '../../parts/format';
+import { wholeNumber } from '../../parts/format';
 import styles from './ClimbRungs.module.css';
 import { words } from './words';
 
@@ -29,7 +29,7 @@ export function ClimbRungs(): JSX.Element | null {
         <li key={rung.what} class={styles.rung}>
           <span class={styles.name}>{words.climbRung[rung.what]}</span>
           <b class={styles.speed}>
-            {whole(rung.speedKt)}
+            {wholeNumber(rung.speedKt)}
             <small class={styles.unit}>{words.knots}</small>
           </b>
           <span class={styles.left}>{leftOf(rung, goneMs / 1000)}</span>
@@ -42,10 +42,13 @@ export function ClimbRungs(): JSX.Element | null {
 /** The time left until the limit or, without one, until the speed. */
 function leftOf({ limitKt, limitS, fromLiftOffS }: ClimbRung, goneS: number): string {
   if (limitKt !== null) {
-    if (limitS === null) return words.limitOnly(whole(limitKt));
-    return words.limitIn(whole(limitKt), limitS > goneS ? whole(Math.floor(limitS - goneS)) : null);
+    if (limitS === null) return words.limitOnly(wholeNumber(limitKt));
+    return words.limitIn(
+      wholeNumber(limitKt),
+      limitS > goneS ? wholeNumber(Math.floor(limitS - goneS)) : null,
+    );
   }
   return fromLiftOffS > goneS
-    ? words.speedIn(whole(Math.ceil(fromLiftOffS - goneS)))
+    ? words.speedIn(wholeNumber(Math.ceil(fromLiftOffS - goneS)))
     : words.aboutNow;
 }

@@ -13,7 +13,7 @@ import { TickKey } from '../../parts/key/TickKey';
 import { marked } from '../../parts/marked';
 import { BackKey } from './BackKey';
 import { Before } from './Before';
-import { Cannot } from './Cannot';
+import { CannotDo } from './Cannot';
 import styles from './Due.module.css';
 import { liveText } from './liveText';
 import { Next } from './Next';
@@ -95,7 +95,7 @@ export function Due({ walk, main, inList }: DueProps): JSX.Element {
         </TickKey>
       </div>
       {asking && (
-        <Cannot
+        <CannotDo
           item={item}
           onClose={() => setAsking(false)}
           onReason={(why) => {

@@ -24,7 +24,7 @@ interface Said {
 }
 
 /** What is said about the phase's steps. */
-export function habitsIn(walk: Walk): readonly Said[] {
+export function habitsOfPart(walk: Walk): readonly Said[] {
   const tied = procedure.value === null ? null : tiesOf(procedure.value, inputs.value.ties);
   const rows = rowsOf(walk);
   return habits.value

@@ -20,7 +20,7 @@ import { doIt, offered, stopRoll } from '../../board/steps/stepping';
 import { type Figure, type Ladder, notThereIn, type Rung } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
 import { CardOpener } from '../../parts/card/CardOpener';
-import { NO_BREAK_SPACE, stopwatch, whole } from '../../parts/format';
+import { NO_BREAK_SPACE, stopwatch, wholeNumber } from '../../parts/format';
 import { TickKey } from '../../parts/key/TickKey';
 import { marked } from '../../parts/marked';
 import { BackKey } from './BackKey';
@@ -32,7 +32,7 @@ import { words } from './words';
  * The rungs: the first speed lowest, in the order of speeds; today's, or the book's if there are no
  * others.
  */
-export function Rungs(): JSX.Element | null {
+export function LadderRungs(): JSX.Element | null {
   const todays = ladder.value;
   return todays === null ? <BookRungs /> : <TodaysRungs ladder={todays} />;
 }
@@ -51,8 +51,8 @@ function TodaysRungs({ ladder: { rungs } }: { ladder: Ladder }): JSX.Element {
             <Note {...noteOf(rung)} />
           </span>
           <span class={styles.when}>
-            <b>{words.seconds(whole(rung.s))}</b>
-            <span>{words.metres(whole(Math.round(rung.distanceM / 10) * 10))}</span>
+            <b>{words.seconds(wholeNumber(rung.s))}</b>
+            <span>{words.metres(wholeNumber(Math.round(rung.distanceM / 10) * 10))}</span>
           </span>
         </li>
       ))}
@@ -78,7 +78,7 @@ function noteOf(rung: Rung): Shown {
   switch (rung.what) {
     case 'mark': {
       const least = rung.least?.value;
-      return ofPage(least == null ? '' : words.stopUnder(whole(Math.ceil(least))));
+      return ofPage(least == null ? '' : words.stopUnder(wholeNumber(Math.ceil(least))));
     }
     case 'last-stop':
       return ofPage(
@@ -90,7 +90,7 @@ function noteOf(rung: Rung): Shown {
       return aircraftText(aircraft?.takeoff.rotateTo ?? '');
     case 'lift-off': {
       const gear = aircraft?.climb.gearUpByKt ?? aircraft?.limits.gearKt;
-      return ofPage(gear === undefined ? '' : words.gearUp(whole(gear)));
+      return ofPage(gear === undefined ? '' : words.gearUp(wholeNumber(gear)));
     }
   }
 }
@@ -106,7 +106,7 @@ function Speed({ name, figure, down }: SpeedProps): JSX.Element {
   const { value } = figure;
   return (
     <Asked hint={words.knots} className={styles.speed} onAsk={() => ask(name, figure)}>
-      {value === null ? words.unknownLive : whole(down === true ? Math.floor(value) : value)}
+      {value === null ? words.unknownLive : wholeNumber(down === true ? Math.floor(value) : value)}
       <small class={styles.unit}>{`${NO_BREAK_SPACE}${words.knots}`}</small>
     </Asked>
   );
@@ -121,7 +121,7 @@ function BookRungs(): JSX.Element | null {
     {
       name: words.rung['lift-off'](0),
       figure: liftOffKt,
-      note: ofPage(gear === null ? '' : words.gearUp(whole(gear))),
+      note: ofPage(gear === null ? '' : words.gearUp(wholeNumber(gear))),
     },
     {
       name: words.rung.rotate(0),
@@ -154,7 +154,10 @@ function Head(): JSX.Element | null {
       <>
         <HeadCell name={words.runPlanned} figure={runM} />
         {left !== null && (
-          <HeadCell name={words.available(whole(left + (runM.value ?? 0)))} figure={toraLeftM} />
+          <HeadCell
+            name={words.available(wholeNumber(left + (runM.value ?? 0)))}
+            figure={toraLeftM}
+          />
         )}
       </>
     );
@@ -170,7 +173,7 @@ function HeadCell({ name, figure }: { name: string; figure: Figure<'m'> }): JSX.
       <dd>
         {figure.value !== null && (
           <Asked hint={words.opens} onAsk={() => ask(name, figure)}>
-            {words.metres(whole(figure.value))}
+            {words.metres(wholeNumber(figure.value))}
           </Asked>
         )}
       </dd>
@@ -203,7 +206,7 @@ export function LadderView(): JSX.Element {
           <dd>{released && stopwatch(wallMs.value - released.at.wallMs)}</dd>
         </div>
       </dl>
-      <Rungs />
+      <LadderRungs />
       <p class={styles.stop}>
         <b class={styles.stopLabel}>{words.toStop}</b> <b lang={stop.lang}>{stop.text}</b>
         {missing.length > 0 && <b>{marked(stepsLang(), words.without, missing.join(', '))}</b>}

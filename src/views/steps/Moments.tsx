@@ -7,11 +7,11 @@ import { stepsLang } from '../../board/language';
 import { openPlace } from '../../board/places';
 import { doIt, flyAgain, goAround } from '../../board/steps/stepping';
 import { type LeadsTo, type Main, type Offers, wantsHold } from '../../core';
-import { whole } from '../../parts/format';
+import { wholeNumber } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { TickKey } from '../../parts/key/TickKey';
 import { BackKey } from './BackKey';
-import { Rungs } from './Ladder';
+import { LadderRungs } from './Ladder';
 import { liveText } from './liveText';
 import styles from './Moments.module.css';
 import { words } from './words';
@@ -22,9 +22,9 @@ export function Release({ main }: { main: Extract<Main, { what: 'stamp' }> }): J
   const lightUpS = ladder.value?.lightUpS ?? null;
   return (
     <div class={styles.moment}>
-      <Rungs />
+      <LadderRungs />
       {lightUpS !== null && lightUpS > 0 && (
-        <p class={styles.tied}>{words.lightUp(whole(lightUpS))}</p>
+        <p class={styles.tied}>{words.lightUp(wholeNumber(lightUpS))}</p>
       )}
       {wind.value.using === null && (
         <div class={styles.warning}>

@@ -21,7 +21,7 @@ import { Key } from '../../parts/key/Key';
 import { Sheet } from '../../parts/sheet/Sheet';
 import { liveText } from './liveText';
 import styles from './PhaseTabs.module.css';
-import { Mark, stateLang, stateWords } from './StepMark';
+import { StepMark, stateLang, stateWords } from './StepMark';
 import { words } from './words';
 
 /** The row of phases. */
@@ -112,7 +112,7 @@ function Row({ row, onClose }: { row: StepRow; onClose: () => void }) {
   const { kind } = row.state;
   return (
     <li class={styles.row}>
-      <Mark row={row} />
+      <StepMark row={row} />
       <span class={styles.item}>
         <b lang={stepsLang()}>{liveText(row.step.item)}</b>
         {(kind === 'open' || kind === 'done') && (

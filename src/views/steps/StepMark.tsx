@@ -5,13 +5,13 @@ import { settled } from '../../board/board';
 import { steps } from '../../board/flight/flight';
 import { stepsLang } from '../../board/language';
 import type { FactName, FactValue, StepRow } from '../../core';
-import { whole, zulu } from '../../parts/format';
+import { wholeNumber, zulu } from '../../parts/format';
 import { liveText } from './liveText';
 import styles from './StepMark.module.css';
 import { words } from './words';
 
 /** Done is full, held back half, cannot crossed, not needed a dash, open empty. */
-export function Mark({ row }: { row: StepRow }): JSX.Element {
+export function StepMark({ row }: { row: StepRow }): JSX.Element {
   const { kind } = row.state;
   return (
     <svg class={styles.mark} viewBox="0 0 20 20" aria-hidden="true">
@@ -70,6 +70,6 @@ function factWords(name: FactName, value: FactValue, now: boolean): string {
 export function becameWords(name: FactName, value: FactValue): string | null {
   const said = words.fact[name];
   if (said !== undefined) return value === true ? said.yes : said.no;
-  if (name === 'windKt' && typeof value === 'number') return words.windOf(whole(value));
+  if (name === 'windKt' && typeof value === 'number') return words.windOf(wholeNumber(value));
   return name === 'options' ? words.otherOptions : null;
 }

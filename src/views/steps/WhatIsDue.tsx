@@ -7,7 +7,7 @@ import { wallMs } from '../../board/flight/time';
 import { callLang, stepsLang, stepsLanguage, withinSentence } from '../../board/language';
 import { type FactName, type Moment, rowsOf, type Step, type StepRow, type Walk } from '../../core';
 import { pageLanguage } from '../../device/pageLanguage';
-import { stopwatch, whole } from '../../parts/format';
+import { stopwatch, wholeNumber } from '../../parts/format';
 import { marked } from '../../parts/marked';
 import { QuotedPassage, quoted } from '../../parts/quoted/Quoted';
 import styles from './Due.module.css';
@@ -80,7 +80,7 @@ function whyMoved(name: FactName | undefined): string {
 }
 
 function gateWords({ gate, gateFt }: Step): string {
-  if (gateFt !== undefined) return words.gateFt(whole(gateFt));
+  if (gateFt !== undefined) return words.gateFt(wholeNumber(gateFt));
   return gate === undefined ? '' : words.gateKt(liveNumber(gate));
 }
 

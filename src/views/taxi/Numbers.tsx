@@ -6,17 +6,17 @@ import { aircraftText } from '../../board/language';
 import { ask } from '../../board/places';
 import type { Figure, TaxiBrief, Unit } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
-import { whole } from '../../parts/format';
+import { wholeNumber } from '../../parts/format';
 import { marked } from '../../parts/marked';
 import { turnWords } from '../../parts/pace';
 import styles from './Taxi.module.css';
 import { words } from './words';
 
 /** Three numbers in a row. */
-export function Numbers({ brief }: { brief: TaxiBrief }): JSX.Element {
+export function TaxiNumbers({ brief }: { brief: TaxiBrief }): JSX.Element {
   const number = (title: string, figure: Figure<Unit>) => (
     <Asked hint={words.ask} className={styles.number} onAsk={() => ask(title, figure)}>
-      {figure.value === null ? '—' : whole(figure.value)}
+      {figure.value === null ? '—' : wholeNumber(figure.value)}
     </Asked>
   );
   const afterwards = aircraftText(brief.afterBreakaway);
@@ -59,5 +59,5 @@ export function Numbers({ brief }: { brief: TaxiBrief }): JSX.Element {
 function nextWords({ inTurnsKt }: TaxiBrief): string {
   const turn = nextTurn.value;
   if (turn !== null) return turnWords(turn);
-  return inTurnsKt.value === null ? '' : words.inTurns(whole(inTurnsKt.value));
+  return inTurnsKt.value === null ? '' : words.inTurns(wholeNumber(inTurnsKt.value));
 }

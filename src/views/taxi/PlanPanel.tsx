@@ -18,7 +18,7 @@ import {
 import { paintedLang } from '../../board/language';
 import type { Field, Route, TaxiEdge, TaxiNode } from '../../core';
 import { planUp } from '../../device/preferences';
-import { whole } from '../../parts/format';
+import { wholeNumber } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { markedText } from '../../parts/marked';
 import { type Picked, Plan } from '../../parts/plan/Plan';
@@ -115,13 +115,14 @@ function noteOf(): string | null {
   if (fault.value !== null) return faultWords(fault.value);
   const exit = back.value?.exit ?? null;
   const usedM = route.value?.runwayM ?? 0;
-  if (usedM > 0 && exit === null) return words.runwayUsed(whole(usedM));
+  if (usedM > 0 && exit === null) return words.runwayUsed(wholeNumber(usedM));
   const entry = out.value?.entry ?? null;
-  if (entry !== null && entry.backtrackM > 0) return words.backtrackNote(whole(entry.backtrackM));
+  if (entry !== null && entry.backtrackM > 0)
+    return words.backtrackNote(wholeNumber(entry.backtrackM));
   if (exit === null) return null;
   return exit.backtrackM > 0
-    ? words.exitBack(exit.name, whole(exit.backtrackM))
-    : words.exitAt(exit.name, whole(exit.fromThresholdM));
+    ? words.exitBack(exit.name, wholeNumber(exit.backtrackM))
+    : words.exitAt(exit.name, wholeNumber(exit.fromThresholdM));
 }
 
 function PickedBar({

@@ -23,7 +23,7 @@ import { today } from '../../board/flight/today';
 import { fieldText, paintedLang } from '../../board/language';
 import type { OfferedEntry, Route } from '../../core';
 import { followPosition, leavePosition, position } from '../../device/position';
-import { whole } from '../../parts/format';
+import { wholeNumber } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { markedText } from '../../parts/marked';
 import { QuotedWords } from '../../parts/quoted/Quoted';
@@ -144,7 +144,7 @@ function Entries() {
             >
               <span>{entryWords(entry)}</span>
               <small>
-                {words.taxiDistance(whole(entry.taxiM))}; {fitWords(entry)}
+                {words.taxiDistance(wholeNumber(entry.taxiM))}; {fitWords(entry)}
               </small>
             </Key>
           </li>
@@ -156,10 +156,10 @@ function Entries() {
 
 function entryWords({ name, hold, runM, rollsFromM, backtrackM }: OfferedEntry): string {
   const called = name ?? hold;
-  if (rollsFromM > 0) return words.intersection(called, whole(Math.floor(runM)));
+  if (rollsFromM > 0) return words.intersection(called, wholeNumber(Math.floor(runM)));
   return backtrackM > 0
-    ? words.backtrack(called, whole(runM), whole(backtrackM))
-    : words.wholeRun(called, whole(runM));
+    ? words.backtrack(called, wholeNumber(runM), wholeNumber(backtrackM))
+    : words.wholeRun(called, wholeNumber(runM));
 }
 
 /** Whether today's planned run fits what remains. */
@@ -169,8 +169,8 @@ function fitWords({ runM }: OfferedEntry): string {
   if (neededM === null) return words.runUnknown;
   const leftM = runM - neededM;
   return leftM < 0
-    ? words.runShort(whole(neededM), whole(Math.ceil(-leftM)))
-    : words.runNeeded(whole(neededM), whole(leftM));
+    ? words.runShort(wholeNumber(neededM), wholeNumber(Math.ceil(-leftM)))
+    : words.runNeeded(wholeNumber(neededM), wholeNumber(leftM));
 }
 
 function Ways() {
@@ -191,7 +191,7 @@ function Ways() {
               pressed={way === taken}
               onPress={() => takeVia(way === all[0] ? null : parts.routeKey(way))}
             >
-              <span>{words.way(namesOf(way), whole(way.lengthM))}</span>
+              <span>{words.way(namesOf(way), wholeNumber(way.lengthM))}</span>
               {way.crossings.length > 0 && (
                 <small>
                   {words.crossesRunways(way.crossings.map(({ runway }) => runway).join(', '))}
@@ -219,11 +219,11 @@ function Turns() {
       <ol class={styles.list}>
         {turns.value.map((turn) => (
           <li key={turn.atM}>
-            {words.turn(turn.turnDeg, turn.onto, whole(Math.floor(turn.maxKt)))}
+            {words.turn(turn.turnDeg, turn.onto, wholeNumber(Math.floor(turn.maxKt)))}
             <small>
               {' '}
               {words.turnBound[turn.boundBy]}
-              {turn.radiusM !== null && `; ${words.turnRadius(whole(turn.radiusM))}`}
+              {turn.radiusM !== null && `; ${words.turnRadius(wholeNumber(turn.radiusM))}`}
             </small>
           </li>
         ))}

@@ -8,11 +8,11 @@ import { dueCall } from '../../board/flight/taxi';
 import { callLang } from '../../board/language';
 import { sayCall } from '../../parts/radio/calls';
 import { CallSheet } from './CallSheet';
-import { Numbers } from './Numbers';
+import { TaxiNumbers } from './Numbers';
 import { PlanPanel } from './PlanPanel';
 import { RouteSheet } from './RouteSheet';
 import styles from './Taxi.module.css';
-import { Watch } from './Watch';
+import { TaxiWatch } from './Watch';
 import { words } from './words';
 
 /** The place Taxi. */
@@ -29,8 +29,8 @@ export function Taxi(): JSX.Element {
       ) : (
         <PlanPanel onRoute={() => setOpen('route')} />
       )}
-      <Numbers brief={brief} />
-      <Watch onRoute={() => setOpen('route')} />
+      <TaxiNumbers brief={brief} />
+      <TaxiWatch onRoute={() => setOpen('route')} />
       {open === 'route' && <RouteSheet onClose={close} />}
       {open === 'calls' && <CallSheet onClose={close} />}
     </div>

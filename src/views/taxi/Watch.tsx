@@ -9,14 +9,14 @@ import { openCard, wasJustClosed } from '../../board/steps/card';
 import type { Stretch } from '../../core';
 import { position } from '../../device/position';
 import { CardOpener } from '../../parts/card/CardOpener';
-import { decimal, whole } from '../../parts/format';
+import { decimal, wholeNumber } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { markWords, passingWords } from '../../parts/pace';
 import styles from './Taxi.module.css';
 import { words } from './words';
 
 /** The last measurement, and the key for the next point. */
-export function Watch({ onRoute }: { onRoute: () => void }): JSX.Element | null {
+export function TaxiWatch({ onRoute }: { onRoute: () => void }): JSX.Element | null {
   const at = progress.value;
   if (at === null) return <NoWay onRoute={onRoute} />;
   const stretch = at.stretches.at(-1) ?? null;
@@ -81,8 +81,8 @@ function Ahead() {
   if (at === null || takes?.leftS == null || maxKt === undefined) return null;
   return (
     <p>
-      <span class={styles.speed}>{words.distance(whole(at.leftM))}</span>{' '}
-      <span class={styles.ahead}>{words.atSpeed(words.time(takes.leftS), whole(maxKt))}</span>
+      <span class={styles.speed}>{words.distance(wholeNumber(at.leftM))}</span>{' '}
+      <span class={styles.ahead}>{words.atSpeed(words.time(takes.leftS), wholeNumber(maxKt))}</span>
     </p>
   );
 }
@@ -97,17 +97,17 @@ function Measured({ stretch }: { stretch: Stretch }) {
     <>
       <p>
         <span class={`${styles.speed} ${isOver ? styles.over : ''}`}>
-          {mostKt === null ? words.noSpeed : words.speed(whole(groundKt))}
+          {mostKt === null ? words.noSpeed : words.speed(wholeNumber(groundKt))}
         </span>{' '}
         <span class={`${styles.ahead} ${isOver ? styles.over : ''}`}>
           {mostKt === null
             ? words.giveNone
-            : words.give(whole(Math.floor(leastKt)), whole(Math.ceil(mostKt)))}
-          {isOver && `, ${words.over(whole(maxKt))}`}
+            : words.give(wholeNumber(Math.floor(leastKt)), wholeNumber(Math.ceil(mostKt)))}
+          {isOver && `, ${words.over(wholeNumber(maxKt))}`}
         </span>
       </p>
       <p class={styles.how}>
-        {words.stretch(markWords(from), markWords(to), whole(distanceM), words.time(seconds))}
+        {words.stretch(markWords(from), markWords(to), wholeNumber(distanceM), words.time(seconds))}
       </p>
       {takes?.elapsedS != null && takes.expectedS !== null && (
         <p class={`${styles.how} ${styles.soFar}`}>
@@ -141,7 +141,7 @@ function deviceWords(): string {
       return words.deviceNone;
     case 'known': {
       const age = words.time(Math.max(0, (wallMs.value - known.atMs) / 1000));
-      const metres = whole(Math.ceil(known.accuracyM));
+      const metres = wholeNumber(Math.ceil(known.accuracyM));
       return known.speedMps === null
         ? words.deviceNoSpeed(age, metres)
         : words.device(decimal(known.speedMps * KT_PER_MPS, 0), age, metres);

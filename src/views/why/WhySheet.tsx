@@ -2,7 +2,7 @@
 
 import type { JSX } from 'preact';
 import { settled } from '../../board/board';
-import type { Asked } from '../../board/places';
+import type { AskedFigure } from '../../board/places';
 import { endFigures, type Figure, sunFigure, type Unit } from '../../core';
 import { asWritten, NO_BREAK_SPACE } from '../../parts/format';
 import { Sheet } from '../../parts/sheet/Sheet';
@@ -11,7 +11,7 @@ import { words } from './words';
 
 interface WhyProps {
   readonly title: string;
-  readonly figure: Asked;
+  readonly figure: AskedFigure;
   readonly onClose: () => void;
 }
 
@@ -29,11 +29,11 @@ export function WhySheet({ title, figure, onClose }: WhyProps): JSX.Element {
 }
 
 /** Opened from the frame, a figure of a runway end comes without a title. */
-const titleOf = (asked: Asked): string =>
+const titleOf = (asked: AskedFigure): string =>
   'name' in asked ? words.title(asked.name, asked.answer.purpose) : '';
 
 /** The figure asked about, built now if it wasn't yet. */
-function figureOf(asked: Asked): Figure<Unit> | null {
+function figureOf(asked: AskedFigure): Figure<Unit> | null {
   if ('sun' in asked) {
     const place = settled.value.field?.place;
     return place === undefined ? null : sunFigure(asked.sun, place);

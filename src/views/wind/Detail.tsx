@@ -7,7 +7,7 @@
 import '../../style/forced.css';
 import type { JSX } from 'preact';
 import { answered } from '../../board/wind/answered';
-import { History } from './entry/History';
+import { WindHistory } from './entry/History';
 import { ReportCard } from './report/ReportCard';
 import { Ends } from './runways/Ends';
 
@@ -23,7 +23,7 @@ export function Below(): JSX.Element {
     <>
       <Ends answered={answered.value} />
       <ReportCard />
-      <History />
+      <WindHistory />
     </>
   );
 }

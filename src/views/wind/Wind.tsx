@@ -6,17 +6,17 @@ import { typing } from '../../board/places';
 import { dial, list } from './afterAnswer';
 import { Answer } from './answer/Answer';
 import { ChooseField } from './ChooseField';
-import { Entry } from './entry/Entry';
+import { WindEntry } from './entry/Entry';
 import { Pad } from './entry/Pad';
 import styles from './Wind.module.css';
 
 /** The place Wind; while a wind is typed, the keypad takes the lower half. */
-export function Wind(): JSX.Element {
+export function WindPlace(): JSX.Element {
   if (settled.value.field === null) return <ChooseField />;
   return (
     <div class={`${styles.wind} ${typing.value ? styles.typing : ''}`}>
       <div class={styles.first}>
-        <Entry />
+        <WindEntry />
         <Answer />
         <dial.Later />
       </div>

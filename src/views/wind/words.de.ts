@@ -1,16 +1,16 @@
 /** The words of Wind, in German. A soft hyphen stands where a narrow key or row may break a word. */
 
 import type { Wind } from '../../core';
-import { direction, whole } from '../../parts/format';
+import { direction, wholeNumber } from '../../parts/format';
 import type { Translated } from '../../parts/translated';
 import type { words as english } from './words.en';
 
-const kt = (value: number) => `${whole(value)} kt`;
+const kt = (value: number) => `${wholeNumber(value)} kt`;
 
 /** With what goes before it: ` mit 12 kt`, or after a comma that it was not reported. */
 function speedWords(wind: Wind): string {
   if (wind.speedKt === null) return ', Geschwindigkeit nicht gemeldet';
-  const steady = `${wind.speedIsMinimum ? 'über ' : ''}${whole(wind.speedKt)}`;
+  const steady = `${wind.speedIsMinimum ? 'über ' : ''}${wholeNumber(wind.speedKt)}`;
   if (wind.gustKt === null) return ` mit ${steady} kt`;
   return ` mit ${steady}, in Böen ${wind.gustIsMinimum ? 'über ' : ''}${kt(wind.gustKt)}`;
 }

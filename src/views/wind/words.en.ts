@@ -1,7 +1,7 @@
 /** The words of Wind. Whole sentences; numbers come in as they are to be written. */
 
 import type { NoRanking, Purpose, Reason, Wind } from '../../core';
-import { direction, whole } from '../../parts/format';
+import { direction, wholeNumber } from '../../parts/format';
 
 /** The sentence for why there is no ranking. */
 const noRanking: Record<NoRanking, string> = {
@@ -12,11 +12,11 @@ const noRanking: Record<NoRanking, string> = {
     'No magnetic model covers this date. Set the variation in Sortie, or type a true wind.',
 };
 
-const kt = (value: number) => `${whole(value)} kt`;
+const kt = (value: number) => `${wholeNumber(value)} kt`;
 
 function speedWords(wind: Wind): string {
   if (wind.speedKt === null) return 'speed not reported';
-  const steady = `${wind.speedIsMinimum ? 'above ' : ''}${whole(wind.speedKt)}`;
+  const steady = `${wind.speedIsMinimum ? 'above ' : ''}${wholeNumber(wind.speedKt)}`;
   if (wind.gustKt === null) return `at ${steady} kt`;
   return `at ${steady}, gusting ${wind.gustIsMinimum ? 'above ' : ''}${kt(wind.gustKt)}`;
 }

@@ -2,13 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   armsAt,
-  type Envelope,
   isInEnvelope,
   isSimple,
+  type LoadEnvelope,
 } from '../../../src/core/aircraft/loadEnvelope';
 
 /** As a tourer's often looks: a straight aft limit, a forward one that moves aft as it gets heavier. */
-const SLOPED: Envelope = [
+const SLOPED: LoadEnvelope = [
   [1.9, 700],
   [1.9, 900],
   [2, 1100],
@@ -17,7 +17,7 @@ const SLOPED: Envelope = [
 ];
 
 /** A corner cut into the aft side. */
-const NOTCHED: Envelope = [
+const NOTCHED: LoadEnvelope = [
   [0, 0],
   [0, 10],
   [10, 10],
@@ -49,7 +49,7 @@ describe('a centre of gravity', () => {
     const unit = fc.double({ min: 0.01, max: 1, noNaN: true });
     fc.assert(
       fc.property(unit, unit, unit, fc.integer({ min: 0, max: 2 }), (a, b, c, out) => {
-        const corners: Envelope = [
+        const corners: LoadEnvelope = [
           [1, 500],
           [3, 700],
           [2, 1500],
@@ -86,7 +86,7 @@ describe('at a mass', () => {
 });
 
 describe('an envelope', () => {
-  test.each<[string, Envelope, boolean]>([
+  test.each<[string, LoadEnvelope, boolean]>([
     ['with a slope', SLOPED, true],
     ['with a notch', NOTCHED, true],
     [

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Aircraft } from '../../../src/core/aircraft/aircraft';
 import type { Load } from '../../../src/core/aircraft/load';
-import { type LoadSheet, loadSheet } from '../../../src/core/aircraft/loadSheet';
+import { type LoadFigures, loadSheet } from '../../../src/core/aircraft/loadSheet';
 import { demoAircraft } from '../documents/demo';
 
 function demo(code: string): Aircraft & { load: NonNullable<Aircraft['load']> } {
@@ -14,7 +14,7 @@ function demo(code: string): Aircraft & { load: NonNullable<Aircraft['load']> } 
 const JET = demo('sleet');
 const TOURER = demo('tussock');
 
-const codes = ({ exceeded }: LoadSheet) => exceeded.map(({ code }) => code);
+const codes = ({ exceeded }: LoadFigures) => exceeded.map(({ code }) => code);
 
 /** The demo's jet without stores; more at a station by its name. */
 const jetWith = (fuelKg: number, stations: Load['stations'] = {}) =>

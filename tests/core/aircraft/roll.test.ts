@@ -4,9 +4,9 @@ import { describe, expect, test } from 'vitest';
 import {
   atRest,
   endOf,
-  momentAt,
   momentAtM,
   reaches,
+  rollMomentAt,
   speedUp,
   untilS,
 } from '../../../src/core/aircraft/roll';
@@ -24,8 +24,8 @@ describe('a roll under a force that does not change', () => {
   });
 
   test('is at 31 m/s after 31² / 2 a', () => {
-    expect(momentAt(steady, 31).m).toBeCloseTo((31 * 31) / 8, 9);
-    expect(momentAt(steady, 31).s).toBeCloseTo(31 / 4, 9);
+    expect(rollMomentAt(steady, 31).m).toBeCloseTo((31 * 31) / 8, 9);
+    expect(rollMomentAt(steady, 31).s).toBeCloseTo(31 / 4, 9);
     expect(momentAtM(steady, 200).airMps).toBeCloseTo(40, 9);
   });
 
@@ -41,7 +41,7 @@ describe('a roll under a force that does not change', () => {
   });
 
   test('stays within its ends when asked beyond them', () => {
-    expect(momentAt(steady, 99)).toEqual(endOf(steady));
+    expect(rollMomentAt(steady, 99)).toEqual(endOf(steady));
     expect(momentAtM(steady, -5).airMps).toBe(0);
   });
 });
@@ -67,7 +67,7 @@ describe('a roll against drag that grows with V²', () => {
 
   test('is found at a distance where it is by speed', () => {
     for (const airMps of [1, 17, 42.3, 77]) {
-      expect(momentAtM(roll, momentAt(roll, airMps).m).airMps).toBeCloseTo(airMps, 6);
+      expect(momentAtM(roll, rollMomentAt(roll, airMps).m).airMps).toBeCloseTo(airMps, 6);
     }
   });
 });

@@ -2,11 +2,11 @@ import { expect, test } from 'vitest';
 import { noParachuteOf } from '../../../src/core/day/parachute';
 import { isOffStand, standOf } from '../../../src/core/day/route';
 import { dueCallKind } from '../../../src/core/radio/dueCall';
-import type { Event } from '../../../src/core/sortie/entry';
+import type { SortieEvent } from '../../../src/core/sortie/entry';
 import { FRESH_INPUTS } from '../../../src/core/sortie/entry';
 import { foldSortie } from '../../../src/core/sortie/fold';
 import { withWind } from '../../../src/core/sortie/withWind';
-import type { Mark } from '../../../src/core/taxi/route';
+import type { RouteMark } from '../../../src/core/taxi/route';
 import { demoField } from '../documents/demo';
 import { entry, OPEN, RUN, tick, written } from '../sortie/recorder';
 import { documentsAt, flown, moment, sortieAt, stamped } from './moments';
@@ -18,7 +18,7 @@ const CHUTE = procedure?.phases
   .flatMap(({ steps }) => steps)
   .find(({ when }) => JSON.stringify(when ?? null).includes('chute'));
 
-const counted = (inputs: Partial<typeof FRESH_INPUTS>, ...events: readonly Event[]) =>
+const counted = (inputs: Partial<typeof FRESH_INPUTS>, ...events: readonly SortieEvent[]) =>
   noParachuteOf({
     aircraft,
     procedure,
@@ -44,7 +44,11 @@ test('said not to be possible before the roll, it does not count; done after all
 
 test('what was said in an earlier pass counts until the step is reached again', () => {
   const step = CHUTE?.id ?? '';
-  const reopen: Event = { kind: 'reopen', run: RUN, passes: { ramp: 2, taxi: 2, 'line-up': 2 } };
+  const reopen: SortieEvent = {
+    kind: 'reopen',
+    run: RUN,
+    passes: { ramp: 2, taxi: 2, 'line-up': 2 },
+  };
   expect(counted({}, tick('cannot', step), reopen)).toBe('cannot');
   expect(counted({}, tick('cannot', step), reopen, tick('done', step, { pass: 2 }))).toBeNull();
 });
@@ -56,7 +60,7 @@ test('an aircraft without a parachute has none that could not count', () => {
 });
 
 const way = (goneM: number, leftM: number, next: boolean) => {
-  const mark: Mark = { node: 'n', name: 'N', atM: 0, kind: 'junction', between: ['A', 'A'] };
+  const mark: RouteMark = { node: 'n', name: 'N', atM: 0, kind: 'junction', between: ['A', 'A'] };
   return { last: goneM > 0 ? mark : null, next: next ? mark : null, goneM, leftM };
 };
 

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { settledSources } from '../../../src/core/day/askDay';
 import { day } from '../../../src/core/day/day';
 import { once } from '../../../src/core/day/memo';
-import type { Documents, Parts, Sources, WindText } from '../../../src/core/day/sources';
+import type { Documents, LateParts, Sources, WindText } from '../../../src/core/day/sources';
 import { wholeWind } from '../../../src/core/day/wholeWind';
 import * as sunlight from '../../../src/core/earth/sunlight';
 import { variationTableFor } from '../../../src/core/earth/variationTable';
@@ -29,8 +29,8 @@ export interface AskedMoment {
 
 /** What is loaded because the date or the place asks for it; null while it is on its way. */
 export interface Tables {
-  readonly magnetic: Parts['variation'] | null;
-  readonly sun: Parts['sun'] | null;
+  readonly magnetic: LateParts['variation'] | null;
+  readonly sun: LateParts['sun'] | null;
   /** Left out: the physics is at hand. */
   readonly physics?: 'loading';
 }

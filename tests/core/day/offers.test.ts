@@ -10,7 +10,7 @@ import {
   wantsHold,
 } from '../../../src/core/day/offers';
 import { rowsOf } from '../../../src/core/day/steps';
-import type { Event } from '../../../src/core/sortie/entry';
+import type { SortieEvent } from '../../../src/core/sortie/entry';
 import { foldSortie } from '../../../src/core/sortie/fold';
 import {
   interruptedAt,
@@ -26,7 +26,7 @@ const HARROW = documentsAt('XHAR');
 const { procedure } = HARROW;
 
 /** Where the pilot is after these events, and what is offered there. */
-function after(...events: readonly Event[]) {
+function after(...events: readonly SortieEvent[]) {
   const sortie = foldSortie(written(...events));
   const { run, list, stamps } = sortie;
   const { steps } = brief(moment('28010KT', {}, { run, list, stamps }), HARROW, TABLES);
@@ -35,8 +35,8 @@ function after(...events: readonly Event[]) {
 }
 
 /** Every step of these phases, done as they stand; `ends` leaves the last of them. */
-function doneUntil(isLast: (row: ReturnType<typeof rowsOf>[number]) => boolean): Event[] {
-  const events: Event[] = [OPEN];
+function doneUntil(isLast: (row: ReturnType<typeof rowsOf>[number]) => boolean): SortieEvent[] {
+  const events: SortieEvent[] = [OPEN];
   for (let i = 0; i < 300; i++) {
     const { steps } = after(...events);
     const { position } = steps.walk;
@@ -48,7 +48,7 @@ function doneUntil(isLast: (row: ReturnType<typeof rowsOf>[number]) => boolean):
 
 /** A whole sortie in which everything that is offered is done: what was done by then, and what is offered there. */
 function* flown() {
-  const events: Event[] = [OPEN];
+  const events: SortieEvent[] = [OPEN];
   for (let i = 0; i < 300; i++) {
     const { offered } = after(...events);
     yield { events: [...events], offered };
@@ -62,7 +62,7 @@ function* flown() {
 const FLOWN = [...flown()];
 
 /** What was done by the first place where something is offered. */
-function flownUntil(isThere: (offered: Offers) => boolean): readonly Event[] {
+function flownUntil(isThere: (offered: Offers) => boolean): readonly SortieEvent[] {
   const there = FLOWN.find(({ offered }) => isThere(offered));
   if (there === undefined) throw new Error('it never came to that');
   return there.events;
@@ -109,8 +109,8 @@ test('at brake release the moment is stamped with what is tied to it, and nothin
   expect(offered).toMatchObject({ putOff: null, cannot: null, stop: false, interrupt: false });
 });
 
-const AWAY: Event = { kind: 'interrupted', run: RUN };
-const RELEASED: Event = { kind: 'stamp', what: 'brakes released' };
+const AWAY: SortieEvent = { kind: 'interrupted', run: RUN };
+const RELEASED: SortieEvent = { kind: 'stamp', what: 'brakes released' };
 
 test('a step that was put off names the barrier that it is done before', () => {
   const first = procedure?.phases[0]?.steps.find(({ kind }) => kind !== 'note')?.id ?? '';
@@ -168,14 +168,14 @@ test('at the end of a list the last of its steps can be taken back', () => {
 
 test('what is due is read aloud, but not to who is away, nor on the roll, where the gates are', () => {
   const first = procedure?.phases[0]?.steps[0]?.id ?? '';
-  const read = (...events: Event[]) => isReadAloud(after(...events).offered);
+  const read = (...events: SortieEvent[]) => isReadAloud(after(...events).offered);
   expect([read(), read(...toRelease), read(OPEN, tick('done', first))]).toEqual([true, true, true]);
   expect(read(OPEN, tick('done', first), AWAY)).toBe(false);
   expect(read(...toRelease, RELEASED)).toBe(false);
 });
 
 test('only before the brakes are released it is said that the gates are times', () => {
-  const releasing = (...events: Event[]) => isReleasing(after(...events).offered);
+  const releasing = (...events: SortieEvent[]) => isReleasing(after(...events).offered);
   expect([releasing(), releasing(...toRelease), releasing(...toRelease, RELEASED)]).toEqual([
     false,
     true,
@@ -256,7 +256,7 @@ test('a step that was put off may be done where it stands', () => {
 });
 
 /** Entries that were added in one go have one time. */
-const inOneGo = (...events: readonly Event[]) =>
+const inOneGo = (...events: readonly SortieEvent[]) =>
   written(...events).map((entry) => ({ ...entry, at: { wallMs: 7, sortieMs: 7 } }));
 
 test('one undo of a moment takes back its ticks, its seal and the list it opened', () => {
@@ -287,7 +287,7 @@ test('one undo of a tick takes back what was passed with it, and no other tick',
 });
 
 test('leaving interrupts only what was begun, is not left already and goes on', () => {
-  const sortie = (...events: readonly Event[]) => foldSortie(written(...events));
+  const sortie = (...events: readonly SortieEvent[]) => foldSortie(written(...events));
   expect(mayInterrupt(sortie())).toBe(false);
   expect(mayInterrupt(sortie(OPEN))).toBe(false);
   expect(mayInterrupt(sortie(OPEN, tick('done', 'flaps')))).toBe(true);

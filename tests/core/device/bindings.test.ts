@@ -7,7 +7,7 @@ import {
   actionOf,
   type Binding,
   conflictOf,
-  partsOf,
+  controlsOf,
   readBindings,
   wantedOf,
 } from '../../../src/device/bindings';
@@ -76,7 +76,7 @@ describe('a control', () => {
   });
 
   test('is taken apart into what it is called by', () => {
-    expect(partsOf('pad:a2-:1:Stick: left')).toEqual({
+    expect(controlsOf('pad:a2-:1:Stick: left')).toEqual({
       kind: 'pad',
       pad: 'Stick: left',
       copy: 1,
@@ -84,6 +84,6 @@ describe('a control', () => {
       number: 2,
       way: '-',
     });
-    expect(partsOf('key:PageDown')).toEqual({ kind: 'key', name: 'PageDown' });
+    expect(controlsOf('key:PageDown')).toEqual({ kind: 'key', name: 'PageDown' });
   });
 });

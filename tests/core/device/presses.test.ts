@@ -8,9 +8,9 @@ import { describe, expect, test } from 'vitest';
 import {
   AT_REST,
   type Happening,
-  type Manner,
+  type PressManner,
+  type RecognisedPress,
   recognise,
-  type Told,
 } from '../../../src/device/presses';
 
 /** A finger: when it goes down, and for how long it stays, ms. */
@@ -28,7 +28,10 @@ const happenings = (fingers: readonly Finger[]): Happening[] =>
 const LATER_MS = 5000;
 
 /** All that is told of some happenings, a while after the last. */
-function tellAll(happened: readonly Happening[], wanted: readonly Manner[]): readonly Told[] {
+function tellAll(
+  happened: readonly Happening[],
+  wanted: readonly PressManner[],
+): readonly RecognisedPress[] {
   const last = happened.at(-1)?.ms ?? 0;
   let pressed = AT_REST;
   return [...happened, { kind: 'time' as const, ms: last + LATER_MS }].flatMap((happening) => {
@@ -38,13 +41,13 @@ function tellAll(happened: readonly Happening[], wanted: readonly Manner[]): rea
   });
 }
 
-const tell = (fingers: readonly Finger[], wanted: readonly Manner[]) =>
+const tell = (fingers: readonly Finger[], wanted: readonly PressManner[]) =>
   tellAll(happenings(fingers), wanted);
 
-const brief = (told: readonly Told[]) =>
+const brief = (told: readonly RecognisedPress[]) =>
   told.map(({ manner, downMs, held }) => `${manner}${held ? ' held' : ''} ${downMs}`);
 
-const anyWanted = fc.uniqueArray(fc.constantFrom<Manner>('press', 'hold', 'double'), {
+const anyWanted = fc.uniqueArray(fc.constantFrom<PressManner>('press', 'hold', 'double'), {
   minLength: 1,
 });
 
@@ -118,7 +121,7 @@ describe('a control that only presses are wanted of', () => {
 });
 
 describe('a control whose holds and double presses mean something else', () => {
-  const ALL: readonly Manner[] = ['press', 'hold', 'double'];
+  const ALL: readonly PressManner[] = ['press', 'hold', 'double'];
 
   test('tells each of the three, and nothing twice', () => {
     expect(brief(tell([{ downMs: 0, ms: 200 }], ALL))).toEqual(['press 0']);

@@ -5,7 +5,12 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type DialRunway, layOut, type Painted, type Strip } from '../../../src/parts/dial/strips';
+import {
+  type DialRunway,
+  type DrawnRunway,
+  layOut,
+  type Painted,
+} from '../../../src/parts/dial/strips';
 
 /** Nothing of a strip lies farther from the middle than this, so that it never reaches the letters. */
 const INSIDE = 86;
@@ -28,7 +33,7 @@ function runway(
   };
 }
 
-const numberOf = (strips: readonly Strip[], designator: string): Painted => {
+const numberOf = (strips: readonly DrawnRunway[], designator: string): Painted => {
   const found = strips
     .flatMap(({ painted }) => painted)
     .find((one) => one.designator === designator);
@@ -36,14 +41,14 @@ const numberOf = (strips: readonly Strip[], designator: string): Painted => {
   return found;
 };
 
-const stripOf = (strips: readonly Strip[], designator: string): Strip => {
+const stripOf = (strips: readonly DrawnRunway[], designator: string): DrawnRunway => {
   const found = strips.find(({ ends }) => ends.some((end) => end.designator === designator));
   if (!found) throw new Error(`${designator} is not drawn`);
   return found;
 };
 
 /** How far a number lies from its strip's middle along a heading: negative before, positive beyond. */
-function alongOf(strips: readonly Strip[], designator: string, headingDeg: number): number {
+function alongOf(strips: readonly DrawnRunway[], designator: string, headingDeg: number): number {
   const number = numberOf(strips, designator);
   const strip = stripOf(strips, designator);
   const angle = (headingDeg * Math.PI) / 180;

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Entry, Event } from '../../../src/core/sortie/entry';
+import type { Entry, SortieEvent } from '../../../src/core/sortie/entry';
 import { readRecord, writeRecord } from '../../../src/exchange/recordFile';
 import { anyRecord, written } from '../sortie/recorder';
 
@@ -49,7 +49,7 @@ describe('texts in entries that mislead are mended, and the entries read', () =>
     return { entries: record?.entries ?? [], ...others };
   };
 
-  test.each<[string, Event, object]>([
+  test.each<[string, SortieEvent, object]>([
     ['a note', { kind: 'noted', text: 'runway \u202e82' }, { text: 'runway \ufffd82' }],
     ['a report', { kind: 'wind', text: '27012\u200bKT', north: 'true' }, { text: '27012 KT' }],
     [

@@ -8,7 +8,7 @@ import {
   NO_BREAK_SPACE,
   stopwatch,
   utcDate,
-  whole,
+  wholeNumber,
   zulu,
 } from '../../../src/parts/format';
 
@@ -44,17 +44,17 @@ test('every direction is written in three digits, 001 to 360', () => {
 
 test('thousands stand apart by a space that does not break, and minus is a minus sign', () => {
   // SI Brochure, 9th edition, 5.4.4, value from memory: groups of three with a space between.
-  expect(whole(1400)).toBe('1\u00a0400');
-  expect(whole(999)).toBe('999');
-  expect(whole(1_234_567)).toBe('1\u00a0234\u00a0567');
-  expect(whole(-1400.4)).toBe('\u22121\u00a0400');
-  expect(whole(-0.4)).toBe('0');
+  expect(wholeNumber(1400)).toBe('1\u00a0400');
+  expect(wholeNumber(999)).toBe('999');
+  expect(wholeNumber(1_234_567)).toBe('1\u00a0234\u00a0567');
+  expect(wholeNumber(-1400.4)).toBe('\u22121\u00a0400');
+  expect(wholeNumber(-0.4)).toBe('0');
 });
 
 test('a whole number is read back as what it was rounded to', () => {
   fc.assert(
     fc.property(fc.double({ min: -1e9, max: 1e9, noNaN: true }), (value) => {
-      const back = whole(value).replaceAll(NO_BREAK_SPACE, '').replace('−', '-');
+      const back = wholeNumber(value).replaceAll(NO_BREAK_SPACE, '').replace('−', '-');
       expect(Math.abs(Number(back) - value)).toBeLessThanOrEqual(0.5);
     }),
   );

@@ -3,19 +3,19 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Said } from '../../../src/device/speech';
-import { cut, saying } from '../../../src/parts/sentence';
+import { cutSentence, saying } from '../../../src/parts/sentence';
 
 const due = (item: string, response: string) => `Due: ${item}, ${response}.`;
 
 describe('a sentence that is cut up', () => {
   test('has its own words and the places of its texts in order', () => {
-    expect(cut(due, 2)).toEqual(['Due: ', 0, ', ', 1, '.']);
+    expect(cutSentence(due, 2)).toEqual(['Due: ', 0, ', ', 1, '.']);
   });
 
   test('may put its texts in another order, leave one out, and say one twice', () => {
-    expect(cut((a, b) => `${b} vor ${a}`, 2)).toEqual([1, ' vor ', 0]);
-    expect(cut((a) => `${a}`, 2)).toEqual([0]);
-    expect(cut((a) => `${a}, ${a}`, 1)).toEqual([0, ', ', 0]);
+    expect(cutSentence((a, b) => `${b} vor ${a}`, 2)).toEqual([1, ' vor ', 0]);
+    expect(cutSentence((a) => `${a}`, 2)).toEqual([0]);
+    expect(cutSentence((a) => `${a}, ${a}`, 1)).toEqual([0, ', ', 0]);
   });
 
   test('put together again says the same, whatever its texts', () => {
@@ -25,7 +25,7 @@ describe('a sentence that is cut up', () => {
         fc.pre(!/[\ue000-\uf8ff]/.test(own));
         const sentence = (a: string, b: string) => `${own}${b}${own}${a}`;
         const texts = [item, response];
-        const pieces = cut(sentence, 2).map((piece) =>
+        const pieces = cutSentence(sentence, 2).map((piece) =>
           typeof piece === 'string' ? piece : texts[piece],
         );
         expect(pieces.join('')).toBe(sentence(item, response));

@@ -6,8 +6,8 @@ import type { Facts } from '../../../src/core/procedure/facts';
 import { passedBefore } from '../../../src/core/procedure/passed';
 import type { Phase, Procedure, Step } from '../../../src/core/procedure/procedure';
 import { sawOf } from '../../../src/core/procedure/stepState';
-import { type Position, type Walk, walk } from '../../../src/core/procedure/walk';
-import type { Entry, Event, Moment, StepOutcome } from '../../../src/core/sortie/entry';
+import { type Walk, type WalkPosition, walk } from '../../../src/core/procedure/walk';
+import type { Entry, Moment, SortieEvent, StepOutcome } from '../../../src/core/sortie/entry';
 import { foldSortie } from '../../../src/core/sortie/fold';
 import { entry, OPEN, RUN } from '../sortie/recorder';
 
@@ -129,7 +129,7 @@ export class Pilot {
   }
 
   /** Records what happened. */
-  record(event: Event): Entry {
+  record(event: SortieEvent): Entry {
     const added = entry(event, this.entries.length + 1);
     this.entries.push(added);
     return added;
@@ -180,7 +180,7 @@ export class Pilot {
     const { run } = foldSortie(this.entries);
     if (run === null) throw new Error('nothing was flown');
     const reopen = { kind: 'reopen', run: RUN, passes: passesAgain(this.#procedure, run, what) };
-    return this.record(reopen as Event);
+    return this.record(reopen as SortieEvent);
   }
 
   undo(undone: Entry): Entry {
@@ -208,7 +208,7 @@ export class Pilot {
 }
 
 /** What is due, as a name: that of a step or of a moment, or `end`. */
-export function nameOf(position: Position): string {
+export function nameOf(position: WalkPosition): string {
   if (position.kind === 'step') return position.row.step.id;
   return position.kind === 'moment' ? position.moment : position.kind;
 }

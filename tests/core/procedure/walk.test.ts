@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { sawOf } from '../../../src/core/procedure/stepState';
 import { walk } from '../../../src/core/procedure/walk';
 import { walkList } from '../../../src/core/procedure/walkList';
-import type { Event } from '../../../src/core/sortie/entry';
+import type { SortieEvent } from '../../../src/core/sortie/entry';
 import { foldSortie } from '../../../src/core/sortie/fold';
 import { LIST, OPEN_LIST } from '../sortie/recorder';
 import { BY_DAY, facts, nameOf, Pilot, procedureOf, rowOf, SMALL, step } from './invented';
@@ -285,7 +285,7 @@ test('the facts a step saw are those of its condition and its text', () => {
 test('a stop leads back to the taxi: its steps are due again, those of the ramp stay done', () => {
   const pilot = new Pilot();
   pilot.goTo('airborne');
-  const closing: Event = {
+  const closing: SortieEvent = {
     kind: 'close',
     run: LIST,
     leadsTo: { phase: 'taxi', reopen: ['taxi', 'line-up', 'roll'] },
@@ -306,7 +306,7 @@ test('a stop leads back to the taxi: its steps are due again, those of the ramp 
 });
 
 /** The list for a stop, with these things done in it. */
-function stopped(...events: readonly Event[]) {
+function stopped(...events: readonly SortieEvent[]) {
   const pilot = new Pilot();
   pilot.record(OPEN_LIST);
   for (const event of events) pilot.record(event);
@@ -316,7 +316,7 @@ function stopped(...events: readonly Event[]) {
   return walkList(abnormal, list, BY_DAY, []);
 }
 
-const inList = (kind: 'done' | 'held' | 'cannot', id: string): Event => ({
+const inList = (kind: 'done' | 'held' | 'cannot', id: string): SortieEvent => ({
   kind,
   run: LIST,
   pass: 1,

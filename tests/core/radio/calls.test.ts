@@ -1,7 +1,7 @@
 /** Calls, against the forms of ICAO Doc 9432 and Doc 4444, ch. 12, and FAA AIM 4-1-9 (values from memory). */
 
 import { beforeAll, expect, test } from 'vitest';
-import { CALLS, type CallFacts, callFor, type Station } from '../../../src/core/radio/call';
+import { CALLS, type CallFacts, callFor, type RadioStation } from '../../../src/core/radio/call';
 import { readbackWords } from '../../../src/parts/calls.en';
 import { speak } from '../../../src/parts/catalogues';
 import { sayCall } from '../../../src/parts/radio/calls';
@@ -23,14 +23,18 @@ const FACTS: CallFacts = {
   departTo: 'w',
 };
 
-const TRAFFIC: Station = { name: 'Harrow traffic', mhz: '118.7', service: 'traffic' };
-const GROUND: Station = { name: 'Harrow ground', mhz: '121.9', service: 'ground' };
-const TOWER: Station = { name: 'Harrow tower', mhz: '118.3', service: 'tower' };
-const INFORMATION: Station = { name: 'Harrow information', mhz: '122.4', service: 'information' };
+const TRAFFIC: RadioStation = { name: 'Harrow traffic', mhz: '118.7', service: 'traffic' };
+const GROUND: RadioStation = { name: 'Harrow ground', mhz: '121.9', service: 'ground' };
+const TOWER: RadioStation = { name: 'Harrow tower', mhz: '118.3', service: 'tower' };
+const INFORMATION: RadioStation = {
+  name: 'Harrow information',
+  mhz: '122.4',
+  service: 'information',
+};
 
 const say = (
   kind: (typeof CALLS)[number],
-  radio: readonly Station[],
+  radio: readonly RadioStation[],
   more: Partial<CallFacts> = {},
 ) => sayCall(callFor(kind, radio, { ...FACTS, ...more }));
 
@@ -90,7 +94,7 @@ test('an information officer is told, not asked, and the field is not said again
 });
 
 test('who is called: ground on the ground and tower at the runway, where both are', () => {
-  const called = (radio: readonly Station[]) =>
+  const called = (radio: readonly RadioStation[]) =>
     CALLS.map((kind) => callFor(kind, radio, FACTS).station?.service);
   expect(called([TOWER, GROUND])).toEqual(['ground', 'ground', 'tower', 'tower', 'tower', 'tower']);
   expect(new Set(called([TRAFFIC]))).toEqual(new Set(['traffic']));

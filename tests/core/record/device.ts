@@ -3,8 +3,8 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
 import { afterEach, beforeEach, vi } from 'vitest';
-import type { Entry, Event } from '../../../src/core/sortie/entry';
-import { Record } from '../../../src/record/record';
+import type { Entry, SortieEvent } from '../../../src/core/sortie/entry';
+import { SortieRecord } from '../../../src/record/record';
 
 /** The channel that windows follow each other on. */
 export const CHANNEL = 'lapstrip-record';
@@ -39,17 +39,17 @@ export function useFreshDevice(): void {
 /** A window of the app: its record, opened, and how often it said that something changed. */
 export async function openWindow() {
   const changed = vi.fn();
-  const record = new Record(changed);
+  const record = new SortieRecord(changed);
   await record.open();
   await record.settled();
   return { record, changed };
 }
 
 /** A wind, so that one entry can be told from another. */
-export const wind = (text: string): Event => ({ kind: 'wind', text, north: 'true' });
+export const wind = (text: string): SortieEvent => ({ kind: 'wind', text, north: 'true' });
 
 /** The winds of a record, in its order. */
-export const windsOf = ({ entries }: Record): string[] =>
+export const windsOf = ({ entries }: SortieRecord): string[] =>
   entries.flatMap((entry) => (entry.kind === 'wind' ? [entry.text] : []));
 
 /** Puts something into the store behind the app's back, as a damaged or a later version may have. */

@@ -3,7 +3,7 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { sortieFlown } from '../../../src/core/sortie/flying';
 import { foldSortie, sortiesOf } from '../../../src/core/sortie/fold';
-import { Record } from '../../../src/record/record';
+import { SortieRecord } from '../../../src/record/record';
 import { RUN, tick } from '../sortie/recorder';
 import { AT, openWindow, useFreshDevice, wind, windsOf } from './device';
 
@@ -40,7 +40,7 @@ afterEach(() => vi.useRealTimers());
 
 async function openLate() {
   holdBack();
-  const record = new Record(() => undefined);
+  const record = new SortieRecord(() => undefined);
   const opened = record.open();
   await vi.advanceTimersByTimeAsync(2000);
   await opened;
@@ -59,7 +59,7 @@ async function flownBefore() {
   await record.settled();
 }
 
-const flownIn = ({ entries }: Record) => sortieFlown(sortiesOf(entries));
+const flownIn = ({ entries }: SortieRecord) => sortieFlown(sortiesOf(entries));
 
 test('it is said, and nothing is written before the answer', async () => {
   await flownBefore();

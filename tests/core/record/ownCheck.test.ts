@@ -2,11 +2,11 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Entry, Event, Inputs } from '../../../src/core/sortie/entry';
+import type { Entry, Inputs, SortieEvent } from '../../../src/core/sortie/entry';
 import { HIGHEST_SEQ } from '../../../src/core/sortie/entry';
 import { entryMisfit, readEntry } from '../../../src/core/sortie/entry.schema';
 import { readRecord, writeRecord } from '../../../src/exchange/recordFile';
-import { newId, Record } from '../../../src/record/record';
+import { newId, SortieRecord } from '../../../src/record/record';
 import { useFreshDevice } from './device';
 
 useFreshDevice();
@@ -83,7 +83,7 @@ const anyInputs: fc.Arbitrary<Partial<Inputs>> = fc.record(
 );
 
 /** All that a pilot can do, with whatever number, text or moment. */
-const anyDeed: fc.Arbitrary<Event> = fc.oneof(
+const anyDeed: fc.Arbitrary<SortieEvent> = fc.oneof(
   { weight: 4, arbitrary: fc.record({ kind: fc.constant('set'), inputs: anyInputs }) },
   fc.record({
     kind: fc.constant('wind'),
@@ -170,7 +170,7 @@ describe('whatever is added passes the check of what is read', () => {
         }),
         anyBefore,
         (deeds, seq) => {
-          const record = new Record(() => undefined);
+          const record = new SortieRecord(() => undefined);
           record.numberAfter([{ ...AN_ENTRY, seq }]);
           const added = deeds.flatMap(([at, events]) => record.add('sortie-one', at, ...events));
           expect(added).toHaveLength(deeds.flatMap(([, events]) => events).length);
@@ -184,7 +184,7 @@ describe('whatever is added passes the check of what is read', () => {
   test('also what waited for the store, and was numbered when it answered', async () => {
     await fc.assert(
       fc.asyncProperty(fc.array(anyDeed, { minLength: 1, maxLength: 4 }), async (events) => {
-        const record = new Record(() => undefined);
+        const record = new SortieRecord(() => undefined);
         record.add(newId(), { wallMs: Number.NaN, sortieMs: 1e20 }, ...events);
         await record.open();
         await record.settled();

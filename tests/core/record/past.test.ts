@@ -1,18 +1,18 @@
 import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
-import type { Entry, Event } from '../../../src/core/sortie/entry';
+import type { Entry, SortieEvent } from '../../../src/core/sortie/entry';
 import { compareEntries } from '../../../src/core/sortie/entry';
 import { sortieFlown } from '../../../src/core/sortie/flying';
 import { foldSortie, sortiesOf } from '../../../src/core/sortie/fold';
 import { entriesOf, mergeBrought, sortieNames, wholeRecord } from '../../../src/record/past';
-import { Record } from '../../../src/record/record';
+import { SortieRecord } from '../../../src/record/record';
 import { anyRecord, entry } from '../sortie/recorder';
 import { AT, openWindow, useFreshDevice, wind, windsOf } from './device';
 
 useFreshDevice();
 
 const brought = (entries: readonly Entry[]) => ({ entries, documents: [] });
-const allOf = async (record: Record) =>
+const allOf = async (record: SortieRecord) =>
   [...(await wholeRecord(record)).entries].sort(compareEntries);
 const W = (id: string, seq: number, sortie = 'sortie-there'): Entry => ({
   ...entry(wind('27012KT'), seq, id),
@@ -99,7 +99,7 @@ test('what is written into a sortie from elsewhere comes after what was written 
 });
 
 describe('a log that tells more of a sortie that was flown here', () => {
-  const more = (id: string, seq: number, event: Event): Entry => ({
+  const more = (id: string, seq: number, event: SortieEvent): Entry => ({
     ...entry(event, seq, id),
     sortie: 'sortie-here',
   });
@@ -139,7 +139,7 @@ test('a sortie that was brought and is taken up is the one flown, also after a r
   await mergeBrought(record, brought([W('there', 900)]));
   record.add('sortie-here', AT, wind('28014KT'));
   record.recall((await entriesOf(record, ['sortie-there'])).get('sortie-there') ?? []);
-  const flown = ({ entries }: Record) => sortieFlown(sortiesOf(entries));
+  const flown = ({ entries }: SortieRecord) => sortieFlown(sortiesOf(entries));
   record.add('sortie-there', AT, { kind: 'taken up' });
   await record.settled();
   expect(flown(record).id).toBe('sortie-there');
@@ -191,7 +191,7 @@ describe('where the device fails amid a merge', () => {
   });
 
   test('because it keeps nothing at all, it is said', async () => {
-    await expect(mergeBrought(new Record(() => undefined), file)).rejects.toThrow();
+    await expect(mergeBrought(new SortieRecord(() => undefined), file)).rejects.toThrow();
   });
 });
 

@@ -1,7 +1,7 @@
 /** A window that only watches follows the record, and never adds to it. */
 
 import { expect, test } from 'vitest';
-import { Record } from '../../../src/record/record';
+import { SortieRecord } from '../../../src/record/record';
 import { AT, openWindow, useFreshDevice, wind, windsOf } from './device';
 
 useFreshDevice();
@@ -10,7 +10,7 @@ test('what is kept and what others add is seen', async () => {
   const { record } = await openWindow();
   record.add('sortie-one', AT, wind('27012KT'));
   await record.settled();
-  const watching = new Record(() => undefined, 'device', true);
+  const watching = new SortieRecord(() => undefined, 'device', true);
   await watching.open();
   expect(windsOf(watching)).toEqual(['27012KT']);
   record.add('sortie-one', AT, wind('28014KT'));
@@ -21,7 +21,7 @@ test('nothing that it is asked to add is added, told or kept', async () => {
   const { record } = await openWindow();
   record.add('sortie-one', AT, wind('27012KT'));
   await record.settled();
-  const watching = new Record(() => undefined, 'device', true);
+  const watching = new SortieRecord(() => undefined, 'device', true);
   expect(watching.add('sortie-one', AT, wind('01015KT'))).toEqual([]);
   await watching.open();
   expect(watching.add('sortie-one', AT, wind('02016KT'))).toEqual([]);

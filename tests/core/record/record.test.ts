@@ -1,6 +1,6 @@
 import { expect, test, vi } from 'vitest';
 import { foldSortie } from '../../../src/core/sortie/fold';
-import { newId, Record } from '../../../src/record/record';
+import { newId, SortieRecord } from '../../../src/record/record';
 import { AT, openWindow, putRaw, useFreshDevice, wind, windsOf } from './device';
 import { firstDocument } from './stores';
 
@@ -18,7 +18,7 @@ test('what was entered is there again when the app is opened again', async () =>
 
 test('an entry counts at once, before it is written', () => {
   const changed = vi.fn();
-  const record = new Record(changed);
+  const record = new SortieRecord(changed);
   record.add('sortie-one', AT, wind('27012KT'));
   expect(windsOf(record)).toEqual(['27012KT']);
   expect(changed).toHaveBeenCalledTimes(1);
@@ -26,7 +26,7 @@ test('an entry counts at once, before it is written', () => {
 });
 
 test('what is entered while the store is being opened is kept as well', async () => {
-  const record = new Record(() => undefined);
+  const record = new SortieRecord(() => undefined);
   record.add('sortie-one', AT, wind('27012KT'));
   await record.open();
   await record.settled();
@@ -38,7 +38,7 @@ test('what fails where the record is drawn from loses no entry, and is reported'
   vi.stubGlobal('reportError', reported);
   let isBroken = false;
   const failure = new TypeError('cannot be drawn');
-  const record = new Record(() => {
+  const record = new SortieRecord(() => {
     if (isBroken) throw failure;
   });
   await record.open();

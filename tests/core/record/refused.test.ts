@@ -1,5 +1,5 @@
 import { expect, test, vi } from 'vitest';
-import { Record } from '../../../src/record/record';
+import { SortieRecord } from '../../../src/record/record';
 import { AT, fillDevice, openWindow, useFreshDevice, wind, windsOf } from './device';
 
 useFreshDevice();
@@ -32,7 +32,7 @@ test.each(REFUSALS)(
   async (_, refuse) => {
     refuse();
     const changed = vi.fn();
-    const record = new Record(changed);
+    const record = new SortieRecord(changed);
     await record.open();
     expect(record.keeping).toBe('forgotten');
     record.add('sortie-one', AT, wind('27012KT'));

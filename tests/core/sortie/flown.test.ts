@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { offeredFields } from '../../../src/board/record/flownLast';
-import type { Entry, Event } from '../../../src/core/sortie/entry';
+import type { Entry, SortieEvent } from '../../../src/core/sortie/entry';
 import { fieldsFlown } from '../../../src/core/sortie/flown';
 import { sortiesOf } from '../../../src/core/sortie/fold';
 import { entry } from './recorder';
@@ -8,7 +8,7 @@ import { entry } from './recorder';
 // Common practice, no published source: what was flown last is what is likely flown next.
 
 /** Sorties one after the other, each by what happened in it. */
-const flown = (...sorties: readonly (readonly Event[])[]) => {
+const flown = (...sorties: readonly (readonly SortieEvent[])[]) => {
   const entries: Entry[] = [];
   for (const [number, events] of sorties.entries()) {
     for (const event of events) {
@@ -17,7 +17,7 @@ const flown = (...sorties: readonly (readonly Event[])[]) => {
   }
   return fieldsFlown(sortiesOf(entries));
 };
-const at = (field: string | null): Event => ({ kind: 'set', inputs: { field } });
+const at = (field: string | null): SortieEvent => ({ kind: 'set', inputs: { field } });
 
 test('fields flown last come first, each once', () => {
   expect(flown([at('a')], [at('b')], [at('a')], [at('c')])).toEqual(['c', 'a', 'b']);

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { entriesThatCount } from '../../../src/core/sortie/counting';
-import type { Event } from '../../../src/core/sortie/entry';
+import type { SortieEvent } from '../../../src/core/sortie/entry';
 import { FRESH_INPUTS } from '../../../src/core/sortie/entry';
 import { foldSortie, NO_SORTIE, sortieTimeMs, tickKey } from '../../../src/core/sortie/fold';
 import {
@@ -22,7 +22,7 @@ const outcomes = (entries: Parameters<typeof foldSortie>[0]) =>
     [...(foldSortie(entries).run?.ticks ?? [])].map(([key, { outcome }]) => [key, outcome]),
   );
 
-const undo = (target: string): Event => ({ kind: 'undo', target });
+const undo = (target: string): SortieEvent => ({ kind: 'undo', target });
 
 test('without entries there is no sortie', () => {
   expect(foldSortie([])).toEqual(NO_SORTIE);
@@ -138,7 +138,7 @@ const LEADS_BACK = {
   kind: 'close',
   run: LIST,
   leadsTo: { phase: 'taxi', reopen: ['taxi', 'line-up', 'roll'] },
-} as const satisfies Event;
+} as const satisfies SortieEvent;
 
 test('a list that leads back to the taxi raises the passes it opens again, and no others', () => {
   const { run, list } = foldSortie(written(OPEN, tick('done', 'flaps'), OPEN_LIST, LEADS_BACK));
@@ -221,7 +221,7 @@ test('the same step of a list opened again is another', () => {
 });
 
 test('another aircraft begins its steps anew', () => {
-  const left: Event = { kind: 'close', run: RUN, leadsTo: 'return' };
+  const left: SortieEvent = { kind: 'close', run: RUN, leadsTo: 'return' };
   const entries = written(OPEN, tick('done', 'flaps'), left);
   expect(foldSortie(entries).run).toBeNull();
   const anew = foldSortie([
@@ -254,7 +254,7 @@ test('a moment belongs to the pass of the roll it was stamped in', () => {
 test('an interruption lasts until the steps are taken up again, or the next is done', () => {
   const away = written(OPEN, { kind: 'interrupted', run: RUN });
   expect(foldSortie(away).run?.interruptedAt?.wallMs).toBe(WALL_MS + 2000);
-  const back: readonly Event[] = [{ kind: 'resumed', run: RUN }, tick('done', 'flaps')];
+  const back: readonly SortieEvent[] = [{ kind: 'resumed', run: RUN }, tick('done', 'flaps')];
   for (const event of back) {
     expect(foldSortie([...away, entry(event, 3)]).run?.interruptedAt).toBeNull();
   }

@@ -1,7 +1,7 @@
 /** Lists that stand over one another, where they lead, and phases that are flown again. */
 
 import { expect, test } from 'vitest';
-import type { Event } from '../../../src/core/sortie/entry';
+import type { SortieEvent } from '../../../src/core/sortie/entry';
 import { foldSortie } from '../../../src/core/sortie/fold';
 import {
   entry,
@@ -16,7 +16,10 @@ import {
   written,
 } from './recorder';
 
-const close = (run: string, leadsTo: Extract<Event, { kind: 'close' }>['leadsTo']): Event => ({
+const close = (
+  run: string,
+  leadsTo: Extract<SortieEvent, { kind: 'close' }>['leadsTo'],
+): SortieEvent => ({
   kind: 'close',
   run,
   leadsTo,

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Procedure, Step } from '../../../src/core';
-import type { Entry, Event } from '../../../src/core/sortie/entry';
+import type { Entry, SortieEvent } from '../../../src/core/sortie/entry';
 import { foldSortie } from '../../../src/core/sortie/fold';
 import { logOf } from '../../../src/core/sortie/log';
 import { compareLines, summaryOf, totalsOf } from '../../../src/core/sortie/logSummary';
@@ -36,7 +36,7 @@ const told = (entries: readonly Entry[]) => {
 };
 
 /** At so many minutes from the beginning, by both clocks. */
-const at = (minutes: number, event: Event, seq: number): Entry => ({
+const at = (minutes: number, event: SortieEvent, seq: number): Entry => ({
   ...entry(event, seq),
   at: { wallMs: WALL_MS + minutes * 60_000, sortieMs: SORTIE_MS + minutes * 60_000 },
 });
@@ -103,7 +103,7 @@ test('the language of its steps is that of the procedure, and not known without 
 });
 
 test('a time that is written over holds, what was stamped stays beside it, and comes back', () => {
-  const correction: Event = {
+  const correction: SortieEvent = {
     kind: 'corrected',
     what: 'airborne',
     sortieMs: SORTIE_MS + 20 * 60_000,
@@ -125,12 +125,12 @@ test('a time that is written over holds, what was stamped stays beside it, and c
 });
 
 test('a landing struck out counts no more; one written in counts', () => {
-  const struck: Event = { kind: 'corrected', what: 'landed', sortieMs: null };
+  const struck: SortieEvent = { kind: 'corrected', what: 'landed', sortieMs: null };
   expect(told(FLOWN).landings).toBe(1);
   expect(told([...FLOWN, at(90, struck, 11)]).landings).toBe(0);
   const notStamped = FLOWN.filter(({ id }) => id !== 'id-8');
   expect(told(notStamped).landings).toBe(0);
-  const writtenIn: Event = { ...struck, sortieMs: SORTIE_MS };
+  const writtenIn: SortieEvent = { ...struck, sortieMs: SORTIE_MS };
   expect(told([...notStamped, at(90, writtenIn, 11)]).landings).toBe(1);
   expect(told([...FLOWN, at(61, stamp('landed'), 11)]).landings).toBe(2);
 });
@@ -185,7 +185,7 @@ test('a seal with garbage in it shows what of it is a figure', () => {
       wind: { value: { evil: 1 }, unit: '' },
       rotateKt: null,
     },
-  } as unknown as Event;
+  } as unknown as SortieEvent;
   expect(told([...FLOWN, at(60, garbage, 11)]).seals[0]).toMatchObject({
     documents: { field: 'hash-f' },
     figures: { runway: { value: '28', unit: '' } },

@@ -1,7 +1,7 @@
 /** Writes entries as a window of the app does, and lists of them as several windows may have left them. */
 
 import fc from 'fast-check';
-import type { Entry, Event, Id } from '../../../src/core/sortie/entry';
+import type { Entry, Id, SortieEvent } from '../../../src/core/sortie/entry';
 
 /** When the invented sorties begin: the device's clock, and the sortie's own years before it. */
 export const WALL_MS = Date.UTC(2026, 10, 20, 9, 0, 0);
@@ -17,7 +17,7 @@ export const OPEN = {
   run: RUN,
   procedure: 'hash-p',
   list: null,
-} as const satisfies Event;
+} as const satisfies SortieEvent;
 
 /** Opens the list for a take-off that was stopped. */
 export const OPEN_LIST = {
@@ -25,7 +25,7 @@ export const OPEN_LIST = {
   run: LIST,
   procedure: 'hash-p',
   list: 'rejected-takeoff',
-} as const satisfies Event;
+} as const satisfies SortieEvent;
 
 /** Opens another list, over the run or over the list that is open. */
 export const OTHER_LIST = 'run-of-other-list';
@@ -34,23 +34,23 @@ export const OPEN_OTHER_LIST = {
   run: OTHER_LIST,
   procedure: 'hash-p',
   list: 'engine-fire-ground',
-} as const satisfies Event;
+} as const satisfies SortieEvent;
 
 /** A tick of a step in the run. */
 export const tick = (
   kind: 'done' | 'held' | 'cannot',
   step: string,
-  more: Partial<Extract<Event, { kind: 'done' | 'held' | 'cannot' }>> = {},
-): Event => ({ kind, run: RUN, pass: 1, step, saw: {}, ...more });
+  more: Partial<Extract<SortieEvent, { kind: 'done' | 'held' | 'cannot' }>> = {},
+): SortieEvent => ({ kind, run: RUN, pass: 1, step, saw: {}, ...more });
 
 /** An entry as it stands in the list; every second one second later. */
-export function entry(event: Event, seq: number, id: Id = `id-${seq}`): Entry {
+export function entry(event: SortieEvent, seq: number, id: Id = `id-${seq}`): Entry {
   const at = { wallMs: WALL_MS + seq * 1000, sortieMs: SORTIE_MS + seq * 1000 };
   return { ...event, id, seq, sortie: 'sortie-one', at };
 }
 
 /** Events in the order they happened, in one window. */
-export const written = (...events: readonly Event[]): Entry[] =>
+export const written = (...events: readonly SortieEvent[]): Entry[] =>
   events.map((event, index) => entry(event, index + 1));
 
 /** What a later version of the app may write: of a kind that is not known here. */
@@ -61,7 +61,7 @@ const anyStep = fc.constantFrom('brakes', 'flaps', 'trim', 'brief');
 const anySaw = fc.constantFrom({}, { runway: '28' }, { runway: '01' }, { wet: true });
 
 /** Anything that can happen but an undo. */
-export const anyEvent: fc.Arbitrary<Event> = fc.oneof(
+export const anyEvent: fc.Arbitrary<SortieEvent> = fc.oneof(
   {
     weight: 6,
     arbitrary: fc.record({
@@ -82,8 +82,8 @@ export const anyEvent: fc.Arbitrary<Event> = fc.oneof(
       },
       { requiredKeys: [] },
     )
-    .map((inputs): Event => ({ kind: 'set', inputs })),
-  fc.constantFrom<Event>(
+    .map((inputs): SortieEvent => ({ kind: 'set', inputs })),
+  fc.constantFrom<SortieEvent>(
     { kind: 'wind', text: '27012KT', north: 'true' },
     { kind: 'wind', text: '30008', north: 'magnetic' },
     { kind: 'clock', sortieMs: SORTIE_MS, rate: 0 },

@@ -1,7 +1,7 @@
 /** Where a runway is entered, and what run remains from there. */
 
 import { expect, test } from 'vitest';
-import { entriesOf } from '../../../src/core/taxi/entries';
+import { runwayEntriesOf } from '../../../src/core/taxi/entries';
 import { isOn, stripsOf } from '../../../src/core/taxi/runwayStrip';
 import { taxiDistances } from '../../../src/core/taxi/wayOut';
 import { drawn, FREE, node, stretch } from './drawn';
@@ -27,7 +27,7 @@ function enteredAt(xM: number, toraM = 1000) {
 }
 
 const runsFrom = (xM: number, toraM?: number) =>
-  entriesOf(enteredAt(xM, toraM), '09').map(({ rollsFromM, runM, backtrackM }) =>
+  runwayEntriesOf(enteredAt(xM, toraM), '09').map(({ rollsFromM, runM, backtrackM }) =>
     [rollsFromM, runM, backtrackM].map(Math.round),
   );
 
@@ -72,7 +72,7 @@ test('a holding point that leads on to the runway twice meets it at the nearer p
       ],
       order.map((to) => stretch('A', 'h', to)),
     );
-    const [, meeting] = entriesOf(field, '09');
+    const [, meeting] = runwayEntriesOf(field, '09');
     expect(meeting?.accessM).toBeCloseTo(60, 9);
     expect(meeting?.rollsFromM).toBeCloseTo(300, 0);
   }

@@ -9,7 +9,7 @@ import {
   turnRadiusM,
   turnsOf,
 } from '../../../src/core/taxi/pace';
-import type { Corner, Mark } from '../../../src/core/taxi/route';
+import type { RouteCorner, RouteMark } from '../../../src/core/taxi/route';
 import { neededWidthM, wheelClearanceM } from '../../../src/core/taxi/rules';
 import { wayOut } from '../../../src/core/taxi/wayOut';
 import { demoFields } from '../documents/demo';
@@ -23,7 +23,7 @@ if (HARROW === undefined) throw new Error('no such field');
 const WAY = wayOut({ field: HARROW, from: 's6', end: '28', rules: FREE }).route;
 if (WAY === null) throw new Error('no way');
 
-const mark = (atM: number): Mark => ({
+const mark = (atM: number): RouteMark => ({
   node: `n${atM}`,
   atM,
   kind: 'junction',
@@ -88,7 +88,7 @@ test('before anything is passed the watch is started where the way begins', () =
   expect(progressOn(WAY, [{ node: 'K2', ms: 5 }]).next).toBeNull();
 });
 
-const corner = (more: Partial<Corner>): Corner => ({
+const corner = (more: Partial<RouteCorner>): RouteCorner => ({
   node: 'c',
   atM: 0,
   turnDeg: 90,

@@ -2,9 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   clockwiseDeg,
-  type Envelope,
   envelopeOf,
   isInSwing,
+  type WindEnvelope,
 } from '../../../src/core/weather/envelope';
 import type { Wind } from '../../../src/core/weather/report';
 
@@ -20,7 +20,7 @@ const wind = (fields: Partial<Wind>): Wind => ({
 });
 
 describe('the envelope of a wind', () => {
-  test.each<[string, Partial<Wind>, Envelope]>([
+  test.each<[string, Partial<Wind>, WindEnvelope]>([
     ['a steady wind comes from one direction', {}, { kind: 'sector', fromDeg: 240, widthDeg: 0 }],
     [
       'a swing is its sector, clockwise from the first to the second',

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { GROUPS, isKnownGroup } from '../../../src/core/weather/groups';
 import { readReport } from '../../../src/core/weather/readReport';
-import type { Group } from '../../../src/core/weather/whole/groupTypes';
+import type { ReportGroup } from '../../../src/core/weather/whole/groupTypes';
 import { validGroup } from './winds';
 
 /**
@@ -10,7 +10,7 @@ import { validGroup } from './winds';
  * each group as it is written, beside what it says.
  */
 
-type Written = readonly [text: string, says: Partial<Group>];
+type Written = readonly [text: string, says: Partial<ReportGroup>];
 
 const digits = (length: number) => (n: number) => String(n).padStart(length, '0');
 const two = digits(2);
@@ -113,7 +113,7 @@ const falling: fc.Arbitrary<Written> = fc
       intensity: ({ '': 'moderate', '-': 'light', '+': 'heavy' } as const)[sign],
       descriptor,
       phenomena,
-    } as Partial<Group>,
+    } as Partial<ReportGroup>,
   ]);
 
 const lying: fc.Arbitrary<Written> = fc
@@ -137,7 +137,7 @@ const lying: fc.Arbitrary<Written> = fc
       intensity: null,
       descriptor,
       phenomena: [phenomenon],
-    } as Partial<Group>,
+    } as Partial<ReportGroup>,
   ]);
 
 const cloud: fc.Arbitrary<Written> = fc
@@ -189,7 +189,7 @@ const state: fc.Arbitrary<Written> = fc
       coveredPercent: [26, 50],
       depth: { depthMm: depth, bound: 'exact' },
       braking: braking / 100,
-    } as Partial<Group>,
+    } as Partial<ReportGroup>,
   ]);
 
 const shear: fc.Arbitrary<Written> = fc

@@ -3,7 +3,7 @@ import geographiclib from 'geographiclib-geodesic';
 import { expect, test } from 'vitest';
 import { degreesOf, trueDeg } from '../../../src/core/angle';
 import { destination } from '../../../src/core/earth/destination';
-import { type Line, lineBetween } from '../../../src/core/earth/geodesic';
+import { type GeodesicLine, lineBetween } from '../../../src/core/earth/geodesic';
 import type { Place } from '../../../src/core/earth/place';
 import { planPoint } from '../../../src/core/earth/planPoint';
 
@@ -19,7 +19,7 @@ const azimuth = fc.double({ min: 0, max: 360, noNaN: true });
 
 const wrap = (deg: number) => ((((deg + 180) % 360) + 360) % 360) - 180;
 
-function azimuthOf(line: Line | null): number {
+function azimuthOf(line: GeodesicLine | null): number {
   if (line === null || line.azimuth === null) throw new Error('no direction');
   return degreesOf(line.azimuth);
 }

@@ -1,6 +1,6 @@
 /** A report's weather, assembled from the meanings of its stretches. */
 
-import type { Place } from '../report';
+import type { TextSpan } from '../report';
 import type { Pressure, Temperature } from './groupTypes';
 import type { Meaning, TenthsTemperature } from './meaning';
 import type { ReadSpan, Trend, Weather } from './report';
@@ -119,7 +119,7 @@ const isGiven = (temperature: Temperature | null): boolean =>
 function addExpected(
   trends: Trend[],
   text: string,
-  at: Place,
+  at: TextSpan,
   meaning: Meaning | null,
   previous: Meaning | null,
 ): void {
@@ -130,7 +130,7 @@ function addExpected(
     (meaning?.code === 'trend' && !(follows && previous.trend === 'PROB')) ||
     (meaning?.code === 'time' && meaning.is === 'FM' && !follows);
   if (last && !opens) {
-    const whole: Place = [last.at[0], at[1]];
+    const whole: TextSpan = [last.at[0], at[1]];
     trends[trends.length - 1] = {
       trend: last.trend,
       at: whole,
@@ -145,11 +145,11 @@ function addExpected(
 function addRemark(
   weather: Draft<Weather>,
   text: string,
-  at: Place,
+  at: TextSpan,
   meaning: Meaning | null,
 ): void {
   const { remarks, temperature } = weather;
-  const whole: Place = [remarks?.at[0] ?? at[0], at[1]];
+  const whole: TextSpan = [remarks?.at[0] ?? at[0], at[1]];
   weather.remarks = {
     at: whole,
     text: text.slice(whole[0], whole[1]),

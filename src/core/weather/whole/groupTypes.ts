@@ -199,7 +199,7 @@ export interface Maintenance {
 }
 
 /** Any group of an observation except its wind. */
-export type Group =
+export type ReportGroup =
   | (Visibility | Cavok | RunwayVisualRange | PresentWeather | NoSignificantWeather)
   | (Cloud | VerticalVisibility | NoCloud | Temperature | Pressure)
   | (WindShear | ShearAloft | Sea | RunwayState | SnowClosed | ColourState | Maintenance);

@@ -2,7 +2,7 @@
 
 import type { Wind } from '../report';
 import type { Issued } from '../statements';
-import type { Group } from './groupTypes';
+import type { ReportGroup } from './groupTypes';
 
 /** The modifiers of a report. Late: `RTD`, `RRA`. Missing: `NIL`. */
 export type Modifier = 'automatic' | 'corrected' | 'amended' | 'late' | 'missing';
@@ -70,7 +70,7 @@ export type RemarkKind =
 
 /** What a stretch means. */
 export type Meaning =
-  | Group
+  | ReportGroup
   | { readonly code: 'bulletin' }
   | { readonly code: 'type'; readonly type: 'METAR' | 'SPECI' | 'TAF' }
   | { readonly code: 'station'; readonly station: string }

@@ -4,13 +4,13 @@ import type { Read } from '../explainer';
 import { GROUPS, isSpokenPressure, isWholeMiles } from '../groups';
 import { phraseOf, type Token, textAt } from '../tokens';
 import { pressureOf, seaOf, spokenPressureOf, temperatureOf } from './air';
-import type { ColourState, Group, Maintenance, ShearAloft } from './groupTypes';
+import type { ColourState, Maintenance, ReportGroup, ShearAloft } from './groupTypes';
 import { runwayStateOf } from './runwayState';
 import { runwayVisualRangeOf, visibilityOf } from './seeing';
 import { cloudOf, weatherOf } from './sky';
 import { hundredsOfFt, whole } from './written';
 
-type Reader = (text: string) => Group | null;
+type Reader = (text: string) => ReportGroup | null;
 
 /** The reader of each group. No text is two of them. */
 const READERS: readonly Reader[] = [

@@ -1,6 +1,6 @@
 /** A whole report, as read. */
 
-import type { Place, Span, WindReport } from '../report';
+import type { Span, TextSpan, WindReport } from '../report';
 import type {
   Cloud,
   ColourState,
@@ -62,14 +62,14 @@ export interface Weather {
 export interface Trend {
   /** What opens it; `FM` also for a time alone, such as `TL1400`. */
   readonly trend: TrendKind;
-  readonly at: Place;
+  readonly at: TextSpan;
   /** As in the text. */
   readonly text: string;
 }
 
 /** What follows `RMK`. */
 export interface Remarks {
-  readonly at: Place;
+  readonly at: TextSpan;
   /** As in the text. */
   readonly text: string;
   readonly peakWind: PeakWind | null;

@@ -7,7 +7,7 @@ import { setInputs, useEnd } from '../../../board/record/choices';
 import { old, answered as shown } from '../../../board/wind/answered';
 import type { HoldsTo, RankedEnd, RankedEnds, WindAnswer } from '../../../core';
 import { Asked } from '../../../parts/asked/Asked';
-import { againstLimit, direction, whole } from '../../../parts/format';
+import { againstLimit, direction, wholeNumber } from '../../../parts/format';
 import { Key } from '../../../parts/key/Key';
 import { lowSunRow, noBest } from '../afterAnswer';
 import { words } from '../words';
@@ -58,11 +58,11 @@ function Foot({ end, answered }: { end: RankedEnd; answered: WindAnswer }) {
         </Asked>
       )}
       <Asked hint={words.ask} onAsk={() => ask('', { name: 'available', ...of })}>
-        {words.metres(whole(end.availableM))}
+        {words.metres(wholeNumber(end.availableM))}
       </Asked>
       {end.leftM !== null && !typing.value && (
         <Asked hint={words.ask} onAsk={() => ask('', { name: 'left', ...of })}>
-          {words.leftOver(whole(end.leftM))}
+          {words.leftOver(wholeNumber(end.leftM))}
         </Asked>
       )}
     </>
@@ -129,7 +129,7 @@ function AlongRow({ end, answered }: EndRowProps) {
     return (
       <Row name={words.tailWorst((answered.wind?.gustKt ?? null) !== null)}>
         <Asked hint={words.ask} onAsk={() => ask('', { name: 'tailwindWorst', ...of })}>
-          {words.ofLimit(againstLimit(tailwindWorstKt ?? 0, limit), whole(limit))}
+          {words.ofLimit(againstLimit(tailwindWorstKt ?? 0, limit), wholeNumber(limit))}
         </Asked>
       </Row>
     );
@@ -155,7 +155,7 @@ function AcrossRow({ end, answered }: EndRowProps) {
         hint={words.ask}
         onAsk={() => ask(name, { name: 'crosswindWorst', end, answer: answered })}
       >
-        {words.ofLimit(againstLimit(end.crosswindWorstKt ?? 0, limit), whole(limit))}
+        {words.ofLimit(againstLimit(end.crosswindWorstKt ?? 0, limit), wholeNumber(limit))}
       </Asked>
     </Row>
   );

@@ -30,7 +30,7 @@ const report = computed(() => typedRead.value.report);
  * The entry, with what was understood in words under it. A letter typed redraws only what follows
  * from it.
  */
-export function Entry(): JSX.Element {
+export function WindEntry(): JSX.Element {
   const area = useRef<HTMLTextAreaElement>(null);
   const openedByTap = useRef(false);
   const [byHand, setByHand] = useState(false);

@@ -17,7 +17,7 @@ import styles from './History.module.css';
 const SHOWN = 5;
 
 /** The last winds, each with its time; a tap uses one again. */
-export function History(): JSX.Element | null {
+export function WindHistory(): JSX.Element | null {
   const winds = sortie.value.winds.slice(-SHOWN).reverse();
   if (winds.length < 2) return null;
   return (

@@ -10,7 +10,7 @@ import { setInputs } from '../../../board/record/choices';
 import { takeText } from '../../../board/wind/windEntry';
 import type { Figure, Unit, WeatherQuestion } from '../../../core';
 import { Asked } from '../../../parts/asked/Asked';
-import { decimal, NO_BREAK_SPACE, whole, zulu } from '../../../parts/format';
+import { decimal, NO_BREAK_SPACE, wholeNumber, zulu } from '../../../parts/format';
 import { Key } from '../../../parts/key/Key';
 import { GroupByGroup } from './GroupByGroup';
 import styles from './ReportCard.module.css';
@@ -98,7 +98,7 @@ function Row({ name, figure, decimals, children }: RowProps) {
           <span class={styles.absent}>{words.absent[figure.because]}</span>
         ) : (
           <Asked hint={words.ask} onAsk={() => ask(name, figure)}>
-            {(decimals === 0 ? whole(figure.value) : decimal(figure.value, decimals)) + unit}
+            {(decimals === 0 ? wholeNumber(figure.value) : decimal(figure.value, decimals)) + unit}
           </Asked>
         )}
         {children && <span> {children}</span>}

@@ -9,7 +9,7 @@ import type {
   RunwayState,
   Wind,
 } from '../../../core';
-import { decimal, direction, whole } from '../../../parts/format';
+import { decimal, direction, wholeNumber } from '../../../parts/format';
 import type { Translated } from '../../../parts/translated';
 import { words as windWords } from '../words.de';
 import type { words as english } from './meaningWords.en';
@@ -137,7 +137,7 @@ const NO_CLOUD = {
   NSC: 'Keine Wolken von Bedeutung',
   NCD: 'Automatische Station erkennt keine Wolken',
   SKC: 'Wolkenlos',
-  CLR: `Keine Wolken unter ${whole(12_000)} ft, automatisch`,
+  CLR: `Keine Wolken unter ${wholeNumber(12_000)} ft, automatisch`,
 } as const;
 
 /** 800 m, 10 km oder mehr, weniger als 0.25 Landmeilen (402 m). */
@@ -145,12 +145,12 @@ function distanceWords({ distanceM, value, unit, bound }: Distance): string {
   const metres =
     distanceM >= 5000
       ? `${decimal(distanceM / 1000, distanceM % 1000 === 0 ? 0 : 1)} km`
-      : `${whole(distanceM)} m`;
+      : `${wholeNumber(distanceM)} m`;
   const given =
     unit === 'SM'
       ? `${value} ${value === 1 ? 'Landmeile' : 'Landmeilen'} (${metres})`
       : unit === 'ft'
-        ? `${whole(value)} ft (${metres})`
+        ? `${wholeNumber(value)} ft (${metres})`
         : metres;
   switch (bound) {
     case 'exact':
@@ -194,7 +194,7 @@ function runwayStateWords(state: RunwayState): string {
     state.cleared ? 'Ablagerungen verschwunden' : null,
     state.deposit && (DEPOSITS[state.deposit] ?? null),
     state.coveredPercent && `${state.coveredPercent[0]} bis ${state.coveredPercent[1]} % bedeckt`,
-    state.depth && `${whole(state.depth.depthMm)} mm tief`,
+    state.depth && `${wholeNumber(state.depth.depthMm)} mm tief`,
     typeof state.braking === 'number'
       ? `Reibungswert ${decimal(state.braking, 2)}`
       : state.braking && BRAKING[state.braking],
@@ -248,7 +248,7 @@ const two = (value: number) => String(value).padStart(2, '0');
 /** `ab 1400Z`, or with the day `ab dem 5. um 1400Z`: each takes its own word before it. */
 function timeWords({ day, hour, minute }: HourOfDay, before: string, beforeDay: string): string {
   const time = `${two(hour)}${two(minute)}Z`;
-  return day === null ? `${before} ${time}` : `${beforeDay} ${whole(day)}. um ${time}`;
+  return day === null ? `${before} ${time}` : `${beforeDay} ${wholeNumber(day)}. um ${time}`;
 }
 
 /** What stands before a time, and before a day. */
@@ -309,7 +309,7 @@ function meaning(is: Meaning): string {
       return 'Wetter vorbei';
     case 'cloud': {
       const amount = is.amount === null ? 'Bewölkung' : AMOUNTS[is.amount];
-      const base = is.baseFt === null ? '' : `, Untergrenze ${whole(is.baseFt)} ft`;
+      const base = is.baseFt === null ? '' : `, Untergrenze ${wholeNumber(is.baseFt)} ft`;
       const kind =
         is.convective === 'CB'
           ? ', Gewitterwolken'
@@ -321,7 +321,7 @@ function meaning(is: Meaning): string {
     case 'vertical-visibility':
       return is.heightFt === null
         ? 'Himmel nicht erkennbar'
-        : `Himmel nicht erkennbar, Vertikalsicht ${whole(is.heightFt)} ft`;
+        : `Himmel nicht erkennbar, Vertikalsicht ${wholeNumber(is.heightFt)} ft`;
     case 'no-cloud':
       return NO_CLOUD[is.as];
     case 'temperature':
@@ -337,7 +337,7 @@ function meaning(is: Meaning): string {
       return `Windscherung${path}${is.runway === null ? '' : `, ${runwayWords(is.runway)}`}`;
     }
     case 'shear-aloft':
-      return `Windscherung: über ${whole(is.heightFt)} ft ${direction(is.fromDeg)} mit ${whole(is.speedKt)} kt`;
+      return `Windscherung: über ${wholeNumber(is.heightFt)} ft ${direction(is.fromDeg)} mit ${wholeNumber(is.speedKt)} kt`;
     case 'sea':
       return `See${is.waterC === null ? '' : `, Wasser ${celsius(is.waterC)}`}${is.wavesM === null ? '' : `, Wellen ${decimal(is.wavesM, 1)} m`}`;
     case 'runway-state':
@@ -363,7 +363,7 @@ function meaning(is: Meaning): string {
     case 'remarks':
       return 'Bemerkungen: nicht das Wetter von jetzt';
     case 'peak-wind':
-      return `Stärkster Wind seit der letzten Stunde: ${direction(is.fromDeg)} mit ${whole(is.speedKt)} kt; nicht der Wind von jetzt`;
+      return `Stärkster Wind seit der letzten Stunde: ${direction(is.fromDeg)} mit ${wholeNumber(is.speedKt)} kt; nicht der Wind von jetzt`;
     case 'sea-level-pressure':
       return is.seaLevelHpa === null
         ? 'Luftdruck auf Meereshöhe nicht verfügbar'

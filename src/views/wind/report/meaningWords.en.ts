@@ -9,7 +9,7 @@ import type {
   RunwayState,
   Wind,
 } from '../../../core';
-import { decimal, direction, whole } from '../../../parts/format';
+import { decimal, direction, wholeNumber } from '../../../parts/format';
 import { words as windWords } from '../words.en';
 
 const PHENOMENA: Record<string, string> = {
@@ -77,12 +77,12 @@ function distanceWords({ distanceM, value, unit, bound }: Distance): string {
   const metres =
     distanceM >= 5000
       ? `${decimal(distanceM / 1000, distanceM % 1000 === 0 ? 0 : 1)} km`
-      : `${whole(distanceM)} m`;
+      : `${wholeNumber(distanceM)} m`;
   const given =
     unit === 'SM'
       ? `${value} statute ${value === 1 ? 'mile' : 'miles'} (${metres})`
       : unit === 'ft'
-        ? `${whole(value)} ft (${metres})`
+        ? `${wholeNumber(value)} ft (${metres})`
         : metres;
   return bound === 'at-least' ? given + BOUNDS[bound] : BOUNDS[bound] + given;
 }
@@ -128,7 +128,7 @@ function runwayStateWords(state: RunwayState): string {
     state.cleared ? 'deposits gone' : null,
     state.deposit && (DEPOSITS[state.deposit] ?? null),
     state.coveredPercent && `${state.coveredPercent[0]} to ${state.coveredPercent[1]} % covered`,
-    state.depth && `${whole(state.depth.depthMm)} mm deep`,
+    state.depth && `${wholeNumber(state.depth.depthMm)} mm deep`,
     typeof state.braking === 'number'
       ? `friction ${decimal(state.braking, 2)}`
       : state.braking && `braking ${state.braking}`,
@@ -174,7 +174,7 @@ const MODIFIERS = {
 const two = (value: number) => String(value).padStart(2, '0');
 
 const hourWords = ({ day, hour, minute }: HourOfDay) =>
-  `${day === null ? '' : `the ${whole(day)}., `}${two(hour)}${two(minute)}Z`;
+  `${day === null ? '' : `the ${wholeNumber(day)}., `}${two(hour)}${two(minute)}Z`;
 
 const celsius = (value: number) => `${decimal(value, Number.isInteger(value) ? 0 : 1)} °C`;
 
@@ -227,7 +227,7 @@ function meaning(is: Meaning): string {
       return 'Weather ended';
     case 'cloud': {
       const amount = is.amount === null ? 'Cloud' : AMOUNTS[is.amount];
-      const base = is.baseFt === null ? '' : `, base ${whole(is.baseFt)} ft`;
+      const base = is.baseFt === null ? '' : `, base ${wholeNumber(is.baseFt)} ft`;
       const kind =
         is.convective === 'CB' ? ', thunderclouds' : is.convective === 'TCU' ? ', towering' : '';
       return amount + base + kind;
@@ -235,7 +235,7 @@ function meaning(is: Meaning): string {
     case 'vertical-visibility':
       return is.heightFt === null
         ? 'Sky hidden'
-        : `Sky hidden, seen into for ${whole(is.heightFt)} ft`;
+        : `Sky hidden, seen into for ${wholeNumber(is.heightFt)} ft`;
     case 'no-cloud':
       return NO_CLOUD[is.as];
     case 'temperature':
@@ -248,7 +248,7 @@ function meaning(is: Meaning): string {
     case 'wind-shear':
       return `Wind shear${is.path === null ? '' : ` on ${is.path}`}${is.runway === null ? '' : `, ${runwayWords(is.runway)}`}`;
     case 'shear-aloft':
-      return `Wind shear: above ${whole(is.heightFt)} ft ${direction(is.fromDeg)} at ${whole(is.speedKt)} kt`;
+      return `Wind shear: above ${wholeNumber(is.heightFt)} ft ${direction(is.fromDeg)} at ${wholeNumber(is.speedKt)} kt`;
     case 'sea':
       return `Sea${is.waterC === null ? '' : `, water ${celsius(is.waterC)}`}${is.wavesM === null ? '' : `, waves ${decimal(is.wavesM, 1)} m`}`;
     case 'runway-state':
@@ -270,7 +270,7 @@ function meaning(is: Meaning): string {
     case 'remarks':
       return 'Remarks: not the weather now';
     case 'peak-wind':
-      return `Peak wind since the last hour: ${direction(is.fromDeg)} at ${whole(is.speedKt)} kt; not the wind now`;
+      return `Peak wind since the last hour: ${direction(is.fromDeg)} at ${wholeNumber(is.speedKt)} kt; not the wind now`;
     case 'sea-level-pressure':
       return is.seaLevelHpa === null
         ? 'Sea-level pressure not available'

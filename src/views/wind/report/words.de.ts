@@ -1,7 +1,7 @@
 /** The words of the weather under the answer, in German. */
 
 import type { ReportNote, WeatherQuestion } from '../../../core';
-import { whole } from '../../../parts/format';
+import { wholeNumber } from '../../../parts/format';
 import type { Translated } from '../../../parts/translated';
 import type { words as english } from './words.en';
 
@@ -43,15 +43,17 @@ function question(of: WeatherQuestion): string {
     case 'icing':
       return of.temperatureC === null
         ? 'Gefrierender Niederschlag: Eis am Flugzeug und im Lufteinlauf?'
-        : `Feuchtigkeit bei ${whole(of.temperatureC)} °C: Eis am Flugzeug und im Lufteinlauf?`;
+        : `Feuchtigkeit bei ${wholeNumber(of.temperatureC)} °C: Eis am Flugzeug und im Lufteinlauf?`;
     case 'low-rvr':
-      return `Pistensichtweite ${whole(of.rvrM)} m, unter ${whole(of.belowM)} m.`;
+      return `Pistensichtweite ${wholeNumber(of.rvrM)} m, unter ${wholeNumber(of.belowM)} m.`;
     case 'below-visual-minima': {
       const parts = [
-        of.visibilityM === null ? null : `Sicht ${whole(of.visibilityM)} m, unter ${whole(5000)} m`,
+        of.visibilityM === null
+          ? null
+          : `Sicht ${wholeNumber(of.visibilityM)} m, unter ${wholeNumber(5000)} m`,
         of.ceilingFt === null
           ? null
-          : `Hauptwolkenuntergrenze ${whole(of.ceilingFt)} ft, unter ${whole(1500)} ft`,
+          : `Hauptwolkenuntergrenze ${wholeNumber(of.ceilingFt)} ft, unter ${wholeNumber(1500)} ft`,
       ].filter((part) => part !== null);
       return `Unter den Sichtflugminima: ${parts.join('; ')}.`;
     }

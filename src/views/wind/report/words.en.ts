@@ -1,7 +1,7 @@
 /** The words of the weather under the answer. */
 
 import type { ReportNote, WeatherQuestion } from '../../../core';
-import { whole } from '../../../parts/format';
+import { wholeNumber } from '../../../parts/format';
 
 function age(minutes: number): string {
   if (minutes < 120) return `${minutes} min`;
@@ -41,13 +41,15 @@ function question(of: WeatherQuestion): string {
     case 'icing':
       return of.temperatureC === null
         ? 'What falls freezes: ice on the aircraft and in the intake?'
-        : `Moisture at ${whole(of.temperatureC)} °C: ice on the aircraft and in the intake?`;
+        : `Moisture at ${wholeNumber(of.temperatureC)} °C: ice on the aircraft and in the intake?`;
     case 'low-rvr':
-      return `Runway visual range ${whole(of.rvrM)} m, below ${whole(of.belowM)} m.`;
+      return `Runway visual range ${wholeNumber(of.rvrM)} m, below ${wholeNumber(of.belowM)} m.`;
     case 'below-visual-minima': {
       const parts = [
-        of.visibilityM === null ? null : `visibility ${whole(of.visibilityM)} m, below 5 000 m`,
-        of.ceilingFt === null ? null : `ceiling ${whole(of.ceilingFt)} ft, below 1 500 ft`,
+        of.visibilityM === null
+          ? null
+          : `visibility ${wholeNumber(of.visibilityM)} m, below 5 000 m`,
+        of.ceilingFt === null ? null : `ceiling ${wholeNumber(of.ceilingFt)} ft, below 1 500 ft`,
       ].filter((part) => part !== null);
       return `Below visual minima: ${parts.join('; ')}.`;
     }

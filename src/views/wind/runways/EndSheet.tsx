@@ -8,7 +8,7 @@ import { setInputs } from '../../../board/record/choices';
 import { endFigures, type RuleApplied, type WindAnswer } from '../../../core';
 import { Asked } from '../../../parts/asked/Asked';
 import { NumberField } from '../../../parts/field/NumberField';
-import { decimal, direction, NO_BREAK_SPACE, whole } from '../../../parts/format';
+import { decimal, direction, NO_BREAK_SPACE, wholeNumber } from '../../../parts/format';
 import { Key } from '../../../parts/key/Key';
 import { Sheet } from '../../../parts/sheet/Sheet';
 import { words as windWords } from '../words';
@@ -55,7 +55,7 @@ export function EndSheet({ end, answered, onClose }: EndSheetProps): JSX.Element
                     <Asked hint={windWords.ask} onAsk={() => ask(title, figure)}>
                       {figure.unit === 'deg'
                         ? direction(figure.value)
-                        : `${figure.unit === 'm' ? whole(figure.value) : decimal(figure.value, 1)}${NO_BREAK_SPACE}${figure.unit}`}
+                        : `${figure.unit === 'm' ? wholeNumber(figure.value) : decimal(figure.value, 1)}${NO_BREAK_SPACE}${figure.unit}`}
                     </Asked>
                   )}
                 </dd>
@@ -141,15 +141,15 @@ function measure({ rule }: RuleApplied, value: number | null): string {
       return `${decimal(value, 1)} kt`;
     case 'least-crosswind-share':
     case 'fails-least':
-      return Number.isFinite(value) ? `${whole(value * 100)} %` : words.no;
+      return Number.isFinite(value) ? `${wholeNumber(value * 100)} %` : words.no;
     case 'most-runway-left':
     case 'longest-runway':
     case 'shortest-taxi':
-      return `${whole(value)} m`;
+      return `${wholeNumber(value)} m`;
     case 'most-aligned':
-      return `${whole(value)}°`;
+      return `${wholeNumber(value)}°`;
     case 'preferred':
-      return whole(value);
+      return wholeNumber(value);
     case 'alike':
       return '';
     default:

@@ -8,7 +8,7 @@ import { useState } from 'preact/hooks';
 import { settled } from '../../../board/board';
 import { useEnd } from '../../../board/record/choices';
 import type { RankedEnd, WindAnswer } from '../../../core';
-import { againstLimit, whole } from '../../../parts/format';
+import { againstLimit, wholeNumber } from '../../../parts/format';
 import { LimitBar } from '../../../parts/limitBar/LimitBar';
 import { words as windWords } from '../words';
 import { EndSheet } from './EndSheet';
@@ -56,7 +56,7 @@ function EndRow({ end, next, used, onOpen }: EndRowProps) {
   const steady = Math.abs(end.crosswindKt ?? end.crosswindWorstKt ?? 0);
   const worst = end.crosswindWorstKt ?? 0;
   const closed = end.shortfalls.some(({ code }) => code === 'closed' || code === 'closed-today');
-  const shown = [whole(steady), againstLimit(worst, limit), whole(limit)] as const;
+  const shown = [wholeNumber(steady), againstLimit(worst, limit), wholeNumber(limit)] as const;
   return (
     <li class={styles.end}>
       <button
@@ -106,12 +106,12 @@ function alongWords({ headwindKt, tailwindWorstKt, shortfalls }: RankedEnd): str
       ? []
       : [
           Math.round(headwindKt) < 0
-            ? words.tail(whole(-headwindKt))
-            : words.head(whole(Math.abs(headwindKt))),
+            ? words.tail(wholeNumber(-headwindKt))
+            : words.head(wholeNumber(Math.abs(headwindKt))),
         ];
   const behind =
     !tailSaid && worstTail > Math.max(0, Math.round(-(headwindKt ?? 0)))
-      ? [words.worstTail(whole(worstTail))]
+      ? [words.worstTail(wholeNumber(worstTail))]
       : [];
   return [...along, ...behind].join(', ');
 }

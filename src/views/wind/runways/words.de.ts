@@ -4,7 +4,7 @@
  */
 
 import type { Problem, RankedEnd, Shortfall } from '../../../core';
-import { againstLimit, whole } from '../../../parts/format';
+import { againstLimit, wholeNumber } from '../../../parts/format';
 import type { Translated } from '../../../parts/translated';
 import type { words as english } from './words.en';
 
@@ -26,7 +26,7 @@ const noLength: Readonly<Record<(Shortfall & { code: 'no-length' })['because'], 
 
 function shortfall(fall: Shortfall): string {
   const worst = (what: string, gust: boolean, worstKt: number, limitKt: number) =>
-    `${what}${gust ? 'bö' : ''} ${againstLimit(worstKt, limitKt)}, Grenze ${whole(limitKt)}`;
+    `${what}${gust ? 'bö' : ''} ${againstLimit(worstKt, limitKt)}, Grenze ${wholeNumber(limitKt)}`;
   switch (fall.code) {
     case 'closed':
       return `Gesperrt: ${fall.why}`;
@@ -37,21 +37,21 @@ function shortfall(fall: Shortfall): string {
     case 'tailwind':
       return worst('Rückenwind', fall.gust, fall.worstKt, fall.limitKt);
     case 'length':
-      return `${fall.of.toUpperCase()}: braucht ${whole(fall.neededM)} m, hat ${whole(fall.availableM)} m`;
+      return `${fall.of.toUpperCase()}: braucht ${wholeNumber(fall.neededM)} m, hat ${wholeNumber(fall.availableM)} m`;
     case 'no-length':
       return noLength[fall.because];
     case 'tyres':
-      return `Reifen: hebt mit ${whole(fall.groundKt)} kt über Grund ab, Grenze ${whole(fall.limitKt)}`;
+      return `Reifen: hebt mit ${wholeNumber(fall.groundKt)} kt über Grund ab, Grenze ${wholeNumber(fall.limitKt)}`;
     case 'go-on':
       return fall.lowestKt === null
         ? 'Zu kurz für den Weiterstart mit einem Triebwerk'
-        : `Triebwerksausfall: Weiterstart ab ${whole(fall.lowestKt)} kt, Abbruch bis ${whole(fall.stopKt)}`;
+        : `Triebwerksausfall: Weiterstart ab ${wholeNumber(fall.lowestKt)} kt, Abbruch bis ${wholeNumber(fall.stopKt)}`;
     case 'closed-by-report':
       return 'Gesperrt laut Meldung';
     case 'closed-today':
       return 'Heute gesperrt';
     case 'gust-spread':
-      return `Bö ${whole(fall.spreadKt)} kt über dem Wind, Grenze ${whole(fall.limitKt)}`;
+      return `Bö ${wholeNumber(fall.spreadKt)} kt über dem Wind, Grenze ${wholeNumber(fall.limitKt)}`;
     case 'speed-unbounded':
       return 'Geschwindigkeit nur als Mindestwert bekannt';
     case 'speed-not-known':

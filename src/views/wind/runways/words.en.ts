@@ -1,7 +1,7 @@
 /** The words of what comes after the first answer: the dial, every end, the winds entered, what is rare. */
 
 import type { NoBest, Problem, RankedEnd, Shortfall } from '../../../core';
-import { againstLimit, whole } from '../../../parts/format';
+import { againstLimit, wholeNumber } from '../../../parts/format';
 
 const noBest: Record<NoBest, string> = {
   'speed-not-known': 'No speed was reported: a direction alone does not choose a runway.',
@@ -28,7 +28,7 @@ const noLength: Readonly<Record<(Shortfall & { code: 'no-length' })['because'], 
 
 function shortfall(fall: Shortfall): string {
   const worst = (what: string, gust: boolean, worstKt: number, limitKt: number) =>
-    `${gust ? `Gust ${what}` : what} ${againstLimit(worstKt, limitKt)}, limit ${whole(limitKt)}`;
+    `${gust ? `Gust ${what}` : what} ${againstLimit(worstKt, limitKt)}, limit ${wholeNumber(limitKt)}`;
   switch (fall.code) {
     case 'closed':
       return `Closed: ${fall.why}`;
@@ -39,21 +39,21 @@ function shortfall(fall: Shortfall): string {
     case 'tailwind':
       return capital(worst('tail', fall.gust, fall.worstKt, fall.limitKt));
     case 'length':
-      return `${fall.of.toUpperCase()}: needs ${whole(fall.neededM)} m, has ${whole(fall.availableM)} m`;
+      return `${fall.of.toUpperCase()}: needs ${wholeNumber(fall.neededM)} m, has ${wholeNumber(fall.availableM)} m`;
     case 'no-length':
       return noLength[fall.because];
     case 'tyres':
-      return `Tyres: lift-off at ${whole(fall.groundKt)} kt over ground, limit ${whole(fall.limitKt)}`;
+      return `Tyres: lift-off at ${wholeNumber(fall.groundKt)} kt over ground, limit ${wholeNumber(fall.limitKt)}`;
     case 'go-on':
       return fall.lowestKt === null
         ? 'Too short to go on with an engine out'
-        : `Engine out: go on from ${whole(fall.lowestKt)} kt, stop up to ${whole(fall.stopKt)}`;
+        : `Engine out: go on from ${wholeNumber(fall.lowestKt)} kt, stop up to ${wholeNumber(fall.stopKt)}`;
     case 'closed-by-report':
       return 'Closed, by the report';
     case 'closed-today':
       return 'Closed today';
     case 'gust-spread':
-      return `Gust ${whole(fall.spreadKt)} kt above the wind, limit ${whole(fall.limitKt)}`;
+      return `Gust ${wholeNumber(fall.spreadKt)} kt above the wind, limit ${wholeNumber(fall.limitKt)}`;
     case 'speed-unbounded':
       return 'Speed only known to be above a number';
     case 'speed-not-known':

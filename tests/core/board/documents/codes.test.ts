@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { openPage } from '../page';
 
 await openPage();
-const { gather } = await import('../../../../src/board/documents/codes');
+const { gatherCodes: gather } = await import('../../../../src/board/documents/codes');
 
 const code = (part: number, digits: string, set = '0a1b2c3d', of = 3) => ({
   set,

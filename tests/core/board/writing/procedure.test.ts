@@ -91,7 +91,7 @@ test('an earlier version is gone back to as one change', async () => {
   await open();
   const [newest, , first] = writing.versions.value;
   expect(items()[0]).toBe(newest?.content.phases[0]?.steps[0]?.item);
-  writing.takeUp(first?.content as Procedure);
+  writing.takeUpWriting(first?.content as Procedure);
   expect(items()[0]).toBe('Pins, one');
   writing.undo();
   expect(items()[0]).toBe('Pins, three');

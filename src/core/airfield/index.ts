@@ -1,0 +1,15 @@
+/** What a field is, and drawing one. */
+
+export { oppositeOf, readDesignator, runwayNumbers } from './designator';
+export { type FieldEdit, fieldChanges } from './edit';
+export type { LaidAs } from './editPlan';
+export { type Snapped, snap } from './editSnap';
+export { draftStrips } from './editStrips';
+export { emptyField } from './emptyField';
+export { type End, endsOf } from './ends';
+export type { FieldFault } from './faults';
+export type { Designator, Field, HotSpot, Radio, Runway, RunwayEnd, Surface } from './field';
+export { findEnd } from './findEnd';
+export { type PlanRunway, runwayPlan } from './plan';
+export { type RouteGap, routeGaps } from './routeGaps';
+export { centreOf, type RunwayLine } from './runwayLine';

@@ -1,0 +1,42 @@
+/** The day: everything that follows from what is chosen and known. */
+
+export type { AskedDay, DayQuestion } from './askDay';
+export { type Day, type DayBrief, day } from './day';
+export { type EndFigures, endFigures } from './endFigures';
+export type { ClimbRung, Ladder, Rung } from './ladder';
+export { takeoffUnderWay } from './ladderTimes';
+export type { LookUp } from './lookUp';
+export { type Memo, once } from './memo';
+export type { NumbersBrief } from './numbers';
+export {
+  isReadAloud,
+  isReleasing,
+  type Main,
+  mayDoNow,
+  mayGoOnFrom,
+  type Offers,
+  offers,
+  putOffBefore,
+  wantsHold,
+} from './offers';
+export type { OutlookBrief } from './outlook';
+export type { NoParachute } from './parachute';
+export { isOffStand } from './route';
+export type { SettledFacts } from './settled';
+export {
+  type Documents,
+  type LatePart as Part,
+  type LateParts as Parts,
+  present,
+  type Sources,
+  type WindText,
+} from './sources';
+export { fittedOptions } from './stepFacts';
+export { notThereIn, rowsOf, type StepsBrief } from './steps';
+export { sunFigure } from './sunFigure';
+export type { TaxiBrief } from './taxi';
+export type { LandingLimit, TodayBrief } from './today';
+export type { Caution, CautionCode, Verdict } from './verdict';
+export type { WeatherBrief } from './weather';
+export type { WindBrief } from './wholeWind';
+export { type NoRanking, northOf, otherNorth, type ReadWind, type WindAnswer } from './wind';
