@@ -34,7 +34,7 @@ export default defineConfig({
           // One browser serves all files of a worker; each window has a profile of its own.
           isolate: false,
           include: ['tests/browser/**/*.test.ts'],
-          testTimeout: 60_000,
+          testTimeout: 120_000,
           // What is waited for comes late on a machine that is busy; what fails is waited for in vain.
           expect: { poll: { timeout: 10_000 } },
           hookTimeout: 60_000,

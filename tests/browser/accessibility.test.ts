@@ -80,7 +80,7 @@ const SCENES: readonly (readonly [string, (page: Page) => Promise<unknown>])[] =
 ];
 
 test('axe has nothing to say about any place, any sheet, the keypad or the caution', {
-  timeout: 90_000,
+  timeout: 240_000,
 }, async ({ open }) => {
   const page = await open('phone', { at: EVENING });
   const found: string[] = [];

@@ -288,7 +288,7 @@ async function wrongOnAny(page: Page, what: string): Promise<string[]> {
 describe('the steps, by night, where letters are widest', () => {
   test.for(['Ondrell Sleet 3', 'Hask Turnstone 2', 'Pask Tussock'])(
     'of %s are as large as they fit and never cut, from the first to the roll',
-    { timeout: 120_000 },
+    { timeout: 240_000 },
     async (aircraft, { open }) => {
       const page = await open('small phone', { at: EVENING });
       await wear(page, 'night');

@@ -426,7 +426,7 @@ describe('an original that changed', () => {
 });
 
 test('every text fits, every key is large enough, and axe has nothing to say', {
-  timeout: 90_000,
+  timeout: 240_000,
 }, async ({ open }) => {
   const page = await open('tablet', { at: EVENING });
   await beginWriting(page);

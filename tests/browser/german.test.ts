@@ -165,7 +165,9 @@ const SCENES: readonly (readonly [string, (page: Page) => Promise<unknown>])[] =
 ];
 
 describe('on a device that speaks German', () => {
-  test('nothing is left in English, and everything fits', { timeout: 90_000 }, async ({ open }) => {
+  test('nothing is left in English, and everything fits', { timeout: 240_000 }, async ({
+    open,
+  }) => {
     const page = await open('phone', GERMAN);
     const found: string[] = [];
     for (const [scene, come] of SCENES) {
@@ -295,7 +297,7 @@ test('a field that is drawn says it is described in German, and what it begins w
 });
 
 test('the keys of every step and moment of a sortie hold their words, on the smallest phones', {
-  timeout: 120_000,
+  timeout: 240_000,
 }, async ({ open }) => {
   const page = await open('small phone', GERMAN);
   await key(page, caution.caution.understood).click();
@@ -326,7 +328,9 @@ test('the keys of every step and moment of a sortie hold their words, on the sma
       }
     }
     if (await end.isVisible()) break;
+    const drawn = await read(page.getByRole('main'));
     await pressDeliberately(page, next, wait, steps.holdTheKey);
+    await expect.poll(() => read(page.getByRole('main'))).not.toBe(drawn);
   }
   await expect.poll(() => end.isVisible()).toBe(true);
   expect([...found]).toEqual([]);

@@ -96,7 +96,7 @@ async function walkOn(page: Page, done: (ms: number) => Promise<void>): Promise<
 }
 
 describe('a whole sortie without a touch', () => {
-  test('is flown with keys of a keyboard', { timeout: 90_000 }, async ({ open }) => {
+  test('is flown with keys of a keyboard', { timeout: 240_000 }, async ({ open }) => {
     const page = await open('tablet', { at: EVENING });
     await toStepsWith(page, KEYS);
     await standStill(page);
@@ -129,7 +129,7 @@ describe('a whole sortie without a touch', () => {
     await page.getByText('The sortie is ended and in the log.').waitFor();
   });
 
-  test('is flown with a stick', { timeout: 90_000 }, async ({ open }) => {
+  test('is flown with a stick', { timeout: 240_000 }, async ({ open }) => {
     const page = await open('tablet', { at: EVENING, before: syntheticPads });
     await toStepsWith(page, BUTTONS);
     await plugIn(page);

@@ -174,7 +174,7 @@ async function crash(page: Page): Promise<void> {
 }
 
 test('twenty times killed at random steps, nothing that was ticked is lost', {
-  timeout: 90_000,
+  timeout: 240_000,
 }, async ({ device }) => {
   const random = chance(28);
   let page = await device.start('phone', { at: EVENING });

@@ -79,7 +79,7 @@ async function lookAt(page: Page, name: string | RegExp): Promise<string[]> {
 }
 
 test('every sheet has a height, stays in the window and clear of what the device covers', {
-  timeout: 120_000,
+  timeout: 240_000,
 }, async ({ open }) => {
   const page = await open('tablet', { at: EVENING, path: '#/wind' });
   await key(page, 'Understood').waitFor();
@@ -118,7 +118,7 @@ test('every sheet has a height, stays in the window and clear of what the device
 });
 
 test('no key lies under what a telephone covers at its edges: keypad, steps, Big card, roll', {
-  timeout: 90_000,
+  timeout: 240_000,
 }, async ({ open }) => {
   const page = await open('phone', { at: EVENING, path: '#/wind' });
   const found: string[] = [];

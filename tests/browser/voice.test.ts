@@ -109,7 +109,7 @@ describe('what is due', () => {
 
 describe('the gates of the roll', () => {
   test('are said at their times after brake release, with one warning that they are times', {
-    timeout: 90_000,
+    timeout: 240_000,
   }, async ({ open }) => {
     const page = await open('tablet', { at: EVENING, before: syntheticSpeech });
     await toSteps(page);
@@ -151,7 +151,7 @@ describe('the gates of the roll', () => {
   });
 
   test('go on in the climb, once each, and a step that one cuts short is said again after it', {
-    timeout: 90_000,
+    timeout: 240_000,
   }, async ({ open }) => {
     const page = await open('tablet', { at: EVENING, before: syntheticSpeech });
     await toSteps(page);
@@ -191,7 +191,7 @@ describe('the gates of the roll', () => {
     expect(after.at(-1)).toBe('Climb');
   });
 
-  test('fall silent when the roll is stopped', { timeout: 90_000 }, async ({ open }) => {
+  test('fall silent when the roll is stopped', { timeout: 240_000 }, async ({ open }) => {
     const page = await open('tablet', { at: EVENING, before: syntheticSpeech });
     await toSteps(page);
     await readAloud(page);

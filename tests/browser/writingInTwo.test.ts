@@ -98,7 +98,7 @@ describe('two windows that write the same procedure', () => {
   });
 
   test('what was not kept outlives its window, is told of the other version again, and fits on every screen', {
-    timeout: 90_000,
+    timeout: 240_000,
   }, async ({ device }) => {
     const [one, two] = await twoWindows(device);
     await writeTrim(two, 'four units');
