@@ -91,8 +91,7 @@ const built = check('build', VITE, 'build', '--logLevel', 'warn');
 if (built) {
   tests('built');
   browserTests();
-  // One engine after the other: they judge taps by the clock.
-  tests('engines', 1);
+  tests('engines');
 } else count.failed += 1;
 
 rmSync(reports, { recursive: true, force: true });
