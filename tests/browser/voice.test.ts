@@ -259,23 +259,33 @@ describe('voice and sounds in Sortie', () => {
     });
     const felt = () =>
       page.evaluate(() => (window as unknown as { felt: number[][] }).felt.splice(0));
+    /** Waits until the last that was felt has so many pulses and pauses. */
+    const feels = async (length: number) => {
+      let last: number[] | undefined;
+      await expect
+        .poll(async () => {
+          last = (await felt()).at(-1) ?? last;
+          return last?.length;
+        })
+        .toBe(length);
+      return last;
+    };
     await toSteps(page);
     await clockOf(page)(3000);
     await page.waitForFunction(() =>
       navigator.locks.query().then(({ held }) => (held?.length ?? 0) > 1),
     );
     await tick(page);
-    const [done] = await felt();
+    const done = await feels(1);
     await pressDeliberately(page, key(page, 'Hold back'), clockOf(page));
-    const [held] = await felt();
+    const held = await feels(3);
     await goOnFrom(page, 'Taxi', 'Probe heat');
     await felt();
     await tick(page);
     await tick(page);
     await clockOf(page)(500);
-    const barrier = (await felt()).at(-1);
+    const barrier = await feels(5);
     expect(new Set([done, held, barrier].map((pattern) => JSON.stringify(pattern))).size).toBe(3);
-    expect([done, held, barrier].map((pattern) => pattern?.length)).toEqual([1, 3, 5]);
     await openSettings(page);
     await key(page, 'Sounds').click();
     await page.keyboard.press('Escape');
