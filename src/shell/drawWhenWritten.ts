@@ -10,15 +10,20 @@ const WRITING_PATIENCE_MS = 500;
 
 /**
  * From now on, changes are drawn only once everything added is stored or was refused. `settled`
- * resolves then; at once if nothing is being stored.
+ * resolves then; at once if nothing is being stored. What was waited for in vain is waited for
+ * once, or every letter typed beside a store that hangs would be late.
  */
 export function drawWhenWritten(settled: () => Promise<unknown>): void {
+  let inVain: Promise<unknown> | null = null;
   options.debounceRendering = async (draw) => {
     let timer: ReturnType<typeof setTimeout> | undefined;
     const late = new Promise<void>((done) => {
-      timer = setTimeout(done, WRITING_PATIENCE_MS);
+      timer = setTimeout(() => {
+        inVain = settled();
+        done();
+      }, WRITING_PATIENCE_MS);
     });
-    await Promise.race([allSettled(settled), late]);
+    await (settled() === inVain ? null : Promise.race([allSettled(settled), late]));
     clearTimeout(timer);
     draw();
   };

@@ -10,6 +10,9 @@ import { followsPointer, isReader, isWaking, pointersSeen } from './pointers';
 import styles from './TickKey.module.css';
 import { usePresses } from './withoutPointer';
 
+/** Why a tap didn't count, in words. */
+export type Refusals = Readonly<Record<Refusal, string>> & { readonly hold: string };
+
 interface TickKeyProps extends KeyProps {
   /** Names what is ticked: when it changes, taps are ignored for a moment. */
   readonly step: string;
@@ -18,7 +21,7 @@ interface TickKeyProps extends KeyProps {
   /** Read to screen-reader users whose device can't hold a key. */
   readonly holdHint?: string | undefined;
   /** Why a tap didn't count, shown on the key for a moment. */
-  readonly refusals: Readonly<Record<Refusal, string>> & { readonly hold: string };
+  readonly refusals: Refusals;
 }
 
 /** How long the key says why a tap didn't count, ms. */

@@ -7,7 +7,7 @@ import { stopText } from '../../board/language';
 import { doIt, offered, stopRoll } from '../../board/steps/stepping';
 import { Fit } from '../../parts/fit/Fit';
 import { stopwatch } from '../../parts/format';
-import { TickKey } from '../../parts/key/TickKey';
+import { RollKeys } from '../../parts/key/RollKeys';
 import { marked } from '../../parts/marked';
 import styles from './Card.module.css';
 import { endWords, windWords } from './edges';
@@ -39,25 +39,12 @@ export function RollCard(): JSX.Element {
       </Fit>
       <p class={styles.toStop}>{stopWords()}</p>
       <div class={styles.halves}>
-        <TickKey
-          refusals={words.refused}
-          look="stop"
-          moving
-          step="rolling"
-          disabled={now?.stop !== true}
-          onPress={stopRoll}
-        >
-          {words.stopping}
-        </TickKey>
-        <TickKey
-          refusals={words.refused}
-          look="pick"
-          moving
-          step="rolling"
-          onPress={() => now && doIt(now.main)}
-        >
-          {words.airborne}
-        </TickKey>
+        <RollKeys
+          words={words}
+          mayStop={now?.stop === true}
+          onStop={stopRoll}
+          onAirborne={() => now && doIt(now.main)}
+        />
       </div>
     </>
   );

@@ -21,7 +21,7 @@ import { type Figure, type Ladder, notThereIn, type Rung } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
 import { CardOpener } from '../../parts/card/CardOpener';
 import { NO_BREAK_SPACE, stopwatch, wholeNumber } from '../../parts/format';
-import { TickKey } from '../../parts/key/TickKey';
+import { RollKeys } from '../../parts/key/RollKeys';
 import { marked } from '../../parts/marked';
 import { BackKey } from './BackKey';
 import styles from './Ladder.module.css';
@@ -220,25 +220,12 @@ export function LadderView(): JSX.Element {
         </span>
       </p>
       <div class={styles.keys}>
-        <TickKey
-          refusals={words.refused}
-          look="stop"
-          moving
-          step="rolling"
-          disabled={now?.stop !== true}
-          onPress={stopRoll}
-        >
-          {words.stopping}
-        </TickKey>
-        <TickKey
-          refusals={words.refused}
-          look="pick"
-          moving
-          step="rolling"
-          onPress={() => now && doIt(now.main)}
-        >
-          {words.airborne}
-        </TickKey>
+        <RollKeys
+          words={words}
+          mayStop={now?.stop === true}
+          onStop={stopRoll}
+          onAirborne={() => now && doIt(now.main)}
+        />
       </div>
     </div>
   );

@@ -73,3 +73,17 @@ test('a store that hangs holds up the screen for half a second at most', async (
   await pass(0);
   expect(draw).toHaveBeenCalledOnce();
 });
+
+test('beside a store that hangs, only what is added to it waits again', async () => {
+  change();
+  await pass(500);
+  change();
+  await pass(0);
+  expect(draw).toHaveBeenCalledTimes(2);
+  writing = write();
+  change();
+  await pass(499);
+  expect(draw).toHaveBeenCalledTimes(2);
+  await pass(1);
+  expect(draw).toHaveBeenCalledTimes(3);
+});

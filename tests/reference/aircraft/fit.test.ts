@@ -9,7 +9,8 @@ import { liftCoefficient } from '../../../src/core/aircraft/aerodynamics';
 import { landing } from '../../../src/core/aircraft/landing';
 import { takeoff } from '../../../src/core/aircraft/takeoff';
 import { fitToBook } from '../../../tools/fit.mjs';
-import { BARE, flown, inventedAircraft, takeoffQuestion } from '../../core/aircraft/invented';
+import { flown, inventedAircraft, takeoffQuestion } from '../../core/aircraft/invented';
+import { lightSingle } from './lightSingle';
 
 const physics = { takeoff, landing, liftCoefficient };
 const FT = 0.3048;
@@ -17,34 +18,17 @@ const MASS_KG = 726;
 
 /** Begun from textbook ranges for 100 hp, a fixed propeller and 160 ft² of wing. */
 const trainer = inventedAircraft(
-  {
-    ...BARE,
-    thrust: {
-      kind: 'propeller',
-      fullN: [
-        [0, 1950],
-        [40, 1750],
-        [68, 1480],
-        [100, 1100],
-        [125, 850],
-      ],
-      idleN: 40,
-    },
-    wing: {
-      areaM2: 14.9,
-      clMax: { takeoff: 1.5, landing: 1.8 },
-      ground: { alphaDeg: 1, cl: 0.4, cd: 0.05 },
-      rotated: { alphaDeg: 9, cd: 0.09 },
-      rollout: { cl: 0.4, cd: 0.09 },
-      cleanCd: 0.035,
-      flapsCd: 0.005,
-      flapsCl: 0,
-      induced: 0.06,
-    },
-    rolling: { dry: 0.025, wet: 0.03, contaminated: 0.05 },
-    brakes: { friction: { dry: 0.3, wet: 0.2, contaminated: 0.1 }, delayS: 1 },
-    landing: { ...BARE.landing, pathDeg: 5, touchdownShare: 0.85 },
-  },
+  lightSingle(
+    [
+      [0, 1950],
+      [40, 1750],
+      [68, 1480],
+      [100, 1100],
+      [125, 850],
+    ],
+    14.9,
+    0.035,
+  ),
   {
     engine: 'piston',
     masses: {

@@ -12,7 +12,8 @@ import type { Aircraft } from '../../../src/core/aircraft/aircraft';
 import { landing } from '../../../src/core/aircraft/landing';
 import { takeoff } from '../../../src/core/aircraft/takeoff';
 import { fitToBook } from '../../../tools/fit.mjs';
-import { BARE, flown, inventedAircraft, takeoffQuestion } from '../../core/aircraft/invented';
+import { flown, inventedAircraft, takeoffQuestion } from '../../core/aircraft/invented';
+import { lightSingle } from './lightSingle';
 
 const physics = { takeoff, landing, liftCoefficient };
 const FT = 0.3048;
@@ -44,28 +45,7 @@ function single(
     Math.min(staticN * (1 - kt / 260), (0.75 * powerW) / ((kt * 1852) / 3600)),
   ];
   return inventedAircraft(
-    {
-      ...BARE,
-      thrust: {
-        kind: 'propeller',
-        fullN: [[0, staticN], at(30), at(50), at(65), at(80), at(110), at(140)],
-        idleN: 40,
-      },
-      wing: {
-        areaM2,
-        clMax: { takeoff: 1.5, landing: 1.8 },
-        ground: { alphaDeg: 1, cl: 0.4, cd: 0.05 },
-        rotated: { alphaDeg: 9, cd: 0.09 },
-        rollout: { cl: 0.4, cd: 0.09 },
-        cleanCd,
-        flapsCd: 0.005,
-        flapsCl: 0,
-        induced: 0.06,
-      },
-      rolling: { dry: 0.025, wet: 0.03, contaminated: 0.05 },
-      brakes: { friction: { dry: 0.3, wet: 0.2, contaminated: 0.1 }, delayS: 1 },
-      landing: { ...BARE.landing, pathDeg: 5, touchdownShare: 0.85 },
-    },
+    lightSingle([[0, staticN], at(30), at(50), at(65), at(80), at(110), at(140)], areaM2, cleanCd),
     {
       engine: 'piston',
       masses: {
