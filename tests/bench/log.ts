@@ -66,11 +66,16 @@ function folding(): readonly Row[] {
 const fill = (page: Page) =>
   page.evaluate(
     async ([sorties, each]) => {
-      const db = await new Promise<IDBDatabase>((resolve, reject) => {
-        const opening = indexedDB.open('lapstrip');
-        opening.onsuccess = () => resolve(opening.result);
-        opening.onerror = () => reject(opening.error);
-      });
+      const asked = <T>(request: IDBRequest<T>) =>
+        new Promise<T>((resolve, reject) => {
+          request.onsuccess = () => resolve(request.result);
+          request.onerror = () => reject(request.error);
+        });
+      const db = await asked(indexedDB.open('lapstrip'));
+      // What this window entered is numbered after them all, so that its sortie is still the one flown.
+      const own = db.transaction('entries', 'readwrite').objectStore('entries');
+      for (const entry of await asked(own.getAll()))
+        await asked(own.put({ ...entry, seq: entry.seq + sorties * each }));
       const first = Date.UTC(1970, 0, 1);
       for (let from = 0; from < sorties; from += 500) {
         const write = db.transaction('entries', 'readwrite', { durability: 'relaxed' });
@@ -89,8 +94,7 @@ const fill = (page: Page) =>
             write.objectStore('entries').put({
               ...happened,
               id: `${name}-${entry}`,
-              // Numbered before what this window entered, so that its sortie is still the one flown.
-              seq: sortie * each + entry - 1_000_000,
+              seq: sortie * each + entry,
               sortie: name,
               at: { wallMs: ms, sortieMs: ms },
             });
