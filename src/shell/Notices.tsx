@@ -80,14 +80,14 @@ function Unread(): JSX.Element {
         <Notice
           text={words.damaged(damaged)}
           action={words.understood}
-          onPress={() => setKnown({ ...known, damaged })}
+          onPress={() => setKnown((before) => ({ ...before, damaged }))}
         />
       )}
       {newer > known.newer && (
         <Notice
           text={words.ofNewer(newer)}
           action={words.understood}
-          onPress={() => setKnown({ ...known, newer })}
+          onPress={() => setKnown((before) => ({ ...before, newer }))}
         />
       )}
     </>

@@ -5,6 +5,7 @@ import { misfits, resize, SIZES } from './fitting';
 import { describe, expect, test } from './harness';
 import {
   clockOf,
+  closeSheet,
   due,
   EVENING,
   goOnFrom,
@@ -206,7 +207,7 @@ describe('flying again', () => {
     const toStand = async () => {
       await key(page, 'Route').tap();
       await key(page, 'Stand 6').tap();
-      await page.keyboard.press('Escape');
+      await closeSheet(page);
     };
     await openPlace(page, 'Taxi');
     await toStand();

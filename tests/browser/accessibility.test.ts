@@ -5,6 +5,7 @@ import { objections } from './accessible';
 import { expect, test } from './harness';
 import {
   AIRCRAFT,
+  closeSheet,
   doneKey,
   EVENING,
   FIELD,
@@ -52,14 +53,14 @@ const SCENES: readonly (readonly [string, (page: Page) => Promise<unknown>])[] =
   [
     'all steps',
     async (page) => {
-      await page.keyboard.press('Escape');
+      await closeSheet(page);
       await page.getByRole('button', { name: /^Ramp, \d/ }).click();
     },
   ],
   [
     'Taxi',
     async (page) => {
-      await page.keyboard.press('Escape');
+      await closeSheet(page);
       await openPlace(page, 'Taxi');
     },
   ],
@@ -71,7 +72,7 @@ const SCENES: readonly (readonly [string, (page: Page) => Promise<unknown>])[] =
   [
     'Log',
     async (page) => {
-      await page.keyboard.press('Escape');
+      await closeSheet(page);
       await openPlace(page, 'Log');
     },
   ],
@@ -165,7 +166,7 @@ test('with colours forced by the system all that is drawn is in them, and what i
   await openPlace(page, 'Taxi');
   await key(page, 'Route').click();
   await key(page, 'Stand 6').click();
-  await page.keyboard.press('Escape');
+  await closeSheet(page);
   await look('Taxi');
   await openPlace(page, 'Numbers');
   await page.getByText('Take-off run').first().waitFor();

@@ -30,6 +30,7 @@ import { misfits, resize } from './fitting';
 import { describe, expect, test } from './harness';
 import {
   clockOf,
+  closeSheet,
   due,
   EVENING,
   goOnFrom,
@@ -178,7 +179,7 @@ test('it comes by itself at line-up where the pilot wants it, and not otherwise'
   await toSteps(page);
   await page.locator('header').first().getByRole('button', { name: /Z/ }).click();
   await key(page, 'Big card at line-up').click();
-  await page.keyboard.press('Escape');
+  await closeSheet(page);
   await goOnFrom(page, 'Line-up', 'Nozzle lamp');
   // What is held back comes first, before the barrier; the card comes behind it.
   await tickAll(page);

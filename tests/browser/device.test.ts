@@ -9,6 +9,7 @@ import { misfits } from './fitting';
 import { describe, expect, test } from './harness';
 import {
   clockOf,
+  closeSheet,
   doneKey,
   EVENING,
   goOnFrom,
@@ -114,7 +115,7 @@ describe('the screen', () => {
     expect(await said.count()).toBe(0);
     await openSortie(page);
     await expect.poll(() => said.count()).toBe(1);
-    await page.keyboard.press('Escape');
+    await closeSheet(page);
     // The next tick asks again, with no other effect.
     const { asked } = await lit(page);
     await tick(page);
@@ -182,7 +183,7 @@ test('for the left hand the rows of keys are mirrored, and read in the same orde
   expect(await done()).toBeGreaterThan(await left('Hold back'));
   await openSortie(page);
   await key(page, 'Left hand').click();
-  await page.keyboard.press('Escape');
+  await closeSheet(page);
   expect(await done()).toBeLessThan(await left('Hold back'));
   expect(await left('Hold back')).toBeLessThan(await left('Back'));
   await page.reload();
@@ -202,7 +203,7 @@ test('beside the steps stands what the pilot chose', async ({ open }) => {
     .getByRole('group', { name: 'Beside Steps' })
     .getByRole('button', { name: 'Taxi' })
     .click();
-  await page.keyboard.press('Escape');
+  await closeSheet(page);
   await expect.poll(() => read(page.locator('aside'))).toContain('Do not exceed');
 });
 
@@ -226,7 +227,7 @@ test.for(EVERY_SCREEN)(
       await page.evaluate(() => {
         document.documentElement.style.fontSize = '';
       });
-      await page.keyboard.press('Escape');
+      await closeSheet(page);
     }
     expect(found).toEqual([]);
   },

@@ -7,6 +7,7 @@ import { controls, misfits, resize, SIZES } from './fitting';
 import { describe, expect, test } from './harness';
 import {
   beginSortie,
+  closeSheet,
   doneKey,
   due,
   EVENING,
@@ -77,7 +78,7 @@ describe('a version of one’s own', () => {
 
     await key(page, 'Keep it').click();
     await expect.poll(() => read(saidIn(page))).toContain('Kept as version 1. Steps follow it');
-    await page.keyboard.press('Escape');
+    await closeSheet(page);
     const chosen = page.getByRole('group', { name: 'Procedure' }).getByRole('button');
     expect(await chosen.allTextContents()).toEqual([
       'Sleet, usual sortie',
@@ -86,7 +87,7 @@ describe('a version of one’s own', () => {
     ]);
     expect(await chosen.last().getAttribute('aria-pressed')).toBe('true');
     await chosen.first().click();
-    await page.keyboard.press('Escape');
+    await closeSheet(page);
     await openPlace(page, 'Steps');
     await page.getByRole('button', { name: /^Taxi, \d/ }).click();
     await expect.poll(() => read(page.getByRole('dialog'))).toContain('two units nose up');
@@ -150,7 +151,7 @@ describe('a version of one’s own', () => {
     await expect
       .poll(() => read(saidIn(page)))
       .toContain('The sortie that is begun keeps its steps');
-    await page.keyboard.press('Escape');
+    await closeSheet(page);
     await expect.poll(() => due(page)).toBe(second);
     // What was ticked stays ticked when it goes on.
     await tick(page);
@@ -207,8 +208,8 @@ describe('a list for when something is wrong', () => {
     expect(mine).toContain(`Mine: Rejected: Looked for first in: Ramp, Roll. ${leads}`);
     await key(page, 'Keep it').click();
     await expect.poll(() => read(saidIn(page))).toContain('Kept as version 1.');
-    await page.keyboard.press('Escape');
-    await page.keyboard.press('Escape');
+    await closeSheet(page);
+    await closeSheet(page);
     await openPlace(page, 'Steps');
     await key(page, 'Something wrong').click();
     const lists = page.getByRole('dialog').getByRole('listitem');
@@ -390,7 +391,7 @@ describe('an original that changed', () => {
     await responseEntry(page).fill('half');
     await key(page, 'Keep it').click();
     await expect.poll(() => read(saidIn(page))).toContain('Kept as version 1.');
-    await page.keyboard.press('Escape');
+    await closeSheet(page);
 
     await page
       .getByRole('dialog')
@@ -402,7 +403,7 @@ describe('an original that changed', () => {
       });
     await key(page, 'Add it').click();
     await page.getByText('was added').waitFor();
-    await page.keyboard.press('Escape');
+    await closeSheet(page);
     await key(page, 'Write my own').click();
     await key(page, 'See what changed').click();
     await expect.poll(() => read(sheet(page))).toContain('One step was changed by both.');

@@ -18,6 +18,7 @@ import { describe, expect, test } from './harness';
 import {
   AIRCRAFT,
   clockOf,
+  closeSheet,
   EVENING,
   FIELD,
   key,
@@ -138,14 +139,14 @@ const SCENES: readonly (readonly [string, (page: Page) => Promise<unknown>])[] =
   [
     'calls',
     async (page) => {
-      await page.keyboard.press('Escape');
+      await closeSheet(page);
       await page.getByRole('button').filter({ hasText: taxi.allCalls }).click();
     },
   ],
   [
     'Numbers',
     async (page) => {
-      await page.keyboard.press('Escape');
+      await closeSheet(page);
       await place(page, 'numbers');
     },
   ],
@@ -155,7 +156,7 @@ const SCENES: readonly (readonly [string, (page: Page) => Promise<unknown>])[] =
   [
     'Big card',
     async (page) => {
-      await page.keyboard.press('Escape');
+      await closeSheet(page);
       await page.keyboard.press('Escape');
       await place(page, 'steps');
       await page.getByRole('main').getByRole('button', { name: steps.bigCard }).click();
@@ -225,9 +226,9 @@ describe('what stands on a German page in English', () => {
     expect(await about.getAttribute('lang')).toBe('en');
     await key(page, incoming.add).click();
     await page.getByText(incoming.wasAdded('Teasel Flat')).waitFor();
-    await page.keyboard.press('Escape');
+    await closeSheet(page);
     await page.getByRole('dialog').getByRole('button', { name: /^XOWN/ }).click();
-    await page.keyboard.press('Escape');
+    await closeSheet(page);
     await enter(page, '27012G20KT');
     await place(page, 'taxi');
     await key(page, taxi.route).click();
@@ -247,7 +248,7 @@ describe('what stands on a German page in English', () => {
       .getByRole('dialog')
       .getByRole('button', { name: /Sleet, usual/ })
       .click();
-    await page.keyboard.press('Escape');
+    await closeSheet(page);
     await enter(page, '23012KT');
     await key(page, wind.use('23R')).first().click();
     await place(page, 'steps');
@@ -262,7 +263,7 @@ describe('what stands on a German page in English', () => {
       .first();
     await title.waitFor();
     expect(await title.locator('[lang="en"]').allTextContents()).toEqual(['Brake lever']);
-    await page.keyboard.press('Escape');
+    await closeSheet(page);
     await place(page, 'taxi');
     await page.getByRole('button').filter({ hasText: taxi.allCalls }).click();
     const readBack = page.locator('p').filter({ hasText: 'Wort für Wort' }).first();

@@ -20,6 +20,7 @@ import {
 import { describe, expect, test } from './harness';
 import {
   clockOf,
+  closeSheet,
   doneKey,
   due,
   EVENING,
@@ -436,7 +437,7 @@ describe('the page of keys and sticks', () => {
     await clockOf(page)(100);
     expect(await sheet.getByText(/No controller is seen/).isVisible()).toBe(true);
     // Nothing was ticked meanwhile.
-    await page.keyboard.press('Escape');
+    await closeSheet(page);
     await page.keyboard.press('Escape');
     await expect.poll(() => due(page)).toBe(FIRST);
   });

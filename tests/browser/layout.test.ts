@@ -15,6 +15,7 @@ import {
   AIRCRAFT,
   beginSortie,
   clockOf,
+  closeSheet,
   doneKey,
   EVENING,
   FIELD,
@@ -91,14 +92,14 @@ const SCENES: readonly Scene[] = [
   [
     'all steps',
     async (page) => {
-      await page.keyboard.press('Escape');
+      await closeSheet(page);
       await page.getByRole('button', { name: /^Taxi, \d/ }).click();
     },
   ],
   [
     'something held back',
     async (page) => {
-      await page.keyboard.press('Escape');
+      await closeSheet(page);
       await goOnFrom(page, 'Ramp', 'Brief');
     },
   ],
@@ -123,7 +124,7 @@ const SCENES: readonly Scene[] = [
   [
     'Log',
     async (page) => {
-      await page.keyboard.press('Escape');
+      await closeSheet(page);
       await openPlace(page, 'Log');
     },
   ],
@@ -132,7 +133,7 @@ const SCENES: readonly Scene[] = [
   [
     'interrupted',
     async (page) => {
-      await page.keyboard.press('Escape');
+      await closeSheet(page);
       await openPlace(page, 'Steps');
       await key(page, 'Called away').click();
     },
@@ -264,7 +265,7 @@ const ENLARGED_SCENES: readonly Scene[] = [
   [
     'Sortie',
     async (page) => {
-      await page.keyboard.press('Escape');
+      await closeSheet(page);
       await sortieKey(page).click();
       await page.getByRole('heading', { name: 'Voice and sounds' }).waitFor();
     },

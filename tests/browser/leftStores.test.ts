@@ -6,7 +6,7 @@
 import type { Page } from 'playwright-core';
 import { LATER, LEFT_STORES, type LeftStore, laterThan, newestStore } from '../core/record/stores';
 import { describe, expect, test } from './harness';
-import { due, entry, key, openPlace, read, tick } from './pilot';
+import { closeSheet, due, entry, key, openPlace, read, tick } from './pilot';
 import { openStep, responseEntry } from './writing';
 
 const [first] = LEFT_STORES;
@@ -76,7 +76,7 @@ describe('a device that the first release was used on', () => {
     await key(page, 'Undo').waitFor();
     await openStep(page, 'Trim');
     expect(await responseEntry(page).inputValue()).toBe('four units');
-    await page.keyboard.press('Escape');
+    await closeSheet(page);
     await key(page, 'Draw a field').click();
     const drawing = page.getByRole('dialog', { name: 'Draw a field' });
     await expect.poll(() => drawing.getByLabel('Code').inputValue()).toBe('XTSL');

@@ -4,7 +4,7 @@ import type { Page } from 'playwright-core';
 import { objections } from './accessible';
 import { controls, misfits, resize, SIZES } from './fitting';
 import { describe, expect, test } from './harness';
-import { AIRCRAFT, beginSortie, EVENING, FIELD, key, read, sortieKey } from './pilot';
+import { AIRCRAFT, beginSortie, closeSheet, EVENING, FIELD, key, read, sortieKey } from './pilot';
 import { THEMES, wear } from './themes';
 
 const TOURER = 'Pask Tussock';
@@ -118,7 +118,7 @@ describe('the load of the jet', () => {
     await expect.poll(() => takeoff(page)).toBe('9 780 kg');
     await sheet(page).getByRole('button', { name: 'Undo' }).click();
     await expect.poll(() => takeoff(page)).toBe('8 060 kg');
-    await page.keyboard.press('Escape');
+    await closeSheet(page);
     await page.getByRole('button', { name: TOURER }).click();
     await page.getByRole('button', { name: AIRCRAFT }).click();
     await expect.poll(() => page.getByText('Takes off at 9 200 kg.').isVisible()).toBe(true);
@@ -188,10 +188,10 @@ describe('the centre of gravity', () => {
     await arm.click();
     const why = page.getByRole('dialog', { name: 'Take-off' });
     await expect.poll(() => read(why)).toContain('sum of every mass × its arm');
-    await page.keyboard.press('Escape');
+    await closeSheet(page);
     await expect.poll(() => why.count()).toBe(0);
     await expect.poll(() => arm.evaluate((one) => one === document.activeElement)).toBe(true);
-    await page.keyboard.press('Escape');
+    await closeSheet(page);
     await expect.poll(() => sheet(page).count()).toBe(0);
     await expect.poll(() => page.getByRole('dialog', { name: 'Sortie' }).isVisible()).toBe(true);
   });

@@ -2,7 +2,16 @@
 
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from './harness';
-import { EVENING, goOnFrom, key, openPlace, setWind, sortieKey, toSteps } from './pilot';
+import {
+  closeSheet,
+  EVENING,
+  goOnFrom,
+  key,
+  openPlace,
+  setWind,
+  sortieKey,
+  toSteps,
+} from './pilot';
 
 const REPORT = 'METAR XHAR 051850Z 27012G20KT 9999 FEW030 14/06 Q1009';
 
@@ -120,14 +129,14 @@ describe('Numbers', () => {
     await sortieKey(page).click();
     const option = page.getByRole('dialog').getByRole('button', { name: 'Brake chute packed' });
     await option.click();
-    await page.keyboard.press('Escape');
+    await closeSheet(page);
     await expect.poll(last).toBeLessThan(counted);
     await expect
       .poll(() => page.getByText('by the options in Sortie it is not there').count())
       .toBe(1);
     await sortieKey(page).click();
     await option.click();
-    await page.keyboard.press('Escape');
+    await closeSheet(page);
     await expect.poll(last).toBe(counted);
 
     await openPlace(page, 'Steps');

@@ -51,6 +51,15 @@ export async function setWind(page: Page, text: string): Promise<void> {
   await page.getByRole('navigation', { name: 'Places' }).waitFor();
 }
 
+/** Closes the sheet on top by the keyboard, and waits until it is gone. */
+export async function closeSheet(page: Page): Promise<void> {
+  const sheets = page.getByRole('dialog');
+  await sheets.last().waitFor();
+  const before = await sheets.count();
+  await page.keyboard.press('Escape');
+  await expect.poll(() => sheets.count()).toBeLessThan(before);
+}
+
 /** Opens one of the five places. */
 export async function openPlace(page: Page, name: string): Promise<void> {
   await page.getByRole('navigation', { name: 'Places' }).getByRole('button', { name }).click();

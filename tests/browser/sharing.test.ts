@@ -6,7 +6,7 @@ import { words as documentWords } from '../../src/views/sortie/documentWords.en'
 import { objections } from './accessible';
 import { misfits, resize } from './fitting';
 import { describe, expect, test } from './harness';
-import { AIRCRAFT, beginSortie, EVENING, key, read, setWind } from './pilot';
+import { AIRCRAFT, beginSortie, closeSheet, EVENING, key, read, setWind } from './pilot';
 import { EVERY_SCREEN, SCREENS } from './screens';
 import { THEMES, wear } from './themes';
 
@@ -286,7 +286,7 @@ describe('a link or a code that is pasted, where the device opens links elsewher
     await beginSortie(page);
     await setWind(page, '27012KT');
     const link = await linkOf(page, 'field');
-    await page.keyboard.press('Escape');
+    await closeSheet(page);
     await key(page, documentWords.paste).click();
     await expect.poll(() => read(dialog(page))).toContain('Harrow Sound');
     await expect.poll(() => read(dialog(page))).toContain('You have the very same already.');

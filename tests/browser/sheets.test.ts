@@ -7,6 +7,7 @@ import {
   AIRCRAFT,
   beginSortie,
   clockOf,
+  closeSheet,
   EVENING,
   FIELD,
   goOnFrom,
@@ -59,14 +60,6 @@ async function faultsOf(page: Page, name: string): Promise<string[]> {
   return found;
 }
 
-/** Closes the sheet on top. */
-async function close(page: Page): Promise<void> {
-  const open = page.getByRole('dialog');
-  const before = await open.count();
-  await page.keyboard.press('Escape');
-  await expect.poll(() => open.count()).toBe(before - 1);
-}
-
 /** Opens a sheet by a key, looks at it and closes it. */
 async function lookAt(page: Page, name: string | RegExp): Promise<string[]> {
   const open = page.getByRole('dialog');
@@ -74,7 +67,7 @@ async function lookAt(page: Page, name: string | RegExp): Promise<string[]> {
   await key(page, name).last().click();
   await expect.poll(() => open.count()).toBe(before + 1);
   const found = await faultsOf(page, String(name));
-  await close(page);
+  await closeSheet(page);
   return found;
 }
 
@@ -110,7 +103,7 @@ test('every sheet has a height, stays in the window and clear of what the device
   await page.getByLabel('Look at a file').setInputFiles(nothing);
   await page.getByRole('heading', { name: 'What came' }).waitFor();
   found.push(...(await faultsOf(page, 'What came')));
-  await close(page);
+  await closeSheet(page);
   await key(page, 'About and cautions').click();
   await page.getByRole('heading', { name: 'About' }).waitFor();
   found.push(...(await faultsOf(page, 'About')));

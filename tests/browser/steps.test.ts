@@ -6,6 +6,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, test } from './harness';
 import {
   clockOf,
+  closeSheet,
   due,
   EVENING,
   goOnFrom,
@@ -99,7 +100,7 @@ describe('the steps in another language than the page', () => {
   const chooseProcedure = async (page: Page, name: string) => {
     await openSortie(page);
     await page.getByRole('group', { name: 'Procedure' }).getByRole('button', { name }).click();
-    await page.keyboard.press('Escape');
+    await closeSheet(page);
   };
 
   test('are those of the procedure that was chosen, and marked as what they are', async ({
@@ -131,7 +132,7 @@ describe('the steps in another language than the page', () => {
     await page.getByRole('button', { name: /^Ramp, / }).tap();
     const row = page.getByRole('dialog').getByRole('listitem').filter({ hasText: 'Höhenmesser' });
     expect(await row.locator('b').getAttribute('lang')).toBe('de');
-    await page.keyboard.press('Escape');
+    await closeSheet(page);
 
     await key(page, 'Big card').click();
     await expect.poll(() => marks(page, 'main strong')).toEqual(['de']);
@@ -165,7 +166,7 @@ describe('the steps in another language than the page', () => {
     await expect
       .poll(() => procedures.allTextContents())
       .toEqual(['Tussock, usual flight (Englisch)', 'Tussock, üblicher Flug']);
-    await page.keyboard.press('Escape');
+    await closeSheet(page);
     await expect.poll(() => due(page)).toBe('Steuerschloss ab, in der Türtasche');
     expect(await page.locator('main [lang]').count()).toBe(0);
     await goOnFrom(page, 'Taxi', 'an Verkehr');

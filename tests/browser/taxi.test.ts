@@ -5,7 +5,7 @@
 import type { Page } from 'playwright-core';
 import { objections } from './accessible';
 import { expect, test } from './harness';
-import { beginSortie, EVENING, key, openPlace, read, setWind } from './pilot';
+import { beginSortie, closeSheet, EVENING, key, openPlace, read, setWind } from './pilot';
 
 /** From the first start to Taxi at Harrow Sound, with an end in use, on Stand 6. */
 async function toTaxi(page: Page, wind: string, end: string): Promise<void> {
@@ -15,7 +15,7 @@ async function toTaxi(page: Page, wind: string, end: string): Promise<void> {
   await openPlace(page, 'Taxi');
   await key(page, 'Route').click();
   await key(page, 'Stand 6').click();
-  await page.keyboard.press('Escape');
+  await closeSheet(page);
 }
 
 const plan = (page: Page) => page.getByRole('region', { name: /^Plan of Harrow Sound/ });
@@ -75,7 +75,7 @@ test('where a closed taxiway leaves only the runway, that is said plainly, and o
   const stretch = key(page, 'K, K1 to F');
   expect(await stretch.getAttribute('aria-pressed')).toBe('true');
   await stretch.click();
-  await page.keyboard.press('Escape');
+  await closeSheet(page);
   await expect.poll(() => plan(page).getAttribute('aria-label')).not.toContain('along runway');
 });
 
@@ -117,7 +117,7 @@ test('a stretch is closed and the aircraft put on a junction without the plan, b
   // The focus stays where it is.
   await expect.poll(() => read(page.locator(':focus'))).toBe('K, K1 to F');
   expect(await objections(page)).toEqual([]);
-  await page.keyboard.press('Escape');
+  await closeSheet(page);
   await expect
     .poll(() => plan(page).getAttribute('aria-label'))
     .toContain('along runway one zero two eight');
@@ -125,7 +125,7 @@ test('a stretch is closed and the aircraft put on a junction without the plan, b
   await page.keyboard.press('Tab');
   await press('K, K1 to F');
   await press('K/F');
-  await page.keyboard.press('Escape');
+  await closeSheet(page);
   await expect.poll(() => plan(page).getAttribute('aria-label')).not.toContain('ahead');
 });
 
@@ -165,7 +165,7 @@ test('the pilot’s own words for a call are kept, with today’s runway in them
   await key(page, 'In my own words').first().click();
   await page.getByRole('textbox').fill('{station}, off to {runway} with you');
   await page.getByRole('textbox').blur();
-  await page.keyboard.press('Escape');
+  await closeSheet(page);
   await page.getByText('Harrow traffic, off to runway two eight with you').waitFor();
 });
 

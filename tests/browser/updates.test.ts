@@ -9,7 +9,7 @@ import { extname, join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll } from 'vitest';
 import { describe, expect, test } from './harness';
-import { due, key, sortieKey, toSteps, waitUntilStored } from './pilot';
+import { closeSheet, due, key, sortieKey, toSteps, waitUntilStored } from './pilot';
 import { DIST } from './server';
 
 /** The sheet that a field is drawn in, by its title. */
@@ -136,7 +136,7 @@ describe('a version put on the host', () => {
     await drawField(page);
     await page.getByRole('dialog', { name: DRAWING }).waitFor();
     expect(await key(page, 'Reload, nothing is lost').count()).toBe(0);
-    for (const _ of ['drawing', 'sortie']) await page.keyboard.press('Escape');
+    for (const _ of ['drawing', 'sortie']) await closeSheet(page);
     await key(page, 'Take it now').click();
     await expect.poll(() => versionOf(page)).toBe('B');
     expect(await due(page)).toBe(step);

@@ -10,6 +10,7 @@ import { said, syntheticSpeech } from './hands';
 import { describe, expect, test } from './harness';
 import {
   clockOf,
+  closeSheet,
   EVENING,
   goOnFrom,
   key,
@@ -35,7 +36,7 @@ async function toRelease(page: Page): Promise<void> {
   // On a dry runway the Sleet can stop up to rotation, and the ladder has no rung for it.
   await sortieKey(page).click();
   await key(page, 'Wet').click();
-  await page.keyboard.press('Escape');
+  await closeSheet(page);
   await goOnFrom(page, 'Line-up', 'Nozzle lamp');
   for (let i = 0; i < 60 && !(await key(page, 'Brakes released').isVisible()); i++) {
     await tick(page);
@@ -288,7 +289,7 @@ describe('voice and sounds in Sortie', () => {
     expect(new Set([done, held, barrier].map((pattern) => JSON.stringify(pattern))).size).toBe(3);
     await openSettings(page);
     await key(page, 'Sounds').click();
-    await page.keyboard.press('Escape');
+    await closeSheet(page);
     await tick(page);
     expect(await felt()).toEqual([]);
   });

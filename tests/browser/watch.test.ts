@@ -7,6 +7,7 @@ import { objections } from './accessible';
 import { misfits } from './fitting';
 import { describe, expect, test } from './harness';
 import {
+  closeSheet,
   doneKey,
   due,
   EVENING,
@@ -146,7 +147,7 @@ describe('a pilot who opens it from Sortie', () => {
     const opened = page.context().waitForEvent('page');
     await page.getByRole('link', { name: 'Open it to watch' }).click();
     await (await opened).close();
-    await page.keyboard.press('Escape');
+    await closeSheet(page);
     await turn(page, 'hidden');
   }
 

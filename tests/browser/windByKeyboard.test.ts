@@ -2,7 +2,7 @@
 
 import type { Page } from 'playwright-core';
 import { expect, test } from './harness';
-import { EVENING, entry, key, read, setWind } from './pilot';
+import { closeSheet, EVENING, entry, key, read, setWind } from './pilot';
 import { answer, beginAt, card, paste, said, WITH_CLIPBOARD } from './weather';
 
 /** The name of the focused element. */
@@ -72,7 +72,7 @@ test('without the keypad Tab goes on to every end, then to the weather', async (
   await page.keyboard.press('Enter');
   const sheet = page.getByRole('dialog', { name: 'The report, group by group' });
   await sheet.waitFor();
-  await page.keyboard.press('Escape');
+  await closeSheet(page);
   await expect.poll(() => sheet.count()).toBe(0);
   await expect.poll(() => focused(page)).toBe('Group by group');
 });

@@ -4,7 +4,7 @@ import type { Page } from 'playwright-core';
 import { objections } from './accessible';
 import { misfits, resize, SIZES } from './fitting';
 import { type Device, describe, expect, test } from './harness';
-import { beginSortie, EVENING, key, openPlace, read, setWind } from './pilot';
+import { beginSortie, closeSheet, EVENING, key, openPlace, read, setWind } from './pilot';
 import { THEMES, wear } from './themes';
 import { openStep, openWriting, responseEntry, saidIn, scrollBack, sheet } from './writing';
 
@@ -87,11 +87,11 @@ describe('two windows that write the same procedure', () => {
     await key(one, 'Keep it').click();
     await said(two).toBe('Version 1 was kept elsewhere, and stands here now.');
     expect(await trim(two)).toBe('three units');
-    await two.keyboard.press('Escape');
+    await closeSheet(two);
     const chosen = two.getByRole('group', { name: 'Procedure' }).getByRole('button');
     await expect.poll(() => chosen.last().textContent()).toBe('Sleet, usual sortie, mine');
     expect(await chosen.last().getAttribute('aria-pressed')).toBe('true');
-    await two.keyboard.press('Escape');
+    await closeSheet(two);
     await openPlace(two, 'Steps');
     await two.getByRole('button', { name: /^Taxi, \d/ }).click();
     await expect.poll(() => read(two.getByRole('dialog'))).toContain('three units');

@@ -34,6 +34,9 @@ export type Label = string | RegExp | { readonly says: string };
 const SAME_TIMES = 3;
 const SAME_MS = 50;
 
+/** Of a page where something was waited for in vain, so many characters are told. */
+const MOST_TOLD = 600;
+
 const sleep = (ms: number) => new Promise<void>((resolve) => setTimeout(resolve, ms));
 
 const spelt = (text: string) => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
@@ -154,7 +157,10 @@ export class Pilot {
         trouble = error;
       }
       if (performance.now() > end) {
-        throw new Error(`waited in vain for ${meaning}`, { cause: trouble });
+        const page = await this.window.run(() => document.body.innerText).catch(() => 'no page');
+        throw new Error(`waited in vain for ${meaning}; there is: ${page.slice(0, MOST_TOLD)}`, {
+          cause: trouble,
+        });
       }
       await sleep(40);
     }

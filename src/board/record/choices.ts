@@ -12,6 +12,23 @@ export function setInputs(chosen: Partial<Inputs>): void {
   add({ kind: 'set', inputs: chosen });
 }
 
+/** Closes a runway end for today, or opens it. */
+export function closeEnd(end: string, closed: boolean): void {
+  const others = inputs.value.closedToday.filter((one) => one !== end);
+  setInputs({ closedToday: closed ? [...others, end] : others });
+}
+
+/** Sets how much of an end may be landed on, m; null for all of it. */
+export function holdShort(end: string, metres: number | null): void {
+  const { [end]: _before, ...others } = inputs.value.holdShortM;
+  setInputs({ holdShortM: metres === null ? others : { ...others, [end]: metres } });
+}
+
+/** Fits one of the procedure's options, or leaves it out. */
+export function fitOption(id: string, fitted: boolean): void {
+  setInputs({ options: { ...inputs.value.options, [id]: fitted } });
+}
+
 /** Stands, stretches and entries of one field mean nothing on another. */
 const NO_WAY = { stand: null, taxiClosed: [], taxiEntry: null, taxiVia: null, rollsFromM: 0 };
 

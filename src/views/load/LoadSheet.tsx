@@ -3,12 +3,11 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { documents, inputs } from '../../board/board';
-import { setLoad } from '../../board/flight/load';
+import { loadAs, loadFuel, loadStation } from '../../board/flight/load';
 import { undoable, undoChange } from '../../board/record/adding';
 import {
   type Aircraft,
   isSameLoad,
-  type Load,
   type LoadSheet as Loaded,
   type Loading,
   loadSheet,
@@ -55,10 +54,6 @@ function Loader({ aircraft, loading }: { aircraft: Aircraft; loading: Loading })
   const stored = inputs.value.load ?? usualLoad(loading);
   const load = movedTo === null ? stored : { ...stored, fuelKg: movedTo };
   const sheet = loadSheet(aircraft, load);
-  const take = (part: string, change: Partial<Load>) => {
-    setMovedTo(null);
-    setLoad(part, { ...stored, ...change });
-  };
   const preset = loading.presets.find((one) => isSameLoad(loading, one, load));
   const stationParts = loading.stations.map((station) => (
     <StationEntry
@@ -66,7 +61,7 @@ function Loader({ aircraft, loading }: { aircraft: Aircraft; loading: Loading })
       station={station}
       load={load}
       exceeded={sheet.exceeded.filter((one) => 'station' in one && one.station === station.id)}
-      onChange={(kg) => take(station.id, { stations: { ...stored.stations, [station.id]: kg } })}
+      onChange={(kg) => loadStation(station.id, kg)}
     />
   ));
   return (
@@ -84,8 +79,9 @@ function Loader({ aircraft, loading }: { aircraft: Aircraft; loading: Loading })
               chosen={preset?.name ?? null}
               onChoose={(name) => {
                 const taken = loading.presets.find((one) => one.name === name);
-                setFresh(fresh + 1);
-                if (taken) take('', { fuelKg: taken.fuelKg, stations: taken.stations });
+                setFresh((times) => times + 1);
+                setMovedTo(null);
+                if (taken) loadAs({ fuelKg: taken.fuelKg, stations: taken.stations });
               }}
             />
           </LoadPart>
@@ -96,7 +92,10 @@ function Loader({ aircraft, loading }: { aircraft: Aircraft; loading: Loading })
               fuelKg={load.fuelKg}
               exceeded={sheet.exceeded}
               onMove={setMovedTo}
-              onChange={(fuelKg) => take('fuel', { fuelKg })}
+              onChange={(fuelKg) => {
+                setMovedTo(null);
+                loadFuel(fuelKg);
+              }}
             />
           </LoadPart>
           {stationParts}

@@ -4,7 +4,7 @@ import type { JSX } from 'preact';
 import { inputs } from '../../board/board';
 import { procedure } from '../../board/documents/inUse';
 import { stepsLang } from '../../board/language';
-import { setInputs } from '../../board/record/choices';
+import { fitOption, setInputs } from '../../board/record/choices';
 import { allStepsOf, factsIn, fittedOptions } from '../../core';
 import { Key } from '../../parts/key/Key';
 import { markedText } from '../../parts/marked';
@@ -35,7 +35,7 @@ export function Planned(): JSX.Element | null {
           <Key
             key={id}
             pressed={fitted.includes(id)}
-            onPress={() => setInputs({ options: { ...chosen, [id]: !fitted.includes(id) } })}
+            onPress={() => fitOption(id, !fitted.includes(id))}
           >
             {markedText(stepsLang(), name)}
           </Key>

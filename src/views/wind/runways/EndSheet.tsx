@@ -4,7 +4,7 @@ import type { JSX } from 'preact';
 import { inputs, purpose, settled } from '../../../board/board';
 import { compare } from '../../../board/day';
 import { ask } from '../../../board/places';
-import { setInputs } from '../../../board/record/choices';
+import { closeEnd, holdShort } from '../../../board/record/choices';
 import { endFigures, type RuleApplied, type WindAnswer } from '../../../core';
 import { Asked } from '../../../parts/asked/Asked';
 import { NumberField } from '../../../parts/field/NumberField';
@@ -66,16 +66,7 @@ export function EndSheet({ end, answered, onClose }: EndSheetProps): JSX.Element
       )}
       {best !== undefined && <Compared a={end} b={best.designator} />}
       <div class={styles.today}>
-        <Key
-          pressed={closed}
-          onPress={() =>
-            setInputs({
-              closedToday: closed
-                ? closedToday.filter((one) => one !== end)
-                : [...closedToday, end],
-            })
-          }
-        >
+        <Key pressed={closed} onPress={() => closeEnd(end, !closed)}>
           {closed ? words.closedToday : words.closeToday}
         </Key>
         {purpose.value === 'landing' && (
@@ -86,10 +77,7 @@ export function EndSheet({ end, answered, onClose }: EndSheetProps): JSX.Element
             most={9999}
             bad={words.holdShortBad}
             hint={words.holdShortNone}
-            onChange={(metres) => {
-              const { [end]: _, ...others } = holdShortM;
-              setInputs({ holdShortM: metres === null ? others : { ...others, [end]: metres } });
-            }}
+            onChange={(metres) => holdShort(end, metres)}
           />
         )}
       </div>

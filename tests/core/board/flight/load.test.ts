@@ -3,7 +3,9 @@ import { openPage } from '../page';
 
 const { add, beginAt, inputs, load, undoable, undoChange } = await openPage();
 await load('XCAI', 'tussock', 'tussock-usual');
-const { setLoad, sheetOfToday } = await import('../../../../src/board/flight/load');
+const { loadAs, loadFuel, loadStation, sheetOfToday } = await import(
+  '../../../../src/board/flight/load'
+);
 
 const stations = { front: 80 };
 const loaded = (fuelKg: number) => ({ fuelKg, stations });
@@ -14,7 +16,7 @@ const massKg = () => sheetOfToday.value?.takeoffMassKg.value;
 test('every change is weighed at once, and the usual load until there is one', () => {
   beginAt('XCAI', 'tussock');
   expect(massKg()).toBe(EMPTY_KG + 80 + 80 + 80 + 25);
-  setLoad('fuel', loaded(60));
+  loadAs(loaded(60));
   expect(massKg()).toBe(EMPTY_KG + 60 + 80);
   // The demo's document lands with 40 kg of fuel.
   expect(sheetOfToday.value?.landingMassKg.value).toBe(EMPTY_KG + 40 + 80);
@@ -22,26 +24,27 @@ test('every change is weighed at once, and the usual load until there is one', (
 
 test('the same thing changed step by step is taken back in one', () => {
   beginAt('XCAI', 'tussock', { kind: 'set', inputs: { load: loaded(50) } });
-  for (const fuelKg of [60, 70, 80]) setLoad('fuel', loaded(fuelKg));
+  for (const fuelKg of [60, 70, 80]) loadFuel(fuelKg);
   expect(inputs.value.load).toEqual(loaded(80));
   undoChange();
   expect(inputs.value.load).toEqual(loaded(50));
 });
 
 test('of two things only the last is taken back', () => {
-  beginAt('XCAI', 'tussock');
-  setLoad('fuel', loaded(60));
-  setLoad('front', { fuelKg: 60, stations: { front: 100 } });
-  setLoad('front', { fuelKg: 60, stations: { front: 110 } });
+  beginAt('XCAI', 'tussock', { kind: 'set', inputs: { load: loaded(50) } });
+  loadFuel(60);
+  loadStation('front', 100);
+  loadStation('front', 110);
+  expect(inputs.value.load).toEqual({ fuelKg: 60, stations: { front: 110 } });
   undoChange();
   expect(inputs.value.load).toEqual(loaded(60));
 });
 
 test('after another change the same thing begins anew', () => {
-  beginAt('XCAI', 'tussock');
-  setLoad('fuel', loaded(60));
+  beginAt('XCAI', 'tussock', { kind: 'set', inputs: { load: loaded(50) } });
+  loadFuel(60);
   undoable.value = { what: 'end', entries: add({ kind: 'set', inputs: { surface: 'wet' } }) };
-  setLoad('fuel', loaded(70));
+  loadFuel(70);
   undoChange();
   expect(inputs.value).toMatchObject({ load: loaded(60), surface: 'wet' });
 });

@@ -5,7 +5,7 @@ const page = await openPage();
 const { add, beginAt, begin, happened, hashOf, inputs, sortie, undoable, undoChange, wind } = page;
 await page.load('XCAI', 'XLIN', 'tussock', 'tussock-usual', 'sleet');
 const { aircraft, fields } = await import('../../../../src/board/documents/documents');
-const { chooseAircraft, chooseField, useEnd } = await import(
+const { chooseAircraft, chooseField, closeEnd, fitOption, holdShort, useEnd } = await import(
   '../../../../src/board/record/choices'
 );
 const { typing } = await import('../../../../src/board/places');
@@ -91,4 +91,23 @@ test('only a change of the end is offered to be taken back, and an intersection 
   undoChange();
   expect(wind.value.using).toBe('27');
   expect(inputs.value).toMatchObject({ taxiEntry, rollsFromM: 600 });
+});
+
+test('two changes of one list, one close upon the other, both count', () => {
+  beginAt('XCAI', 'tussock');
+  closeEnd('09', true);
+  closeEnd('27', true);
+  closeEnd('09', true);
+  holdShort('09', 400);
+  holdShort('27', 500);
+  fitOption('camera', true);
+  fitOption('tank', false);
+  expect(inputs.value).toMatchObject({
+    closedToday: ['27', '09'],
+    holdShortM: { '09': 400, '27': 500 },
+    options: { camera: true, tank: false },
+  });
+  closeEnd('27', false);
+  holdShort('09', null);
+  expect(inputs.value).toMatchObject({ closedToday: ['09'], holdShortM: { '27': 500 } });
 });
