@@ -157,7 +157,9 @@ export class Pilot {
         trouble = error;
       }
       if (performance.now() > end) {
-        const page = await this.window.run(() => document.body.innerText).catch(() => 'no page');
+        const page = await this.window
+          .run(() => (document.body.textContent ?? '').replace(/\s+/g, ' '))
+          .catch(() => 'no page');
         throw new Error(`waited in vain for ${meaning}; there is: ${page.slice(0, MOST_TOLD)}`, {
           cause: trouble,
         });
