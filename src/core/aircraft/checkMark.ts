@@ -27,6 +27,8 @@ interface Mark {
   readonly stopFromKt: number;
   /** What is expected there in the wind as it is, kt; null for what this run comes to. */
   readonly expectedKt: number | null;
+  /** The least there in that wind, kt; null for 5 kt less than expected. */
+  readonly leastKt: number | null;
 }
 
 /** So much below what is expected in today's wind is still as it should be. Common practice, no published source. */
@@ -41,7 +43,7 @@ export function checkAt(
   plan: RunPlan,
   run: Roll,
   { stop, fromM }: LastStop,
-  { markM, toraM, asdaM, stopFromKt, expectedKt }: Mark,
+  { markM, toraM, asdaM, stopFromKt, expectedKt, leastKt }: Mark,
 ):
   | { readonly check: Check; readonly because: null }
   | { readonly check: null; readonly because: NoCheck } {
@@ -65,7 +67,8 @@ export function checkAt(
   const leastForStopKt = atMarkKt(forStop.roll);
   const byRun = leastForRunKt >= leastForStopKt;
   // What just fits is no margin, and a headwind hides weak thrust. No more than can be stopped from.
-  const leastInWindKt = Math.min((expectedKt ?? reachedKt) - BELOW_EXPECTED_KT, stop.lastKt);
+  const askedInWindKt = Math.max((expectedKt ?? reachedKt) - BELOW_EXPECTED_KT, leastKt ?? 0);
+  const leastInWindKt = Math.min(askedInWindKt, stop.lastKt);
   const leastOfThrustKt = Math.max(leastForRunKt, leastForStopKt);
   return {
     check: {

@@ -50,9 +50,21 @@ export interface TakeoffQuestion extends GroundQuestion {
     readonly stopFromKt?: number;
     /** The speed expected at it in the wind as it is, indicated, kt; left out, that of this question. */
     readonly expectedKt?: number;
+    /** The least speed at it in the wind as it is, indicated, kt; left out, 5 kt less than expected. */
+    readonly leastKt?: number;
   };
+  /** The stop whose length is told; left out, that from the last speed to stop from. */
+  readonly stop?: StopPlan;
   /** False to leave the reheat out; of no effect without one. */
   readonly reheat?: boolean;
+}
+
+/** A stop that was planned in one wind, to be made in another. */
+export interface StopPlan {
+  /** Indicated, kt; above the last speed to stop from, it counts as that. */
+  readonly fromKt: number;
+  /** With the parachute, where the aircraft has one. */
+  readonly parachute: boolean;
 }
 
 /** What is asked about a landing. */

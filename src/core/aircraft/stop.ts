@@ -11,6 +11,7 @@ import { indicatedKt, trueMps } from './aerodynamics';
 import type { Aircraft } from './aircraft';
 import type { RollConditions } from './conditions';
 import { stopMotion } from './forces';
+import type { StopPlan } from './performance';
 import { atRest, endOf, type Roll, rollMomentAt, speedUp } from './roll';
 import { zeroBetween } from './solve';
 import type { Stop, StopBound, TakeoffSpeeds } from './takeoffAnswer';
@@ -42,13 +43,17 @@ export interface LastStop {
   readonly fromM: (airMps: number) => number;
 }
 
-/** The last speed to stop from inside an ASDA, metres from where the roll begins. Null where it would not stop at all. */
+/**
+ * The last speed to stop from inside an ASDA, metres from where the roll begins. Null where it would
+ * not stop at all.
+ */
 export function lastStop(
   conditions: RollConditions,
   { limits }: Aircraft,
   speeds: TakeoffSpeeds,
   run: Roll,
   asdaM: number,
+  asked?: StopPlan,
 ): LastStop | null {
   const { performance, densityRatio, headwindMps } = conditions;
   const rotateMps = trueMps(speeds.rotateKt, densityRatio);
@@ -90,8 +95,10 @@ export function lastStop(
   if (!bare.stops && !opened?.stops) return null;
   const bareMps = bare.stops ? Math.min(bare.field, bare.energy) : headwindMps;
   const openedMps = opened?.stops ? Math.min(opened.field, opened.energy, chuteMps) : headwindMps;
-  const withParachute = opened !== null && openedMps > bareMps;
-  const { stopping, field, energy } = withParachute ? opened : bare;
+  const better = opened?.stops === true && (!bare.stops || openedMps > bareMps);
+  const withParachute = opened !== null && (asked?.parachute ?? better);
+  const { stopping, field, energy, stops } = withParachute ? opened : bare;
+  if (!stops) return null;
 
   const bounds: readonly (readonly [StopBound, number])[] = [
     ['rotation', rotateMps],
@@ -103,7 +110,9 @@ export function lastStop(
   const [boundBy, lastMps] = bounds.reduce((least, bound) => (bound[1] < least[1] ? bound : least));
   const allows = (mps: number) =>
     mps === Number.POSITIVE_INFINITY ? null : Math.max(indicatedKt(mps, densityRatio), 0);
-  const begun = begunAt(stopping, lastMps);
+  const fromMps =
+    asked === undefined ? lastMps : Math.min(trueMps(asked.fromKt, densityRatio), lastMps);
+  const begun = begunAt(stopping, fromMps);
   const allowsKt = (one: typeof bare, chuteKt: number | null) => ({
     field: allows(one.field),
     'brake-energy': performance.brakes.maxMJ === undefined ? null : allows(one.energy),
@@ -120,7 +129,8 @@ export function lastStop(
     bare: opened === null ? null : { lastKt: bareLastKt, allowsKt: allowsKt(bare, null) },
     heldS: HELD_S,
     thrustN: thrustOf(conditions, 'idle')(0),
-    distanceM: rollMomentAt(run, lastMps).m + begun.m,
+    fromKt: indicatedKt(fromMps, densityRatio),
+    distanceM: rollMomentAt(run, fromMps).m + begun.m,
     brakingM: begun.brakingM,
     brakeMJ: begun.brakeJ / 1e6,
   };

@@ -13,7 +13,7 @@ import type { Cannot, TakeoffQuestion } from './performance';
 import { endOf, type Roll, rollMomentAt } from './roll';
 import { takeoffSpeeds } from './speeds';
 import { lastStop } from './stop';
-import type { Gate, GoOn, OrCause, Takeoff, TakeoffAnswer } from './takeoffAnswer';
+import type { Gate, GoOn, OrCause, Stop, Takeoff, TakeoffAnswer } from './takeoffAnswer';
 import { gateAt, liftsOff, type RunPlan, SCREEN_M, takeoffRoll } from './takeoffRoll';
 import { thrustOf } from './thrust';
 
@@ -22,13 +22,13 @@ export function takeoff(question: TakeoffQuestion): TakeoffAnswer {
   const begun = begin(question);
   if (isCannot(begun)) return begun;
   const { conditions, plan, run } = begun;
-  const { aircraft, rollsFromM, runway } = question;
+  const { aircraft, rollsFromM, runway, stop: asked } = question;
   const { speeds, reheat } = plan;
   const toraM = runway.toraM - rollsFromM;
   const todaM = runway.todaM - rollsFromM;
   const asdaM = runway.asdaM - rollsFromM;
 
-  const last = lastStop(conditions, aircraft, speeds, run, asdaM);
+  const last = lastStop(conditions, aircraft, speeds, run, asdaM, asked);
   if (last === null) return cannot('never-stops');
   const { stop } = last;
   const at50ft = at50ftOf(begun);
@@ -70,6 +70,7 @@ export function takeoff(question: TakeoffQuestion): TakeoffAnswer {
             asdaM,
             stopFromKt: mark.stopFromKt ?? stop.lastKt,
             expectedKt: mark.expectedKt ?? null,
+            leastKt: mark.leastKt ?? null,
           }),
     limits: {
       tyre:
@@ -87,13 +88,13 @@ export function takeoff(question: TakeoffQuestion): TakeoffAnswer {
   };
 }
 
-/** Only the last speed to stop from, kt; null where {@link takeoff} has no answer. */
-export function lastStopKt(question: TakeoffQuestion): number | null {
+/** Only the stop of {@link takeoff}; null where that has no answer. */
+export function lastStopOf(question: TakeoffQuestion): Stop | null {
   const begun = begin(question);
   if (isCannot(begun)) return null;
   const { conditions, plan, run } = begun;
   const asdaM = question.runway.asdaM - question.rollsFromM;
-  return lastStop(conditions, question.aircraft, plan.speeds, run, asdaM)?.stop.lastKt ?? null;
+  return lastStop(conditions, question.aircraft, plan.speeds, run, asdaM)?.stop ?? null;
 }
 
 /**
@@ -146,10 +147,11 @@ interface Begun {
 
 /** The run, which all else is worked out from. */
 function begin(question: TakeoffQuestion): Begun | Cannot {
-  const { aircraft, massKg, fuelKg, runway, rollsFromM, gatesKt = [], checkMark } = question;
+  const { aircraft, massKg, fuelKg, runway, rollsFromM, gatesKt = [], checkMark, stop } = question;
   const lengths = [runway.toraM, runway.todaM, runway.asdaM, rollsFromM, checkMark?.atM ?? 0];
   if (!lengths.every((m) => Number.isFinite(m) && m >= 0)) return cannot('not-a-number');
-  const speeds = [...gatesKt, checkMark?.stopFromKt ?? 0, checkMark?.expectedKt ?? 0];
+  const { stopFromKt = 0, expectedKt = 0, leastKt = 0 } = checkMark ?? {};
+  const speeds = [...gatesKt, stopFromKt, expectedKt, leastKt, stop?.fromKt ?? 0];
   if (!speeds.every(Number.isFinite)) return cannot('not-a-number');
   const conditions = conditionsOf(question, aircraft.masses.maxTakeoffKg, fuelKg);
   if (isCannot(conditions)) return conditions;

@@ -56,7 +56,9 @@ export interface Stop {
   readonly heldS: number;
   /** Thrust from then on, N: idle. Reheat is taken to die away within those seconds. */
   readonly thrustN: number;
-  /** From where the roll begins to rest, when stopped from `lastKt`, m. */
+  /** The speed that the distances are for: `lastKt`, or the lower one that was asked for. */
+  readonly fromKt: number;
+  /** From where the roll begins to rest, when stopped from it, m. */
   readonly distanceM: number;
   /** Of which after the brakes bite, m. */
   readonly brakingM: number;
@@ -83,7 +85,10 @@ export interface Check {
   /** The greatest of the three below; boundBy says which. It lies below the last speed to stop from. */
   readonly leastKt: number;
   readonly boundBy: 'tora' | 'asda' | 'expected';
-  /** What is expected there in the wind as it is, less 5 kt. Common practice, no published source. */
+  /**
+   * In the wind as it is: what is expected there less 5 kt (common practice, no published source), or
+   * what just fits in that wind, where that is more.
+   */
   readonly leastInWindKt: number;
   /** At the mark, with so little thrust that the run just fits TORA. */
   readonly leastForRunKt: number;
@@ -181,7 +186,7 @@ export interface Takeoff {
   readonly gates: readonly Gate[];
   readonly rotation: Gate;
   readonly liftOff: Gate;
-  /** Negative where it does not fit. ASDA is what is left after stopping from the last speed to stop from. */
+  /** Negative where it does not fit. ASDA is what is left after the stop. */
   readonly left: {
     readonly toraM: number;
     readonly todaM: OrCause<'cannot-climb'>;

@@ -186,7 +186,11 @@ function boundsOf(allows: Takeoff['stop']['allowsKt']): Record<string, number> {
 const stopFigure = ({ stop }: Takeoff): Known<'m'> =>
   known(stop.distanceM, 'm', {
     formula: 'accelerate-stop',
-    inputs: { beforeBrakesM: stop.distanceM - stop.brakingM, brakingM: stop.brakingM },
+    inputs: {
+      fromKt: stop.fromKt,
+      beforeBrakesM: stop.distanceM - stop.brakingM,
+      brakingM: stop.brakingM,
+    },
     source: 'accelerate-stop',
   });
 

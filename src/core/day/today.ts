@@ -18,8 +18,8 @@ import type {
   TakeoffQuestion,
 } from '../aircraft/performance';
 import { additiveKt, plannedHeadwindKt } from '../aircraft/speeds';
-import { lastStopKt, takeoff } from '../aircraft/takeoff';
-import type { Takeoff } from '../aircraft/takeoffAnswer';
+import { lastStopOf, takeoff } from '../aircraft/takeoff';
+import type { Check, Stop, Takeoff } from '../aircraft/takeoffAnswer';
 import { type End, endsOf } from '../airfield/ends';
 import type { Designator, Field, Surface } from '../airfield/field';
 import { needsByWind } from '../runway/needsByWind';
@@ -135,16 +135,12 @@ export function todayStage(
     takeoff: takeoffFactor(aircraft, choice),
     landing: landingFactor(aircraft, surface, choice),
   };
-  const stopFromKt = plannedStopKt(given, end, plannedHeadwindKt(headwindKt ?? 0));
-  const expected = takeoffToday(given, end, headwindKt ?? 0, {
-    stopFromKt,
-    factor: 1,
-    markKt: null,
-  });
+  const stop = plannedStop(given, end, plannedHeadwindKt(headwindKt ?? 0));
+  const expected = takeoffToday(given, end, headwindKt ?? 0, { stop, factor: 1, mark: null });
   const planned = takeoffToday(given, end, plannedHeadwindKt(headwindKt ?? 0), {
-    stopFromKt,
+    stop,
     factor: factors.takeoff,
-    markKt: expected.because === null ? (expected.raw.check.check?.expectedKt ?? null) : null,
+    mark: expected.because === null ? expected.raw.check.check : null,
   });
   return {
     aircraft,
@@ -165,15 +161,20 @@ export function todayStage(
 const STOP_STEP_KT = 5;
 
 /**
+ * The stop as planned: what is expected is the same stop, from the same speed and with or without the
+ * parachute, in the wind as it is. From a speed of its own it could be longer than the planned one.
+ */
+function plannedStop(given: DayGiven, end: End | null, headwindKt: number): Stop | null {
+  const question = takeoffQuestion(given, end, headwindKt);
+  return typeof question === 'string' ? null : lastStopOf(question);
+}
+
+/**
  * The speed that the mark keeps a stop from: the last speed to stop from as planned, down to the
  * next 5 kt. Where the field binds that speed, a stop from it to the knot would leave the mark no
  * slack at all.
  */
-function plannedStopKt(given: DayGiven, end: End | null, headwindKt: number): number | null {
-  const question = takeoffQuestion(given, end, headwindKt);
-  const lastKt = typeof question === 'string' ? null : lastStopKt(question);
-  return lastKt === null ? null : Math.floor(lastKt / STOP_STEP_KT) * STOP_STEP_KT;
-}
+const keptStopKt = ({ lastKt }: Stop): number => Math.floor(lastKt / STOP_STEP_KT) * STOP_STEP_KT;
 
 /** A take-off without a mark, or why it cannot be asked. */
 function takeoffQuestion(
@@ -190,19 +191,19 @@ function takeoffQuestion(
 
 /** What a take-off is planned with, beside its question. */
 interface TakeoffPlan {
-  /** The speed that the mark keeps a stop from. */
-  readonly stopFromKt: number | null;
+  /** As planned; null where there is none. */
+  readonly stop: Stop | null;
   /** Planned run and way to 50 ft over those worked out. */
   readonly factor: number;
-  /** The speed expected at the mark in the wind as it is. */
-  readonly markKt: number | null;
+  /** What the mark expects and asks for in the wind as it is; null where this is that wind. */
+  readonly mark: Pick<Check, 'expectedKt' | 'leastKt'> | null;
 }
 
 function takeoffToday(
   given: DayGiven,
   end: End | null,
   headwindKt: number,
-  { stopFromKt, factor, markKt }: TakeoffPlan,
+  { stop, factor, mark }: TakeoffPlan,
 ): TakeoffToday {
   const { aircraft, inputs } = given;
   const asked = takeoffQuestion(given, end, headwindKt);
@@ -211,9 +212,8 @@ function takeoffToday(
   const runway = end === null ? null : runwayOf(end, rollsFromM);
   const question: TakeoffQuestion = {
     ...asked,
-    ...(inputs.checkMarkM === null
-      ? {}
-      : { checkMark: markOf(inputs.checkMarkM, stopFromKt, markKt) }),
+    ...(stop === null ? {} : { stop: { fromKt: stop.lastKt, parachute: stop.withParachute } }),
+    ...(inputs.checkMarkM === null ? {} : { checkMark: markOf(inputs.checkMarkM, stop, mark) }),
   };
   const raw = takeoff(question);
   if (raw.kind === 'cannot') return { because: raw.because };
@@ -221,10 +221,10 @@ function takeoffToday(
   return { because: null, raw, figures, asked: question, rollsFromM };
 }
 
-const markOf = (atM: number, stopFromKt: number | null, expectedKt: number | null) => ({
+const markOf = (atM: number, stop: Stop | null, mark: TakeoffPlan['mark']) => ({
   atM,
-  ...(stopFromKt === null ? {} : { stopFromKt }),
-  ...(expectedKt === null ? {} : { expectedKt }),
+  ...(stop === null ? {} : { stopFromKt: keptStopKt(stop) }),
+  ...(mark === null ? {} : { expectedKt: mark.expectedKt, leastKt: mark.leastKt }),
 });
 
 function landingToday(

@@ -64,7 +64,7 @@ export const words = {
     m === null ? '' : m < 0 ? `${metres(-m)} too long` : `${metres(m)} left`,
   lengths: 'Lengths and speeds',
   to50ft: 'To 50 ft',
-  stopFrom: 'Stop from that speed',
+  stopFrom: 'Stop from the planned speed',
   toraLeft: 'Left of TORA',
   todaLeft: 'Left of TODA',
   asdaLeft: 'Left of ASDA',
