@@ -16,56 +16,86 @@ export interface Power {
   readonly deadDragM2: number;
 }
 
+/** A force of the take-off run whose work can be counted; that of the weight follows from the slope. */
+export type RunForce = 'thrust' | 'drag' | 'friction';
+
 /**
  * The take-off run. On all wheels up to rotation; from there the nose comes up as the speed rises,
  * so that lift carries the weight at lift-off, and drag grows with the square of how far it is up.
+ * With `counted`, the work of that force over the ground is gained, J.
  */
-export function runMotion(conditions: RollConditions, speeds: TakeoffSpeeds, power: Power): Motion {
+export function runMotion(
+  conditions: RollConditions,
+  speeds: TakeoffSpeeds,
+  power: Power,
+  counted?: RunForce,
+): Motion {
   const { performance, densityRatio, massKg, weightN, sin, cos, rollingFriction } = conditions;
   const { areaM2, ground, rotated } = performance.wing;
   const rotateMps = trueMps(speeds.rotateKt, densityRatio);
   const rotatingMps = Math.max(trueMps(speeds.liftOffKt, densityRatio) - rotateMps, 1e-6);
   const liftOffCl = liftCoefficient(massKg, areaM2, speeds.liftOffKt);
   const thrustN = thrustOf(conditions, power.setting);
-  return {
-    mps2(airMps) {
-      const noseUp = Math.max(0, (airMps - rotateMps) / rotatingMps);
-      const cl = ground.cl + noseUp * (liftOffCl - ground.cl);
-      const cd = ground.cd + noseUp * noseUp * (rotated.cd - ground.cd);
-      const q = fromAheadPa(airMps, densityRatio);
-      const onWheelsN = Math.max(0, weightN * cos - q * areaM2 * cl);
-      const dragN = q * (areaM2 * cd + power.deadDragM2);
-      const pullN = power.share * thrustN(airMps);
-      return (pullN - dragN - rollingFriction * onWheelsN - weightN * sin) / massKg;
+  const noseUp = (airMps: number) => Math.max(0, (airMps - rotateMps) / rotatingMps);
+  const forcesN: Readonly<Record<RunForce, (airMps: number) => number>> = {
+    thrust: (airMps) => power.share * thrustN(airMps),
+    drag(airMps) {
+      const cd = ground.cd + noseUp(airMps) ** 2 * (rotated.cd - ground.cd);
+      return fromAheadPa(airMps, densityRatio) * (areaM2 * cd + power.deadDragM2);
     },
+    friction(airMps) {
+      const cl = ground.cl + noseUp(airMps) * (liftOffCl - ground.cl);
+      const liftN = fromAheadPa(airMps, densityRatio) * areaM2 * cl;
+      return rollingFriction * Math.max(0, weightN * cos - liftN);
+    },
+  };
+  const { thrust, drag, friction } = forcesN;
+  return {
+    mps2: (airMps) => (thrust(airMps) - drag(airMps) - friction(airMps) - weightN * sin) / massKg,
+    ...workOf(counted && forcesN[counted], conditions),
   };
 }
 
+/** Counts the work that a force does over the ground, J. */
+const workOf = (
+  forceN: ((airMps: number) => number) | undefined,
+  { headwindMps }: RollConditions,
+): Pick<Motion, 'gainPerS'> =>
+  forceN === undefined ? {} : { gainPerS: (airMps) => forceN(airMps) * (airMps - headwindMps) };
+
+/** A force of a stop whose work can be counted; that of the weight follows from the slope. */
+export type StopForce = 'brakes' | 'drag' | 'thrust';
+
 /**
- * Braking, from a rejected take-off (`ground`) or a landing (`rollout`): its deceleration, and the
- * energy that goes into the brakes. The parachute counts up to its greatest speed.
+ * Braking, from a rejected take-off (`ground`) or a landing (`rollout`): its deceleration, and as
+ * what is gained the work of a force over the ground, J: the energy that goes into the brakes, unless
+ * another is counted. The parachute counts as drag, up to its greatest speed.
  */
 export function stopMotion(
   conditions: RollConditions,
   attitude: 'ground' | 'rollout',
   withParachute: boolean,
+  counted: StopForce = 'brakes',
 ): Motion {
   const { performance, densityRatio, massKg, weightN, sin, cos } = conditions;
   const { areaM2, [attitude]: held } = performance.wing;
   const parachute = withParachute ? performance.parachute : undefined;
   const openMps = parachute === undefined ? 0 : trueMps(parachute.maxKt, densityRatio) + 1e-9;
-  const idleN = thrustOf(conditions, 'idle');
-  const brakesN = (q: number) =>
-    conditions.brakingFriction * Math.max(0, weightN * cos - q * areaM2 * held.cl);
-  return {
-    mps2(airMps) {
-      const q = fromAheadPa(airMps, densityRatio);
-      const parachuteM2 = parachute !== undefined && airMps <= openMps ? parachute.dragAreaM2 : 0;
-      const dragN = q * (areaM2 * held.cd + parachuteM2);
-      return (brakesN(q) + dragN + weightN * sin - idleN(airMps)) / massKg;
+  const forcesN: Readonly<Record<StopForce, (airMps: number) => number>> = {
+    brakes(airMps) {
+      const liftN = fromAheadPa(airMps, densityRatio) * areaM2 * held.cl;
+      return conditions.brakingFriction * Math.max(0, weightN * cos - liftN);
     },
-    gainPerS: (airMps) =>
-      brakesN(fromAheadPa(airMps, densityRatio)) * (airMps - conditions.headwindMps),
+    drag(airMps) {
+      const parachuteM2 = parachute !== undefined && airMps <= openMps ? parachute.dragAreaM2 : 0;
+      return fromAheadPa(airMps, densityRatio) * (areaM2 * held.cd + parachuteM2);
+    },
+    thrust: thrustOf(conditions, 'idle'),
+  };
+  const { brakes, drag, thrust } = forcesN;
+  return {
+    mps2: (airMps) => (brakes(airMps) + drag(airMps) + weightN * sin - thrust(airMps)) / massKg,
+    ...workOf(forcesN[counted], conditions),
   };
 }
 

@@ -6,8 +6,8 @@ import type { RollConditions } from './conditions';
 import { climbSine, type Power, runMotion } from './forces';
 import { type Roll, reaches, rollMomentAt, speedUp } from './roll';
 import { zeroBetween } from './solve';
-import type { GoOn, TakeoffSpeeds } from './takeoffAnswer';
-import { SCREEN_M } from './takeoffRoll';
+import type { GoOn, GoOnBound } from './takeoffAnswer';
+import { type RunPlan, SCREEN_M } from './takeoffRoll';
 
 /** Nearer than this the lowest speed is not looked for, m/s. */
 const NEAR_MPS = 0.005;
@@ -18,9 +18,8 @@ const NEAR_MPS = 0.005;
  */
 export function goOnFrom(
   conditions: RollConditions,
-  speeds: TakeoffSpeeds,
+  { speeds, reheat }: RunPlan,
   run: Roll,
-  reheat: boolean,
   lastStopKt: number,
   { toraM, todaM }: { readonly toraM: number; readonly todaM: number },
 ): GoOn | null {
@@ -58,16 +57,20 @@ export function goOnFrom(
   if (!reaches(oneOut, liftOffMps)) return none('cannot-climb');
 
   const withinM = Math.min(toraM, todaM - air.m);
-  const over = (airMps: number) =>
-    rollMomentAt(run, airMps).m +
-    rollMomentAt(oneOut, liftOffMps).m -
-    rollMomentAt(oneOut, airMps).m -
-    withinM;
+  const onwardM = (airMps: number) =>
+    rollMomentAt(oneOut, liftOffMps).m - rollMomentAt(oneOut, airMps).m;
+  const over = (airMps: number) => rollMomentAt(run, airMps).m + onwardM(airMps) - withinM;
   if (over(rotateMps) > 0) return none('runway-too-short');
-  const lowestMps = over(lowMps) <= 0 ? lowMps : zeroBetween(over, lowMps, rotateMps, NEAR_MPS);
+  const byControl = over(lowMps) <= 0;
+  const lowestMps = byControl ? lowMps : zeroBetween(over, lowMps, rotateMps, NEAR_MPS);
+  const bound: GoOnBound = {
+    minimumControlKt: oneEngineOut.minimumControlKt,
+    standingKt: indicatedKt(headwindMps, densityRatio),
+    field: byControl ? null : { withinM, onwardM: onwardM(lowestMps) },
+  };
   const lowestKt = indicatedKt(lowestMps, densityRatio);
   return {
-    lowest: { value: lowestKt, because: null },
+    lowest: { value: lowestKt, because: null, bound },
     aboveStop: lowestKt > lastStopKt,
     gradientPercent,
     gearDownPercent,

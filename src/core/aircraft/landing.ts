@@ -6,8 +6,8 @@ import { descentM, overGroundM } from './airborne';
 import { sinkFtMin } from './climb';
 import { cannot, conditionsOf, isCannot, type RollConditions } from './conditions';
 import { landingFactor } from './factors';
-import { climbSine, stopMotion } from './forces';
-import type { Landing, LandingAnswer } from './landingAnswer';
+import { aloftN, type StopForce, stopMotion } from './forces';
+import type { Landing, LandingAnswer, StopForcesN } from './landingAnswer';
 import type { Cannot, LandingQuestion } from './performance';
 import { atRest, endOf, type RollMoment, reaches, speedUp } from './roll';
 import { additiveKt } from './speeds';
@@ -24,11 +24,17 @@ export function landing(question: LandingQuestion): LandingAnswer {
   const { performance, densityRatio } = conditions;
   const { parachute, brakes } = performance;
   const opened = parachute !== undefined && question.parachute !== false;
-  const bare = opened ? stops(false) : null;
   const stopped = stops(opened);
   if (stopped === null) return cannot('never-stops');
-  const approachMps = trueMps(speeds.approachKt, densityRatio);
-  const airM = airDistanceM(conditions, speeds);
+  const bare = opened ? stops(false) : null;
+  const air = airDistance(conditions, speeds);
+  const { airM, approachMps } = air;
+  const { pullN, dragN } = aloftN(
+    conditions,
+    approachMps,
+    { setting: 'full', share: 1, deadDragM2: 0 },
+    { gear: true, flaps: true },
+  );
   const neededM = airM + stopped.m;
   const ldaFactor = landingFactor(aircraft, surface, question.factors);
   const energyMJ = stopped.gained / 1e6;
@@ -39,6 +45,8 @@ export function landing(question: LandingQuestion): LandingAnswer {
       massKg: question.massKg,
       densityRatio,
       headwindKt: question.headwindKt,
+      referenceFactor: performance.landing.reference,
+      touchdownShare: performance.landing.touchdownShare,
       reportedHeadwindKt: question.reportedHeadwindKt ?? question.headwindKt,
       pathDeg: performance.landing.pathDeg,
       slopePercent: question.slopePercent,
@@ -48,9 +56,12 @@ export function landing(question: LandingQuestion): LandingAnswer {
     speeds,
     sinkFtMin: sinkFtMin(speeds.approachGroundKt, performance.landing.pathDeg),
     airM,
+    airTrueKt: { approach: approachMps * KT_PER_MPS, flare: air.flareMps * KT_PER_MPS },
     runM: stopped.m,
     runS: stopped.s,
-    runWithoutParachuteM: bare?.m ?? null,
+    heldS: brakes.delayS,
+    forcesN: stopForcesN(begun, stopped, opened),
+    bare: bare && { runM: bare.m, forcesN: stopForcesN(begun, bare, false) },
     neededM,
     leftM: ldaM - neededM,
     plannedM: neededM * ldaFactor,
@@ -69,14 +80,8 @@ export function landing(question: LandingQuestion): LandingAnswer {
       : null,
     tyre:
       tyreKt === undefined ? null : { limitKt: tyreKt, leftKt: tyreKt - speeds.touchdownGroundKt },
-    goAroundPercent:
-      100 *
-      climbSine(
-        conditions,
-        approachMps,
-        { setting: 'full', share: 1, deadDragM2: 0 },
-        { gear: true, flaps: true },
-      ),
+    goAroundPercent: 100 * Math.min((pullN - dragN) / conditions.weightN, 1),
+    goAround: { thrustN: pullN, dragN, weightN: conditions.weightN },
   };
 }
 
@@ -85,14 +90,14 @@ export function landingNeededM(question: LandingQuestion): number | null {
   const begun = begin(question);
   if (isCannot(begun)) return null;
   const stopped = begun.stops(question.parachute !== false);
-  return stopped === null ? null : airDistanceM(begun.conditions, begun.speeds) + stopped.m;
+  return stopped === null ? null : airDistance(begun.conditions, begun.speeds).airM + stopped.m;
 }
 
 interface Begun {
   readonly conditions: RollConditions;
   readonly speeds: Landing['speeds'];
   /** From touch-down to rest, with the parachute or without; null where it does not stop. */
-  readonly stops: (withParachute: boolean) => RollMoment | null;
+  readonly stops: (withParachute: boolean, counted?: StopForce) => RollMoment | null;
 }
 
 function begin(question: LandingQuestion): Begun | Cannot {
@@ -103,7 +108,7 @@ function begin(question: LandingQuestion): Begun | Cannot {
   const conditions = conditionsOf(question, aircraft.masses.maxLandingKg);
   if (isCannot(conditions)) return conditions;
   const speeds = speedsOf(question, conditions);
-  return { conditions, speeds, stops: (opened) => stopFrom(speeds, conditions, opened) };
+  return { conditions, speeds, stops: (...how) => stopFrom(speeds, conditions, ...how) };
 }
 
 function speedsOf(
@@ -129,17 +134,16 @@ function speedsOf(
 }
 
 /** Over the ground from 50 ft to touch-down, m: flared at the mean of approach and touch-down speed. */
-function airDistanceM(
+function airDistance(
   { performance, densityRatio, headwindMps }: RollConditions,
   { approachKt, touchdownKt }: Landing['speeds'],
-): number {
+): { airM: number; approachMps: number; flareMps: number } {
   const approachMps = trueMps(approachKt, densityRatio);
   const flareMps = (approachMps + trueMps(touchdownKt, densityRatio)) / 2;
   const { approachM, flareM } = descentM(THRESHOLD_M, performance.landing.pathDeg, flareMps);
-  return Math.max(
-    overGroundM(approachM, approachMps, headwindMps) + overGroundM(flareM, flareMps, headwindMps),
-    0,
-  );
+  const airM =
+    overGroundM(approachM, approachMps, headwindMps) + overGroundM(flareM, flareMps, headwindMps);
+  return { airM: Math.max(airM, 0), approachMps, flareMps };
 }
 
 /** The speed is held until the brakes bite; then they stop it. */
@@ -147,11 +151,12 @@ function stopFrom(
   { touchdownKt }: Landing['speeds'],
   conditions: RollConditions,
   withParachute: boolean,
+  counted?: StopForce,
 ): RollMoment | null {
   const { performance, densityRatio, headwindMps } = conditions;
   const touchdownMps = trueMps(touchdownKt, densityRatio);
   const heldS = performance.brakes.delayS;
-  const motion = stopMotion(conditions, 'rollout', withParachute);
+  const motion = stopMotion(conditions, 'rollout', withParachute, counted);
   const openMps = trueMps(performance.parachute?.maxKt ?? touchdownKt, densityRatio);
   const slow = speedUp(atRest(headwindMps), motion, Math.min(openMps, touchdownMps));
   const stop = speedUp(slow, motion, touchdownMps);
@@ -161,5 +166,22 @@ function stopFrom(
     ...braking,
     s: heldS + braking.s,
     m: heldS * Math.max(touchdownMps - headwindMps, 0) + braking.m,
+  };
+}
+
+/** Each force's work over the way on which the brakes bite. */
+function stopForcesN(
+  { conditions, speeds, stops }: Begun,
+  stopped: RollMoment,
+  withParachute: boolean,
+): StopForcesN {
+  const heldM = (conditions.performance.brakes.delayS * speeds.touchdownGroundKt) / KT_PER_MPS;
+  const mean = (moment: RollMoment | null) =>
+    moment !== null && moment.m > heldM ? moment.gained / (moment.m - heldM) : 0;
+  return {
+    brakesN: mean(stopped),
+    dragN: mean(stops(withParachute, 'drag')),
+    slopeN: conditions.weightN * conditions.sin,
+    thrustN: mean(stops(withParachute, 'thrust')),
   };
 }

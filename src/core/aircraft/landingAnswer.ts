@@ -2,6 +2,17 @@
 
 import type { Cannot } from './performance';
 
+/** Forces along a stop, the mean of each over the way, N: m V² / 2 = (brakes + drag + slope − thrust) × way. */
+export interface StopForcesN {
+  readonly brakesN: number;
+  /** Of the parachute too. */
+  readonly dragN: number;
+  /** The weight's part along the slope, positive uphill. */
+  readonly slopeN: number;
+  /** Idle. */
+  readonly thrustN: number;
+}
+
 /** A landing. */
 export interface Landing {
   readonly kind: 'landing';
@@ -11,6 +22,9 @@ export interface Landing {
     readonly headwindKt: number;
     /** Of the direction reported, which the speed goes by. */
     readonly reportedHeadwindKt: number;
+    /** Over the stall, and the share of the approach speed left at touch-down. */
+    readonly referenceFactor: number;
+    readonly touchdownShare: number;
     /** Of the path to the threshold. */
     readonly pathDeg: number;
     readonly slopePercent: number;
@@ -33,11 +47,16 @@ export interface Landing {
   readonly sinkFtMin: number;
   /** From 50 ft over the threshold to touch-down, m. */
   readonly airM: number;
+  /** True airspeeds, kt, that it is worked out at: down the path, and in the flare the mean of that and touch-down's. */
+  readonly airTrueKt: { readonly approach: number; readonly flare: number };
   /** From touch-down to rest, m. */
   readonly runM: number;
   readonly runS: number;
-  /** The same without the parachute; null where none is counted on. */
-  readonly runWithoutParachuteM: number | null;
+  /** How long of it the speed stays as it is before the brakes bite, s; and the forces from there on. */
+  readonly heldS: number;
+  readonly forcesN: StopForcesN;
+  /** The run without the parachute; null where none is counted on. */
+  readonly bare: { readonly runM: number; readonly forcesN: StopForcesN } | null;
   /** Air distance and run, m. */
   readonly neededM: number;
   /** LDA less that, m; negative where it does not fit. */
@@ -60,8 +79,9 @@ export interface Landing {
   } | null;
   /** Null where the aircraft has no such limit. */
   readonly tyre: { readonly limitKt: number; readonly leftKt: number } | null;
-  /** Climb away again at the approach speed, gear and flaps as they are, full thrust, per cent. */
+  /** Climb away again at the approach speed, gear and flaps as they are, full thrust, per cent; and what that comes from. */
   readonly goAroundPercent: number;
+  readonly goAround: { readonly thrustN: number; readonly dragN: number; readonly weightN: number };
 }
 
 /** A landing, or why there is none. */

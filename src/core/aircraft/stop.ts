@@ -131,7 +131,9 @@ export function lastStop(
     thrustN: thrustOf(conditions, 'idle')(0),
     fromKt: indicatedKt(fromMps, densityRatio),
     distanceM: rollMomentAt(run, fromMps).m + begun.m,
+    toSpeedM: rollMomentAt(run, fromMps).m,
     brakingM: begun.brakingM,
+    groundKt: Math.max(fromMps - headwindMps, 0) * KT_PER_MPS,
     brakeMJ: begun.brakeJ / 1e6,
   };
   return { stop, fromM: (airMps) => begunAt(stopping, airMps).m };

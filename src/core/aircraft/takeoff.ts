@@ -13,8 +13,8 @@ import type { Cannot, TakeoffQuestion } from './performance';
 import { endOf, type Roll, rollMomentAt } from './roll';
 import { takeoffSpeeds } from './speeds';
 import { lastStop } from './stop';
-import type { Gate, GoOn, OrCause, Stop, Takeoff, TakeoffAnswer } from './takeoffAnswer';
-import { gateAt, liftsOff, type RunPlan, SCREEN_M, takeoffRoll } from './takeoffRoll';
+import type { Gate, GateAloft, GoOn, OrCause, Stop, Takeoff, TakeoffAnswer } from './takeoffAnswer';
+import { gateAt, liftsOff, type RunPlan, runForcesN, SCREEN_M, takeoffRoll } from './takeoffRoll';
 import { thrustOf } from './thrust';
 
 /** The take-off, or why there is none. Never throws for a question of the right type. */
@@ -31,6 +31,7 @@ export function takeoff(question: TakeoffQuestion): TakeoffAnswer {
   const last = lastStop(conditions, aircraft, speeds, run, asdaM, asked);
   if (last === null) return cannot('never-stops');
   const { stop } = last;
+  const forcesN = runForcesN(conditions, plan);
   const at50ft = at50ftOf(begun);
   const to50ftM: OrCause<'cannot-climb'> =
     at50ft === null
@@ -39,7 +40,20 @@ export function takeoff(question: TakeoffQuestion): TakeoffAnswer {
   const liftOff = gateAt(endOf(run), conditions);
   const rotation = gate(run, speeds.rotateKt, conditions);
   const climbOut = climbOutOf(conditions, aircraft, run, reheat);
+  const goOn = goOnFrom(conditions, plan, run, stop.lastKt, { toraM, todaM });
+  const failure = goOn?.lowest.because === null ? goOn.lowest.bound.field : null;
   const mark = question.checkMark;
+  const check: Takeoff['check'] =
+    mark === undefined
+      ? { check: null, because: 'no-mark' }
+      : checkAt(conditions, plan, run, last, {
+          markM: mark.atM - rollsFromM,
+          toraM,
+          asdaM,
+          stopFromKt: mark.stopFromKt ?? stop.lastKt,
+          expectedKt: mark.expectedKt ?? null,
+          leastKt: mark.leastKt ?? null,
+        });
   return {
     kind: 'takeoff',
     given: givenOf(question, begun),
@@ -60,18 +74,13 @@ export function takeoff(question: TakeoffQuestion): TakeoffAnswer {
       asdaM: asdaM - stop.distanceM,
     },
     stop,
-    goOn: goOnFrom(conditions, speeds, run, reheat, stop.lastKt, { toraM, todaM }),
-    check:
-      mark === undefined
-        ? { check: null, because: 'no-mark' }
-        : checkAt(conditions, plan, run, last, {
-            markM: mark.atM - rollsFromM,
-            toraM,
-            asdaM,
-            stopFromKt: mark.stopFromKt ?? stop.lastKt,
-            expectedKt: mark.expectedKt ?? null,
-            leastKt: mark.leastKt ?? null,
-          }),
+    goOn,
+    check,
+    forcesN: {
+      toLiftOff: forcesN(liftOff.distanceM),
+      toMark: check.check && forcesN(check.check.distanceM),
+      toFailure: failure && forcesN(failure.withinM - failure.onwardM),
+    },
     limits: {
       tyre:
         aircraft.limits.tyreKt === undefined
@@ -132,7 +141,7 @@ export function takeoffLengths(question: TakeoffQuestion): TakeoffLengths | Cann
     to50ftM: at50ftOf(begun)?.distanceM ?? null,
     liftOffGroundKt: liftOff.groundKt,
     lastStopKt,
-    goOn: goOnFrom(conditions, plan.speeds, run, plan.reheat, lastStopKt, {
+    goOn: goOnFrom(conditions, plan, run, lastStopKt, {
       toraM: runway.toraM - rollsFromM,
       todaM: runway.todaM - rollsFromM,
     }),
@@ -185,13 +194,14 @@ function gatesOf(
 }
 
 /** At 50 ft, gear and flaps as for take-off; null where it does not climb so far. */
-function at50ftOf({ conditions, plan, run }: Begun): Gate | null {
+function at50ftOf({ conditions, plan, run }: Begun): GateAloft | null {
   const { speeds, reheat } = plan;
   const power: Power = { setting: reheat ? 'reheat' : 'full', share: 1, deadDragM2: 0 };
   const flown = flyToHeight({ conditions, speeds, power }, SCREEN_M);
   if (flown === null) return null;
   const { s, m, gained } = endOf(run);
-  return gateAt({ airMps: flown.airMps, s: s + flown.s, m: m + flown.m, gained }, conditions);
+  const moment = { airMps: flown.airMps, s: s + flown.s, m: m + flown.m, gained };
+  return { ...gateAt(moment, conditions), airM: flown.m };
 }
 
 function givenOf(question: TakeoffQuestion, { conditions, plan }: Begun): Takeoff['given'] {

@@ -18,6 +18,11 @@ export interface Gate {
   readonly groundKt: number;
 }
 
+/** A moment after lift-off, and how far over the ground that is from there, m. */
+export interface GateAloft extends Gate {
+  readonly airM: number;
+}
+
 /** Speeds for the mass, each going with its root. */
 export interface TakeoffSpeeds {
   /** Flaps for take-off, engines giving nothing. */
@@ -26,6 +31,15 @@ export interface TakeoffSpeeds {
   readonly liftOffKt: number;
   /** To have at 50 ft: 1.2 of the stall, and no less than at lift-off. 14 CFR 23.53 as it was. */
   readonly safetyKt: number;
+}
+
+/** Forces along a roll, the mean of each over the way, N: m V² / 2 = (thrust − drag − friction − slope) × way. */
+export interface RunForcesN {
+  readonly thrustN: number;
+  readonly dragN: number;
+  readonly frictionN: number;
+  /** The weight's part along the slope, positive uphill. */
+  readonly slopeN: number;
 }
 
 /** From brake release to lift-off. */
@@ -60,15 +74,29 @@ export interface Stop {
   readonly fromKt: number;
   /** From where the roll begins to rest, when stopped from it, m. */
   readonly distanceM: number;
-  /** Of which after the brakes bite, m. */
+  /** Of which up to that speed, and after the brakes bite, m; in between, `heldS` at `groundKt`. */
+  readonly toSpeedM: number;
+  readonly groundKt: number;
   readonly brakingM: number;
   readonly brakeMJ: number;
+}
+
+/** What holds the lowest speed to go on from up, indicated. */
+export interface GoOnBound {
+  /** Below it the rudder can't hold a dead engine straight. */
+  readonly minimumControlKt: number;
+  /** What the wind alone shows before the roll. */
+  readonly standingKt: number;
+  /** Of what the field gives to lift-off, so much goes by after the failure; null where the speeds above bind. */
+  readonly field: { readonly withinM: number; readonly onwardM: number } | null;
 }
 
 /** A twin that loses an engine. */
 export interface GoOn {
   /** The lowest speed to go on from, run inside TORA and 50 ft inside TODA; or why there is none. */
-  readonly lowest: OrCause<'cannot-climb' | 'runway-too-short'>;
+  readonly lowest:
+    | { readonly value: number; readonly because: null; readonly bound: GoOnBound }
+    | { readonly value: null; readonly because: 'cannot-climb' | 'runway-too-short' };
   /** The last speed to stop from lies below it, or there is none: in between neither stopping nor going on fits. */
   readonly aboveStop: boolean;
   /** Climb at the safety speed on one engine, gear up, per cent. */
@@ -178,10 +206,16 @@ export interface Takeoff {
   readonly given: TakeoffGiven;
   readonly speeds: TakeoffSpeeds;
   readonly run: TakeoffRun;
+  /** Along the run; up to the mark, and up to an engine's failure at the lowest speed to go on from, where there is one. */
+  readonly forcesN: {
+    readonly toLiftOff: RunForcesN;
+    readonly toMark: RunForcesN | null;
+    readonly toFailure: RunForcesN | null;
+  };
   /** From where the roll begins to 50 ft, m. */
   readonly to50ftM: OrCause<'cannot-climb'>;
   /** There, no slower than the safety speed; null where it does not climb so far. */
-  readonly at50ft: Gate | null;
+  readonly at50ft: GateAloft | null;
   /** Rotation, lift-off and those asked for up to lift-off, in the order they come. */
   readonly gates: readonly Gate[];
   readonly rotation: Gate;

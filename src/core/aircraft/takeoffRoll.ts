@@ -3,9 +3,18 @@
 import { KT_PER_MPS, M_PER_FT } from '../units';
 import { indicatedKt, trueMps } from './aerodynamics';
 import type { RollConditions } from './conditions';
-import { type Power, runMotion } from './forces';
-import { atRest, endOf, type Roll, type RollMoment, reaches, speedUp, untilS } from './roll';
-import type { Gate, TakeoffSpeeds } from './takeoffAnswer';
+import { type Power, type RunForce, runMotion } from './forces';
+import {
+  atRest,
+  endOf,
+  momentAtM,
+  type Roll,
+  type RollMoment,
+  reaches,
+  speedUp,
+  untilS,
+} from './roll';
+import type { Gate, RunForcesN, TakeoffSpeeds } from './takeoffAnswer';
 
 /** What a run needs to know beside the conditions. */
 export interface RunPlan {
@@ -15,6 +24,8 @@ export interface RunPlan {
   readonly thrustShare: number;
   /** For tests of the integrator's own error; m/s. */
   readonly stepMps?: number;
+  /** Whose work the roll counts. */
+  readonly counted?: RunForce;
 }
 
 /** Longer than any runway, m: what runs further counts as never lifting off. */
@@ -25,12 +36,12 @@ export const SCREEN_M = 50 * M_PER_FT;
 
 /** The roll to lift-off; it ends sooner where the aircraft stops gaining speed. */
 export function takeoffRoll(conditions: RollConditions, plan: RunPlan): Roll {
-  const { speeds, thrustShare, stepMps } = plan;
+  const { speeds, thrustShare, stepMps, counted } = plan;
   const { densityRatio, headwindMps } = conditions;
   const rotateMps = trueMps(speeds.rotateKt, densityRatio);
   const liftOffMps = trueMps(speeds.liftOffKt, densityRatio);
   const motion = (setting: Power['setting']) =>
-    runMotion(conditions, speeds, { setting, share: thrustShare, deadDragM2: 0 });
+    runMotion(conditions, speeds, { setting, share: thrustShare, deadDragM2: 0 }, counted);
   const onFull = (roll: Roll, setting: Power['setting']) => {
     const power = motion(setting);
     return speedUp(speedUp(roll, power, rotateMps, stepMps), power, liftOffMps, stepMps);
@@ -45,6 +56,24 @@ export function takeoffRoll(conditions: RollConditions, plan: RunPlan): Roll {
 /** Seconds from brake release until reheat gives its thrust. */
 function lightUp({ performance: { thrust } }: RollConditions): number {
   return (thrust.kind === 'jet' ? thrust.lightUpS : undefined) ?? 0;
+}
+
+/** The forces along the run from its beginning to a distance in metres: each one's work over that distance. */
+export function runForcesN(
+  conditions: RollConditions,
+  plan: RunPlan,
+): (distanceM: number) => RunForcesN {
+  const mean = (counted: RunForce) => {
+    const roll = takeoffRoll(conditions, { ...plan, counted });
+    return (m: number) => (m > 0 ? momentAtM(roll, m).gained / m : 0);
+  };
+  const [thrustN, dragN, frictionN] = [mean('thrust'), mean('drag'), mean('friction')];
+  return (m) => ({
+    thrustN: thrustN(m),
+    dragN: dragN(m),
+    frictionN: frictionN(m),
+    slopeN: conditions.weightN * conditions.sin,
+  });
 }
 
 /** Whether a roll got the aircraft into the air on anything that could be a runway. */

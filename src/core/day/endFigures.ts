@@ -78,7 +78,10 @@ export function endFigures(
         ? unknown('no-length-needed')
         : known(end.leftM, 'm', {
             formula: 'left-of-end',
-            inputs: { availableM: end.tightest.availableM, neededM: end.tightest.neededM },
+            inputs: {
+              [`${end.tightest.of}M`]: end.tightest.availableM,
+              neededM: end.tightest.neededM,
+            },
             source: 'planned-length',
           }),
     ...firmFigures(end, answer, settled),

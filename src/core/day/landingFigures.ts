@@ -1,9 +1,8 @@
 /** The numbers of a landing, each with what it was worked out from. */
 
 import type { Aircraft } from '../aircraft/aircraft';
-import type { Landing } from '../aircraft/landingAnswer';
-import { type Figure, known, unknown } from '../figure';
-import { KT_PER_MPS } from '../units';
+import type { Landing, StopForcesN } from '../aircraft/landingAnswer';
+import { type Figure, type Known, known, unknown } from '../figure';
 
 /** What is said about a landing, as figures that can be asked why. */
 export interface LandingFigures {
@@ -37,8 +36,8 @@ export function landingFigures(
   const { speeds, given } = landing;
   const referenceKt = known(speeds.referenceKt, 'kt', {
     formula: 'reference-speed',
-    inputs: { stallKt: speeds.stallKt, factor: speeds.referenceKt / speeds.stallKt },
-    source: performance?.landing.reference === 1.3 ? 'far-23-73' : 'cs-25-125',
+    inputs: { stallKt: speeds.stallKt, factor: given.referenceFactor },
+    source: given.referenceFactor === 1.3 ? 'far-23-73' : 'cs-25-125',
   });
   const approachKt = known(speeds.approachKt, 'kt', {
     formula: `approach-${performance?.landing.additive ?? 'half-gust'}`,
@@ -51,55 +50,47 @@ export function landingFigures(
     },
     source: performance?.landing.additive === 'half-gust' ? 'faa-8083-3' : 'practice',
   });
-  const runM = known(landing.runM, 'm', {
-    formula: 'landing-run',
-    inputs: {
-      groundKt: speeds.touchdownGroundKt,
-      meanMps2: (speeds.touchdownGroundKt / KT_PER_MPS) ** 2 / (2 * landing.runM),
-    },
-    source: 'equation-of-motion',
-  });
   const airM = known(landing.airM, 'm', {
     formula: 'landing-air',
-    inputs: { airM: landing.airM },
-    source: 'equation-of-motion',
+    inputs: {
+      pathDeg: given.pathDeg,
+      approachTrueKt: landing.airTrueKt.approach,
+      flareTrueKt: landing.airTrueKt.flare,
+      headwindKt: given.headwindKt,
+    },
+    source: 'arc-of-flare',
   });
-  const neededM = known(landing.neededM, 'm', {
-    formula: 'sum',
-    inputs: { air: airM, run: runM },
-    source: 'equation-of-motion',
-  });
-  const plannedM = known(landing.plannedM, 'm', {
-    formula: 'times-factor',
-    inputs: { needed: neededM, factor: given.ldaFactor },
-    source: 'landing-factor',
-  });
-  const plannedBareM = (): Figure<'m'> => {
-    const bareM = landing.runWithoutParachuteM;
-    if (bareM === null) return unknown('not-in-aircraft');
-    const bare = known(bareM, 'm', {
+  const run = (runM: number, forcesN: StopForcesN) =>
+    known(runM, 'm', {
       formula: 'landing-run',
       inputs: {
         groundKt: speeds.touchdownGroundKt,
-        meanMps2: (speeds.touchdownGroundKt / KT_PER_MPS) ** 2 / (2 * bareM),
+        heldS: landing.heldS,
+        massKg: given.massKg,
+        ...forcesN,
       },
       source: 'equation-of-motion',
     });
-    const needed = known(landing.airM + bareM, 'm', {
+  const needed = (run: Known<'m'>) =>
+    known(landing.airM + run.value, 'm', {
       formula: 'sum',
-      inputs: { air: airM, run: bare },
+      inputs: { air: airM, run },
       source: 'equation-of-motion',
     });
-    return known(needed.value * given.ldaFactor, 'm', {
+  const planned = (needed: Known<'m'>) =>
+    known(needed.value * given.ldaFactor, 'm', {
       formula: 'times-factor',
       inputs: { needed, factor: given.ldaFactor },
       source: 'landing-factor',
     });
-  };
-  const left = (needed: Figure<'m'>): Figure<'m'> =>
+  const runM = run(landing.runM, landing.forcesN);
+  const neededM = needed(runM);
+  const plannedM = planned(neededM);
+  const { bare } = landing;
+  const left = (needed: Known<'m'>): Figure<'m'> =>
     ldaM === null
       ? unknown('no-end')
-      : known(ldaM - (needed.value ?? 0), 'm', {
+      : known(ldaM - needed.value, 'm', {
           formula: 'left-of-lda',
           inputs: { availableM: ldaM, needed },
           source: 'field',
@@ -109,14 +100,15 @@ export function landingFigures(
     approachKt,
     touchdownKt: known(speeds.touchdownKt, 'kt', {
       formula: 'share-of-approach',
-      inputs: { approach: approachKt, share: speeds.touchdownKt / speeds.approachKt },
+      inputs: { approach: approachKt, share: given.touchdownShare },
       source: 'aircraft',
     }),
     airM,
     runM,
     neededM,
     plannedM,
-    plannedBareM: plannedBareM(),
+    plannedBareM:
+      bare === null ? unknown('not-in-aircraft') : planned(needed(run(bare.runM, bare.forcesN))),
     ldaLeftM: left(neededM),
     plannedLeftM: left(plannedM),
     sinkFtMin: known(landing.sinkFtMin, 'ft/min', {
@@ -125,8 +117,8 @@ export function landingFigures(
       source: 'equation-of-motion',
     }),
     goAroundPercent: known(landing.goAroundPercent, '%', {
-      formula: 'as-worked-out',
-      inputs: { workedOut: landing.goAroundPercent },
+      formula: 'go-around',
+      inputs: landing.goAround,
       source: 'equation-of-motion',
     }),
   };

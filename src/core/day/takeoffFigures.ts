@@ -1,9 +1,8 @@
 /** The numbers of a take-off, each with what it was worked out from. */
 
 import type { Aircraft } from '../aircraft/aircraft';
-import type { OrCause, Takeoff, TakeoffRun } from '../aircraft/takeoffAnswer';
+import type { RunForcesN, Takeoff } from '../aircraft/takeoffAnswer';
 import { type Figure, type Known, known, unknown } from '../figure';
-import { KT_PER_MPS } from '../units';
 
 /** What is said about a take-off, as figures that can be asked why. */
 export interface TakeoffFigures {
@@ -53,7 +52,7 @@ export function takeoffFigures(
   /** Planned run and way to 50 ft over those worked out; 1 as expected. */
   factor: number,
 ): TakeoffFigures {
-  const { speeds, run, given, stop, check, limits, climb, goOn } = takeoff;
+  const { speeds, given, stop, limits, climb } = takeoff;
   const { massKg } = given;
   const byMass = (bookKt: number, value: number): Known<'kt'> =>
     known(value, 'kt', {
@@ -62,9 +61,9 @@ export function takeoffFigures(
       source: 'lift-equation',
     });
   const liftOffKt = byMass(aircraft.takeoff.liftOffKt, speeds.liftOffKt);
-  const bareRunM = runFigure(run, takeoff.liftOff.groundKt, given.heatCounted);
+  const bareRunM = runFigure(takeoff);
   const runM = factored(bareRunM, factor);
-  const bareTo50ftM = sumOf(takeoff.to50ftM, bareRunM);
+  const bareTo50ftM = to50ftFigure(takeoff, bareRunM);
   const to50ftM = bareTo50ftM.value === null ? bareTo50ftM : factored(bareTo50ftM, factor);
   const stopM = runway === null ? unknown('no-end') : stopFigure(takeoff);
   return {
@@ -99,8 +98,8 @@ export function takeoffFigures(
             }),
     stopM,
     asdaLeftM: leftOf(runway?.asdaM, runway, stopM),
-    ...markFigures(check, given, runway),
-    lowestGoOnKt: goOn === null ? unknown('one-engine') : lowest(goOn.lowest, runway),
+    ...markFigures(takeoff, runway),
+    lowestGoOnKt: lowestGoOnFigure(takeoff, runway),
     tyreLeftKt:
       limits.tyre === null
         ? unknown('not-in-aircraft')
@@ -123,15 +122,18 @@ export function takeoffFigures(
   };
 }
 
-/** v² = 2 a s, a the mean acceleration along the run. */
-function runFigure({ runM }: TakeoffRun, groundKt: number, heatCounted: boolean): Known<'m'> {
-  const meanMps2 = (groundKt / KT_PER_MPS) ** 2 / (2 * runM);
-  return known(runM, 'm', {
+/** m V² / 2 = F s, F the mean of all forces along the run. */
+const runFigure = ({ run, liftOff, given, forcesN }: Takeoff): Known<'m'> =>
+  known(run.runM, 'm', {
     formula: 'run',
-    inputs: { groundKt, meanMps2 },
-    source: heatCounted ? 'equation-of-motion' : 'equation-of-motion-by-density',
+    inputs: {
+      // A headwind beyond the speed of lift-off leaves no run.
+      groundKt: Math.max(liftOff.groundKt, 0),
+      massKg: given.massKg,
+      ...forcesN.toLiftOff,
+    },
+    source: given.heatCounted ? 'equation-of-motion' : 'equation-of-motion-by-density',
   });
-}
 
 /** Times the factor for planning; as it is where there is none. */
 const factored = (needed: Known<'m'>, factor: number): Known<'m'> =>
@@ -143,14 +145,13 @@ const factored = (needed: Known<'m'>, factor: number): Known<'m'> =>
         source: 'takeoff-factor',
       });
 
-function sumOf(total: OrCause<string>, run: Known<'m'>): Figure<'m'> {
-  return total.value === null
-    ? unknown(total.because)
-    : known(total.value, 'm', {
-        formula: 'run-and-climb',
-        inputs: { run, airM: total.value - run.value },
-        source: 'equation-of-motion',
-      });
+function to50ftFigure({ at50ft }: Takeoff, run: Known<'m'>): Figure<'m'> {
+  if (at50ft === null) return unknown('cannot-climb');
+  return known(at50ft.distanceM, 'm', {
+    formula: 'run-and-climb',
+    inputs: { run, airM: at50ft.airM },
+    source: 'equation-of-motion',
+  });
 }
 
 function leftOf(
@@ -188,33 +189,38 @@ const stopFigure = ({ stop }: Takeoff): Known<'m'> =>
     formula: 'accelerate-stop',
     inputs: {
       fromKt: stop.fromKt,
-      beforeBrakesM: stop.distanceM - stop.brakingM,
+      toSpeedM: stop.toSpeedM,
+      groundKt: stop.groundKt,
+      heldS: stop.heldS,
       brakingM: stop.brakingM,
     },
     source: 'accelerate-stop',
   });
 
+/** The speed that a run comes to by a distance. */
+const reachedKt = ({ given }: Takeoff, distance: Record<string, number>, forcesN: RunForcesN) => ({
+  ...distance,
+  massKg: given.massKg,
+  ...forcesN,
+  headwindKt: given.headwindKt,
+  densityRatio: given.densityRatio,
+});
+
 function markFigures(
-  { check, because }: Takeoff['check'],
-  given: Takeoff['given'],
+  takeoff: Takeoff,
   runway: RunwayGiven | null,
 ): Pick<TakeoffFigures, 'atMarkKt' | 'atMarkLeastKt'> {
-  if (check === null || runway === null) {
+  const { check, because } = takeoff.check;
+  const { toMark } = takeoff.forcesN;
+  if (check === null || toMark === null || runway === null) {
     const none = unknown(because ?? 'no-end');
     return { atMarkKt: none, atMarkLeastKt: none };
   }
   const { distanceM, expectedKt, leastForRunKt, leastForStopKt, leastInWindKt } = check;
-  const { densityRatio, headwindKt } = given;
-  const groundKt = expectedKt / Math.sqrt(densityRatio) - headwindKt;
   return {
     atMarkKt: known(expectedKt, 'kt', {
       formula: 'speed-at-mark',
-      inputs: {
-        distanceM,
-        meanMps2: (groundKt / KT_PER_MPS) ** 2 / (2 * distanceM),
-        headwindKt,
-        densityRatio,
-      },
+      inputs: reachedKt(takeoff, { distanceM }, toMark),
       source: 'equation-of-motion',
     }),
     atMarkLeastKt: known(check.leastKt, 'kt', {
@@ -225,14 +231,23 @@ function markFigures(
   };
 }
 
-function lowest(goOn: OrCause<string>, runway: RunwayGiven | null): Figure<'kt'> {
+function lowestGoOnFigure(takeoff: Takeoff, runway: RunwayGiven | null): Figure<'kt'> {
+  if (takeoff.goOn === null) return unknown('one-engine');
   if (runway === null) return unknown('no-end');
-  return goOn.value === null
-    ? unknown(goOn.because)
-    : known(goOn.value, 'kt', {
+  const { lowest } = takeoff.goOn;
+  if (lowest.value === null) return unknown(lowest.because);
+  const { field, minimumControlKt, standingKt } = lowest.bound;
+  const { toFailure } = takeoff.forcesN;
+  return field !== null && toFailure !== null
+    ? known(lowest.value, 'kt', {
         formula: 'engine-out-run',
-        inputs: { lowestKt: goOn.value },
+        inputs: reachedKt(takeoff, { ...field }, toFailure),
         source: 'equation-of-motion',
+      })
+    : known(lowest.value, 'kt', {
+        formula: 'greatest-of',
+        inputs: { minimumControlKt, standingKt },
+        source: 'aircraft',
       });
 }
 

@@ -34,17 +34,14 @@ const formulas: Record<string, string> = {
   'safety-speed': `die größere von Abhebegeschwindigkeit und ${decimal(1.2, 1)} × Überziehgeschwindigkeit`,
   'climb-speed':
     'Mitte der beiden Handbuchwerte × √(Masse ÷ übliche Masse), zwischen kleinstem und größtem',
-  run: '(Geschwindigkeit über Grund)² ÷ (2 × mittlere Beschleunigung): Schub, Widerstand, Reibung, Neigung und Wind längs der Strecke summiert',
+  run: `Masse × (Geschwindigkeit über Grund)² ÷ (2 × (Schub − Widerstand − Reibung − Hangabtrieb)): jede Kraft als Mittel längs der Strecke; 1 kt sind ${decimal(0.5144, 4)} m/s`,
   'run-and-climb': 'Rollstrecke + Weg vom Abheben bis 50 ft',
   'left-over': 'verfügbar − Beginn des Startlaufs − benötigt',
   'smallest-of': 'der kleinste der erlaubten Werte',
-  'accelerate-stop':
-    'Weg bis zu dieser Geschwindigkeit und zwei Sekunden mit ihr + Bremsen bis zum Stillstand',
-  'speed-at-mark':
-    '(√(2 × mittlere Beschleunigung × Strecke) + Gegenwind) × √(Dichteverhältnis): als angezeigte Geschwindigkeit',
+  'accelerate-stop': `Rollstrecke bis zu dieser Geschwindigkeit + Geschwindigkeit über Grund × Zeit, bis die Bremsen greifen, + Bremsen bis zum Stillstand; 1 kt sind ${decimal(0.5144, 4)} m/s`,
+  'speed-at-mark': `(√(2 × Strecke × (Schub − Widerstand − Reibung − Hangabtrieb) ÷ Masse) + Gegenwind) × √(Dichteverhältnis), als angezeigte Geschwindigkeit: jede Kraft als Mittel bis zur Prüfmarke; 1 m/s sind ${decimal(1.944, 3)} kt`,
   'greatest-of': 'die größte von ihnen',
-  'engine-out-run':
-    'die kleinste Geschwindigkeit, bei der ein Triebwerk ausfallen kann und der Start noch passt',
+  'engine-out-run': `(√(2 × (was bis zum Abheben da ist − was ein Triebwerk braucht) × (Schub − Widerstand − Reibung − Hangabtrieb) ÷ Masse) + Gegenwind) × √(Dichteverhältnis), als angezeigte Geschwindigkeit: was beide Triebwerke bis dort erreichen; 1 m/s sind ${decimal(1.944, 3)} kt`,
   'limit-less-speed': 'Grenze − Geschwindigkeit über Grund beim Abheben',
   'ground-gradient':
     'Steiggradient × wahre Fahrt ÷ Fahrt über Grund: wahre Fahrt längs des Wegs − Gegenwind',
@@ -56,16 +53,15 @@ const formulas: Record<string, string> = {
   'approach-half-wind-and-gust':
     'Referenzgeschwindigkeit + halber Gegenwind + Bö über dem Wind, höchstens 20 kt Zuschlag',
   'share-of-approach': 'Anteil × Anfluggeschwindigkeit',
-  'landing-air': 'von 50 ft auf dem Anflugweg über das Abfangen bis zum Aufsetzen',
-  'landing-run':
-    '(Geschwindigkeit über Grund)² ÷ (2 × mittlere Verzögerung): Bremsen, Widerstand, Bremsschirm und Neigung summiert',
+  'landing-air': `Radius des Abfangens R = (Geschwindigkeit dabei)² ÷ (${decimal(0.2, 1)} × ${decimal(9.807, 3)} m/s²); auf dem Gleitweg (${decimal(15.24, 2)} m − R × (1 − cos Gleitwinkel)) ÷ tan Gleitwinkel; Abfangen R × sin Gleitwinkel; jeweils × (1 − Gegenwind ÷ Fluggeschwindigkeit)`,
+  'landing-run': `Geschwindigkeit über Grund × Zeit, bis die Bremsen greifen, + Masse × (Geschwindigkeit über Grund)² ÷ (2 × (Bremsen + Widerstand + Hangabtrieb − Schub)): jede Kraft als Mittel von da bis zum Stillstand; 1 kt sind ${decimal(0.5144, 4)} m/s`,
   sum: 'die Summe der beiden',
   'times-factor': 'benötigt × Faktor',
   'left-of-lda': 'verfügbar − benötigt',
   'left-of-end':
-    'verfügbar − heute benötigt, geplant; bis das berechnet ist, die Strecke aus dem Handbuch',
+    'ausgewiesene Strecke mit dem kleinsten Spielraum − was heute davon benötigt wird, geplant; bis das berechnet ist, die Strecke aus dem Handbuch',
   'path-sink': `Geschwindigkeit über Grund im Anflug × tan (Gleitwinkel) × ${decimal(101.27, 2)}: bei 3° ${decimal(5.3, 1)} ft/min je Knoten`,
-  'as-worked-out':
+  'go-around':
     '100 × (Schub − Widerstand) ÷ Gewichtskraft bei Anfluggeschwindigkeit, Fahrwerk ausgefahren, Klappen wie beim Start',
   tora: 'verfügbare Startlaufstrecke, wie ausgewiesen',
   lda: 'verfügbare Landestrecke, wie ausgewiesen',
@@ -112,9 +108,11 @@ const inputNames: Record<string, string> = {
   leastKt: 'kleinste, kt',
   mostKt: 'größte, kt',
   groundKt: 'Geschwindigkeit über Grund, kt',
-  meanMps2: 'Mittel längs der Strecke, m/s²',
   run: 'Rollstrecke',
-  airM: 'in der Luft, m',
+  airM: 'vom Abheben bis 50 ft, m',
+  toraM: 'TORA, m',
+  todaM: 'TODA, m',
+  ldaM: 'LDA, m',
   availableM: 'verfügbar, m',
   rollsFromM: 'Beginn des Startlaufs, m',
   needed: 'benötigt',
@@ -125,7 +123,8 @@ const inputNames: Record<string, string> = {
   parachuteAllowsKt: 'erlaubt der Bremsschirm, kt',
   rotationKt: 'Rotieren, kt',
   fromKt: 'Abbruch bei, kt',
-  beforeBrakesM: 'bis die Bremsen greifen, m',
+  toSpeedM: 'Rollstrecke bis zu dieser Geschwindigkeit, m',
+  heldS: 'bis die Bremsen greifen, s',
   brakingM: 'Bremsen, m',
   distanceM: 'bis zur Prüfmarke, m',
   headwindKt: 'angerechneter Gegenwind, kt',
@@ -133,9 +132,15 @@ const inputNames: Record<string, string> = {
   leastInWindKt: 'im heutigen Wind, kt: 5 unter der erwarteten Fahrt, oder was noch passt',
   leastForRunKt: 'damit der Startlauf noch passt, kt',
   leastForStopKt: 'damit der Abbruch noch passt, kt',
-  lowestKt: 'längs des Startlaufs gefunden, kt',
+  withinM: 'bis zum Abheben, was TORA und TODA lassen, m',
+  onwardM: 'vom Ausfall bis zum Abheben mit einem Triebwerk, m',
+  minimumControlKt: 'kleinste, bei der das Ruder ein totes Triebwerk hält, kt',
+  standingKt: 'zeigt der Wind allein, kt',
   thrustN: 'Schub, N',
   dragN: 'Widerstand, N',
+  frictionN: 'Reibung der Räder, N',
+  slopeN: 'Hangabtrieb, bergauf positiv, N',
+  brakesN: 'Bremsen, N',
   weightN: 'Gewichtskraft, N',
   gradient: 'Steiggradient',
   accelerationFactor: 'Faktor für den Gewinn an wahrer Fahrt im Steigen',
@@ -148,7 +153,8 @@ const inputNames: Record<string, string> = {
   approach: 'Anfluggeschwindigkeit',
   share: 'Anteil',
   air: 'in der Luft',
-  workedOut: 'berechnet, %',
+  approachTrueKt: 'wahre Fluggeschwindigkeit auf dem Gleitweg, kt',
+  flareTrueKt: 'wahre Fluggeschwindigkeit beim Abfangen, kt',
 };
 
 /** Titles of published works stand as they are published. */
@@ -177,6 +183,8 @@ const sources: Record<string, string> = {
     'Der Faktor aus dem Dokument des Luftfahrzeugs oder der gewählte: 1,43 für leichte Flugzeuge (UK CAA Safety Sense Leaflet 7c), 1,67 für Jets (14 CFR 121.195: innerhalb von 0,6 der LDA); wo es nicht trocken ist, 1,15 mehr (ebenda, aus dem Gedächtnis).',
   'scaled-thrust':
     'Schub so weit verringert, dass der Startlauf gerade in die TORA und der Abbruch gerade in die ASDA passt.',
+  'arc-of-flare':
+    'Anderson, Aircraft Performance and Design, 6.8.1 und 6.8.2: ein gerader Weg und ein Bogen mit 1,2 g.',
   'far-23-73': 'Frühere FAR 23.73.',
   'cs-25-125': 'CS 25.125.',
   'faa-8083-3': 'FAA-H-8083-3, Airplane Flying Handbook, Kap. 8.',

@@ -31,15 +31,17 @@ const formulas: Record<string, string> = {
   'safety-speed': 'the greater of lift-off speed and 1.2 × stall',
   'climb-speed':
     'the middle of the book’s two × √(mass ÷ usual mass), between the least and the most',
-  run: 'ground speed² ÷ (2 × mean acceleration): thrust, drag, friction, slope and wind summed along the run',
+  run: 'mass × ground speed² ÷ (2 × (thrust − drag − friction − slope)): each force is its mean along the run; 1 kt is 0.5144 m/s',
   'run-and-climb': 'run + the way from lift-off to 50 ft',
   'left-over': 'available − where the roll begins − what is needed',
   'smallest-of': 'the smallest of what each allows',
-  'accelerate-stop': 'the way to that speed and two seconds at it + braking to rest',
+  'accelerate-stop':
+    'run to that speed + ground speed × time until the brakes bite + braking to rest; 1 kt is 0.5144 m/s',
   'speed-at-mark':
-    '(√(2 × mean acceleration × distance) + headwind) × √(density ratio): as indicated',
+    '(√(2 × distance × (thrust − drag − friction − slope) ÷ mass) + headwind) × √(density ratio), as indicated: each force is its mean up to the mark; 1 m/s is 1.944 kt',
   'greatest-of': 'the greatest of them',
-  'engine-out-run': 'the lowest speed at which an engine can be lost and the take-off still fits',
+  'engine-out-run':
+    '(√(2 × (what there is to lift-off − what one engine takes) × (thrust − drag − friction − slope) ÷ mass) + headwind) × √(density ratio), as indicated: what both engines reach by there; 1 m/s is 1.944 kt',
   'limit-less-speed': 'limit − ground speed at lift-off',
   'climb-gradient': '100 × (thrust − drag) ÷ (weight × the factor for gaining true airspeed)',
   'ground-gradient':
@@ -51,15 +53,17 @@ const formulas: Record<string, string> = {
   'approach-half-wind-and-gust':
     'reference + half the headwind + the gust over the wind, at most 20 kt added',
   'share-of-approach': 'share × approach speed',
-  'landing-air': 'from 50 ft on the approach path, through the flare, to touch-down',
+  'landing-air':
+    'radius of the flare R = its airspeed² ÷ (0.2 × 9.807 m/s²); down the path, (15.24 m − R × (1 − cos path)) ÷ tan path; flare, R × sin path; each × (1 − headwind ÷ its airspeed)',
   'landing-run':
-    'ground speed² ÷ (2 × mean deceleration): brakes, drag, parachute and slope summed',
+    'ground speed × time until the brakes bite + mass × ground speed² ÷ (2 × (brakes + drag + slope − thrust)): each force is its mean from there to rest; 1 kt is 0.5144 m/s',
   sum: 'the sum of the two',
   'times-factor': 'needed × factor',
   'left-of-lda': 'available − needed',
-  'left-of-end': 'available − what today needs, planned; the book’s run until that is worked out',
+  'left-of-end':
+    'the declared length with the least to spare − what today needs of it, planned; the book’s run until that is worked out',
   'path-sink': 'ground speed on the approach × tan (path) × 101.27: on 3°, 5.3 ft/min a knot',
-  'as-worked-out':
+  'go-around':
     '100 × (thrust − drag) ÷ weight at the approach speed, gear down, flaps as for take-off',
   tora: 'take-off run available, as declared',
   lda: 'landing distance available, as declared',
@@ -106,9 +110,11 @@ const inputNames: Record<string, string> = {
   leastKt: 'least, kt',
   mostKt: 'most, kt',
   groundKt: 'ground speed, kt',
-  meanMps2: 'mean along the way, m/s²',
   run: 'run',
-  airM: 'in the air, m',
+  airM: 'from lift-off to 50 ft, m',
+  toraM: 'TORA, m',
+  todaM: 'TODA, m',
+  ldaM: 'LDA, m',
   availableM: 'available, m',
   rollsFromM: 'where the roll begins, m',
   needed: 'needed',
@@ -119,7 +125,8 @@ const inputNames: Record<string, string> = {
   parachuteAllowsKt: 'the parachute allows, kt',
   rotationKt: 'rotation, kt',
   fromKt: 'stopped from, kt',
-  beforeBrakesM: 'until the brakes bite, m',
+  toSpeedM: 'run to that speed, m',
+  heldS: 'until the brakes bite, s',
   brakingM: 'braking, m',
   distanceM: 'to the mark, m',
   headwindKt: 'headwind counted on, kt',
@@ -127,9 +134,15 @@ const inputNames: Record<string, string> = {
   leastInWindKt: 'in today’s wind, kt: 5 less than expected, or what still fits',
   leastForRunKt: 'so that the run still fits, kt',
   leastForStopKt: 'so that the stop still fits, kt',
-  lowestKt: 'found along the run, kt',
+  withinM: 'to lift-off, what TORA and TODA leave, m',
+  onwardM: 'from the failure to lift-off on one engine, m',
+  minimumControlKt: 'slowest that the rudder holds with an engine out, kt',
+  standingKt: 'shown by the wind alone, kt',
   thrustN: 'thrust, N',
   dragN: 'drag, N',
+  frictionN: 'friction of the wheels, N',
+  slopeN: 'weight along the slope, uphill positive, N',
+  brakesN: 'brakes, N',
   weightN: 'weight, N',
   gradient: 'climb gradient',
   accelerationFactor: 'factor for gaining true airspeed in the climb',
@@ -142,7 +155,8 @@ const inputNames: Record<string, string> = {
   approach: 'approach speed',
   share: 'share',
   air: 'in the air',
-  workedOut: 'worked out, %',
+  approachTrueKt: 'on the path, true airspeed, kt',
+  flareTrueKt: 'in the flare, true airspeed, kt',
 };
 
 const sources: Record<string, string> = {
@@ -169,6 +183,8 @@ const sources: Record<string, string> = {
     'The factor of the aircraft’s document, or the one you chose: 1.43 for light aircraft (UK CAA Safety Sense Leaflet 7c), 1.67 for jets (14 CFR 121.195: within 0.6 of the LDA); 1.15 more where it is not dry (the same, from memory).',
   'scaled-thrust':
     'Thrust scaled down until the run just fits TORA, and until the stop just fits ASDA.',
+  'arc-of-flare':
+    'Anderson, Aircraft Performance and Design, 6.8.1 and 6.8.2: a straight path, and an arc flown at 1.2 g.',
   'far-23-73': 'Former FAR 23.73.',
   'cs-25-125': 'CS 25.125.',
   'faa-8083-3': 'FAA-H-8083-3, Airplane Flying Handbook, ch. 8.',

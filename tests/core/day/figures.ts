@@ -69,6 +69,24 @@ const inFeet = (metres: number) => metres / 0.3048;
 
 const offDeg = (given: Given) => given.number('windTrueDeg') - given.number('runwayTrueDeg');
 
+/** The force that a run speeds up by: its mean along the way. */
+const runN = (given: Given) =>
+  given.number('thrustN') -
+  given.number('dragN') -
+  given.number('frictionN') -
+  given.number('slopeN');
+
+/** Work is force times way: what brings the mass to a ground speed, or back to rest. None at no speed. */
+const wayM = (given: Given, groundKt: number, forceN: number) =>
+  groundKt === 0 ? 0 : (given.number('massKg') * (groundKt * MPS_PER_KT) ** 2) / (2 * forceN);
+
+/** The indicated speed after a way along the run. */
+function reachedKt(given: Given, wayM: number): number {
+  const ground = Math.sqrt((2 * wayM * runN(given)) / given.number('massKg'));
+  const air = ground / MPS_PER_KT + given.number('headwindKt');
+  return air * Math.sqrt(given.number('densityRatio'));
+}
+
 /** What each formula says, put into a function of the inputs that are shown beside it. */
 export const FORMULAS: Readonly<Record<string, (given: Given) => number>> = {
   'as-given': (given) => given.number('given'),
@@ -132,21 +150,24 @@ export const FORMULAS: Readonly<Record<string, (given: Given) => number>> = {
     const [least, most] = [given.number('leastKt'), given.number('mostKt')];
     return Math.min(most, Math.max(least, ((least + most) / 2) * rootOfMass(given)));
   },
-  run: (given) => (given.number('groundKt') * MPS_PER_KT) ** 2 / (2 * given.number('meanMps2')),
-  'landing-run': (given) =>
-    (given.number('groundKt') * MPS_PER_KT) ** 2 / (2 * given.number('meanMps2')),
+  run: (given) => wayM(given, given.number('groundKt'), runN(given)),
+  'landing-run': (given) => {
+    const stopN = given.number('brakesN') + given.number('dragN') + given.number('slopeN');
+    const groundKt = given.number('groundKt');
+    const heldM = groundKt * MPS_PER_KT * given.number('heldS');
+    return heldM + wayM(given, groundKt, stopN - given.number('thrustN'));
+  },
   'run-and-climb': (given) => given.number('run') + given.number('airM'),
   'left-over': (given) =>
     given.number('availableM') - given.number('rollsFromM') - given.number('needed'),
   'smallest-of': (given) => Math.min(...given.numbers()),
-  'accelerate-stop': (given) => given.number('beforeBrakesM') + given.number('brakingM'),
-  'speed-at-mark': (given) => {
-    const ground = Math.sqrt(2 * given.number('meanMps2') * given.number('distanceM'));
-    const air = ground / MPS_PER_KT + given.number('headwindKt');
-    return air * Math.sqrt(given.number('densityRatio'));
-  },
+  'accelerate-stop': (given) =>
+    given.number('toSpeedM') +
+    given.number('groundKt') * MPS_PER_KT * given.number('heldS') +
+    given.number('brakingM'),
+  'speed-at-mark': (given) => reachedKt(given, given.number('distanceM')),
   'greatest-of': (given) => Math.max(...given.numbers()),
-  'engine-out-run': (given) => given.number('lowestKt'),
+  'engine-out-run': (given) => reachedKt(given, given.number('withinM') - given.number('onwardM')),
   'limit-less-speed': (given) => given.number('limitKt') - given.number('groundKt'),
   'climb-gradient': (given) =>
     (100 * (given.number('thrustN') - given.number('dragN'))) /
@@ -168,14 +189,26 @@ export const FORMULAS: Readonly<Record<string, (given: Given) => number>> = {
     return given.number('reference') + Math.min(20, head / 2 + given.number('gustSpreadKt'));
   },
   'share-of-approach': (given) => given.number('share') * given.number('approach'),
-  'landing-air': (given) => given.number('airM'),
+  'landing-air': (given) => {
+    // Anderson, Aircraft Performance and Design, 6.8.1 and 6.8.2, and ISO 80000-3's g.
+    const path = inRad(given.number('pathDeg'));
+    const [approachKt, flareKt] = [given.number('approachTrueKt'), given.number('flareTrueKt')];
+    const radiusM = (flareKt * MPS_PER_KT) ** 2 / (0.2 * 9.80665);
+    const straightM = (50 * 0.3048 - radiusM * (1 - Math.cos(path))) / Math.tan(path);
+    const still = (kt: number) => 1 - given.number('headwindKt') / kt;
+    return straightM * still(approachKt) + radiusM * Math.sin(path) * still(flareKt);
+  },
   sum: (given) => given.number('air') + given.number('run'),
   'times-factor': (given) => given.number('needed') * given.number('factor'),
   'left-of-lda': (given) => given.number('availableM') - given.number('needed'),
-  'left-of-end': (given) => given.number('availableM') - given.number('neededM'),
+  'left-of-end': (given) => {
+    const declared = ['toraM', 'todaM', 'ldaM'].find((name) => name in given.why.inputs) ?? '';
+    return given.number(declared) - given.number('neededM');
+  },
   'path-sink': (given) =>
     given.number('groundKt') * Math.tan(inRad(given.number('pathDeg'))) * (1852 / 0.3048 / 60),
-  'as-worked-out': (given) => given.number('workedOut'),
+  'go-around': (given) =>
+    (100 * (given.number('thrustN') - given.number('dragN'))) / given.number('weightN'),
   tora: (given) => given.number('given'),
   lda: (given) => given.number('given'),
 };
