@@ -1,16 +1,13 @@
 /** The words of agoWords.en.ts, in the language of the page. */
 
-import type * as english from './agoWords.en';
+import * as english from './agoWords.en';
 import { inLanguage } from './catalogues';
 import type { Translated } from './translated';
 
 type Said = Translated<typeof english>;
 
-export let words: Said['words'];
+export let { words }: Said = english;
 
-inLanguage<Said>(
-  { en: () => import('./agoWords.en'), de: () => import('./agoWords.de') },
-  (said) => {
-    ({ words } = said);
-  },
-);
+inLanguage<Said>(english, { de: () => import('./agoWords.de') }, (said) => {
+  ({ words } = said);
+});

@@ -1,7 +1,7 @@
 /**
- * The words of the page. Each screen's words stand beside it, once per language, and load with it:
- * a module such as `words.ts` registers here where they are and what takes them, and whatever is
- * loaded later waits for the words it brings.
+ * The words of the page. Each screen's words stand beside it, once per language: the English ones
+ * are part of it, others load with it. A module such as `words.ts` registers here where they are and
+ * what takes them, and whatever is loaded later waits for the words it brings.
  */
 
 import type { Language } from '../device/language';
@@ -14,16 +14,18 @@ const catalogues: Fetch[] = [];
 let spoken: Language = 'en';
 
 /**
- * Registers where words are in each language, and what takes them. Until they load there are none.
+ * Registers words: in English they come with the screen, in other languages from elsewhere. Says
+ * what takes them.
  */
 export function inLanguage<Said>(
-  from: Readonly<Record<Language, () => Promise<Said>>>,
+  english: Said,
+  others: Readonly<Record<Exclude<Language, 'en'>, () => Promise<Said>>>,
   take: (said: Said) => void,
 ): void {
-  let taken: Language | null = null;
+  let taken: Language = 'en';
   catalogues.push(async (language) => {
     if (taken === language) return;
-    take(await from[language]());
+    take(language === 'en' ? english : await others[language]());
     taken = language;
   });
 }

@@ -1,17 +1,13 @@
 /** The words of formatWords.en.ts, in the language of the page. */
 
 import { inLanguage } from './catalogues';
-import type * as english from './formatWords.en';
+import * as english from './formatWords.en';
 import type { Translated } from './translated';
 
 type Said = Translated<typeof english>;
 
-export let point: Said['point'];
-export let dateWords: Said['dateWords'];
+export let { point, dateWords }: Said = english;
 
-inLanguage<Said>(
-  { en: () => import('./formatWords.en'), de: () => import('./formatWords.de') },
-  (said) => {
-    ({ point, dateWords } = said);
-  },
-);
+inLanguage<Said>(english, { de: () => import('./formatWords.de') }, (said) => {
+  ({ point, dateWords } = said);
+});

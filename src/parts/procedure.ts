@@ -1,19 +1,13 @@
 /** The words of procedure.en.ts, in the language of the page. */
 
 import { inLanguage } from './catalogues';
-import type * as english from './procedure.en';
+import * as english from './procedure.en';
 import type { Translated } from './translated';
 
 type Said = Translated<typeof english>;
 
-export let phaseWords: Said['phaseWords'];
-export let momentWords: Said['momentWords'];
-export let rungWords: Said['rungWords'];
-export let climbRungWords: Said['climbRungWords'];
+export let { phaseWords, momentWords, rungWords, climbRungWords }: Said = english;
 
-inLanguage<Said>(
-  { en: () => import('./procedure.en'), de: () => import('./procedure.de') },
-  (said) => {
-    ({ phaseWords, momentWords, rungWords, climbRungWords } = said);
-  },
-);
+inLanguage<Said>(english, { de: () => import('./procedure.de') }, (said) => {
+  ({ phaseWords, momentWords, rungWords, climbRungWords } = said);
+});

@@ -1,6 +1,6 @@
 /** Steps and their conditions in words. */
 
-import type { Condition, ProcedureOption } from '../core';
+import { type Condition, isLiveName, type ProcedureOption, piecesOf } from '../core';
 import { stepWords as words } from './stepTextWords';
 
 /** What a leaf of a condition asks for, and its negation. */
@@ -30,3 +30,12 @@ export function conditionSaid(
     ? words.not(said(not))
     : leafSaid(not, options)[1];
 }
+
+/** A text as it is written: what is put in for a live number stands there by its name. */
+export const textWritten = (text: string): string =>
+  piecesOf(text)
+    .map((piece) => {
+      if (typeof piece === 'string') return piece;
+      return words.putIn(isLiveName(piece.live) ? words.live[piece.live] : piece.live);
+    })
+    .join('');

@@ -1,6 +1,6 @@
 /** The words for what a step is and when it applies, in German. */
 
-import type { ConditionFact, Step } from '../core';
+import type { ConditionFact, LiveName, Step } from '../core';
 import type { stepWords as english } from './stepTextWords.en';
 import type { Translated } from './translated';
 
@@ -27,9 +27,50 @@ const facts: Readonly<Record<ConditionFact, readonly [yes: string, no: string]>>
   passengers: ['Fluggäste an Bord', 'keine Fluggäste an Bord'],
 };
 
+/** What is put in for a live number, whatever its value. */
+const live: Readonly<Record<LiveName, string>> = {
+  runway: 'Piste in Gebrauch',
+  runwayMagnetic: 'Deren Richtung, missweisend',
+  wind: 'Wind',
+  windKt: 'Windgeschwindigkeit oder Bö',
+  headwindKt: 'Gegenwind',
+  crosswindKt: 'Seitenwind',
+  field: 'Platz',
+  callsign: 'Rufzeichen',
+  options: 'Ausrüstung',
+  qnh: 'QNH',
+  temperatureC: 'Temperatur',
+  densityAltitudeFt: 'Dichtehöhe',
+  massKg: 'Startmasse',
+  landingMassKg: 'Landemasse',
+  fuelKg: 'Kraftstoff',
+  taxiKt: 'Rollgeschwindigkeit',
+  turnKt: 'Geschwindigkeit in Kurven',
+  breakaway: 'Leistung zum Anrollen',
+  keepRolling: 'Leistung zum Weiterrollen',
+  markM: 'Prüfmarke',
+  markKt: 'Geschwindigkeit an der Prüfmarke',
+  markLeastKt: 'Mindestgeschwindigkeit an der Prüfmarke',
+  lastStopKt: 'Abbruch möglich bis',
+  goOnKt: 'Weiterstart möglich ab',
+  rotateKt: 'Rotieren',
+  liftOffKt: 'Abheben',
+  runM: 'Startlauf',
+  gearKt: 'Fahrwerk ein bis',
+  flapsKt: 'Klappen ein bis',
+  reheatOffKt: 'Nachbrenner aus bis',
+  climbKt: 'Steigfluggeschwindigkeit',
+  climbPitch: 'Längsneigung im Steigflug',
+  referenceKt: 'Referenzgeschwindigkeit',
+  approachKt: 'Anfluggeschwindigkeit',
+  landingM: 'Landestrecke',
+};
+
 export const stepWords: Translated<typeof english> = {
   kinds,
   facts,
+  live,
+  putIn: (name) => `[${name}]`,
   critical: 'kritisch',
   when: (condition) => `falls ${condition}`,
   expect: (seconds) => `etwa ${seconds} s`,

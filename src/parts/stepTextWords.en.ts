@@ -1,6 +1,6 @@
 /** The words for what a step is and when it applies, the same wherever they stand. */
 
-import type { ConditionFact, Step } from '../core';
+import type { ConditionFact, LiveName, Step } from '../core';
 
 const kinds: Readonly<Record<Step['kind'], string>> = {
   do: 'Do',
@@ -24,9 +24,50 @@ const facts: Readonly<Record<ConditionFact, readonly [yes: string, no: string]>>
   passengers: ['passengers are aboard', 'no passengers are aboard'],
 };
 
+/** What is put in for a live number, whatever its value. */
+const live: Readonly<Record<LiveName, string>> = {
+  runway: 'Runway in use',
+  runwayMagnetic: 'Heading of it, magnetic',
+  wind: 'Wind',
+  windKt: 'Wind speed, or its gust',
+  headwindKt: 'Headwind',
+  crosswindKt: 'Crosswind',
+  field: 'Field',
+  callsign: 'Callsign',
+  options: 'Options fitted',
+  qnh: 'QNH',
+  temperatureC: 'Temperature',
+  densityAltitudeFt: 'Density altitude',
+  massKg: 'Take-off mass',
+  landingMassKg: 'Landing mass',
+  fuelKg: 'Fuel',
+  taxiKt: 'Taxi speed',
+  turnKt: 'Speed in turns',
+  breakaway: 'Power to get rolling',
+  keepRolling: 'Power to keep rolling',
+  markM: 'Check mark',
+  markKt: 'Speed at the mark',
+  markLeastKt: 'Least speed at the mark',
+  lastStopKt: 'Last speed to stop from',
+  goOnKt: 'Lowest speed to go on from',
+  rotateKt: 'Rotate',
+  liftOffKt: 'Lift-off',
+  runM: 'Take-off run',
+  gearKt: 'Gear up by',
+  flapsKt: 'Flaps in by',
+  reheatOffKt: 'Reheat off by',
+  climbKt: 'Climb speed',
+  climbPitch: 'Climb pitch',
+  referenceKt: 'Reference speed',
+  approachKt: 'Approach speed',
+  landingM: 'Landing distance',
+};
+
 export const stepWords = {
   kinds,
   facts,
+  live,
+  putIn: (name: string) => `[${name}]`,
   critical: 'critical',
   when: (condition: string) => `if ${condition}`,
   expect: (seconds: string) => `about ${seconds} s`,

@@ -1,16 +1,13 @@
 /** The words of stepTextWords.en.ts, in the language of the page. */
 
 import { inLanguage } from './catalogues';
-import type * as english from './stepTextWords.en';
+import * as english from './stepTextWords.en';
 import type { Translated } from './translated';
 
 type Said = Translated<typeof english>;
 
-export let stepWords: Said['stepWords'];
+export let { stepWords }: Said = english;
 
-inLanguage<Said>(
-  { en: () => import('./stepTextWords.en'), de: () => import('./stepTextWords.de') },
-  (said) => {
-    ({ stepWords } = said);
-  },
-);
+inLanguage<Said>(english, { de: () => import('./stepTextWords.de') }, (said) => {
+  ({ stepWords } = said);
+});

@@ -227,7 +227,7 @@ test.for(EVERY_SCREEN)(
       await page.evaluate(() => {
         document.documentElement.style.fontSize = '';
       });
-      await closeSheet(page);
+      await page.keyboard.press('Escape');
     }
     expect(found).toEqual([]);
   },

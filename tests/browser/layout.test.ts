@@ -265,7 +265,6 @@ const ENLARGED_SCENES: readonly Scene[] = [
   [
     'Sortie',
     async (page) => {
-      await closeSheet(page);
       await sortieKey(page).click();
       await page.getByRole('heading', { name: 'Voice and sounds' }).waitFor();
     },

@@ -2,7 +2,7 @@
 
 import type { Locator, Page } from 'playwright-core';
 import { expect } from 'vitest';
-import { clockOf, type Wait } from './time';
+import { clockOf, type Wait, whileStill } from './time';
 import { touch } from './touch';
 
 export { clockOf, standStill, type Wait } from './time';
@@ -139,18 +139,26 @@ export async function pressDeliberately(
 const dueNow = (page: Page) =>
   page.evaluate(() => document.querySelector('strong')?.parentElement?.textContent ?? '');
 
-/** Does what ticks the due step, and waits until it gives way. */
-export async function untilItGivesWay(page: Page, ticking: () => Promise<void>): Promise<void> {
+/** Why the last touch did not count, as the key says for a moment; nothing where none says so. */
+const refusedNow = (page: Page) =>
+  page.evaluate(() => document.querySelector('button[class*="tick"]')?.textContent ?? '');
+
+/** Does what ticks the due step, waits until it gives way, and returns which it was. */
+export async function untilItGivesWay(page: Page, ticking: () => Promise<void>): Promise<string> {
   const drawn = await dueNow(page);
   await ticking();
-  await expect.poll(() => dueNow(page)).not.toBe(drawn);
+  const stands = await dueNow(page);
+  const said = stands === drawn ? await refusedNow(page) : '';
+  await expect
+    .poll(() => dueNow(page), { message: `ticked; the key said "${said}"` })
+    .not.toBe(drawn);
+  return plain(drawn);
 }
 
 /** Ticks the due step by touch, waits until it gives way, and returns which it was. */
 export async function tick(page: Page, wait: Wait = clockOf(page)): Promise<string> {
-  const ticked = await due(page);
-  await untilItGivesWay(page, () => pressDeliberately(page, doneKey(page), wait));
-  return ticked;
+  await doneKey(page).waitFor();
+  return untilItGivesWay(page, () => pressDeliberately(page, doneKey(page), wait));
 }
 
 /**
@@ -159,7 +167,9 @@ export async function tick(page: Page, wait: Wait = clockOf(page)): Promise<stri
 export async function tickAll(page: Page, wait: Wait = clockOf(page)): Promise<string[]> {
   const ticked: string[] = [];
   await doneKey(page).waitFor();
-  while (await doneKey(page).isVisible()) ticked.push(await tick(page, wait));
+  await whileStill(page, wait, async () => {
+    while (await doneKey(page).isVisible()) ticked.push(await tick(page, wait));
+  });
   return ticked;
 }
 

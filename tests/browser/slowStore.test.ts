@@ -7,7 +7,6 @@ import type { Page } from 'playwright-core';
 import { words } from '../../src/shell/noticeWords.en';
 import { type Device, describe, expect, test } from './harness';
 import {
-  closeSheet,
   doneKey,
   due,
   EVENING,
@@ -153,7 +152,6 @@ test('an own field is there again after a restart on Wind, and is flown from', a
   await sheet.getByLabel('Code').fill('XHAS');
   await sheet.getByRole('button', { name: 'Keep' }).click();
   await sheet.getByRole('button', { name: 'Use XHAS' }).click();
-  await closeSheet(page);
   await openPlace(page, 'Wind');
   await page.reload();
   await expect.poll(() => header(page)).toContain('XHAS');
@@ -168,7 +166,6 @@ test('a sortie of the log is taken up again, where it was left, and that can be 
   const page = await flownBefore(device);
   await sortieKey(page).click();
   await key(page, /^End the sortie/).click();
-  await closeSheet(page);
   await openPlace(page, 'Log');
   await page.locator('ol > li').first().getByRole('button').click();
   await key(page, 'Take up again').click();

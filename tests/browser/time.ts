@@ -28,12 +28,14 @@ export async function standStill(page: Page): Promise<Wait> {
   return clockOf(page);
 }
 
-/** Stops the clock while `work` runs; within it, `wait` moves the clock. */
+/** Stops the clock while `work` runs, if it runs yet; within it, `wait` moves the clock. */
 export async function whileStill(page: Page, wait: Wait, work: () => Promise<void>): Promise<void> {
   if (!clocks.has(wait) || still.has(page)) return work();
+  still.add(page);
   await stop(page, 100);
   await work();
   await page.clock.resume();
+  still.delete(page);
 }
 
 /** The clock stops at a future moment, `ms` from now. */

@@ -2,12 +2,12 @@
 
 import { inLanguage } from '../catalogues';
 import type { Translated } from '../translated';
-import type * as english from './words.en';
+import * as english from './words.en';
 
 type Said = Translated<typeof english>;
 
-export let words: Said['words'];
+export let { words }: Said = english;
 
-inLanguage<Said>({ en: () => import('./words.en'), de: () => import('./words.de') }, (said) => {
+inLanguage<Said>(english, { de: () => import('./words.de') }, (said) => {
   ({ words } = said);
 });

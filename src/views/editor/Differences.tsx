@@ -14,6 +14,7 @@ import {
 } from '../../core';
 import { joined, markedText, type Worded, worded } from '../../parts/marked';
 import { leafSaid } from '../../parts/stepText';
+import { stepWords } from '../../parts/stepTextWords';
 import styles from './Editor.module.css';
 import { aboutStep } from './StepList';
 import { aboutList, partLang, partName, withOptions, writtenLang } from './said';
@@ -166,7 +167,7 @@ export const fullTextOf = (step: Step, { options }: Pick<Procedure, 'options'>):
     ...(step.note === undefined ? [] : [worded(writtenLang(), itself, step.note)]),
     ...(step.call === undefined ? [] : [worded(callLang(), itself, step.call)]),
     aboutStep(step, options),
-    ...(step.gate === undefined ? [] : [ofPage(words.live[step.gate])]),
+    ...(step.gate === undefined ? [] : [ofPage(stepWords.live[step.gate])]),
     ...(step.gateFt === undefined ? [] : [ofPage(`${step.gateFt} ft`)]),
     ...(step.tiedTo === undefined ? [] : [ofPage(words.withBrakes)]),
     ...(step.needs === undefined ? [] : [ofPage(words.needsSaid(step.needs))]),

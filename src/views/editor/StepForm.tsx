@@ -24,6 +24,7 @@ import { Choice } from '../../parts/choice/Choice';
 import { NumberField } from '../../parts/field/NumberField';
 import { Key } from '../../parts/key/Key';
 import { marked } from '../../parts/marked';
+import { stepWords } from '../../parts/stepTextWords';
 import styles from './Editor.module.css';
 import { FormHead } from './FormHead';
 import { Pick } from './Pick';
@@ -175,7 +176,7 @@ function OfKind({ step }: { step: Step }) {
   );
 }
 
-const liveName = (name: LiveName): string => words.live[name];
+const liveName = (name: LiveName): string => stepWords.live[name];
 
 /** What no letter of a text changes: redrawn only when it changes itself. */
 function Rest({ placed, procedure }: { placed: PlacedStep; procedure: Procedure }) {

@@ -14,6 +14,7 @@ import {
 } from '../../core';
 import { NO_BREAK_SPACE } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
+import { stepWords } from '../../parts/stepTextWords';
 import styles from './Editor.module.css';
 import { Pick } from './Pick';
 import { liveNow, writtenLang } from './said';
@@ -89,7 +90,7 @@ function LivePicker({ onInsert }: { onInsert: (name: LiveName) => void }) {
         name={words.insertLive}
         options={NAMES.map((name) => ({
           value: name,
-          name: words.liveNow(words.live[name], withUnit(name)),
+          name: words.liveNow(stepWords.live[name], withUnit(name)),
         }))}
         chosen={picked}
         onChoose={(name) => isLiveName(name) && setPicked(name)}

@@ -1,6 +1,6 @@
 /** The words of Write, in German: a procedure in one's own version. */
 
-import type { LiveName, ProcedureFault, Step, TextFault, ValueFault } from '../../core';
+import type { ProcedureFault, Step, TextFault, ValueFault } from '../../core';
 import { phaseWords } from '../../parts/procedure.de';
 import { stepWords } from '../../parts/stepTextWords.de';
 import type { Translated } from '../../parts/translated';
@@ -14,44 +14,6 @@ const kindHints: Readonly<Record<Step['kind'], string>> = {
   gate: 'Bei einer Geschwindigkeit oder Höhe passiert.',
   note: 'Zum Lesen.',
   barrier: 'Nichts Zurückgestelltes kommt vorbei.',
-};
-
-const live: Readonly<Record<LiveName, string>> = {
-  runway: 'Piste in Gebrauch',
-  runwayMagnetic: 'Deren Richtung, missweisend',
-  wind: 'Wind',
-  windKt: 'Windgeschwindigkeit oder Bö',
-  headwindKt: 'Gegenwind',
-  crosswindKt: 'Seitenwind',
-  field: 'Platz',
-  callsign: 'Rufzeichen',
-  options: 'Ausrüstung',
-  qnh: 'QNH',
-  temperatureC: 'Temperatur',
-  densityAltitudeFt: 'Dichtehöhe',
-  massKg: 'Startmasse',
-  landingMassKg: 'Landemasse',
-  fuelKg: 'Kraftstoff',
-  taxiKt: 'Rollgeschwindigkeit',
-  turnKt: 'Geschwindigkeit in Kurven',
-  breakaway: 'Leistung zum Anrollen',
-  keepRolling: 'Leistung zum Weiterrollen',
-  markM: 'Prüfmarke',
-  markKt: 'Geschwindigkeit an der Prüfmarke',
-  markLeastKt: 'Mindestgeschwindigkeit an der Prüfmarke',
-  lastStopKt: 'Abbruch möglich bis',
-  goOnKt: 'Weiterstart möglich ab',
-  rotateKt: 'Rotieren',
-  liftOffKt: 'Abheben',
-  runM: 'Startlauf',
-  gearKt: 'Fahrwerk ein bis',
-  flapsKt: 'Klappen ein bis',
-  reheatOffKt: 'Nachbrenner aus bis',
-  climbKt: 'Steigfluggeschwindigkeit',
-  climbPitch: 'Längsneigung im Steigflug',
-  referenceKt: 'Referenzgeschwindigkeit',
-  approachKt: 'Anfluggeschwindigkeit',
-  landingM: 'Landestrecke',
 };
 
 const sentences: Readonly<Record<ProcedureFault | TextFault | ValueFault, string>> = {
@@ -209,7 +171,6 @@ export const words: Translated<typeof english> = {
   windKt: 'Wind über, kt',
   windBad: 'Ein Wind ist eine Zahl von 0 bis 1500.',
   windHint: '',
-  live,
   unknown: '—',
   yourCallsign: '(Rufzeichen)',
   gust: 'Bö',

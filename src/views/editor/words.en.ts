@@ -1,6 +1,6 @@
 /** The words of Write: a procedure in one's own version. */
 
-import type { LiveName, ProcedureFault, Step, TextFault, ValueFault } from '../../core';
+import type { ProcedureFault, Step, TextFault, ValueFault } from '../../core';
 import { phaseWords } from '../../parts/procedure.en';
 import { stepWords } from '../../parts/stepTextWords.en';
 
@@ -12,44 +12,6 @@ const kindHints: Readonly<Record<Step['kind'], string>> = {
   gate: 'Passed by a speed or a height.',
   note: 'To be read.',
   barrier: 'Nothing held back passes.',
-};
-
-const live: Readonly<Record<LiveName, string>> = {
-  runway: 'Runway in use',
-  runwayMagnetic: 'Heading of it, magnetic',
-  wind: 'Wind',
-  windKt: 'Wind speed, or its gust',
-  headwindKt: 'Headwind',
-  crosswindKt: 'Crosswind',
-  field: 'Field',
-  callsign: 'Callsign',
-  options: 'Options fitted',
-  qnh: 'QNH',
-  temperatureC: 'Temperature',
-  densityAltitudeFt: 'Density altitude',
-  massKg: 'Take-off mass',
-  landingMassKg: 'Landing mass',
-  fuelKg: 'Fuel',
-  taxiKt: 'Taxi speed',
-  turnKt: 'Speed in turns',
-  breakaway: 'Power to get rolling',
-  keepRolling: 'Power to keep rolling',
-  markM: 'Check mark',
-  markKt: 'Speed at the mark',
-  markLeastKt: 'Least speed at the mark',
-  lastStopKt: 'Last speed to stop from',
-  goOnKt: 'Lowest speed to go on from',
-  rotateKt: 'Rotate',
-  liftOffKt: 'Lift-off',
-  runM: 'Take-off run',
-  gearKt: 'Gear up by',
-  flapsKt: 'Flaps in by',
-  reheatOffKt: 'Reheat off by',
-  climbKt: 'Climb speed',
-  climbPitch: 'Climb pitch',
-  referenceKt: 'Reference speed',
-  approachKt: 'Approach speed',
-  landingM: 'Landing distance',
 };
 
 const sentences: Readonly<Record<ProcedureFault | TextFault | ValueFault, string>> = {
@@ -202,7 +164,6 @@ export const words = {
   windKt: 'Wind above, kt',
   windBad: 'A wind is a number from 0 to 1500.',
   windHint: '',
-  live,
   unknown: '—',
   yourCallsign: '(callsign)',
   gust: 'gust',

@@ -2,16 +2,12 @@
 
 import { inLanguage } from '../../parts/catalogues';
 import type { Translated } from '../../parts/translated';
-import type * as english from './words.en';
+import * as english from './words.en';
 
 type Said = Translated<typeof english>;
 
-export let words: Said['words'];
-export let needs: Said['needs'];
-export let gapWords: Said['gapWords'];
-export let pointName: Said['pointName'];
-export let stretchName: Said['stretchName'];
+export let { words, needs, gapWords, pointName, stretchName }: Said = english;
 
-inLanguage<Said>({ en: () => import('./words.en'), de: () => import('./words.de') }, (said) => {
+inLanguage<Said>(english, { de: () => import('./words.de') }, (said) => {
   ({ words, needs, gapWords, pointName, stretchName } = said);
 });

@@ -28,7 +28,7 @@ import { marked } from '../../parts/marked';
 import { phaseWords } from '../../parts/procedure';
 import { QuotedPassage, quoted } from '../../parts/quoted/Quoted';
 import { Sheet } from '../../parts/sheet/Sheet';
-import { conditionSaid } from '../../parts/stepText';
+import { conditionSaid, textWritten } from '../../parts/stepText';
 import { stepWords } from '../../parts/stepTextWords';
 import styles from './Bring.module.css';
 import { words as documentWords } from './documentWords';
@@ -171,13 +171,16 @@ function optionLine({ before, after }: OptionDifference): string {
   return words.aspect(name, fitted(before), fitted(after));
 }
 
+const stepLine = ({ item, response }: Pick<Step, 'item' | 'response'>) =>
+  words.step(textWritten(item), textWritten(response));
+
 /** A step, and what decides whether and how it is ticked. */
 function lineOf({ item, response, critical, when }: Step, options: Options): string {
   const about = [
     ...(critical ? [stepWords.critical] : []),
     ...(when === undefined ? [] : [stepWords.when(conditionSaid(when, options))]),
   ];
-  const line = words.step(item, response);
+  const line = stepLine({ item, response });
   return about.length === 0 ? line : `${line} (${about.join(', ')})`;
 }
 
@@ -190,7 +193,7 @@ function aspectOf(step: Step, name: StepAspect, options: Options): string {
   if (name === 'kind') return stepWords.kinds[step.kind];
   if (name === 'until') return step.until === undefined ? words.none : phaseWords[step.until];
   const value = step[name];
-  return value === undefined ? words.none : quoted(String(value));
+  return value === undefined ? words.none : quoted(textWritten(String(value)));
 }
 
 interface Pair {
@@ -200,7 +203,7 @@ interface Pair {
 
 /** A step that differs: how it reads, and each aspect that changed. */
 function becameLine({ before, after }: Pair, options: Options): string {
-  const [was, is] = [before, after].map(({ item, response }) => words.step(item, response));
+  const [was, is] = [before, after].map(stepLine);
   return [
     was === is ? is : words.became(was ?? '', is ?? ''),
     ...aspectsThatDiffer(before, after).map((name) =>

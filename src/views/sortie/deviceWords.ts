@@ -2,15 +2,12 @@
 
 import { inLanguage } from '../../parts/catalogues';
 import type { Translated } from '../../parts/translated';
-import type * as english from './deviceWords.en';
+import * as english from './deviceWords.en';
 
 type Said = Translated<typeof english>;
 
-export let words: Said['words'];
+export let { words }: Said = english;
 
-inLanguage<Said>(
-  { en: () => import('./deviceWords.en'), de: () => import('./deviceWords.de') },
-  (said) => {
-    ({ words } = said);
-  },
-);
+inLanguage<Said>(english, { de: () => import('./deviceWords.de') }, (said) => {
+  ({ words } = said);
+});

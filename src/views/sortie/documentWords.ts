@@ -2,16 +2,12 @@
 
 import { inLanguage } from '../../parts/catalogues';
 import type { Translated } from '../../parts/translated';
-import type * as english from './documentWords.en';
+import * as english from './documentWords.en';
 
 type Said = Translated<typeof english>;
 
-export let faults: Said['faults'];
-export let words: Said['words'];
+export let { faults, words }: Said = english;
 
-inLanguage<Said>(
-  { en: () => import('./documentWords.en'), de: () => import('./documentWords.de') },
-  (said) => {
-    ({ faults, words } = said);
-  },
-);
+inLanguage<Said>(english, { de: () => import('./documentWords.de') }, (said) => {
+  ({ faults, words } = said);
+});

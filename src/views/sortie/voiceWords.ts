@@ -2,15 +2,12 @@
 
 import { inLanguage } from '../../parts/catalogues';
 import type { Translated } from '../../parts/translated';
-import type * as english from './voiceWords.en';
+import * as english from './voiceWords.en';
 
 type Said = Translated<typeof english>;
 
-export let words: Said['words'];
+export let { words }: Said = english;
 
-inLanguage<Said>(
-  { en: () => import('./voiceWords.en'), de: () => import('./voiceWords.de') },
-  (said) => {
-    ({ words } = said);
-  },
-);
+inLanguage<Said>(english, { de: () => import('./voiceWords.de') }, (said) => {
+  ({ words } = said);
+});

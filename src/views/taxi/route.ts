@@ -2,13 +2,12 @@
 
 import { inLanguage } from '../../parts/catalogues';
 import type { Translated } from '../../parts/translated';
-import type * as english from './route.en';
+import * as english from './route.en';
 
 type Said = Translated<typeof english>;
 
-export let tellRoute: Said['tellRoute'];
-export let faultWords: Said['faultWords'];
+export let { tellRoute, faultWords }: Said = english;
 
-inLanguage<Said>({ en: () => import('./route.en'), de: () => import('./route.de') }, (said) => {
+inLanguage<Said>(english, { de: () => import('./route.de') }, (said) => {
   ({ tellRoute, faultWords } = said);
 });

@@ -62,9 +62,16 @@ test('no module but its own takes the words of a catalogue without asking for th
     ['../../../src/**/*.{ts,tsx}', '!../../../src/**/*.{en,de}.ts'],
     { eager: true, query: '?raw', import: 'default' },
   );
-  const takesWords = /^import (?!type )[^;]* from '[^']*\.(?:en|de)';/m;
-  expect(takesWords.test("import { words } from './words.en';")).toBe(true);
-  expect(Object.keys(modules).filter((file) => takesWords.test(modules[file] ?? ''))).toEqual([]);
+  const taking = /^import (?!type )[^;]* from '([^']*\.(?:en|de))';/gm;
+  const takes = (file: string, text: string) => {
+    const own = `./${file.split('/').at(-1)?.replace(/\.ts$/, '.en')}`;
+    return [...text.matchAll(taking)].some(([, from]) => from !== own);
+  };
+  expect(takes('../views/why/words.ts', "import * as english from './words.en';")).toBe(false);
+  expect(takes('../views/why/words.ts', "import * as german from './words.de';")).toBe(true);
+  expect(takes('../views/why/Why.tsx', "import { words } from './words.en';")).toBe(true);
+  const found = Object.entries(modules).filter(([file, text]) => takes(file, text));
+  expect(found.map(([file]) => file)).toEqual([]);
 });
 
 /** Imports of what may have words of its own, by the code before them: `later(() => ` or `withWords(() => `. */
