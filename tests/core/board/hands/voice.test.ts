@@ -137,6 +137,25 @@ test('each gate is said when it is expected, once, and after a stop none', () =>
   expect(rungs.map(({ what }) => what).filter((what) => said.includes(what))).toEqual([]);
 });
 
+test('a gate that was said is not said again when the ladder puts it later', () => {
+  listen(true);
+  toTheRunway();
+  stamp('brakes released');
+  said = [];
+  const before = ladder.value?.rungs[0];
+  if (before === undefined) throw new Error('no gate');
+  pass(1000 * before.s + 20);
+  expect(said).toEqual([before.what]);
+  // Hot air takes thrust, and the same gate comes later.
+  add({ kind: 'set', inputs: { ownTemperatureC: 25 } });
+  const after = ladder.value?.rungs[0];
+  expect(after?.what).toBe(before.what);
+  expect(after?.s).toBeGreaterThan(before.s + 0.1);
+  pass(1000 * ((after?.s ?? 0) - before.s) + 20);
+  expect(said.filter((what) => what === before.what)).toHaveLength(1);
+  stopRoll();
+});
+
 test('that gates are times is said once in a sortie, before the roll', () => {
   listen(true);
   toTheRunway();
