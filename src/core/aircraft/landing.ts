@@ -6,7 +6,7 @@ import { descentM, overGroundM } from './airborne';
 import { sinkFtMin } from './climb';
 import { cannot, conditionsOf, isCannot, type RollConditions } from './conditions';
 import { landingFactor } from './factors';
-import { aloftN, type StopForce, stopMotion } from './forces';
+import { aloftN, type Hanging, type Power, type StopForce, stopMotion } from './forces';
 import type { Landing, LandingAnswer, StopForcesN } from './landingAnswer';
 import type { Cannot, LandingQuestion } from './performance';
 import { atRest, endOf, type RollMoment, reaches, speedUp } from './roll';
@@ -28,12 +28,13 @@ export function landing(question: LandingQuestion): LandingAnswer {
   if (stopped === null) return cannot('never-stops');
   const bare = opened ? stops(false) : null;
   const air = airDistance(conditions, speeds);
-  const { airM, approachMps } = air;
+  if (air === null) return cannot('never-stops');
+  const { airM, approachMps, flareMps, touchdownMps } = air;
   const { pullN, dragN } = aloftN(
     conditions,
     approachMps,
     { setting: 'full', share: 1, deadDragM2: 0 },
-    { gear: true, flaps: true },
+    DOWN,
   );
   const neededM = airM + stopped.m;
   const ldaFactor = landingFactor(aircraft, surface, question.factors);
@@ -56,7 +57,12 @@ export function landing(question: LandingQuestion): LandingAnswer {
     speeds,
     sinkFtMin: sinkFtMin(speeds.approachGroundKt, performance.landing.pathDeg),
     airM,
-    airTrueKt: { approach: approachMps * KT_PER_MPS, flare: air.flareMps * KT_PER_MPS },
+    airTrueKt: {
+      approach: approachMps * KT_PER_MPS,
+      flare: flareMps * KT_PER_MPS,
+      touchdown: touchdownMps * KT_PER_MPS,
+    },
+    flareN: air.flareN,
     runM: stopped.m,
     runS: stopped.s,
     heldS: brakes.delayS,
@@ -90,7 +96,8 @@ export function landingNeededM(question: LandingQuestion): number | null {
   const begun = begin(question);
   if (isCannot(begun)) return null;
   const stopped = begun.stops(question.parachute !== false);
-  return stopped === null ? null : airDistance(begun.conditions, begun.speeds).airM + stopped.m;
+  const air = airDistance(begun.conditions, begun.speeds);
+  return stopped === null || air === null ? null : air.airM + stopped.m;
 }
 
 interface Begun {
@@ -133,18 +140,53 @@ function speedsOf(
   };
 }
 
-/** Over the ground from 50 ft to touch-down, m: flared at the mean of approach and touch-down speed. */
-function airDistance(
-  { performance, densityRatio, headwindMps }: RollConditions,
-  { approachKt, touchdownKt }: Landing['speeds'],
-): { airM: number; approachMps: number; flareMps: number } {
-  const approachMps = trueMps(approachKt, densityRatio);
-  const flareMps = (approachMps + trueMps(touchdownKt, densityRatio)) / 2;
-  const { approachM, flareM } = descentM(THRESHOLD_M, performance.landing.pathDeg, flareMps);
-  const airM =
-    overGroundM(approachM, approachMps, headwindMps) + overGroundM(flareM, flareMps, headwindMps);
-  return { airM: Math.max(airM, 0), approachMps, flareMps };
+/** From 50 ft to touch-down: over the ground, m, at true airspeeds, m/s, and what drags in the flare, N. */
+interface AirDistance {
+  readonly airM: number;
+  readonly approachMps: number;
+  readonly flareMps: number;
+  readonly touchdownMps: number;
+  readonly flareN: Landing['flareN'];
 }
+
+/**
+ * From 50 ft to touch-down: flared at the mean of approach and touch-down speed, for as long as the arc
+ * takes, or for as long as drag takes to bring the speed down. Null where the engines at idle pull as
+ * hard as it holds back.
+ *
+ * Δ(½ m V²) = ∫ (D − T) ds, with the drag of the flaps for take-off, the most that a document has;
+ * those for landing hold back more. Handbooks' air distances grow with V² as this does: an arc alone
+ * hardly grows with height and heat, and is up to 8 % short of a handbook's landing on a hot day.
+ */
+function airDistance(
+  conditions: RollConditions,
+  { approachKt, touchdownKt }: Landing['speeds'],
+): AirDistance | null {
+  const { performance, densityRatio, headwindMps, massKg } = conditions;
+  const approachMps = trueMps(approachKt, densityRatio);
+  const touchdownMps = trueMps(touchdownKt, densityRatio);
+  const flareMps = (approachMps + touchdownMps) / 2;
+  const { approachM, flareM } = descentM(THRESHOLD_M, performance.landing.pathDeg, flareMps);
+  const { pullN, dragN } = aloftN(conditions, flareMps, IDLE, DOWN);
+  if (dragN <= pullN) return null;
+  const slowedM = (massKg * (approachMps ** 2 - touchdownMps ** 2)) / 2 / (dragN - pullN);
+  const airM =
+    overGroundM(approachM, approachMps, headwindMps) +
+    overGroundM(Math.max(flareM, slowedM), flareMps, headwindMps);
+  return {
+    airM: Math.max(airM, 0),
+    approachMps,
+    flareMps,
+    touchdownMps,
+    flareN: { dragN, thrustN: pullN },
+  };
+}
+
+/** As in the flare. */
+const IDLE: Power = { setting: 'idle', share: 1, deadDragM2: 0 };
+
+/** As for landing and for going around. */
+const DOWN: Hanging = { gear: true, flaps: true };
 
 /** The speed is held until the brakes bite; then they stop it. */
 function stopFrom(

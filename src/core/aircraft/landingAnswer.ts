@@ -48,7 +48,13 @@ export interface Landing {
   /** From 50 ft over the threshold to touch-down, m. */
   readonly airM: number;
   /** True airspeeds, kt, that it is worked out at: down the path, and in the flare the mean of that and touch-down's. */
-  readonly airTrueKt: { readonly approach: number; readonly flare: number };
+  readonly airTrueKt: {
+    readonly approach: number;
+    readonly flare: number;
+    readonly touchdown: number;
+  };
+  /** What slows it in the flare, N, with idle thrust. */
+  readonly flareN: { readonly dragN: number; readonly thrustN: number };
   /** From touch-down to rest, m. */
   readonly runM: number;
   readonly runS: number;

@@ -56,7 +56,10 @@ export function landingFigures(
       pathDeg: given.pathDeg,
       approachTrueKt: landing.airTrueKt.approach,
       flareTrueKt: landing.airTrueKt.flare,
+      touchdownTrueKt: landing.airTrueKt.touchdown,
       headwindKt: given.headwindKt,
+      massKg: given.massKg,
+      ...landing.flareN,
     },
     source: 'arc-of-flare',
   });

@@ -53,7 +53,7 @@ const formulas: Record<string, string> = {
   'approach-half-wind-and-gust':
     'Referenzgeschwindigkeit + halber Gegenwind + Bö über dem Wind, höchstens 20 kt Zuschlag',
   'share-of-approach': 'Anteil × Anfluggeschwindigkeit',
-  'landing-air': `Radius des Abfangens R = (Geschwindigkeit dabei)² ÷ (${decimal(0.2, 1)} × ${decimal(9.807, 3)} m/s²); auf dem Gleitweg (${decimal(15.24, 2)} m − R × (1 − cos Gleitwinkel)) ÷ tan Gleitwinkel; Abfangen R × sin Gleitwinkel; jeweils × (1 − Gegenwind ÷ Fluggeschwindigkeit)`,
+  'landing-air': `Radius des Abfangens R = (Geschwindigkeit dabei)² ÷ (${decimal(0.2, 1)} × ${decimal(9.807, 3)} m/s²); auf dem Gleitweg (${decimal(15.24, 2)} m − R × (1 − cos Gleitwinkel)) ÷ tan Gleitwinkel; Abfangen R × sin Gleitwinkel, oder, wenn das länger ist, Masse × (Fluggeschwindigkeit auf dem Gleitweg² − beim Aufsetzen²) ÷ (2 × (Widerstand − Schub)); jeweils × (1 − Gegenwind ÷ Fluggeschwindigkeit)`,
   'landing-run': `Geschwindigkeit über Grund × Zeit, bis die Bremsen greifen, + Masse × (Geschwindigkeit über Grund)² ÷ (2 × (Bremsen + Widerstand + Hangabtrieb − Schub)): jede Kraft als Mittel von da bis zum Stillstand; 1 kt sind ${decimal(0.5144, 4)} m/s`,
   sum: 'die Summe der beiden',
   'times-factor': 'benötigt × Faktor',
@@ -155,6 +155,7 @@ const inputNames: Record<string, string> = {
   air: 'in der Luft',
   approachTrueKt: 'wahre Fluggeschwindigkeit auf dem Gleitweg, kt',
   flareTrueKt: 'wahre Fluggeschwindigkeit beim Abfangen, kt',
+  touchdownTrueKt: 'wahre Fluggeschwindigkeit beim Aufsetzen, kt',
 };
 
 /** Titles of published works stand as they are published. */
@@ -184,7 +185,7 @@ const sources: Record<string, string> = {
   'scaled-thrust':
     'Schub so weit verringert, dass der Startlauf gerade in die TORA und der Abbruch gerade in die ASDA passt.',
   'arc-of-flare':
-    'Anderson, Aircraft Performance and Design, 6.8.1 und 6.8.2: ein gerader Weg und ein Bogen mit 1,2 g.',
+    'Anderson, Aircraft Performance and Design, 6.8.1 und 6.8.2: ein gerader Weg und ein Bogen mit 1,2 g; m dV/dt = Schub − Widerstand für die Fahrt, die dabei abnimmt.',
   'far-23-73': 'Frühere FAR 23.73.',
   'cs-25-125': 'CS 25.125.',
   'faa-8083-3': 'FAA-H-8083-3, Airplane Flying Handbook, Kap. 8.',

@@ -54,7 +54,7 @@ const formulas: Record<string, string> = {
     'reference + half the headwind + the gust over the wind, at most 20 kt added',
   'share-of-approach': 'share × approach speed',
   'landing-air':
-    'radius of the flare R = its airspeed² ÷ (0.2 × 9.807 m/s²); down the path, (15.24 m − R × (1 − cos path)) ÷ tan path; flare, R × sin path; each × (1 − headwind ÷ its airspeed)',
+    'radius of the flare R = its airspeed² ÷ (0.2 × 9.807 m/s²); down the path, (15.24 m − R × (1 − cos path)) ÷ tan path; flare, R × sin path, or if longer, mass × (airspeed on the path² − at touch-down²) ÷ (2 × (drag − thrust)); each × (1 − headwind ÷ its airspeed)',
   'landing-run':
     'ground speed × time until the brakes bite + mass × ground speed² ÷ (2 × (brakes + drag + slope − thrust)): each force is its mean from there to rest; 1 kt is 0.5144 m/s',
   sum: 'the sum of the two',
@@ -157,6 +157,7 @@ const inputNames: Record<string, string> = {
   air: 'in the air',
   approachTrueKt: 'on the path, true airspeed, kt',
   flareTrueKt: 'in the flare, true airspeed, kt',
+  touchdownTrueKt: 'at touch-down, true airspeed, kt',
 };
 
 const sources: Record<string, string> = {
@@ -184,7 +185,7 @@ const sources: Record<string, string> = {
   'scaled-thrust':
     'Thrust scaled down until the run just fits TORA, and until the stop just fits ASDA.',
   'arc-of-flare':
-    'Anderson, Aircraft Performance and Design, 6.8.1 and 6.8.2: a straight path, and an arc flown at 1.2 g.',
+    'Anderson, Aircraft Performance and Design, 6.8.1 and 6.8.2: a straight path, and an arc flown at 1.2 g; m dV/dt = thrust − drag for the speed lost in it.',
   'far-23-73': 'Former FAR 23.73.',
   'cs-25-125': 'CS 25.125.',
   'faa-8083-3': 'FAA-H-8083-3, Airplane Flying Handbook, ch. 8.',

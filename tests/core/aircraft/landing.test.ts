@@ -48,6 +48,24 @@ describe('the speeds', () => {
   );
 });
 
+describe('the way through the air', () => {
+  test('has no end where idle pulls as hard as the air holds back', () => {
+    const { thrust } = BARE;
+    const pulling = inventedAircraft({ ...BARE, thrust: { ...thrust, idleN: 20_000 } });
+    expect(landing(landingQuestion(pulling))).toEqual({ kind: 'cannot', because: 'never-stops' });
+    expect(landingNeededM(landingQuestion(pulling))).toBeNull();
+  });
+
+  test('is what Anderson’s arc and path take where no speed is lost on it', () => {
+    // Aircraft Performance and Design, 6.8.1 and 6.8.2: R = V² / 0.2 g.
+    const { airM, speeds } = landed(landing(landingQuestion(withLanding({ touchdownShare: 1 }))));
+    const radiusM = (speeds.approachKt * MPS) ** 2 / (0.2 * G);
+    const path = (3 * Math.PI) / 180;
+    const approachM = (15.24 - radiusM * (1 - Math.cos(path))) / Math.tan(path);
+    expect(airM).toBeCloseTo(approachM + radiusM * Math.sin(path), 6);
+  });
+});
+
 describe('the run', () => {
   test('is V² / 2 μ g with brakes alone, and all of ½ m V² goes into them', () => {
     const answer = landed(landing(landingQuestion()));

@@ -232,6 +232,41 @@ test('the work of all forces over the run is the energy at its end', () => {
   );
 });
 
+test('from 50 ft to touch-down drag takes the speed off, or the arc down takes longer', () => {
+  // Its own sums of V dV = −(D − T) / m ds, forces written out here; and Anderson, 6.8.2, for the arc.
+  fc.assert(
+    fc.property(days, (day) => {
+      const question = landingOn({ ...day, headwindKt: 0 });
+      const answer = landing(question);
+      const { performance } = day.aircraft;
+      if (answer.kind === 'cannot' || performance === undefined) return;
+      const { wing, thrust, landing: rule } = performance;
+      const { approachKt, touchdownKt } = answer.speeds;
+      const { densityRatio, massKg } = answer.given;
+      const mps = (kt: number) => (kt * 1852) / 3600 / sqrt(densityRatio);
+      const holdsBackMps2 = (v: number) => {
+        const qS = 0.5 * 1.225 * densityRatio * v * v * wing.areaM2;
+        const cl = (massKg * 9.80665) / qS;
+        const cd = wing.cleanCd + (wing.gearCd ?? 0) + wing.flapsCd + wing.induced * cl * cl;
+        return (qS * cd - thrust.idleN * densityRatio) / massKg;
+      };
+      const [from, to, pieces] = [mps(approachKt), mps(touchdownKt), 200];
+      const step = (from - to) / pieces;
+      let slowedM = 0;
+      for (let i = 0; i < pieces; i++) {
+        const v = to + (i + 0.5) * step;
+        slowedM += (v * step) / holdsBackMps2(v);
+      }
+      const path = (rule.pathDeg * Math.PI) / 180;
+      const radiusM = ((from + to) / 2) ** 2 / (9.80665 * 0.2);
+      const lowM = Math.min(radiusM * (1 - Math.cos(path)), 15.24);
+      const arcM = radiusM * Math.sin(path);
+      const airM = (15.24 - lowM) / Math.tan(path) + Math.max(slowedM, arcM);
+      expect(Math.abs(answer.airM / airM - 1)).toBeLessThan(0.01);
+    }),
+  );
+});
+
 test('any question whatever is answered, without throwing', () => {
   const anything = fc.oneof(
     fc.double(),

@@ -196,7 +196,12 @@ export const FORMULAS: Readonly<Record<string, (given: Given) => number>> = {
     const radiusM = (flareKt * MPS_PER_KT) ** 2 / (0.2 * 9.80665);
     const straightM = (50 * 0.3048 - radiusM * (1 - Math.cos(path))) / Math.tan(path);
     const still = (kt: number) => 1 - given.number('headwindKt') / kt;
-    return straightM * still(approachKt) + radiusM * Math.sin(path) * still(flareKt);
+    // Δ(½ m V²) = (D − T) s.
+    const [from, to] = [approachKt, given.number('touchdownTrueKt')].map((kt) => kt * MPS_PER_KT);
+    const lostJ = (given.number('massKg') * ((from ?? 0) ** 2 - (to ?? 0) ** 2)) / 2;
+    const slowedM = lostJ / (given.number('dragN') - given.number('thrustN'));
+    const flareM = Math.max(radiusM * Math.sin(path), slowedM);
+    return straightM * still(approachKt) + flareM * still(flareKt);
   },
   sum: (given) => given.number('air') + given.number('run'),
   'times-factor': (given) => given.number('needed') * given.number('factor'),
