@@ -451,6 +451,7 @@ test('every text fits, every key is large enough, and axe has nothing to say', {
   await look('the list');
   await key(page, /^Change the title of “Going around”/).click();
   await sheet(page).getByRole('textbox', { name: 'Title' }).fill('');
+  await expect.poll(() => key(page, 'Undo').isEnabled()).toBe(true);
   await look('an abnormal list');
   await key(page, 'Undo').click();
   await openStep(page, 'Trim');
