@@ -4,7 +4,7 @@ import { isOpenElsewhere } from '../device/windows';
 import { readDraft } from '../record/drafts';
 import { inputs, keeping, record, sortie } from './board';
 import { followDate } from './dayParts';
-import { aircraft, askAgain } from './documents/documents';
+import { askAgain, listedAircraft } from './documents/documents';
 import { takeFromAddress, watching } from './places';
 import { chooseAircraft } from './record/choices';
 import { interrupt } from './steps/interruption';
@@ -42,7 +42,7 @@ function takeUp(isElsewhere: boolean): void {
   // A reload in mid-sequence is an interruption, counted from the last thing we know of; another
   // window is not.
   if (!isElsewhere && !record.workedMeanwhile) interrupt(sortie.value.lastAt?.wallMs);
-  const first = aircraft.value[0];
+  const first = listedAircraft.value[0];
   if (inputs.value.aircraft === null && first !== undefined) chooseAircraft(first);
 }
 

@@ -52,7 +52,7 @@ export interface OfferedReport {
 const together = signal<readonly OfferedReport[]>([]);
 
 /** The other reports that came with the one in use. */
-export const offered = computed((): readonly OfferedReport[] => {
+export const otherReports = computed((): readonly OfferedReport[] => {
   const inUse = enteredText.value?.text;
   const isAmong = together.value.some(({ text }) => text === inUse);
   return isAmong ? together.value.filter(({ text }) => text !== inUse) : [];

@@ -91,7 +91,7 @@ export const beside = signal<Readonly<Record<PlaceName, PlaceName>>>({
 });
 
 /** What is drawn instead of everything else, such as the Big card; its code comes later. */
-export const whole = signal<ComponentType | null>(null);
+export const inFront = signal<ComponentType | null>(null);
 
 /**
  * Opens a place, and closes what lies over it. The address follows, so that a shortcut or a reload

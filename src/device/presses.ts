@@ -9,6 +9,9 @@
 /** A key, button or axis down this long is held, ms. */
 export const HOLD_MS = 700;
 
+/** After the due step changes, presses and taps meant for the one before are ignored this long, ms. */
+export const SETTLE_MS = 500;
+
 /** The second press of a double press starts within this, ms. */
 export const DOUBLE_MS = 350;
 

@@ -11,7 +11,7 @@ const CLOCKS_DIFFER_MIN = 5;
  * `just now`, `6 min old`, `2 h old`, `3 days old`, or the same with other words. Unknown for a
  * moment in the future, as after a clock was set back.
  */
-export function old(ms: number, words: typeof oldWords = oldWords): string {
+export function ageText(ms: number, words: typeof oldWords = oldWords): string {
   const minutes = Math.floor(ms / MINUTE_MS);
   if (minutes < -CLOCKS_DIFFER_MIN) return words.unknown;
   if (minutes < 1) return words.now;

@@ -3,10 +3,10 @@
  */
 
 import type { CallKind, Compass, Readback } from '../core';
-import { COMPASS } from './radio/calls';
+import { saidCompass } from './radio/calls';
 
 /** Where a departure turns, as chosen on the screen. */
-export const compass: Record<Compass, string> = COMPASS;
+export const compass: Record<Compass, string> = saidCompass;
 
 /** What is called at which moment. */
 export const callTitles: Record<CallKind, string> = {

@@ -72,7 +72,7 @@ export function spellingWith(words: SpellingWords) {
   const saidStand = (name: string): string => saidPoint(name).replace(/^Stand\b/, words.stand);
 
   /**
-   * A callsign: words as words, numbers digit by digit, registrations letter by letter. Annex 10,
+   * A callsign: words, numbers digit by digit, registrations letter by letter. Annex 10,
    * vol. II, 5.2.1.7.2.1: `Tallow 12` is "Tallow one two", `X-ABCD` "X-ray Alfa Bravo Charlie
    * Delta".
    */

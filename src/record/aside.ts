@@ -3,7 +3,7 @@
  * nothing, kept byte for byte, exported, and put back by a version that can read them.
  */
 
-import { change, draftsUnder } from './drafts';
+import { changeDrafts, draftsUnder } from './drafts';
 import type { Store, StorePart } from './store';
 
 const PREFIX = ' aside/';
@@ -43,7 +43,7 @@ export async function setAside(
     const key = keyOf(part, value);
     return key === null ? [] : [{ code: `${PREFIX}${part}/${key}`, key, part, value }];
   });
-  const isKept = await change(
+  const isKept = await changeDrafts(
     moved.map(({ code, value }) => ({ code, part, value })),
     [],
   );
@@ -65,7 +65,7 @@ export async function putBack(
   const readable = (await allSetAside()).filter(({ part, value }) => canRead(part, value));
   for (const { code, part, value } of readable) {
     await store.write({ [part]: [value] });
-    await change([], [code]);
+    await changeDrafts([], [code]);
   }
   return readable;
 }

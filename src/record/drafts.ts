@@ -55,7 +55,8 @@ export async function readDraft(name: string): Promise<unknown> {
 }
 
 /** Stores a draft, replacing the one of the same name. Resolves to whether it is on disk. */
-export const writeDraft = <D extends Draft>(draft: D): Promise<boolean> => change([draft], []);
+export const writeDraft = <D extends Draft>(draft: D): Promise<boolean> =>
+  changeDrafts([draft], []);
 
 /** However fast a draft changes, it is written within this time, ms. */
 const KEPT_AFTER_MS = 50;
@@ -100,7 +101,7 @@ export function draftKeeper(
 }
 
 /** Deletes a draft. Resolves to whether it is gone. */
-export const forgetDraft = (name: string): Promise<boolean> => change([], [name]);
+export const forgetDraft = (name: string): Promise<boolean> => changeDrafts([], [name]);
 
 /** Every draft whose name starts with `prefix`; empty if the device stores nothing. */
 export async function draftsUnder(prefix: string): Promise<readonly unknown[]> {
@@ -117,7 +118,10 @@ export const allDrafts = (): Promise<readonly unknown[]> => draftsUnder('');
 /**
  * Stores some drafts and deletes others, all or nothing. Resolves to whether that reached the disk.
  */
-export async function change(kept: readonly Draft[], names: readonly string[]): Promise<boolean> {
+export async function changeDrafts(
+  kept: readonly Draft[],
+  names: readonly string[],
+): Promise<boolean> {
   try {
     const writing = (await open()).transaction(PART, 'readwrite', { durability: 'strict' });
     const { store } = writing;

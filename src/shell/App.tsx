@@ -7,13 +7,13 @@ import type { JSX } from 'preact';
 import {
   beside,
   bigCard,
+  inFront,
   onRoll,
   openPlace,
   type PlaceName,
   place,
   sheet,
   typing,
-  whole,
 } from '../board/places';
 import { cautionRead } from '../device/preferences';
 import { Boundary } from '../parts/boundary/Boundary';
@@ -21,7 +21,7 @@ import styles from './App.module.css';
 import { CautionSheet } from './Caution';
 import { Places } from './Places';
 import { Strip } from './Strip';
-import { broken, Notices, Sheets, views } from './views';
+import { broken, LaterNotices, LaterSheets, views } from './views';
 import { words } from './words';
 
 /**
@@ -61,7 +61,7 @@ export function App(): JSX.Element {
 }
 
 function Frame() {
-  const Whole = whole.value;
+  const Whole = inFront.value;
   if (Whole !== null) {
     const onWithout = () => {
       bigCard.value = false;
@@ -92,7 +92,7 @@ function Frame() {
         </Boundary>
       )}
       <Boundary fallback={() => null}>
-        <Notices />
+        <LaterNotices />
       </Boundary>
       <div class={styles.places}>
         <main class={styles.place}>
@@ -125,7 +125,7 @@ function Frame() {
         )}
       </div>
       {!onRoll.value && !(typing.value && !wide.value) && <Places />}
-      {sheet.value !== null && <Sheets onClose={closeSheet} />}
+      {sheet.value !== null && <LaterSheets onClose={closeSheet} />}
       {!cautionRead.value && <CautionSheet />}
     </div>
   );

@@ -16,7 +16,7 @@ import {
 import { wallMs } from '../board/flight/time';
 import { openPlace, openSheet, openTyping } from '../board/places';
 import type { EnteredWind } from '../core';
-import { old } from '../parts/age';
+import { ageText } from '../parts/age';
 import { direction, utcDate, wholeNumber, zulu } from '../parts/format';
 import styles from './Strip.module.css';
 import { wrongKey } from './views';
@@ -39,7 +39,7 @@ export function Strip(): JSX.Element {
         {using ?? words.strip.none}
       </Cell>
       <Cell
-        label={entered === null ? words.strip.wind : words.strip.windAge(old(ageMs(entered)))}
+        label={entered === null ? words.strip.wind : words.strip.windAge(ageText(ageMs(entered)))}
         opens={words.strip.open.wind}
         className={styles.wind}
         onPress={openTyping}

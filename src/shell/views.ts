@@ -29,8 +29,8 @@ export const views: Record<PlaceName, ComponentType> = {
   log: log.Later,
 };
 
-export const Notices = notices.Later;
-export const Sheets = sheets.Later;
+export const LaterNotices = notices.Later;
+export const LaterSheets = sheets.Later;
 
 /** Loads the views that weren't needed yet. */
 export function loadViews(): void {

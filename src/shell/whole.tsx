@@ -2,7 +2,7 @@
 
 import { effect } from '@preact/signals';
 import { render } from 'preact';
-import { bigCard, watching, whole } from '../board/places';
+import { bigCard, inFront, watching } from '../board/places';
 import { Boundary } from '../parts/boundary/Boundary';
 import { withWords } from '../parts/catalogues';
 import { broken } from './views';
@@ -25,7 +25,7 @@ export async function startWhole(): Promise<void> {
   }
   const { Card } = await withWords(() => import('../views/card/Card'));
   effect(() => {
-    whole.value = bigCard.value ? Card : null;
+    inFront.value = bigCard.value ? Card : null;
   });
 }
 

@@ -2,9 +2,9 @@
 
 import { alg, Graph } from '@dagrejs/graphlib';
 import { taxiGraph } from '../../src/core/taxi/graph';
+import { findRouteOut } from '../../src/core/taxi/routeOut';
 import { weightsOf } from '../../src/core/taxi/rules';
 import { searchFrom } from '../../src/core/taxi/search';
-import { wayOut } from '../../src/core/taxi/wayOut';
 import { drawn, FREE, node, stretch } from '../core/taxi/drawn';
 import { quantile, type Rows } from './row';
 
@@ -45,7 +45,7 @@ export const rows: Rows = () => {
   const starts = Array.from({ length: 200 }, (_, i) => name((i * 7) % 30, ROWS - 3 - (i % 9)));
   const samples = starts.map((from, round) => {
     const start = performance.now();
-    const { route } = wayOut({ field, from, end: '27', rules: FREE });
+    const { route } = findRouteOut({ field, from, end: '27', rules: FREE });
     const spent = performance.now() - start;
     if (route === null) throw new Error('no way over the grid');
     // The first few are not warm yet.

@@ -307,7 +307,7 @@ describe('moving a step', () => {
 });
 
 describe('pickers', () => {
-  test('put a live number where the caret is, and show it as it is today', async ({ open }) => {
+  test('put a live number where the caret is, and show it is today', async ({ open }) => {
     const page = await open('tablet', { at: EVENING });
     await beginWriting(page);
     await openStep(page, 'Trim');

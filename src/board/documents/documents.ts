@@ -23,10 +23,12 @@ export const received = signal<ReadonlySet<Hash>>(new Set());
 export const all = computed((): readonly Listed[] => [...catalogue, ...own.value]);
 
 /** The fields to choose from. */
-export const fields = computed(() => all.value.filter((listed) => listed.kind === 'field'));
+export const listedFields = computed(() => all.value.filter((listed) => listed.kind === 'field'));
 
 /** The aircraft to choose from. */
-export const aircraft = computed(() => all.value.filter((listed) => listed.kind === 'aircraft'));
+export const listedAircraft = computed(() =>
+  all.value.filter((listed) => listed.kind === 'aircraft'),
+);
 
 /** Loaded documents, by hash. They never change, so each is loaded once. */
 const inHand = signal<ReadonlyMap<Hash, unknown>>(new Map());

@@ -13,4 +13,4 @@ export const taxi = computed(day.taxi);
 export const steps = computed(day.steps);
 
 /** How long each phase has taken so far. */
-export const times = computed(day.times);
+export const phasePace = computed(day.times);

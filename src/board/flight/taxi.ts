@@ -35,19 +35,19 @@ export const stands = computed(
 );
 
 /** Where the pilot placed the aircraft on the plan for this route; null if nowhere. */
-export const placed = computed(day.placed);
+export const placedAt = computed(day.placed);
 
 /** Where the route to the runway starts; null if only the pilot can know. */
 export const from = computed(day.from);
 
 /** The stand to leave from, or to return to after a landing. */
-export const standing = computed(() => (purpose.value === 'landing' ? day.stand() : day.from()));
+export const standNow = computed(() => (purpose.value === 'landing' ? day.stand() : day.from()));
 
 /** The route to the runway in use; null for a landing, and before the code or a field is loaded. */
-export const out = computed(day.out);
+export const routeOut = computed(day.out);
 
 /** The route from where a landing leaves the runway to the stand; null for a take-off. */
-export const back = computed(day.back);
+export const routeIn = computed(day.back);
 
 /** The route in use; null if there is none, and `fault` says why. */
 export const route = computed(day.route);
@@ -55,7 +55,7 @@ export const route = computed(day.route);
 export const fault = computed(day.fault);
 
 /** The route in words; empty if there is none. */
-export const told = computed(day.told);
+export const toldRoute = computed(day.told);
 
 /** The turns of the route, with the speed for each. */
 export const turns = computed(day.turns);
@@ -69,7 +69,7 @@ export const nextTurn = computed(day.nextTurn);
 /**
  * Seconds since the watch was started, and for the whole route at taxi speed; null without a route.
  */
-export const times = computed(day.pace);
+export const routePace = computed(day.pace);
 
 /** All calls, in order. */
 export const calls = computed(day.calls);

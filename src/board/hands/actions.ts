@@ -6,6 +6,7 @@
 import { signal } from '@preact/signals';
 import { type Offers, wantsHold } from '../../core';
 import type { Action } from '../../device/bindings';
+import { SETTLE_MS } from '../../device/presses';
 import { passNext, progress } from '../flight/taxi';
 import { bigCard, onRoll, openPlace, PLACES, place } from '../places';
 import { closeCard, openCard } from '../steps/card';
@@ -29,9 +30,6 @@ export interface ActionPress {
  * wants the control held or, if it can't be, pressed once more.
  */
 export type Outcome = 'done' | 'not-here' | 'not-now' | 'too-soon' | 'hold' | 'again';
-
-/** After the due step changes, presses meant for the one before are ignored this long, ms. */
-export const SETTLE_MS = 500;
 
 /** A second press that stands in for a hold comes within this time of the first, ms. */
 const AGAIN_MS = 4000;

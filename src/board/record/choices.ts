@@ -30,13 +30,13 @@ export function fitOption(id: string, fitted: boolean): void {
 }
 
 /** Stands, stretches and entries of one field mean nothing on another. */
-const NO_WAY = { stand: null, taxiClosed: [], taxiEntry: null, taxiVia: null, rollsFromM: 0 };
+const NO_ROUTE = { stand: null, taxiClosed: [], taxiEntry: null, taxiVia: null, rollsFromM: 0 };
 
 /** Switches to another field; an end of the old one can't stay in use. */
 export function chooseField(field: ListedField): void {
   if (field.hash === inputs.value.field) return;
   const first = inputs.value.field === null;
-  const entries = add({ kind: 'set', inputs: { field: field.hash, chosen: null, ...NO_WAY } });
+  const entries = add({ kind: 'set', inputs: { field: field.hash, chosen: null, ...NO_ROUTE } });
   if (!first) undoable.value = { what: 'field', entries };
 }
 

@@ -38,7 +38,7 @@ export function startAnewBeside(): boolean {
 }
 
 /** Whether the store in use was started beside another. */
-export const isBeside = (): boolean => storeBefore() !== null;
+export const isStoreBeside = (): boolean => storeBefore() !== null;
 
 /** Returns to the store this one was started beside. Returns false if the device refuses. */
 export function goBackToStoreBefore(): boolean {

@@ -180,7 +180,7 @@ export function flyAgain(what: FlownAgain): void {
 }
 
 /** Holds back everything before a step, so that it is the one due. */
-export function goOnFrom(row: StepRow): void {
+export function resumeFrom(row: StepRow): void {
   const brief = steps.value;
   const run = openRun();
   if (brief === null || run === null) return;

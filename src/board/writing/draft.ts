@@ -7,15 +7,15 @@ import { computed, signal } from '@preact/signals';
 import {
   beginHistory,
   type Changes,
+  changeClosed,
   changed,
   type DocumentFault,
+  documentNow,
   type History,
   loadDocumentFaults,
   redone,
   restoredHistory,
   type StoredHistory,
-  settled,
-  standing,
   storedHistory,
   undone,
 } from '../../core';
@@ -74,7 +74,7 @@ export function draftOf<D extends Document, E>({ changes, name, isDone, more }: 
     if (before === null) return;
     const after = change(before);
     history.value = after;
-    if (standing(after) !== standing(before)) keeper.soon();
+    if (documentNow(after) !== documentNow(before)) keeper.soon();
   }
 
   return {
@@ -82,7 +82,7 @@ export function draftOf<D extends Document, E>({ changes, name, isDone, more }: 
     stays,
     keeper,
     /** The document as it stands; null if none is open. */
-    document: computed(() => history.value && standing(history.value)),
+    document: computed(() => history.value && documentNow(history.value)),
     canUndo: computed(() => history.value !== null && history.value.at > 0),
     canRedo: computed(
       () => history.value !== null && history.value.at < history.value.steps.length,
@@ -93,14 +93,14 @@ export function draftOf<D extends Document, E>({ changes, name, isDone, more }: 
       keeper.flush();
       history.value = null;
     },
-    /** Opens a document, or continues it as it was left. */
+    /** Opens a document, or continues it was left. */
     open(from: D | History<D, E>): void {
       history.value = 'steps' in from ? from : beginHistory(from);
     },
     /** Makes a change. If it `goesOn` setting what the last one set, the two count as one. */
     edit: (edit: E, goesOn = false) => take((now) => changed(changes, now, edit, goesOn)),
     /** Ends the current change: what comes next is a new one. */
-    settle: () => take(settled),
+    settle: () => take(changeClosed),
     /** Undoes the last change. */
     undo: () => take(undone),
     /** Redoes the last change undone. */
@@ -127,7 +127,7 @@ function leftIn<D extends Document, E>(changes: Changes<D, E>, kept: unknown) {
     // What another version left may be beyond this one: an unknown change yields nothing.
     const isOurs =
       history.steps.every(({ document }) => document !== undefined) &&
-      faultsOf(standing(history)).every(({ code }) => code !== 'not-of-shape');
+      faultsOf(documentNow(history)).every(({ code }) => code !== 'not-of-shape');
     return isOurs ? { history, known } : null;
   } catch {
     return null;

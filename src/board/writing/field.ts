@@ -21,7 +21,7 @@ import { forgetFirstDraft, readFirstDraft } from '../../device/drafts';
 import { pageLanguage } from '../../device/pageLanguage';
 import { documentHash } from '../../exchange/hash';
 import { sortieMinute } from '../board';
-import { fields } from '../documents/documents';
+import { listedFields } from '../documents/documents';
 import { addOwnDocument } from '../documents/ownDocuments';
 import { langOf } from '../language';
 import { draftOf, faultsOf, loadCheck } from './draft';
@@ -76,7 +76,7 @@ const nothingDrawn = (): Field => ({
 
 async function asBegun(of: Hash | null): Promise<Field> {
   if (of === null) return nothingDrawn();
-  const listed = fields.value.find(({ hash }) => hash === of);
+  const listed = listedFields.value.find(({ hash }) => hash === of);
   if (listed === undefined) throw new Error('there is no such field');
   return listed.load();
 }
@@ -84,12 +84,12 @@ async function asBegun(of: Hash | null): Promise<Field> {
 /**
  * Changes the field. Setting the same thing again, letter by letter or by dragging, is one change.
  */
-export const change = (edit: FieldEdit): void => draft.edit(edit, true);
+export const changeField = (edit: FieldEdit): void => draft.edit(edit, true);
 
 /** Starts afresh: empty, or with the field before it was corrected. Can be undone. */
 export function startAnew(): void {
   const start = draftName.value === 'new' ? nothingDrawn() : draft.history.value?.start;
-  if (start !== undefined) change({ kind: 'anew', field: start });
+  if (start !== undefined) changeField({ kind: 'anew', field: start });
 }
 
 /** The outcome of saving a field. */
@@ -119,7 +119,7 @@ export async function keepField(): Promise<KeptField> {
     done = drawn;
     forgetFirstDraft(draftName.value);
     void draft.keeper.now();
-    const listed = fields.value.find((one) => one.hash === hash);
+    const listed = listedFields.value.find((one) => one.hash === hash);
     if (listed !== undefined) return { listed, problems: null };
   } catch {
     // Reported below.

@@ -4,6 +4,7 @@ import { batch, computed, signal } from '@preact/signals';
 import {
   type ChosenSides,
   type DocumentProblem,
+  documentNow,
   type Hash,
   loadDocumentReader,
   type Merged,
@@ -15,7 +16,6 @@ import {
   procedureChanges,
   type StepId,
   sameDocument,
-  standing,
   withAllPhases,
   withoutEmptyPhases,
 } from '../../core';
@@ -65,7 +65,7 @@ const open = () => (writing.value === 'failed' ? null : writing.value);
 const draft = draftOf<Procedure, ProcedureEdit>({
   changes: procedureChanges,
   name: () => open()?.code ?? '',
-  isDone: (history) => sameDocument(open()?.kept, standing(history)),
+  isDone: (history) => sameDocument(open()?.kept, documentNow(history)),
   more: () => ({ known: [...(open()?.known ?? [])] }),
 });
 
@@ -85,14 +85,14 @@ export const stage = computed(() => {
  * The procedure at the last pause in typing: what surrounds the text being typed follows by words,
  * not by letters.
  */
-export const atRest = atPause(written, () => draft.history.peek()?.goesOn === true);
+export const writtenAtRest = atPause(written, () => draft.history.peek()?.goesOn === true);
 
 /**
  * What keeps it from being saved; the same list while the same is wrong, so that nothing is
  * redrawn.
  */
 export const faults = steady(() => {
-  const procedure = atRest.value;
+  const procedure = writtenAtRest.value;
   return procedure === null
     ? []
     : faultsOf(procedure).map((fault) => placedFault(procedure, fault));

@@ -11,7 +11,7 @@ import {
   type NodeSetting,
   nodeRemoved,
   nodeSet,
-  placed,
+  pointPlaced,
   stretchRemoved,
   stretchSet,
 } from './editPlan';
@@ -111,7 +111,7 @@ export function editedField(field: Field, edit: FieldEdit): Field {
     case 'closed':
       return endClosed(field, edit.index, edit.side, edit.why);
     case 'placed':
-      return placed(field, edit.what, edit.at);
+      return pointPlaced(field, edit.what, edit.at);
     case 'laid':
       return laid(field, edit.from, edit.at, edit);
     case 'node':

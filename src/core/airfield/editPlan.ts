@@ -46,7 +46,7 @@ const nodeOf = (field: Field, id: NodeId): TaxiNode | undefined =>
  * Places a stand, a holding point or a junction; on a stretch it splits it. An existing point there
  * is converted.
  */
-export function placed(field: Field, what: 'stand' | 'hold' | 'junction', at: Snapped): Field {
+export function pointPlaced(field: Field, what: 'stand' | 'hold' | 'junction', at: Snapped): Field {
   if (at.on === 'node')
     return nodeSet(field, at.id, { kind: what, ...newlyNamed(field, what, at) });
   const kind = at.on === 'centreline' && what !== 'hold' ? 'runway' : what;

@@ -11,7 +11,7 @@ import * as taxi from '../taxi/taxi';
 import type { Conditions } from './conditions';
 import { type Day, day } from './day';
 import type { Ladder } from './ladder';
-import { once } from './memo';
+import { plainMemo } from './memo';
 import type { NumbersBrief } from './numbers';
 import * as physics from './performance';
 import type { OnTheGround } from './route';
@@ -65,7 +65,7 @@ export async function askDay(question: DayQuestion): Promise<AskedDay> {
   const all = { ...FRESH_INPUTS, ...inputs };
   const north = wind && (wind.north ?? northOf(wind.text, question.field, all.typedNorth));
   const sortie = sortieWith(all, wind && north ? { ...wind, north } : null, at);
-  return wholeDay(day(settledSources(sortie, question, at, variation), once));
+  return wholeDay(day(settledSources(sortie, question, at, variation), plainMemo));
 }
 
 /** A sortie in which nothing was done yet, with a wind in use. */

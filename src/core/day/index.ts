@@ -6,7 +6,7 @@ export { type EndFigures, endFigures } from './endFigures';
 export type { ClimbRung, Ladder, Rung } from './ladder';
 export { takeoffUnderWay } from './ladderTimes';
 export type { LookUp } from './lookUp';
-export { type Memo, once } from './memo';
+export { type Memo, plainMemo } from './memo';
 export type { NumbersBrief } from './numbers';
 export {
   isReadAloud,

@@ -7,7 +7,7 @@
 export type Memo = <T>(work: () => T, same?: (a: T, b: T) => boolean) => () => T;
 
 /** The plain memo, for sources that never change: each value is worked out once, when first asked for. */
-export const once: Memo = <T>(work: () => T): (() => T) => {
+export const plainMemo: Memo = <T>(work: () => T): (() => T) => {
   let kept: { readonly value: T } | null = null;
   return () => {
     kept ??= { value: work() };

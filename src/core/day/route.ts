@@ -1,4 +1,4 @@
-/** Fifth stage: the way on the ground, its pace and its calls. */
+/** Fifth stage: the route on the ground, its pace and its calls. */
 
 import type { Aircraft } from '../aircraft/aircraft';
 import type { Designator, Field } from '../airfield/field';
@@ -12,10 +12,10 @@ import type { TaxiFault } from '../taxi/fault';
 import type { NodeId } from '../taxi/graph';
 import type { Progress, Turn } from '../taxi/pace';
 import type { Crossing, Route } from '../taxi/route';
+import type { RouteIn } from '../taxi/routeIn';
+import type { RouteOut } from '../taxi/routeOut';
 import type { TaxiRules } from '../taxi/rules';
 import type { Told } from '../taxi/told';
-import type { WayIn } from '../taxi/wayIn';
-import type { WayOut } from '../taxi/wayOut';
 import type { Memo } from './memo';
 import { type Getters, type LateParts, present, type Sources } from './sources';
 import type { TodayBrief } from './today';
@@ -24,33 +24,33 @@ import type { TodayBrief } from './today';
 export interface Standing {
   /** The stand: the one the pilot named, or the only one there is. */
   readonly stand: NodeId | null;
-  /** Where the pilot put the aircraft on the plan, on this way; null where it was put nowhere. */
+  /** Where the pilot put the aircraft on the plan, on this route; null where it was put nowhere. */
   readonly placed: NodeId | null;
-  /** Where the way to the runway begins; null where only the pilot can know. */
+  /** Where the route to the runway begins; null where only the pilot can know. */
   readonly from: NodeId | null;
   readonly rules: TaxiRules;
 }
 
-/** The way on the ground. */
+/** The route on the ground. */
 export interface OnTheGround {
   /** To the runway in use; null for a landing, and before the code or a field is there. */
-  readonly out: WayOut | null;
+  readonly out: RouteOut | null;
   /** From where a landing leaves the runway to the stand; null for a take-off. */
-  readonly back: WayIn | null;
-  /** The way that is taken; null where there is none, and `fault` says why. */
+  readonly back: RouteIn | null;
+  /** The route that is taken; null where there is none, and `fault` says why. */
   readonly route: Route | null;
   readonly fault: TaxiFault | null;
-  /** The way as it is told; empty where there is none. */
+  /** The route as it is told; empty where there is none. */
   readonly told: readonly Told[];
-  /** The turns of the way, with the speed for each. */
+  /** The turns of the route, with the speed for each. */
   readonly turns: readonly Turn[];
-  /** Where the aircraft is on the way, by the points passed; null without a way. */
+  /** Where the aircraft is on the route, by the points passed; null without a route. */
   readonly progress: Progress | null;
   /** The turn that comes next; null where none does. */
   readonly nextTurn: Turn | null;
   /** The crossing that comes next; null where none does. */
   readonly nextCrossing: Crossing | null;
-  /** How long the way takes, and how long it has taken; null without a way. */
+  /** How long the route takes, and how long it has taken; null without a route. */
   readonly pace: Pace | null;
   /** What the calls are made of; null without a field. */
   readonly callFacts: CallFacts | null;
@@ -111,7 +111,7 @@ export function standingOf(
   };
 }
 
-/** What the way on the ground is worked out from. */
+/** What the route on the ground is worked out from. */
 interface RouteSources extends Getters<Standing> {
   readonly purpose: () => Purpose;
   /** The end in use, before there is a wind too. */
@@ -119,7 +119,7 @@ interface RouteSources extends Getters<Standing> {
   readonly today: () => TodayBrief | null;
 }
 
-/** The way on the ground. */
+/** The route on the ground. */
 export function routeOf(
   { sortie, documents: { field, aircraft }, secondMs, parts }: Sources,
   { purpose, using, today, stand, placed, from, rules }: RouteSources,
@@ -132,29 +132,35 @@ export function routeOf(
   }, sameData);
   const landingM = memo(() => landingLengthM(today(), aircraft()));
 
-  const out = memo((): WayOut | null => {
+  const out = memo((): RouteOut | null => {
     const [code, of] = [taxi(), field()];
     if (code === null || of === null || purpose() === 'landing') return null;
-    return code.wayOut({ field: of, from: from(), end: using(), rules: rules(), ...chosen() });
+    return code.findRouteOut({
+      field: of,
+      from: from(),
+      end: using(),
+      rules: rules(),
+      ...chosen(),
+    });
   });
-  const back = memo((): WayIn | null => {
+  const back = memo((): RouteIn | null => {
     const [code, of] = [taxi(), field()];
     if (code === null || of === null || purpose() !== 'landing') return null;
-    const way = { field: of, end: using(), landingM: landingM(), to: stand(), from: placed() };
-    return code.wayIn({ ...way, rules: rules() });
+    const asked = { field: of, end: using(), landingM: landingM(), to: stand(), from: placed() };
+    return code.findRouteIn({ ...asked, rules: rules() });
   });
   const route = memo(() => out()?.route ?? back()?.route ?? null);
 
   const turns = memo((): readonly Turn[] => {
-    const [code, way, flown] = [taxi(), route(), aircraft()];
-    return code === null || way === null || flown === null ? [] : code.turnsOf(way, flown);
+    const [code, taken, flown] = [taxi(), route(), aircraft()];
+    return code === null || taken === null || flown === null ? [] : code.turnsOf(taken, flown);
   });
   const progress = memo((): Progress | null => {
-    const [code, way] = [taxi(), route()];
-    if (code === null || way === null) return null;
+    const [code, taken] = [taxi(), route()];
+    if (code === null || taken === null) return null;
     const passed = sortie().taxied.filter((one) => !one.placed);
     return code.progressOn(
-      way,
+      taken,
       passed.map(({ point, at }) => ({ node: point, ms: at.wallMs })),
     );
   });
@@ -214,8 +220,8 @@ function landingLengthM(today: TodayBrief | null, aircraft: Aircraft | null): nu
 
 function toldOf(
   taxi: LateParts['taxi'] | null,
-  out: WayOut | null,
-  back: WayIn | null,
+  out: RouteOut | null,
+  back: RouteIn | null,
   standName: string,
 ): readonly Told[] {
   if (taxi === null) return [];
@@ -248,7 +254,7 @@ interface CallSources {
   readonly inputs: Pick<Inputs, 'callsign' | 'departTo'>;
   readonly stand: NodeId | null;
   readonly using: Designator | null;
-  readonly out: WayOut | null;
+  readonly out: RouteOut | null;
   readonly route: Route | null;
   readonly crossing: Crossing | null;
 }

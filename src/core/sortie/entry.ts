@@ -15,8 +15,8 @@ import type { CallKind, Compass } from '../radio/call';
 import { isReservedName } from '../reservedName';
 import type { Purpose } from '../runway/question';
 import type { NodeId } from '../taxi/graph';
+import type { ChosenEntry } from '../taxi/routeOut';
 import type { StretchId } from '../taxi/rules';
-import type { ChosenEntry } from '../taxi/wayOut';
 
 /** Names an entry, a sortie or a run: 16 or more random characters. */
 export type Id = string;

@@ -10,8 +10,8 @@ import {
   taxiGraph,
 } from './graph';
 import { type Route, routeAlong } from './route';
-import { isWithWay } from './rules';
-import { type Search, searchFrom, wayOnFrom, wayTo } from './search';
+import { isTaxiable } from './rules';
+import { edgesFrom, edgesTo, type Search, searchFrom } from './search';
 
 /** How much longer than the shortest an alternative may be, as a share of it. */
 export const HARDLY_LONGER = 0.1;
@@ -63,7 +63,7 @@ export function alternativesTo(
   weights: Float64Array,
 ): readonly Route[] {
   const graph = taxiGraph(field);
-  const shortest = wayTo(forward, to);
+  const shortest = edgesTo(forward, to);
   const best = shortest && routeAlong(field, shortest);
   if (shortest === null || best === null) return [];
   const backward = searchFrom(graph, to, weights, 'backward');
@@ -71,7 +71,7 @@ export function alternativesTo(
   const told = new Set([routeKey(best)]);
   const offered: Route[] = [];
   for (const { after, arc } of leavings(shortest, forward, backward, weights, most)) {
-    const onwards = wayOnFrom(backward, graph.target[arc] ?? 0) ?? [];
+    const onwards = edgesFrom(backward, graph.target[arc] ?? 0) ?? [];
     const arcs = [...shortest.slice(0, after), arc, ...onwards];
     const key = keyOf(graph, arcs);
     if (told.has(key) || !isWithoutLoop(graph, arcs)) continue;
@@ -100,7 +100,7 @@ function leavings(
       const node = target[reverseOf(taken)] ?? 0;
       const leaving = [...arcs.subarray(first[node] ?? 0, first[node + 1] ?? 0)];
       return leaving
-        .filter((arc) => arc !== taken && isWithWay(graph, arc))
+        .filter((arc) => arc !== taken && isTaxiable(graph, arc))
         .map((arc) => {
           const on = backward.cost[target[arc] ?? 0] ?? Number.POSITIVE_INFINITY;
           return { after, arc, cost: (forward.cost[node] ?? 0) + (weights[edgeOf(arc)] ?? 0) + on };

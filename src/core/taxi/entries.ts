@@ -3,7 +3,7 @@
 import type { Designator, Field } from '../airfield/field';
 import type { PlanPoint } from '../earth/planPoint';
 import { distanceM, type NodeId, type TaxiGraph, type TaxiNode, taxiGraph } from './graph';
-import { isWithWay } from './rules';
+import { isTaxiable } from './rules';
 import { isOn, type RunwayStrip, type StripEnd, seenFrom, stripsOf } from './runwayStrip';
 
 /** A holding point from which an end is entered. */
@@ -78,7 +78,7 @@ function onRunwayFrom(graph: TaxiGraph, hold: number, strip: RunwayStrip): TaxiN
     const arc = arcs[slot] ?? 0;
     const node = nodes[target[arc] ?? 0];
     if (node?.kind !== 'runway' || edges[arc >> 1]?.on === 'runway') continue;
-    if (!isWithWay(graph, arc) || !isOn(strip, pointOf(node))) continue;
+    if (!isTaxiable(graph, arc) || !isOn(strip, pointOf(node))) continue;
     const isNearer =
       nearest === null || distanceM(nodes[hold], node) < distanceM(nodes[hold], nearest);
     if (isNearer) nearest = node;

@@ -32,7 +32,7 @@ export type TaxiFault =
  * Why there is no route from a node to any of several others: the restriction without which there
  * would be one.
  */
-export function whyNoWay(
+export function whyNoRoute(
   field: Field,
   from: number,
   to: readonly number[],
@@ -49,7 +49,7 @@ export function whyNoWay(
   if (rules.neededWidthM !== null && leads(graph, { closed: [], neededWidthM: null })) {
     return { code: 'too-narrow', neededWidthM: rules.neededWidthM };
   }
-  const anyWay = { ...graph, edges: graph.edges.map((edge) => ({ ...edge, oneWay: false })) };
-  if (leads(anyWay, { closed: [], neededWidthM: null })) return { code: 'one-way' };
+  const bothWays = { ...graph, edges: graph.edges.map((edge) => ({ ...edge, oneWay: false })) };
+  if (leads(bothWays, { closed: [], neededWidthM: null })) return { code: 'one-way' };
   return { code: 'in-pieces' };
 }

@@ -1,11 +1,11 @@
-/** The way on the ground. */
+/** The route on the ground. */
 
 export type { TaxiFault } from './fault';
 export type { NodeId, TaxiEdge, TaxiNode } from './graph';
 export type { Progress, Stretch, Turn } from './pace';
 export type { Crossing, Route, RouteMark as Mark } from './route';
+export type { Exit, RouteIn as WayIn } from './routeIn';
+export type { ChosenEntry, OfferedEntry, RouteOut as WayOut } from './routeOut';
 export { type StretchId, stretchId } from './rules';
 export type { RunwayStrip as Strip, StripEnd } from './runwayStrip';
 export type { Told } from './told';
-export type { Exit, WayIn } from './wayIn';
-export type { ChosenEntry, OfferedEntry, WayOut } from './wayOut';

@@ -60,5 +60,5 @@ const isTooNarrow = ({ on, widthM }: TaxiEdge, { neededWidthM }: TaxiRules): boo
   on !== 'runway' && widthM !== undefined && neededWidthM !== null && widthM < neededWidthM;
 
 /** Whether an edge may be taxied in that direction. */
-export const isWithWay = ({ edges }: TaxiGraph, arc: number): boolean =>
+export const isTaxiable = ({ edges }: TaxiGraph, arc: number): boolean =>
   !isReversed(arc) || edges[arc >> 1]?.oneWay !== true;

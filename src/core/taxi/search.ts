@@ -1,7 +1,7 @@
 /** Shortest paths from one point to all others. */
 
 import { type DirectedEdge, edgeOf, reverseOf, type TaxiGraph } from './graph';
-import { isWithWay } from './rules';
+import { isTaxiable } from './rules';
 
 /**
  * The least cost from one node to each node (or, searched backward, from each node to it), and the
@@ -44,7 +44,7 @@ export function searchFrom(
       const weight = weights[edgeOf(rolled)] ?? Number.POSITIVE_INFINITY;
       const reached = target[leaving] ?? 0;
       const sum = queue.taken + weight;
-      if (sum >= (cost[reached] ?? 0) || !isWithWay(graph, rolled)) continue;
+      if (sum >= (cost[reached] ?? 0) || !isTaxiable(graph, rolled)) continue;
       cost[reached] = sum;
       by[reached] = rolled;
       queue.put(reached, sum);
@@ -54,21 +54,21 @@ export function searchFrom(
 }
 
 /** The arcs of the path from a forward search's start to a node; null if there is none. */
-export function wayTo({ graph, cost, by }: Search, node: number): DirectedEdge[] | null {
+export function edgesTo({ graph, cost, by }: Search, node: number): DirectedEdge[] | null {
   if (cost[node] === Number.POSITIVE_INFINITY) return null;
-  const way: DirectedEdge[] = [];
+  const path: DirectedEdge[] = [];
   for (let arc = by[node] ?? -1; arc >= 0; arc = by[graph.target[reverseOf(arc)] ?? 0] ?? -1) {
-    way.push(arc);
+    path.push(arc);
   }
-  return way.reverse();
+  return path.reverse();
 }
 
 /** The arcs of the path from a node to a backward search's start; null if there is none. */
-export function wayOnFrom({ graph, cost, by }: Search, node: number): DirectedEdge[] | null {
+export function edgesFrom({ graph, cost, by }: Search, node: number): DirectedEdge[] | null {
   if (cost[node] === Number.POSITIVE_INFINITY) return null;
-  const way: DirectedEdge[] = [];
-  for (let arc = by[node] ?? -1; arc >= 0; arc = by[graph.target[arc] ?? 0] ?? -1) way.push(arc);
-  return way;
+  const path: DirectedEdge[] = [];
+  for (let arc = by[node] ?? -1; arc >= 0; arc = by[graph.target[arc] ?? 0] ?? -1) path.push(arc);
+  return path;
 }
 
 /** A heap of nodes, cheapest on top; a node may be in it more than once. */

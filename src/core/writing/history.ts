@@ -44,7 +44,7 @@ export const beginHistory = <D, E>(start: D): History<D, E> => ({
 });
 
 /** The document as it stands. */
-export const standing = <D>({ start, steps, at }: History<D, unknown>): D =>
+export const documentNow = <D>({ start, steps, at }: History<D, unknown>): D =>
   steps[at - 1]?.document ?? start;
 
 /**
@@ -62,9 +62,9 @@ export function changed<D, E>(
   const last = history.goesOn && goesOn ? history.steps[at - 1] : undefined;
   const isOne = last !== undefined && sets(edit) !== null && sets(edit) === sets(last.edit);
   const held = isOne ? at - 1 : at;
-  const before = standing({ ...history, at: held });
+  const before = documentNow({ ...history, at: held });
   const document = edited(before, edit);
-  if (sameDocument(document, standing(history))) return history;
+  if (sameDocument(document, documentNow(history))) return history;
   const steps = history.steps.slice(0, held);
   return sameDocument(document, before)
     ? { start, steps, at: held, goesOn: false }
@@ -72,7 +72,7 @@ export function changed<D, E>(
 }
 
 /** Closes the last change: what comes next is a change of its own. */
-export const settled = <D, E>(history: History<D, E>): History<D, E> =>
+export const changeClosed = <D, E>(history: History<D, E>): History<D, E> =>
   history.goesOn ? { ...history, goesOn: false } : history;
 
 /** Undoes the last change; returns the same history if there is none. */

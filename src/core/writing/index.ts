@@ -3,13 +3,13 @@
 export {
   beginHistory,
   type Changes,
+  changeClosed,
   changed,
+  documentNow,
   type History,
   redone,
   restoredHistory,
   type StoredHistory,
-  settled,
-  standing,
   storedHistory,
   undone,
 } from './history';

@@ -3,7 +3,7 @@
  * wind might come from.
  */
 
-import { once } from '../once';
+import { oncePerObject } from '../once';
 import styles from './dial.module.css';
 import { frame, LABEL, placeLabels } from './labels';
 import { band, type Point, towards } from './plane';
@@ -51,10 +51,10 @@ export interface DialProps {
   };
 }
 
-const stripsOf = once(layOut);
+const stripsOf = oncePerObject(layOut);
 
 /** A ring as drawn, apart from what depends on today's best end. */
-const ringOf = once((ring: Ring) => {
+const ringOf = oncePerObject((ring: Ring) => {
   const arcs = arcsOf(ring);
   const without = arcs.filter(({ end }) => end === null);
   return {
@@ -94,7 +94,7 @@ const MARKS = Array.from({ length: 12 }, (_, i) => {
  * Ticks, letters and figures. They never change, so the same element is reused and skipped in
  * diffing.
  */
-const scaleWith = once(({ n, e, s, w }: DialProps['northLetters']) => {
+const scaleWith = oncePerObject(({ n, e, s, w }: DialProps['northLetters']) => {
   const letters = [n, e, s, w];
   return (
     <g>

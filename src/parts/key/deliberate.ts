@@ -3,17 +3,12 @@
  * second tap of a bounce, and the touch that woke the screen don't count.
  */
 
-import { HOLD_MS } from '../../device/presses';
-
-export { HOLD_MS };
+import { HOLD_MS, SETTLE_MS } from '../../device/presses';
 
 /** A tap is one pointer, down for 80 to 800 ms, moving less than 12 px. */
 const LEAST_MS = 80;
 const MOST_MS = 800;
 const MOST_PX = 12;
-
-/** After the step changes, taps meant for the one before are ignored this long, ms. */
-export const SETTLE_MS = 500;
 
 /** Where and when a pointer was. */
 export interface PointerAt {

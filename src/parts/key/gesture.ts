@@ -3,7 +3,8 @@
  * (deliberate.ts); beyond them there are two swipes, a long hold, and two fingers.
  */
 
-import { HOLD_MS, type PointerAt, type Refusal, refusalOf, SETTLE_MS } from './deliberate';
+import { HOLD_MS, SETTLE_MS } from '../../device/presses';
+import { type PointerAt, type Refusal, refusalOf } from './deliberate';
 
 /** A swipe is quick, long, and along one axis. Common practice, no published source. */
 const SWIPE_PX = 80;

@@ -1,7 +1,7 @@
 /** Pressing a key that ticks without a pointer: by keyboard, or by a screen reader's click. */
 
 import { useLayoutEffect, useRef } from 'preact/hooks';
-import { HOLD_MS, SETTLE_MS } from './deliberate';
+import { HOLD_MS, SETTLE_MS } from '../../device/presses';
 import { isByPointer } from './pointers';
 
 interface Ticking {

@@ -82,13 +82,13 @@ function signsOf(
   at: (ground: GroundPoint) => Pixel,
 ): readonly Wanted[] {
   const byId = new Map(nodes.map((node) => [node.id, node]));
-  const onWay = new Set(route.map(({ eastM, northM }) => `${eastM} ${northM}`));
+  const onRoute = new Set(route.map(({ eastM, northM }) => `${eastM} ${northM}`));
   const stretches = new Map<string, { readonly at: Pixel; readonly weight: number }[]>();
   for (const edge of edges.filter(({ on }) => on === 'taxiway')) {
     const found = stretchOf(edge, byId);
     if (found === null) continue;
     const [one, other] = found;
-    const isTaken = found.every(({ eastM, northM }) => onWay.has(`${eastM} ${northM}`));
+    const isTaken = found.every(({ eastM, northM }) => onRoute.has(`${eastM} ${northM}`));
     const lengthM = Math.hypot(one.eastM - other.eastM, one.northM - other.northM);
     const list = stretches.get(edge.name) ?? [];
     for (const share of [0.5, 0.3, 0.7]) {

@@ -8,7 +8,7 @@ import type { Call, CallFacts, CallKind, Compass, Manner } from '../../core';
 import { saidCallsign, saidPoint, saidRunway, saidStand } from './spelling';
 
 /** Where a departure turns, as said. */
-export const COMPASS: Record<Compass, string> = {
+export const saidCompass: Record<Compass, string> = {
   n: 'north',
   ne: 'north-east',
   e: 'east',
@@ -36,7 +36,7 @@ const via = ({ via: names }: CallFacts) =>
     : ` via ${names.map((name) => (/\d\d/.test(name) ? `runway ${saidRunway(name)}` : saidPoint(name))).join(', ')}`;
 
 const towards = ({ departTo }: CallFacts) =>
-  departTo === null ? '' : ` to the ${COMPASS[departTo]}`;
+  departTo === null ? '' : ` to the ${saidCompass[departTo]}`;
 
 const crossed = ({ crossing }: CallFacts) =>
   crossing === null ? 'the runway' : `runway ${saidRunway(crossing.runway)}`;

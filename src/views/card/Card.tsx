@@ -13,7 +13,7 @@ import { CardKey } from './CardKey';
 import type { Face, SmallKey } from './face';
 import { Head } from './Head';
 import { RollCard } from './Roll';
-import { back, noFace, stepFace } from './stepFace';
+import { noFace, stepFace, undoLast } from './stepFace';
 import { taxiFace } from './taxiFace';
 import { windFace } from './windFace';
 import { words } from './words';
@@ -37,7 +37,7 @@ export function Card(): JSX.Element {
       <h1 class="spoken">{words.card}</h1>
       {inSteps && <StepsShown />}
       {rolling ? <RollCard /> : <Shown face={faceOf()} />}
-      {rolling && <SmallKeys keys={[{ name: words.back, onPress: back() }]} />}
+      {rolling && <SmallKeys keys={[{ name: words.back, onPress: undoLast() }]} />}
     </main>
   );
 }

@@ -2,7 +2,8 @@
 
 import type { ComponentChildren, JSX } from 'preact';
 import { useEffect, useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
-import { HOLD_MS, type PointerAt, type Refusal } from '../../parts/key/deliberate';
+import { HOLD_MS } from '../../device/presses';
+import type { PointerAt, Refusal } from '../../parts/key/deliberate';
 import { type Gesture, meantBy, type Stroke } from '../../parts/key/gesture';
 import { followsPointer, isReader, isWaking, pointersSeen } from '../../parts/key/pointers';
 import { usePresses } from '../../parts/key/withoutPointer';

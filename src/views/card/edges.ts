@@ -12,7 +12,7 @@ import { words } from './words';
 
 /** A text of the steps as read today, and as said on the radio. */
 export const read = (text: string): string => readText(text, live.value);
-export const said = (text: string): string => saidText(text, live.value);
+export const radioText = (text: string): string => saidText(text, live.value);
 export const number = (name: Parameters<typeof readNumber>[0]): string =>
   readNumber(name, live.value);
 

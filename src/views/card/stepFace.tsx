@@ -34,7 +34,7 @@ import { joined, marked, type Worded, worded } from '../../parts/marked';
 import { momentWords, phaseWords } from '../../parts/procedure';
 import { quoted } from '../../parts/quoted/Quoted';
 import styles from './Card.module.css';
-import { endWords, liveWords, number, read, said } from './edges';
+import { endWords, liveWords, number, radioText, read } from './edges';
 import type { Face } from './face';
 import { words } from './words';
 
@@ -100,7 +100,7 @@ function nextWords(next: Upcoming | undefined): ComponentChildren {
 }
 
 /** Undoes the last thing; undefined if there is none. */
-export const back = () => (canGoBack() ? goBack : undefined);
+export const undoLast = () => (canGoBack() ? goBack : undefined);
 
 function dueFace(
   frame: Frame,
@@ -114,7 +114,7 @@ function dueFace(
   const done = () => doIt(main);
   const isHeld = putOff !== null;
   const hold = putOff === null ? undefined : () => tick(putOff, 'held');
-  const across = back();
+  const across = undoLast();
   const [item, response] = [read(step.item), read(step.response)];
   const lines = linesOf(walk, row, barrier);
   const what = step.kind === 'say' ? words.said : step.kind === 'note' ? words.seen : words.done;
@@ -181,7 +181,7 @@ function linesOf(walk: Walk, { step, state }: StepRow, barrier: Step | Moment | 
     ...(step.gate !== undefined ? [words.byKt(number(step.gate))] : []),
     ...(step.kind === 'wait' ? [waitWords(walk, step)] : []),
   ];
-  const call = step.call === undefined ? '' : quoted(said(step.call));
+  const call = step.call === undefined ? '' : quoted(radioText(step.call));
   return { before: joined('. ', before), call, after };
 }
 
@@ -216,7 +216,7 @@ function mainFace(
   what: string,
   more: Face['keys'] = [],
 ): Face {
-  const across = back();
+  const across = undoLast();
   const critical = wantsHold(main, true);
   const drawn: ComponentChildren = (
     <>

@@ -1,7 +1,7 @@
 /** The face of the card in Taxi: the next turn, what not to exceed, and the point to pass. */
 
 import { documents } from '../../board/board';
-import { nextTurn, passNext, progress, takeBackPassing, times } from '../../board/flight/taxi';
+import { nextTurn, passNext, progress, routePace, takeBackPassing } from '../../board/flight/taxi';
 import { withinSentence } from '../../board/language';
 import { pageLanguage } from '../../device/pageLanguage';
 import { wholeNumber } from '../../parts/format';
@@ -14,7 +14,7 @@ import { words } from './words';
 /** What the route asks for now. */
 export function paceLines(): readonly string[] {
   const at = progress.value;
-  const takes = times.value;
+  const takes = routePace.value;
   const turn = nextTurn.value;
   const measured = at?.stretches.at(-1);
   const maxKt = documents.value.aircraft?.taxi.maxKt;
@@ -40,7 +40,7 @@ export function paceLines(): readonly string[] {
 /** The pace over the whole screen. */
 export function taxiFace(): Face {
   const at = progress.value;
-  const [first = '', ...lines] = at === null ? [words.noWay, ...paceLines()] : paceLines();
+  const [first = '', ...lines] = at === null ? [words.noRoute, ...paceLines()] : paceLines();
   const next = at?.next ?? null;
   const passing =
     next === null || at === null ? null : passingWords(next, at.last === null && next.atM === 0);

@@ -89,7 +89,7 @@ export const words: Translated<typeof english> = {
   soFar: (elapsed, expected) => `${elapsed} vergangen, ${expected} erwartet`,
   takes: (metres, time) => `${metres} m, ${time}`,
   thereWords: 'Am Ziel',
-  noWay: 'Kein Weg bekannt: unter „Rollen“ den Standort angeben.',
+  noRoute: 'Kein Weg bekannt: unter „Rollen“ den Standort angeben.',
   noAnswer: 'Kein Wind, der sich beurteilen lässt. Unter „Wind“ eingeben.',
   noBest: 'Keine Piste liegt innerhalb der angegebenen Grenzen.',
   bestFor: { 'take-off': 'Beste Piste', landing: 'Beste zum Landen' },

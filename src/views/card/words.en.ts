@@ -85,7 +85,7 @@ export const words = {
   soFar: (elapsed: string, expected: string) => `${elapsed} gone, ${expected} expected`,
   takes: (metres: string, time: string) => `${metres} m, ${time}`,
   thereWords: 'There',
-  noWay: 'No way is known: say in Taxi where you are.',
+  noRoute: 'No route is known: say in Taxi where you are.',
   noAnswer: 'No wind that can be judged. Type it in Wind.',
   noBest: 'No end is within the limits given.',
   bestFor: { 'take-off': 'Best end', landing: 'Best to land on' },

@@ -31,12 +31,12 @@ import { StepList } from './StepList';
 import {
   closeForm,
   closeGone,
+  editedList,
+  editedStep,
   makeAgain,
   open,
-  openList,
   openListHead,
-  openStep,
-  said,
+  spokenOfEdit,
   takeBack,
 } from './state';
 import { Versions } from './Versions';
@@ -54,7 +54,7 @@ interface EditorProps {
 export function Editor({ hash, onClose }: EditorProps): JSX.Element {
   useEffect(() => {
     closeForm();
-    said.value = '';
+    spokenOfEdit.value = '';
     void openWriting(hash, words.ownName);
     return settle;
   }, [hash]);
@@ -98,8 +98,8 @@ function Open() {
  * The list, and the open step or abnormal list: beside it if there is room, otherwise in its place.
  */
 function Steps() {
-  const id = openStep.value;
-  const list = openList.value;
+  const id = editedStep.value;
+  const list = editedList.value;
   const isOpen = id !== null || list !== null;
   // Another version may be shown by now, without what was open.
   useEffect(() => effect(closeGone), []);
@@ -137,7 +137,7 @@ function Bar() {
   const keep = (over: OwnVersion | null = null) =>
     void keepOwn(over).then((result) => {
       setKept(result);
-      said.value = '';
+      spokenOfEdit.value = '';
     });
   return (
     <div class={styles.bar}>
@@ -158,9 +158,11 @@ function Bar() {
         </Key>
       </div>
       <div class={styles.state} role="status">
-        {said.value !== '' && <p>{said.value}</p>}
+        {spokenOfEdit.value !== '' && <p>{spokenOfEdit.value}</p>}
         {other !== null && <p class={styles.count}>{words.overtaken(other.edition.number)}</p>}
-        {said.value === '' && first === undefined && other === null && <Outcome kept={kept} />}
+        {spokenOfEdit.value === '' && first === undefined && other === null && (
+          <Outcome kept={kept} />
+        )}
         {first !== undefined && <p class={styles.bad}>{words.faulty(faults.value.length)}</p>}
       </div>
       {other !== null && (
@@ -168,7 +170,7 @@ function Bar() {
           <Key
             onPress={() => {
               goOnFromOther();
-              said.value = words.wentOn(other.edition.number);
+              spokenOfEdit.value = words.wentOn(other.edition.number);
             }}
           >
             {words.goOnFrom(other.edition.number)}
@@ -186,7 +188,7 @@ function Bar() {
 /** Opens the step or list with a fault, unless it is open. */
 function ShowFault({ fault: { step, part } }: { fault: PlacedFault }) {
   const list = step === null && part !== null ? listIn(part) : null;
-  if (step === openStep.value && list === openList.value) return null;
+  if (step === editedStep.value && list === editedList.value) return null;
   if (step !== null) return <Key onPress={() => open(step)}>{words.showFault}</Key>;
   return list === null ? null : <Key onPress={() => openListHead(list)}>{words.showFault}</Key>;
 }

@@ -18,7 +18,7 @@ import { marked, markedText } from '../../parts/marked';
 import { AllDifferences, fullListOf, fullTextOf } from './Differences';
 import styles from './Editor.module.css';
 import { partLang, partName, writtenLang } from './said';
-import { said } from './state';
+import { spokenOfEdit } from './state';
 import { words } from './words';
 
 /** Says that the original has changed, if it has. */
@@ -77,7 +77,7 @@ export function Follow({ onDone }: { onDone: () => void }): JSX.Element | null {
           look="pick"
           onPress={() => {
             follow(chosen);
-            said.value = words.followed;
+            spokenOfEdit.value = words.followed;
             onDone();
           }}
         >

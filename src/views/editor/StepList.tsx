@@ -3,7 +3,7 @@
 import { computed } from '@preact/signals';
 import type { JSX } from 'preact';
 import { useLayoutEffect, useMemo, useRef } from 'preact/hooks';
-import { atRest, edit, faults, settle, written } from '../../board/writing/procedure';
+import { edit, faults, settle, written, writtenAtRest } from '../../board/writing/procedure';
 import {
   type AbnormalList,
   listIn,
@@ -21,7 +21,7 @@ import { conditionSaid } from '../../parts/stepText';
 import { beginDrag, dragged } from './drag';
 import styles from './Editor.module.css';
 import { aboutList, liveNow, partLang, partName, textNow, withOptions, writtenLang } from './said';
-import { addStep, moveBy, open, openList, openListHead, openStep, returnTo } from './state';
+import { addStep, editedList, editedStep, moveBy, open, openListHead, returnTo } from './state';
 import { words } from './words';
 
 /**
@@ -29,7 +29,7 @@ import { words } from './words';
  */
 export function StepList(): JSX.Element {
   const root = useRef<HTMLDivElement>(null);
-  const procedure = atRest.value;
+  const procedure = writtenAtRest.value;
   const back = returnTo.value;
   // Together with the list: a key pressed at once must find the moved row.
   useLayoutEffect(() => {
@@ -119,9 +119,9 @@ function ListHead({ list }: { list: AbnormalList }) {
     <div class={styles.listHead} data-list={id}>
       <button
         type="button"
-        class={`${styles.open} ${openList.value === id ? styles.opened : ''}`}
+        class={`${styles.open} ${editedList.value === id ? styles.opened : ''}`}
         data-at="list"
-        aria-pressed={openList.value === id}
+        aria-pressed={editedList.value === id}
         onClick={() => openListHead(id)}
       >
         <span class={styles.line}>
@@ -188,7 +188,7 @@ function Row({ step, part, index, options }: RowProps) {
   };
   const classes = [
     styles.row,
-    openStep.value === id ? styles.opened : '',
+    editedStep.value === id ? styles.opened : '',
     dragged.value?.id === id ? styles.lifted : '',
     isBefore(part, index, index) ? styles.here : '',
   ];
@@ -199,7 +199,7 @@ function Row({ step, part, index, options }: RowProps) {
         type="button"
         class={styles.open}
         data-at="row"
-        aria-pressed={openStep.value === id}
+        aria-pressed={editedStep.value === id}
         aria-keyshortcuts="Alt+ArrowUp Alt+ArrowDown"
         onClick={() => open(id)}
         onKeyDown={(event) => move(event, 'row')}

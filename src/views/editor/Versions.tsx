@@ -6,7 +6,7 @@ import { type Procedure, sameDocument, withoutEmptyPhases } from '../../core';
 import { utcDate, zulu } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import styles from './Editor.module.css';
-import { said } from './state';
+import { spokenOfEdit } from './state';
 import { words } from './words';
 
 /** The list of versions, newest first, and the original. */
@@ -62,7 +62,7 @@ function Version({ name, about, content }: VersionProps) {
           label={words.takeUpOf(name)}
           onPress={() => {
             takeUpWriting(content);
-            said.value = words.takenUp;
+            spokenOfEdit.value = words.takenUp;
           }}
         >
           {words.takeUp}

@@ -16,13 +16,13 @@ import { partLang, partName, textNow, writtenLang } from './said';
 import { words } from './words';
 
 /** The step open for editing; null if none. */
-export const openStep = signal<StepId | null>(null);
+export const editedStep = signal<StepId | null>(null);
 
 /** The list open for editing, apart from its steps; null if none. */
-export const openList = signal<ListId | null>(null);
+export const editedList = signal<ListId | null>(null);
 
 /** The last action, for screen readers and for the eye. */
-export const said = signal<ComponentChildren>('');
+export const spokenOfEdit = signal<ComponentChildren>('');
 
 /** Where the focus goes when the list is next drawn: a step that moved, or was closed. */
 export const returnTo = signal<
@@ -33,25 +33,25 @@ export const returnTo = signal<
 
 /** Opens a step. */
 export function open(id: StepId): void {
-  openStep.value = id;
-  openList.value = null;
+  editedStep.value = id;
+  editedList.value = null;
 }
 
 /** Opens a list: its title, and where it leads. */
 export function openListHead(id: ListId): void {
-  openList.value = id;
-  openStep.value = null;
+  editedList.value = id;
+  editedStep.value = null;
 }
 
 /** Closes what is open. */
 export function closeForm(): void {
-  openStep.value = null;
-  openList.value = null;
+  editedStep.value = null;
+  editedList.value = null;
 }
 
 /** Returns to the list, to what was open. */
 export function backToList(): void {
-  const [step, list] = [openStep.value, openList.value];
+  const [step, list] = [editedStep.value, editedList.value];
   closeForm();
   if (step !== null) returnTo.value = { id: step, to: 'row' };
   else if (list !== null) returnTo.value = { id: list, to: 'list' };
@@ -67,7 +67,7 @@ export function moveTo(id: StepId, to: StepPlace): void {
   const name = partName(found.part);
   const sentence = (item: string, part = name) => words.movedTo(item, found.index + 1, count, part);
   const foreign = partLang(found.part) === undefined ? [] : [name];
-  said.value = marked(writtenLang(), sentence, textNow(found.step.item), ...foreign);
+  spokenOfEdit.value = marked(writtenLang(), sentence, textNow(found.step.item), ...foreign);
 }
 
 /** The place one further up or down, in the next part if its own ends; null at either end. */
@@ -123,33 +123,33 @@ export function removeStep(id: StepId): void {
       ? partsOf(document).find(({ part }) => part === near.part)?.steps[near.index]
       : beside;
   edit({ kind: 'remove', id });
-  openStep.value = null;
+  editedStep.value = null;
   if (next !== undefined) returnTo.value = { id: next.id, to: 'row' };
-  said.value = marked(writtenLang(), words.removed, textNow(found.step.item));
+  spokenOfEdit.value = marked(writtenLang(), words.removed, textNow(found.step.item));
 }
 
 /** Undoes the last change, and says so. */
 export function takeBack(): void {
   undo();
-  said.value = words.undone;
+  spokenOfEdit.value = words.undone;
   closeGone();
 }
 
 /** Redoes what was undone, and says so. */
 export function makeAgain(): void {
   redo();
-  said.value = words.redone;
+  spokenOfEdit.value = words.redone;
   closeGone();
 }
 
 /** What no longer exists can't stay open. */
 export function closeGone(): void {
-  const id = openStep.value;
+  const id = editedStep.value;
   if (id !== null && written.value !== null && findStep(written.value, id) === null) {
-    openStep.value = null;
+    editedStep.value = null;
   }
-  const list = openList.value;
+  const list = editedList.value;
   if (list !== null && written.value?.lists.some((one) => one.id === list) === false) {
-    openList.value = null;
+    editedList.value = null;
   }
 }

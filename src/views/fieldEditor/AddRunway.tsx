@@ -4,7 +4,7 @@
 
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { change, variationThere } from '../../board/writing/field';
+import { changeField, variationThere } from '../../board/writing/field';
 import { type Field, readDesignator, runwayNumbers, toMagnetic, trueDeg } from '../../core';
 import { direction } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
@@ -31,7 +31,7 @@ export function AddRunway({ field }: { readonly field: Field }): JSX.Element {
       lengthM,
     };
     const { latDeg, lonDeg } = field.place;
-    change({
+    changeField({
       kind: 'runway-added',
       runway: { ...USUAL, designator, line: { ...line, centre: { latDeg, lonDeg } } },
     });

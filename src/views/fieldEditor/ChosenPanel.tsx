@@ -2,7 +2,7 @@
 
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { change, drawnLang } from '../../board/writing/field';
+import { changeField, drawnLang } from '../../board/writing/field';
 import { type Field, stretchId, type TaxiEdge, type TaxiNode } from '../../core';
 import { Choice } from '../../parts/choice/Choice';
 import { Key } from '../../parts/key/Key';
@@ -32,7 +32,7 @@ const metres = numberWithin(-50_000, 50_000);
 
 function NodePanel({ node, field }: { readonly node: TaxiNode; readonly field: Field }) {
   const { id, kind, xM, yM, ends = [] } = node;
-  const set = (given: Parameters<typeof nodeEdit>[1]) => change(nodeEdit(id, given));
+  const set = (given: Parameters<typeof nodeEdit>[1]) => changeField(nodeEdit(id, given));
   const all = field.runways.flatMap((runway) => runway.ends.map(({ designator }) => designator));
   return (
     <section class={styles.group}>
@@ -95,7 +95,7 @@ function NodePanel({ node, field }: { readonly node: TaxiNode; readonly field: F
 
 const nodeEdit = (
   id: TaxiNode['id'],
-  set: Extract<Parameters<typeof change>[0], { readonly kind: 'node' }>['set'],
+  set: Extract<Parameters<typeof changeField>[0], { readonly kind: 'node' }>['set'],
 ) => ({ kind: 'node', id, set }) as const;
 
 /** Joining to another point without the plan: by its name. */
@@ -129,7 +129,7 @@ function Join({ node, field }: { readonly node: TaxiNode; readonly field: Field 
           const at = { on: 'node', id: other.id, xM: other.xM, yM: other.yM } as const;
           const on = isApron ? 'apron' : 'taxiway';
           const name = isApron ? 'apron' : letter.value;
-          change({ kind: 'laid', from: node.id, at, on, name });
+          changeField({ kind: 'laid', from: node.id, at, on, name });
           setTo('');
         }}
       >
@@ -146,7 +146,7 @@ function StretchPanel({ edge, field }: { readonly edge: TaxiEdge; readonly field
   const id = stretchId(edge);
   const nameOf = (of: string) => pointName(field.taxi.nodes.find((node) => node.id === of));
   const [from, to] = [edge.from, edge.to].sort();
-  const set = (given: Parameters<typeof stretchEdit>[1]) => change(stretchEdit(id, given));
+  const set = (given: Parameters<typeof stretchEdit>[1]) => changeField(stretchEdit(id, given));
   const runways = field.runways.map(({ ends }) =>
     ends
       .map(({ designator }) => designator)
@@ -208,14 +208,14 @@ function StretchPanel({ edge, field }: { readonly edge: TaxiEdge; readonly field
 
 const stretchEdit = (
   id: string,
-  set: Extract<Parameters<typeof change>[0], { readonly kind: 'stretch' }>['set'],
+  set: Extract<Parameters<typeof changeField>[0], { readonly kind: 'stretch' }>['set'],
 ) => ({ kind: 'stretch', id, set }) as const;
 
 type HotSpot = NonNullable<Field['taxi']['hotSpots']>[number];
 
 function HotSpotPanel({ hot, index }: { readonly hot: HotSpot; readonly index: number }) {
   const set = (given: Partial<HotSpot>) =>
-    change({ kind: 'hot-spot', index, to: { ...hot, ...given } });
+    changeField({ kind: 'hot-spot', index, to: { ...hot, ...given } });
   const present = (text: string) => anyText(80)(text) || null;
   return (
     <section class={styles.group}>

@@ -1,7 +1,7 @@
 /** One end of a runway being drawn: its number, elevation and declared distances. */
 
 import type { JSX } from 'preact';
-import { change, drawnLang } from '../../board/writing/field';
+import { changeField, drawnLang } from '../../board/writing/field';
 import { type RunwayEnd, readDesignator } from '../../core';
 import { anyText, EntryField, numberWithin, plainNumber } from './Entry';
 import styles from './FieldEditor.module.css';
@@ -35,7 +35,7 @@ export function EndEntry({ end, index, side }: EndEntryProps): JSX.Element {
         read={readDesignator}
         bad={words.numberBad}
         most={4}
-        onChange={(designator) => change({ kind: 'number', ...of, designator })}
+        onChange={(designator) => changeField({ kind: 'number', ...of, designator })}
       />
       <EntryField
         name={words.elevation}
@@ -43,7 +43,7 @@ export function EndEntry({ end, index, side }: EndEntryProps): JSX.Element {
         read={numberWithin(-1500, 20_000)}
         bad={words.elevationBad}
         most={8}
-        onChange={(elevationFt) => change({ kind: 'end', ...of, set: { elevationFt } })}
+        onChange={(elevationFt) => changeField({ kind: 'end', ...of, set: { elevationFt } })}
       />
       {DISTANCES.map((distance) => (
         <EntryField
@@ -53,7 +53,7 @@ export function EndEntry({ end, index, side }: EndEntryProps): JSX.Element {
           read={numberWithin(0, 10_000)}
           bad={words.metresBad}
           most={8}
-          onChange={(metres) => change({ kind: 'end', ...of, set: { [distance]: metres } })}
+          onChange={(metres) => changeField({ kind: 'end', ...of, set: { [distance]: metres } })}
         />
       ))}
       <EntryField
@@ -63,7 +63,7 @@ export function EndEntry({ end, index, side }: EndEntryProps): JSX.Element {
         read={anyText(80)}
         bad={words.closedBad}
         hint={words.closedHint}
-        onChange={(why) => change({ kind: 'closed', ...of, why: why || null })}
+        onChange={(why) => changeField({ kind: 'closed', ...of, why: why || null })}
       />
     </fieldset>
   );

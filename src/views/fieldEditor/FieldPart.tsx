@@ -2,7 +2,7 @@
 
 import type { JSX } from 'preact';
 import { languageName } from '../../board/language';
-import { change, drawnLang } from '../../board/writing/field';
+import { changeField, drawnLang } from '../../board/writing/field';
 import { type Field, languageOf, type Radio } from '../../core';
 import { Choice } from '../../parts/choice/Choice';
 import { Key } from '../../parts/key/Key';
@@ -37,14 +37,14 @@ export function FieldPart({ field }: { readonly field: Field }): JSX.Element {
           bad={words.codeBad}
           hint={words.codeHint}
           most={4}
-          onChange={(code) => change({ kind: 'head', set: { code } })}
+          onChange={(code) => changeField({ kind: 'head', set: { code } })}
         />
         <EntryField
           name={words.name}
           text={field.name}
           read={readName}
           bad={words.nameBad}
-          onChange={(name) => change({ kind: 'head', set: { name } })}
+          onChange={(name) => changeField({ kind: 'head', set: { name } })}
         />
       </div>
       <EntryField
@@ -55,7 +55,7 @@ export function FieldPart({ field }: { readonly field: Field }): JSX.Element {
         bad={words.aboutBad}
         most={600}
         lines={3}
-        onChange={(about) => change({ kind: 'head', set: { about } })}
+        onChange={(about) => changeField({ kind: 'head', set: { about } })}
       />
       <h3 class={styles.title}>{words.language}</h3>
       <p class={styles.hint}>{words.languageHint}</p>
@@ -63,14 +63,14 @@ export function FieldPart({ field }: { readonly field: Field }): JSX.Element {
         label={words.language}
         options={languagesFor(languageOf(field))}
         chosen={languageOf(field)}
-        onChoose={(language) => change({ kind: 'head', set: { language } })}
+        onChoose={(language) => changeField({ kind: 'head', set: { language } })}
       />
       <h3 class={styles.title}>{words.placeTitle}</h3>
       <p class={styles.hint}>{words.placeHint}</p>
       <PlaceEntry
         of={words.placeTitle}
         place={field.place}
-        onChange={(at) => change({ kind: 'place', at })}
+        onChange={(at) => changeField({ kind: 'place', at })}
       />
       <div class={styles.pair}>
         <EntryField
@@ -79,7 +79,7 @@ export function FieldPart({ field }: { readonly field: Field }): JSX.Element {
           read={numberWithin(-1500, 20_000)}
           bad={words.elevationBad}
           most={8}
-          onChange={(elevationFt) => change({ kind: 'elevation', elevationFt })}
+          onChange={(elevationFt) => changeField({ kind: 'elevation', elevationFt })}
         />
       </div>
       {ends.length > 0 && (
@@ -92,7 +92,7 @@ export function FieldPart({ field }: { readonly field: Field }): JSX.Element {
               ...ends.map((end) => ({ value: end, name: end })),
             ]}
             chosen={field.calmWindEnd ?? ''}
-            onChoose={(end) => change({ kind: 'calm-wind', end: end === '' ? null : end })}
+            onChoose={(end) => changeField({ kind: 'calm-wind', end: end === '' ? null : end })}
           />
         </>
       )}
@@ -102,7 +102,7 @@ export function FieldPart({ field }: { readonly field: Field }): JSX.Element {
       ))}
       <Key
         onPress={() =>
-          change({
+          changeField({
             kind: 'radio',
             index: field.radio.length,
             to: { name: field.name || UNNAMED, mhz: '118.0', service: 'traffic' },
@@ -122,7 +122,7 @@ const UNNAMED = 'Radio';
 
 function RadioEntry({ radio, index }: { readonly radio: Radio; readonly index: number }) {
   const set = (given: Partial<Radio>) =>
-    change({ kind: 'radio', index, to: { ...radio, ...given } });
+    changeField({ kind: 'radio', index, to: { ...radio, ...given } });
   return (
     <fieldset class={styles.group} aria-label={`${words.radio} ${radio.mhz}`}>
       <div class={styles.pair}>
@@ -148,7 +148,7 @@ function RadioEntry({ radio, index }: { readonly radio: Radio; readonly index: n
         chosen={radio.service}
         onChoose={(service) => set({ service })}
       />
-      <Key onPress={() => change({ kind: 'radio', index, to: null })}>
+      <Key onPress={() => changeField({ kind: 'radio', index, to: null })}>
         {words.removeRadio(radio.mhz)}
       </Key>
     </fieldset>

@@ -2,7 +2,7 @@
 
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { change } from '../../board/writing/field';
+import { changeField } from '../../board/writing/field';
 import { centreOf, type Field, type Runway } from '../../core';
 import { Choice } from '../../parts/choice/Choice';
 import { Key } from '../../parts/key/Key';
@@ -50,26 +50,26 @@ function RunwayEntry({ runway, index }: { readonly runway: Runway; readonly inde
           read={numberWithin(0, 10_000)}
           bad={words.widthBad}
           most={6}
-          onChange={(widthM) => change({ kind: 'runway', index, set: { widthM } })}
+          onChange={(widthM) => changeField({ kind: 'runway', index, set: { widthM } })}
         />
       </div>
       <Choice
         label={words.surface}
         options={surfaces()}
         chosen={runway.surface}
-        onChoose={(surface) => change({ kind: 'runway', index, set: { surface } })}
+        onChoose={(surface) => changeField({ kind: 'runway', index, set: { surface } })}
       />
       <Choice
         label={words.lights}
         options={lit()}
         chosen={runway.edgeLights ? 'yes' : 'no'}
-        onChoose={(is) => change({ kind: 'runway', index, set: { edgeLights: is === 'yes' } })}
+        onChoose={(is) => changeField({ kind: 'runway', index, set: { edgeLights: is === 'yes' } })}
       />
       <div class={styles.ends}>
         <EndEntry end={runway.ends[0]} index={index} side={0} />
         <EndEntry end={runway.ends[1]} index={index} side={1} />
       </div>
-      <Key onPress={() => change({ kind: 'runway-removed', index })}>
+      <Key onPress={() => changeField({ kind: 'runway-removed', index })}>
         {words.removeRunway(name)}
       </Key>
     </section>
@@ -80,7 +80,7 @@ function ByCentre({ runway, index }: { readonly runway: Runway; readonly index: 
   const line = centreOf(runway);
   if (!line) return <ByEnds runway={runway} index={index} />;
   const set = (given: Partial<typeof line>) =>
-    change({ kind: 'line', index, line: { ...line, ...given } });
+    changeField({ kind: 'line', index, line: { ...line, ...given } });
   return (
     <>
       <PlaceEntry of={words.middle} place={line.centre} onChange={(centre) => set({ centre })} />
@@ -115,14 +115,16 @@ function ByEnds({ runway, index }: { readonly runway: Runway; readonly index: nu
         of={words.end(one.designator)}
         place={one.at}
         onChange={(at) =>
-          change({ kind: 'line', index, line: { by: 'ends', ends: [at, other.at] } })
+          changeField({ kind: 'line', index, line: { by: 'ends', ends: [at, other.at] } })
         }
       />
       <p class={styles.label}>{words.end(other.designator)}</p>
       <PlaceEntry
         of={words.end(other.designator)}
         place={other.at}
-        onChange={(at) => change({ kind: 'line', index, line: { by: 'ends', ends: [one.at, at] } })}
+        onChange={(at) =>
+          changeField({ kind: 'line', index, line: { by: 'ends', ends: [one.at, at] } })
+        }
       />
     </>
   );

@@ -4,7 +4,7 @@
  */
 
 import { signal } from '@preact/signals';
-import { change, drawnField } from '../../board/writing/field';
+import { changeField, drawnField } from '../../board/writing/field';
 import { type Field, type NodeId, type StretchId, snap, stretchId } from '../../core';
 import { words } from './words';
 
@@ -81,7 +81,7 @@ export function tapAt(spot: Spot, reachM: number): void {
       }
       const on = tool.value;
       const name = on === 'taxiway' ? letter.value : 'apron';
-      change({ kind: 'laid', from: pen.value, at, on, name });
+      changeField({ kind: 'laid', from: pen.value, at, on, name });
       pen.value = at.on === 'node' ? at.id : lastNode();
       chosen.value = pen.value === null ? null : { kind: 'node', id: pen.value };
       return;
@@ -92,7 +92,7 @@ export function tapAt(spot: Spot, reachM: number): void {
       const near = snap(field, spot, { reachM: Math.max(15, reachM / 2) });
       // A stand lies apart from what it is placed beside: only an existing point becomes one.
       const at = isStand && near.on !== 'node' ? { ...rounded(spot), on: 'ground' as const } : near;
-      change({ kind: 'placed', what: isStand ? 'stand' : 'hold', at });
+      changeField({ kind: 'placed', what: isStand ? 'stand' : 'hold', at });
       const id = at.on === 'node' ? at.id : lastNode();
       if (id !== null) chosen.value = { kind: 'node', id };
       return;
@@ -100,7 +100,7 @@ export function tapAt(spot: Spot, reachM: number): void {
     case 'hot-spot': {
       const index = field.taxi.hotSpots?.length ?? 0;
       const to = { ...rounded(spot), name: `HS ${index + 1}`, about: words.hotSpotDefault };
-      change({ kind: 'hot-spot', index, to });
+      changeField({ kind: 'hot-spot', index, to });
       chosen.value = { kind: 'hot-spot', index };
     }
   }
@@ -136,9 +136,9 @@ function nearestTo(field: Field, spot: Spot, reachM: number): Selection | null {
 export function removeChosen(): void {
   const what = chosen.value;
   if (what === null) return;
-  if (what.kind === 'node') change({ kind: 'node-removed', id: what.id });
-  if (what.kind === 'stretch') change({ kind: 'stretch-removed', id: what.id });
-  if (what.kind === 'hot-spot') change({ kind: 'hot-spot', index: what.index, to: null });
+  if (what.kind === 'node') changeField({ kind: 'node-removed', id: what.id });
+  if (what.kind === 'stretch') changeField({ kind: 'stretch-removed', id: what.id });
+  if (what.kind === 'hot-spot') changeField({ kind: 'hot-spot', index: what.index, to: null });
   chosen.value = null;
   pen.value = null;
 }
@@ -150,13 +150,13 @@ export function moveChosen(spot: Spot): void {
   if (field === null || what === null) return;
   if (what.kind === 'hot-spot') {
     const hot = field.taxi.hotSpots?.[what.index];
-    if (hot) change({ kind: 'hot-spot', index: what.index, to: { ...hot, ...rounded(spot) } });
+    if (hot) changeField({ kind: 'hot-spot', index: what.index, to: { ...hot, ...rounded(spot) } });
   }
   if (what.kind !== 'node') return;
   const node = field.taxi.nodes.find(({ id }) => id === what.id);
   const on = snap(field, spot, { except: what.id });
   const at = node?.kind === 'runway' && on.on === 'centreline' ? on : spot;
-  change({ kind: 'node', id: what.id, set: { at: rounded(at) } });
+  changeField({ kind: 'node', id: what.id, set: { at: rounded(at) } });
 }
 
 /** Where the selection lies; null for a stretch, and without a selection. */

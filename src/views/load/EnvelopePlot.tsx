@@ -9,7 +9,7 @@ import { Asked } from '../../parts/asked/Asked';
 import { decimal, wholeNumber } from '../../parts/format';
 import styles from './LoadSheet.module.css';
 import { frameOf, type PlotFrame } from './plotFrame';
-import { told } from './told';
+import { exceededText } from './told';
 import { words } from './words';
 
 /** Millimetres: the precision of a centre of gravity. */
@@ -26,7 +26,7 @@ export function EnvelopePlot({ sheet, envelope }: EnvelopeProps): JSX.Element {
   const { takeoffArmM, landingArmM, burn } = sheet;
   if (takeoffArmM === null || landingArmM === null) return <p>{words.noArms}</p>;
   const outside = sheet.exceeded.find(({ code }) => code === 'outside-envelope');
-  const says = outside === undefined ? words.stays : told(outside, []).text;
+  const says = outside === undefined ? words.stays : exceededText(outside, []).text;
   return (
     <>
       {envelope === null ? (

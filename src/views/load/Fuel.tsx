@@ -5,7 +5,7 @@ import type { Exceeded, Loading } from '../../core';
 import { NumberField } from '../../parts/field/NumberField';
 import { wholeNumber } from '../../parts/format';
 import styles from './LoadSheet.module.css';
-import { told } from './told';
+import { exceededText } from './told';
 import { words } from './words';
 
 /** Typed masses are accepted up to here, even if no tank holds them: the sheet says so. */
@@ -67,7 +67,7 @@ export function Fuel({ fuel, fuelKg, exceeded, onMove, onChange }: FuelProps): J
       {wrong === undefined ? (
         <p class={styles.hint}>{words.tanks(wholeNumber(maxKg), wholeNumber(landingKg))}</p>
       ) : (
-        <p class={styles.bad}>{told(wrong, []).drawn}</p>
+        <p class={styles.bad}>{exceededText(wrong, []).drawn}</p>
       )}
     </>
   );

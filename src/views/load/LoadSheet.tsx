@@ -22,7 +22,7 @@ import { Items } from './Items';
 import styles from './LoadSheet.module.css';
 import { Masses } from './Masses';
 import { StationEntry } from './StationEntry';
-import { named, told } from './told';
+import { exceededText, named } from './told';
 import { words } from './words';
 
 /** The sheet behind the mass. */
@@ -135,7 +135,7 @@ function Verdict({ sheet, loading }: { sheet: Loaded; loading: Loading }) {
           <p>{within}</p>
         ) : (
           sheet.exceeded.map((exceeded) => {
-            const { text, drawn } = told(exceeded, loading.stations);
+            const { text, drawn } = exceededText(exceeded, loading.stations);
             return (
               <p key={text} class={styles.bad}>
                 {drawn}

@@ -8,7 +8,7 @@ import { NumberField } from '../../parts/field/NumberField';
 import { wholeNumber } from '../../parts/format';
 import { MOST_KG } from './Fuel';
 import styles from './LoadSheet.module.css';
-import { named, namedIn, told } from './told';
+import { exceededText, named, namedIn } from './told';
 import { words } from './words';
 
 interface StationProps {
@@ -30,7 +30,7 @@ export function StationEntry({ station, load, exceeded, onChange }: StationProps
       <Carried station={station} kg={carriedKg(load, station)} onChange={onChange} />
       {exceeded.map((one) => (
         <p key={one.code} class={styles.bad}>
-          {told(one, [station]).drawn}
+          {exceededText(one, [station]).drawn}
         </p>
       ))}
     </section>

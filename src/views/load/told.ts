@@ -20,7 +20,7 @@ export function namedIn(sentence: (name: string) => string, name: string): Compo
 const byWhole = (kg: number) => wholeNumber(Math.max(1, Math.ceil(kg - 0.5)));
 
 /** The sentence for what is exceeded, as plain text and as it is drawn. */
-export function told(exceeded: Exceeded, stations: readonly Station[]): Worded {
+export function exceededText(exceeded: Exceeded, stations: readonly Station[]): Worded {
   if (exceeded.code !== 'station-over') return worded(undefined, () => sentence(exceeded));
   const written = stations.find(({ id }) => id === exceeded.station)?.name ?? exceeded.station;
   const { text, lang } = aircraftText(written);

@@ -8,7 +8,7 @@ import { Assumed } from './Assumed';
 import { Glance } from './Glance';
 import { Group, Line, Pair, PairHead } from './Line';
 import styles from './Numbers.module.css';
-import { NoNumbers } from './TakeoffToday';
+import { WithoutNumbers } from './TakeoffToday';
 import { words } from './words';
 
 /** Heights over the threshold to start down from, ft. */
@@ -21,9 +21,9 @@ const FT_PER_NM = (1852 / 0.3048) * Math.tan((3 * Math.PI) / 180);
 export function LandingPanel({ today }: { today: TodayBrief }): JSX.Element {
   const { planned, expected } = today.landing;
   if (planned.because !== null)
-    return <NoNumbers because={planned.because} title={words.landing} />;
+    return <WithoutNumbers because={planned.because} title={words.landing} />;
   if (expected.because !== null)
-    return <NoNumbers because={expected.because} title={words.landing} />;
+    return <WithoutNumbers because={expected.because} title={words.landing} />;
   const [plan, hope] = [planned.figures, expected.figures];
   const needed = plan.plannedM.value ?? 0;
   const left = plan.plannedLeftM.value;

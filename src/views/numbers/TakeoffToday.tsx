@@ -14,9 +14,9 @@ import { words } from './words';
 export function TakeoffPanel({ today }: { today: TodayBrief }): JSX.Element {
   const { planned, expected } = today.takeoff;
   if (planned.because !== null)
-    return <NoNumbers because={planned.because} title={words.takeoff} />;
+    return <WithoutNumbers because={planned.because} title={words.takeoff} />;
   if (expected.because !== null)
-    return <NoNumbers because={expected.because} title={words.takeoff} />;
+    return <WithoutNumbers because={expected.because} title={words.takeoff} />;
   const [plan, hope] = [planned.figures, expected.figures];
   const { boundBy } = planned.raw.stop;
   const short = [plan.toraLeftM, plan.todaLeftM].some(({ value }) => value !== null && value < 0);
@@ -89,7 +89,13 @@ export function TakeoffPanel({ today }: { today: TodayBrief }): JSX.Element {
 }
 
 /** Why nothing can be computed. */
-export function NoNumbers({ title, because }: { title: string; because: string }): JSX.Element {
+export function WithoutNumbers({
+  title,
+  because,
+}: {
+  title: string;
+  because: string;
+}): JSX.Element {
   return (
     <section>
       <h2 class={styles.title}>{title}</h2>

@@ -6,7 +6,7 @@
 import type { JSX } from 'preact';
 import { awake } from '../../board/awake';
 import { sheet } from '../../board/places';
-import { goBackToStoreBefore, isBeside } from '../../board/record/everything';
+import { goBackToStoreBefore, isStoreBeside } from '../../board/record/everything';
 import { cardAtLineUp, keptBeside } from '../../board/steps/card';
 import { askToWatch } from '../../board/watch';
 import {
@@ -78,7 +78,7 @@ export function DevicePart(): JSX.Element {
         </Key>
       )}
       {fullScreenRefused.value && <p class={styles.hint}>{words.fullScreenRefused}</p>}
-      {isBeside() && (
+      {isStoreBeside() && (
         <>
           <p class={styles.hint}>{words.isBeside}</p>
           <Key onPress={goBackToStoreBefore}>{words.goBack}</Key>

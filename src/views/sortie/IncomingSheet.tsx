@@ -2,7 +2,7 @@
 
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { aircraft } from '../../board/documents/documents';
+import { listedAircraft } from '../../board/documents/documents';
 import {
   type AgainstOwn,
   type Incoming,
@@ -102,7 +102,7 @@ function IncomingDocument({ incoming }: { incoming: Extract<Incoming, { kind: 'd
   const lang = 'phases' in document.content ? langOf(languageOf(document.content)) : undefined;
   const kind = words.kinds[document.kind] ?? '';
   const flown = 'phases' in document.content ? document.content.aircraft : null;
-  const isMissing = flown !== null && !aircraft.value.some(({ code }) => code === flown);
+  const isMissing = flown !== null && !listedAircraft.value.some(({ code }) => code === flown);
   return (
     <>
       <h3 class={styles.name}>{marked(lang, (itself) => words.document(kind, itself), name)}</h3>

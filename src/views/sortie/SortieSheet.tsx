@@ -4,7 +4,7 @@ import type { ListedProcedure } from 'virtual:lapstrip-catalogue';
 import type { ComponentChildren, JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { inputs, settled, sortie } from '../../board/board';
-import { aircraft, fields } from '../../board/documents/documents';
+import { listedAircraft, listedFields } from '../../board/documents/documents';
 import { chosenProcedure } from '../../board/documents/inUse';
 import { takeReceived } from '../../board/documents/ownDocuments';
 import { proceduresFor } from '../../board/documents/procedures';
@@ -45,7 +45,7 @@ export function SortieSheet({ onClose }: { onClose: () => void }): JSX.Element {
       <div class={styles.parts}>
         <Part title={words.field}>
           <ul>
-            {offeredFields(fields.value, flown).map((field) => (
+            {offeredFields(listedFields.value, flown).map((field) => (
               <li key={field.hash}>
                 <button
                   type="button"
@@ -64,10 +64,10 @@ export function SortieSheet({ onClose }: { onClose: () => void }): JSX.Element {
         <Part title={words.aircraft}>
           <Choice
             label={words.aircraft}
-            options={aircraft.value.map(({ hash, name }) => ({ value: hash, name }))}
+            options={listedAircraft.value.map(({ hash, name }) => ({ value: hash, name }))}
             chosen={chosen.aircraft}
             onChoose={(hash) => {
-              const taken = aircraft.value.find((listed) => listed.hash === hash);
+              const taken = listedAircraft.value.find((listed) => listed.hash === hash);
               if (taken) chooseAircraft(taken);
             }}
           />

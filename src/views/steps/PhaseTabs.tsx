@@ -7,7 +7,7 @@ import { chosenProcedure, procedure } from '../../board/documents/inUse';
 import { stepsLang } from '../../board/language';
 import { openSheet } from '../../board/places';
 import { tie } from '../../board/steps/memory';
-import { goOnFrom, tick } from '../../board/steps/stepping';
+import { resumeFrom, tick } from '../../board/steps/stepping';
 import {
   mayDoNow,
   mayGoOnFrom,
@@ -129,7 +129,7 @@ function Row({ row, onClose }: { row: StepRow; onClose: () => void }) {
       {mayGoOnFrom(row) && (
         <Key
           onPress={() => {
-            goOnFrom(row);
+            resumeFrom(row);
             onClose();
           }}
         >

@@ -2,7 +2,7 @@
 
 import type { ComponentChildren, JSX } from 'preact';
 import { sortie } from '../../board/board';
-import { steps, times } from '../../board/flight/flight';
+import { phasePace, steps } from '../../board/flight/flight';
 import { wallMs } from '../../board/flight/time';
 import { callLang, stepsLang, stepsLanguage, withinSentence } from '../../board/language';
 import { type FactName, type Moment, rowsOf, type Step, type StepRow, type Walk } from '../../core';
@@ -105,7 +105,7 @@ function Waiting({ expectS }: { expectS: number | undefined }) {
 /** How long the phase and the step have taken so far. */
 function Timers({ walk, withStep }: { walk: Walk; withStep: boolean }) {
   const since = lastMs();
-  const took = times.value;
+  const took = phasePace.value;
   if (since === null || took === null) return null;
   const goneMs = wallMs.value - since;
   const inPhase = sortie.value.list === null && took.lastMs !== null;

@@ -4,16 +4,16 @@ import type { ComponentChildren, JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { documents, inputs, settled, wind } from '../../board/board';
 import {
-  back,
   closeStretch,
   fault,
   from,
-  out,
   placeAt,
   progress,
   route,
+  routeIn,
+  routeOut,
   taxiParts,
-  told,
+  toldRoute,
 } from '../../board/flight/taxi';
 import { paintedLang } from '../../board/language';
 import type { Field, Route, TaxiEdge, TaxiNode } from '../../core';
@@ -34,8 +34,8 @@ export function PlanPanel({ onRoute }: { onRoute: () => void }): JSX.Element | n
   const { field } = documents.value;
   const parts = taxiParts.value;
   if (field === null || parts === null) return <div class={styles.panel} />;
-  const way = route.value;
-  const spoken = tellRoute(told.value, settled.value.controlled === true);
+  const shown = route.value;
+  const spoken = tellRoute(toldRoute.value, settled.value.controlled === true);
   const { stretchId } = parts;
   const closed = new Set(inputs.value.taxiClosed);
   return (
@@ -48,16 +48,16 @@ export function PlanPanel({ onRoute }: { onRoute: () => void }): JSX.Element | n
           edges={field.taxi.edges}
           isClosed={(edge) => closed.has(stretchId(edge))}
           using={wind.value.using}
-          route={way?.points ?? []}
+          route={shown?.points ?? []}
           goneM={progress.value?.goneM ?? 0}
-          crossings={way?.crossings ?? []}
+          crossings={shown?.crossings ?? []}
           hotSpots={field.taxi.hotSpots ?? []}
-          from={way?.nodes[0] ?? from.value}
-          to={way?.nodes.at(-1) ?? null}
+          from={shown?.nodes[0] ?? from.value}
+          to={shown?.nodes.at(-1) ?? null}
           picked={picked}
           onPick={setPicked}
           closer={closer}
-          upDeg={planUp.value === 'way' && way !== null ? headingAhead(way) : null}
+          upDeg={planUp.value === 'way' && shown !== null ? headingAhead(shown) : null}
           windFromDeg={wind.value.fromTrueDeg}
           words={{ ...words.planWords, label: `${words.plan(field.name)}. ${spoken}` }}
         />
@@ -113,10 +113,10 @@ function Note() {
 
 function noteOf(): string | null {
   if (fault.value !== null) return faultWords(fault.value);
-  const exit = back.value?.exit ?? null;
+  const exit = routeIn.value?.exit ?? null;
   const usedM = route.value?.runwayM ?? 0;
   if (usedM > 0 && exit === null) return words.runwayUsed(wholeNumber(usedM));
-  const entry = out.value?.entry ?? null;
+  const entry = routeOut.value?.entry ?? null;
   if (entry !== null && entry.backtrackM > 0)
     return words.backtrackNote(wholeNumber(entry.backtrackM));
   if (exit === null) return null;

@@ -8,15 +8,15 @@ import {
   closeStretch,
   enterAt,
   fault,
-  out,
   placeAt,
-  placed,
+  placedAt,
   route,
-  standing,
+  routeOut,
+  standNow,
   stands,
   takeVia,
   taxiParts,
-  told,
+  toldRoute,
   turns,
 } from '../../board/flight/taxi';
 import { today } from '../../board/flight/today';
@@ -42,7 +42,7 @@ export function RouteSheet({ onClose }: { onClose: () => void }): JSX.Element {
       <InWords />
       <From />
       <Entries />
-      <Ways />
+      <Routes />
       <Turns />
       <HotSpots />
       <Own />
@@ -53,7 +53,7 @@ export function RouteSheet({ onClose }: { onClose: () => void }): JSX.Element {
 }
 
 function InWords() {
-  const text = tellRoute(told.value, settled.value.controlled === true);
+  const text = tellRoute(toldRoute.value, settled.value.controlled === true);
   return text === '' ? null : (
     <section class={styles.part}>
       <h3>{words.inWords}</h3>
@@ -89,7 +89,7 @@ function From() {
       <h3>{words.fromTitle}</h3>
       <div class={styles.choices}>
         {stands.value.map((node) => (
-          <Key key={node.id} pressed={standing.value === node.id} onPress={() => placeAt(node.id)}>
+          <Key key={node.id} pressed={standNow.value === node.id} onPress={() => placeAt(node.id)}>
             {markedText(paintedLang(), node.name ?? node.id)}
           </Key>
         ))}
@@ -114,7 +114,7 @@ function Points({ title }: { title: string }) {
       <h3>{title}</h3>
       <div class={styles.choices}>
         {points.map((node) => (
-          <Key key={node.id} pressed={placed.value === node.id} onPress={() => placeAt(node.id)}>
+          <Key key={node.id} pressed={placedAt.value === node.id} onPress={() => placeAt(node.id)}>
             {pointCalled(node, plan, words.points)}
           </Key>
         ))}
@@ -124,17 +124,17 @@ function Points({ title }: { title: string }) {
 }
 
 function Entries() {
-  const way = out.value;
-  if (way === null || way.entries.length < 1 || way.entry === null) return null;
+  const planned = routeOut.value;
+  if (planned === null || planned.entries.length < 1 || planned.entry === null) return null;
   return (
     <section class={styles.part}>
-      <h3>{words.entryTitle(way.entry.end)}</h3>
+      <h3>{words.entryTitle(planned.entry.end)}</h3>
       <ul class={styles.rows}>
-        {way.entries.map((entry) => (
+        {planned.entries.map((entry) => (
           <li key={`${entry.hold} ${entry.rollsFromM}`}>
             <Key
               className={styles.row ?? ''}
-              pressed={entry === way.entry}
+              pressed={entry === planned.entry}
               onPress={() =>
                 enterAt(
                   { end: entry.end, hold: entry.hold, intersection: entry.rollsFromM > 0 },
@@ -173,28 +173,28 @@ function fitWords({ runM }: OfferedEntry): string {
     : words.runNeeded(wholeNumber(neededM), wholeNumber(leftM));
 }
 
-function Ways() {
+function Routes() {
   const parts = taxiParts.value;
   const taken = route.value;
-  if (parts === null || taken === null || out.value === null) return null;
-  const others = out.value.alternatives;
+  if (parts === null || taken === null || routeOut.value === null) return null;
+  const others = routeOut.value.alternatives;
   const all = [taken, ...others].sort((a, b) => a.lengthM - b.lengthM);
   return (
     <section class={styles.part}>
-      <h3>{words.waysTitle}</h3>
-      {others.length === 0 && <p>{words.waysNone}</p>}
+      <h3>{words.routesTitle}</h3>
+      {others.length === 0 && <p>{words.routesNone}</p>}
       <ul class={styles.rows}>
-        {all.map((way) => (
-          <li key={parts.routeKey(way)}>
+        {all.map((one) => (
+          <li key={parts.routeKey(one)}>
             <Key
               className={styles.row ?? ''}
-              pressed={way === taken}
-              onPress={() => takeVia(way === all[0] ? null : parts.routeKey(way))}
+              pressed={one === taken}
+              onPress={() => takeVia(one === all[0] ? null : parts.routeKey(one))}
             >
-              <span>{words.way(namesOf(way), wholeNumber(way.lengthM))}</span>
-              {way.crossings.length > 0 && (
+              <span>{words.way(namesOf(one), wholeNumber(one.lengthM))}</span>
+              {one.crossings.length > 0 && (
                 <small>
-                  {words.crossesRunways(way.crossings.map(({ runway }) => runway).join(', '))}
+                  {words.crossesRunways(one.crossings.map(({ runway }) => runway).join(', '))}
                 </small>
               )}
             </Key>

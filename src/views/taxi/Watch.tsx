@@ -2,7 +2,7 @@
 
 import type { JSX } from 'preact';
 import { documents, wind } from '../../board/board';
-import { fault, passNext, progress, takeBackPassing, times } from '../../board/flight/taxi';
+import { fault, passNext, progress, routePace, takeBackPassing } from '../../board/flight/taxi';
 import { wallMs } from '../../board/flight/time';
 import { openPlace } from '../../board/places';
 import { openCard, wasJustClosed } from '../../board/steps/card';
@@ -18,7 +18,7 @@ import { words } from './words';
 /** The last measurement, and the key for the next point. */
 export function TaxiWatch({ onRoute }: { onRoute: () => void }): JSX.Element | null {
   const at = progress.value;
-  if (at === null) return <NoWay onRoute={onRoute} />;
+  if (at === null) return <NoRoute onRoute={onRoute} />;
   const stretch = at.stretches.at(-1) ?? null;
   return (
     <section class={styles.watch}>
@@ -55,7 +55,7 @@ function Opener() {
 }
 
 /** Without a route: the key that helps find one. */
-function NoWay({ onRoute }: { onRoute: () => void }) {
+function NoRoute({ onRoute }: { onRoute: () => void }) {
   if (fault.value === null) return null;
   return (
     <section class={styles.watch}>
@@ -77,7 +77,7 @@ function NoWay({ onRoute }: { onRoute: () => void }) {
 function Ahead() {
   const at = progress.value;
   const maxKt = documents.value.aircraft?.taxi.maxKt;
-  const takes = times.value;
+  const takes = routePace.value;
   if (at === null || takes?.leftS == null || maxKt === undefined) return null;
   return (
     <p>
@@ -92,7 +92,7 @@ function Measured({ stretch }: { stretch: Stretch }) {
   const maxKt = documents.value.aircraft?.taxi.maxKt ?? null;
   // A stretch too short to time by thumb gives no speed, and so none that is too high.
   const isOver = mostKt !== null && maxKt !== null && groundKt > maxKt;
-  const takes = times.value;
+  const takes = routePace.value;
   return (
     <>
       <p>

@@ -55,11 +55,11 @@ export function faultWords(fault: TaxiFault): string {
     case 'no-exit':
       return `The plan shows no way off runway ${fault.end}.`;
     case 'closed':
-      return `What you closed cuts the field in two here: no way is left. Closed: ${fault.stretches.map((one) => one.replace('~', ' to ')).join(', ')}.`;
+      return `What you closed cuts the field in two here: no route is left. Closed: ${fault.stretches.map((one) => one.replace('~', ' to ')).join(', ')}.`;
     case 'too-narrow':
-      return `Every way has a taxiway narrower than ${decimal(fault.neededWidthM, 1)} m, which this gear needs.`;
+      return `Every route has a taxiway narrower than ${decimal(fault.neededWidthM, 1)} m, which this gear needs.`;
     case 'one-way':
-      return 'A one-way taxiway leads the other way: no way from here.';
+      return 'A one-way taxiway leads the other way: no route from here.';
     case 'in-pieces':
       return 'The plan is in pieces: nothing joins this point to the runway’s holding point.';
   }

@@ -96,11 +96,11 @@ export const words: Translated<typeof english> = {
   runShort: (needed, short) => `heute nötig ${needed} m: ${short} m zu wenig`,
   runUnknown: 'was heute nötig ist, ist nicht bekannt',
   taxiDistance: (metres) => `${metres} m Rollweg`,
-  waysTitle: 'Wege',
+  routesTitle: 'Wege',
   way: (names, metres) => `${names}, ${metres} m`,
   direct: 'nur Vorfeld',
   crossesRunways: (runways) => `kreuzt ${runways}`,
-  waysNone: 'Kein anderer Weg ist höchstens ein Zehntel länger als dieser.',
+  routesNone: 'Kein anderer Weg ist höchstens ein Zehntel länger als dieser.',
   inWords: 'In Worten',
   exitAt: (name, metres) =>
     `Die Landung von heute verlässt die Piste voraussichtlich bei ${name}, ${metres} m nach der Schwelle.`,

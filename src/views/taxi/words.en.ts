@@ -92,11 +92,11 @@ export const words = {
   runShort: (needed: string, short: string) => `today needs ${needed} m: ${short} m short`,
   runUnknown: 'what today needs is not known',
   taxiDistance: (metres: string) => `${metres} m of taxi`,
-  waysTitle: 'Ways',
+  routesTitle: 'Routes',
   way: (names: string, metres: string) => `${names}, ${metres} m`,
   direct: 'apron only',
   crossesRunways: (runways: string) => `crosses ${runways}`,
-  waysNone: 'No other way is within a tenth of this one.',
+  routesNone: 'No other route is within a tenth of this one.',
   inWords: 'In words',
   exitAt: (name: string, metres: string) =>
     `Today’s landing is likely to leave at ${name}, ${metres} m from the threshold.`,

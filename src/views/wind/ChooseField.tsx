@@ -4,7 +4,7 @@ import type { ListedField } from 'virtual:lapstrip-catalogue';
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { inputs } from '../../board/board';
-import { aircraft, fields } from '../../board/documents/documents';
+import { listedAircraft, listedFields } from '../../board/documents/documents';
 import { shownText } from '../../board/language';
 import { typing } from '../../board/places';
 import { chooseAircraft, chooseField } from '../../board/record/choices';
@@ -22,17 +22,17 @@ export function ChooseField(): JSX.Element {
       <section>
         <h2 class={styles.title}>{words.chooseAircraft}</h2>
         <Choice
-          options={aircraft.value.map(({ hash, name }) => ({ value: hash, name }))}
+          options={listedAircraft.value.map(({ hash, name }) => ({ value: hash, name }))}
           chosen={inputs.value.aircraft}
           onChoose={(hash) => {
-            const taken = aircraft.value.find((listed) => listed.hash === hash);
+            const taken = listedAircraft.value.find((listed) => listed.hash === hash);
             if (taken) chooseAircraft(taken);
           }}
         />
       </section>
       <h2 class={styles.title}>{words.chooseField}</h2>
       <ul class={styles.fields}>
-        {offeredFields(fields.value, flown).map((field) => (
+        {offeredFields(listedFields.value, flown).map((field) => (
           <li key={field.hash}>
             <button
               type="button"

@@ -11,7 +11,7 @@ import { stretchId } from '../../../src/core/taxi/rules';
 import {
   beginHistory,
   changed,
-  standing as drawn,
+  documentNow as drawn,
   type History,
   redone as redo,
   restoredHistory,

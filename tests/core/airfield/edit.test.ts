@@ -8,7 +8,7 @@ import { findEnd } from '../../../src/core/airfield/findEnd';
 import { centreOf } from '../../../src/core/airfield/runwayLine';
 import { degreesOf } from '../../../src/core/angle';
 import { readDocument } from '../../../src/core/readDocument.schema';
-import { wayOut } from '../../../src/core/taxi/wayOut';
+import { findRouteOut } from '../../../src/core/taxi/routeOut';
 import { drawnBy, led, MIDDLE, put, STRIP, small, spot } from './drawing';
 
 const node = (field: Field, name: string) => {
@@ -151,7 +151,7 @@ test('a field drawn from nothing passes its schema, and leads from the stand to 
   expect(readDocument(JSON.stringify(field)).problems).toBeNull();
   const from = node(field, 'Stand 1').id;
   for (const end of ['09', '27']) {
-    const way = wayOut({
+    const way = findRouteOut({
       field,
       from,
       end,

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { wholeDay } from '../../../src/core/day/askDay';
 import { type Day, day } from '../../../src/core/day/day';
-import { type Memo, once } from '../../../src/core/day/memo';
+import { type Memo, plainMemo } from '../../../src/core/day/memo';
 import type { Moment } from '../../../src/core/sortie/entry';
 import { foldSortie } from '../../../src/core/sortie/fold';
 import { demoFields } from '../documents/demo';
@@ -86,7 +86,7 @@ test('however its sources change, a day kept by signals is the day worked out af
       );
       for (const change of changes) {
         now.value = sourcesAt(...change);
-        expect(said(kept)).toEqual(said(day(now.peek(), once)));
+        expect(said(kept)).toEqual(said(day(now.peek(), plainMemo)));
       }
     }),
     { numRuns: 15 },
@@ -281,7 +281,7 @@ test('QNH and density altitude are told only where someone gave them', () => {
 test('while today’s numbers are on their way, what they would change is not known', () => {
   const sources = sourcesAt(moment('27012KT', { chosen: CHOSEN }), HARROW, TABLES);
   const facts = (physics: 'loading' | 'failed') =>
-    day({ ...sources, parts: { ...sources.parts, physics: () => physics } }, once).facts();
+    day({ ...sources, parts: { ...sources.parts, physics: () => physics } }, plainMemo).facts();
   expect(facts('loading')).toMatchObject({
     rotateKt: null,
     approachKt: null,

@@ -5,7 +5,7 @@ import { describe, expect, test } from 'vitest';
 import type { Aircraft } from '../../../src/core/aircraft/aircraft';
 import type { Field } from '../../../src/core/airfield/field';
 import { type Day, day } from '../../../src/core/day/day';
-import { once } from '../../../src/core/day/memo';
+import { plainMemo } from '../../../src/core/day/memo';
 import { type DayGiven, lengthsNeeded, todayStage } from '../../../src/core/day/today';
 import { answerWind } from '../../../src/core/day/wind';
 import { known } from '../../../src/core/figure';
@@ -28,7 +28,7 @@ function judged(
   massKg: number | null = null,
 ) {
   const documents = { field, aircraft, procedure: null };
-  const asked = day(sourcesAt(moment(windText, own), documents, TABLES), once);
+  const asked = day(sourcesAt(moment(windText, own), documents, TABLES), plainMemo);
   const given = asked.dayGiven();
   if (given === null) throw new Error('nothing to work out');
   const wind = massKg === null ? asked.wind() : windAtMass(asked, given, massKg);

@@ -3,7 +3,7 @@
 import fc from 'fast-check';
 import { settledSources } from '../../../src/core/day/askDay';
 import { day } from '../../../src/core/day/day';
-import { once } from '../../../src/core/day/memo';
+import { plainMemo } from '../../../src/core/day/memo';
 import type { Documents, LateParts, Sources, WindText } from '../../../src/core/day/sources';
 import { wholeWind } from '../../../src/core/day/wholeWind';
 import * as sunlight from '../../../src/core/earth/sunlight';
@@ -70,7 +70,7 @@ export function sourcesAt(moment: AskedMoment, documents: Documents, tables: Tab
 
 /** The day at a moment: each stage is worked out when it is asked for. */
 export function brief(moment: AskedMoment, documents: Documents, tables: Tables) {
-  const asked = day(sourcesAt(moment, documents, tables), once);
+  const asked = day(sourcesAt(moment, documents, tables), plainMemo);
   return {
     get settled() {
       return asked.settled();

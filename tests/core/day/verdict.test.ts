@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { askDay } from '../../../src/core';
 import { day } from '../../../src/core/day/day';
-import { once } from '../../../src/core/day/memo';
+import { plainMemo } from '../../../src/core/day/memo';
 import { CAUTIONS } from '../../../src/core/day/verdict';
 import type { Shortfall } from '../../../src/core/runway/question';
 import { type FlightGiven, flight, spareN, trueSpeeds } from '../aircraft/flight';
@@ -70,7 +70,7 @@ test('while a part is on its way, no cautions mean nothing yet, and that is said
   const sources = sourcesAt(moment('28010KT'), HARROW, TABLES);
   const { verdict } = day(
     { ...sources, parts: { ...sources.parts, physics: () => 'loading', sun: () => 'failed' } },
-    once,
+    plainMemo,
   );
   expect(verdict()).toMatchObject({ awaited: ['physics'], failed: ['sun'] });
 });

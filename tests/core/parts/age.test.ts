@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { beforeAll, expect, test } from 'vitest';
-import { old } from '../../../src/parts/age';
+import { ageText } from '../../../src/parts/age';
 import { ago } from '../../../src/parts/ago';
 import { speak } from '../../../src/parts/catalogues';
 
@@ -26,10 +26,10 @@ test.each([
 });
 
 test('the age of a wind is said in the same measure', () => {
-  expect(old(6 * MINUTE)).toBe('6 min old');
-  expect(old(-1)).toBe('just now');
+  expect(ageText(6 * MINUTE)).toBe('6 min old');
+  expect(ageText(-1)).toBe('just now');
   // A clock that was set back makes nothing fresh.
-  expect(old(-2 * HOUR)).toBe('age unknown');
+  expect(ageText(-2 * HOUR)).toBe('age unknown');
 });
 
 test('what is said never makes a thing older than it is, and is off by less than its unit', () => {

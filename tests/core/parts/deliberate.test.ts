@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { HOLD_MS, refusalOf, SETTLE_MS, type Tap } from '../../../src/parts/key/deliberate';
+import { HOLD_MS, SETTLE_MS } from '../../../src/device/presses';
+import { refusalOf, type Tap } from '../../../src/parts/key/deliberate';
 
 // The bounds are common practice, no published source: a tap of 80 to 800 ms that moves less than
 // 12 px, by one pointer, half a second after the step changed, and not the touch that wakes.

@@ -23,7 +23,7 @@ const BEGUN: Editing = history.beginHistory(START);
 const edited = (editing: Editing, edit: ProcedureEdit, typing = false): Editing =>
   history.changed(procedureChanges, editing, edit, typing);
 
-const { settled, standing, undone } = history;
+const { changeClosed: settled, documentNow: standing, undone } = history;
 
 const manyEdits = fc.array(
   fc.record({ edit: anyEdit(START), typing: fc.boolean(), settle: fc.boolean() }),

@@ -35,8 +35,8 @@ describe('a page that is killed', () => {
     const { drawing: next } = await page();
     const { drawing } = await page();
     await drawing.openDraft(null);
-    drawing.change({ kind: 'head', set: { code: 'XTSL' } });
-    drawing.change({ kind: 'head', set: { name: 'Teasel Flat' } });
+    drawing.changeField({ kind: 'head', set: { code: 'XTSL' } });
+    drawing.changeField({ kind: 'head', set: { name: 'Teasel Flat' } });
     await passed(SAFE_AFTER_MS);
     await next.openDraft(null);
     expect(next.drawnField.value).toMatchObject({ code: 'XTSL', name: 'Teasel Flat' });
@@ -49,7 +49,7 @@ describe('a page that is killed', () => {
     const name = 'Teasel Flat on the moor';
     const typedAt: number[] = [];
     for (let length = 1; length <= name.length; length++) {
-      drawing.change({ kind: 'head', set: { name: name.slice(0, length) } });
+      drawing.changeField({ kind: 'head', set: { name: name.slice(0, length) } });
       typedAt.push(performance.now());
       await passed(30);
     }

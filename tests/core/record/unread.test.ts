@@ -71,7 +71,7 @@ test('a stored draft of version 1 that is none does no harm', async () => {
 
 test('what was set aside is put back by a version that can read it', async () => {
   await openWindow();
-  const { change } = await import('../../../src/record/drafts');
+  const { changeDrafts: change } = await import('../../../src/record/drafts');
   const value = stamped('mended', 3, wind('28014KT'));
   await change([{ code: ' aside/entries/mended', part: 'entries', value } as { code: string }], []);
   const { record } = await openWindow();

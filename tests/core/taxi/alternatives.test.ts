@@ -1,7 +1,7 @@
 /** Other ways to the same holding point. */
 
 import { expect, test } from 'vitest';
-import { wayOut } from '../../../src/core/taxi/wayOut';
+import { findRouteOut } from '../../../src/core/taxi/routeOut';
 import { drawn, FREE, node, stretch } from './drawn';
 
 /** From S to the holding point h by A, 1000 m, or by way of B, `longerM` more. */
@@ -22,7 +22,7 @@ function besideA(longerM: number) {
       stretch('A', 'h', 'r'),
     ],
   );
-  return wayOut({ field, from: 'S', end: '27', rules: FREE }).alternatives;
+  return findRouteOut({ field, from: 'S', end: '27', rules: FREE }).alternatives;
 }
 
 test('a way a tenth longer than the shortest is offered, and one longer than that is not', () => {
@@ -52,7 +52,7 @@ test('no way is offered that rolls along more of a runway', () => {
       stretch('E', 'r', 'h'),
     ],
   );
-  const way = wayOut({ field, from: 'S', end: '27', rules: FREE });
+  const way = findRouteOut({ field, from: 'S', end: '27', rules: FREE });
   expect(way.route?.runwayM).toBeCloseTo(495, 9);
   expect(way.alternatives).toEqual([]);
 });

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { turnRadiusM } from '../../../src/core/taxi/pace';
-import { wayOut } from '../../../src/core/taxi/wayOut';
+import { findRouteOut } from '../../../src/core/taxi/routeOut';
 import { drawn, FREE, node, stretch } from './drawn';
 
 test('an arc takes no more than half of the shorter of the two stretches it joins, whichever comes first', () => {
@@ -22,7 +22,7 @@ test('an arc takes no more than half of the shorter of the two stretches it join
       stretch('A', 'h', 'r'),
     ],
   );
-  const { route } = wayOut({ field, from: 'S', end: '09', rules: FREE });
+  const { route } = findRouteOut({ field, from: 'S', end: '09', rules: FREE });
   const turns = route?.corners ?? [];
   expect(turns.map(({ turnDeg }) => Math.round(turnDeg))).toEqual([-90, -90, 90]);
   for (const corner of turns) {
@@ -47,7 +47,7 @@ test('round a corner the narrower taxiway counts, and where one has no width non
         stretch('B', 'h', 'r'),
       ],
     );
-    return wayOut({ field, from: 'S', end: '09', rules: FREE }).route?.corners[0]?.widthM;
+    return findRouteOut({ field, from: 'S', end: '09', rules: FREE }).route?.corners[0]?.widthM;
   };
   expect(widthAt(15, 23)).toBe(15);
   expect(widthAt(23, 15)).toBe(15);

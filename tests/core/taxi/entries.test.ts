@@ -2,8 +2,8 @@
 
 import { expect, test } from 'vitest';
 import { runwayEntriesOf } from '../../../src/core/taxi/entries';
+import { taxiDistances } from '../../../src/core/taxi/routeOut';
 import { isOn, stripsOf } from '../../../src/core/taxi/runwayStrip';
-import { taxiDistances } from '../../../src/core/taxi/wayOut';
 import { drawn, FREE, node, stretch } from './drawn';
 
 /** Taxiway A on to runway 09/27, 1000 m of pavement, at `xM` from where the pavement of 09 begins. */

@@ -10,8 +10,8 @@ import {
   turnsOf,
 } from '../../../src/core/taxi/pace';
 import type { RouteCorner, RouteMark } from '../../../src/core/taxi/route';
+import { findRouteOut } from '../../../src/core/taxi/routeOut';
 import { neededWidthM, wheelClearanceM } from '../../../src/core/taxi/rules';
-import { wayOut } from '../../../src/core/taxi/wayOut';
 import { demoFields } from '../documents/demo';
 import { FREE } from './drawn';
 
@@ -20,7 +20,7 @@ if (document?.kind !== 'aircraft') throw new Error('the jet is not read');
 const JET = document.content;
 const HARROW = demoFields.find(({ code }) => code === 'XHAR');
 if (HARROW === undefined) throw new Error('no such field');
-const WAY = wayOut({ field: HARROW, from: 's6', end: '28', rules: FREE }).route;
+const WAY = findRouteOut({ field: HARROW, from: 's6', end: '28', rules: FREE }).route;
 if (WAY === null) throw new Error('no way');
 
 const mark = (atM: number): RouteMark => ({
@@ -121,7 +121,7 @@ test('no turn is faster than the straight limit, and a sharp one no faster than 
   for (const field of demoFields) {
     for (const stand of field.taxi.nodes.filter(({ kind }) => kind === 'stand')) {
       for (const { designator } of field.runways.flatMap(({ ends }) => ends)) {
-        const { route } = wayOut({ field, from: stand.id, end: designator, rules: FREE });
+        const { route } = findRouteOut({ field, from: stand.id, end: designator, rules: FREE });
         for (const turn of route === null ? [] : turnsOf(route, JET)) {
           expect(turn.maxKt).toBeLessThanOrEqual(JET.taxi.maxKt);
           if (Math.abs(turn.turnDeg) >= 60) expect(turn.maxKt).toBeLessThanOrEqual(JET.taxi.turnKt);

@@ -1,8 +1,8 @@
 import { beforeAll, expect, test } from 'vitest';
+import { exitsOf, findRouteIn } from '../../../src/core/taxi/routeIn';
+import { findRouteOut } from '../../../src/core/taxi/routeOut';
 import { stretchId, type TaxiRules } from '../../../src/core/taxi/rules';
 import { toldIn, toldOut } from '../../../src/core/taxi/told';
-import { exitsOf, wayIn } from '../../../src/core/taxi/wayIn';
-import { wayOut } from '../../../src/core/taxi/wayOut';
 import { speak } from '../../../src/parts/catalogues';
 import { tellRoute } from '../../../src/views/taxi/route.en';
 import { demoFields } from '../documents/demo';
@@ -14,7 +14,7 @@ const HARROW = demoFields.find(({ code }) => code === 'XHAR');
 if (HARROW === undefined) throw new Error('no such field');
 
 test('at Harrow Sound the way to 28 crosses 01/19, and is told so that nobody hears a clearance', () => {
-  const { route, entry } = wayOut({ field: HARROW, from: 's6', end: '28', rules: FREE });
+  const { route, entry } = findRouteOut({ field: HARROW, from: 's6', end: '28', rules: FREE });
   if (route === null || entry === null) throw new Error('no way');
   expect(route.legs.map(({ name }) => name)).toEqual(['apron', 'B', 'K']);
   expect(route.crossings).toMatchObject([{ runway: '01/19', hold: 'B1', leg: 1 }]);
@@ -31,7 +31,12 @@ test('no way of any demo field is worded like a clearance', () => {
   for (const field of demoFields) {
     for (const stand of field.taxi.nodes.filter(({ kind }) => kind === 'stand')) {
       for (const { designator } of field.runways.flatMap(({ ends }) => ends)) {
-        const { route, entry } = wayOut({ field, from: stand.id, end: designator, rules: FREE });
+        const { route, entry } = findRouteOut({
+          field,
+          from: stand.id,
+          end: designator,
+          rules: FREE,
+        });
         if (entry === null) continue;
         for (const controlled of [true, false]) {
           const text = tellRoute(toldOut(route, entry), controlled);
@@ -69,7 +74,7 @@ const across = (middle: 'said' | 'seen' | 'point') =>
 test.each(['said', 'seen', 'point'] as const)(
   'a runway is crossed whether the plan says so, lies so, or has a point on it: %s',
   (middle) => {
-    const { route } = wayOut({ field: across(middle), from: 'S', end: '18', rules: FREE });
+    const { route } = findRouteOut({ field: across(middle), from: 'S', end: '18', rules: FREE });
     expect(route?.crossings).toHaveLength(1);
     expect(route?.crossings[0]).toMatchObject({ runway: '09/27', hold: 'h', headingTrueDeg: 0 });
     // From the stand 140 m to the holding point, and 60 m to the centreline.
@@ -90,7 +95,7 @@ function straightOver(xM: number, second: readonly Laid[] = []) {
     [{ ends: ['09', '27'], from: [0, 0], headingDeg: 90, lengthM: 1000 }, ...second],
   );
   const asked = { field, end: null, landingM: null, to: 'T', from: 'S', rules: FREE };
-  return wayIn(asked).route?.crossings.map(({ runway, hold }) => [runway, hold]);
+  return findRouteIn(asked).route?.crossings.map(({ runway, hold }) => [runway, hold]);
 }
 
 test('one does not hold for a second runway before the first', () => {
@@ -112,7 +117,7 @@ test('a runway is told of once one is told to be on the taxiway that crosses it'
     [stretch('apron', 'S', 'a', { on: 'apron' }), stretch('A', 'a', 'T')],
   );
   const asked = { field, end: null, landingM: null, to: 'T', from: 'S', rules: FREE };
-  expect(toldIn(wayIn(asked).route, 'Stand 2')).toEqual([
+  expect(toldIn(findRouteIn(asked).route, 'Stand 2')).toEqual([
     { code: 'along', name: 'apron', on: 'apron' },
     { code: 'along', name: 'A', on: 'taxiway' },
     { code: 'runway-ahead', runway: '09/27' },
@@ -126,7 +131,7 @@ test('a taxiway that passes beyond the end of a runway crosses none', () => {
 });
 
 test('points have names where something is named, or one taxiway goes over into another', () => {
-  const { route } = wayOut({ field: HARROW, from: 's6', end: '28', rules: FREE });
+  const { route } = findRouteOut({ field: HARROW, from: 's6', end: '28', rules: FREE });
   expect(route?.marks.map(({ name, between }) => name ?? between.join('/'))).toEqual([
     'Stand 6',
     'apron/B',
@@ -148,7 +153,7 @@ test('after landing the first exit beyond the landing is likely, and without one
     ['A', 1388],
   ]);
   const landing = (landingM: number | null) =>
-    wayIn({ field: HARROW, end: '28', landingM, to: 's6', from: null, rules: FREE });
+    findRouteIn({ field: HARROW, end: '28', landingM, to: 's6', from: null, rules: FREE });
   expect(landing(800).exit).toMatchObject({ name: 'E', backtrackM: 0 });
   expect(landing(841).exit).toMatchObject({ name: 'D', backtrackM: 0 });
   expect(landing(1111).exit).toMatchObject({ name: 'A', backtrackM: 0 });
@@ -161,7 +166,8 @@ test('after landing the first exit beyond the landing is likely, and without one
 
 test('an exit that is closed today is rolled past', () => {
   const exit = (rules: TaxiRules) =>
-    wayIn({ field: HARROW, end: '28', landingM: 800, to: 's6', from: null, rules }).exit?.name;
+    findRouteIn({ field: HARROW, end: '28', landingM: 800, to: 's6', from: null, rules }).exit
+      ?.name;
   expect(exit(FREE)).toBe('E');
   const leaving = HARROW.taxi.edges.filter(({ name }) => name === 'E').map(stretchId);
   expect(leaving).not.toEqual([]);
@@ -172,7 +178,7 @@ test('a landing that comes to taxi speed just at an exit can leave there', () =>
   const exits = exitsOf(HARROW, '28', FREE);
   for (const { name, fromThresholdM } of exits) {
     const asked = { field: HARROW, end: '28', to: 's6', from: null, rules: FREE };
-    expect(wayIn({ ...asked, landingM: fromThresholdM }).exit).toMatchObject({
+    expect(findRouteIn({ ...asked, landingM: fromThresholdM }).exit).toMatchObject({
       name,
       backtrackM: 0,
     });
@@ -186,7 +192,14 @@ test('towards 10 exits are counted from its displaced threshold, and a one-way e
 });
 
 test('the way in from where the aircraft is forgets the exit', () => {
-  const way = wayIn({ field: HARROW, end: '28', landingM: 800, to: 's6', from: 'K1', rules: FREE });
+  const way = findRouteIn({
+    field: HARROW,
+    end: '28',
+    landingM: 800,
+    to: 's6',
+    from: 'K1',
+    rules: FREE,
+  });
   expect(way.exit).toBeNull();
   expect(way.route?.nodes[0]).toBe('K1');
 });

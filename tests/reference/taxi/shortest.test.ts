@@ -10,7 +10,7 @@ import { alternativesTo } from '../../../src/core/taxi/alternatives';
 import { taxiGraph } from '../../../src/core/taxi/graph';
 import { routeAlong } from '../../../src/core/taxi/route';
 import { weightsOf } from '../../../src/core/taxi/rules';
-import { searchFrom, wayOnFrom, wayTo } from '../../../src/core/taxi/search';
+import { edgesFrom, edgesTo, searchFrom } from '../../../src/core/taxi/search';
 import { drawn, FREE, node, stretch } from '../../core/taxi/drawn';
 
 /** Plans of up to a dozen points: edges at random, some one-way, some of them along runways, some closed. */
@@ -110,7 +110,7 @@ test('the stretches of a way follow one another, with the one-way ones, and add 
       const last = graph.nodes.length - 1;
       const forward = searchFrom(graph, 0, weights);
       const backward = searchFrom(graph, last, weights, 'backward');
-      const ways = [wayTo(forward, last), wayOnFrom(backward, 0)];
+      const ways = [edgesTo(forward, last), edgesFrom(backward, 0)];
       for (const way of ways) {
         expect(way === null).toBe(forward.cost[last] === Number.POSITIVE_INFINITY);
         if (way === null || way.length === 0) continue;
@@ -165,7 +165,7 @@ test('no way of all that there are uses less runway, or is shorter with as littl
       const weights = weightsOf(graph, plan.rules);
       const last = graph.nodes.length - 1;
       const forward = searchFrom(graph, 0, weights);
-      const way = wayTo(forward, last);
+      const way = edgesTo(forward, last);
       const all = allWays(plan);
       expect(way === null).toBe(all.length === 0);
       const route = way && routeAlong(plan.field, way);

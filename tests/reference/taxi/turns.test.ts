@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import sleet from '../../../airfields-demo/aircraft/sleet.json?raw';
 import { readDocument } from '../../../src/core/readDocument.schema';
 import { turnsOf } from '../../../src/core/taxi/pace';
-import { wayOut } from '../../../src/core/taxi/wayOut';
+import { findRouteOut } from '../../../src/core/taxi/routeOut';
 import { drawn, FREE, node, stretch } from '../../core/taxi/drawn';
 
 const { document } = readDocument(sleet);
@@ -44,7 +44,7 @@ test.each([
   [80, 375],
   [96, 540],
 ])('%s km/h round %s m', (kmh, radiusM) => {
-  const { route } = wayOut({ field: laidRound(radiusM), from: 'n0', end: '09', rules: FREE });
+  const { route } = findRouteOut({ field: laidRound(radiusM), from: 'n0', end: '09', rules: FREE });
   if (route === null) throw new Error('no way');
   const turns = turnsOf(route, FREE_OF_LIMITS);
   expect(turns).toHaveLength(4);

@@ -3,11 +3,11 @@
 import { HPA_PER_INHG } from '../../units';
 import { GROUPS } from '../groups';
 import type { Pressure, Sea, Temperature } from './groupTypes';
-import { numberOf, whole } from './written';
+import { numberWritten, wholeGroup } from './written';
 
-const TEMPERATURE = whole(GROUPS.temperature);
-const PRESSURE = whole(GROUPS.pressure);
-const SEA = whole(GROUPS.sea);
+const TEMPERATURE = wholeGroup(GROUPS.temperature);
+const PRESSURE = wholeGroup(GROUPS.pressure);
+const SEA = wholeGroup(GROUPS.sea);
 
 /**
  * Outside these, °C, a number is a slip and is not read: the coldest surface air known was −89.2,
@@ -22,7 +22,7 @@ const isAir = (celsius: number | null): boolean =>
 export function temperatureOf(text: string): Temperature | null {
   const parts = TEMPERATURE.exec(text);
   if (!parts) return null;
-  const [airC, dewPointC] = [numberOf(parts[1]), numberOf(parts[2])];
+  const [airC, dewPointC] = [numberWritten(parts[1]), numberWritten(parts[2])];
   return isAir(airC) && isAir(dewPointC) ? { code: 'temperature', airC, dewPointC } : null;
 }
 
@@ -38,7 +38,7 @@ export function pressureOf(text: string): Pressure | null {
   if (!parts) return null;
   const [, afterQ, unit, afterA] = parts;
   const given = afterA !== undefined || unit === 'INS' ? 'inHg' : 'hPa';
-  const number = numberOf(afterQ ?? afterA);
+  const number = numberWritten(afterQ ?? afterA);
   if (number === null) return { code: 'pressure', qnhHpa: null, qnhInHg: null, given };
   return pressureFrom(number, given);
 }
@@ -63,11 +63,11 @@ function pressureFrom(number: number, given: 'hPa' | 'inHg'): Pressure | null {
 export function seaOf(text: string): Sea | null {
   const parts = SEA.exec(text);
   if (!parts) return null;
-  const decimetres = numberOf(parts[3]);
+  const decimetres = numberWritten(parts[3]);
   return {
     code: 'sea',
-    waterC: numberOf(parts[1]),
-    state: numberOf(parts[2]),
+    waterC: numberWritten(parts[1]),
+    state: numberWritten(parts[2]),
     wavesM: decimetres === null ? null : decimetres / 10,
   };
 }

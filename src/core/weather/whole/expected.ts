@@ -10,7 +10,7 @@ import { type Token, textAt } from '../tokens';
 import { codedWind } from '../writtenWind';
 import type { HourOfDay, Meaning } from './meaning';
 import { readGroup } from './readGroup';
-import { numberOf } from './written';
+import { numberWritten } from './written';
 
 const PROBABILITY = /^PROB(\d\d)$/;
 const TIME = /^(FM|TL|AT)(\d\d)?(\d\d)(\d\d)$/;
@@ -60,7 +60,7 @@ function timeOf(text: string): Meaning | null {
 }
 
 const hourOf = (day: string | undefined, hour = '', minute = ''): HourOfDay => ({
-  day: numberOf(day),
+  day: numberWritten(day),
   hour: Number(hour),
   minute: Number(minute),
 });
@@ -81,7 +81,7 @@ function airOf(text: string): Meaning | null {
     return {
       code: 'extreme',
       is: is as 'TX' | 'TN',
-      airC: numberOf(air) ?? 0,
+      airC: numberWritten(air) ?? 0,
       ...hourOf(day, hour),
     };
   }

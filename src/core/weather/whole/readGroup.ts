@@ -8,7 +8,7 @@ import type { ColourState, Maintenance, ReportGroup, ShearAloft } from './groupT
 import { runwayStateOf } from './runwayState';
 import { runwayVisualRangeOf, visibilityOf } from './seeing';
 import { cloudOf, weatherOf } from './sky';
-import { hundredsOfFt, whole } from './written';
+import { hundredsOfFt, wholeGroup } from './written';
 
 type Reader = (text: string) => ReportGroup | null;
 
@@ -61,7 +61,7 @@ function windShearAt(tokens: readonly Token[], at: number, end: number): Read | 
   };
 }
 
-const SHEAR_ALOFT = whole(GROUPS.windShear);
+const SHEAR_ALOFT = wholeGroup(GROUPS.windShear);
 
 function shearAloftOf(text: string): ShearAloft | null {
   const [, height, from, speed] = SHEAR_ALOFT.exec(text) ?? [];
@@ -70,7 +70,7 @@ function shearAloftOf(text: string): ShearAloft | null {
   return { code: 'shear-aloft', heightFt, fromDeg: Number(from), speedKt: Number(speed) };
 }
 
-const COLOUR = whole(GROUPS.colourState);
+const COLOUR = wholeGroup(GROUPS.colourState);
 
 function colourStateOf(text: string): ColourState | null {
   const parts = COLOUR.exec(text);

@@ -9,7 +9,7 @@ import type { Read } from '../explainer';
 import { phraseOf, type Token, textAt } from '../tokens';
 import { pressureOf } from './air';
 import type { Meaning, RemarkKind } from './meaning';
-import { whole } from './written';
+import { wholeGroup } from './written';
 
 const PEAK_WIND = /^PK WND (\d{3})(\d{2,3})\/(\d\d)?(\d\d)(?= |$)/;
 const SHIFT = /^WSHFT(?: \d{2,4})?(?: FROPA)?(?= |$)/;
@@ -54,7 +54,7 @@ const SHAPES: readonly (readonly [Kind, shape: string])[] = [
 ];
 
 /** One test for all, each shape a capture group. */
-const WORD = whole(SHAPES.map(([, shape]) => `(${shape})`).join('|'));
+const WORD = wholeGroup(SHAPES.map(([, shape]) => `(${shape})`).join('|'));
 
 function kindOf(text: string): Kind | undefined {
   const [, ...parts] = WORD.exec(text) ?? [];

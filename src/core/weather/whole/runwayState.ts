@@ -2,9 +2,9 @@
 
 import { GROUPS } from '../groups';
 import type { Bound, BrakingAction, Deposit, RunwayState, SnowClosed } from './groupTypes';
-import { numberOf, whole } from './written';
+import { numberWritten, wholeGroup } from './written';
 
-const STATE = whole(GROUPS.runwayState);
+const STATE = wholeGroup(GROUPS.runwayState);
 
 /** Table 0919, by its figures. */
 const DEPOSITS: readonly Deposit[] = [
@@ -39,16 +39,16 @@ export function runwayStateOf(text: string): RunwayState | SnowClosed | null {
   if (!parts) return null;
   const [, named, numbered = '', deposit, covered = '', depth, braking, cleared, closed] = parts;
   if (parts[9]) return { code: 'snow-closed', runway: closed ? nameOf(closed) : 'all' };
-  const depthFigure = numberOf(depth);
+  const depthFigure = numberWritten(depth);
   return {
     code: 'runway-state',
     runway: nameOf(named ?? withoutLetter(numbered)),
     cleared: cleared !== undefined,
-    deposit: DEPOSITS[numberOf(deposit) ?? -1] ?? null,
+    deposit: DEPOSITS[numberWritten(deposit) ?? -1] ?? null,
     coveredPercent: COVERED[covered] ?? null,
     depth: depthOf(depthFigure),
     closed: depthFigure === NINETY_NINE,
-    braking: brakingOf(numberOf(braking ?? cleared)),
+    braking: brakingOf(numberWritten(braking ?? cleared)),
   };
 }
 

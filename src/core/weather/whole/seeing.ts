@@ -10,13 +10,13 @@ import type {
   RunwayVisualRange,
   Visibility,
 } from './groupTypes';
-import { whole } from './written';
+import { wholeGroup } from './written';
 
 /** Metres in one statute mile, 5 280 ft. */
 const M_PER_SM = 5280 * M_PER_FT;
 
-const VISIBILITY = whole(GROUPS.visibility);
-const RANGE = whole(GROUPS.runwayVisualRange);
+const VISIBILITY = wholeGroup(GROUPS.visibility);
+const RANGE = wholeGroup(GROUPS.runwayVisualRange);
 
 /** For a group of two words, `1 1/2SM`, the first is passed as `miles`. */
 export function visibilityOf(text: string, miles = 0): Visibility | Cavok | null {

@@ -10,11 +10,11 @@ import type {
   PresentWeather,
   VerticalVisibility,
 } from './groupTypes';
-import { hundredsOfFt, whole } from './written';
+import { hundredsOfFt, wholeGroup } from './written';
 
-const CLOUD = whole(GROUPS.cloud);
+const CLOUD = wholeGroup(GROUPS.cloud);
 
-const WEATHER = whole(GROUPS.weather);
+const WEATHER = wholeGroup(GROUPS.weather);
 
 /** What falls or storms has a strength also where none is written, which is then moderate. 15.8.5; table 4678. */
 const HAS_STRENGTH = new Set('DZ RA SN SG PL GR GS UP SS DS'.split(' '));

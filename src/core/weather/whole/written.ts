@@ -1,19 +1,19 @@
 /** Numbers as groups write them. */
 
 /** A shape anchored to match a whole group. */
-export const whole = (shape: string): RegExp => new RegExp(`^(?:${shape})$`);
+export const wholeGroup = (shape: string): RegExp => new RegExp(`^(?:${shape})$`);
 
 /**
  * A whole number, `M` for minus; null for slashes or nothing. `M00` becomes 0, which loses up to
  * half a degree.
  */
-export function numberOf(text: string | undefined): number | null {
+export function numberWritten(text: string | undefined): number | null {
   if (!text || text.startsWith('/')) return null;
   return text.startsWith('M') ? 0 - Number(text.slice(1)) : Number(text);
 }
 
 /** Heights are given in hundreds of feet. 15.9.1. */
 export function hundredsOfFt(text: string | undefined): number | null {
-  const hundreds = numberOf(text);
+  const hundreds = numberWritten(text);
   return hundreds === null ? null : hundreds * 100;
 }

@@ -4,7 +4,7 @@ import type { JSX } from 'preact';
 import { lowSunOn, purpose, settled, wind } from '../../../board/board';
 import { ask, typing } from '../../../board/places';
 import { setInputs, useEnd } from '../../../board/record/choices';
-import { old, answered as shown } from '../../../board/wind/answered';
+import { isOld, answered as shown } from '../../../board/wind/answered';
 import type { HoldsTo, RankedEnd, RankedEnds, WindAnswer } from '../../../core';
 import { Asked } from '../../../parts/asked/Asked';
 import { againstLimit, direction, wholeNumber } from '../../../parts/format';
@@ -22,7 +22,7 @@ export function Answer(): JSX.Element {
   const differs = best !== null && using !== null && using !== best.designator;
   return (
     <section
-      class={`${styles.answer} ${old.value ? styles.old : ''} ${typing.value ? styles.typing : ''}`}
+      class={`${styles.answer} ${isOld.value ? styles.old : ''} ${typing.value ? styles.typing : ''}`}
       aria-live="polite"
     >
       <div class={styles.best}>
@@ -37,7 +37,7 @@ export function Answer(): JSX.Element {
         <p class={styles.foot}>{best !== null && <Foot end={best} answered={answered} />}</p>
       </div>
       <div class={styles.why}>
-        {old.value && <p class={styles.oldMark}>{words.old}</p>}
+        {isOld.value && <p class={styles.oldMark}>{words.old}</p>}
         <Reasons answered={answered} />
         <div class={styles.keys}>
           {best !== null && <UseKey end={best.designator} />}

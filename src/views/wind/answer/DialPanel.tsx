@@ -8,7 +8,7 @@ import { degreesOf, type RunwayRing, runwayPlan, runwayRing, type WindAnswer } f
 import { CardOpener } from '../../../parts/card/CardOpener';
 import { Dial, type DialEnd, type DialWind } from '../../../parts/dial/Dial';
 import { direction } from '../../../parts/format';
-import { once } from '../../../parts/once';
+import { oncePerObject } from '../../../parts/once';
 import { pictured } from '../entry/afterTyping';
 import { words } from '../runways/words';
 import styles from '../Wind.module.css';
@@ -102,7 +102,7 @@ function inWords(
   return ring === null ? first : `${first} ${words.dial.best(ringInWords(ring))}`;
 }
 
-const ringInWords = once((ring: RunwayRing): string => {
+const ringInWords = oncePerObject((ring: RunwayRing): string => {
   const starts = ring.flatMap((end, deg) => (end === ring.at(deg - 1) ? [] : [deg]));
   const only = ring[0] ?? null;
   if (starts.length === 0) {

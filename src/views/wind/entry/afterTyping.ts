@@ -6,7 +6,7 @@
 import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
 import { draft, typedRead } from '../../../board/board';
 import { shownReport } from '../../../board/day';
-import { answered, old } from '../../../board/wind/answered';
+import { answered, isOld } from '../../../board/wind/answered';
 import { atPause } from '../../../board/wind/atPause';
 import type { ReadSpan, WindAnswer } from '../../../core';
 import { caret } from './caret';
@@ -21,14 +21,14 @@ const rested = atPause(draft, () => draft.peek() !== '');
 
 const isTyping = computed(() => draft.value !== rested.value);
 
-const shown = signal<Pictured>({ answered: answered.peek(), old: old.peek() });
+const shown = signal<Pictured>({ answered: answered.peek(), old: isOld.peek() });
 
 /** What the dial shows: the answer, one frame after its words, which the pilot reads first. */
 export const pictured: ReadonlySignal<Pictured> = shown;
 
 effect(() => {
   if (isTyping.value) return;
-  const latest = { answered: answered.value, old: old.value };
+  const latest = { answered: answered.value, old: isOld.value };
   // A frame's callbacks run before it is painted; what they defer runs after.
   requestAnimationFrame(() =>
     setTimeout(() => {

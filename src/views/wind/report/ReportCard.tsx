@@ -4,7 +4,7 @@
 
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { offered, sunToday, weather } from '../../../board/day';
+import { otherReports, sunToday, weather } from '../../../board/day';
 import { ask } from '../../../board/places';
 import { setInputs } from '../../../board/record/choices';
 import { takeText } from '../../../board/wind/windEntry';
@@ -25,7 +25,7 @@ export function ReportCard(): JSX.Element {
       {brief?.questions.map((question) => (
         <Question key={question.code} question={question} />
       ))}
-      {offered.value.map(({ station, text }) => (
+      {otherReports.value.map(({ station, text }) => (
         <div key={text} class={styles.question}>
           <span>
             {words.other(station)} <code class={styles.code}>{text.slice(0, 44)}</code>

@@ -32,7 +32,7 @@ test('another stand drops the way chosen from the one before', () => {
 test('placed at a point on the way, the route begins there; the stand to return to stays', () => {
   beginAt('XCAI', 'tussock', TO_27, { kind: 'set', inputs: { stand: 's1' } });
   taxi.placeAt('p');
-  expect([taxi.placed.value, taxi.from.value, inputs.value.stand]).toEqual(['p', 'p', 's1']);
+  expect([taxi.placedAt.value, taxi.from.value, inputs.value.stand]).toEqual(['p', 'p', 's1']);
 });
 
 test('after a stop on the runway it is on no stand until the pilot says so', () => {

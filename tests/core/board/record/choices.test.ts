@@ -4,7 +4,9 @@ import { openPage } from '../page';
 const page = await openPage();
 const { add, beginAt, begin, happened, hashOf, inputs, sortie, undoable, undoChange, wind } = page;
 await page.load('XCAI', 'XLIN', 'tussock', 'tussock-usual', 'sleet');
-const { aircraft, fields } = await import('../../../../src/board/documents/documents');
+const { listedAircraft: aircraft, listedFields: fields } = await import(
+  '../../../../src/board/documents/documents'
+);
 const { chooseAircraft, chooseField, closeEnd, fitOption, holdShort, useEnd } = await import(
   '../../../../src/board/record/choices'
 );

@@ -100,7 +100,7 @@ test('what cannot be done says why, and is not asked for again', () => {
 test('going on from a step holds back all before it, and one tap brings it all back', () => {
   const [first, second, third, fourth] = idsOf(begin(), 'ramp');
   tickNext();
-  stepping.goOnFrom(row(fourth ?? ''));
+  stepping.resumeFrom(row(fourth ?? ''));
   expect(due()).toBe(fourth);
   expect(states(first ?? '', second ?? '', third ?? '')).toEqual(['done', 'held', 'held']);
   expect(undoable.value?.what).toBe('jump');
@@ -111,7 +111,7 @@ test('going on from a step holds back all before it, and one tap brings it all b
 
 test('ticked on, a jump is no longer offered to be taken back', () => {
   const [, , , fourth] = idsOf(begin(), 'ramp');
-  stepping.goOnFrom(row(fourth ?? ''));
+  stepping.resumeFrom(row(fourth ?? ''));
   tickNext();
   expect(undoable.value).toBeNull();
 });

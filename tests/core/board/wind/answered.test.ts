@@ -3,7 +3,7 @@ import { openPage } from '../page';
 
 const { beginAt, draft, load } = await openPage();
 await load('XCAI', 'tussock', 'tussock-usual');
-const { answered, old } = await import('../../../../src/board/wind/answered');
+const { answered, isOld: old } = await import('../../../../src/board/wind/answered');
 
 const best = () => answered.value.ranked?.best?.designator ?? null;
 // The runway lies 09/27, and the aircraft takes 8 kt of tailwind.

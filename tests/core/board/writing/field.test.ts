@@ -5,9 +5,9 @@ import { openPage, pass } from '../page';
 
 const { hashOf } = await openPage({ timers: true });
 const drawing = await import('../../../../src/board/writing/field');
-const { fields } = await import('../../../../src/board/documents/documents');
+const { listedFields: fields } = await import('../../../../src/board/documents/documents');
 
-const { change, drawnField } = drawing;
+const { changeField: change, drawnField } = drawing;
 const head = (set: { readonly code?: string; readonly name?: string }) =>
   change({ kind: 'head', set });
 

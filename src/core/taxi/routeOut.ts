@@ -3,14 +3,14 @@
 import type { Designator, Field } from '../airfield/field';
 import { alternativesTo, routeKey } from './alternatives';
 import { type RunwayEntry, runwayEntriesOf } from './entries';
-import { type TaxiFault, whyNoWay } from './fault';
+import { type TaxiFault, whyNoRoute } from './fault';
 import { type NodeId, taxiGraph } from './graph';
 import { type Route, routeAlong } from './route';
 import { RUNWAY_WEIGHT, type TaxiRules, weightsOf } from './rules';
-import { type Search, searchFrom, wayTo } from './search';
+import { edgesTo, type Search, searchFrom } from './search';
 
 /** What is asked about the route to a runway. */
-export interface WayOutQuestion {
+export interface RouteOutQuestion {
   readonly field: Field;
   /** Where the aircraft is; null if the pilot hasn't said. */
   readonly from: NodeId | null;
@@ -37,7 +37,7 @@ export interface OfferedEntry extends RunwayEntry {
 }
 
 /** The route to a runway. */
-export interface WayOut {
+export interface RouteOut {
   /** The route in use; null if `fault` says why there is none. */
   readonly route: Route | null;
   readonly entry: OfferedEntry | null;
@@ -48,7 +48,7 @@ export interface WayOut {
   readonly fault: TaxiFault | null;
 }
 
-const without = (fault: TaxiFault): WayOut => ({
+const without = (fault: TaxiFault): RouteOut => ({
   route: null,
   entry: null,
   alternatives: [],
@@ -63,7 +63,7 @@ export const isEntry = (entry: RunwayEntry, chosen: ChosenEntry | null | undefin
   chosen.intersection === entry.rollsFromM > 0;
 
 /** The route to a runway: the shortest one allowed, or the one chosen. */
-export function wayOut(question: WayOutQuestion): WayOut {
+export function findRouteOut(question: RouteOutQuestion): RouteOut {
   const { field, from, end, rules } = question;
   const begun = startOf(field, from);
   if (typeof begun !== 'number') return without(begun);
@@ -77,7 +77,7 @@ export function wayOut(question: WayOutQuestion): WayOut {
   const first = reached[0];
   if (first === undefined) {
     const holds = all.map(({ hold }) => graph.indexOf.get(hold) ?? 0);
-    return without(whyNoWay(field, begun, holds, rules));
+    return without(whyNoRoute(field, begun, holds, rules));
   }
   const chosen = reached.find(({ entry }) => isEntry(entry, question.entry)) ?? first;
   const routes = [
@@ -113,9 +113,9 @@ function reachable(field: Field, entries: readonly RunwayEntry[], forward: Searc
   return entries
     .flatMap((entry) => {
       const hold = graph.indexOf.get(entry.hold) ?? 0;
-      const way = wayTo(forward, hold);
-      if (way === null) return [];
-      const route = routeAlong(field, way);
+      const path = edgesTo(forward, hold);
+      if (path === null) return [];
+      const route = routeAlong(field, path);
       const cost = (forward.cost[hold] ?? 0) + entry.accessM + entry.backtrackM * RUNWAY_WEIGHT;
       return [{ entry: { ...entry, taxiM: route?.lengthM ?? 0 }, hold, route, cost }];
     })

@@ -2,16 +2,16 @@
 
 import type { Designator, Field } from '../airfield/field';
 import { pointOf, stripWith } from './entries';
-import { type TaxiFault, whyNoWay } from './fault';
+import { type TaxiFault, whyNoRoute } from './fault';
 import { type NodeId, type TaxiGraph, taxiGraph } from './graph';
 import { type Route, routeAlong } from './route';
-import { isWithWay, type TaxiRules, weightsOf } from './rules';
+import { startOf } from './routeOut';
+import { isTaxiable, type TaxiRules, weightsOf } from './rules';
 import { isOn, type RunwayStrip, seenFrom } from './runwayStrip';
-import { searchFrom, wayTo } from './search';
-import { startOf } from './wayOut';
+import { edgesTo, searchFrom } from './search';
 
 /** What is asked about the route in. */
-export interface WayInQuestion {
+export interface RouteInQuestion {
   readonly field: Field;
   /** The end landed on; null if there is none yet. */
   readonly end: Designator | null;
@@ -39,17 +39,17 @@ export interface Exit {
 }
 
 /** The route in. */
-export interface WayIn {
+export interface RouteIn {
   readonly route: Route | null;
   /** Where to leave the runway; null if the aircraft has left it, or if unknown. */
   readonly exit: Exit | null;
   readonly fault: TaxiFault | null;
 }
 
-const without = (fault: TaxiFault): WayIn => ({ route: null, exit: null, fault });
+const without = (fault: TaxiFault): RouteIn => ({ route: null, exit: null, fault });
 
 /** The route in, from where today's landing leaves the runway, or from where the aircraft is. */
-export function wayIn({ field, end, landingM, to, from, rules }: WayInQuestion): WayIn {
+export function findRouteIn({ field, end, landingM, to, from, rules }: RouteInQuestion): RouteIn {
   const stand = startOf(field, to);
   if (typeof stand !== 'number') return without(stand);
   const graph = taxiGraph(field);
@@ -61,9 +61,9 @@ export function wayIn({ field, end, landingM, to, from, rules }: WayInQuestion):
     if (exit === null) return without({ code: 'no-exit', end });
     begun = graph.indexOf.get(exit.node) ?? 0;
   }
-  const way = wayTo(searchFrom(graph, begun, weightsOf(graph, rules)), stand);
-  if (way === null) return { ...without(whyNoWay(field, begun, [stand], rules)), exit };
-  return { route: routeAlong(field, way), exit, fault: null };
+  const path = edgesTo(searchFrom(graph, begun, weightsOf(graph, rules)), stand);
+  if (path === null) return { ...without(whyNoRoute(field, begun, [stand], rules)), exit };
+  return { route: routeAlong(field, path), exit, fault: null };
 }
 
 /** Where a landing on an end can leave the runway, in the order of reaching them. */
@@ -99,7 +99,7 @@ function leavingBy(
     const edge = edges[arc >> 1];
     if (edge === undefined || edge.on === 'runway' || edge.name === strip.name) continue;
     if (weights[arc >> 1] === Number.POSITIVE_INFINITY) continue;
-    if (isWithWay({ edges, arcs, first, ...graph }, arc)) return edge.name;
+    if (isTaxiable({ edges, arcs, first, ...graph }, arc)) return edge.name;
   }
   return null;
 }

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { routeKey } from '../../../src/core/taxi/alternatives';
+import { findRouteOut, taxiDistances } from '../../../src/core/taxi/routeOut';
 import { stretchId } from '../../../src/core/taxi/rules';
-import { taxiDistances, wayOut } from '../../../src/core/taxi/wayOut';
 import { drawn, FREE, node, stretch } from './drawn';
 
 /*
@@ -52,8 +52,8 @@ const EDGES = [
   stretch('09/27', 'rX', 'r27', { on: 'runway' }),
 ];
 const FIELD = drawn(NODES, EDGES);
-const ask = (more: Partial<Parameters<typeof wayOut>[0]>) =>
-  wayOut({ field: FIELD, from: 'S', end: '27', rules: FREE, ...more });
+const ask = (more: Partial<Parameters<typeof findRouteOut>[0]>) =>
+  findRouteOut({ field: FIELD, from: 'S', end: '27', rules: FREE, ...more });
 
 test('the way to a holding point is as long as its stretches on the drawing', () => {
   // S-p 50, p-b 100, b-c 295, c-d 295, d-e 200, e-H27 40. By q it is 50 + 590 + 100 + 200 + 40, the same.
@@ -113,7 +113,7 @@ test('a holding point in the middle gives the whole run after rolling back, and 
 
 test('without its own holding point an end is entered by rolling back along the runway, and by no more of it than there must be', () => {
   const nodes = NODES.map((one) => (one.id === 'H27' ? { ...one, ends: [] } : one));
-  const way = wayOut({ field: drawn(nodes, EDGES), from: 'S', end: '27', rules: FREE });
+  const way = findRouteOut({ field: drawn(nodes, EDGES), from: 'S', end: '27', rules: FREE });
   expect(way.entry).toMatchObject({ hold: 'HX', rollsFromM: 0 });
   expect(way.entry?.backtrackM).toBeCloseTo(500, 0);
 });
@@ -122,7 +122,7 @@ test('a one-way stretch is not rolled against', () => {
   const edges = EDGES.map((edge) =>
     edge.from === 'b' && edge.to === 'p' ? { ...edge, oneWay: true } : edge,
   );
-  const way = wayOut({ field: drawn(NODES, edges), from: 'S', end: '27', rules: FREE });
+  const way = findRouteOut({ field: drawn(NODES, edges), from: 'S', end: '27', rules: FREE });
   expect(way.route?.nodes).toEqual(['S', 'p', 'q', 'd', 'e', 'H27']);
 });
 
@@ -130,8 +130,8 @@ test('a taxiway too narrow for the wheels is no way', () => {
   const edges = EDGES.map((edge) => (edge.name === 'B' ? { ...edge, widthM: 7 } : edge));
   const field = drawn(NODES, edges);
   const asked = { field, from: 'S', end: '27' };
-  expect(wayOut({ ...asked, rules: { closed: [], neededWidthM: 7 } }).route).not.toBeNull();
-  expect(wayOut({ ...asked, rules: { closed: [], neededWidthM: 7.5 } }).fault).toEqual({
+  expect(findRouteOut({ ...asked, rules: { closed: [], neededWidthM: 7 } }).route).not.toBeNull();
+  expect(findRouteOut({ ...asked, rules: { closed: [], neededWidthM: 7.5 } }).fault).toEqual({
     code: 'too-narrow',
     neededWidthM: 7.5,
   });
@@ -142,7 +142,7 @@ test('a runway is not held to the width of a taxiway', () => {
   const edges = EDGES.map((edge) => (edge.on === 'runway' ? { ...edge, widthM: 18 } : edge));
   const closed = [stretchId({ from: 'd', to: 'e' }), stretchId({ from: 'HX', to: 'c' })];
   const rules = { closed, neededWidthM: 20 };
-  const way = wayOut({ field: drawn(NODES, edges), from: 'S', end: '27', rules });
+  const way = findRouteOut({ field: drawn(NODES, edges), from: 'S', end: '27', rules });
   expect(way.route?.runwayM).toBeCloseTo(990, 9);
 });
 
@@ -200,7 +200,7 @@ test.each([
     { code: 'one-way' },
   ],
 ] as const)('%s is said', (_, field, from, end, fault) => {
-  expect(wayOut({ field, from, end, rules: FREE })).toMatchObject({ route: null, fault });
+  expect(findRouteOut({ field, from, end, rules: FREE })).toMatchObject({ route: null, fault });
 });
 
 test('where the aircraft stands at the holding point there is an entry, and nothing to roll', () => {
