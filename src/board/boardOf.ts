@@ -31,7 +31,6 @@ export interface BoardSources {
   readonly turned: ReadonlySignal<boolean>;
 }
 
-/** A board. */
 export interface Board {
   readonly day: Day;
   /** The day with the typed wind in use; while nothing is typed, the day as it is. */

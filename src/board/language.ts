@@ -33,10 +33,8 @@ export function shownText(document: InLanguages, text: string): Shown {
   return { text: found.text, lang: langOf(found.language) };
 }
 
-/** A text of the field in use. */
 export const fieldText = (text: string): Shown => shownText(documents.value.field ?? {}, text);
 
-/** A text of the aircraft in use. */
 export const aircraftText = (text: string): Shown =>
   shownText(documents.value.aircraft ?? {}, text);
 

@@ -8,6 +8,8 @@
  * At run time north is 0, and so falsy: compare a direction that may be missing with `null`.
  */
 
+import { RADIANS_PER_DEGREE } from './units';
+
 declare const north: unique symbol;
 
 /** A direction from true north, 0 inclusive to 360 exclusive, clockwise, in degrees. */
@@ -63,8 +65,6 @@ export function toMagnetic(direction: TrueDeg, variationDeg: number): MagneticDe
 export function toTrue(direction: MagneticDeg, variationDeg: number): TrueDeg {
   return trueDeg(degreesOf(direction) + variationDeg);
 }
-
-const RADIANS_PER_DEGREE = Math.PI / 180;
 
 /** Cosine of an angle in degrees. */
 export const cosDeg = (deg: number): number => Math.cos(deg * RADIANS_PER_DEGREE);

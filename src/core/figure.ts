@@ -39,7 +39,6 @@ export interface Unknown {
 /** A number that can explain itself, or the reason there is none. */
 export type Figure<U extends Unit> = Known<U> | Unknown;
 
-/** A figure in any unit. */
 export type AnyFigure = Figure<Unit>;
 
 /** A figure with a value. */

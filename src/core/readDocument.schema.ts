@@ -25,7 +25,6 @@ export interface DocumentProblem {
   readonly what: string;
 }
 
-/** A document as read. */
 export type ReadDocument =
   | { readonly document: CheckedDocument; readonly problems: null }
   | { readonly document: null; readonly problems: readonly DocumentProblem[] };

@@ -31,8 +31,11 @@ export const KT_PER_KMH = 1 / 1.852;
 /** Metres in one foot. ICAO Annex 5. */
 export const M_PER_FT = 0.3048;
 
-/** Kilograms in one pound. ICAO Annex 5. */
-export const KG_PER_LB = 0.45359237;
-
 /** Hectopascals in one inch of mercury, by the conventional value 33.8639. ICAO Annex 5. */
 export const HPA_PER_INHG = 33.8639;
+
+/** Standard acceleration of free fall, m/s². ICAO Doc 7488, table A. */
+export const GRAVITY = 9.80665;
+
+/** Radians in one degree. */
+export const RADIANS_PER_DEGREE = Math.PI / 180;

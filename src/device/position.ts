@@ -2,7 +2,6 @@
 
 import { signal } from '@preact/signals';
 
-/** What the device says of its position. */
 export type DevicePosition =
   /** Not requested. */
   | { readonly kind: 'off' }

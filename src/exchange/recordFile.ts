@@ -16,7 +16,6 @@ export const LARGEST_RECORD = 50_000_000;
 /** A larger record is split into several files, so that each can be read back; characters. */
 const LARGEST_WRITTEN = 30_000_000;
 
-/** A document in a record file. */
 export interface FiledDocument {
   readonly hash: Hash;
   readonly kind: string;
@@ -24,7 +23,6 @@ export interface FiledDocument {
   readonly own: boolean;
 }
 
-/** What a record file holds. */
 export interface FiledRecord {
   readonly entries: readonly Entry[];
   readonly documents: readonly FiledDocument[];

@@ -422,7 +422,6 @@ export class SortieRecord {
 export const canBeGoneOnWith = (entries: readonly Entry[]): boolean =>
   entries.every(({ seq }) => seq <= BELIEVED_SEQ);
 
-/** A store that is only read. */
 const readOnly = (store: Store): Store => ({
   ...store,
   write: async () => undefined,

@@ -20,7 +20,6 @@ const log = later(() => import('../views/log/Log').then(({ Log }) => Log));
 export const broken = later(() => import('./Broken').then(({ Broken }) => Broken));
 const sheets = laterSheet(() => import('./Sheets').then(({ Sheets }) => Sheets));
 
-/** The view of each place. */
 export const views: Record<PlaceName, ComponentType> = {
   wind: WindPlace,
   taxi: taxi.Later,

@@ -27,7 +27,6 @@ export const goneMs = ({ elapsedMs, wallMs }: ClockMoment): number =>
 /** The device's clock, ticking every second while the app is visible. */
 export const wallMs = signal(wallNowMs());
 
-/** Starts the clock. */
 export function startClock(): void {
   const tick = () => {
     wallMs.value = wallNowMs();

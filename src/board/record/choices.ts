@@ -60,7 +60,6 @@ export function takeUp(chosen: Partial<Inputs>): void {
   if (!first) undoable.value = { what: 'aircraft', entries };
 }
 
-/** Sets the sortie's clock. */
 export function setClock(sortieMs: number, rate: number): void {
   add({ kind: 'clock', sortieMs, rate });
 }

@@ -198,7 +198,6 @@ export function takeUpAgain(id: Id): void {
   interrupt(leftMs);
 }
 
-/** Writes a note into a sortie. */
 export function note(sortie: Id, text: string): void {
   if (text.trim() !== '') addTo(sortie, { kind: 'noted', text: text.trim() });
 }

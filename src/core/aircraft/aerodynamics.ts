@@ -1,7 +1,6 @@
 /** Lift, drag and the stall. Anderson, Aircraft Performance and Design, ch. 2 and 5. */
 
-import { KT_PER_MPS } from '../units';
-import { GRAVITY } from './gravity';
+import { GRAVITY, KT_PER_MPS } from '../units';
 
 /** Density at sea level on a standard day, kg/m³. ICAO Doc 7488. */
 export const SEA_LEVEL_KG_M3 = 1.225;

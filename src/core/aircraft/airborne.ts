@@ -3,10 +3,10 @@
  * Anderson, Aircraft Performance and Design, 6.7.2 and 6.8.1 and 6.8.2.
  */
 
+import { GRAVITY } from '../units';
 import { trueMps } from './aerodynamics';
 import type { RollConditions } from './conditions';
 import { type Power, spareAloftN } from './forces';
-import { GRAVITY } from './gravity';
 import { atRest, endOf, speedUp } from './roll';
 import { zeroBetween } from './solve';
 import type { TakeoffSpeeds } from './takeoffAnswer';

@@ -79,7 +79,6 @@ export function checkAt(
       leastInWindKt,
       leastForRunKt,
       leastForStopKt,
-      thrustShare: (byRun ? forRun : forStop).share,
     },
     because: null,
   };

@@ -1,12 +1,11 @@
 /** The climb that the thrust holds, gear and flaps up and reheat out. */
 
 import { GAS_CONSTANT, LAPSE_K_PER_M } from '../earth/atmosphere';
-import { KT_PER_MPS, M_PER_FT } from '../units';
+import { GRAVITY, KT_PER_MPS, M_PER_FT } from '../units';
 import { dynamicPressurePa, liftCoefficient, trueFromCalibratedMps } from './aerodynamics';
 import type { Aircraft } from './aircraft';
 import type { RollConditions } from './conditions';
 import { aloftN } from './forces';
-import { GRAVITY } from './gravity';
 import { climbSpeedKt } from './speeds';
 import type { Climb } from './takeoffAnswer';
 

@@ -13,7 +13,6 @@ import { climbSpeedKt } from './speeds';
 import type { ClimbGate, Gate, LimitAhead, TakeoffLimits } from './takeoffAnswer';
 import { gateAt } from './takeoffRoll';
 
-/** The climb-out, and what it says. */
 export interface ClimbOut {
   readonly gates: readonly ClimbGate[];
   readonly limits: Pick<TakeoffLimits, 'gear' | 'flaps'>;

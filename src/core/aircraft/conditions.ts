@@ -1,9 +1,8 @@
 /** The question in SI units, with what is looked up once for all forces; or why it has no answer. */
 
 import { densityRatio, isaTemperatureK, KELVIN_AT_0_C } from '../earth/atmosphere';
-import { KT_PER_MPS, M_PER_FT } from '../units';
+import { GRAVITY, KT_PER_MPS, M_PER_FT } from '../units';
 import { brakingFriction, rollingFriction } from './friction';
-import { GRAVITY } from './gravity';
 import type { Cannot, CannotCode, GroundQuestion, Performance } from './performance';
 
 /** What the forces are worked out from. */

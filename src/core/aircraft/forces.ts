@@ -1,8 +1,8 @@
 /** m dV/dt = T − D − μ (W cos θ − L) − W sin θ, on the runway and away from it. */
 
+import { GRAVITY } from '../units';
 import { dynamicPressurePa, liftCoefficient, trueMps } from './aerodynamics';
 import type { RollConditions } from './conditions';
-import { GRAVITY } from './gravity';
 import type { Motion } from './roll';
 import type { TakeoffSpeeds } from './takeoffAnswer';
 import { type Setting, thrustOf } from './thrust';

@@ -20,7 +20,7 @@ export function landing(question: LandingQuestion): LandingAnswer {
   const begun = begin(question);
   if (isCannot(begun)) return begun;
   const { conditions, speeds, stops } = begun;
-  const { aircraft, ldaM, surface } = question;
+  const { aircraft, surface } = question;
   const { performance, densityRatio } = conditions;
   const { parachute, brakes } = performance;
   const opened = parachute !== undefined && question.parachute !== false;
@@ -50,8 +50,6 @@ export function landing(question: LandingQuestion): LandingAnswer {
       touchdownShare: performance.landing.touchdownShare,
       reportedHeadwindKt: question.reportedHeadwindKt ?? question.headwindKt,
       pathDeg: performance.landing.pathDeg,
-      slopePercent: question.slopePercent,
-      brakingFriction: conditions.brakingFriction,
       ldaFactor,
     },
     speeds,
@@ -64,23 +62,17 @@ export function landing(question: LandingQuestion): LandingAnswer {
     },
     flareN: air.flareN,
     runM: stopped.m,
-    runS: stopped.s,
     heldS: brakes.delayS,
     forcesN: stopForcesN(begun, stopped, opened),
     bare: bare && { runM: bare.m, forcesN: stopForcesN(begun, bare, false) },
     neededM,
-    leftM: ldaM - neededM,
     plannedM: neededM * ldaFactor,
-    leftPlannedM: ldaM - neededM * ldaFactor,
     brakes: {
       energyMJ,
-      limitMJ: brakes.maxMJ ?? null,
       within: brakes.maxMJ === undefined || energyMJ <= brakes.maxMJ,
     },
     parachute: opened
       ? {
-          limitKt: parachute.maxKt,
-          touchdownKt: speeds.touchdownKt,
           within: speeds.touchdownKt <= parachute.maxKt,
         }
       : null,
@@ -108,10 +100,10 @@ interface Begun {
 }
 
 function begin(question: LandingQuestion): Begun | Cannot {
-  const { aircraft, ldaM, gustSpreadKt } = question;
-  const given = [ldaM, gustSpreadKt, question.reportedHeadwindKt ?? 0];
+  const { aircraft, gustSpreadKt } = question;
+  const given = [gustSpreadKt, question.reportedHeadwindKt ?? 0];
   if (!given.every(Number.isFinite)) return cannot('not-a-number');
-  if (ldaM < 0 || gustSpreadKt < 0) return cannot('not-a-number');
+  if (gustSpreadKt < 0) return cannot('not-a-number');
   const conditions = conditionsOf(question, aircraft.masses.maxLandingKg);
   if (isCannot(conditions)) return conditions;
   const speeds = speedsOf(question, conditions);

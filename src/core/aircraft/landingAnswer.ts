@@ -13,7 +13,6 @@ export interface StopForcesN {
   readonly thrustN: number;
 }
 
-/** A landing. */
 export interface Landing {
   readonly kind: 'landing';
   readonly given: {
@@ -27,8 +26,6 @@ export interface Landing {
     readonly touchdownShare: number;
     /** Of the path to the threshold. */
     readonly pathDeg: number;
-    readonly slopePercent: number;
-    readonly brakingFriction: number;
     /** Planned over worked-out distance: the aircraft's factor, and 1.15 more where it is not dry. */
     readonly ldaFactor: number;
   };
@@ -57,7 +54,6 @@ export interface Landing {
   readonly flareN: { readonly dragN: number; readonly thrustN: number };
   /** From touch-down to rest, m. */
   readonly runM: number;
-  readonly runS: number;
   /** How long of it the speed stays as it is before the brakes bite, s; and the forces from there on. */
   readonly heldS: number;
   readonly forcesN: StopForcesN;
@@ -65,21 +61,14 @@ export interface Landing {
   readonly bare: { readonly runM: number; readonly forcesN: StopForcesN } | null;
   /** Air distance and run, m. */
   readonly neededM: number;
-  /** LDA less that, m; negative where it does not fit. */
-  readonly leftM: number;
   /** What is needed times the factor, m. */
   readonly plannedM: number;
-  readonly leftPlannedM: number;
   readonly brakes: {
     readonly energyMJ: number;
-    /** Null where the aircraft has no such limit. */
-    readonly limitMJ: number | null;
     readonly within: boolean;
   };
   /** Null where none is counted on. */
   readonly parachute: {
-    readonly limitKt: number;
-    readonly touchdownKt: number;
     /** It may be opened at touch-down; if not, it is counted on from its limit down. */
     readonly within: boolean;
   } | null;

@@ -69,7 +69,6 @@ export interface StopPlan {
 
 /** What is asked about a landing. */
 export interface LandingQuestion extends GroundQuestion {
-  readonly ldaM: number;
   /**
    * Steady headwind in the direction reported, kt, for the speed to fly: neither halved for planning
    * nor lowered by a swing, or it would be another than the one that is flown. Left out, `headwindKt`.

@@ -161,7 +161,6 @@ function* faultsOfLandingRun(aircraft: AircraftShape): Generator<Found> {
     ...BOOK_ROW,
     aircraft,
     massKg: masses.usualLandingKg,
-    ldaM: 0,
     gustSpreadKt: 0,
   });
   const runM = answer.kind === 'cannot' ? null : answer.runM;

@@ -10,7 +10,6 @@
  * A stop is the same thing from rest upwards, with the deceleration in place of the acceleration.
  */
 
-/** A moment of a roll. */
 export interface RollMoment {
   /** True airspeed, m/s. */
   readonly airMps: number;

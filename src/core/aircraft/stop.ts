@@ -15,7 +15,6 @@ import type { StopPlan } from './performance';
 import { atRest, endOf, type Roll, rollMomentAt, speedUp } from './roll';
 import { zeroBetween } from './solve';
 import type { Stop, StopBound, TakeoffSpeeds } from './takeoffAnswer';
-import { thrustOf } from './thrust';
 
 /** How long a speed is held before the brakes bite, s. 14 CFR 25.109(a)(1)(iv). */
 export const HELD_S = 2;
@@ -128,7 +127,6 @@ export function lastStop(
     withParachute,
     bare: opened === null ? null : { lastKt: bareLastKt, allowsKt: allowsKt(bare, null) },
     heldS: HELD_S,
-    thrustN: thrustOf(conditions, 'idle')(0),
     fromKt: indicatedKt(fromMps, densityRatio),
     distanceM: rollMomentAt(run, fromMps).m + begun.m,
     toSpeedM: rollMomentAt(run, fromMps).m,

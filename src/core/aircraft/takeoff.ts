@@ -1,6 +1,5 @@
 /** Take-off: everything that today's mass, air, wind and runway make of an aircraft's profile. */
 
-import { KT_PER_MPS } from '../units';
 import { indicatedKt, trueMps } from './aerodynamics';
 import { flyToHeight } from './airborne';
 import { checkAt } from './checkMark';
@@ -61,7 +60,6 @@ export function takeoff(question: TakeoffQuestion): TakeoffAnswer {
     run: {
       runM: liftOff.distanceM,
       runS: liftOff.s,
-      averageMps2: liftOff.s === 0 ? 0 : liftOff.groundKt / KT_PER_MPS / liftOff.s,
     },
     to50ftM,
     at50ft,
@@ -205,19 +203,14 @@ function at50ftOf({ conditions, plan, run }: Begun): GateAloft | null {
 }
 
 function givenOf(question: TakeoffQuestion, { conditions, plan }: Begun): Takeoff['given'] {
-  const { densityRatio, rollingFriction, brakingFriction } = conditions;
+  const { densityRatio } = conditions;
   const { thrust } = conditions.performance;
   const setting = plan.reheat ? 'reheat' : 'full';
-  const rotateMps = trueMps(plan.speeds.rotateKt, densityRatio);
   return {
     massKg: question.massKg,
     densityRatio,
     headwindKt: question.headwindKt,
-    slopePercent: question.slopePercent,
-    rollingFriction,
-    brakingFriction,
     heatCounted: thrust.kind !== 'jet' || thrust.at20Hotter !== undefined,
     staticThrustN: thrustOf(conditions, setting)(0),
-    thrustAtRotationN: thrustOf(conditions, setting)(rotateMps),
   };
 }

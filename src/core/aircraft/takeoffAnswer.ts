@@ -46,8 +46,6 @@ export interface RunForcesN {
 export interface TakeoffRun {
   readonly runM: number;
   readonly runS: number;
-  /** Ground speed at lift-off over the time taken, m/s². */
-  readonly averageMps2: number;
 }
 
 /** What holds the last speed to stop from down. */
@@ -68,8 +66,6 @@ export interface Stop {
   } | null;
   /** How long the speed is taken to stay as it is before the brakes bite, s. 14 CFR 25.109. */
   readonly heldS: number;
-  /** Thrust from then on, N: idle. Reheat is taken to die away within those seconds. */
-  readonly thrustN: number;
   /** The speed that the distances are for: `lastKt`, or the lower one that was asked for. */
   readonly fromKt: number;
   /** From where the roll begins to rest, when stopped from it, m. */
@@ -122,8 +118,6 @@ export interface Check {
   readonly leastForRunKt: number;
   /** At the mark, with so little thrust that a stop from the last speed to stop from just fits ASDA. */
   readonly leastForStopKt: number;
-  /** That thrust over the whole. */
-  readonly thrustShare: number;
 }
 
 /** Why the mark asks for nothing. */
@@ -191,13 +185,9 @@ export interface TakeoffGiven {
   readonly massKg: number;
   readonly densityRatio: number;
   readonly headwindKt: number;
-  readonly slopePercent: number;
-  readonly rollingFriction: number;
-  readonly brakingFriction: number;
   /** The document says what heat takes of the thrust beyond what density does; always so of a piston. */
   readonly heatCounted: boolean;
   readonly staticThrustN: number;
-  readonly thrustAtRotationN: number;
 }
 
 /** A take-off. */

@@ -1,10 +1,7 @@
 /** How fast an aircraft may go round a turn on the ground. */
 
-import { KT_PER_MPS } from '../units';
+import { GRAVITY, KT_PER_MPS } from '../units';
 import type { Aircraft } from './aircraft';
-
-/** Free fall, m/s². ICAO Doc 7488. */
-const GRAVITY = 9.80665;
 
 /** Sideways acceleration that is comfortable, in g: reproduces the table of radii in ICAO Doc 9157 Part 2. */
 const COMFORT_G = 0.134;

@@ -178,7 +178,6 @@ export function nodeRemoved(field: Field, id: NodeId): Field {
   return crossingsAnew(withPlan(without, { edges: [...edges, { ...kept, from, to }] }), to);
 }
 
-/** Sets a property of a stretch. */
 export function stretchSet(field: Field, id: StretchId, set: EdgeSetting): Field {
   const edges = field.taxi.edges.map((edge) => {
     if (stretchId(edge) !== id) return edge;

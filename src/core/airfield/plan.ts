@@ -5,7 +5,6 @@ import { planPoint } from '../earth/planPoint';
 import { type End, endsOf } from './ends';
 import type { Designator, Field } from './field';
 
-/** A runway on the plan. */
 export interface PlanRunway {
   readonly ends: readonly [PlanEnd, PlanEnd];
   /** Its middle, metres from the middle of all runways. */
@@ -15,7 +14,6 @@ export interface PlanRunway {
   readonly widthM: number;
 }
 
-/** One end of a runway on the plan. */
 export interface PlanEnd {
   readonly designator: Designator;
   readonly headingTrueDeg: number;

@@ -1,6 +1,6 @@
 /** The air over the field: from the pilot, else from the report, else the standard atmosphere's. */
 
-import { isaTemperatureK, pressureAltitudeFt } from '../earth/atmosphere';
+import { isaTemperatureK, KELVIN_AT_0_C, pressureAltitudeFt } from '../earth/atmosphere';
 import { type Figure, known, unknown } from '../figure';
 import type { Inputs } from '../sortie/entry';
 import { M_PER_FT } from '../units';
@@ -18,8 +18,6 @@ export interface AirBrief {
 
 /** Standard pressure at the sea, hPa. ICAO Doc 7488. */
 const STANDARD_HPA = 1013.25;
-
-const KELVIN_AT_0_C = 273.15;
 
 /** The air over a field of that elevation. */
 export function airOf(

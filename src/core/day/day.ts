@@ -94,7 +94,6 @@ export interface DayBrief extends Standing, OnTheGround {
   readonly times: PhaseTimes | null;
 }
 
-/** The day as getters. */
 export type Day = Getters<DayBrief>;
 
 /** The day, worked out from its sources as it is asked for. */

@@ -30,7 +30,6 @@ export interface ClimbRung {
   readonly limitS: number | null;
 }
 
-/** The ladder. */
 export interface Ladder {
   /** In the order they come. */
   readonly rungs: readonly Rung[];

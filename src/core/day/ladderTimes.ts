@@ -4,7 +4,6 @@ import type { Id } from '../sortie/entry';
 import type { Stamp } from '../sortie/fold';
 import type { ClimbRung, Ladder, Rung } from './ladder';
 
-/** A gate, and when it is expected. */
 export interface ExpectedGate {
   readonly gate: Rung | ClimbRung;
   /** Of the clock that stamps moments, ms. */

@@ -100,7 +100,6 @@ function approachAt(aircraft: DayGiven['aircraft'], massKg: number): number | nu
     slopePercent: 0,
     surface: 'dry',
     ground: 'asphalt',
-    ldaM: 5000,
     gustSpreadKt: 0,
   });
   return answer.kind === 'cannot' ? null : answer.speeds.approachKt;

@@ -236,7 +236,7 @@ function landingToday(
   const asked = groundQuestion(given, end, headwindKt, given.load.landingMassKg.value);
   if (typeof asked === 'string') return { because: asked };
   const ldaM = end === null ? null : ldaOf(end, given.inputs);
-  const raw = landing({ ...asked, ldaM: ldaM ?? NO_END_M, ...forSpeed, ...factorsOf(given) });
+  const raw = landing({ ...asked, ...forSpeed, ...factorsOf(given) });
   if (raw.kind === 'cannot') return { because: raw.because };
   return {
     because: null,
@@ -335,7 +335,7 @@ export function lengthsNeeded(given: DayGiven): Readonly<Record<Purpose, LengthN
         // A gust that adds so much, by either rule, in no headwind.
         const gustSpreadKt = rule === 'half-gust' ? 2 * additiveKt : additiveKt;
         const forSpeed = { reportedHeadwindKt: 0, gustSpreadKt };
-        return landingNeeds({ ...question, ldaM: NO_END_M, ...forSpeed, factors });
+        return landingNeeds({ ...question, ...forSpeed, factors });
       },
       (headwindKt, gustSpreadKt) =>
         aircraft.performance === undefined

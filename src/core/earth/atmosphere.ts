@@ -8,7 +8,7 @@
  * higher. Handbook charts leave it out.
  */
 
-import { HPA_PER_INHG, M_PER_FT } from '../units';
+import { GRAVITY, HPA_PER_INHG, M_PER_FT } from '../units';
 
 /** Temperature at sea level, K. ICAO Doc 7488, table A. */
 const SEA_LEVEL_K = 288.15;
@@ -21,9 +21,6 @@ export const LAPSE_K_PER_M = 0.0065;
 
 /** Specific gas constant of dry air, J per kilogram and kelvin. ICAO Doc 7488, table A. */
 export const GAS_CONSTANT = 287.05287;
-
-/** Standard acceleration of free fall, m/s². ICAO Doc 7488, table A. */
-const GRAVITY = 9.80665;
 
 /** p is proportional to this power of T, 5.25588; and ρ, which is p over T, to one less. */
 const PRESSURE_POWER = GRAVITY / (GAS_CONSTANT * LAPSE_K_PER_M);

@@ -6,14 +6,8 @@
  */
 
 import { degreesOf, type TrueDeg, wrapDeg } from '../angle';
-import {
-  arcCorrection,
-  arcSeries,
-  F,
-  longitudeSeries,
-  RADIANS_PER_DEGREE,
-  reducedLatitude,
-} from './geodesic';
+import { RADIANS_PER_DEGREE } from '../units';
+import { arcCorrection, arcSeries, F, longitudeSeries, reducedLatitude } from './geodesic';
 import type { Place } from './place';
 
 /** A change of the arc below this, radians, no longer moves the answer by a micrometre. */

@@ -8,6 +8,7 @@
  */
 
 import { type TrueDeg, trueDeg, wrapDeg } from '../angle';
+import { RADIANS_PER_DEGREE } from '../units';
 import type { Place } from './place';
 
 /** The shortest line from one place to another. */
@@ -23,8 +24,6 @@ const A = 6378137;
 export const F = 1 / 298.257223563;
 /** Semi-minor axis, metres: a (1 − f). */
 const B = A * (1 - F);
-
-export const RADIANS_PER_DEGREE = Math.PI / 180;
 
 /** A change of longitude below this, radians, no longer moves the answer by a micrometre. */
 const SETTLED = 1e-13;

@@ -6,10 +6,10 @@
  * reference radius 6371.2 km.
  */
 
+import { RADIANS_PER_DEGREE } from '../units';
+
 /** Geomagnetic reference radius a, km. Alken et al. 2021. */
 const REFERENCE_RADIUS_KM = 6371.2;
-
-const RADIANS_PER_DEGREE = Math.PI / 180;
 
 /** A point by its direction from the earth's centre. */
 export interface Geocentric {

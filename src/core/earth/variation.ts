@@ -4,6 +4,7 @@
  * Computed from published coefficients; `fieldModel.ts` says which model covers which date.
  */
 
+import { RADIANS_PER_DEGREE } from '../units';
 import type { FieldModel } from './fieldModel';
 import { type FieldVector, fieldAtGeocentric, type Geocentric } from './harmonics';
 import type { Place } from './place';
@@ -74,8 +75,6 @@ export function compassZone(horizontalNt: number): CompassZone {
   if (horizontalNt < 2000) return 'blackout';
   return horizontalNt < 6000 ? 'caution' : 'usable';
 }
-
-const RADIANS_PER_DEGREE = Math.PI / 180;
 
 /** WGS 84 semi-major axis, km. NGA.STND.0036. */
 const EQUATORIAL_RADIUS_KM = 6378.137;

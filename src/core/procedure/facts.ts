@@ -18,7 +18,6 @@ export type FactName = ConditionFact | LiveName;
 /** The value of a fact; null if unknown. */
 export type FactValue = boolean | number | string | null;
 
-/** Some facts by name. */
 export type FactValues = Readonly<Partial<Record<FactName, FactValue>>>;
 
 /** All facts. */

@@ -4,7 +4,6 @@ import type { ListId } from '../sortie/entry';
 import { PHASES } from './phases';
 import type { Phase, Procedure, Step, StepId } from './procedure';
 
-/** Names a part: a phase, or a list by its id. */
 export type PartId = Phase | `list/${ListId}`;
 
 /** Where a step stands. */
@@ -14,7 +13,6 @@ export interface StepPlace {
   readonly index: number;
 }
 
-/** A step with its place. */
 export interface PlacedStep extends StepPlace {
   readonly step: Step;
 }

@@ -154,7 +154,6 @@ export function walk(
   };
 }
 
-/** A phase with its steps, counted. */
 export function phaseRows(phase: Phase, rows: readonly StepRow[]): PhaseRows {
   const counting = rows.filter((row) => row.state.kind !== 'not-needed');
   return { phase, rows, total: counting.length, handled: counting.filter(isHandled).length };

@@ -2,7 +2,6 @@
 
 import type { Designator, Field } from '../airfield/field';
 
-/** A station on the radio. */
 export type RadioStation = Field['radio'][number];
 
 /** The calls from stand to stand. */
@@ -56,7 +55,6 @@ export type Readback =
   | { readonly code: 'hold-short' | 'cross'; readonly runway: string }
   | { readonly code: 'backtrack' | 'line-up' | 'take-off' | 'land'; readonly end: Designator };
 
-/** One call. */
 export interface Call {
   readonly kind: CallKind;
   /** Null if the field has no radio, and so nobody to address. */

@@ -97,7 +97,6 @@ export function neededOf(candidate: Candidate, blow: Blow): Needs | NoNeeds | nu
 
 const DECLARED = ['tora', 'toda', 'asda', 'lda'] as const;
 
-/** What is needed of each declared length. */
 export function asked({ declaredM }: Candidate, { lengthsM }: Needs): LengthAsked[] {
   const all: LengthAsked[] = [];
   for (const of of DECLARED) {

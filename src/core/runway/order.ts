@@ -166,7 +166,6 @@ export function bestIn(blow: Blow): Candidate | null {
   return winnerOf(within, sievesOf(situation), blow) ?? null;
 }
 
-/** An end in its place. */
 export interface PlacedEnd {
   readonly end: Candidate;
   /** The rule that put it above the next; none for the last. */

@@ -17,7 +17,6 @@ import { openedRun, type Run, type RunDraft, tickKey } from './run';
 
 export { type Decided, type Run, type Ticked, tickKey } from './run';
 
-/** A wind as entered. */
 export interface EnteredWind {
   readonly id: Id;
   readonly text: string;

@@ -10,7 +10,6 @@ export const LOG_MOMENTS = [
   'on chocks',
 ] as const satisfies readonly Moment[];
 
-/** A moment a log has a time for. */
 export type LogMoment = (typeof LOG_MOMENTS)[number];
 
 /** A time and its origin: a key that stamped it, or the steps beside it. */

@@ -52,7 +52,6 @@ export interface RouteMark {
   readonly between: readonly [string, string];
 }
 
-/** A corner of the route. */
 export interface RouteCorner {
   readonly node: NodeId;
   readonly atM: number;

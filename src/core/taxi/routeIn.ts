@@ -38,7 +38,6 @@ export interface Exit {
   readonly backtrackM: number;
 }
 
-/** The route in. */
 export interface RouteIn {
   readonly route: Route | null;
   /** Where to leave the runway; null if the aircraft has left it, or if unknown. */

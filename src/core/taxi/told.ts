@@ -17,7 +17,6 @@ export type Told =
   | { readonly code: 'intersection'; readonly end: Designator; readonly runM: number }
   | { readonly code: 'stand'; readonly name: string };
 
-/** The description of a route to a runway. */
 export function toldOut(route: Route | null, entry: RunwayEntry): readonly Told[] {
   const { end, name, backtrackM, rollsFromM, runM } = entry;
   return [
@@ -28,7 +27,6 @@ export function toldOut(route: Route | null, entry: RunwayEntry): readonly Told[
   ];
 }
 
-/** The description of a route to a stand. */
 export const toldIn = (route: Route | null, stand: string): readonly Told[] => [
   ...toldAlong(route),
   { code: 'stand', name: stand },

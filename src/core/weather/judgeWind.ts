@@ -24,7 +24,6 @@ export interface JudgedWind {
   readonly problems: Problem[];
 }
 
-/** Judges a wind as written, with the swing beside it. */
 export function judgeWind(written: WrittenWind, swing: WrittenSwing | null): JudgedWind {
   const { fromDeg, variable, speed, gust, at } = written;
   const refused = (problem: Problem) => ({ wind: null, problems: [problem] });

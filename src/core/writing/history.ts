@@ -89,7 +89,6 @@ function movedTo<D, E>(history: History<D, E>, by: -1 | 1): History<D, E> {
 /** How many changes are stored; the history then starts from the document before them. */
 const MOST_STORED = 400;
 
-/** The history as stored. */
 export function storedHistory<D, E>({ start, steps, at }: History<D, E>): StoredHistory<D, E> {
   const dropped = Math.max(0, Math.min(at, steps.length - MOST_STORED));
   return {

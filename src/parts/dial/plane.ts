@@ -3,7 +3,7 @@
  * as in SVG. Directions are degrees clockwise from true north, which is up.
  */
 
-const RADIANS_PER_DEGREE = Math.PI / 180;
+import { RADIANS_PER_DEGREE } from '../../core';
 
 /** A point on the dial. */
 export interface Point {

@@ -8,7 +8,6 @@
 
 import { apartDeg, distanceToLine, type Point, towards } from './plane';
 
-/** A runway as the dial needs it. */
 export interface DialRunway {
   readonly ends: readonly [DialRunwayEnd, DialRunwayEnd];
   /** The runway's middle relative to the field's, metres. */

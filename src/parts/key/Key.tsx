@@ -3,7 +3,6 @@
 import type { ComponentChildren, JSX } from 'preact';
 import styles from './Key.module.css';
 
-/** What a key is for, and so how it looks. */
 export type KeyLook = 'plain' | 'pick' | 'stop';
 
 export interface KeyProps {

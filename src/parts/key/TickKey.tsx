@@ -27,7 +27,6 @@ interface TickKeyProps extends KeyProps {
 /** How long the key says why a tap didn't count, ms. */
 const REFUSAL_SHOWN_MS = 1400;
 
-/** A key that ticks a step. */
 export function TickKey(props: TickKeyProps): JSX.Element {
   const { step, hold = false, holdHint, refusals, disabled, label, onPress, children } = props;
   const [refused, setRefused] = useState<string | null>(null);

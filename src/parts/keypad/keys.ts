@@ -39,7 +39,6 @@ export const UNITS: readonly string[] = ['KT', 'MPS', 'KMH'];
 
 const UNIT_AT_END = /(KT|MPS|KMH)$/;
 
-/** The text after a key. */
 export function press(text: string, key: PadKey): string {
   // Nothing continues a calm: what is typed next is another wind.
   if (text === 'CALM' && key !== 'erase')

@@ -18,7 +18,6 @@ const HEIGHT = 16;
 /** How far along the bar the limit stands, leaving room beyond it. */
 const LIMIT_AT = 0.75;
 
-/** A bar against a limit. */
 export function LimitBar({ steady, worst, limit, label }: LimitBarProps): JSX.Element {
   const hatch = useId();
   const x = (value: number) => Math.min(1, (value / limit) * LIMIT_AT) * WIDTH;

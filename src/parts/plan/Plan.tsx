@@ -57,7 +57,6 @@ export interface PlanProps {
   readonly words: PlanWords;
 }
 
-/** The words on the plan and around it. */
 export interface PlanWords {
   /** What it shows, for those who can't see it. */
   readonly label: string;

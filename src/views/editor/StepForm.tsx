@@ -82,7 +82,6 @@ function Keys({ id }: { id: StepId }) {
   );
 }
 
-/** What kind of step it is, and what belongs to that. */
 function Kind({ step }: { step: Step }) {
   return (
     <Part title={words.kind}>

@@ -36,7 +36,6 @@ const UNITS: Readonly<Record<string, string>> = { deg: '°', degC: '°C' };
 
 const NAMES = Object.keys(LIVE).filter(isLiveName);
 
-/** The texts of a step. */
 export function Texts({ step }: { step: Step }): JSX.Element {
   /** The text that last had the focus, and where its caret was. */
   const last: Last = useRef(null);

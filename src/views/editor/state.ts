@@ -31,7 +31,6 @@ export const returnTo = signal<
   | null
 >(null);
 
-/** Opens a step. */
 export function open(id: StepId): void {
   editedStep.value = id;
   editedList.value = null;

@@ -23,7 +23,6 @@ interface EndEntryProps {
   readonly side: 0 | 1;
 }
 
-/** The entries of an end. */
 export function EndEntry({ end, index, side }: EndEntryProps): JSX.Element {
   const of = { index, side };
   return (

@@ -113,7 +113,6 @@ function Loader({ aircraft, loading }: { aircraft: Aircraft; loading: Loading })
   );
 }
 
-/** A titled part of the sheet. */
 export function LoadPart({ title, children }: { title: string; children: ComponentChildren }) {
   return (
     <section class={styles.part}>

@@ -67,7 +67,6 @@ const figuresOf = (seal: Seal | null, names: readonly string[]): readonly Cell[]
     return typeof value === 'number' ? Math.round(value * 10) / 10 : value;
   });
 
-/** The line of a sortie. */
 export function lineOf(sortie: LoggedSortie, told: LoggedTimes): readonly Cell[] {
   const { times, heldBack, cannot, notes } = sortie;
   const first = times['off chocks'].sortieMs ?? times.airborne.sortieMs ?? sortie.beganAt.sortieMs;

@@ -17,7 +17,6 @@ const HEIGHTS_FT = [1000, 1500, 2000, 3000, 5000, 10_000];
 /** Feet down a nautical mile on a 3° path: 6 076 × tan 3°. */
 const FT_PER_NM = (1852 / 0.3048) * Math.tan((3 * Math.PI) / 180);
 
-/** The landing of today. */
 export function LandingPanel({ today }: { today: TodayBrief }): JSX.Element {
   const { planned, expected } = today.landing;
   if (planned.because !== null)

@@ -76,7 +76,6 @@ interface PairProps {
   readonly round?: Round;
 }
 
-/** A named number as planned and as expected. */
 export function Pair({ name, planned, expected, round }: PairProps): JSX.Element {
   const [p, e] = [`${name}, ${words.planned}`, `${name}, ${words.expected}`];
   return (

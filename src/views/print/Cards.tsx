@@ -16,7 +16,6 @@ interface CardsProps {
   readonly today: readonly string[];
 }
 
-/** All cards of a procedure. */
 export function Cards({ procedure, facts, today }: CardsProps): JSX.Element {
   const lang = langOf(languageOf(procedure));
   const head = marked(lang, (name) => [name, ...today].join(' · '), procedure.name);

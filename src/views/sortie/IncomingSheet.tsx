@@ -184,7 +184,6 @@ function lineOf({ item, response, critical, when }: Step, options: Options): str
   return about.length === 0 ? line : `${line} (${about.join(', ')})`;
 }
 
-/** What a step says of an aspect. */
 function aspectOf(step: Step, name: StepAspect, options: Options): string {
   if (name === 'when') {
     return step.when === undefined ? words.always : conditionSaid(step.when, options);

@@ -15,7 +15,6 @@ import { liveText } from './liveText';
 import { stateWords } from './StepMark';
 import { words } from './words';
 
-/** The head of an open list. */
 export function ListHead({
   abnormal,
 }: {

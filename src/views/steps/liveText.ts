@@ -7,7 +7,6 @@ import { readNumber, readText, saidText } from '../../parts/live/live';
 /** The text as read today; unknown values are dashes. */
 export const liveText = (text: string): string => readText(text, live.value);
 
-/** The text as said on the radio. */
 export const callText = (text: string): string => saidText(text, live.value);
 
 /** A live number as read; a dash if unknown. */

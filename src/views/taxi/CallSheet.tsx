@@ -15,7 +15,6 @@ import { Sheet } from '../../parts/sheet/Sheet';
 import styles from './Sheets.module.css';
 import { words } from './words';
 
-/** The sheet. */
 export function CallSheet({ onClose }: { onClose: () => void }): JSX.Element {
   const towards = inputs.value.departTo;
   return (

@@ -34,7 +34,6 @@ import styles from './Sheets.module.css';
 import { Device } from './Watch';
 import { words } from './words';
 
-/** The sheet. */
 export function RouteSheet({ onClose }: { onClose: () => void }): JSX.Element {
   return (
     <Sheet title={words.sheet} close={words.close} size="page" onClose={onClose}>

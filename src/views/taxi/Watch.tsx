@@ -6,7 +6,7 @@ import { fault, passNext, progress, routePace, takeBackPassing } from '../../boa
 import { wallMs } from '../../board/flight/time';
 import { openPlace } from '../../board/places';
 import { openCard, wasJustClosed } from '../../board/steps/card';
-import type { Stretch } from '../../core';
+import { KT_PER_MPS, type Stretch } from '../../core';
 import { position } from '../../device/position';
 import { CardOpener } from '../../parts/card/CardOpener';
 import { decimal, wholeNumber } from '../../parts/format';
@@ -117,9 +117,6 @@ function Measured({ stretch }: { stretch: Stretch }) {
     </>
   );
 }
-
-/** Knots in one metre per second. */
-const KT_PER_MPS = 3600 / 1852;
 
 /** The device's own speed, if requested. */
 export function Device(): JSX.Element | null {

@@ -45,7 +45,6 @@ const pageSpeech = (): StepSpeech => ({
 const speechOf = (language: string): StepSpeech =>
   primarySubtag(language) === pageLanguage() ? pageSpeech() : speechIn(language);
 
-/** A text as it is said now. */
 function saidText(text: string, language: string): Said {
   const speech = speechOf(language);
   const said = piecesOf(text)

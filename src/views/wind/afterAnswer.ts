@@ -16,7 +16,6 @@ export const dial = part(({ DialPanel }) => DialPanel);
 /** The weather, every end, and the winds entered. */
 export const list = part(({ Below }) => Below);
 
-/** What the group at the caret means. */
 export const meaning = part(({ MeaningAtCaret }) => MeaningAtCaret);
 
 /** Why no end is best: rare, and so loaded when first needed, or with the others. */

@@ -121,7 +121,6 @@ export function landingQuestion(
     slopePercent: 0,
     surface: 'dry',
     ground: 'asphalt',
-    ldaM: 3000,
     gustSpreadKt: 0,
     ...other,
   };

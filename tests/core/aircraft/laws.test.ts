@@ -55,7 +55,6 @@ function landingOn(day: Day, other: Partial<LandingQuestion> = {}): LandingQuest
   return landingQuestion(day.aircraft, {
     ...conditionsFrom(day),
     massKg: emptyKg + day.load * (maxLandingKg - emptyKg),
-    ldaM: day.lengthM,
     ...other,
   });
 }
