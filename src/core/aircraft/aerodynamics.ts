@@ -9,7 +9,10 @@ export const SEA_LEVEL_KG_M3 = 1.225;
 export const dynamicPressurePa = (airMps: number, densityRatio: number): number =>
   0.5 * SEA_LEVEL_KG_M3 * densityRatio * airMps * airMps;
 
-/** True airspeed of an indicated one, m/s. Position error and compressibility are left out: below 250 kt they are small. */
+/**
+ * True airspeed of an indicated one on the runway and near it, m/s. Position error and compressibility
+ * are left out: below 250 kt they are small.
+ */
 export const trueMps = (indicatedKt: number, densityRatio: number): number =>
   indicatedKt / KT_PER_MPS / Math.sqrt(densityRatio);
 

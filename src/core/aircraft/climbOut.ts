@@ -1,10 +1,11 @@
 /**
  * From lift-off to climb speed. Spare thrust goes partly into height, partly into speed, in a fixed
- * proportion; gear, flaps and reheat go as their gates come. The air is taken as it is at the field.
+ * proportion; gear, flaps and reheat go as their gates come. The air is taken as it is at the field, and
+ * compressibility is counted: the last gates are well above 250 kt.
  */
 
 import { M_PER_FT } from '../units';
-import { trueMps } from './aerodynamics';
+import { trueFromCalibratedMps } from './aerodynamics';
 import type { Aircraft } from './aircraft';
 import type { RollConditions } from './conditions';
 import { climbOutMotion, type Power } from './forces';
@@ -26,7 +27,8 @@ export function climbOutOf(
   reheat: boolean,
 ): ClimbOut {
   const { climb, limits } = aircraft;
-  const { densityRatio } = conditions;
+  const { densityRatio, temperatureK } = conditions;
+  const trueMps = (kt: number) => trueFromCalibratedMps(kt, densityRatio, temperatureK);
   const liftOff = endOf(run);
   const aloft: Roll = { ...run, moments: [{ ...liftOff, gained: 0 }] };
   const { gearUpByKt } = climb;
@@ -49,27 +51,28 @@ export function climbOutOf(
       gear: gearUpByKt === undefined || before(gearUpByKt, kt),
       flaps: before(climb.flapsUpByKt, kt),
     };
-    const toMps = trueMps(kt, densityRatio);
+    const toMps = trueMps(kt);
     way = speedUp(way, climbOutMotion(conditions, power, hanging), toMps);
     if (!reaches(way, toMps)) break;
   }
 
   const gate = (what: ClimbGate['what'], kt: number | undefined): readonly ClimbGate[] => {
     if (kt === undefined) return [];
-    const airMps = trueMps(kt, densityRatio);
+    const airMps = trueMps(kt);
     if (!reaches(way, airMps)) return [];
     const moment = rollMomentAt(way, airMps);
     return [
       {
         what,
         ...gateAt(moment, conditions),
+        speedKt: kt,
         fromLiftOffS: moment.s - liftOff.s,
         heightFt: moment.gained / M_PER_FT,
       },
     ];
   };
   const ahead = (limitKt: number): LimitAhead => {
-    const airMps = trueMps(limitKt, densityRatio);
+    const airMps = trueMps(limitKt);
     return {
       limitKt,
       fromLiftOffS: reaches(way, airMps) ? rollMomentAt(way, airMps).s - liftOff.s : null,
