@@ -1,4 +1,4 @@
-/** Take-off and landing of the jet: every answer at another mass, in another wind. */
+/** How long the jet's take-off and landing take to work out, each at another mass and wind. */
 
 import sleet from '../../airfields-demo/aircraft/sleet.json?raw';
 import { landing, landingNeededM } from '../../src/core/aircraft/landing';
@@ -9,7 +9,7 @@ import { quantile, type Rows } from './row';
 
 const ROUNDS = 1000;
 
-/** The median time that `work` takes, milliseconds, once it is warm. */
+/** Median time of `work` once warm, ms. */
 function medianMs(work: (round: number) => unknown): number | null {
   const samples: number[] = [];
   for (let round = 0; round < 2 * ROUNDS; round++) {
@@ -21,7 +21,6 @@ function medianMs(work: (round: number) => unknown): number | null {
   return quantile(samples, 0.5);
 }
 
-/** The rows of the table on an aircraft's numbers. */
 export const rows: Rows = () => {
   const { document } = readDocument(sleet);
   if (document?.kind !== 'aircraft') throw new Error('the jet is not read');

@@ -1,4 +1,4 @@
-/** The whole day worked out, today's numbers among it, again after another wind. */
+/** Reworking the whole day, today's numbers included, after each new wind. */
 
 import { computed, signal } from '@preact/signals-core';
 import * as v from 'valibot';
@@ -29,7 +29,7 @@ const windAt = (i: number): string => {
   return `${String(((i * 37) % 36) * 10 + 10).padStart(3, '0')}${two(5 + (i % 20))}G${two(20 + (i % 25))}KT`;
 };
 
-/** A memo of signals, as the app passes one. */
+/** A memo built on signals, like the app's. */
 const memo: Memo = (work, same = Object.is) => {
   let last: { readonly value: ReturnType<typeof work> } | null = null;
   const kept = computed(() => {
@@ -40,7 +40,6 @@ const memo: Memo = (work, same = Object.is) => {
   return () => kept.value;
 };
 
-/** The row of the table on the day. */
 export const rows: Rows = async () => {
   const field = v.parse(fieldSchema, fieldDocument);
   const aircraft = v.parse(aircraftSchema, aircraftDocument);

@@ -1,4 +1,4 @@
-/** How long a key press in a step that is being written takes, on a processor slowed down four times. */
+/** What a key press costs while writing a step, on a processor slowed four times. */
 
 import type { Page } from 'playwright-core';
 import { beginSortie, typeWind } from '../browser/pilot';
@@ -7,10 +7,9 @@ import { FIRST_WIND } from './firstAnswer';
 import { keyRow } from './keys';
 import type { Rows } from './row';
 
-/** What a step may be made to say. */
 const TYPED = ['take-off, both lamps out', 'half', '{rotateKt} kt at {massKg} kg'];
 
-/** Comes to the response of a step in the middle of the demo's longest procedure. */
+/** Opens the response of a step in the middle of the longest demo procedure. */
 async function beginWriting(page: Page): Promise<void> {
   await beginSortie(page);
   await typeWind(page, FIRST_WIND);
@@ -20,5 +19,4 @@ async function beginWriting(page: Page): Promise<void> {
   await responseEntry(page).click();
 }
 
-/** The row of the table that is the editor's. */
 export const rows: Rows = async () => [await keyRow('a step being written', beginWriting, TYPED)];

@@ -1,4 +1,4 @@
-/** Opens the built app as new and gives it its first wind. */
+/** Opens the built app with nothing stored and gives it its first wind. */
 
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { findChromium, QUIET_FLAGS } from '../../tools/chromium.mjs';
@@ -6,12 +6,11 @@ import { beginSortie, typeWind } from '../browser/pilot';
 import { SCREENS } from '../browser/screens';
 import { BELOW, Host } from '../browser/server';
 
-/** The first wind that is typed. */
 export const FIRST_WIND = '27012G20KT';
 
 const PATIENCE_MS = 15_000;
 
-/** Opens the app in a browser of its own, with nothing stored, for as long as `use` takes. */
+/** Opens the app in its own browser, with nothing stored, while `use` runs. */
 export async function withFreshApp<T>(use: (page: Page) => Promise<T>): Promise<T> {
   const host = new Host();
   await host.start();
@@ -28,12 +27,11 @@ export async function withFreshApp<T>(use: (page: Page) => Promise<T>): Promise<
   }
 }
 
-/** The files, by their place in dist, that had arrived when the first answer stood on the screen. */
+/** Paths in dist of the files that had arrived when the first answer appeared. */
 export function arrivedBeforeFirstAnswer(): Promise<string[]> {
   return withFreshApp(async (page) => {
     await beginSortie(page);
-    // Noted in the page as soon as the answer stands in it, before anything that was asked for at
-    // that moment can have come.
+    // Recorded in the page itself, before anything the answer requested can arrive.
     await page.evaluate(() => {
       const watcher = new MutationObserver(() => {
         const keys = [...document.querySelectorAll('button')];

@@ -1,4 +1,4 @@
-/** All rows, file by file. tools/bench.mjs bundles this, runs it and prints what it gives. */
+/** All rows, file by file, for tools/bench.mjs to bundle, run and print. */
 
 import type { Row, Rows } from './row';
 
@@ -6,10 +6,10 @@ const FILES = import.meta.glob<{ rows?: Rows }>(['./*.ts', '!./index.ts', '!./ro
 
 export { keeps } from './row';
 
-/** These take long, and are measured only when they are asked for by name. */
+/** Too slow to measure unless asked for by name. */
 const ON_REQUEST = ['./kills.ts'];
 
-/** Measures everything, or what stands in the files whose name holds `wanted`. */
+/** Measures every file, or those whose name contains `wanted`. */
 export async function* measure(wanted = ''): AsyncGenerator<Row> {
   for (const [file, load] of Object.entries(FILES)) {
     if (!file.includes(wanted) || (wanted === '' && ON_REQUEST.includes(file))) continue;

@@ -1,4 +1,4 @@
-/** How long it takes from a key or a stick to the changed step, on a processor slowed down four times. */
+/** How long a key or a stick takes to change the step, on a processor slowed four times. */
 
 import type { Page } from 'playwright-core';
 import { plugIn, STICK, syntheticPads } from '../browser/hands';
@@ -8,15 +8,15 @@ import { firstLineOf, quantile, type Row, type Rows } from './row';
 
 const SLOWED = 4;
 
-/** What is due has stood this long before each press, ms; nothing is ticked sooner than half a second. */
+/** How long a step is due before each press, ms; ticks within half a second are ignored. */
 const SETTLED_MS = 700;
 
-/** A critical step wants to be held: the time counts from when it has been, ms. */
+/** A critical step must be held this long, ms; the clock starts only then. */
 const HOLD_MS = 700;
 
 const PRESSES = 24;
 
-/** Notes when the step that is due has changed and the frame with it is painted. */
+/** Notes when a frame with the next step due has been painted. */
 const notePaints = (page: Page) =>
   page.evaluate(() => {
     const painted: number[] = [];
@@ -32,10 +32,10 @@ const notePaints = (page: Page) =>
     }).observe(document.body, { subtree: true, childList: true, characterData: true });
   });
 
-/** Presses a control by itself, and how long it took until the changed step was painted; null: nothing came. */
+/** Presses a control once; returns the ms until the changed step is painted. */
 type PressOnce = (page: Page, heldMs: number) => Promise<number>;
 
-/** A key: from its event. */
+/** Timed from the key's event. */
 const byKey: PressOnce = async (page, heldMs) => {
   await page.evaluate(() => {
     addEventListener(
@@ -50,7 +50,7 @@ const byKey: PressOnce = async (page, heldMs) => {
   return page.evaluate(() => (window as unknown as { lapstripPressed: number }).lapstripPressed);
 };
 
-/** A button of a pad: from when it reads as pressed, its 30 ms against chatter included. */
+/** Timed from when the button reads as pressed, so its 30 ms of debouncing count. */
 const byButton: PressOnce = async (page, heldMs) => {
   const at = await page.evaluate(() => {
     const [pad] = window.pads;
@@ -113,7 +113,6 @@ async function row(what: string, press: PressOnce, budgetMs: number): Promise<Ro
   }
 }
 
-/** What a pilot feels whose hands are on the stick. */
 export const rows: Rows = async () => [
   await row(
     'a key that is bound, 4x slowed processor: event to changed step painted, 95th percentile',

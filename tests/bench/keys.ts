@@ -1,4 +1,4 @@
-/** How long a key press on Wind takes, on a processor slowed down four times. */
+/** What a key press on Wind costs, on a processor slowed four times. */
 
 import type { Page } from 'playwright-core';
 import { beginSortie, typeWind } from '../browser/pilot';
@@ -7,7 +7,7 @@ import { firstLineOf, quantile, type Row, type Rows } from './row';
 
 const SLOWED = 4;
 
-/** Winds as they are typed at the keyboard, each of them several groups or a whole report. */
+/** Winds as pilots type them, each of several groups or a whole report. */
 const TYPED = [
   '27012G20KT 240V300',
   '04018KT',
@@ -16,12 +16,12 @@ const TYPED = [
   'METAR XHAR 051850Z 27012G20KT 9999 FEW030 14/06 Q1009',
 ];
 
-/** Long enough for all that a press sets going to be over, but for what waits for a pause in typing, ms. */
+/** Outlasts everything a press triggers except what waits for a pause in typing, ms. */
 const SETTLED_MS = 120;
 
 /**
- * Lets the page note, for every press, the time from the event to the end of the frame that shows
- * what it did: a message sent in that frame's callback is handled after the frame was painted.
+ * Times every press in the page, from its event to the end of the frame that shows the result: a
+ * message sent in a frame's callback arrives after that frame is painted.
  */
 const noteFrames = (page: Page) =>
   page.evaluate(() => {
@@ -41,7 +41,7 @@ const noteFrames = (page: Page) =>
     window.addEventListener('keydown', note, { capture: true });
   });
 
-/** Comes to the entry with a first wind in it. */
+/** Opens the entry with a first wind in it. */
 async function beginPlain(page: Page): Promise<void> {
   await beginSortie(page);
   await typeWind(page, FIRST_WIND);
@@ -49,10 +49,10 @@ async function beginPlain(page: Page): Promise<void> {
 
 type Begin = (page: Page) => Promise<void>;
 
-/** How long each press took until its answer was painted, ms. */
+/** How long each press took to paint its answer, ms. */
 async function measure(page: Page, begin: Begin, typed: readonly string[]): Promise<number[]> {
   await begin(page);
-  // All that loads after the first answer is to have loaded: it is not what a press costs.
+  // Late parts load first: they are no part of what a press costs.
   await page.waitForTimeout(3000);
   await noteFrames(page);
   const session = await page.context().newCDPSession(page);
@@ -68,7 +68,7 @@ async function measure(page: Page, begin: Begin, typed: readonly string[]): Prom
   return page.evaluate(() => (window as unknown as { lapstripFrames: number[] }).lapstripFrames);
 }
 
-/** What a key press costs once the entry was come to, with whatever else is on the screen. */
+/** Measures key presses in the entry that `begin` opens. */
 export async function keyRow(
   where: string,
   begin: Begin,
@@ -88,5 +88,4 @@ export async function keyRow(
   }
 }
 
-/** The row of the table that a pilot feels under the finger. */
 export const rows: Rows = async () => [await keyRow('Wind', beginPlain)];

@@ -1,8 +1,8 @@
 /**
- * What a flat battery costs: browsers killed within 400 ms of a tick that stood on the screen, and
- * started again on the same profile. It takes half an hour and more, so it runs only when it is asked
- * for: `npm run bench kills`. LAPSTRIP_KILLS says how many kills an engine takes, 100 by itself, and
- * LAPSTRIP_ENGINES which engines, all of them by themselves.
+ * What a flat battery costs: kills browsers within 400 ms of painting a tick, then restarts them on
+ * the same profile. It takes over half an hour, so it runs only on request: `npm run bench kills`.
+ * LAPSTRIP_KILLS sets the kills per engine (default 100), LAPSTRIP_ENGINES the engines (default
+ * all).
  */
 
 import { words as frame } from '../../src/shell/words.en';
@@ -19,16 +19,16 @@ const WANTED = process.env.LAPSTRIP_ENGINES?.split(',');
 /** The longest time from the painted tick to the kill, ms. */
 const LATEST_MS = 400;
 
-/** So many kills one sortie takes: its steps before the runway are not many more. */
+/** Kills per sortie, which has few more steps before the runway. */
 const KILLS_OF_ONE = 20;
 
-/** What the page asks its host for as soon as a tick is painted; when that was, ms since 1970, follows. */
+/** The page requests this path, plus the time in ms since 1970, once a tick is painted. */
 const PAINTED = 'painted-';
 
-/** Longer than a tap and its painting take. */
+/** Longer than a tap and its painting take, ms. */
 const PAINT_MS = 8000;
 
-/** Numbers from 0 up to 1 that look like chance and are the same in every run: Numerical Recipes' quick generator. */
+/** Repeatable pseudo-random numbers, 0 to 1. Numerical Recipes' quick generator. */
 function* chance(seed: number): Generator<number, never> {
   for (let state = seed; ; ) {
     state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
@@ -36,10 +36,10 @@ function* chance(seed: number): Generator<number, never> {
   }
 }
 
-/** Lets the page tell its host once another step is due than before, and the frame that shows it is painted. */
+/** Has the page tell its host once a frame with another step due is painted. */
 function tellWhenPainted(before: string, path: string): void {
   const { port1, port2 } = new MessageChannel();
-  // A message sent in the frame's callback is handled after the frame was painted.
+  // A message sent in a frame's callback arrives after that frame is painted.
   port1.onmessage = () => void fetch(path + (performance.timeOrigin + performance.now()));
   const look = () => {
     const due = document.querySelector('strong')?.parentElement?.textContent;
@@ -50,7 +50,7 @@ function tellWhenPainted(before: string, path: string): void {
   requestAnimationFrame(look);
 }
 
-/** The ticks in the store, in their order, whatever parts it has: run, pass and step of each. */
+/** Stored ticks in order, whatever stores there are: run, pass and step of each. */
 async function storedTicks(): Promise<string[]> {
   const db = await new Promise<IDBDatabase>((resolve, reject) => {
     const opening = indexedDB.open('lapstrip');
@@ -82,14 +82,14 @@ interface Count {
   lost: number;
   doubled: number;
   reordered: number;
-  /** When the kills came, and those after which something was lost, ms from the painted tick. */
+  /** Times of all kills, and of those that lost something, ms after the painted tick. */
   readonly killedAtMs: number[];
   readonly lostAtMs: number[];
 }
 
 const sleep = (ms: number) => new Promise<void>((resolve) => setTimeout(resolve, ms));
 
-/** What the host is told of the painted tick: when it was painted, ms since 1970; null where it is not in time. */
+/** When the tick was painted, ms since 1970; null if the host wasn't told in time. */
 function paintedOf(host: Host): Promise<number | null> {
   return new Promise((resolve) => {
     const late = setTimeout(() => resolve(null), PAINT_MS);
@@ -101,21 +101,24 @@ function paintedOf(host: Host): Promise<number | null> {
   });
 }
 
-/** Ticks the due step and kills the browser so long after it was painted, or as soon as that is known; gives the ms from the paint. */
+/**
+ * Ticks, then kills the browser `afterMs` after the paint, or once told of it; returns the delay,
+ * ms.
+ */
 async function tickAndKill(tablet: Tablet, pilot: Pilot, afterMs: number): Promise<number> {
   const before = await pilot.due();
   for (let attempt = 0; attempt < 5; attempt++) {
     await pilot.window.run(tellWhenPainted, before, PAINTED);
     const hold = (await pilot.find(DONE)).text.includes(steps.holdTheKey);
     const painted = paintedOf(tablet.host);
-    // The kill does not wait for the browser to say that the finger has left.
+    // Don't wait for the browser to report the finger lifted.
     const touched = pilot.touchDone({ ms: hold ? HELD_MS : TAP_MS }).catch(() => undefined);
     const paintedAtMs = await painted;
     if (paintedAtMs === null) {
       await touched;
       continue;
     }
-    // The news took a part of the time.
+    // Hearing of it took some of the time.
     const restMs = paintedAtMs + afterMs - Date.now();
     if (restMs >= 1) await sleep(restMs);
     const killedAtMs = Date.now();
@@ -126,7 +129,7 @@ async function tickAndKill(tablet: Tablet, pilot: Pilot, afterMs: number): Promi
   throw new Error(`${before} could not be ticked`);
 }
 
-/** Whether another step can be ticked here, and not a moment of the flight is due. */
+/** Whether another step can be ticked, with no moment of the flight due. */
 const canTick = (pilot: Pilot): Promise<boolean> =>
   pilot.window.run(
     (pattern) =>
@@ -136,10 +139,10 @@ const canTick = (pilot: Pilot): Promise<boolean> =>
     DONE.source,
   );
 
-/** Comes back into the steps after a kill. */
+/** Returns to the steps after a kill. */
 async function comeBack(tablet: Tablet): Promise<Pilot> {
   const pilot = await tablet.start(PHONE, '#/steps');
-  // That the caution was read may not be on the disk yet; then it is shown again.
+  // The read caution may not have reached the disk; if so, it shows again.
   const reads = new RegExp(`^${frame.caution.understood}$|^${steps.goOn}$|${DONE.source}`);
   let { text } = await pilot.find(reads);
   if (text === frame.caution.understood) {
@@ -182,7 +185,7 @@ async function flyOne(name: EngineName, count: Count, random: Generator<number, 
   }
 }
 
-/** The first, the middle and the last of the kills. */
+/** Earliest, median and latest kill. */
 function spread(killedAtMs: readonly number[]): string {
   const sorted = killedAtMs.map(Math.round).sort((a, b) => a - b);
   const [first, middle, last] = [sorted[0], sorted[sorted.length >> 1], sorted.at(-1)];
@@ -219,7 +222,6 @@ async function rowsOf(name: EngineName): Promise<readonly Row[]> {
   }));
 }
 
-/** The rows of the table on kills, engine by engine. */
 export const rows: Rows = async () => {
   const names = Object.keys(ENGINES) as EngineName[];
   const unknown = WANTED?.find((wanted) => !names.some((name) => name === wanted));

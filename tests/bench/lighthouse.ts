@@ -1,4 +1,4 @@
-/** What Lighthouse's mobile preset says of the served build, as a host with our headers serves it. */
+/** Lighthouse's mobile scores for the built app, served with our headers. */
 
 import lighthouse from 'lighthouse';
 import { chromium } from 'playwright-core';
@@ -8,12 +8,12 @@ import type { Row, Rows } from './row';
 
 const CATEGORIES = ['performance', 'accessibility', 'best-practices', 'seo'] as const;
 
-/** Where Chromium listens for Lighthouse; one bench runs at a time. */
+/** Chromium's debugging port; one bench runs at a time. */
 const DEBUGGED_AT = 9333;
 
-/** The rows of the table that Lighthouse scores: its default configuration is the mobile preset. */
+/** Lighthouse's default configuration is its mobile preset. */
 export const rows: Rows = async () => {
-  // From the root of a host, where a robots.txt is looked for.
+  // From a host's root, where Lighthouse looks for robots.txt.
   const host = new Host(DIST, 'localhost', '/');
   await host.start();
   const browser = await chromium.launch({

@@ -12,7 +12,7 @@ const SORTIES = 5000;
 const ENTRIES_OF_ONE = 24;
 const BEGAN_MS = Date.UTC(1987, 3, 5, 18, 50);
 
-/** One sortie of ten thousand entries: ticks, ticks taken back, winds, and a note now and then. */
+/** A sortie of ten thousand entries: ticks, undone ticks, winds, and the odd note. */
 function longSortie(): readonly Entry[] {
   const at = (seq: number) => ({ wallMs: BEGAN_MS + seq * 1000, sortieMs: BEGAN_MS + seq * 1000 });
   const stamped = (seq: number) => ({ id: `id-${seq}`, seq, sortie: 'sortie', at: at(seq) });
@@ -62,7 +62,7 @@ function folding(): readonly Row[] {
   ];
 }
 
-/** Puts sorties into the store as they would have been flown on this device, one a day. */
+/** Fills the store with sorties as if flown on this device, one a day. */
 const fill = (page: Page) =>
   page.evaluate(
     async ([sorties, each]) => {
@@ -72,7 +72,7 @@ const fill = (page: Page) =>
           request.onerror = () => reject(request.error);
         });
       const db = await asked(indexedDB.open('lapstrip'));
-      // What this window entered is numbered after them all, so that its sortie is still the one flown.
+      // Number this window's entries after the others, so that its sortie stays current.
       const own = db.transaction('entries', 'readwrite').objectStore('entries');
       for (const entry of await asked(own.getAll()))
         await asked(own.put({ ...entry, seq: entry.seq + sorties * each }));
@@ -109,7 +109,7 @@ const fill = (page: Page) =>
     [SORTIES, ENTRIES_OF_ONE] as const,
   );
 
-/** From the tap on Log to its first line on the screen, ms. */
+/** From tapping Log to its first line on screen, ms. */
 async function openLog(page: Page): Promise<number> {
   return page.evaluate(async () => {
     const log = [...document.querySelectorAll('nav button')].find(
@@ -161,7 +161,7 @@ async function opening(): Promise<readonly Row[]> {
       await page.getByRole('navigation', { name: 'Places' }).waitFor();
       const alone = await started();
       await fill(page);
-      // Once for the lines to be worked out; from then on they stand there.
+      // Once to derive the lines; after that they are stored.
       await page.reload();
       await page.waitForTimeout(3000);
       const began = performance.now();
@@ -194,5 +194,4 @@ async function opening(): Promise<readonly Row[]> {
   }
 }
 
-/** The rows of the table on the log. */
 export const rows: Rows = async () => [...folding(), ...(await opening())];

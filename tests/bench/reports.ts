@@ -1,4 +1,4 @@
-/** Reading reports: that no text whatever upsets the reader, and how fast it is. */
+/** Reading reports: no text may upset the reader; and how fast it is. */
 
 import { parseMetar } from 'metar-taf-parser';
 import { readReport } from '../../src/core/weather/readReport';
@@ -17,7 +17,7 @@ const REPORTS: readonly string[] = [
   ...WHOLE_REPORTS,
 ];
 
-/** Short winds and pieces that lie on the edge of something, to be mixed with anything. */
+/** Short winds and borderline pieces, to mix into any text. */
 const PIECES: readonly string[] = [
   ...'240/12 24012g20 240@12 vrb03 calm 240°/12 370/12 240260KT 24012G10KT 300V330 280V010 000V400'.split(
     ' ',
@@ -45,7 +45,7 @@ const ALPHABETS: readonly string[] = [
   ' \u00a0\u200b\u200f\u202e\ufeff\u0000\u007fé٢４Ｋß🛫\ud83d\udead=',
 ];
 
-/** Numbers from 0 to below 1, the same for the same seed (mulberry32). */
+/** Pseudo-random numbers from 0 to below 1, repeatable by seed (mulberry32). */
 function randomFrom(seed: number): () => number {
   let state = seed;
   return () => {
@@ -56,7 +56,7 @@ function randomFrom(seed: number): () => number {
   };
 }
 
-/** Endless texts: random characters, pieces in any order, and reports with a few slips. */
+/** Endless texts: random characters, shuffled pieces, and reports with a few slips. */
 export function* textsFrom(seed: number): Generator<string, never> {
   const random = randomFrom(seed);
   const below = (limit: number) => Math.floor(random() * limit);
@@ -86,8 +86,7 @@ export function* textsFrom(seed: number): Generator<string, never> {
 }
 
 /**
- * Reads `count` random and mutated texts, the same for the same seed. Throws, with the text, where
- * the reader throws or its answer contradicts itself.
+ * Reads `count` random and mutated texts, repeatable by seed; throws with the text on any fault.
  */
 export function fuzzReports(count: number, seed: number): void {
   let done = 0;
@@ -105,7 +104,7 @@ export function fuzzReports(count: number, seed: number): void {
 
 const UNSEEN = /[\s\p{Cc}\p{Cf}]/u;
 
-/** What in an answer cannot be, whatever the text; null where nothing is wrong. */
+/** What contradicts itself in an answer; null if nothing does. */
 export function faultOf({ kind, wind, spans, problems }: WindReport, text: string): string | null {
   let reached = 0;
   const isSeen = (from: number, to: number) => {
@@ -138,7 +137,7 @@ export function faultOf({ kind, wind, spans, problems }: WindReport, text: strin
   return null;
 }
 
-/** Reports read in a second, by a reader and by metar-taf-parser, on the same list. */
+/** Reports read per second by our reader and by metar-taf-parser, on the same list. */
 export function measureReports(read: (text: string) => unknown): {
   ours: number;
   theirs: number;
@@ -154,7 +153,7 @@ export function measureReports(read: (text: string) => unknown): {
   };
 }
 
-/** It throws at some reports; that is its answer, and counts as one. */
+/** It throws on some reports; that counts as its answer. */
 function parsed(text: string): unknown {
   try {
     return parseMetar(text);
@@ -165,7 +164,6 @@ function parsed(text: string): unknown {
 
 const FUZZED = 1_000_000;
 
-/** How many times as fast as the other reader one of ours is. */
 function speedRow(what: string, read: (text: string) => unknown): Row {
   const { ours, theirs, ratio: measured } = measureReports(read);
   return {
@@ -177,7 +175,6 @@ function speedRow(what: string, read: (text: string) => unknown): Row {
   };
 }
 
-/** The rows of this file in the table. */
 export function rows(): readonly Row[] {
   const speeds = [
     speedRow('reading reports, every group', readReport),

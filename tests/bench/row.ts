@@ -1,37 +1,36 @@
 /** One line of the table that `npm run bench` prints. */
 
-/** A measured thing beside what it may be. */
+/** A measurement beside its budget. */
 export interface Row {
-  /** What was measured, as the README's table says it. */
+  /** Worded as in the README's table. */
   readonly what: string;
-  /** Null where it could not be measured, which counts as over the budget; `note` says why. */
+  /** Null if it could not be measured, which counts as over budget; `note` says why. */
   readonly measured: number | null;
   /** Follows the numbers: `KB`, `ms`, `times as many a second`. */
   readonly unit: string;
   readonly budget: { readonly atMost: number } | { readonly atLeast: number };
-  /** What the number is made of, or why there is none. */
+  /** How the number breaks down, or why there is none. */
   readonly note?: string;
 }
 
 /**
- * Every file of tests/bench that has rows exports this. The rows of one file are measured after one
- * another, and no two files at once, so that they do not slow each other down.
+ * What every file of tests/bench exports. Files are measured one after another, so that they don't
+ * slow each other down.
  */
 export type Rows = () => readonly Row[] | Promise<readonly Row[]>;
 
-/** Whether a row keeps within its budget. */
 export function keeps({ measured, budget }: Row): boolean {
   if (measured === null) return false;
   return 'atMost' in budget ? measured <= budget.atMost : measured >= budget.atLeast;
 }
 
-/** The value that `share` of the samples do not exceed: 0.5 for the median, 0.95 for the slow ones. */
+/** The value that `share` of the samples don't exceed: 0.5 is the median, 0.95 the slow ones. */
 export function quantile(samples: readonly number[], share: number): number | null {
   const sorted = [...samples].sort((a, b) => a - b);
   return sorted[Math.ceil(share * sorted.length) - 1] ?? null;
 }
 
-/** Runs `work` over and over for about `ms` and gives how many times a second it was done. */
+/** Runs `work` repeatedly for about `ms`; returns runs per second. */
 export function timesASecond(work: () => unknown, ms = 700): number {
   let done = 0;
   const start = performance.now();
@@ -45,8 +44,8 @@ export function timesASecond(work: () => unknown, ms = 700): number {
 }
 
 /**
- * How many times as often a second `ours` is done as `theirs`: the median of rounds in which they
- * take turns, because a machine that is busy for a moment is busy for both.
+ * How many times faster `ours` runs than `theirs`: the median over rounds in which they alternate,
+ * so that a busy moment hits both.
  */
 export function ratio(ours: () => unknown, theirs: () => unknown, rounds = 5): number | null {
   timesASecond(ours, 300);
@@ -55,7 +54,6 @@ export function ratio(ours: () => unknown, theirs: () => unknown, rounds = 5): n
   return quantile(ratios, 0.5);
 }
 
-/** Why something could not be measured. */
 export function firstLineOf(error: unknown): string {
   return error instanceof Error ? (error.message.split('\n')[0] ?? '') : String(error);
 }

@@ -1,4 +1,4 @@
-/** Ranking the ends of a field and drawing its runway ring: three runways, another wind each time. */
+/** Ranking a field's ends and computing its runway ring: three runways, a new wind each time. */
 
 import { rankRunwayEnds } from '../../src/core/runway/rank';
 import { runwayRing } from '../../src/core/runway/ring';
@@ -24,7 +24,7 @@ function questionAt(round: number) {
   });
 }
 
-/** The median time that `work` takes, milliseconds, once it is warm. */
+/** Median time of `work` once warm, ms. */
 function medianMs(work: (round: number) => unknown): number | null {
   const samples: number[] = [];
   for (let round = 0; round < 2 * ROUNDS; round++) {
@@ -36,7 +36,6 @@ function medianMs(work: (round: number) => unknown): number | null {
   return quantile(samples, 0.5);
 }
 
-/** The rows of the table on runway ends. */
 export const rows: Rows = () => [
   {
     what: 'ranking 6 ends, with how long the best holds, median',

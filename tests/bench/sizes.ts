@@ -1,4 +1,4 @@
-/** Sizes of the built app: what arrives before the first answer, the fonts, what is stored. */
+/** Sizes of the built app: what loads before the first answer, the fonts, what is stored. */
 
 import { readFileSync } from 'node:fs';
 import { extname, join } from 'node:path';
@@ -9,10 +9,10 @@ import { firstLineOf, type Row, type Rows } from './row';
 
 const KB = 1024;
 
-/** Files that are compressed already and are sent as they are. */
+/** Already compressed, so sent as they are. */
 const COMPRESSED = new Set(['.woff2', '.png']);
 
-/** What a file weighs on the way, bytes: gzip as most hosts do it, where that helps. */
+/** A file's transfer size, bytes: gzipped where that helps, as most hosts do. */
 function weight(file: string): number {
   const content = readFileSync(join(DIST, file));
   return COMPRESSED.has(extname(file)) ? content.length : gzipSync(content, { level: 9 }).length;
@@ -21,7 +21,7 @@ function weight(file: string): number {
 const together = (files: readonly string[]): number =>
   files.reduce((sum, file) => sum + weight(file), 0) / KB;
 
-/** What the worker stores, by its own list, and the worker itself. */
+/** Everything the worker stores, by its own list, and the worker itself. */
 function storedFiles(): string[] {
   const worker = readFileSync(join(DIST, 'sw.js'), 'utf8');
   const listed = [...worker.matchAll(/url:\s*"([^"]+)"/g)].map((match) => match[1] ?? '');
@@ -54,7 +54,6 @@ async function firstRow(): Promise<Row> {
   }
 }
 
-/** The rows of the table that are sizes. */
 export const rows: Rows = async () => {
   const stored = storedFiles();
   const fonts = stored.filter((file) => file.endsWith('.woff2'));

@@ -1,4 +1,4 @@
-/** How long the app takes to stand there: new over a slow network, and again from the worker without one. */
+/** How long the app takes to start: new on a slow network, then offline from the worker. */
 
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { findChromium, QUIET_FLAGS } from '../../tools/chromium.mjs';
@@ -6,7 +6,7 @@ import { SCREENS } from '../browser/screens';
 import { Host } from '../browser/server';
 import { firstLineOf, quantile, type Row, type Rows } from './row';
 
-/** Slow 4G and a processor slowed down four times, by the figures of Lighthouse 12's mobile preset. */
+/** Slow 4G and a processor slowed four times, as in Lighthouse 12's mobile preset. */
 const SLOW_4G = {
   offline: false,
   latency: 150,
@@ -18,7 +18,7 @@ const SLOWED = 4;
 const COLD_STARTS = 5;
 const WARM_STARTS = 15;
 
-/** When Wind's entry or its list of fields was first painted, ms from when the page was asked for. */
+/** First paint of Wind's entry or its list of fields, ms after the page was requested. */
 const noteReady = () => {
   const channel = new MessageChannel();
   channel.port1.onmessage = () => Object.assign(window, { lapstripReadyMs: performance.now() });
@@ -38,7 +38,7 @@ async function readyMs(page: Page): Promise<number> {
   return (await ready.jsonValue()) ?? Number.NaN;
 }
 
-/** One start with nothing stored, in a profile of its own. */
+/** One start with nothing stored, in its own profile. */
 async function coldStart(browser: Browser, url: string): Promise<number> {
   const context = await browser.newContext({ ...SCREENS.phone, serviceWorkers: 'block' });
   try {
@@ -55,7 +55,7 @@ async function coldStart(browser: Browser, url: string): Promise<number> {
   }
 }
 
-/** Starts with everything stored and the host gone, each in a window of its own. */
+/** Starts with everything stored and the host gone, each in its own window. */
 async function warmStarts(browser: Browser, host: Host): Promise<number[]> {
   const context = await browser.newContext(SCREENS.tablet);
   try {
@@ -88,7 +88,6 @@ async function measured(row: Omit<Row, 'measured'>, starts: () => Promise<number
   }
 }
 
-/** The rows of the table on starting. */
 export const rows: Rows = async () => {
   const host = new Host();
   await host.start();

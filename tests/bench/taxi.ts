@@ -1,4 +1,4 @@
-/** Finding the way over the largest field that a document may hold: 10 000 stretches. */
+/** Routing over the largest field a document may hold: 10 000 stretches. */
 
 import { alg, Graph } from '@dagrejs/graphlib';
 import { taxiGraph } from '../../src/core/taxi/graph';
@@ -8,7 +8,7 @@ import { searchFrom } from '../../src/core/taxi/search';
 import { drawn, FREE, node, stretch } from '../core/taxi/drawn';
 import { quantile, type Rows } from './row';
 
-/** A grid of so many columns and rows, and diagonals until there are 10 000 stretches. */
+/** A grid of these columns and rows, with diagonals to make up 10 000 stretches. */
 const COLUMNS = 80;
 const ROWS = 43;
 
@@ -39,7 +39,6 @@ function grid() {
   return drawn(nodes, edges);
 }
 
-/** The rows of the table on taxiways. */
 export const rows: Rows = () => {
   const field = grid();
   const starts = Array.from({ length: 200 }, (_, i) => name((i * 7) % 30, ROWS - 3 - (i % 9)));
@@ -48,7 +47,7 @@ export const rows: Rows = () => {
     const { route } = findRouteOut({ field, from, end: '27', rules: FREE });
     const spent = performance.now() - start;
     if (route === null) throw new Error('no way over the grid');
-    // The first few are not warm yet.
+    // Skip the first rounds, which aren't warm yet.
     return round < 20 ? null : spent;
   });
   const graph = taxiGraph(field);

@@ -1,4 +1,4 @@
-/** Magnetic variation against the npm package geomagnetism: one date, many places, taking turns. */
+/** Magnetic variation against the npm package geomagnetism: one date, many places, alternating. */
 
 import geomagnetism from 'geomagnetism';
 import { fieldModelFor, variationDeg } from '../../src/core';
@@ -6,17 +6,16 @@ import { type Rows, ratio } from './row';
 
 const AT = new Date('2026-06-01T12:00:00Z');
 
-/** A place every 7° of latitude and 11° of longitude, in an order that jumps about. */
+/** A place every 7° of latitude and 11° of longitude, in a scattered order. */
 const PLACES = Array.from({ length: 400 }, (_, i) => ({
   latDeg: ((i * 7) % 170) - 85,
   lonDeg: ((i * 11) % 360) - 180,
 }));
 
-/** The row of the table on variation. */
 export const rows: Rows = async () => {
   const ours = await fieldModelFor(AT);
   const theirs = geomagnetism.model(AT);
-  // Added up and shown, so that no work can be left out for want of use, and both do the same work.
+  // Summed and shown, so that no work is optimised away and both do the same.
   let difference = 0;
   const measured = ratio(
     () => {

@@ -1,4 +1,7 @@
-/** What a whole report costs: its stage of the day, a megabyte pasted, a key pressed while all is shown. */
+/**
+ * The cost of a whole report: its stage of the day, a megabyte paste, a key press with it all
+ * shown.
+ */
 
 import type { Page } from 'playwright-core';
 import * as v from 'valibot';
@@ -19,7 +22,7 @@ async function stageRow(): Promise<Row> {
   const { readReport, weatherStage } = await loadPart.reports();
   let asked = 0;
   const samples = Array.from({ length: 300 }, (_, i) => {
-    // Never the same text twice: nothing may be kept from the one before.
+    // Never the same text twice, so that no cache can help.
     const text = report(10 + (i % 50), 10 + (i % 30));
     const start = performance.now();
     asked += weatherStage(readReport(text), { field, surface: 'dry' }).questions.length;
@@ -34,7 +37,7 @@ async function stageRow(): Promise<Row> {
   };
 }
 
-/** A megabyte of each kind that costs most to read, to hold or to lay out. */
+/** A megabyte of each kind that is dearest to read, hold or lay out. */
 const MEGABYTES: Readonly<Record<string, string>> = {
   reports: `${report(30, 12)}=\n`.repeat(6000),
   'one word': 'A'.repeat(1_000_000),
@@ -42,7 +45,7 @@ const MEGABYTES: Readonly<Record<string, string>> = {
   'right-to-left': 'مرحبا بالعالم '.repeat(70_000),
 };
 
-/** The longest that the page was busy at one go after each paste, ms; 0 where never above 50. */
+/** The longest task after each paste, ms; 0 if none exceeded 50. */
 async function pasteAll(page: Page): Promise<[string, number][]> {
   await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
   await beginSortie(page);
@@ -78,7 +81,7 @@ async function pasteRow(): Promise<Row> {
   const row = {
     what: 'a megabyte pasted: longest task of the page',
     unit: 'ms',
-    // Shorter tasks are not told by the browser: kept is 0.
+    // Browsers don't report shorter tasks, so 0 is a pass.
     budget: { atMost: 50 },
   };
   try {
@@ -93,7 +96,7 @@ async function pasteRow(): Promise<Row> {
   }
 }
 
-/** Several winds and a whole report in use, so that history, trend and weather are all on the screen. */
+/** Several winds and a whole report, so that history, trend and weather are all on screen. */
 async function beginWithAll(page: Page): Promise<void> {
   await beginSortie(page);
   for (const wind of ['29008KT', '28010KT', report(44, 12)]) {
@@ -105,7 +108,6 @@ async function beginWithAll(page: Page): Promise<void> {
   await page.getByRole('textbox', { name: 'Wind or report' }).click();
 }
 
-/** The rows of the table on whole reports. */
 export const rows: Rows = async () => [
   await stageRow(),
   await pasteRow(),
