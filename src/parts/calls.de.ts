@@ -1,8 +1,8 @@
-/** What is read of a radio call, in German; what is said is English. */
+/** How radio calls read on screen, in German; the calls themselves are English. */
 
 import type * as english from './calls.en';
 
-/** Where a departure turns to, as it is chosen on the screen; the call says it in English. */
+/** Where a departure turns, as chosen on screen; the call says it in English. */
 export const compass: typeof english.compass = {
   n: 'Nord',
   ne: 'Nordost',
@@ -14,7 +14,6 @@ export const compass: typeof english.compass = {
   nw: 'Nordwest',
 };
 
-/** What is called at which moment. */
 export const callTitles: typeof english.callTitles = {
   taxi: 'Rollen',
   crossing: 'Kreuzen',
@@ -24,7 +23,7 @@ export const callTitles: typeof english.callTitles = {
   vacated: 'Piste verlassen',
 };
 
-/** What of an answer has to be read back, round what is said of it, which is English. */
+/** What to read back of an answer, around its own words, which are English. */
 export const readbackWords: typeof english.readbackWords = {
   runway: (said) => said,
   'holding-point': (said) => said,

@@ -1,4 +1,4 @@
-/** What numbers and dates are written with, in German. */
+/** How numbers and dates are written in German. */
 
 import type * as english from './formatWords.en';
 

@@ -1,4 +1,4 @@
-/** The words of the way on the ground that stand in several places, in German. */
+/** Words about taxiing that several views share, in German. */
 
 import { wholeNumber } from './format';
 import type * as english from './pace.en';
@@ -9,20 +9,20 @@ export { durationWords } from './pace.en';
 /** A taxiway or a runway by its name, the apron by its word. */
 const part = (name: string) => (name === 'apron' ? 'Vorfeld' : name);
 
-/** A point by its name, or by the taxiways that meet in it. */
+/** A point by its name, or by the taxiways that meet there. */
 export const markWords: typeof english.markWords = ({ name, between: [one, other] }) => {
   if (name !== null) return name;
   return one === other ? 'hier' : `${part(one)} und ${part(other)}`;
 };
 
-/** The key for the point that comes next. */
+/** The key for the next point. */
 export const passingWords: typeof english.passingWords = (mark, first) => {
   const { name, between } = mark;
   const point = name === null && between[0] === between[1] ? 'Punkt' : markWords(mark);
   return `${point} ${first ? 'verlassen' : 'passiert'}`;
 };
 
-/** The speed for a turn. Rounded down: it is not to be exceeded either. */
+/** The speed for a turn, rounded down because it is a limit. */
 export const turnWords: typeof english.turnWords = ({ maxKt, onto }) => {
   const kt = wholeNumber(Math.floor(maxKt));
   return onto === 'apron' ? `${kt} kt in der nächsten Kurve` : `${kt} kt in der Kurve auf ${onto}`;

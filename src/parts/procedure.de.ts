@@ -3,7 +3,6 @@
 import { wholeNumber } from './format';
 import type * as english from './procedure.en';
 
-/** The phases of a sortie. */
 export const phaseWords: typeof english.phaseWords = {
   ramp: 'Vorfeld',
   taxi: 'Rollen',
@@ -14,7 +13,6 @@ export const phaseWords: typeof english.phaseWords = {
   after: 'Danach',
 };
 
-/** The moments that are stamped. */
 export const momentWords: typeof english.momentWords = {
   'off chocks': 'Off-Block',
   'brakes released': 'Bremsen los',
@@ -24,7 +22,7 @@ export const momentWords: typeof english.momentWords = {
   'on chocks': 'On-Block',
 };
 
-/** A speed of the roll; the mark by how far along it stands, m. */
+/** Speeds of the roll; the mark is named by its distance, m. */
 export const rungWords: typeof english.rungWords = {
   mark: (m) => `An der ${wholeNumber(m)}-m-Marke`,
   'last-stop': () => 'Abbruch möglich bis',
@@ -32,7 +30,6 @@ export const rungWords: typeof english.rungWords = {
   'lift-off': () => 'Abheben',
 };
 
-/** A speed of the climb. */
 export const climbRungWords: typeof english.climbRungWords = {
   'gear-up': 'Fahrwerk ein',
   'flaps-up': 'Klappen ein',

@@ -1,4 +1,4 @@
-/** How things are said when they are read aloud in German. What is said on the radio stays English. */
+/** How things are read aloud in German. Radio calls stay English. */
 
 import { spellingWith } from './spelling';
 
@@ -12,7 +12,7 @@ export const {
   saidCallsign,
   saidHundreds,
 } = spellingWith({
-  // Zwo, so that it is not taken for drei.
+  // Zwo, because zwei sounds like drei.
   digits: ['null', 'eins', 'zwo', 'drei', 'vier', 'fünf', 'sechs', 'sieben', 'acht', 'neun'],
   point: 'Komma',
   minus: 'minus',

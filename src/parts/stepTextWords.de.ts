@@ -14,23 +14,23 @@ const kinds: Readonly<Record<Step['kind'], string>> = {
   barrier: 'Sperre',
 };
 
-/** Without a verb, so that they fit behind “falls” as well as alone. */
+/** Without a verb, to fit after “falls” as well as alone. */
 const facts: Readonly<Record<ConditionFact, readonly [yes: string, no: string]>> = {
   night: ['Nacht', 'keine Nacht'],
   lights: ['Sonne untergegangen', 'Sonne am Himmel'],
   wet: ['Piste nicht trocken', 'Piste trocken'],
   controlled: ['Platz kontrolliert', 'Platz unkontrolliert'],
   lightWind: ['Wind schwach', 'Wind 5 kt oder mehr'],
-  crossesRunway: ['Rollweg über eine Piste', 'Rollweg über keine Piste'],
+  crossesRunway: ['Piste zu kreuzen', 'keine Piste zu kreuzen'],
   supersonic: ['Überschallflug geplant', 'kein Überschallflug geplant'],
   stores: ['Außenlasten angehängt', 'keine Außenlasten angehängt'],
   passengers: ['Fluggäste an Bord', 'keine Fluggäste an Bord'],
 };
 
-/** What is put in for a live number, whatever its value. */
+/** What stands for a live number, whatever its value. */
 const live: Readonly<Record<LiveName, string>> = {
-  runway: 'Piste in Gebrauch',
-  runwayMagnetic: 'Deren Richtung, missweisend',
+  runway: 'Betriebspiste',
+  runwayMagnetic: 'Pistenrichtung, missweisend',
   wind: 'Wind',
   windKt: 'Windgeschwindigkeit oder Bö',
   headwindKt: 'Gegenwind',

@@ -1,4 +1,4 @@
-/** The words where a part of the screen could not be drawn, in German. */
+/** The words for a part of the screen that could not be drawn, in German. */
 
 import type { Translated } from '../parts/translated';
 import type { words as english } from './brokenWords.en';

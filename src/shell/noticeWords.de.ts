@@ -5,8 +5,8 @@ import type { Translated } from '../parts/translated';
 import type { words as english } from './noticeWords.en';
 
 const undoable: Record<Undoable['what'], string> = {
-  end: 'Andere Piste in Gebrauch; Schritte, die davon abhängen, sind wieder fällig.',
-  field: 'Anderer Platz gewählt; keine Piste in Gebrauch.',
+  end: 'Andere Piste gewählt; Schritte, die davon abhängen, sind wieder fällig.',
+  field: 'Anderer Platz gewählt; noch keine Piste.',
   aircraft: 'Anderes Flugzeug gewählt; seine Schritte beginnen von vorn.',
   load: 'Beladung geändert.',
   sortie: 'Der Flug ist beendet und im Flugbuch.',

@@ -1,4 +1,4 @@
-/** The words for a part that is not there yet, in German. */
+/** The words for a part that hasn't loaded, in German. */
 
 import type { Translated } from '../translated';
 import type { words as english } from './words.en';

@@ -1,4 +1,4 @@
-/** The words that stand where a live number is not known, and in a wind, in German. */
+/** The words for an unknown live number and for a wind, in German. */
 
 import type { Translated } from '../translated';
 import type { words as english } from './words.en';

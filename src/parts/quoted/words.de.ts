@@ -1,4 +1,4 @@
-/** How what is not the app's own is quoted, in German. */
+/** How text that isn't the app's own is quoted, in German. */
 
 import type { Translated } from '../translated';
 import type { words as english } from './words.en';

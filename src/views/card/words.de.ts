@@ -1,4 +1,4 @@
-/** The words of the Big card, and of the page that watches, in German. */
+/** The words of the Big card and of the page for watching, in German. */
 
 import type { Translated } from '../../parts/translated';
 import type { words as english } from './words.en';
@@ -7,7 +7,6 @@ export const words: Translated<typeof english> = {
   card: 'Großbild',
   close: 'Schließen',
   back: 'Zurück',
-  // With a soft hyphen: a phone has no room for the word in one line.
   holdBack: 'Später',
   again: 'Nochmal hören',
   progress: (phase, handled, total) => `${phase} ${handled} von ${total}`,

@@ -1,4 +1,4 @@
-/** The words of Write, in German: a procedure in one's own version. */
+/** The words of Write, in German: one's own version of a procedure. */
 
 import type { ProcedureFault, Step, TextFault, ValueFault } from '../../core';
 import { phaseWords } from '../../parts/procedure.de';

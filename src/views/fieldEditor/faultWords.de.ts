@@ -1,4 +1,4 @@
-/** What can be wrong with a field's document, as sentences in German for the one who draws it. */
+/** What can be wrong with a field, as German sentences for whoever draws it. */
 
 import type { FieldFault, TextFault, ValueFault } from '../../core';
 import type { Translated } from '../../parts/translated';

@@ -46,7 +46,7 @@ export const words: Translated<typeof englishWords> = {
   radioName: 'Gesprochen als',
   radioNameBad: 'Höchstens 80 Zeichen.',
   mhz: 'MHz',
-  mhzBad: 'Eine Frequenz schreibt sich 118.7 oder 121.850.',
+  mhzBad: 'Eine Frequenz als 118.7 oder 121.850 schreiben.',
   service: 'Dienst',
   services: {
     ground: 'Ground',
@@ -171,7 +171,7 @@ export const words: Translated<typeof englishWords> = {
   refused: 'Nicht gesichert:',
 };
 
-/** What a document needs before it is one, as sentences. */
+/** What a field still needs to be a document, as sentences. */
 export const needs: Translated<typeof englishNeeds> = {
   code: 'Die Kennung fehlt: drei oder vier Buchstaben und Ziffern, am Anfang ein Buchstabe.',
   name: 'Der Name fehlt.',
@@ -179,7 +179,7 @@ export const needs: Translated<typeof englishNeeds> = {
   runway: 'Eine Piste fehlt.',
 };
 
-/** What is missing for a way, as a sentence. `name` names a point or a stretch of the plan. */
+/** Why a route is missing, as a sentence; `name` names a point or a stretch of the plan. */
 export const gapWords: typeof englishGapWords = (gap, name) => {
   switch (gap.code) {
     case 'no-stand':
@@ -203,7 +203,7 @@ export const gapWords: typeof englishGapWords = (gap, name) => {
   }
 };
 
-/** A point of the plan as it is called here. */
+/** A point's name here. */
 export const pointName: typeof englishPointName = (node) =>
   node === undefined ? '' : (node.name ?? `${POINT[node.kind]} ${node.id}`);
 
@@ -214,6 +214,6 @@ const POINT = {
   runway: 'Pistenpunkt',
 } as const;
 
-/** A stretch as it is called here: its letter, and what it joins. A plan's word for an apron is English. */
+/** A stretch's name here: its letter and what it joins. Plans say `apron` in any language. */
 export const stretchName: typeof englishStretchName = (letter, from, to) =>
   `${letter === 'apron' ? 'Vorfeld' : letter}, ${from} bis ${to}`;

@@ -10,7 +10,7 @@ type Outside = Extract<Exceeded, { code: 'outside-envelope' }>;
 const when: Record<Outside['at'], string> = {
   'take-off': 'beim Start',
   landing: 'bei der Landung',
-  between: 'während des Kraftstoffverbrauchs',
+  between: 'unterwegs',
 };
 
 export const words: Translated<typeof english> = {

@@ -4,7 +4,7 @@ import { momentWords, phaseWords } from '../../parts/procedure.de';
 import type { Translated } from '../../parts/translated';
 import type { words as english } from './words.en';
 
-/** The sealed figures that have a name here; another stands under its own. */
+/** Names of sealed figures; any other keeps its own. */
 const figures: Readonly<Record<string, string>> = {
   runway: 'Piste',
   wind: 'Wind',

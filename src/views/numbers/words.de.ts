@@ -79,7 +79,7 @@ export const words: Translated<typeof english> = {
   goOnAboveStop:
     'Fällt zwischen „Abbruch möglich bis“ und „Weiterstart möglich ab“ ein Triebwerk aus, ist keines von beiden innerhalb der angegebenen Grenzen.',
   safety: 'In 50 ft',
-  // With a soft hyphen here and below: a phone has no room for the word in one line.
+  // Soft hyphens here and below: a phone can't fit the word on one line.
   climbSpeed: 'Steigflug\u00adgeschwindigkeit',
   pitch: 'Längsneigung',
   gradient: 'Steiggradient, in der Luft',
@@ -132,8 +132,8 @@ export const words: Translated<typeof english> = {
   badMark: '1 bis 5000 m',
   countOnParachute: 'Mit Bremsschirm rechnen',
   noParachute: {
-    'not-fitted': 'Ohne Bremsschirm gerechnet: Nach den Optionen unter Sortie ist keiner da.',
-    cannot: 'Ohne Bremsschirm gerechnet: Nach einem Schritt ist er nicht zu gebrauchen.',
+    'not-fitted': 'Ohne Bremsschirm gerechnet: Laut Ausrüstung unter „Flug“ ist keiner eingebaut.',
+    cannot: 'Ohne Bremsschirm gerechnet: Laut einem Schritt ist er nicht verwendbar.',
   },
   lookUps: 'Zum Nachschlagen',
   crosswindTable: 'Seitenwind nach Winkel und Windstärke',

@@ -16,14 +16,14 @@ export const words: Translated<typeof english> = {
   preview: 'So werden die Karten',
   phases: phaseWords,
   when: (condition) => `Falls ${condition}: `,
-  /** A fact of a condition, as it holds and as it does not: without a verb, so that it fits behind “falls”. */
+  /** Holding and not, without a verb, to fit after “falls”. */
   facts: {
     night: ['Nacht', 'keine Nacht'],
     lights: ['Sonne untergegangen', 'Sonne am Himmel'],
     wet: ['Piste nicht trocken', 'Piste trocken'],
     controlled: ['Platz kontrolliert', 'Platz unkontrolliert'],
     lightWind: ['Wind schwach', 'Wind nicht schwach'],
-    crossesRunway: ['Rollweg über eine Piste', 'Rollweg über keine Piste'],
+    crossesRunway: ['Piste zu kreuzen', 'keine Piste zu kreuzen'],
     supersonic: ['Überschallflug geplant', 'kein Überschallflug geplant'],
     stores: ['Außenlasten angehängt', 'keine Außenlasten angehängt'],
     passengers: ['Fluggäste an Bord', 'keine Fluggäste an Bord'],

@@ -1,4 +1,4 @@
-/** What can be wrong with a document, as sentences in German; the schema's own words stand for the rest. */
+/** Faults of documents, as German sentences; the schema's own words cover the rest. */
 
 import { filled } from '../../parts/filled';
 import type { Translated } from '../../parts/translated';
@@ -48,14 +48,14 @@ export const faults: Translated<typeof englishFaults> = {
   'beyond-station': 'Das ist mehr, als die Station trägt',
   'not-a-choice': 'Genau so viel kann die Station nicht tragen',
   'preset-not-within':
-    'Die Vorgabe überschreitet eine Grenze oder liegt außerhalb des Schwerpunktbereichs',
+    'Die Vorlage überschreitet eine Grenze oder liegt außerhalb des Schwerpunktbereichs',
   'not-usual': 'Das ergibt zusammen nicht die übliche Masse',
   'landing-fuel-over': 'So viel fassen die Tanks nicht',
   'thrust-not-of-engine': 'Der Schub passt nicht zu einem solchen Triebwerk',
   'thrust-out-of-order': 'Die Geschwindigkeiten des Schubs steigen nicht an',
   'thrust-too-short':
     'Der Schub ist nicht bis zu den Geschwindigkeiten angegeben, die geflogen werden',
-  'stall-above-lift-off': 'Es würde bei {0} kt überziehen und hebt mit {1} kt ab',
+  'stall-above-lift-off': 'Die Überziehgeschwindigkeit ist {0} kt, abgehoben wird mit {1} kt',
   'approach-not-of-wing':
     'Der Flügel ergibt eine Anfluggeschwindigkeit von {0} kt, das Handbuch nennt {1}: über 3 % Unterschied',
   'rotates-downwards': 'Der Wert nach dem Rotieren ist kleiner als im Stand',
@@ -99,7 +99,7 @@ export const faults: Translated<typeof englishFaults> = {
   'time-without-wait': 'Nur ein Warteschritt hat eine Dauer',
 };
 
-/** What is wrong: a fault's code with its figures behind it, or the schema's own words. */
+/** A fault's code as a sentence with its figures; the schema's own words stay as they are. */
 function said(what: string): string {
   const [code = '', ...figures] = what.split(' ');
   const sentence = faults[code as keyof typeof faults];

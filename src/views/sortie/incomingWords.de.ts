@@ -3,11 +3,11 @@
 import type { Translated } from '../../parts/translated';
 import type { words as english } from './incomingWords.en';
 
-/** One of something in the words that its sentence asks for, or so many of it. */
+/** One thing, inflected for its sentence, or a number of them. */
 const count = (number: number, one: string, more: string) =>
   number === 1 ? one : `${number} ${more}`;
 
-/** The parts of a document, by the names of its properties. */
+/** Parts of a document, by property name. */
 const partNames: typeof english.partNames = {
   name: 'Name',
   about: 'Beschreibung',
@@ -28,7 +28,7 @@ const partNames: typeof english.partNames = {
   landing: 'Landung',
   load: 'Beladung',
   stop: 'Anhalten',
-  performance: 'Leistung',
+  performance: 'Flugleistungen',
   aircraft: 'Flugzeug',
   options: 'Ausrüstung',
   phases: 'Abschnitte',

@@ -1,4 +1,4 @@
-/** The words of voice and sounds, and of the way to keys and sticks, in German. */
+/** The words of voice and sounds, and of the way to Keys and sticks, in German. */
 
 import type { Translated } from '../../parts/translated';
 import type { words as english } from './voiceWords.en';

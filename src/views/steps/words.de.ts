@@ -5,7 +5,7 @@ import { climbRungWords, momentWords, phaseWords, rungWords } from '../../parts/
 import type { Translated } from '../../parts/translated';
 import type { words as english } from './words.en';
 
-/** A fact that decided a step away, as the words behind "entfällt:". */
+/** A fact that rules a step out, as it reads after “entfällt:”. */
 const fact: Partial<Record<FactName, { yes: string; no: string }>> = {
   night: { yes: 'Nacht', no: 'keine Nacht' },
   lights: { yes: 'Sonne untergegangen', no: 'Sonne am Himmel' },
@@ -18,12 +18,12 @@ const fact: Partial<Record<FactName, { yes: string; no: string }>> = {
   passengers: { yes: 'Fluggäste an Bord', no: 'keine Fluggäste' },
 };
 
-/** A live number that moved, as the words behind "Noch einmal:". */
+/** A live number that changed, as it reads after “Noch einmal:”. */
 const moved: Partial<Record<FactName, string>> = {
   runway: 'Piste geändert',
   runwayMagnetic: 'Pistenrichtung geändert',
   field: 'Platz geändert',
-  lastStopKt: 'Fahrt für den letzten Abbruch geändert',
+  lastStopKt: 'Abbruchgeschwindigkeit geändert',
   qnh: 'QNH geändert',
   massKg: 'Masse geändert',
   landingMassKg: 'Masse geändert',
@@ -46,7 +46,6 @@ export const words: Translated<typeof english> = {
   thisStep: 'Schritt',
   bigCard: 'Großbild',
   back: 'Zurück',
-  // With a soft hyphen: a phone has no room for the word in one line.
   hold: 'Später',
   cannot: 'Geht nicht',
   cannotTitle: (item) => `${item}: geht nicht`,
@@ -117,9 +116,9 @@ export const words: Translated<typeof english> = {
   landed: 'Gelandet',
   landedNote:
     'Gelandet: sobald die Piste verlassen ist. Touch-and-go: sobald es wieder im Steigflug ist.',
-  // With a word joiner: a phone has room for two lines.
+  // A word joiner keeps it to the two lines a phone has room for.
   touchAndGo: 'Touch-and-\u2060go',
-  // With a soft hyphen, as above.
+  // A soft hyphen: a phone can't fit the word on one line.
   goAround: 'Durch\u00adstarten',
   takeOffAgain: 'Noch ein Start',
   wrong: 'Störung',
@@ -173,7 +172,7 @@ export const words: Translated<typeof english> = {
   end: 'Flug abgeschlossen',
   endNote: 'Beenden schreibt die Werte fest ins Flugbuch und beginnt den nächsten Flug.',
   endKey: 'Flug beenden',
-  noEnd: 'Keine Piste in Gebrauch: unter „Wind“ eine wählen.',
+  noEnd: 'Keine Piste gewählt: unter „Wind“ eine nehmen.',
   toWind: 'Wind öffnen',
   unknownLive: '—',
   spokenDone: (item) => `${item}, erledigt.`,

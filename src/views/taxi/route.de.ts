@@ -1,10 +1,10 @@
-/** A way in words, in German, for reading aloud and for who cannot see the plan. Never worded like a clearance. */
+/** Routes in German, for anyone not looking at the plan; never worded as a clearance. */
 
 import type { Told } from '../../core';
 import { saidHundreds, saidPoint, saidRunway, saidStand } from '../../parts/spoken.de';
 import type * as english from './route.en';
 
-/** One thing told of a way. At a field that someone controls one holds unless told to cross. */
+/** One item of a route. At a controlled field, hold unless told to cross. */
 function tell(told: Told, controlled: boolean): string {
   switch (told.code) {
     case 'along':
@@ -27,7 +27,7 @@ function tell(told: Told, controlled: boolean): string {
   }
 }
 
-/** The whole way as one sentence. */
+/** The whole route as one sentence. */
 export const tellRoute: typeof english.tellRoute = (told, controlled) => {
   const isAfterRunway = (index: number) => told[index - 1]?.code === 'runway-ahead';
   const text = told
@@ -36,13 +36,13 @@ export const tellRoute: typeof english.tellRoute = (told, controlled) => {
   return text === '' ? '' : `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
 };
 
-/** Why there is no way, and what can be done about it. */
+/** Why there is no route, and what to do about it. */
 export const faultWords: typeof english.faultWords = (fault) => {
   switch (fault.code) {
     case 'no-plan':
       return 'Das Dokument dieses Platzes zeichnet keine Rollbahnen: keine Route; die Werte unten gelten.';
     case 'no-end':
-      return 'Noch keine Piste in Gebrauch: unter „Wind“ eine wählen.';
+      return 'Noch keine Piste gewählt: unter „Wind“ eine nehmen.';
     case 'no-start':
       return 'Wo bist du? Deinen Standplatz antippen oder irgendeinen Punkt.';
     case 'no-stand':

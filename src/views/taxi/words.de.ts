@@ -6,7 +6,7 @@ import type { words as english } from './words.en';
 
 const hand = (deg: number) => (deg > 0 ? 'rechts' : 'links');
 
-/** Names of stretches: documents call what lies before the stands `apron`. */
+/** Names of stretches. Documents say `apron` in any language. */
 const named = (names: string) => names.replace(/\bapron\b/g, 'Vorfeld');
 
 export const words: Translated<typeof english> = {

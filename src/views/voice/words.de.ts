@@ -14,7 +14,7 @@ const moment: Record<Moment, string> = {
   'on chocks': 'Das Ende des Flugs',
 };
 
-/** What counts comes first: gates may follow each other within a second, and each cuts the one before short. */
+/** What counts comes first: within a second, the next gate may cut it short. */
 const gate: Record<(Rung | ClimbRung)['what'], (kt: number) => string> = {
   mark: (kt) => `Marke, erwartet ${saidDigits(kt)}.`,
   'last-stop': (kt) => `Letzter Abbruch, erwartet ${saidDigits(kt)}.`,
@@ -26,7 +26,7 @@ const gate: Record<(Rung | ClimbRung)['what'], (kt: number) => string> = {
   climb: (kt) => `Steigflug, erwartet ${saidDigits(kt)}.`,
 };
 
-/** Signs that stand in steps, as they are said. */
+/** Signs in steps, as spoken. */
 const SIGNS: readonly (readonly [RegExp, string])[] = [
   [/(\d)\u00a0(?=\d{3}\b)/g, '$1'],
   [/(\d) (?=\d{3}\b)/g, '$1'],

@@ -5,7 +5,7 @@ import { decimal, NO_BREAK_SPACE } from '../../parts/format';
 import type { Translated } from '../../parts/translated';
 import type { words as english } from './words.en';
 
-/** Formulas, in one line. Inputs appear by the names under {@link inputNames}. */
+/** One-line formulas; inputs go by their {@link inputNames}. */
 const formulas: Record<string, string> = {
   'as-given': 'wie angegeben',
   'as-set': 'wie von dir gesetzt',
@@ -134,7 +134,7 @@ const inputNames: Record<string, string> = {
   leastForStopKt: 'damit der Abbruch noch passt, kt',
   withinM: 'bis zum Abheben, was TORA und TODA lassen, m',
   onwardM: 'vom Ausfall bis zum Abheben mit einem Triebwerk, m',
-  minimumControlKt: 'kleinste, bei der das Ruder ein totes Triebwerk hält, kt',
+  minimumControlKt: 'kleinste, bei der das Seitenruder ein ausgefallenes Triebwerk ausgleicht, kt',
   standingKt: 'zeigt der Wind allein, kt',
   thrustN: 'Schub, N',
   dragN: 'Widerstand, N',
@@ -158,7 +158,7 @@ const inputNames: Record<string, string> = {
   touchdownTrueKt: 'wahre Fluggeschwindigkeit beim Aufsetzen, kt',
 };
 
-/** Titles of published works stand as they are published. */
+/** Published titles stay as published. */
 const sources: Record<string, string> = {
   pilot: 'Du, unter „Flug“.',
   aircraft: 'Das Dokument des Flugzeugs.',
@@ -175,13 +175,13 @@ const sources: Record<string, string> = {
   'equation-of-motion':
     'm dV/dt = Schub − Widerstand − Reibung × (Gewichtskraft − Auftrieb) − Gewichtskraft längs der Neigung, in kleinen Schritten summiert.',
   'equation-of-motion-by-density':
-    'm dV/dt = Schub − Widerstand − Reibung × (Gewichtskraft − Auftrieb) − Gewichtskraft längs der Neigung, in kleinen Schritten summiert. Das Dokument des Luftfahrzeugs sagt nicht, was Hitze vom Schub nimmt: Er fällt nur mit der Dichte, an heißen Tagen also zu wenig.',
+    'm dV/dt = Schub − Widerstand − Reibung × (Gewichtskraft − Auftrieb) − Gewichtskraft längs der Neigung, in kleinen Schritten summiert. Das Dokument des Flugzeugs sagt nicht, was Hitze vom Schub nimmt: Er fällt nur mit der Dichte, an heißen Tagen also zu wenig.',
   'accelerate-stop':
-    '14 CFR 25.109: zwei Sekunden mit der Geschwindigkeit, dann Bremsen. Von da an Leerlaufschub.',
+    '14 CFR 25.109: zwei Sekunden bei dieser Geschwindigkeit, dann Bremsen. Von da an Leerlaufschub.',
   'takeoff-factor':
     'Der Faktor aus dem Dokument des Flugzeugs oder der gewählte: 1,15 für Jets (14 CFR 25.113), 1,33 für leichte Flugzeuge (UK CAA Safety Sense Leaflet 7c).',
   'landing-factor':
-    'Der Faktor aus dem Dokument des Luftfahrzeugs oder der gewählte: 1,43 für leichte Flugzeuge (UK CAA Safety Sense Leaflet 7c), 1,67 für Jets (14 CFR 121.195: innerhalb von 0,6 der LDA); wo es nicht trocken ist, 1,15 mehr (ebenda, aus dem Gedächtnis).',
+    'Der Faktor aus dem Dokument des Flugzeugs oder der gewählte: 1,43 für leichte Flugzeuge (UK CAA Safety Sense Leaflet 7c), 1,67 für Jets (14 CFR 121.195: innerhalb von 0,6 der LDA); wo es nicht trocken ist, 1,15 mehr (ebenda, aus dem Gedächtnis).',
   'scaled-thrust':
     'Schub so weit verringert, dass der Startlauf gerade in die TORA und der Abbruch gerade in die ASDA passt.',
   'arc-of-flare':
@@ -219,7 +219,7 @@ const causes: Record<string, string> = {
   'no-direction': 'Der Wind hat keine Richtung.',
   'no-fuel': 'Es ist kein Kraftstoff an Bord.',
   'no-length-needed': 'Was benötigt wird, ist nicht bekannt.',
-  'no-end': 'Keine Piste ist in Gebrauch.',
+  'no-end': 'Keine Piste ist gewählt.',
   'no-mark': 'Keine Prüfmarke ist gesetzt.',
   'mark-behind': 'Die Prüfmarke liegt am Beginn des Startlaufs oder davor.',
   'mark-beyond-stop': 'Dort ist das Flugzeug schon zu schnell für einen Abbruch.',
@@ -230,7 +230,7 @@ const causes: Record<string, string> = {
   'not-in-aircraft': 'Im Dokument des Flugzeugs steht es nicht.',
 };
 
-/** Titles of figures of a runway end, whose words the frame does without. */
+/** Titles of a runway end's figures that the frame's words lack. */
 const titles: Partial<Record<keyof EndFigures, string>> = {
   headingMagnetic: 'Pistenrichtung, missweisend',
   left: 'Übrige Pistenlänge',

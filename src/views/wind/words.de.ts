@@ -1,4 +1,4 @@
-/** The words of Wind, in German. A soft hyphen stands where a narrow key or row may break a word. */
+/** The words of Wind, in German, with soft hyphens where a narrow key or row may break a word. */
 
 import type { Wind } from '../../core';
 import { direction, wholeNumber } from '../../parts/format';
@@ -7,7 +7,7 @@ import type { words as english } from './words.en';
 
 const kt = (value: number) => `${wholeNumber(value)} kt`;
 
-/** With what goes before it: ` mit 12 kt`, or after a comma that it was not reported. */
+/** With its lead-in: ` mit 12 kt`, or after a comma that it was not reported. */
 function speedWords(wind: Wind): string {
   if (wind.speedKt === null) return ', Geschwindigkeit nicht gemeldet';
   const steady = `${wind.speedIsMinimum ? 'über ' : ''}${wholeNumber(wind.speedKt)}`;
@@ -15,7 +15,7 @@ function speedWords(wind: Wind): string {
   return ` mit ${steady}, in Böen ${wind.gustIsMinimum ? 'über ' : ''}${kt(wind.gustKt)}`;
 }
 
-/** A wind in words, with its direction to both norths. */
+/** A wind in words, its direction to both norths. */
 function windWords(wind: Wind, trueDeg: number | null, magneticDeg: number | null): string {
   if (wind.speedKt === 0 && wind.gustKt === null && !wind.speedIsMinimum) return 'Windstill';
   const swing =

@@ -14,7 +14,7 @@ import type { Translated } from '../../../parts/translated';
 import { words as windWords } from '../words.de';
 import type { words as english } from './meaningWords.en';
 
-/** What an adjective before a noun ends in. */
+/** Endings of an adjective before a noun. */
 const ENDINGS = {
   masculine: { nominative: 'er', dative: 'em' },
   feminine: { nominative: 'e', dative: 'er' },
@@ -24,10 +24,10 @@ const ENDINGS = {
 
 type Case = 'nominative' | 'dative';
 
-/** A noun; its dative where that is another. */
+/** A noun, and its dative if that differs. */
 type Noun = readonly [gender: keyof typeof ENDINGS, nominative: string, dative?: string];
 
-/** Phenomena, and what they are together with others or with a descriptor where German has one word. */
+/** Phenomena, and combinations for which German has one word. */
 const NOUNS: Readonly<Record<string, Noun>> = {
   DZ: ['masculine', 'Sprühregen'],
   RA: ['masculine', 'Regen'],
@@ -70,7 +70,7 @@ const NOUNS: Readonly<Record<string, Noun>> = {
   BLDU: ['neuter', 'Staubtreiben'],
 };
 
-/** Descriptors that are told by an adjective. */
+/** Descriptors that become an adjective. */
 const ADJECTIVES: Readonly<Record<string, string>> = {
   MI: 'flach',
   DR: 'fegend',
@@ -78,10 +78,10 @@ const ADJECTIVES: Readonly<Record<string, string>> = {
   FZ: 'gefrierend',
 };
 
-/** Descriptors that are told by an adverb. */
+/** Descriptors that become an adverb. */
 const ADVERBS: Readonly<Record<string, string>> = { PR: 'teilweise', BC: 'stellenweise' };
 
-/** Descriptors that bring what follows with them, which stands in the dative. */
+/** Descriptors that put the phenomenon in the dative. */
 const BRINGING: Readonly<Record<string, string>> = { SH: 'Schauer mit', TS: 'Gewitter mit' };
 
 const STRENGTHS = { light: ['leicht'], moderate: [], heavy: ['stark'] } as const;
@@ -98,11 +98,11 @@ function nounPhrase(nouns: readonly Noun[], adjectives: readonly string[], is: C
   return [...adjectives.map((adjective) => adjective + ending), list.format(said)].join(' ');
 }
 
-/** What there is, without when and where. */
+/** The phenomenon, without when and where. */
 function whatThereIs({ intensity, descriptor, phenomena }: PresentWeather): string {
   const strength = intensity === null ? [] : STRENGTHS[intensity];
   const together = phenomena.join('');
-  // With a plus it is a whole phenomenon of its own. WMO-No. 306, table 4678.
+  // With a plus it is a phenomenon of its own. WMO-No. 306, table 4678.
   if (intensity === 'heavy' && together === 'FC') return 'Tornado oder Wasserhose';
   const one = NOUNS[(descriptor ?? '') + together];
   if (one) return nounPhrase([one], strength, 'nominative');
@@ -245,13 +245,13 @@ const TENDENCIES = {
 
 const two = (value: number) => String(value).padStart(2, '0');
 
-/** `ab 1400Z`, or with the day `ab dem 5. um 1400Z`: each takes its own word before it. */
+/** `ab 1400Z`, or with the day `ab dem 5. um 1400Z`, each with its own preposition. */
 function timeWords({ day, hour, minute }: HourOfDay, before: string, beforeDay: string): string {
   const time = `${two(hour)}${two(minute)}Z`;
   return day === null ? `${before} ${time}` : `${beforeDay} ${wholeNumber(day)}. um ${time}`;
 }
 
-/** What stands before a time, and before a day. */
+/** Prepositions before a time and before a day. */
 const SINCE_UNTIL_AT = {
   FM: ['Ab', 'Ab dem'],
   TL: ['Bis', 'Bis zum'],
@@ -269,7 +269,6 @@ const expectedWind = (wind: Wind) => windWords.windWords(wind, wind.fromDeg, nul
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
-/** The sentence for a meaning. */
 function meaning(is: Meaning): string {
   switch (is.code) {
     case 'bulletin':

@@ -1,14 +1,10 @@
-/**
- * The words of what comes after the first answer, in German: the dial, every end, the winds entered,
- * what is rare.
- */
+/** Words needed after the first answer, in German: dial, ends, entered winds, rarities. */
 
 import type { Problem, RankedEnd, Shortfall } from '../../../core';
 import { againstLimit, wholeNumber } from '../../../parts/format';
 import type { Translated } from '../../../parts/translated';
 import type { words as english } from './words.en';
 
-/** Why no length is enough. */
 const noLength: Readonly<Record<(Shortfall & { code: 'no-length' })['because'], string>> = {
   'no-performance': 'Keine Leistungsdaten',
   'not-a-number': 'Nicht berechnet',
@@ -59,14 +55,14 @@ function shortfall(fall: Shortfall): string {
   }
 }
 
-/** Which end fails by least, and how, for when none is within limits. */
+/** Which end fails least, and how, when none is within limits. */
 function leastFailing([end]: readonly RankedEnd[]): string {
   return end === undefined
     ? ''
     : `Am wenigsten außerhalb: ${end.designator}. ${end.shortfalls.map(shortfall).join('. ')}.`;
 }
 
-/** What cannot be used of a text, or was used in part; an entry that is not complete yet is none of it. */
+/** What of a text can't be used, or only in part; an incomplete entry is no problem. */
 function problem({ code, values = {} }: Problem): string | null {
   switch (code) {
     case 'no-wind':
@@ -154,7 +150,7 @@ export const words: Translated<typeof english> = {
   endsTitle: 'Alle Pisten, die beste zuerst',
   history: 'Eingegebene Winde',
   dial: {
-    // East as on compasses and in reports: an O would stand among the dial's zeros.
+    // E as on compasses and in reports: an O would look like one of the dial's zeros.
     letters: { n: 'N', e: 'E', s: 'S', w: 'W' },
     noWind: 'Windrose: die Pisten, kein Wind.',
     calm: 'Windrose: windstill.',
