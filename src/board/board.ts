@@ -44,10 +44,11 @@ export const enteredText = computed(day.enteredText);
 /** What the wind in use says. */
 export const enteredRead = computed(day.read);
 
-/**
- * When the report in use was issued, by the sortie's clock, ms; null if unknown or not a report.
- */
+/** When the last report was issued, by the sortie's clock, ms; null if unknown or there is none. */
 export const issuedMs = computed(day.issuedMs);
+
+/** Whether a wind was entered after that report. */
+export const windIsNewer = computed(day.windIsNewer);
 
 /** For each end, a low sun ahead; empty until computed. */
 export const lowSunOn = computed(day.lowSunOn);

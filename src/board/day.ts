@@ -10,7 +10,7 @@ import { chooseTextsWith } from './wind/windEntry';
 
 const reader = computed(() => present(parts.reports.value));
 
-/** What the report in use means for the day; null if the wind in use is not a report. */
+/** What the last report means for the day; null if there is none. */
 export const weather = computed(day.weather);
 
 /** The whole of what stands in the entry, for the meaning of each group. */

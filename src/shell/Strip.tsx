@@ -12,6 +12,7 @@ import {
   sortie,
   sortieMinute,
   wind,
+  windIsNewer,
 } from '../board/board';
 import { wallMs } from '../board/flight/time';
 import { openPlace, openSheet, openTyping } from '../board/places';
@@ -123,7 +124,9 @@ function Cell({ label, opens, className = '', onPress, children }: CellProps) {
  * entry.
  */
 const ageMs = ({ at }: EnteredWind) =>
-  issuedMs.value === null ? wallMs.value - at.wallMs : sortieMinute.value - issuedMs.value;
+  issuedMs.value === null || windIsNewer.value
+    ? wallMs.value - at.wallMs
+    : sortieMinute.value - issuedMs.value;
 
 function windShort(): string {
   const read = wind.value.wind;

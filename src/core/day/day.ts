@@ -16,7 +16,7 @@ import { sameData } from '../same';
 import type { Inputs } from '../sortie/entry';
 import type { EnteredWind } from '../sortie/fold';
 import type { Wind } from '../weather/report';
-import type { Report } from '../weather/whole/report';
+import { type Report, statesWeather } from '../weather/whole/report';
 import { type Conditions, isControlled, variationFigure } from './conditions';
 import type { Ladder } from './ladder';
 import { bookRuns, type LengthsNeeded, taxiDistance } from './lengths';
@@ -52,8 +52,10 @@ export interface DayBrief extends Standing, OnTheGround {
   /** What it says. */
   readonly read: ReadWind;
 
-  /** The report in use, read in whole; null where the wind in use is not one, and before the reader is there. */
+  /** The last report entered, read in whole; null where there is none, and before the reader is there. */
   readonly report: Report | null;
+  /** Whether a wind was entered after it, which replaced its wind and nothing else. */
+  readonly windIsNewer: boolean;
   readonly weather: Conditions['weather'];
   readonly issuedMs: number | null;
   readonly lowSunOn: Conditions['lowSunOn'];
@@ -120,11 +122,25 @@ export function day(sources: Sources, memo: Memo): Day {
   }, sameData);
   const read = memo(() => readEnteredWind(enteredText()));
 
-  // Conditions.
-  const report = memo((): Report | null => {
-    const whole = reports()?.readReport(enteredText()?.text ?? '') ?? null;
-    return whole?.kind === 'report' ? whole : null;
+  // Conditions. What is entered replaces what it states: a wind in short the wind alone.
+  const weatherIn = (text: string): Report | null => {
+    const whole = reports()?.readReport(text) ?? null;
+    return whole !== null && statesWeather(whole) ? whole : null;
+  };
+  const earlierTexts = memo(
+    () =>
+      sortie()
+        .winds.slice(0, -1)
+        .map(({ text }) => text),
+    sameData,
+  );
+  const earlierReport = memo(() => {
+    const text = earlierTexts().findLast((one) => weatherIn(one) !== null);
+    return text === undefined ? null : weatherIn(text);
   });
+  const enteredReport = memo(() => weatherIn(enteredText()?.text ?? ''));
+  const report = memo(() => enteredReport() ?? earlierReport());
+  const windIsNewer = memo(() => report() !== null && enteredReport() === null);
   const weather = memo(() => {
     const [code, whole] = [reports(), report()];
     if (code === null || whole === null) return null;
@@ -350,6 +366,7 @@ export function day(sources: Sources, memo: Memo): Day {
     enteredText,
     read,
     report,
+    windIsNewer,
     weather,
     issuedMs,
     lowSunOn,

@@ -63,9 +63,9 @@ export interface Inputs {
   readonly rollsFromM: number;
   /** A mark beside the runway at which the speed is checked, metres from the beginning of TORA. */
   readonly checkMarkM: number | null;
-  /** The braking parachute doesn't count: not packed, or unusable. */
   /** Whose factors planned lengths have. */
   readonly factors: FactorChoice;
+  /** The braking parachute doesn't count: not packed, or unusable. */
   readonly noParachute: boolean;
   readonly chosen: EndChosen | null;
   /** What Wind judges for; null means landing from recovery on, take-off before. */

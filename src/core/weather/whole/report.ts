@@ -91,3 +91,19 @@ export interface Report extends WindReport {
   readonly spans: readonly ReadSpan[];
   readonly weather: Weather;
 }
+
+/**
+ * Whether a text states more than a wind. A wind in short does not, nor does one that is spoken
+ * with nothing beside it: all else stays as the report before it has it.
+ */
+export function statesWeather({ kind, station, weather }: Report): boolean {
+  if (kind !== 'report') return false;
+  const { type, cavok, visibility, clouds, temperature, pressure, present } = weather;
+  return (
+    station !== null ||
+    type !== null ||
+    cavok ||
+    [visibility, temperature, pressure].some((group) => group !== null) ||
+    clouds.length + present.length > 0
+  );
+}

@@ -4,6 +4,7 @@
 
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
+import { issuedMs, windIsNewer } from '../../../board/board';
 import { otherReports, sunToday, weather } from '../../../board/day';
 import { ask } from '../../../board/places';
 import { setInputs } from '../../../board/record/choices';
@@ -33,6 +34,9 @@ export function ReportCard(): JSX.Element {
           <Key onPress={() => takeText(text)}>{words.take}</Key>
         </div>
       ))}
+      {brief !== null && windIsNewer.value && (
+        <p>{words.butTheWind(issuedMs.value === null ? null : zulu(issuedMs.value))}</p>
+      )}
       {brief !== null && (
         <dl class={styles.rows}>
           <Row name={words.qnh} figure={brief.qnhHpa} decimals={0}>
@@ -43,7 +47,7 @@ export function ReportCard(): JSX.Element {
           </Row>
           <Row name={words.pressureAltitude} figure={brief.pressureAltitude} decimals={0} />
           <Row name={words.densityAltitude} figure={brief.densityAltitude} decimals={0} />
-          {brief.gustSpread.value !== null && (
+          {brief.gustSpread.value !== null && !windIsNewer.value && (
             <Row name={words.gustSpread} figure={brief.gustSpread} decimals={0} />
           )}
         </dl>

@@ -90,6 +90,10 @@ export const words: Translated<typeof english> = {
     never: 'Die Sonne geht heute nicht auf.',
   },
   civil: (from, until) => `Bürgerliche Dämmerung ${from} bis ${until}.`,
+  butTheWind: (at) =>
+    at === null
+      ? 'Alles außer dem Wind stammt aus der letzten Meldung.'
+      : `Alles außer dem Wind stammt aus der Meldung von ${at}.`,
   groupByGroup: 'Gruppe für Gruppe',
   trend: {
     turn: { veering: 'nach rechts gedreht', backing: 'nach links gedreht' },

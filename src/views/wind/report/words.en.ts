@@ -83,6 +83,10 @@ export const words = {
   sun: (rise: string, set: string) => `Sun up ${rise} to ${set}.`,
   sunAllDay: { always: 'The sun does not set today.', never: 'The sun does not rise today.' },
   civil: (from: string, until: string) => `Civil twilight ${from} to ${until}.`,
+  butTheWind: (at: string | null) =>
+    at === null
+      ? 'All but the wind is from the last report.'
+      : `All but the wind is from the report of ${at}.`,
   groupByGroup: 'Group by group',
   trend: {
     turn: { veering: 'Veered', backing: 'Backed' },

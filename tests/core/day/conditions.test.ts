@@ -1,0 +1,69 @@
+/** What the day is like, quantity by quantity: what is entered replaces what it states. */
+
+import { describe, expect, test } from 'vitest';
+import { settledSources } from '../../../src/core/day/askDay';
+import { day } from '../../../src/core/day/day';
+import { plainMemo } from '../../../src/core/day/memo';
+import { FRESH_INPUTS } from '../../../src/core/sortie/entry';
+import { NO_SORTIE } from '../../../src/core/sortie/fold';
+import { AT, documentsAt } from './moments';
+
+const TUMBREL = documentsAt('XTUM');
+const HOT = 'METAR XTUM 051850Z 31008KT CAVOK 38/12 Q1012';
+
+/** The day after these texts were entered, oldest first. */
+function dayOf(...texts: readonly string[]) {
+  const at = { wallMs: AT.getTime(), sortieMs: AT.getTime() };
+  const winds = texts.map((text, i) => ({ id: `wind ${i}`, text, north: 'true' as const, at }));
+  const sources = settledSources(
+    { ...NO_SORTIE, inputs: FRESH_INPUTS, winds },
+    TUMBREL,
+    AT,
+    'failed',
+  );
+  return day(sources, plainMemo);
+}
+
+const temperature = (...texts: readonly string[]) => dayOf(...texts).air()?.temperature.value;
+
+describe('a wind entered after a report', () => {
+  test('replaces its wind and nothing else', () => {
+    const [reported, later] = [dayOf(HOT), dayOf(HOT, '33009KT')];
+    expect(reported.wind().wind).toMatchObject({ fromDeg: 310, speedKt: 8 });
+    expect(later.wind().wind).toMatchObject({ fromDeg: 330, speedKt: 9 });
+    expect(later.air()).toEqual(reported.air());
+    expect(later.air()?.temperature.value).toBe(38);
+    expect(later.weather()?.qnhHpa.value).toBe(1012);
+    expect([reported.windIsNewer(), later.windIsNewer()]).toEqual([false, true]);
+  });
+
+  test('may be spoken', () => {
+    const later = dayOf(HOT, 'wind 330 degrees 9 knots');
+    expect(later.air()?.temperature.value).toBe(38);
+    expect(later.wind().wind?.speedKt).toBe(9);
+  });
+
+  test('leaves what the report closes closed', () => {
+    const closed = `${HOT} R14/SNOCLO`;
+    const inUse = (...texts: readonly string[]) =>
+      dayOf(...texts)
+        .settled()
+        .rules.closedByReport?.includes('14') ?? false;
+    expect(inUse('31008KT')).toBe(false);
+    expect(inUse(closed)).toBe(true);
+    expect(inUse(closed, '14009KT')).toBe(true);
+  });
+});
+
+test('a newer report replaces an older one, and a wind without a report leaves standard air', () => {
+  const cooler = 'METAR XTUM 051920Z 30006KT CAVOK 31/12 Q1011';
+  expect(temperature(HOT, '33009KT', cooler)).toBe(31);
+  expect(temperature(HOT, cooler, '33009KT')).toBe(31);
+  // 15 °C less 1.98 °C for each 1 000 ft: ICAO Doc 7488. Standing at the demo's field.
+  const feet = TUMBREL.field?.place.elevationFt ?? Number.NaN;
+  expect(temperature('33009KT')).toBeCloseTo(15 - 1.9812e-3 * feet, 3);
+});
+
+test('what is typed and not yet usable takes nothing away', () => {
+  expect(temperature(HOT, '3')).toBe(38);
+});
