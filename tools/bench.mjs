@@ -1,6 +1,6 @@
 /**
  * Measures the built app against its budgets: `npm run bench`, or `npm run bench -- sizes` for the
- * rows of one file of tests/bench. Prints a table and ends with 1 when a row is over its budget.
+ * rows of one file of tests/bench. Prints a table; exits with 1 if a row is over budget.
  */
 
 import { cpus } from 'node:os';
@@ -14,8 +14,8 @@ const BUNDLE = `${ROOT}.cache/bench`;
 
 await build({ root: `${ROOT}src`, configFile: `${ROOT}vite.config.ts`, logLevel: 'warn' });
 
-// The rows are bundled and run by plain Node, so that what is timed is the code that ships and not a
-// test runner's view of it; libraries are left outside, as they come.
+// Bundled and run by plain Node, so that the code that ships is timed rather than a test runner's
+// version of it; libraries stay outside, as they come.
 await build({
   root: ROOT,
   configFile: false,

@@ -1,9 +1,9 @@
 /**
- * Makes `virtual:lapstrip-catalogue`: the list of the documents that come with the app, with a loader
- * for each, so that what is not flown today is not downloaded today.
+ * Makes `virtual:lapstrip-catalogue`: the list of documents that come with the app and a loader for
+ * each, so that today's flight downloads only what it needs.
  *
- * Every document passes its schema here, once, when the app is built. A document that does not
- * stops the build with its file, the place in it and what is wrong there; the app never meets one.
+ * Each document passes its schema once, here in the build. One that doesn't fails the build with
+ * its file, place and fault; the app never meets it.
  */
 
 import { readdirSync, readFileSync } from 'node:fs';
@@ -27,7 +27,7 @@ const KINDS = [
 type Kind = (typeof KINDS)[number]['kind'];
 type Checked = v.InferOutput<(typeof KINDS)[number]['schema']>;
 
-/** A document that has passed its schema, and what the catalogue says of it. */
+/** A document that passed its schema, and what the catalogue says of it. */
 export interface Entry {
   readonly kind: Kind;
   readonly file: string;
@@ -35,7 +35,7 @@ export interface Entry {
   readonly document: Checked;
 }
 
-/** Everything wrong with a document: one line each, with the file, the place in it and a sentence. */
+/** Everything wrong with a document, one line each: file, place, sentence. */
 function complaints(file: string, issues: readonly v.BaseIssue<unknown>[]): string {
   return issues
     .map(
@@ -59,7 +59,7 @@ function readDocument(file: string, kind: (typeof KINDS)[number]): Entry {
   return { kind: kind.kind, file, hash: documentHash(document), document };
 }
 
-/** The JSON documents in a folder, by code. Two of one kind must not share a code. */
+/** The JSON documents in a folder, by code. No two of a kind may share one. */
 export function readCatalogue(folder: string): Entry[] {
   return KINDS.flatMap((kind) => {
     const within = join(folder, kind.folder);
@@ -80,15 +80,15 @@ export function readCatalogue(folder: string): Entry[] {
 }
 
 const LIST = 'virtual:lapstrip-catalogue';
-/** Before the name of a document, each of which is a file of its own. */
+/** Prefix of a document's module; each is a file of its own. */
 const DOCUMENT = `${LIST}/`;
 
-/** A document's module is named for its kind and code, and so is its file: `field-xhar`. */
+/** A document's module and file are named for its kind and code: `field-xhar`. */
 const nameOf = ({ kind, document }: Entry) => `${kind}-${document.code.toLowerCase()}`;
 
 const firstSentence = (text: string): string => text.replace(/\. .*/s, '.');
 
-/** What a list says of a field: the first sentence of what it is about, in each language it has. */
+/** What a list says of a field: the first sentence about it, in each language it has. */
 function aboutOf({ about, language, translations = {} }: Field): object {
   const sentence = firstSentence(about);
   const translated = Object.entries(translations).map(([tag, texts]) => {
@@ -98,7 +98,6 @@ function aboutOf({ about, language, translations = {} }: Field): object {
   return { about: sentence, language, translations: Object.fromEntries(translated) };
 }
 
-/** What a list says of a document. */
 function listedOf({ kind, hash, document }: Entry): object {
   const { code, name } = document;
   const listed = { kind, code, name, hash };
@@ -135,7 +134,7 @@ export function catalogue(folder: string): Plugin {
       const found = read().find((entry) => id === `\0${DOCUMENT}${nameOf(entry)}`);
       return found && `export default ${JSON.stringify(found.document)};`;
     },
-    // A document edited while the app is being worked on: read everything again, show it anew.
+    // A document edited during development: read everything again and reload.
     handleHotUpdate({ file, server }) {
       if (!file.startsWith(folder)) return;
       entries = null;

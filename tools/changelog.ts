@@ -1,25 +1,25 @@
 /**
- * What is new, from CHANGELOG.md: `whatsNew.json` in the build, which a page of an older version
- * reads before it offers this one, and the version itself for the page (`src/device/version.ts`).
+ * What is new, from CHANGELOG.md: `whatsNew.json` in the build, which an older page reads before it
+ * offers this version, and the version itself for the page (`src/device/version.ts`).
  */
 
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Plugin } from 'vite';
 
-/** What is new in a version, in each language: a line or two. */
+/** What is new in a version, a line or two in each language. */
 export interface Release {
   readonly version: string;
   readonly en: readonly string[];
   readonly de: readonly string[];
 }
 
-/** A notice holds no more, and what is fetched is bounded. */
+/** As much as a notice holds; it also bounds what is fetched. */
 const MOST_LINES = 2;
 const MOST_CHARACTERS = 120;
 const MOST_RELEASES = 10;
 
-/** The releases of a changelog, newest first; throws where it says something in one language alone, or too much. */
+/** A changelog's releases, newest first; throws if one is too long or lacks a language. */
 export function readChangelog(text: string): Release[] {
   const [, ...parts] = text.split(/^## /m);
   return parts.map((part) => {

@@ -1,5 +1,5 @@
-/** The path of a Chromium; throws with one line saying how to get one. */
+/** The path of a Chromium; throws with one line on how to get one. */
 export function findChromium(): string;
 
-/** What keeps Chromium from talking to anyone but the page, and what root needs to run it at all. */
+/** Talk to no one but the page, run as root, and lay letters out as wide as on a screen. */
 export const QUIET_FLAGS: string[];

@@ -1,10 +1,10 @@
-/** Finds a Chromium to run the browser tests, the bench and the pictures in. */
+/** Finds a Chromium for the browser tests, the bench and the pictures. */
 
 import { chromium } from 'playwright-core';
 import { installed } from './debian.mjs';
 import { programOnPath, runs } from './programs.mjs';
 
-/** The one without a window of its own first: the same pages for a third less of the machine's time. */
+/** The headless shell first: the same pages for a third less processor time. */
 const NAMES = [
   'chromium-headless-shell',
   'chromium',
@@ -22,10 +22,7 @@ const ELSEWHERE = [
 const HOW_TO_GET_ONE =
   'No Chromium found: install your system\'s "chromium" package, run "npx playwright-core install chromium", or set LAPSTRIP_CHROMIUM to one.';
 
-/**
- * What keeps Chromium from talking to anyone but the page, what root needs to run it at all, and
- * letters as wide without a screen as on one.
- */
+/** Talk to no one but the page, run as root, and lay letters out as wide as on a screen. */
 export const QUIET_FLAGS = [
   ...(process.getuid?.() === 0 ? ['--no-sandbox'] : []),
   '--disable-gpu',
@@ -39,7 +36,7 @@ export const QUIET_FLAGS = [
 
 const onPath = (names = NAMES) => names.map(programOnPath).find((path) => path !== undefined);
 
-/** The one without a window where it is here or may be installed; older releases of Debian lack it. */
+/** The headless shell, if present or installable; older Debian releases lack it. */
 function withoutWindow() {
   const [name] = NAMES;
   return onPath([name]) ?? (installed(name) ? onPath([name]) : undefined);
@@ -50,8 +47,8 @@ const fromDebian = () => (installed('chromium') ? onPath() : undefined);
 let found;
 
 /**
- * The path of a Chromium: LAPSTRIP_CHROMIUM, then one without a window, then the system's, then one
- * that playwright manages, then Debian's, installed. Throws with one line saying how to get one.
+ * The path of a Chromium: LAPSTRIP_CHROMIUM, else the headless shell, the system's, one managed by
+ * playwright, or Debian's, freshly installed. Throws with one line on how to get one.
  */
 export function findChromium() {
   const asked = process.env.LAPSTRIP_CHROMIUM;

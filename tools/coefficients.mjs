@@ -23,7 +23,7 @@ const WMM_DATA = new URL('../node_modules/geomagnetism/data/', import.meta.url);
 
 /** g and h up to degree 13: 13 × 15. */
 const NUMBERS_IN_RECORD = 195;
-/** g and h up to degree 10, all that the model has before 2000: 10 × 12. */
+/** g and h up to degree 10, all the model has before 2000: 10 × 12. */
 const NUMBERS_BEFORE_2000 = 120;
 
 const assert = (holds, what) => {
@@ -53,8 +53,8 @@ function igrfEpochs() {
   assert(records.length === 48, `${records.length} records, not 24 epochs of field and change`);
   const mainFields = records.filter((_, i) => i % 2 === 0);
   const changes = records.filter((_, i) => i % 2 === 1);
-  // The yearly change that is stored beside a field must lead to the next field. It proves that the
-  // records are read in the right order and that the epochs are five years apart.
+  // The yearly change stored beside a field must lead to the next field. This proves that the
+  // records are in order and the epochs five years apart.
   mainFields.slice(1).forEach((next, i) => {
     next.forEach((value, k) => {
       const led = mainFields[i][k] + 5 * changes[i][k];
@@ -71,7 +71,7 @@ function igrfEpochs() {
   });
 }
 
-/** g and h in the usual order (g10, g11, h11, g20, ...) out of two arrays by n (n + 1) / 2 + m. */
+/** g and h as usual (g10, g11, h11, g20, ...) from two arrays by n (n + 1) / 2 + m. */
 function usualOrder(g, h, degree) {
   const numbers = [];
   for (let n = 1; n <= degree; n++) {
@@ -85,7 +85,7 @@ function usualOrder(g, h, degree) {
   return numbers;
 }
 
-/** Numbers between brackets, as many to a line as the formatter would set. */
+/** Bracketed numbers, as many to a line as the formatter would set. */
 function listed(numbers, indent = '') {
   const lines = [];
   let line = '';

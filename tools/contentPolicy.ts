@@ -1,12 +1,12 @@
 /**
- * Writes the content security policy into the built page: everything comes from where the app
- * itself came from, nothing runs that was not built, nothing leaves. A `meta` works on every static
- * host; `frame-ancestors` cannot be said there and comes with the headers (headers.ts).
+ * Writes the content security policy into the built page: load only from the app's own host, run
+ * only what was built, send nothing. A `meta` works on every static host; it can't say
+ * `frame-ancestors`, which comes with the headers (headers.ts).
  */
 
 import type { Plugin } from 'vite';
 
-/** The policy as the page itself can say it. `blob:` is for pictures that the pilot brought. */
+/** The part of the policy a page can state. `blob:` is for pictures the pilot brings. */
 export const POLICY = [
   "default-src 'none'",
   "script-src 'self'",
@@ -20,7 +20,7 @@ export const POLICY = [
   "form-action 'none'",
 ].join('; ');
 
-/** The plugin; only the build carries the policy, because the development server scripts inline. */
+/** Only the build carries the policy: the development server runs inline scripts. */
 export function contentPolicy(): Plugin {
   return {
     name: 'lapstrip-content-policy',

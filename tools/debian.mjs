@@ -1,4 +1,4 @@
-/** Debian's own packages, installed where this may do so; what apt has to say goes to stderr. */
+/** Installs Debian's own packages where allowed; apt's output goes to stderr. */
 
 import { execFileSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
@@ -17,7 +17,7 @@ function apt(...args) {
   }
 }
 
-/** Installs packages, all or none; false where that may not be, or failed. */
+/** Installs all packages or none; false if not allowed, or failed. */
 export function installed(...names) {
   if (!MAY_INSTALL) return false;
   if (!isListed) isListed = apt('update');

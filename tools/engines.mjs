@@ -1,4 +1,4 @@
-/** Finds the other engines to run the core browser tests in, or installs Debian's where it may. */
+/** Finds the other engines for the core browser tests, or installs Debian's if allowed. */
 
 import { execFileSync } from 'node:child_process';
 import { installed } from './debian.mjs';
@@ -9,7 +9,7 @@ const MAC_FIREFOX = '/Applications/Firefox.app/Contents/MacOS/firefox';
 const anyFirefox = () =>
   programOnPath('firefox-esr') ?? programOnPath('firefox') ?? [MAC_FIREFOX].find(runs);
 
-/** The path of a Firefox: LAPSTRIP_FIREFOX, then the system's, then Debian's, installed; null where there is none. */
+/** A Firefox: LAPSTRIP_FIREFOX, else the system's, else Debian's, installed; null if none. */
 export const findFirefox = () =>
   process.env.LAPSTRIP_FIREFOX ||
   (anyFirefox() ?? (installed('firefox-esr') ? anyFirefox() : undefined) ?? null);
@@ -17,14 +17,14 @@ export const findFirefox = () =>
 const WEBKIT_PACKAGES = [
   'webkit2gtk-driver',
   'xvfb',
-  // A window that keeps its profile when it is driven, which the one that comes with WebKit does not.
+  // A window that keeps its profile while driven, unlike the one that ships with WebKit.
   'python3',
   'python3-gi',
   'gir1.2-gtk-3.0',
   'gir1.2-webkit2-4.1',
 ];
 
-/** What of WebKit there is: Debian's Python is the one that knows Debian's GTK. */
+/** What there is of WebKit. Debian's Python is the one that knows Debian's GTK. */
 function anyWebKit() {
   const driver = programOnPath('WebKitWebDriver');
   const screen = programOnPath('Xvfb');
@@ -39,5 +39,5 @@ function anyWebKit() {
   }
 }
 
-/** The programs that WebKitGTK is driven with, the system's or Debian's, installed; null where they are not all there. */
+/** The programs that drive WebKitGTK, installed if need be; null unless all are there. */
 export const findWebKit = () => anyWebKit() ?? (installed(...WEBKIT_PACKAGES) ? anyWebKit() : null);

@@ -1,22 +1,22 @@
 /**
  * Fits an aircraft's physics to the few figures that a handbook prints:
- * `npm run fit -- <aircraft.json> <handbook.json>`, or `npm run fit -- <aircraft.json>` for the
- * plain figures of the document alone.
+ * `npm run fit -- <aircraft.json> <handbook.json>`, or `npm run fit -- <aircraft.json>` to use only
+ * the document's plain figures.
  *
- * The document must have a `performance` to begin from; a neighbour's of the same class will do, with
- * its own wing area, thrust and gear. The handbook's file is a list of rows, each with any of
- * `massKg`, `pressureAltitudeFt`, `temperatureC`, `headwindKt`, and what the book has for them:
- * `runM`, `to50ftM`, `climbFtMin`, `landingRunM`, `landingM` (from 50 ft), `takeoffStallKt`.
+ * The document needs a `performance` to start from; one from the same class will do, with its own
+ * wing area, thrust and gear. The handbook file is a list of rows, each with any of `massKg`,
+ * `pressureAltitudeFt`, `temperatureC`, `headwindKt`, and the book's figures for them: `runM`,
+ * `to50ftM`, `climbFtMin`, `landingRunM`, `landingM` (from 50 ft), `takeoffStallKt`.
  *
- * Lift, drag and friction are moved until the rows come out, each no further than it must; what is
- * left over is printed beside them, and so is what still contradicts itself. Nothing is written.
+ * Lift, drag and friction move until the rows fit, none further than it must; what remains is
+ * printed beside them, with whatever still contradicts itself. Nothing is written.
  */
 
 import { readFile } from 'node:fs/promises';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { readableJson } from './demo/json.mjs';
 
-/** What may be moved, and by which figures: path into the performance, and how far, as a factor. */
+/** What may move: its path in the performance, for which figures, and by what factor. */
 const TERMS = [
   { path: ['wing', 'ground', 'cd'], of: ['runM', 'to50ftM'], most: 2 },
   { path: ['wing', 'rotated', 'cd'], of: ['runM', 'to50ftM'], most: 2 },
@@ -29,7 +29,7 @@ const TERMS = [
   { path: ['wing', 'rollout', 'cd'], of: ['landingRunM', 'landingM'], most: 2 },
 ];
 
-/** How dearly a term pays for moving, against a row for missing: a tenth moved for a thousandth missed. */
+/** The cost of moving a term against missing a row: a tenth moved equals a thousandth missed. */
 const TETHER = 0.01;
 
 const NAMES = ['runM', 'to50ftM', 'climbFtMin', 'landingRunM', 'landingM'];
@@ -46,7 +46,7 @@ function scaled(performance, terms, factors) {
   return copy;
 }
 
-/** What physics makes of a row; null for what it cannot work out. */
+/** What physics makes of a row; null for what it can't work out. */
 function workedOut(aircraft, row, { takeoff, landing }) {
   const { masses } = aircraft;
   const { pressureAltitudeFt = 0, temperatureC = 15, headwindKt = 0 } = row;
@@ -82,15 +82,14 @@ function workedOut(aircraft, row, { takeoff, landing }) {
   };
 }
 
-/** The plain figures of a document, as rows. */
 const plainRows = ({ takeoff, landing, masses }) => [
   { massKg: masses.usualTakeoffKg, runM: takeoff.runM },
   { massKg: masses.usualLandingKg, landingRunM: landing.runM },
 ];
 
 /**
- * Fits; `physics` is core's `takeoff`, `landing`, `speedAtLiftKt` and `liftCoefficient`. Gives the
- * performance that came out, and each figure of the book beside what is found.
+ * Fits, with core's `takeoff`, `landing`, `speedAtLiftKt` and `liftCoefficient` as `physics`.
+ * Returns the performance found, and each figure of the book beside its fit.
  */
 export function fitToBook(aircraft, rows, physics) {
   const asked = rows.length > 0 ? rows : plainRows(aircraft);
@@ -113,7 +112,7 @@ export function fitToBook(aircraft, rows, physics) {
     const factors = logs.map((log, index) => Math.exp(held(log, terms[index].most)));
     const tether = logs.reduce((sum, log) => sum + (TETHER * log) ** 2, 0);
     return compared(scaled(begun, terms, factors)).reduce(
-      // What cannot be worked out is as bad as being twice the book's.
+      // A figure that can't be worked out counts as twice the book's.
       (sum, { book, found }) => sum + (found === null ? 1 : (found / book - 1) ** 2),
       tether,
     );
@@ -131,7 +130,7 @@ export function fitToBook(aircraft, rows, physics) {
   };
 }
 
-/** Greatest lift by closed form: from the approach speed, and from the stall where a row has it. */
+/** Greatest lift in closed form: from the approach speed, and from the stall if a row has it. */
 function withStalls(aircraft, rows, { liftCoefficient }) {
   const { performance, masses, landing } = aircraft;
   const { areaM2 } = performance.wing;
@@ -156,10 +155,10 @@ function withStalls(aircraft, rows, { liftCoefficient }) {
   };
 }
 
-/** A logarithm kept within a factor and its inverse. */
+/** Keeps a logarithm within a factor and its inverse. */
 const held = (log, most) => Math.min(Math.max(log, -Math.log(most)), Math.log(most));
 
-/** Three figures are as many as a fit is good for. */
+/** A fit is good for three figures at most. */
 function rounded(performance, terms) {
   const copy = structuredClone(performance);
   for (const { path } of terms) {
@@ -169,7 +168,7 @@ function rounded(performance, terms) {
   return copy;
 }
 
-/** The place of the least value: coordinates in turn, with a step that halves when none helps. */
+/** Where `f` is least: coordinate descent, with a step that halves when nothing helps. */
 function lowest(f, start) {
   let best = start;
   let least = f(best);

@@ -1,9 +1,8 @@
 /**
  * Cuts the two typefaces down to what Lapstrip writes: `npm run fonts`.
  *
- * The result is kept in src/style/fonts, so that building the app does not need this. Each face
- * stays variable, because one file from regular to bold is smaller than two files (18 KB against
- * 21 KB for the text face).
+ * The result is kept in src/style/fonts, so that builds don't need this. Faces stay variable: one
+ * file from regular to bold is smaller than two (18 KB against 21 KB for the text face).
  */
 
 import { copyFile, mkdir, readFile, writeFile } from 'node:fs/promises';
@@ -18,10 +17,10 @@ const MOST_BYTES = 45 * 1024;
 const range = (first, last) =>
   Array.from({ length: last - first + 1 }, (_, i) => String.fromCodePoint(first + i)).join('');
 
-/** ASCII, the letters and signs of Latin-1, and the marks of good typesetting that the faces hold. */
+/** ASCII, Latin-1 letters and signs, and the typographic marks that the faces have. */
 const CHARACTERS = `${range(0x20, 0x7e)}${range(0xa0, 0xff)}ŒœŸ–—…’‘“”„•−\u2009`;
 
-/** Kerning, figures of one width, and accents put where they belong. Neither face has `zero`. */
+/** Kerning, tabular figures, and placed accents. Neither face has `zero`. */
 const FEATURES = ['kern', 'tnum', 'ccmp', 'mark', 'mkmk'];
 
 const FACES = [

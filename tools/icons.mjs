@@ -1,9 +1,9 @@
 /**
- * Draws the icons from the mark, public/icons/mark.svg: `npm run icons`.
+ * Draws the icons from public/icons/mark.svg: `npm run icons`.
  *
- * The maskable one may be cut to any shape that holds the safe zone, a circle of four fifths of its
- * width (W3C Web Application Manifest, "Icon masks and safe zone"), so there the mark is drawn
- * smaller until its corners lie within.
+ * A maskable icon may be cut to any shape that keeps the safe zone, a circle of four fifths of its
+ * width (W3C Web Application Manifest, "Icon masks and safe zone"), so its mark is drawn smaller
+ * until the corners lie inside.
  */
 
 import { readFile, writeFile } from 'node:fs/promises';

@@ -1,18 +1,17 @@
 /**
  * Writes `licences.txt` into the build: the terms of everything in it that others made. vite lists
- * the packages it bundled with their licence's text; added here is what does not come that way: the
- * worker (bundled by workbox), vite's and rolldown's own few lines, the typefaces, and the text of a
- * package that does not carry its own. A package without a text stops the build.
+ * the packages it bundled, with their licences. This adds the rest: the worker (bundled by
+ * workbox), vite's and rolldown's own few lines, the typefaces, and the text for packages that
+ * carry none. A package without a text fails the build.
  */
 
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Plugin } from 'vite';
 
-/** The file in the build. */
 export const LICENCES = 'licences.txt';
 
-/** Packages in the build that vite did not bundle. The worker's are held by tests/built/licences.test.ts. */
+/** Packages that vite did not bundle; tests/built/licences.test.ts checks the worker's. */
 const FURTHER = [
   'workbox-core',
   'workbox-precaching',
@@ -24,7 +23,7 @@ const FURTHER = [
   '@fontsource-variable/atkinson-hyperlegible-mono',
 ];
 
-/** Where the licence's file is called otherwise. */
+/** Licence files with another name. */
 const FILE: Readonly<Record<string, string>> = { vite: 'LICENSE.md' };
 
 /** MIT, as the SPDX License List has it. */
@@ -43,12 +42,12 @@ NO EVENT SHALL THE AUTHORS OR COPYRIGHT HOLDERS BE LIABLE FOR ANY CLAIM, DAMAGES
 WHETHER IN AN ACTION OF CONTRACT, TORT OR OTHERWISE, ARISING FROM, OUT OF OR IN CONNECTION WITH THE
 SOFTWARE OR THE USE OR OTHER DEALINGS IN THE SOFTWARE.`;
 
-/** Packages that name their licence without its text: who holds the copyright, by the head of their source. */
+/** Packages that name their licence without its text; copyright from the head of their source. */
 const WITHOUT_TEXT: Readonly<Record<string, string>> = {
   'qrcode-generator': `Copyright (c) 2009 Kazuhiko Arase\n\n${MIT}`,
 };
 
-/** Words without which it is not a licence's text: MIT, BSD, OFL, ISC (SPDX License List). */
+/** A licence text contains one of these. MIT, BSD, OFL, ISC (SPDX License List). */
 const GRANTS = [
   /Permission is hereby granted, free of charge, to any person obtaining\s+a\s+copy/,
   /Redistribution and use in source and binary forms, with or without\s+modification, are\s+permitted/,
@@ -56,7 +55,7 @@ const GRANTS = [
   /Permission to use, copy, modify, and\/or distribute this software for any\s+purpose/,
 ];
 
-/** Those of the packages under whose name no licence's text stands in the list. */
+/** The packages that have no licence text in the list. */
 export function withoutTerms(text: string, packages: readonly string[]): string[] {
   const parts = text.split(/^## /m);
   return packages.filter((name) => {
@@ -69,7 +68,7 @@ function entryOf(root: string, name: string): string {
   const folder = join(root, 'node_modules', name);
   const { version, license } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
   const whole = readFileSync(join(folder, FILE[name] ?? 'LICENSE'), 'utf8');
-  // vite's goes on with what vite itself bundles, which is not in the app.
+  // vite's continues with what vite itself bundles, which is not in the app.
   const [text = ''] = whole.split('# Licenses of bundled dependencies');
   return `## ${name} - ${version} (${license})\n\n${text.trim()}\n`;
 }

@@ -1,11 +1,11 @@
 /**
- * Looks at the built app and compares it with how it looked: `npm run looks`, or `npm run looks -- taxi`
- * for the looks whose name holds that. Every scene of tools/scenes.mjs is looked at in five sizes and
- * three themes; what is different by more than tools/looks/compare.mjs lets pass is told with the share
- * of the picture that it covers and the path of a picture with the difference marked.
+ * Compares how the built app looks with how it looked: `npm run looks`, or `npm run looks -- taxi`
+ * for the looks whose name contains that. Every scene of tools/scenes.mjs is shot in five sizes and
+ * three themes. What differs by more than tools/looks/compare.mjs tolerates is listed with its
+ * share of the picture and the path of a marked copy.
  *
- * `--keep` keeps how it looks now, in tests/looks. `--faults` proves that faults are noticed: each is
- * put into each look as it is shown, must be seen, and the look without it must be the kept one.
+ * `--keep` keeps the present looks in tests/looks. `--faults` proves that faults are noticed: each,
+ * put into each look, must be seen, and the look without it must match the kept one.
  */
 
 import { mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
@@ -35,7 +35,7 @@ const SIZES = [
 ];
 const THEMES = ['day', 'dusk', 'night'];
 
-/** Letters are smoothed in grey and laid on no grid, as far as a machine can be told to. */
+/** Grey smoothing and no font hinting, as far as a machine can be told. */
 const FLAGS = ['--font-render-hinting=none', '--disable-lcd-text', '--force-color-profile=srgb'];
 
 const { values: asked, positionals } = parseArgs({
@@ -55,7 +55,7 @@ const scenes = all
   .filter(({ looks }) => looks.length > 0);
 const pathOf = (name) => `${KEPT}/${name}.webp`;
 
-/** Plays the scene, and stops its clock. */
+/** Plays the scene, then stops its clock. */
 async function play(context, { at, place, play, still }) {
   await context.addInitScript(() => localStorage.setItem('lapstrip.cautionRead', 'yes'));
   context.setDefaultTimeout(20_000);
@@ -65,10 +65,10 @@ async function play(context, { at, place, play, still }) {
   const page = (await play(first)) ?? first;
   await page.bringToFront();
   await page.clock.pauseAt(still);
-  // What is drawn frame by frame goes on; what tells the time does not.
+  // Animation goes on; only the time stands still.
   await page.clock.setFixedTime(still);
   await page.clock.resume();
-  // Neither a pointer nor a focus is part of a look.
+  // A look has no pointer and no focus.
   await page.mouse.move(0, 0);
   await page.evaluate(() => {
     if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
@@ -77,13 +77,13 @@ async function play(context, { at, place, play, still }) {
   return page;
 }
 
-/** A few frames, in which what was changed is drawn. */
+/** A few frames, to draw a change. */
 const DRAWN_MS = 60;
 const draw = (page) => page.waitForTimeout(DRAWN_MS);
 
 const shoot = (page) => page.screenshot({ animations: 'disabled', caret: 'hide' });
 
-/** A screenshot of what stands still: two in a row are the same. */
+/** A screenshot once two in a row are the same. */
 async function stillShot(page) {
   let last = await shoot(page);
   for (let tries = 0; tries < 10; tries += 1) {
@@ -104,7 +104,7 @@ async function wear(page, { size, theme }) {
   await draw(page);
 }
 
-/** Share of a picture, as a reader can use it: never 0 where there is any. */
+/** Two significant digits, so that a small share never reads as 0. */
 const percent = (share) => `${(share * 100).toPrecision(2)} %`;
 
 async function keptLook(name) {
@@ -115,12 +115,12 @@ async function keptLook(name) {
   }
 }
 
-/** Each gives what is wrong, or null. */
+/** Each returns what is wrong, or null. */
 const modes = {
   async keep(page, { name }) {
     const shot = await stillShot(page);
     const known = await readFile(pathOf(name)).catch(() => null);
-    // What looks the same is left as it is, so that only what changed changes in the repository.
+    // Leave unchanged looks alone, so that the repository changes only where the app did.
     if (known !== null && (await darkroom.compare(known, shot)).share === 0) return null;
     await writeFile(pathOf(name), await darkroom.look(shot));
     console.log(`${name}: kept`);
@@ -173,7 +173,7 @@ const browser = await chromium.launch({
 });
 const darkroom = await openDarkroom(browser);
 const count = { looks: 0, faults: 0, wrong: 0 };
-/** The least share of a picture that each fault changed. */
+/** The smallest share of a picture that each fault changed. */
 const least = new Map();
 
 const told = (name, wrong) => {

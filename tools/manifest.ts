@@ -1,4 +1,4 @@
-/** What an installed Lapstrip is: its name, icons and shortcuts. Every address is relative, so that it installs from any folder of any host. */
+/** The installed app. Addresses are relative, so it installs from any folder of any host. */
 
 import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
@@ -8,7 +8,7 @@ import { words as english } from '../src/shell/words.en';
 
 const PUBLIC = new URL('../public/', import.meta.url);
 
-/** Screenshots for the install dialogue, taken by tools/pictures.mjs; those not taken yet are left out. */
+/** Screenshots for the install dialogue, by tools/pictures.mjs; missing ones are left out. */
 const SCREENSHOTS = [
   { src: 'pictures/wind-phone-day.png', sizes: '780x1688', form_factor: 'narrow', label: 'Wind' },
   { src: 'pictures/steps-phone-day.png', sizes: '780x1688', form_factor: 'narrow', label: 'Steps' },
@@ -17,7 +17,6 @@ const SCREENSHOTS = [
 
 type Shortcut = keyof typeof english.places;
 
-/** A key of the installed app's icon. */
 const shortcut = (place: Shortcut) => ({
   name: english.places[place],
   name_localized: { de: german.places[place] },
@@ -27,8 +26,8 @@ const shortcut = (place: Shortcut) => ({
 
 /**
  * The web app manifest. W3C Web Application Manifest; shortcuts and screenshots by its registries.
- * It is one file for all: its words are English, with German beside them for browsers that read
- * `*_localized` (the same, "Localized members"); others leave those out.
+ * One file for all languages: English, with German in `*_localized` members for browsers that read
+ * them (the same, "Localized members").
  */
 export const manifest: Partial<ManifestOptions> & Record<`${string}_localized`, unknown> = {
   name: 'Lapstrip',
@@ -38,12 +37,12 @@ export const manifest: Partial<ManifestOptions> & Record<`${string}_localized`, 
   description_localized: { de: german.caution.what },
   lang: 'en',
   dir: 'ltr',
-  // The same wherever below a host the app lies, so that moving it makes no second app of it.
+  // The same wherever on a host the app lies, so that moving it makes no second app.
   id: 'lapstrip',
   start_url: './',
   scope: './',
   display: 'standalone',
-  // Where an app has no window of its own, one with a way back at the least.
+  // If the app gets no window of its own, at least one with a way back.
   display_override: ['standalone', 'minimal-ui'],
   orientation: 'any',
   // The paper of the day, as in style/tokens.css and index.html.
@@ -64,10 +63,11 @@ export const manifest: Partial<ManifestOptions> & Record<`${string}_localized`, 
     enctype: 'application/x-www-form-urlencoded',
     params: { title: 'title', text: 'text', url: 'url' },
   },
-  // One sortie, one window: what is opened comes to the window that is there (src/board/documents/launched.ts),
-  // without reloading it in mid-sequence. W3C Web App Launch Handler.
+  // One sortie, one window: whatever is opened comes to the existing window
+  // (src/board/documents/launched.ts), which never reloads mid-sequence. W3C Web App Launch
+  // Handler.
   launch_handler: { client_mode: ['focus-existing', 'auto'] },
-  // Files are looked at as those chosen in Sortie are. W3C Manifest Incubations, file_handlers.
+  // Files open as those chosen in Sortie do. W3C Manifest Incubations, file_handlers.
   file_handlers: [{ action: './', accept: { 'application/json': ['.json'] } }],
   screenshots: SCREENSHOTS.filter(({ src }) => existsSync(fileURLToPath(new URL(src, PUBLIC)))).map(
     (shot) => ({ ...shot, type: 'image/png' }),

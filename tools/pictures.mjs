@@ -1,9 +1,9 @@
 /**
- * Takes the pictures of the README and the screenshots of the install dialogue from the built app:
- * `npm run build && npm run pictures`, or `npm run pictures -- wind` for those whose name holds that.
+ * Takes the README's pictures and the install screenshots from the built app: `npm run build && npm
+ * run pictures`, or `npm run pictures -- wind` for those whose name contains that.
  *
- * A picture is a scene of one worked story on a screen in a theme, at the story's own time, so that
- * taking it again gives the same picture until the app itself has changed.
+ * Each is a scene of one worked story on one screen in one theme, at the story's own time, so that
+ * it only changes when the app does.
  */
 
 import { mkdir } from 'node:fs/promises';
@@ -18,7 +18,7 @@ const { preview } = await import('vite');
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
 const PICTURES = `${ROOT}public/pictures`;
 
-/** Sizes in CSS pixels; a phone's are taken at twice that, as its screen shows them. */
+/** Sizes in CSS px; a phone's are taken at twice that, as its screen shows them. */
 const SCREENS = {
   phone: { viewport: { width: 390, height: 844 }, deviceScaleFactor: 2 },
   tablet: { viewport: { width: 820, height: 1180 }, deviceScaleFactor: 1 },
@@ -45,7 +45,7 @@ for (const scene of scenes) {
     ...SCREENS[scene.screen],
     hasTouch: true,
     reducedMotion: 'reduce',
-    // Nothing is stored for offline use while the picture is taken.
+    // Keeps the worker from storing files meanwhile.
     serviceWorkers: 'block',
   });
   try {

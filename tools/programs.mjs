@@ -1,9 +1,9 @@
-/** Programs that this machine has. */
+/** Programs on this machine. */
 
 import { accessSync, constants } from 'node:fs';
 import { delimiter, join } from 'node:path';
 
-/** Whether a file can be run. */
+/** Whether a file is executable. */
 export function runs(path) {
   try {
     accessSync(path, constants.X_OK);
@@ -13,7 +13,7 @@ export function runs(path) {
   }
 }
 
-/** The path of a program by its name; undefined where there is none. */
+/** A program's path by its name; undefined if there is none. */
 export const programOnPath = (name) =>
   (process.env.PATH ?? '')
     .split(delimiter)

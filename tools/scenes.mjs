@@ -1,9 +1,9 @@
 /**
- * The scenes that tools/pictures.mjs and tools/looks.mjs take: a fighter leaving Harrow Sound on an
- * April evening.
+ * The scenes for tools/pictures.mjs and tools/looks.mjs: a fighter leaving Harrow Sound on an April
+ * evening.
  *
- * `play` brings the page to the scene as a pilot would; the clock stands at `at` when it begins. It
- * gives the page that is looked at, where that is another than the one it was played on.
+ * `play` brings the page to the scene as a pilot would, from `at` on the clock. It returns the page
+ * to look at, if that isn't the one it played on.
  */
 
 const EVENING = new Date('1987-04-05T18:50:00Z');
@@ -11,7 +11,7 @@ const minutesAfter = (date, minutes) => new Date(date.getTime() + minutes * 60_0
 
 const WIND = '27012G20KT 240V300';
 
-/** From the first start to a sortie: an aircraft, a field. */
+/** From a fresh start to a sortie: an aircraft, a field. */
 async function begin(page) {
   await page.getByRole('button', { name: 'Ondrell Sleet 3' }).click();
   await page.getByRole('button', { name: /^XHAR/ }).click();
@@ -28,7 +28,7 @@ async function typeWind(page) {
     .waitFor();
 }
 
-/** The best end, with all that comes after the first answer: the dial, the variation, the sun. */
+/** The best end and all that follows the first answer: dial, variation, sun. */
 async function answered(page) {
   await typeWind(page);
   await page.locator('main svg[role="img"]').first().waitFor();
@@ -36,7 +36,6 @@ async function answered(page) {
   await page.getByText('Low sun').first().waitFor();
 }
 
-/** Takes the best end and goes to the steps. */
 async function useBest(page) {
   await typeWind(page);
   await page
@@ -46,18 +45,17 @@ async function useBest(page) {
   await openSteps(page);
 }
 
-/** Goes to the steps, and waits until they are there. */
 async function openSteps(page) {
   await page.getByRole('button', { name: 'Steps', exact: true }).click();
   await page.getByRole('button', { name: 'Hold back' }).waitFor();
 }
 
-/** Longer than a critical step's key must be held, and than a tap after it is ignored, ms. */
+/** Longer than a critical step's key must be held, and than taps are then ignored, ms. */
 const HELD_MS = 1000;
 const TAP_MS = 150;
 const SETTLED_MS = 620;
 
-/** Presses a key for a while of the page's clock, which is moved on, and lets what comes of it settle. */
+/** Presses a key by the page's clock, and lets the result settle. */
 async function press(page, key, ms) {
   await key.hover();
   await page.mouse.down();
@@ -66,23 +64,23 @@ async function press(page, key, ms) {
   await page.clock.runFor(SETTLED_MS);
 }
 
-/** When the steps begin: later than it takes to come there. */
+/** When the steps begin: later than it takes to get there. */
 const STEPS_BEGIN = minutesAfter(EVENING, 1);
 
-/** Stops the clock, so that from here on time passes only by {@link press}, by the same in every run. */
+/** Stops the clock: from here only {@link press} moves it, equally in every run. */
 async function toSteps(page) {
   await useBest(page);
   await page.clock.pauseAt(STEPS_BEGIN);
 }
 
-/** Ticks what is due. The last key of the place ticks, whatever stands on it just now. */
+/** Ticks what is due: always with the last key on screen, whatever its label. */
 async function tick(page) {
   const done = page.locator('main button').last();
   const isCritical = (await done.getAttribute('aria-description')) !== null;
   await press(page, done, isCritical ? HELD_MS : TAP_MS);
 }
 
-/** Ticks step after step, holding one back, until `there` can be seen. */
+/** Ticks step after step, holding one back, until `there` shows. */
 async function tickUntil(page, there, heldBack) {
   for (let steps = 0; steps < 50; steps += 1) {
     if (await there().count()) return;
@@ -95,7 +93,7 @@ async function tickUntil(page, there, heldBack) {
 
 const due = (page, item) => page.locator('strong', { hasText: item });
 
-/** Taxiing, with one thing held back and the barrier ahead. */
+/** Taxiing, one step held back and the barrier ahead. */
 async function midTaxi(page) {
   await toSteps(page);
   await tickUntil(page, () => due(page, 'Flaps'), 'Oxygen');
@@ -109,7 +107,7 @@ async function rolling(page) {
   await page.clock.runFor(11_000);
 }
 
-/** Today's numbers, a report having given the air. */
+/** Today's numbers, with the air from a report. */
 async function numbers(page) {
   await begin(page);
   await page.getByRole('textbox', { name: 'Wind or report' }).click();
@@ -123,7 +121,7 @@ async function numbers(page) {
   await page.getByRole('heading', { name: 'Take-off on 28' }).waitFor();
 }
 
-/** The way from Stand 6 to the end in use. */
+/** The route from Stand 6 to the end in use. */
 async function taxiing(page) {
   await useBest(page);
   await page.getByRole('button', { name: 'Taxi', exact: true }).click();
@@ -132,7 +130,7 @@ async function taxiing(page) {
   await page.keyboard.press('Escape');
 }
 
-/** One step over the whole screen, two others done before it. */
+/** One step filling the screen, with two done before it. */
 async function bigCard(page) {
   await toSteps(page);
   await tickUntil(page, () => due(page, 'Oxygen'));
@@ -140,11 +138,11 @@ async function bigCard(page) {
   await page.getByRole('button', { name: 'Close', exact: true }).waitFor();
 }
 
-/** What an instructor sees of the same in a window of his own. */
+/** What an instructor sees of it in his own window. */
 async function watched(page) {
   await toSteps(page);
   await tickUntil(page, () => due(page, 'Oxygen'));
-  // The app does not begin while the clock stands.
+  // The app won't start while the clock stands.
   await page.clock.resume();
   const audience = await page.context().newPage();
   await audience.goto(`${page.url().split('#')[0]}#/watch`);
@@ -152,14 +150,13 @@ async function watched(page) {
   return audience;
 }
 
-/** The sheet with the field, the aircraft and all that is set beside them. */
 async function sortieSheet(page) {
   await useBest(page);
   await page.getByRole('banner').getByRole('button', { name: /Z$/ }).click();
   await page.getByRole('dialog').waitFor();
 }
 
-/** Flown before the sortie of the evening: times written in, and now and then a note. */
+/** Earlier sorties: times entered, and a note here and there. */
 const FLOWN = [
   { times: ['1852', '1901', '1948', '1956'], note: 'Gusts over the trees at 28' },
   { times: ['1905', '1914', '2036', '2043'], note: null },
@@ -169,7 +166,7 @@ const MOMENTS = ['Off chocks', 'Airborne', 'Landed', 'On chocks'];
 
 const tickFirst = (page) => tickUntil(page, () => due(page, 'Brake lever'));
 
-/** The log with sorties of three days before that of today. */
+/** The log, with sorties of three days before today's. */
 async function logged(page) {
   await useBest(page);
   for (const { times, note } of FLOWN) {
@@ -188,7 +185,7 @@ async function logged(page) {
     }
     await dialog.getByRole('button', { name: 'Close' }).click();
     await page.getByRole('banner').getByRole('button', { name: /Z$/ }).click();
-    // The next one is begun as this one is ended.
+    // Ending one sortie begins the next.
     await page.clock.fastForward('24:00:00');
     await page.getByRole('button', { name: 'End the sortie' }).click();
     await openSteps(page);
@@ -204,7 +201,7 @@ const roll = { scene: 'roll', at: EVENING, place: '#/wind', play: rolling };
 const taxi = { scene: 'taxi', at: EVENING, place: '#/wind', play: taxiing };
 const worked = { scene: 'numbers', at: EVENING, place: '#/wind', play: numbers };
 
-/** Every picture that is taken: `wind-phone-day`, and so on. */
+/** All pictures: `wind-phone-day`, and so on. */
 export const SCENES = [
   { ...wind, screen: 'phone', theme: 'day' },
   { ...wind, screen: 'tablet', theme: 'day' },
@@ -218,13 +215,13 @@ export const SCENES = [
 ];
 
 /**
- * Where the clock is stopped for a look: later than any of the scenes takes to play, and in the
- * middle of a minute, so that nothing told in minutes depends on how quickly it was played.
+ * When the clock stops for a look: later than any scene takes to play, and mid-minute, so that
+ * nothing told in minutes depends on how fast it played.
  */
 const STILL = minutesAfter(EVENING, 3.5);
 const DAYS_OF_THE_LOG = FLOWN.length * 24 * 60;
 
-/** Every scene that tools/looks.mjs looks at, in all sizes and themes; `still` is where time stops. */
+/** Scenes for tools/looks.mjs, in all sizes and themes; `still` is when time stops. */
 export const LOOKS = [
   { ...wind, still: STILL },
   { ...taxi, still: STILL },

@@ -1,9 +1,9 @@
 /**
  * Writes the JSON Schemas that editors read: `node tools/schemas.mjs`.
  *
- * They come from the schemas in src/core, so that there is one description of a document. What
- * JSON Schema cannot say, such as that a taxiway leads to a point of the plan, the app checks when
- * a document enters.
+ * Generated from the schemas in src/core, so that a document is described once. What JSON Schema
+ * can't say, such as that a taxiway leads to a point of the plan, the app checks when a document
+ * enters.
  */
 
 import { mkdir, writeFile } from 'node:fs/promises';
@@ -11,19 +11,18 @@ import { fileURLToPath, pathToFileURL } from 'node:url';
 import { toJsonSchema } from '@valibot/to-json-schema';
 import { readableJson } from './demo/json.mjs';
 
-/** Where each kind of document is described. */
 const MODULES = {
   field: 'airfield/field.schema.ts',
   aircraft: 'aircraft/aircraft.schema.ts',
   procedure: 'procedure/procedure.schema.ts',
 };
 
-/** The text of one kind's JSON Schema; `definitions` names the schemas that refer to themselves. */
+/** One kind's JSON Schema as text; `definitions` names the schemas that refer to themselves. */
 export function schemaText(kind, schema, definitions = {}) {
   const { $schema, ...rest } = toJsonSchema(schema, {
     typeMode: 'input',
     definitions,
-    // Trimming changes a text but refuses none; the last check looks at the document as a whole.
+    // Trimming refuses no text; the last check looks at the whole document.
     ignoreActions: ['trim', 'raw_check'],
   });
   return `${readableJson({ $schema, title: `Lapstrip ${kind}`, ...rest })}\n`;

@@ -1,18 +1,18 @@
 /**
  * Builds the app and serves it: `npm start`, or `npm start -- --host --port 8080` to let other
- * machines in. The address is printed; where the port is taken, the next free one is used.
+ * machines in. Prints the address; if the port is taken, uses the next free one.
  */
 
 import { parseArgs } from 'node:util';
 
-// The configuration imports core's schemas, which name their neighbours without an extension.
+// The configuration imports core's schemas, which import neighbours without an extension.
 process.env.VITE_CONFIG_NATIVE_IGNORE_WARNING = 'true';
 const { build, preview } = await import('vite');
 
 const LOCAL = 'localhost';
 const EVERYONE = '0.0.0.0';
 
-/** `--host` alone means everyone, as it does for vite itself. */
+/** `--host` alone means everyone, as for vite itself. */
 const args = process.argv.slice(2).flatMap((arg, i, all) => {
   const alone = arg === '--host' && (all[i + 1] ?? '--').startsWith('--');
   return alone ? ['--host', EVERYONE] : [arg];

@@ -1,10 +1,10 @@
 /**
- * Writes what a release leaves on a device, for the row of stores in tests/fixtures/stores that every
- * later version must read: `npm run build && node tools/store.mjs`, or with the folder of another build.
+ * Writes what a release leaves on a device to tests/fixtures/stores, which every later version must
+ * read: `npm run build && node tools/store.mjs`, or with the folder of another build.
  *
- * The built app is flown for a while in a browser: a sortie ended and one begun, a version of a
- * procedure kept and another being written, a field kept and one being drawn, a wind half typed. What
- * then stands in its storage is written as it stands, with the version in package.json as its name.
+ * It flies the built app in a browser for a while: one sortie ended and one begun, one procedure
+ * kept and one being written, one field kept and one being drawn, a wind half typed. It saves the
+ * store as it then stands, named for the version in package.json.
  */
 
 import { readFile, writeFile } from 'node:fs/promises';
@@ -43,7 +43,7 @@ const go = (place) => places.getByRole('button', { name: place }).click();
 const header = page.locator('header').first();
 const openSortie = () => header.getByRole('button', { name: /XHAR/ }).first().click();
 
-/** Presses a key as long as a critical step asks for. */
+/** Holds a key as long as a critical step requires. */
 async function hold(target) {
   await page.clock.runFor(700);
   await target.hover();
@@ -73,7 +73,7 @@ async function wind(text) {
   await page.keyboard.type(text);
 }
 
-// A sortie that is flown a little, and ended.
+// A short sortie, ended.
 await key('Understood').click();
 await key(/Ondrell Sleet 3/).click();
 await key(/^XHAR/).click();
@@ -93,7 +93,7 @@ await openSortie();
 await key(/^End the sortie/).click();
 await page.keyboard.press('Escape');
 
-// A version of one's own, and one that is being written.
+// One own version kept, and one being written.
 await openSortie();
 await key('Write my own').click();
 const write = page.getByRole('dialog', { name: 'Write my own' });
@@ -109,7 +109,7 @@ await response.fill('four units');
 await page.clock.runFor(2000);
 await page.keyboard.press('Escape');
 
-// A field that is mended, kept and flown from, and one being drawn.
+// A field mended, kept and used, and one being drawn.
 await key('Mend XHAR').click();
 const drawing = page.getByRole('dialog', { name: /^(Draw a field|Mend )/ });
 const fieldPart = drawing
@@ -129,7 +129,7 @@ await drawing.getByLabel('Name', { exact: true }).fill('Teasel Flat');
 await page.keyboard.press('Escape');
 await page.keyboard.press('Escape');
 
-// The next sortie, from the field that was mended, left amid the steps with a wind half typed.
+// The next sortie, from the mended field, left amid its steps with a wind half typed.
 await go('Wind');
 await wind('28014KT');
 await page.keyboard.press('Enter');

@@ -1,8 +1,8 @@
 /**
- * The whole check: `npm test`. Types, lint, core, reference, build, what was built, browser, engines; a
- * stage that fails does not stop the next, and the last line is `N passed, N failed`, with `N skipped`
- * behind it where an engine is not here and may not be installed. Types count one for each of their
- * three worlds, lint and build count one, and every test counts itself.
+ * The whole check, `npm test`: types, lint, core, reference, build, built, browser, engines. A
+ * failed stage doesn't stop the next. The last line is `N passed, N failed`, plus `N skipped` if an
+ * engine is missing and may not be installed. Types count one for each of three worlds, lint and
+ * build one each, and every test itself.
  */
 
 import { spawnSync } from 'node:child_process';
@@ -22,7 +22,7 @@ const env = { ...process.env, VITE_CONFIG_NATIVE_IGNORE_WARNING: 'true' };
 const reports = mkdtempSync(join(tmpdir(), 'lapstrip-test-'));
 const count = { passed: 0, failed: 0, skipped: 0 };
 
-/** Runs one of the installed tools, letting it speak for itself; true where it was content. */
+/** Runs an installed tool with its own output; true if it succeeded. */
 function run(title, tool, ...args) {
   console.log(`\n— ${title}`);
   const script = join(ROOT, 'node_modules', tool);
@@ -40,12 +40,12 @@ function check(title, tool, ...args) {
   return passed;
 }
 
-/** Adds up what vitest reports. A file that could not even be read counts as one failure. */
+/** Adds up vitest's report. An unreadable file counts as one failure. */
 function tests(project, workers = availableParallelism()) {
   const report = join(reports, `${project}.json`);
   const options = [
     ...['--reporter=dot', '--reporter=json', `--outputFile.json=${report}`],
-    // By itself it leaves one core free.
+    // Its default leaves one core free.
     `--maxWorkers=${workers}`,
   ];
   const content = run(`${project} tests`, VITEST, 'run', '--project', project, ...options);
@@ -65,7 +65,7 @@ function tests(project, workers = availableParallelism()) {
   } catch {
     failed = 1;
   }
-  // Not content though no test failed: an error outside any test, or no tests at all.
+  // Unhappy without a failed test: an error outside any test, or no tests at all.
   count.failed += failed || (content ? 0 : 1);
 }
 
@@ -77,7 +77,7 @@ function browserTests() {
     count.failed += 1;
     return;
   }
-  // One more than there are cores: a seventh of the time a test waits, as a hand would.
+  // One more than cores: a test waits a seventh of its time, as a hand would.
   tests('browser', availableParallelism() + 1);
 }
 

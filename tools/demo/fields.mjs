@@ -1,8 +1,8 @@
 /**
  * Writes the demo airfields: `node tools/demo/fields.mjs`.
  *
- * The documents in airfields-demo/fields are what counts and may be edited by hand; this keeps
- * their coordinates, headings and taxiways in step when a layout changes.
+ * The documents in airfields-demo/fields are authoritative and may be edited by hand; this keeps
+ * coordinates, headings and taxiways in step when a layout changes.
  */
 
 import { writeFile } from 'node:fs/promises';
@@ -23,7 +23,7 @@ const heading = {
   version: 1,
 };
 
-/** The text of each demo airfield by its file's name. */
+/** Each demo airfield's text by file name. */
 export function fieldFiles() {
   return new Map(
     FIELDS.map((field) => [`${field.code}.json`, `${readableJson({ ...heading, ...field })}\n`]),

@@ -1,8 +1,7 @@
-/** JSON as a person would lay it out: what fits on a line stands on one. */
+/** JSON as a person would lay it out: what fits on one line stays on one. */
 
 const WIDTH = 100;
 
-/** The text of a value; objects and lists that fit in the width are written on one line. */
 export function readableJson(value, indent = '', lead = 0) {
   if (value === null || typeof value !== 'object') return JSON.stringify(value);
   const flat = onOneLine(value);

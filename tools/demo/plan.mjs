@@ -1,6 +1,6 @@
 /**
- * Lays an airfield out along one of its runways, so that coordinates, headings, lengths and the
- * taxiway plan of a demo field agree with each other because they come from the same few figures.
+ * Lays an airfield out along one of its runways, so that a demo field's coordinates, headings,
+ * lengths and taxiways agree because they come from the same few figures.
  */
 
 import geodesic from 'geographiclib-geodesic';
@@ -12,8 +12,8 @@ const RADIANS_PER_DEGREE = Math.PI / 180;
 const rounded = (deg) => Math.round(deg * 1e6) / 1e6;
 
 /**
- * A drawing board: `s` runs along the runway from the end it is entered at, `t` to the right of it,
- * metres. The reference point is where `s` is `middleM` and `t` is 0.
+ * A drawing board: `s` runs along the runway from one end, `t` to its right, metres. The reference
+ * point is at `s` = `middleM`, `t` = 0.
  */
 export function board({ latDeg, lonDeg, bearingDeg, middleM }) {
   const alongEast = Math.sin(bearingDeg * RADIANS_PER_DEGREE);
@@ -25,7 +25,6 @@ export function board({ latDeg, lonDeg, bearingDeg, middleM }) {
     yM: Math.round((s - middleM) * alongNorth - t * alongEast),
   });
 
-  /** Latitude and longitude. */
   const place = (s, t) => {
     const distanceM = Math.hypot(s - middleM, t);
     const azimuthDeg = bearingDeg + Math.atan2(t, s - middleM) / RADIANS_PER_DEGREE;
@@ -40,12 +39,12 @@ export function board({ latDeg, lonDeg, bearingDeg, middleM }) {
     stand: (id, s, t, name) => node(id, 'stand', s, t, { name }),
     hotSpot: (name, s, t, about) => ({ ...xy(s, t), name, about }),
     hold: (id, s, t, ...ends) => node(id, 'hold', s, t, { name: id, ...(ends.length && { ends }) }),
-    /** A point on a runway that is entered here; `ends` is left out where it is only left here. */
+    /** A point on a runway; without `ends` it is an exit only. */
     runway: (id, s, t, ...ends) => node(id, 'runway', s, t, ends.length ? { ends } : {}),
   };
 }
 
-/** One end of a runway; the declared distances are those of its TORA where not given. */
+/** One end of a runway; distances not given equal its TORA. */
 export function end(
   designator,
   at,
@@ -65,13 +64,12 @@ export function end(
   };
 }
 
-/** A chain of taxiway edges of one name through the points named. */
+/** A chain of taxiway edges with one name through these points. */
 export const taxiway = (name, ids, more = {}) => chain(name, 'taxiway', ids, more);
 
-/** A chain of edges on the apron. */
 export const apron = (...ids) => chain('apron', 'apron', ids, {});
 
-/** A row of stands behind a lane: each stand `s1` on its own point `p1` of it, the lane through all. */
+/** A row of stands along a lane: stand `s1` on the lane's point `p1`, and so on. */
 export function row(b, numbers, { s, step, lane, stand }) {
   const places = numbers.map((number, index) => ({ number, s: s + step * index }));
   return {
@@ -86,7 +84,7 @@ export function row(b, numbers, { s, step, lane, stand }) {
   };
 }
 
-/** A runway through its points in order; `crosses` names another runway on the way from a point. */
+/** A runway through its points in order; `crosses` names the runway crossed after a point. */
 export const alongRunway = (name, ids, crosses = {}) =>
   ids
     .slice(1)

@@ -1,14 +1,14 @@
 /**
- * Compares two looks, so that what a pilot would see to be different is noticed, and what another
- * machine's smoothing of the same letters does is not.
+ * Compares two looks: notices what a pilot would see, and ignores how another machine smooths the
+ * same letters.
  *
- * A look is a screenshot at half its size. Both are blurred a little, and a pixel is changed where its
- * colour lies outside of all that stands within a pixel of the same place in the other look, in either
- * of the two: letters that are smoothed otherwise, or lie a part of a pixel aside, stay within. It
- * imports nothing, because it also runs in the page where pictures are decoded.
+ * A look is a screenshot at half size, slightly blurred. A pixel has changed if, in either look,
+ * its colour lies outside the range of its neighbourhood in the other; letters smoothed differently
+ * or shifted by part of a pixel stay inside. Imports nothing, because it also runs in the page
+ * where pictures are decoded.
  */
 
-/** What is let pass. */
+/** What passes as equal. */
 export const TOLERANCE = {
   /** How far a channel may lie outside, of 255. */
   channel: 10,
@@ -38,16 +38,16 @@ export function halved({ width, height, data }) {
   return { ...half, data: mean };
 }
 
-/** Levels that a channel of a look has when it is compared: half the bytes, and nothing to be missed. */
+/** Levels per channel when looks are compared: half the bytes, and nothing is missed. */
 const LEVELS = 16;
 
-/** The picture in few colours, as it is kept. */
+/** The picture in few colours, as kept. */
 export function coarse({ width, height, data }) {
   const step = 255 / (LEVELS - 1);
   return { width, height, data: data.map((value) => Math.round(value / step) * step) };
 }
 
-/** Each pixel of a channel joined with those on both sides and then with those above and below. */
+/** Joins each pixel of a channel with its neighbours across, then with those above and below. */
 function joined(values, { width, height }, join) {
   const across = new Float32Array(width * height);
   const around = new Float32Array(width * height);
@@ -70,7 +70,7 @@ function joined(values, { width, height }, join) {
   return around;
 }
 
-/** A channel of a picture, blurred: of a thin line the strength is kept, wherever it lies in its pixels. */
+/** A blurred channel: a thin line weighs the same wherever it falls on the pixel grid. */
 function blurred(picture, channel) {
   const values = new Float32Array(picture.width * picture.height);
   for (let pixel = 0; pixel < values.length; pixel++) {
@@ -79,7 +79,7 @@ function blurred(picture, channel) {
   return joined(values, picture, (a, b, c) => (a + b + c) / 3);
 }
 
-/** Marks each pixel of the one that lies outside of what stands around its place in the other. */
+/** Marks each pixel of one outside the range of its neighbourhood in the other. */
 function markOutside(changed, one, other, size) {
   const least = joined(other, size, Math.min);
   const largest = joined(other, size, Math.max);
@@ -90,9 +90,9 @@ function markOutside(changed, one, other, size) {
 }
 
 /**
- * What is different: the changed patches by their left and upper corner, px of the look, and the share
- * of the picture that they cover, 0 to 1. Patches overlap by half, so that nothing is missed for lying
- * on the edge of two. Pictures of different sizes differ in all of it.
+ * The changed patches, by their top left corner in px of the look, and the share of the picture
+ * they cover, 0 to 1. Patches overlap by half, so that nothing hides on an edge. Pictures of
+ * different sizes differ entirely.
  */
 export function compare(kept, present) {
   const { width, height } = present;

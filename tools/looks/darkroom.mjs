@@ -1,6 +1,6 @@
 /**
- * Where pictures are decoded, compared and encoded: a page of the browser that took them, so that no
- * library is needed for it.
+ * Decodes, compares and encodes pictures in a page of the browser that took them, which saves a
+ * library.
  */
 
 import { readFileSync } from 'node:fs';
@@ -27,7 +27,7 @@ async function prepare(source) {
   }
 
   async function encoded(canvas, type) {
-    // The highest quality of WebP loses nothing.
+    // WebP at quality 1 is lossless.
     const blob = await canvas.convertToBlob({ type, quality: 1 });
     const bytes = new Uint8Array(await blob.arrayBuffer());
     let text = '';
@@ -41,7 +41,7 @@ async function prepare(source) {
     return canvas;
   };
 
-  /** The kept one, and the present one with colour over whatever is different. */
+  /** The kept look beside the present one, with every difference coloured. */
   function marked(kept, present, patches) {
     const { canvas, pen } = canvasOf(
       kept.width + present.width,
@@ -72,9 +72,9 @@ async function prepare(source) {
 }
 
 /**
- * Opens it in a browser. `look` makes of a screenshot what is kept of it; `compare` gives the share of
- * a screenshot, 0 to 1, that is different from a kept look, and where that is more than none and it is
- * asked for, a picture of both with the difference marked.
+ * Opens a darkroom in a browser. `look` turns a screenshot into the look to keep; `compare` returns
+ * the share of a screenshot that differs from a kept look, 0 to 1, and on request, if that is above
+ * 0, a picture of both with the difference marked.
  */
 export async function openDarkroom(browser) {
   const page = await browser.newPage();

@@ -1,6 +1,5 @@
-/** Faults that are put into a page, one at a time, to prove that a comparison of looks notices them. */
+/** Faults put into a page one at a time, to prove that comparing looks notices them. */
 
-/** What can be wrong. */
 export const FAULTS = [
   'a key 8 px lower',
   'a word clipped',
@@ -8,12 +7,12 @@ export const FAULTS = [
   'a line of text missing',
 ];
 
-/** Runs in the page. Says what was made wrong, or null where the look holds nothing to make wrong. */
+/** Runs in the page. Returns what it spoiled, or null if the look has nothing to spoil. */
 function makeWrong(fault) {
   const modal = [...document.querySelectorAll('dialog[open]')].at(-1);
   const within = modal ?? document.body;
 
-  /** Wholly on the screen, and nothing over it. */
+  /** Wholly on screen, with nothing over it. */
   const isSeen = (part, box) => {
     if (box.width < 3 || box.height < 3 || box.top < 0 || box.left < 0) return false;
     if (box.bottom > innerHeight || box.right > innerWidth) return false;
@@ -30,7 +29,7 @@ function makeWrong(fault) {
         isSeen(part, part.getBoundingClientRect()),
     );
 
-  /** The texts on the screen, each with its size and the range of it. */
+  /** The texts on screen, each with its size and range. */
   const texts = () => {
     const found = [];
     const walker = document.createTreeWalker(within, NodeFilter.SHOW_TEXT);
@@ -66,14 +65,14 @@ function makeWrong(fault) {
     for (const [name, value] of Object.entries(declarations)) {
       part.style.setProperty(name, value, 'important');
     }
-    // The content policy refuses the attribute as a whole.
+    // The content policy forbids setting the whole attribute.
     globalThis.mendFault = () => {
       for (const name of Object.keys(declarations)) part.style.removeProperty(name);
     };
     return `"${(part.textContent ?? '').trim().slice(0, 40)}"`;
   };
 
-  /** The colour that a token stands for, as a computed style writes it. */
+  /** A token's colour, in the notation of computed styles. */
   const tokens = getComputedStyle(document.documentElement);
   const colour = (name) => {
     const hex = tokens.getPropertyValue(name).trim();
@@ -100,7 +99,7 @@ function makeWrong(fault) {
       return hide(text.node, end - 1, end);
     },
 
-    /** Filled as another state, or its edge as a thin line; else written as what matters less. */
+    /** Takes another state's fill, or a thin line's edge, or the ink of lesser text. */
     'the colour of a state changed': () => {
       const others = { pick: 'stop', hold: 'pick', due: 'pick', stop: 'due' };
       const parts = seen('*').filter((part) => part.textContent.trim() !== '');
@@ -124,7 +123,7 @@ function makeWrong(fault) {
       return text && style(text.node.parentElement, { color: colour('--soft') });
     },
 
-    /** The shortest line that is a text of its own. */
+    /** The shortest text node. */
     'a line of text missing': () => {
       const [line] = texts().sort((a, b) => a.node.data.trim().length - b.node.data.trim().length);
       return line === undefined ? null : hide(line.node, 0, line.node.data.length);
@@ -134,8 +133,8 @@ function makeWrong(fault) {
   return wrongs[fault]() || null;
 }
 
-/** Puts a fault into the page, and says into what; null where the page holds nothing that could have it. */
+/** Puts a fault into the page; returns where, or null if nothing there can have it. */
 export const inject = (page, fault) => page.evaluate(makeWrong, fault);
 
-/** Takes it out again. */
+/** Undoes the fault. */
 export const mend = (page) => page.evaluate(() => globalThis.mendFault());

@@ -1,4 +1,4 @@
-/** Crossing runways, nobody in a tower, and a taxiway that crosses one runway to reach the other. */
+/** Crossing runways, no tower, and a taxiway across one runway to the other. */
 
 import { alongRunway, apron, board, end, row, taxiway } from '../plan.mjs';
 
@@ -8,14 +8,14 @@ const b = board({ latDeg: LAT_DEG, lonDeg: LON_DEG, bearingDeg: 86, middleM: 700
 
 /** Where 01/19 crosses 10/28, metres from the end of 10. */
 const CROSSING = 860;
-/** The parallel taxiway lies this far south of 10/28, metres, and its holding points this far. */
+/** How far the parallel taxiway and its holding points lie south of 10/28, metres. */
 const PARALLEL = 168;
 const HOLD = 90;
-/** F leaves the runway here at an angle, and meets K at its corner, metres from the end of 10. */
+/** Where F leaves the runway at an angle and where it meets K, metres from the end of 10. */
 const F_FROM = 1200;
 const K_AT = 1388;
 
-/** The mail apron, along the parallel taxiway; the tie-downs of the light aircraft, off C. */
+/** The mail apron on the parallel taxiway, and the light aircraft's tie-downs off C. */
 const mail = row(b, [1, 2, 3, 4, 5, 6], { s: 570, step: -70, lane: 250, stand: 305 });
 const light = row(b, [7, 8, 9, 10], { s: 590, step: -32, lane: 440, stand: 470 });
 

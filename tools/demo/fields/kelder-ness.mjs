@@ -1,4 +1,4 @@
-/** Far north, with the compass more than 20° off and no taxiway to either end. */
+/** Far north, with over 20° of variation and no taxiway to either end. */
 
 import { alongRunway, apron, board, end, row, taxiway } from '../plan.mjs';
 

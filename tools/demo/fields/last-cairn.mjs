@@ -1,4 +1,4 @@
-/** So far north that the runway numbers are painted to true north, and no one answers the radio. */
+/** So far north that the runways are numbered by true north, and the radio stays silent. */
 
 import { alongRunway, apron, board, end, taxiway } from '../plan.mjs';
 

@@ -1,4 +1,4 @@
-/** Parallel runways with a tower and a ground controller; the far one is reached across the near. */
+/** Parallel runways with tower and ground; the far one is reached across the near one. */
 
 import { alongRunway, board, end, row, taxiway } from '../plan.mjs';
 
@@ -6,16 +6,16 @@ const LAT_DEG = 38.2;
 const LON_DEG = -19.4;
 const b = board({ latDeg: LAT_DEG, lonDeg: LON_DEG, bearingDeg: 40.5, middleM: 1200 });
 
-/** 05R/23L lies this far to the right of 05L/23R, and between these points along it, metres. */
+/** How far 05R/23L lies to the right of 05L/23R, and from where to where along it, metres. */
 const RIGHT = { t: 420, from: 400, to: 1900 };
 const WIDE = { widthM: 23 };
 
-/** Taxiways parallel to the runways, and the holding points beside these, metres to the right of 05L/23R. */
+/** Parallel taxiways and the holding points beside them, metres to the right of 05L/23R. */
 const B = 183;
 const A = RIGHT.t + 168;
 const HOLD = 90;
 
-/** Exits taken fast leave the runway at 30° and meet B this far on, metres. */
+/** High-speed exits leave the runway at 30° and meet B this far on, metres. */
 const FAST_M = Math.round(B / Math.tan(Math.PI / 6));
 
 const LANE = 640;

@@ -1,4 +1,4 @@
-/** Southern, high and hot: a long runway that the thin air makes short, and a closed one beside it. */
+/** Southern, hot and high: a long runway that thin air makes short, beside a closed one. */
 
 import { alongRunway, apron, board, end, row, taxiway } from '../plan.mjs';
 
@@ -16,7 +16,7 @@ const GRAVEL_END = {
 };
 const washedOut = { tora: GRAVEL_M, closed: 'Washed out by the rains' };
 
-/** The parallel taxiway lies this far from 14/32, metres, and its holding points this far. */
+/** How far the parallel taxiway and its holding points lie from 14/32, metres. */
 const PARALLEL = 183;
 const HOLD = 90;
 const WIDE = { widthM: 23 };
