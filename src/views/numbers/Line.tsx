@@ -4,6 +4,7 @@ import type { ComponentChildren, JSX } from 'preact';
 import { ask } from '../../board/places';
 import type { Figure, Unit } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
+import { asFigure } from '../../parts/digits';
 import { decimal, NO_BREAK_SPACE, wholeNumber } from '../../parts/format';
 import styles from './Numbers.module.css';
 import { words } from './words';
@@ -19,17 +20,12 @@ export function Group({ title, children }: { title: string; children: ComponentC
 }
 
 /** A number as written in a list. */
-export const written = ({
-  value,
-  unit,
-}: {
-  readonly value: number;
-  readonly unit: Unit;
-}): string => {
+export const written = (figure: Extract<Figure<Unit>, { readonly unit: Unit }>): string => {
+  const { value, unit } = figure;
   if (unit === '%') return `${decimal(value, 1)}${NO_BREAK_SPACE}%`;
   if (unit === 'deg') return `${decimal(value, 1)}°`;
   if (unit === 'degC') return `${wholeNumber(value)}${NO_BREAK_SPACE}°C`;
-  return `${wholeNumber(value)}${NO_BREAK_SPACE}${unit}`;
+  return `${wholeNumber(asFigure(figure))}${NO_BREAK_SPACE}${unit}`;
 };
 
 /** Which way a limit is rounded. */

@@ -4,7 +4,8 @@ import type { JSX } from 'preact';
 import { settled } from '../../board/board';
 import type { AskedFigure } from '../../board/places';
 import { endFigures, type Figure, sunFigure, type Unit } from '../../core';
-import { asWritten, NO_BREAK_SPACE } from '../../parts/format';
+import { asFigure, asInput, asInputFigure } from '../../parts/digits';
+import { asWritten, NO_BREAK_SPACE, utcDate, zulu } from '../../parts/format';
 import { Sheet } from '../../parts/sheet/Sheet';
 import styles from './WhySheet.module.css';
 import { words } from './words';
@@ -14,9 +15,6 @@ interface WhyProps {
   readonly figure: AskedFigure;
   readonly onClose: () => void;
 }
-
-/** Digits after which recomputing a figure from its shown inputs gives the shown figure. */
-const DECIMALS = 2;
 
 /** The sheet behind a number. */
 export function WhySheet({ title, figure, onClose }: WhyProps): JSX.Element {
@@ -47,7 +45,7 @@ function Reason({ figure }: { figure: Figure<Unit> }) {
   const { formula, inputs, source } = figure.why;
   return (
     <>
-      <p class={styles.value}>{written(figure)}</p>
+      <p class={styles.value}>{withUnit(asFigure(figure), figure.unit)}</p>
       <dl class={styles.why}>
         <dt>{words.formula}</dt>
         <dd>{words.formulas[formula]}</dd>
@@ -56,8 +54,7 @@ function Reason({ figure }: { figure: Figure<Unit> }) {
           <ul>
             {Object.entries(inputs).map(([name, input]) => (
               <li key={name}>
-                <b>{typeof input === 'object' ? written(input) : plain(input)}</b>{' '}
-                {words.inputNames[name]}
+                <b>{written(name, input, figure)}</b> {words.inputNames[name]}
               </li>
             ))}
           </ul>
@@ -69,13 +66,19 @@ function Reason({ figure }: { figure: Figure<Unit> }) {
   );
 }
 
-function written(figure: Figure<Unit>): string {
-  if (figure.value === null) return words.noValue;
-  const unit = words.units[figure.unit] ?? `${NO_BREAK_SPACE}${figure.unit}`;
-  return plain(figure.value) + unit;
+type Known = Extract<Figure<Unit>, { readonly unit: Unit }>;
+
+/** An input, with as many digits as it is known to. */
+function written(name: string, input: Figure<Unit> | number | string, of: Known): string {
+  if (typeof input === 'number') return digits(asInput(name, input, of));
+  if (typeof input === 'string') return name === 'time' ? moment(Date.parse(input)) : input;
+  return input.value === null ? words.noValue : withUnit(asInputFigure(input), input.unit);
 }
 
-/** As many decimals as matter, and no more. */
-function plain(value: number | string): string {
-  return typeof value === 'string' ? value : asWritten(String(Number(value.toFixed(DECIMALS))));
-}
+const withUnit = (value: number, unit: Unit): string =>
+  digits(value) + (words.units[unit] ?? `${NO_BREAK_SPACE}${unit}`);
+
+const digits = (value: number): string => asWritten(String(value));
+
+/** The sun moves a degree in four minutes: seconds would say nothing. */
+const moment = (ms: number): string => `${utcDate(ms)}${NO_BREAK_SPACE}${zulu(ms)}`;

@@ -27,7 +27,7 @@ describe.each(withPhysics.map((aircraft) => [aircraft.code, aircraft] as const))
     test('comes in at the book’s approach speed and rolls the book’s run, within 3 %', () => {
       const { approachKt, runM } = aircraft.landing;
       expect(Math.abs(down.speeds.approachKt / approachKt - 1)).toBeLessThan(0.01);
-      // A tourer's short run is read off to the nearest few metres.
+      // Common practice, no published source: a tourer's short run is read off to some 10 m.
       expect(Math.abs(down.runM - runM)).toBeLessThan(Math.max(0.03 * runM, 10));
     });
 
@@ -53,6 +53,7 @@ describe.each(withPhysics.map((aircraft) => [aircraft.code, aircraft] as const))
       const { climb } = aircraft;
       const gates = [climb.gearUpByKt, climb.flapsUpByKt, climb.reheatOffKt, climb.speedKt[0]];
       expect(up.climbOut).toHaveLength(gates.filter((kt) => kt !== undefined).length);
+      // Common practice, no published source: jet and tourer are clean and at climb speed by then.
       expect(up.climbOut.at(-1)?.s).toBeLessThan(120);
     });
   },

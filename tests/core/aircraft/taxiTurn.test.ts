@@ -27,7 +27,8 @@ describe('a tricycle', () => {
     const tall = { ...BARE.gear, trackM: 0.6, cgHeightM: 3 };
     const turn = taxiTurn(inventedAircraft({ ...BARE, gear: tall }), 20);
     expect(turn?.boundBy).toBe('tipping');
-    expect(turn?.maxKt).toBeLessThan(0.75 * (turn?.tippingKt ?? 0));
+    // At 0.7 of it acts half the sideways force that tips. Common practice, no published source.
+    expect(turn?.maxKt).toBeCloseTo(0.7 * (turn?.tippingKt ?? 0), 9);
     expect(turn?.maxKt).toBeLessThan(turn?.comfortKt ?? 0);
   });
 

@@ -21,7 +21,7 @@ test.each<[FactName, FactValue, FactValue, boolean]>([
   ['runway', '28', null, true],
   ['runway', null, '28', true],
   ['field', 'Harrow', 'Linnet', true],
-  // Speeds are shown whole: 2 kt more or less is what another load makes.
+  // Speeds are shown whole, and no one flies one to 2 kt. Common practice, no published source.
   ['rotateKt', 138, 140, false],
   ['rotateKt', 138, 140.5, true],
   ['rotateKt', 140.5, 138, true],

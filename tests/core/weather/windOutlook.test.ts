@@ -33,7 +33,8 @@ const at = (minute: number) => START_MS + minute * MINUTE_MS;
 
 describe('a wind that goes on as it does', () => {
   test('changes the answer at the first 5 minutes by which it has turned past', () => {
-    // 340° at minute 40 and 1° a minute: 352° is passed 12 minutes on, seen at 15.
+    // 340° at minute 40 and 1° a minute: 352° is passed 12 minutes on, seen at 15. Looking every 5
+    // minutes is common practice, no published source.
     const outlook = windOutlook(winds(VEERING), at(40), changesAt(352));
     expect(outlook).toMatchObject({
       kind: 'changes',
@@ -68,7 +69,8 @@ describe('a wind that goes on as it does', () => {
   });
 
   test('holds when nothing changes within 2 hours', () => {
-    // 120 minutes turn it to 460°, which is 100.
+    // 120 minutes turn it to 460°, which is 100. No line is drawn on further: common practice, no
+    // published source.
     expect(windOutlook(winds(VEERING), at(40), changesAt(461))).toEqual({
       kind: 'holds',
       minutes: 120,
