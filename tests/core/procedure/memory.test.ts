@@ -134,6 +134,7 @@ test('held back in four of the last ten, it says so', () => {
 });
 
 test('once is nothing, and neither is less than one time in three', () => {
+  // From when on a slip is a habit is common practice, no published source.
   expect(habitsIn([sortie({ oxygen: 'held' })])).toEqual([]);
   const few = Array.from({ length: 10 }, (_, i) =>
     i < 3 ? sortie({ oxygen: 'held' }) : sortie({}, 'oxygen'),
