@@ -1,8 +1,8 @@
 /**
  * Explains the groups of a report as its reader goes through them.
  *
- * The wind alone needs no explanations: groups are only recognised (readWind.ts). The reader of
- * whole reports explains them all (whole/explain.ts). That is their only difference.
+ * Reading the wind alone, groups are only recognised (readWind.ts); reading whole reports, all are
+ * explained (whole/explain.ts). That is the only difference.
  */
 
 import type { SpanKind, Wind } from './report';

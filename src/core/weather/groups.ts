@@ -1,9 +1,9 @@
 /**
- * The groups of a report that say nothing about the wind now, in the order a report has them.
+ * The groups of a report that say nothing about the present wind, in the order a report has them.
  *
- * Here they are recognised, so that what is none of them can honestly be marked as not read; whole/
- * reads their meaning from the capture groups of the same shapes. To recognise another group, add a
- * row here and its reader there. Shapes follow WMO-No. 306 Vol. I.1, FM 15 and, where marked US,
+ * They are recognised here, so that whatever is none of them can honestly be marked as unread;
+ * whole/ reads their meaning from the same shapes' capture groups. To recognise another group, add
+ * a row here and its reader there. Shapes follow WMO-No. 306 Vol. I.1, FM 15 and, where marked US,
  * the Federal Meteorological Handbook No. 1, ch. 12; those marked habit follow no standard. Section
  * numbers are from memory. Every shape is bounded, so that no text can make it slow.
  */
@@ -39,7 +39,7 @@ export const GROUPS = {
   maintenance: '\\$',
 } as const;
 
-/** One test for all, without capturing. */
+/** All shapes in one test, without captures. */
 const KNOWN = new RegExp(
   `^(?:${Object.values(GROUPS)
     .join('|')

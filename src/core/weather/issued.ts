@@ -1,6 +1,5 @@
 /**
- * When a report was issued, and which of several is the newest. Time is an argument; nothing here
- * has a clock.
+ * When a report was issued, and which of several is newest. Time is an argument; there is no clock.
  */
 
 import type { WindReport } from './report';
@@ -40,7 +39,7 @@ const isObservation = ({ kind, wind, spans }: WindReport): boolean =>
 /**
  * The index of a station's newest observation among several reports, each placed in the month
  * nearest to `near`; null if there is none. A report without a station counts if none names the
- * station asked for; if no station is asked for, all count. Of two with one time the later in the
+ * station asked for; if none is asked for, all count. Of two with the same time the later in the
  * text wins, because it corrects the other; one without a time counts only if none has any.
  */
 export function newestFor(

@@ -1,4 +1,4 @@
-/** From a wind as written to a usable one: slips are refused, each with its problem. */
+/** Turns a wind as written into a usable one; each slip is refused, with its problem. */
 
 import { isInSwing } from './envelope';
 import type { Problem, TextSpan, Wind } from './report';
@@ -72,9 +72,7 @@ function usableGust(speed: WrittenSpeed, gust: WrittenSpeed | null): WrittenSpee
   return gust.above || gust.kt >= (speed.kt ?? 0) ? gust : null;
 }
 
-/**
- * The swing with its directions normalised to 1 to 360; null, with a problem, if one is above 360.
- */
+/** The swing, its directions from 1 to 360; null, with a problem, if one is above 360. */
 function usableSwing({ degs, at }: WrittenSwing, problems: Problem[]): [number, number] | null {
   const deg = Math.max(...degs);
   if (deg > FULL_CIRCLE_DEG) {

@@ -1,7 +1,4 @@
-/**
- * The part of a statement that says what is observed: finding its wind, recognising its other
- * groups.
- */
+/** What a statement says is observed: finds its wind, recognises its other groups. */
 
 import type { Explainer } from './explainer';
 import { isKnownGroup } from './groups';
@@ -40,8 +37,8 @@ const LEADING_WORD = /^(?:SURFACE|WINDS?|WND|FROM|IS)$/;
 const HEADING_BEGUN = /^[A-Z][A-Z0-9]{0,3}$/;
 
 /**
- * Reads the tokens from `start` to `end`, after the heading and before any trend, and adds what
- * each was read as to `spans`.
+ * Reads the tokens from `start` to `end`, between heading and trend, and adds what each is to
+ * `spans`.
  */
 export function observationOf(
   tokens: readonly Token[],
@@ -103,9 +100,7 @@ export function observationOf(
   return { written, wind, problems, unfinished, hasOtherGroups, hasUnread };
 }
 
-/**
- * What may be more of the wind; as long as it isn't read, the wind may be stronger than it seems.
- */
+/** Perhaps more of the wind: until it is read, the wind may be stronger than it seems. */
 const LIKE_WIND =
   /^(?:G(?:P|ABV)?\d{1,3}[A-Z]*|MAX.*|GUST.*|BTN|VRB.*|\d{3}\/(?:ABV|P)?\d{1,3}[A-Z/]*)$/;
 
@@ -157,10 +152,7 @@ const mayBecomeTime = (tokens: readonly Token[], at: number, heading: Heading): 
   (heading.station !== null || heading.type !== null) &&
   /^\d{5}$/.test(textAt(tokens, at));
 
-/**
- * The first token from which everything to the end of the text may still become a wind; `end` if
- * none.
- */
+/** The first token from which all to the end may still become a wind; `end` if none. */
 function openEnd(tokens: readonly Token[], start: number, end: number, heading: Heading): number {
   if (end < tokens.length) return end;
   for (let i = start; i < end; i++) {

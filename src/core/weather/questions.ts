@@ -7,15 +7,9 @@
 
 import type { Surface } from '../airfield/field';
 
-/**
- * The parts of the weather now that raise questions. Whoever decodes the report's groups fills it
- * in.
- */
+/** The parts of the present weather that raise questions. */
 export interface WeatherNow {
-  /**
-   * Anything falls: `DZ`, `RA`, `SN` and the others, including showers, but not only in the
-   * vicinity.
-   */
+  /** Anything falls: `DZ`, `RA`, `SN` and the others, showers too, but not just in the vicinity. */
   readonly precipitation: boolean;
   /** What falls is frozen, wholly or in part: `SN`, `SG`, `PL`, `GR`, `GS`, `IC`. */
   readonly frozenPrecipitation: boolean;
@@ -33,10 +27,7 @@ export interface WeatherNow {
   readonly lowestRvrM: number | null;
   /** Visibility, m; null when not known. */
   readonly visibilityM: number | null;
-  /**
-   * Height of the lowest cloud that covers more than half the sky, ft; Infinity if there is none,
-   * null if unknown.
-   */
+  /** Lowest cloud covering more than half the sky, ft; Infinity if none, null if unknown. */
   readonly ceilingFt: number | null;
   /** Air temperature, °C; null when not known. */
   readonly temperatureC: number | null;

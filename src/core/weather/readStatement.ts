@@ -8,10 +8,7 @@ import { type AddWord, type Heading, headingOf, isEnd } from './statements';
 import { type Token, textAt } from './tokens';
 import type { ReadSpan } from './whole/report';
 
-/**
- * What starts remarks, and what a trend: everything after it is expected, not observed. FM 15,
- * 15.14.
- */
+/** Starts remarks, or a trend, after which all is expected, not observed. FM 15, 15.14. */
 const REMARKS = /^(?:RMKS?|REMARKS?)$/;
 const TREND_OR_REMARKS =
   /^(?:NOSIG|TEMPO|BECMG|INTER|PROB\d\d|FM(?:\d{4}|\d{6})?|(?:TL|AT)\d{4}|RMKS?|REMARKS?)$/;

@@ -1,17 +1,15 @@
-/** What must be known of a report before it is believed: whose it is, and how old. */
+/** What to know of a report before believing it: whose it is, and how old. */
 
-/** What is not as one would think. */
 export type ReportNote =
   | { readonly code: 'other-field'; readonly station: string; readonly field: string }
   | { readonly code: 'old' | 'ahead'; readonly minutes: number };
 
-/** A report older than this, or so far ahead of the clock, is pointed out, minutes: reports come each half hour or hour. */
+/** Pointed out beyond this, minutes, either way: reports come every half hour or hour. */
 const OLD_MIN = 90;
 
 /**
- * Whose and how old a report is, where that is not as one would think. `station` is whom it names,
- * `field` the field chosen, `ageMin` its age in minutes, negative when it is of later; each null
- * where it is not known.
+ * Points out a report of another field, or an old one. `station` is the one it names, `field` the
+ * field chosen, `ageMin` its age in minutes, negative if it lies ahead; each null if unknown.
  */
 export function reportNotes(
   station: string | null,

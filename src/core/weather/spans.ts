@@ -9,10 +9,7 @@ import type { ReadSpan } from './whole/report';
 /** Kinds whose neighbours merge into one stretch, so that a long text makes few spans. */
 const RUNNING = new Set<SpanKind>(['heading', 'trend', 'remarks', 'forecast', 'another', 'unread']);
 
-/**
- * Appends a stretch to a list, or extends the last one if both are of a merging kind and say the
- * same. An empty one adds nothing.
- */
+/** Appends a stretch, or extends the last if both merge and say the same. Ignores an empty one. */
 export function addSpan(
   spans: ReadSpan[],
   kind: SpanKind,

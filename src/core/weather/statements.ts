@@ -28,10 +28,7 @@ export interface Heading {
   readonly end: number;
 }
 
-/**
- * Receives what each token of a heading is, and when the statement was issued as far as that is
- * read.
- */
+/** Receives what each token of a heading is, and the time of issue once it is read. */
 export type AddWord = (kind: SpanKind, at: number, issued: Issued | null) => void;
 
 const isReportType = (text: string): boolean => text === 'METAR' || text === 'SPECI';
@@ -49,9 +46,7 @@ export const isModifier = (text: string): boolean => MODIFIER.test(text);
 /** Four-letter words that stand where a station might, and are none. Common practice. */
 const STATION = /^(?!WIND|CALM|FROM|NEXT|LAST|VRB\d|GUST|RMKS|WITH)[A-Z][A-Z0-9]{3}$/;
 
-/**
- * What must follow a word for it to be a station: a time, a wind, a modifier, or the start of one.
- */
+/** A station must be followed by a time, a wind, a modifier, or the start of one. */
 const AFTER_STATION = /^(?:[\d/]|VRB|VR?$|AUTO$|CORR?$|NIL$)/;
 
 /** `TTAAii CCCC YYGGgg`, the line above a bulletin. WMO-No. 386, Part II, 2.3.2. */
@@ -97,10 +92,7 @@ export function endsOfStatement(tokens: readonly Token[]): number[] {
   return ends;
 }
 
-/**
- * What precedes the first group of the statement from `start` to `end`; calls `addWord` for each
- * token.
- */
+/** Reads what precedes the first group from `start` to `end`; calls `addWord` for each token. */
 export function headingOf(
   tokens: readonly Token[],
   start: number,

@@ -4,7 +4,6 @@
 export interface Token {
   /** In capitals and plain digits, without punctuation at its ends; may be empty. */
   readonly text: string;
-  /** Where `text` begins. */
   readonly textFrom: number;
   /** Where the piece begins, punctuation included. */
   readonly from: number;
@@ -13,8 +12,8 @@ export interface Token {
 }
 
 /**
- * The most characters that are read. A page of bulletins, some two hundred reports, fits; a book
- * pasted by mistake doesn't block the screen.
+ * The most characters read: about two hundred reports. A book pasted by mistake must not block the
+ * screen.
  */
 export const MOST_CHARACTERS = 20_000;
 
@@ -41,8 +40,8 @@ const plain = (text: string): string =>
   });
 
 /**
- * The pieces of a text in order, `=` always one of its own, since it may end a report without a
- * space before it. Takes time proportional to the length.
+ * The pieces of a text in order. `=` is its own piece, since it may end a report without a space
+ * before it. Takes time proportional to the length.
  */
 export const tokensOf = (text: string): Token[] =>
   Array.from(plain(text).matchAll(PIECE), ({ 0: piece, index }) => tokenOf(piece, index));

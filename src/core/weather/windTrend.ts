@@ -28,10 +28,7 @@ export interface FullWind extends TimedWind {
 
 /** What a trend is based on. */
 export interface TrendBasis {
-  /**
-   * Number of winds used: the latest without a gap, with direction and speed, not light, within 3
-   * hours.
-   */
+  /** Winds used: the latest unbroken run with direction and speed, not light, within 3 hours. */
   readonly count: number;
   /** From the first of them to the last, minutes. */
   readonly minutes: number;
@@ -76,17 +73,13 @@ const LONGEST_SPAN_MIN = 180;
 const OLDEST_MIN = 90;
 const WIDEST_STEP_DEG = 135;
 
-/**
- * Errors of up to 5°, from rounding to 10°, can tilt a line through a constant wind by up to 15°.
- */
+/** Rounding to 10° errs by up to 5° and can tilt a line through a constant wind by 15°. */
 const TURN_DEG = 15;
 
 /** Rounding to 1 kt can do as much as 1.5 kt, and ten-minute means of one wind differ too. */
 const CHANGE_KT = 3;
 
-/**
- * Wind below this has no direction worth speaking of, kt. FAA JO 7110.65, 3-5-1, calls it light.
- */
+/** Below this, kt, direction means little. FAA JO 7110.65, 3-5-1, calls it light. */
 const LIGHT_BELOW_KT = 5;
 
 /** Which way the wind goes at a moment, from the winds entered by then, in any order. */
@@ -191,9 +184,7 @@ function lineThrough(times: readonly number[], values: readonly number[]): Line 
   };
 }
 
-/**
- * The values stray further from their line than it rises, and further than would be called a trend.
- */
+/** Values stray further from their line than it rises, and than would be called a trend. */
 const isScattered = ({ change, scatter }: Line, least: number): boolean =>
   scatter > Math.max(Math.abs(change), least);
 

@@ -37,10 +37,7 @@ export interface WrittenWind {
   readonly unfinishedFrom: number | null;
 }
 
-/**
- * Above what can be expressed: `P` in reports, `ABV` in local ones. ICAO Annex 3, App. 3, table
- * A3-1.
- */
+/** Above what can be expressed: `P`, in local reports `ABV`. ICAO Annex 3, App. 3, table A3-1. */
 const ABOVE = '(P|ABV|)';
 
 const UNIT = '(KTS?|KNOTS?|KN|MPS|M/S|KMH|KM/H|KPH)';
@@ -49,10 +46,7 @@ const GUSTING = ' ?(?:G|GUSTS?|GUSTING)(?: TO)? ?';
 /** Between direction and speed: nothing, a space, `/`, `@`, `°`, "degrees at". */
 const BETWEEN = '(?: ?(?:[°º˚]|DEG|DEGREES))?(?: ?[/@-] ?| AT | )?';
 
-/**
- * Two or three digits. A single one counts only if the text goes on; otherwise wait for the next
- * key.
- */
+/** Two or three digits, or one if the text goes on; at its end another may follow. */
 const NUMBER = '(\\d{2,3}|\\d(?!$))';
 
 /** A gust or a unit the next keys may complete, at the very end of the text. */
@@ -101,9 +95,7 @@ export function codedWind(tokens: readonly Token[], index: number): WrittenWind 
   };
 }
 
-/**
- * The wind in words or in short that starts at a token, such as `240/12`; null if there is none.
- */
+/** The wind in words or in short that starts at a token (`240/12`); null if none does. */
 export function spokenWind(tokens: readonly Token[], index: number): WrittenWind | null {
   const first = textAt(tokens, index);
   if (!/^(?:\d{3}|V(?:RB|ARIABLE$)|CALM$)/.test(first)) return null;
@@ -135,9 +127,7 @@ export function spokenWind(tokens: readonly Token[], index: number): WrittenWind
   };
 }
 
-/**
- * Whether everything from a token to the end of the text may still become a wind, such as `240/1`.
- */
+/** Whether all from a token to the end may still become a wind, such as `240/1`. */
 export function isUnfinishedWind(tokens: readonly Token[], index: number): boolean {
   return tokens.length - index <= LONGEST && OPEN.test(phraseOf(tokens, index, tokens.length));
 }

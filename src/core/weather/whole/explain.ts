@@ -18,10 +18,7 @@ export const EXPLAINED: Explainer = {
   remarks: readRemark,
 };
 
-/**
- * A slip in a known group, such as an impossible pressure, leaves the group known but without a
- * meaning.
- */
+/** A slip, such as an impossible pressure, leaves a group known but without a meaning. */
 function readObserved(tokens: readonly Token[], at: number, end: number): Read | null {
   return readGroup(tokens, at, end) ?? toldApart(tokens, at);
 }

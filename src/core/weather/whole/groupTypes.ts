@@ -68,10 +68,7 @@ export interface PresentWeather {
   readonly observed: boolean;
   /** `VC`: within about 8 km of the field, but not at it. */
   readonly vicinity: boolean;
-  /**
-   * Null if no intensity applies: in the vicinity, in the past, and for anything that is neither
-   * precipitation nor a storm.
-   */
+  /** Null in the vicinity, in the past, and for what is neither precipitation nor a storm. */
   readonly intensity: 'light' | 'moderate' | 'heavy' | null;
   readonly descriptor: Descriptor | null;
   readonly phenomena: readonly Phenomenon[];

@@ -22,8 +22,8 @@ type Kind =
   | ('remarks' | 'maintenance' | 'peak-wind' | 'sea-level-pressure' | 'temperature-tenths');
 
 /**
- * A pair of weather letters, FMH-1, 12.6.8 (the pairs of WMO table 4678), and when it began or
- * ended: the minute, preceded by the hour if that differs. FMH-1, 12.7.1.
+ * A pair of weather letters (FMH-1, 12.6.8; WMO table 4678) and the minute it began or ended, after
+ * the hour if that differs. FMH-1, 12.7.1.
  */
 const WEATHER =
   '(?:BC|BL|BR|DR|DS|DU|DZ|FC|FG|FU|FZ|GR|GS|HZ|IC|MI|PL|PO|PR|PY|RA|SA|SG|SH|SN|SQ|SS|TS|UP|VA)';
@@ -108,8 +108,8 @@ function readWords(tokens: readonly Token[], at: number, end: number): Read | nu
 }
 
 /**
- * Tens, units and tenths of hPa; prefixed with 9 or 10, whichever comes nearer to 1 000. FMH-1,
- * 12.7.1 gives the digits; the prefix is common practice. Null for `NO`.
+ * Tens, units and tenths of hPa, after 9 or 10, whichever comes nearer to 1 000. FMH-1, 12.7.1
+ * gives the digits; the prefix is common practice. Null for `NO`.
  */
 function seaLevelHpaOf(digits: string): number | null {
   return digits === 'NO' ? null : (Number(digits) < 500 ? 1000 : 900) + Number(digits) / 10;

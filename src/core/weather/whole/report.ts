@@ -40,10 +40,7 @@ export interface Weather {
   readonly clouds: readonly Cloud[];
   readonly verticalVisibility: VerticalVisibility | null;
   readonly noCloud: NoCloud['as'] | null;
-  /**
-   * To a tenth of a degree if a remark gives that and agrees with the whole degrees, which the
-   * stretch's meaning holds.
-   */
+  /** In tenths if a remark has them and they agree with the whole degrees. */
   readonly temperature: Temperature | null;
   /** If a report has both units, each as given. */
   readonly pressure: Pressure | null;

@@ -3,10 +3,7 @@
 /** A shape anchored to match a whole group. */
 export const wholeGroup = (shape: string): RegExp => new RegExp(`^(?:${shape})$`);
 
-/**
- * A whole number, `M` for minus; null for slashes or nothing. `M00` becomes 0, which loses up to
- * half a degree.
- */
+/** A whole number, `M` for minus, so that `M00` becomes 0; null for slashes or nothing. */
 export function numberWritten(text: string | undefined): number | null {
   if (!text || text.startsWith('/')) return null;
   return text.startsWith('M') ? 0 - Number(text.slice(1)) : Number(text);
