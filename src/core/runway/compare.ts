@@ -28,10 +28,7 @@ export interface RuleApplied {
    */
   readonly a: number | null;
   readonly b: number | null;
-  /**
-   * The best of any end still in question, which needn't be one of the two; null if the rule wasn't
-   * applied.
-   */
+  /** The best of all ends still in question, perhaps a third one; null if not applied. */
   readonly best: number | null;
   /** How much worse than `best` still counts as equal. */
   readonly slack: number;

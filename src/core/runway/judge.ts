@@ -18,10 +18,7 @@ export interface Blow {
   readonly middle: Bearing;
 }
 
-/**
- * The wind of a situation, from a direction that needn't be the reported one; null is from
- * anywhere.
- */
+/** The wind of a situation from any direction, reported or not; null is from anywhere. */
 export function blowFrom(from: TrueDeg | null, situation: Situation): Blow {
   const turn = from === null ? 0 : degreesOf(from);
   const mean = from === null ? null : bearingOf(from);
@@ -114,9 +111,7 @@ export const tearsTyres = ({ tyres }: Needs): boolean =>
 export const cannotGoOn = ({ goOn }: Needs): boolean =>
   goOn !== undefined && exceeds(goOn.lowestKt, goOn.stopKt);
 
-/**
- * The declared length with the least to spare; null if the need is unknown or no length is enough.
- */
+/** The declared length with least to spare; null if the need is unknown or nothing is enough. */
 export function tightest(candidate: Candidate, blow: Blow): LengthAsked | null {
   const needed = neededOf(candidate, blow);
   if (needed === null || needsNothing(needed)) return null;
@@ -147,8 +142,8 @@ export const crosswindShare = (candidate: Candidate, blow: Blow): number =>
   crosswindWorstKt(candidate, blow) / Math.max(blow.situation.limits.crosswindKt, LEAST_WHOLE);
 
 /**
- * Whether the end is usable and exceeds none of the limits given: all of the above in one go,
- * because the ring asks for every end at every degree.
+ * Whether the end is usable and keeps every limit: all in one go, because the ring asks for every
+ * end at every degree.
  */
 export function keepsLimits(candidate: Candidate, blow: Blow): boolean {
   if (!candidate.usable) return false;

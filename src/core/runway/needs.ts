@@ -1,7 +1,4 @@
-/**
- * What a runway end must provide: one judgement for everyone who compares it with the declared
- * lengths.
- */
+/** What an end must provide, judged once for all who compare it with the declared lengths. */
 
 import type { CannotCode } from '../aircraft/performance';
 
@@ -14,10 +11,7 @@ export interface Needs {
   readonly lengthsM: Readonly<Partial<Record<Declared, number>>>;
   /** Ground speed at lift-off, and the most the tyres allow; absent if they have no limit. */
   readonly tyres?: { readonly groundKt: number; readonly limitKt: number };
-  /**
-   * A twin's lowest speed to go on from, Infinity if there is none, and its last speed to stop
-   * from.
-   */
+  /** A twin's lowest speed to go on from, Infinity if none, and its last to stop from. */
   readonly goOn?: { readonly lowestKt: number; readonly stopKt: number };
 }
 

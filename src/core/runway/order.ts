@@ -53,9 +53,7 @@ export const failsLeast: Sieve = {
   }),
 };
 
-/**
- * Comes before wind and calm-wind end: both yield to a runway-use programme. FAA JO 7110.65, 3-5-1.
- */
+/** Before wind and calm-wind end: both yield to runway-use programmes. FAA JO 7110.65, 3-5-1. */
 const preferredFirst: Sieve = {
   worth: (end, blow) => -preferredPlace(end, blow),
   slack: 0,
@@ -122,9 +120,7 @@ const calmWindEnd: Sieve = {
   reason: () => ({ code: 'calm-wind-end' }),
 };
 
-/**
- * How far a runway points away from where the wind comes from, degrees; 180 if that is anywhere.
- */
+/** How far a runway points off the wind, degrees; 180 if the wind is from anywhere. */
 export const offDeg = ({ heading }: Candidate, { situation: { from } }: Blow): number =>
   from === null ? 180 : Math.abs(relativeDeg(from, heading));
 

@@ -65,9 +65,6 @@ export function againstPreference(conditions: PreferenceConditions): AgainstPref
   return against;
 }
 
-/**
- * Whether a preferred-runway scheme applies, apart from the wind: nothing speaks {@link
- * againstPreference}.
- */
+/** Whether a preferred-runway scheme applies, wind apart: {@link againstPreference} is empty. */
 export const preferenceApplies = (conditions: PreferenceConditions): boolean =>
   againstPreference(conditions).length === 0;

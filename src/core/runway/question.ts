@@ -8,10 +8,7 @@ import type { Declared, Needs, NoLength, NoNeeds } from './needs';
 /** What the runway is wanted for. */
 export type Purpose = 'take-off' | 'landing';
 
-/**
- * The limits to keep, knots, gusts included. The caller takes the smaller of the aircraft's and the
- * pilot's.
- */
+/** Limits, knots, gusts included: the smaller of the aircraft's and the pilot's. */
 export interface WindLimits {
   readonly crosswindKt: number;
   readonly tailwindKt: number;
@@ -66,9 +63,7 @@ export interface EndsQuestion {
   readonly closedToday?: readonly Designator[];
   /** Ends the report says are closed. */
   readonly closedByReport?: readonly Designator[];
-  /**
-   * Ends that come before others within limits. Pass the same object while nothing in it changes.
-   */
+  /** Ends put before others within limits. Pass the same object while nothing in it changes. */
   readonly preferred?: PreferredEnds;
   /**
    * Metres, above 0, to where a landing on that end must hold short of another runway; it lowers
@@ -115,10 +110,7 @@ export type Shortfall =
   | { readonly code: 'no-length'; readonly because: NoLength }
   /** Faster over the ground at lift-off than the tyres allow. */
   | { readonly code: 'tyres'; readonly groundKt: number; readonly limitKt: number }
-  /**
-   * With an engine out, too fast to stop and too slow to go on in between; null if it can't go on
-   * at all.
-   */
+  /** Between these, a failure allows neither stopping nor going on; null if it never can go on. */
   | { readonly code: 'go-on'; readonly lowestKt: number | null; readonly stopKt: number }
   /** A speed is only known to be above a number, so nothing can be called within limits. */
   | { readonly code: 'speed-unbounded' }
@@ -131,10 +123,7 @@ export type Reason =
   | { readonly code: 'only-one-within-limits' }
   /** Within every limit, unlike the next one. */
   | { readonly code: 'within-limits' }
-  /**
-   * Preferred by the field: its place in the list, from 1; null if the next one isn't in it, or its
-   * wind is too strong for it.
-   */
+  /** Its place among the field's preferred, from 1; null if the next has none in this wind. */
   | { readonly code: 'preferred'; readonly place: number; readonly nextPlace: number | null }
   | { readonly code: 'calm-wind-end' }
   | { readonly code: 'most-headwind'; readonly headwindKt: number; readonly nextKt: number }
@@ -176,10 +165,7 @@ export interface RankedEnd {
   readonly shortfalls: readonly Shortfall[];
   /** Why it stands above the next one in the list; empty for the last. */
   readonly reasons: readonly Reason[];
-  /**
-   * What is available for the purpose: TORA for take-off; LDA, or what holding short leaves of it,
-   * for landing; metres.
-   */
+  /** TORA for take-off; LDA, or what holding short leaves of it, for landing; metres. */
   readonly availableM: number;
   /** The declared length with the least to spare today; null if unknown or none is enough. */
   readonly tightest: LengthAsked | null;
@@ -192,9 +178,7 @@ export type HoldsTo =
   /** Turned all the way round, the same end stays best. */
   | 'never'
   | {
-      /**
-       * The last whole-degree turn at which it is still best: 1 to 360, from the wind's own north.
-       */
+      /** The last whole degree at which it is still best, 1 to 360, from the wind's own north. */
       readonly lastDeg: number;
       /** How many degrees that is from the wind asked about. */
       readonly spareDeg: number;
@@ -217,9 +201,7 @@ export interface HoldsUntil {
   readonly limit: 'crosswind' | 'tailwind' | 'gust-spread' | null;
   /** The report's own swing goes beyond where the best end changes. */
   readonly swings: boolean;
-  /**
-   * 5° or less to spare on one side, since reports are rounded to 10°; or the swing goes beyond.
-   */
+  /** 5° or less to spare on one side, as reports are rounded to 10°, or the swing goes beyond. */
   readonly close: boolean;
 }
 

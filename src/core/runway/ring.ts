@@ -7,10 +7,7 @@ import { bestIn } from './order';
 import type { EndsQuestion } from './question';
 import { type Situation, situationOf } from './situation';
 
-/**
- * The best end for a wind from every whole degree true; null if none would be. Index 0 is north;
- * 360 entries.
- */
+/** The best end for a wind from each whole degree true, from 0 to 359; null if none is. */
 export type RunwayRing = readonly (Designator | null)[];
 
 /**
@@ -32,10 +29,7 @@ export function runwayRing(question: EndsQuestion): RunwayRing | null {
   return ring;
 }
 
-/**
- * The last ring of each field: a direction is typed digit by digit, and the ring is the most work
- * of all.
- */
+/** Each field's last ring: it is the most work of all, and directions are typed digit by digit. */
 const lastRings = new WeakMap<Field, { asked: readonly unknown[]; ring: RunwayRing }>();
 
 /** Everything a ring of one field depends on. */

@@ -1,6 +1,4 @@
-/**
- * Everything the judgement of the ends depends on except the wind's direction, which may be turned.
- */
+/** All that judging the ends depends on but the wind's direction, which may be turned. */
 
 import { type End, endsOf } from '../airfield/ends';
 import { degreesOf, magneticDeg, type TrueDeg, toMagnetic, toTrue, trueDeg } from '../angle';
@@ -54,10 +52,7 @@ export interface Situation {
   readonly candidates: readonly Candidate[];
   readonly rule: Rule;
   readonly shape: WindShape;
-  /**
-   * Where the wind comes from; null if from anywhere. Calm counts as from north, to have components
-   * of 0.
-   */
+  /** Where it comes from; null if from anywhere. A calm counts as north, with components of 0. */
   readonly from: TrueDeg | null;
   /** A speed is only known to be above a number. */
   readonly unbounded: boolean;
