@@ -1,4 +1,4 @@
-/** The whole day, asked once: everything is loaded, and worked out with the plain memo. */
+/** The whole day in one call: loads everything and works it out with the plain memo. */
 
 import type { Aircraft } from '../aircraft/aircraft';
 import type { Field } from '../airfield/field';
@@ -24,38 +24,36 @@ import * as reports from './wholeReports';
 import { type WindBrief, wholeWind } from './wholeWind';
 import { northOf } from './wind';
 
-/** What is asked. */
 export interface DayQuestion {
   readonly field: Field | null;
   readonly aircraft: Aircraft | null;
   readonly procedure?: Procedure | null;
   /** The sortie's own time. */
   readonly at: Date;
-  /** What differs from what a sortie begins with. */
+  /** Where it differs from a new sortie's inputs. */
   readonly inputs?: Partial<Inputs>;
-  /** Its north left out: as read, and true where the text does not say. */
+  /** Without its north: as read, and true if the text doesn't say. */
   readonly wind?: Pick<WindText, 'text'> & Partial<WindText>;
 }
 
-/** What is answered. */
 export interface AskedDay {
   readonly conditions: Conditions;
   readonly wind: WindBrief;
   readonly numbers: {
-    /** What the aircraft's document gives. */
+    /** From the aircraft's document. */
     readonly book: NumbersBrief | null;
     readonly today: TodayBrief | null;
     readonly ladder: Ladder | null;
   };
   readonly verdict: Verdict;
   readonly taxi: Pick<OnTheGround, 'out' | 'back' | 'route' | 'fault' | 'told' | 'turns'> & {
-    /** What to keep in mind whatever the way. */
+    /** What to keep in mind on any route. */
     readonly reminder: TaxiBrief | null;
   };
   readonly steps: StepsBrief | null;
 }
 
-/** The whole day. A date that no magnetic model covers leaves the variation unknown. */
+/** The whole day. If no magnetic model covers the date, the variation is unknown. */
 export async function askDay(question: DayQuestion): Promise<AskedDay> {
   const { at, inputs, wind } = question;
   const variation = await variationTableFor(at).catch((fault: unknown): 'failed' => {
@@ -68,14 +66,14 @@ export async function askDay(question: DayQuestion): Promise<AskedDay> {
   return wholeDay(day(settledSources(sortie, question, at, variation), plainMemo));
 }
 
-/** A sortie in which nothing was done yet, with a wind in use. */
+/** A sortie with nothing done yet and a wind in use. */
 function sortieWith(inputs: Inputs, wind: WindText | null, at: Date): Sortie {
   const ms = at.getTime();
   const entered = wind && { ...wind, id: 'asked', at: { wallMs: ms, sortieMs: ms } };
   return { ...NO_SORTIE, inputs, winds: entered === null ? [] : [entered] };
 }
 
-/** Sources that never change, with every part at hand. */
+/** Sources that never change, with every part loaded. */
 export function settledSources(
   sortie: Sortie,
   documents: Pick<DayQuestion, 'field' | 'aircraft' | 'procedure'>,
@@ -101,7 +99,7 @@ export function settledSources(
   };
 }
 
-/** All of a day's stages, as they are now. */
+/** All stages of a day as they stand. */
 export function wholeDay(asked: Day): AskedDay {
   const { out, back, route, fault, told, turns } = asked;
   return {

@@ -1,4 +1,4 @@
-/** First stage: what the day is like at the field. Times are held, never ages. */
+/** First stage: conditions at the field. It holds times, never ages. */
 
 import type { Designator, Field, Surface } from '../airfield/field';
 import type { LowSun } from '../earth/lowSun';
@@ -9,26 +9,25 @@ import { M_PER_FT } from '../units';
 import type { AirBrief } from './air';
 import type { WeatherBrief } from './weather';
 
-/** What the day is like. */
 export interface Conditions {
   readonly surface: Surface;
   /** Magnetic variation at the field, east positive. */
   readonly variation: Figure<'deg'>;
-  /** Null while the sun is on its way, or without a field. */
+  /** Null while the sun's code is loading, or without a field. */
   readonly sun: SunFacts | null;
-  /** For each end, a low sun ahead; empty until that is worked out. */
+  /** Ends with a low sun ahead; empty until worked out. */
   readonly lowSunOn: ReadonlyMap<Designator, LowSun>;
-  /** Whether someone controls the field; null without a field. */
+  /** Null without a field. */
   readonly controlled: boolean | null;
-  /** What the report in use says of the day; null without one. */
+  /** What the report in use says; null without one. */
   readonly weather: WeatherBrief | null;
-  /** When that report was issued, by the sortie's clock, ms; null where it is not known. */
+  /** When that report was issued, by the sortie's clock, ms; null if unknown. */
   readonly issuedMs: number | null;
-  /** Null without a field, and before the physics is there. */
+  /** Null without a field, and until the physics has loaded. */
   readonly air: AirBrief | null;
 }
 
-/** Variation as the pilot wants it, else by the model of the date. */
+/** The pilot's own variation, else the model's for the date. */
 export function variationFigure(
   own: number | null,
   field: Field | null,
@@ -42,7 +41,7 @@ export function variationFigure(
   if (model === null || !(at >= model.from && at <= model.until)) {
     return unknown('no-magnetic-model');
   }
-  // Taken at the beginning of the day, so that the date that is shown gives the figure that is shown.
+  // At the start of the day, so that the date shown yields the figure shown.
   const date = at.toISOString().slice(0, 10);
   const { latDeg, lonDeg, elevationFt } = field.place;
   const elevationM = elevationFt * M_PER_FT;

@@ -1,4 +1,4 @@
-/** The numbers about one runway end, each with what it was worked out from. */
+/** The numbers of one runway end, each with its inputs. */
 
 import { relativeDeg, trueDeg } from '../angle';
 import { type Figure, known, unknown } from '../figure';
@@ -9,24 +9,24 @@ import { type FirmFigures, firmFigures } from './firmFigures';
 import type { SettledFacts } from './settled';
 import type { WindAnswer } from './wind';
 
-/** What is said about an end, as figures that can be asked why. */
+/** An end's figures, each of which can be asked why. */
 export interface EndFigures extends FirmFigures {
   /** Steady wind along the runway, negative from behind. */
   readonly headwind: Figure<'kt'>;
   /** Steady wind across the runway, positive from the right. */
   readonly crosswind: Figure<'kt'>;
-  /** Greatest crosswind over the whole envelope, gust included. */
+  /** Greatest crosswind anywhere in the envelope, gust included. */
   readonly crosswindWorst: Figure<'kt'>;
-  /** Greatest tailwind over the whole envelope, gust included; 0 when there is none. */
+  /** Greatest tailwind anywhere in the envelope, gust included; 0 if none. */
   readonly tailwindWorst: Figure<'kt'>;
   readonly headingMagnetic: Figure<'deg'>;
   /** TORA for take-off, LDA for landing. */
   readonly available: Figure<'m'>;
-  /** What is left of it after what today needs, or the book's run; negative when too short. */
+  /** What today's need, or the book's run, leaves of it; negative if too short. */
   readonly left: Figure<'m'>;
 }
 
-/** The figures of an end in the wind that it was ranked in; null where there is none. */
+/** The figures of an end in the wind it was ranked in; null without one. */
 export function endFigures(
   end: RankedEnd,
   answer: Pick<WindAnswer, 'wind' | 'fromTrueDeg' | 'purpose' | 'ranked'>,
@@ -88,7 +88,7 @@ export function endFigures(
   };
 }
 
-/** Angles off the runway, 0 to 180, at which the wind may blow: those that are worst. */
+/** The worst angles off the runway at which the wind may blow, 0 to 180. */
 function anglesOff(end: RankedEnd, wind: Wind, windTrueDeg: number | null) {
   const envelope = envelopeOf(wind);
   if (envelope.kind === 'calm') return { nearestToAcross: 0, farthest: 0 };
@@ -96,7 +96,7 @@ function anglesOff(end: RankedEnd, wind: Wind, windTrueDeg: number | null) {
     return { nearestToAcross: 90, farthest: 180 };
   }
   const half = envelope.widthDeg / 2;
-  // From the reported direction on, since the envelope is given to the wind's own north.
+  // Relative to the reported direction, since the envelope uses the wind's own north.
   const toMiddle = clockwiseDeg(wind.fromDeg ?? 0, envelope.fromDeg + half);
   const middle = trueDeg(windTrueDeg + toMiddle);
   const off = Math.abs(relativeDeg(middle, trueDeg(end.headingTrueDeg)));

@@ -5,15 +5,15 @@ import type { HoldsTo, RankedEnd } from '../runway/question';
 import type { SettledFacts } from './settled';
 import type { WindAnswer } from './wind';
 
-/** How far the wind may turn or rise while the end stays best and within its limits. */
+/** How far the wind may turn or rise while the end stays best and within limits. */
 export interface FirmFigures {
-  /** Degrees the wind can turn, on the side with less to spare. */
+  /** Degrees the wind can turn on the side with less to spare. */
   readonly spare: Figure<'deg'>;
-  /** The steady wind from today's direction, gust scaled with it, that reaches a limit. */
+  /** The steady wind that reaches a limit from today's direction, gust scaled with it. */
   readonly limitSpeed: Figure<'kt'>;
 }
 
-/** The figures of an end; there are none but for the best one in a wind that has a direction. */
+/** An end's figures; unknown unless it is the best, in a wind with a direction. */
 export function firmFigures(
   end: RankedEnd,
   { ranked, wind }: Pick<WindAnswer, 'ranked' | 'wind'>,

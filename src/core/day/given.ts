@@ -1,9 +1,9 @@
-/** Figures that a document gives as they are. */
+/** Figures taken straight from a document. */
 
 import { type Figure, known, unknown } from '../figure';
 import type { Unit } from '../units';
 
-/** A figure that stands in the aircraft's document; where the document leaves it out, there is none. */
+/** A figure from the aircraft's document; unknown if left out. */
 export function fromAircraft<U extends Unit>(value: number | undefined, unit: U): Figure<U> {
   return value === undefined
     ? unknown('not-in-aircraft')

@@ -1,31 +1,30 @@
-/** The ladder of the roll: the speeds to see on the way, with when and where they come. */
+/** The ladder of the roll: the speeds to see, and when and where they come. */
 
 import { takeoff } from '../aircraft/takeoff';
 import type { StopBound, Takeoff } from '../aircraft/takeoffAnswer';
 import type { Figure } from '../figure';
 import type { TodayBrief } from './today';
 
-/** A speed to see on the roll. */
 export interface Rung {
   readonly what: 'mark' | 'last-stop' | 'rotate' | 'lift-off';
   readonly speed: Figure<'kt'>;
-  /** From brake release, s, as expected. */
+  /** Expected, from brake release, s. */
   readonly s: number;
-  /** From where TORA is counted, m, as expected. */
+  /** Expected, from where TORA starts, m. */
   readonly distanceM: number;
   /** At the mark: below this, stop. */
   readonly least?: Figure<'kt'>;
-  /** Of the last speed to stop from: what holds it down. */
+  /** What limits the last speed to stop from. */
   readonly boundBy?: StopBound;
 }
 
-/** A limit or a gate after lift-off. */
+/** A gate after lift-off, and the limit it keeps clear of. */
 export interface ClimbRung {
   readonly what: 'gear-up' | 'flaps-up' | 'reheat-off' | 'climb';
   readonly speedKt: number;
-  /** From lift-off until the speed is reached, s. */
+  /** From lift-off, s. */
   readonly fromLiftOffS: number;
-  /** The limit that it keeps clear of, kt, and from lift-off until that is reached, s; null without one, or where it is not reached. */
+  /** The limit, kt, and when it comes after lift-off, s; null without one, or if never reached. */
   readonly limitKt: number | null;
   readonly limitS: number | null;
 }
@@ -34,14 +33,14 @@ export interface Ladder {
   /** In the order they come. */
   readonly rungs: readonly Rung[];
   readonly climb: readonly ClimbRung[];
-  /** From brake release until reheat gives its thrust, s; null without reheat, or where it is lit on the brakes. */
+  /** From brake release to reheat thrust, s; null without reheat, or if lit on the brakes. */
   readonly lightUpS: number | null;
 }
 
-/** As near to rotation as this, kt, a speed is no rung of its own. */
+/** This close to rotation, kt, a speed is no rung of its own. */
 const NEARLY_KT = 0.5;
 
-/** The ladder of today; null where today's take-off cannot be worked out. */
+/** Today's ladder; null without a take-off. */
 export function ladderOf({ takeoff: { planned, expected } }: TodayBrief): Ladder | null {
   if (planned.because !== null || expected.because !== null) return null;
   const [plan, hope] = [planned.figures, expected.figures];
@@ -61,7 +60,7 @@ export function ladderOf({ takeoff: { planned, expected } }: TodayBrief): Ladder
     kt !== null && kt < (hope.rotateKt.value ?? 0) - NEARLY_KT;
   return {
     rungs: [
-      // Once it rotates, no one stops for a speed that is missing.
+      // After rotation no one stops for a missing speed.
       ...(isBelowRotation(markKt) ? at('mark', hope.atMarkKt, { least: plan.atMarkLeastKt }) : []),
       ...(isBelowRotation(stopKt)
         ? at('last-stop', plan.lastStopKt, { boundBy: planned.raw.stop.boundBy })

@@ -1,4 +1,4 @@
-/** When the gates of a roll, and of the climb after it, are expected. */
+/** When the gates of a roll and its climb are expected. */
 
 import type { Id } from '../sortie/entry';
 import type { Stamp } from '../sortie/fold';
@@ -6,7 +6,7 @@ import type { ClimbRung, Ladder, Rung } from './ladder';
 
 export interface ExpectedGate {
   readonly gate: Rung | ClimbRung;
-  /** Of the clock that stamps moments, ms. */
+  /** By the clock that stamps moments, ms. */
   readonly atMs: number;
 }
 
@@ -14,18 +14,17 @@ export interface ExpectedGate {
 export interface TakeoffUnderWay {
   /** The moment that began it. */
   readonly id: Id;
-  /** Every gate, in the order of the ladder, those that are past as well. */
+  /** All gates in ladder order, past ones too. */
   readonly gates: readonly ExpectedGate[];
 }
 
 /**
- * The gates of the take-off that the last moments began; null before it, once it was stopped and
- * after landing.
+ * The gates of the take-off that the last moments began; null before one, and once it was stopped
+ * or has landed.
  *
- * Those of the roll count from brake release. Those of the climb count from lift-off as the ladder
- * expects it, or from the moment Airborne where that came sooner: what is spoken early does no harm,
- * a limit spoken late does. Without brakes released, as in a touch-and-go, there are only those of
- * the climb.
+ * Gates of the roll count from brake release. Gates of the climb count from the expected lift-off,
+ * or from the moment Airborne if that came sooner: a limit called early does no harm, one called
+ * late does. Without a brake release, as in a touch-and-go, there are only those of the climb.
  */
 export function takeoffUnderWay(
   { rungs, climb }: Ladder,

@@ -1,13 +1,13 @@
-/** The numbers of a landing, each with what it was worked out from. */
+/** The numbers of a landing, each with its inputs. */
 
 import type { Aircraft } from '../aircraft/aircraft';
 import type { Landing, StopForcesN } from '../aircraft/landingAnswer';
 import { type Figure, type Known, known, unknown } from '../figure';
 
-/** What is said about a landing, as figures that can be asked why. */
+/** A landing's figures, each of which can be asked why. */
 export interface LandingFigures {
   readonly referenceKt: Figure<'kt'>;
-  /** With what the wind adds. */
+  /** Including the wind additive. */
   readonly approachKt: Figure<'kt'>;
   readonly touchdownKt: Figure<'kt'>;
   /** From 50 ft over the threshold to touch-down. */
@@ -15,9 +15,9 @@ export interface LandingFigures {
   /** From touch-down to rest. */
   readonly runM: Figure<'m'>;
   readonly neededM: Figure<'m'>;
-  /** With the factor for planning. */
+  /** Including the planning factor. */
   readonly plannedM: Figure<'m'>;
-  /** The same without the parachute, which may fail; of an aircraft that has one. */
+  /** The same without the parachute, which may fail; only if the aircraft has one. */
   readonly plannedBareM: Figure<'m'>;
   readonly ldaLeftM: Figure<'m'>;
   readonly plannedLeftM: Figure<'m'>;
@@ -26,7 +26,7 @@ export interface LandingFigures {
   readonly goAroundPercent: Figure<'%'>;
 }
 
-/** The figures of a landing that was worked out; `ldaM` is null while no end is known. */
+/** A landing's figures; `ldaM` is null while no end is known. */
 export function landingFigures(
   landing: Landing,
   { performance }: Aircraft,

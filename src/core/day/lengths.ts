@@ -1,4 +1,4 @@
-/** Second stage: the lengths that are needed, and how far it is to each end. */
+/** Second stage: lengths needed, and taxi distances. */
 
 import type { Aircraft } from '../aircraft/aircraft';
 import { endsOf } from '../airfield/ends';
@@ -8,18 +8,15 @@ import type { NodeId } from '../taxi/graph';
 import type { TaxiRules } from '../taxi/rules';
 import type { LateParts } from './sources';
 
-/** The length that is needed on an end, for each purpose. */
+/** The length needed on an end, by purpose. */
 export type LengthsNeeded = Readonly<Record<Purpose, LengthNeeded>>;
 
-/**
- * The runs that the aircraft's document gives, on any end and in any wind: less than that no end may
- * offer.
- */
+/** The book's runs, on any end and in any wind: the least any end must offer. */
 export function bookRuns({ takeoff, landing }: Aircraft): LengthsNeeded {
   return { 'take-off': () => takeoff.runM, landing: () => landing.runM };
 }
 
-/** How far it is from where the aircraft stands to the beginning of an end's run. */
+/** Taxi distance from the aircraft to the start of an end's run. */
 export function taxiDistance(
   { taxiDistances }: LateParts['taxi'],
   field: Field,

@@ -1,12 +1,12 @@
-/** Working something out once, and again only when what it was worked out from has changed. */
+/** Working things out once, and again only when their inputs change. */
 
 /**
- * A getter that works its value out when asked, and again only when what it read has changed. With
- * `same`, a new value that says the same as the one before does not count as a change.
+ * A getter that computes when asked, and again only when what it read has changed. A new value that
+ * `same` finds equal to the last doesn't count as a change.
  */
 export type Memo = <T>(work: () => T, same?: (a: T, b: T) => boolean) => () => T;
 
-/** The plain memo, for sources that never change: each value is worked out once, when first asked for. */
+/** For sources that never change: computes each value once, when first asked. */
 export const plainMemo: Memo = <T>(work: () => T): (() => T) => {
   let kept: { readonly value: T } | null = null;
   return () => {

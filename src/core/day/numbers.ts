@@ -1,10 +1,10 @@
-/** Fourth stage, where physics gives none: the numbers of the take-off, the climb and the landing. */
+/** Fourth stage, without physics: the numbers of take-off, climb and landing. */
 
 import type { Aircraft } from '../aircraft/aircraft';
 import type { Figure } from '../figure';
 import { fromAircraft } from './given';
 
-/** The plain speeds and lengths of the aircraft, each with where it comes from. */
+/** The aircraft's plain speeds and lengths, each with its source. */
 export interface NumbersBrief {
   readonly aircraft: Aircraft;
   readonly takeoff: {
@@ -32,7 +32,6 @@ export interface NumbersBrief {
   };
 }
 
-/** The numbers of an aircraft; null without one. */
 export function numbersStage(aircraft: Aircraft | null): NumbersBrief | null {
   if (aircraft === null) return null;
   const { takeoff, climb, landing, limits, masses } = aircraft;

@@ -1,6 +1,6 @@
 /**
- * What may be done in the steps now: ticked, put off, undone, opened, skipped. Decided once; the
- * Steps view, the Big card, keys, pads and voice ask here and never decide again.
+ * What may be done in the steps now: tick, put off, undo, open, skip. Decided here once; the Steps
+ * view, the Big card, keys, pads and voice ask and never decide again.
  */
 
 import type { FlownAgain } from '../procedure/again';
@@ -12,36 +12,35 @@ import type { Sortie } from '../sortie/fold';
 import { interruptedAt, mayInterrupt } from '../sortie/interruption';
 import { rowsOf, type StepsBrief } from './steps';
 
-/** What the pilot can do next: what the largest key does. */
+/** What the largest key does next. */
 export type Main =
-  /** A step; `barrier` is what it was put off to, and must be done before. */
+  /** A step; `barrier` is what it was put off to, and must be done first. */
   | { readonly what: 'tick'; readonly row: StepRow; readonly barrier: Step | Moment | null }
-  /** A moment that is stamped, with the steps that are ticked together with it. */
+  /** A moment to stamp, with the steps ticked along with it. */
   | { readonly what: 'stamp'; readonly moment: Moment; readonly tied: readonly StepRow[] }
   | { readonly what: 'close-list'; readonly leadsTo: LeadsTo }
   | { readonly what: 'end-sortie' }
-  /** Interrupted since then: the steps are taken up again before anything else. */
+  /** Interrupted at that time: resume before anything else. */
   | { readonly what: 'resume'; readonly left: Entry['at'] };
 
-/** What may be done now. */
 export interface Offers {
   readonly main: Main;
-  /** Rolling, not yet airborne: there is the ladder, and nobody is asked to take anything up again. */
+  /** Rolling, not yet airborne: the ladder shows, and no one is asked to resume. */
   readonly rolling: boolean;
-  /** The step that may be put off; null where there is no later for it. */
+  /** The step that may be put off; null if it has no later. */
   readonly putOff: StepRow | null;
-  /** The step of which may be said that it is not possible. */
+  /** The step that may be marked as not possible. */
   readonly cannot: StepRow | null;
-  /** The entry that "Back" takes back; null before anything was done. */
+  /** The entry "Back" would undo; null before anything was done. */
   readonly undo: Id | null;
-  /** The pilot may say that something interrupts. */
+  /** The pilot may report an interruption. */
   readonly interrupt: boolean;
-  /** The take-off may be stopped: rolling, not yet airborne. */
+  /** The take-off may be rejected: rolling, not yet airborne. */
   readonly stop: boolean;
   readonly goAround: boolean;
   /** Phases that may be flown again. */
   readonly again: readonly FlownAgain[];
-  /** Lists that may be opened, by their names, while none of them is the one that is open. */
+  /** Names of lists that may be opened, while none is open. */
   readonly lists: readonly string[];
 }
 
@@ -66,7 +65,7 @@ export function offers(
     putOff: isAway || !mayPutOff(position) ? null : row,
     cannot: isAway ? null : row,
     undo: sortie.list?.last?.id ?? sortie.run?.last?.id ?? null,
-    // On the approach nobody is called away: there is the go-around.
+    // No interruptions on approach: that is what the go-around is for.
     interrupt: inPhases && row !== null && walk.phase !== 'recovery' && mayInterrupt(sortie),
     stop: rolling,
     goAround: inPhases && walk.phase === 'recovery' && (row !== null || moment === 'landed'),
@@ -94,7 +93,7 @@ function mainOf(position: StepsBrief['walk']['position'], leadsTo: LeadsTo): Mai
   }
 }
 
-/** Before a barrier, and for what was put off already, there is no later; a note asks for nothing. */
+/** No later before a barrier or for what was put off already; a note asks for nothing. */
 function mayPutOff(position: StepsBrief['walk']['position']): boolean {
   if (position.kind !== 'step' || position.barrier !== null) return false;
   const { kind } = position.row.step;
@@ -102,20 +101,17 @@ function mayPutOff(position: StepsBrief['walk']['position']): boolean {
 }
 
 /**
- * Whether something matters so much that its key must be held: a critical step; and the sortie's end
- * where it is done without looking, by a key of the keyboard, a pad, or the Big card.
+ * Whether the key must be held: for a critical step, and to end the sortie without looking, by
+ * keyboard, pad or the Big card.
  */
 export const wantsHold = (main: Main, eyesUp: boolean): boolean =>
   main.what === 'tick' ? main.row.step.critical === true : main.what === 'end-sortie' && eyesUp;
 
-/**
- * Whether what is due is read aloud as it becomes due: not to who is away, nor on the roll, where the
- * gates are.
- */
+/** Whether to read out what falls due: not to someone away, nor on the roll, where gates speak. */
 export const isReadAloud = ({ main, rolling }: Offers): boolean =>
   main.what !== 'resume' && !rolling;
 
-/** Whether the brakes are about to be released. */
+/** Whether brake release is next. */
 export const isReleasing = ({ main }: Offers): boolean =>
   main.what === 'stamp' && main.moment === 'brakes released';
 
@@ -123,7 +119,7 @@ export const isReleasing = ({ main }: Offers): boolean =>
 export const mayGoOnFrom = ({ step, state }: StepRow): boolean =>
   state.kind === 'open' && step.tiedTo === undefined;
 
-/** Whether a step that was put off may be done where it stands. */
+/** Whether a step that was put off may be done in place. */
 export const mayDoNow = ({ state }: StepRow): boolean => state.kind === 'held';
 
 /** What going on from a step puts off: all that waits before it and can wait. */

@@ -1,4 +1,4 @@
-/** Which way the winds go, and when that would change the choice. */
+/** Where the winds are heading, and when that would change the choice. */
 
 import type { Designator } from '../airfield/field';
 import { bestEnd } from '../runway/bestEnd';
@@ -9,19 +9,18 @@ import type { SettledFacts } from './settled';
 import type { WindText } from './sources';
 import { readEnteredWind, windDirections, windQuestion } from './wind';
 
-/** The winds so far and where they lead. */
 export interface OutlookBrief {
   readonly trend: WindTrend;
-  /** Null where the ends cannot be judged. */
+  /** Null if the ends can't be judged. */
   readonly outlook: WindOutlook | null;
 }
 
-/** A wind that was entered, and when. */
+/** A wind as entered, and when. */
 export interface EnteredText extends WindText {
   readonly timeMs: number;
 }
 
-/** Where the winds entered so far lead, if they go on as they do. */
+/** Where the winds entered so far lead if the trend goes on. */
 export function outlookStage(
   winds: readonly EnteredText[],
   settled: SettledFacts,

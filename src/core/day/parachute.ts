@@ -1,4 +1,4 @@
-/** Whether today's numbers may count on the braking parachute. Folded from entries, never from how steps stand. */
+/** Whether today's numbers count on the braking parachute: folded from entries, not step states. */
 
 import type { Aircraft } from '../aircraft/aircraft';
 import { optionsIn } from '../procedure/condition';
@@ -7,16 +7,14 @@ import type { Phase, Procedure, StepId } from '../procedure/procedure';
 import type { Inputs } from '../sortie/entry';
 import { type Run, tickKey } from '../sortie/run';
 
-/** Why it is not counted on. */
 export type NoParachute =
   /** The pilot says so. */
   | 'own'
-  /** The option that stands for it is not fitted. */
+  /** Its option is not fitted. */
   | 'not-fitted'
-  /** A step that is asked with that option was said not to be possible. */
+  /** A step that asks for its option was marked as not possible. */
   | 'cannot';
 
-/** What decides it. */
 export interface ParachuteQuestion {
   readonly aircraft: Aircraft | null;
   readonly procedure: Procedure | null;
@@ -24,7 +22,7 @@ export interface ParachuteQuestion {
   readonly inputs: Pick<Inputs, 'options' | 'noParachute'>;
 }
 
-/** Null where it is counted on, and for an aircraft that has none. */
+/** Why it is not counted on; null if it is, and for an aircraft without one. */
 export function noParachuteOf(question: ParachuteQuestion): NoParachute | null {
   const parachute = question.aircraft?.performance?.parachute;
   if (parachute === undefined) return null;
@@ -34,13 +32,13 @@ export function noParachuteOf(question: ParachuteQuestion): NoParachute | null {
   return question.inputs.noParachute ? 'own' : null;
 }
 
-/** As the pilot says, or else the procedure; one that the procedure does not know counts as fitted. */
+/** As the pilot says, else the procedure; an option unknown to the procedure counts as fitted. */
 const isFitted = (option: string, { inputs, procedure }: ParachuteQuestion): boolean =>
   Object.hasOwn(inputs.options, option)
     ? inputs.options[option] === true
     : (procedure?.options?.find(({ id }) => id === option)?.fitted ?? true);
 
-/** What is done before the roll says what can be used in it. */
+/** Only what comes before the roll says what the roll can use. */
 const isBefore = (phase: Phase): boolean => PHASES.indexOf(phase) < PHASES.indexOf('roll');
 
 function isCannot(option: string, { procedure, run }: ParachuteQuestion): boolean {
@@ -50,7 +48,7 @@ function isCannot(option: string, { procedure, run }: ParachuteQuestion): boolea
     .some(({ id, when }) => when && optionsIn(when).includes(option) && wasCannot(id, run));
 }
 
-/** What was said of a step last, in the last of its phase's passes that it was reached in. */
+/** The last word on a step, in the last pass of its phase that reached it. */
 function wasCannot(step: StepId, run: Run | null): boolean {
   if (run === null) return false;
   for (let pass = Math.max(...Object.values(run.passes)); pass > 0; pass -= 1) {

@@ -1,4 +1,4 @@
-/** What works out today's numbers, loaded once the first answer stands. */
+/** The code behind today's numbers, loaded after the first answer. */
 
 export { taxiTurn } from '../aircraft/taxiTurn';
 export { airOf } from './air';

@@ -20,51 +20,51 @@ import type { Memo } from './memo';
 import { type Getters, type LateParts, present, type Sources } from './sources';
 import type { TodayBrief } from './today';
 
-/** Where the aircraft stands, and what may be rolled on. */
+/** Where the aircraft stands, and what it may roll on. */
 export interface Standing {
-  /** The stand: the one the pilot named, or the only one there is. */
+  /** The stand the pilot named, or the only one. */
   readonly stand: NodeId | null;
-  /** Where the pilot put the aircraft on the plan, on this route; null where it was put nowhere. */
+  /** Where the pilot put the aircraft on this route; null if nowhere. */
   readonly placed: NodeId | null;
-  /** Where the route to the runway begins; null where only the pilot can know. */
+  /** Where the route to the runway begins; null if only the pilot can know. */
   readonly from: NodeId | null;
   readonly rules: TaxiRules;
 }
 
 /** The route on the ground. */
 export interface OnTheGround {
-  /** To the runway in use; null for a landing, and before the code or a field is there. */
+  /** To the runway in use; null for a landing, and without code or field. */
   readonly out: RouteOut | null;
-  /** From where a landing leaves the runway to the stand; null for a take-off. */
+  /** From the exit after landing to the stand; null for a take-off. */
   readonly back: RouteIn | null;
-  /** The route that is taken; null where there is none, and `fault` says why. */
+  /** The route taken; null if none, and `fault` says why. */
   readonly route: Route | null;
   readonly fault: TaxiFault | null;
-  /** The route as it is told; empty where there is none. */
+  /** The route in items to tell; empty if none. */
   readonly told: readonly Told[];
-  /** The turns of the route, with the speed for each. */
+  /** Its turns, with the speed for each. */
   readonly turns: readonly Turn[];
-  /** Where the aircraft is on the route, by the points passed; null without a route. */
+  /** Progress along the route by points passed; null without one. */
   readonly progress: Progress | null;
-  /** The turn that comes next; null where none does. */
+  /** Null if no turn is left. */
   readonly nextTurn: Turn | null;
-  /** The crossing that comes next; null where none does. */
+  /** Null if no crossing is left. */
   readonly nextCrossing: Crossing | null;
-  /** How long the route takes, and how long it has taken; null without a route. */
+  /** Time the route takes and has taken; null without one. */
   readonly pace: Pace | null;
-  /** What the calls are made of; null without a field. */
+  /** What calls are made of; null without a field. */
   readonly callFacts: CallFacts | null;
-  /** All calls, in the order they come. */
+  /** All calls, in order. */
   readonly calls: readonly Call[];
-  /** The call that comes next. */
+  /** Null if no call is left. */
   readonly dueCall: Call | null;
 }
 
 /** Seconds. */
 export interface Pace {
-  /** Since the watch was started; null before. */
+  /** Since the watch started; null before. */
   readonly elapsedS: number | null;
-  /** The whole way, and what is left of it, at taxi speed; null where that is not known. */
+  /** At taxi speed, for the whole route and what is left of it; null if unknown. */
   readonly expectedS: number | null;
   readonly leftS: number | null;
 }
@@ -79,13 +79,13 @@ export function standOf(field: Field | null, named: NodeId | null): NodeId | nul
   return stands.length === 1 ? (stands[0]?.id ?? null) : null;
 }
 
-/** What stopped on the runway, or has landed, stands on no stand until the pilot says so. */
+/** After stopping on the runway or landing, no stand counts until the pilot names one. */
 export function isOffStand(stamps: readonly Pick<Stamp, 'what'>[]): boolean {
   const last = stamps.at(-1)?.what;
   return last === 'stopping' || last === 'landed';
 }
 
-/** Where the aircraft stands: what must be known before an end is chosen. */
+/** Where the aircraft stands, needed before an end is chosen. */
 export function standingOf(
   { sortie, documents, parts }: Sources,
   taxiClosed: () => Inputs['taxiClosed'],
@@ -111,10 +111,9 @@ export function standingOf(
   };
 }
 
-/** What the route on the ground is worked out from. */
 interface RouteSources extends Getters<Standing> {
   readonly purpose: () => Purpose;
-  /** The end in use, before there is a wind too. */
+  /** The end in use, even without a wind. */
   readonly using: () => Designator | null;
   readonly today: () => TodayBrief | null;
 }
@@ -211,7 +210,7 @@ export function routeOf(
   };
 }
 
-/** From the threshold to where today's landing is at rest, m: expected, else the run of the aircraft's document. */
+/** From the threshold to where today's landing stops, m: expected, else the book's run. */
 function landingLengthM(today: TodayBrief | null, aircraft: Aircraft | null): number | null {
   const expected = today?.landing.expected;
   const neededM = expected?.because === null ? expected.figures.neededM.value : null;

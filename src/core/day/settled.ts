@@ -1,4 +1,4 @@
-/** What the field, the date, the weather and the pilot's choices settle before there is a wind. */
+/** What field, date, weather and the pilot's choices settle before there is a wind. */
 
 import type { Aircraft } from '../aircraft/aircraft';
 import type { Field } from '../airfield/field';
@@ -11,7 +11,6 @@ import { type Closure, closes } from '../weather/closure';
 import type { Conditions } from './conditions';
 import type { LengthsNeeded } from './lengths';
 
-/** What is settled before there is a wind. */
 export interface SettledFacts
   extends Pick<Conditions, 'surface' | 'variation' | 'sun' | 'controlled'> {
   readonly field: Field | null;
@@ -19,25 +18,24 @@ export interface SettledFacts
   /** The smaller of the aircraft's limit for the surface and the pilot's own. */
   readonly crosswindLimit: Figure<'kt'>;
   readonly tailwindLimit: Figure<'kt'>;
-  /** What the pilot set besides: ends closed today, a preference, holding short, a limit to the gust. */
+  /** The pilot's other settings: ends closed today, preference, holding short, gust limit. */
   readonly rules: Pick<
     EndsQuestion,
     'closedToday' | 'closedByReport' | 'preferred' | 'holdShortM'
   > &
     Pick<WindLimits, 'gustSpreadKt'>;
-  /** The length needed on an end: today's, or the book's where that is not worked out; null without an aircraft. */
+  /** Length needed on an end: today's, else the book's; null without an aircraft. */
   readonly lengthNeededM: LengthsNeeded | null;
-  /** How far it is to the beginning of an end's run; null while that is not known. */
+  /** Taxi distance to the start of an end's run; null while unknown. */
   readonly taxiDistanceM: NonNullable<EndsQuestion['taxiDistanceM']> | null;
 }
 
-/** What the pilot set as limits. */
 export type LimitInputs = Pick<
   Inputs,
   'surface' | 'ownCrosswindKt' | 'ownTailwindKt' | 'ownWetCrosswindKt'
 >;
 
-/** The greatest crosswind and tailwind: the smaller of the aircraft's and the pilot's own. */
+/** Crosswind and tailwind limits: the smaller of the aircraft's and the pilot's. */
 export function windLimits(
   aircraft: Aircraft | null,
   inputs: LimitInputs,
@@ -49,17 +47,16 @@ export function windLimits(
   };
 }
 
-/** On a surface that is not dry the pilot's own limit for it counts, where there is one. */
+/** Off a dry surface, the pilot's own limit for it counts, if set. */
 const ownCrosswindKt = ({ surface, ownCrosswindKt: dryKt, ownWetCrosswindKt }: LimitInputs) =>
   surface === 'dry' ? dryKt : (ownWetCrosswindKt ?? dryKt);
 
-/** What the pilot set besides limits. */
 export type RuleInputs = Pick<
   Inputs,
   'closedToday' | 'preferred' | 'holdShortM' | 'ownGustSpreadKt'
 >;
 
-/** The rules of the day; `applies` says whether all but the wind lets the field's preference count. */
+/** The day's rules; `applies` says whether all but the wind allows the field's preference. */
 export function rulesOf(
   { closedToday, preferred, holdShortM, ownGustSpreadKt }: RuleInputs,
   field: Field | null,
@@ -103,8 +100,8 @@ function limit(aircraftKt: number | undefined, ownKt: number | null): Figure<'kt
 }
 
 /**
- * What Wind judges for: what the pilot set, else landing once airborne, until the field is left
- * again, and take-off before.
+ * What Wind judges for: as set, else landing from lift-off to the next brake release, else
+ * take-off.
  */
 export function purposeOf(inputs: Pick<Inputs, 'purpose'>, stamps: readonly Stamp[]): Purpose {
   if (inputs.purpose !== null) return inputs.purpose;

@@ -1,4 +1,4 @@
-/** The facts that steps depend on: what conditions ask for, and the live numbers in their texts. */
+/** The facts steps depend on: what conditions ask for, and live numbers in texts. */
 
 import type { Aircraft } from '../aircraft/aircraft';
 import { carriedKg, type Load, type LoadStation, usualLoad } from '../aircraft/load';
@@ -16,24 +16,23 @@ import type { WindText } from './sources';
 import type { TodayBrief } from './today';
 import type { WindAnswer } from './wind';
 
-/** What the facts are taken from. */
 export interface FactSources {
   readonly settled: SettledFacts;
   readonly wind: Pick<WindAnswer, 'using' | 'ranked' | 'inUse' | 'wind'>;
-  /** The wind in use as it was entered. */
+  /** The wind in use as entered. */
   readonly entered: WindText | null;
-  /** What the aircraft's document gives. */
+  /** From the aircraft's document. */
   readonly numbers: NumbersBrief | null;
-  /** Today's numbers, which come before the document's; null where there are none. */
+  /** Today's numbers, preferred to the document's; null if none. */
   readonly today: TodayBrief | null;
   /**
-   * Today's numbers are still on their way: until they are there, what they would change is not
-   * known, so that no step is due again for a moment after each start.
+   * Today's numbers are loading. What they would change is unknown until then, so that no step
+   * falls due again briefly after each start.
    */
   readonly awaited: boolean;
   readonly air: AirBrief | null;
   readonly load: LoadFigures | null;
-  /** Whether the way to the runway crosses another; null where the way is not known. */
+  /** Whether the route to the runway crosses another; null if unknown. */
   readonly crossesRunway: boolean | null;
   readonly procedure: Pick<Procedure, 'options'> | null;
   readonly inputs: Pick<
@@ -42,7 +41,7 @@ export interface FactSources {
   >;
 }
 
-/** The facts that steps depend on; null is what is not known. */
+/** The facts steps depend on; null if unknown. */
 export function stepFacts(sources: FactSources): Facts {
   const { settled, wind, entered, inputs, procedure, crossesRunway } = sources;
   const { sun, surface, controlled, field, aircraft } = settled;
@@ -73,7 +72,7 @@ export function stepFacts(sources: FactSources): Facts {
   };
 }
 
-/** The names of the options that are fitted, as the pilot says or else the procedure, in its order. */
+/** Names of fitted options, by the pilot or else the procedure, in its order. */
 export const fittedOptions = (
   { options = [] }: Pick<Procedure, 'options'>,
   chosen: Inputs['options'],
@@ -82,7 +81,7 @@ export const fittedOptions = (
     .filter(({ id, fitted }) => (Object.hasOwn(chosen, id) ? chosen[id] : fitted))
     .map(({ id }) => id);
 
-/** Whether a station of that kind carries anything; null where the aircraft has no load sheet. */
+/** Whether any station of a kind is loaded; null without a load sheet. */
 function carries(
   aircraft: Aircraft | null,
   given: Load | null,
@@ -102,7 +101,7 @@ function magneticOf({ field, variation }: SettledFacts, using: string | null): n
     : degreesOf(toMagnetic(end.heading, variation.value));
 }
 
-/** What the standard atmosphere had to stand in for is not told as if someone had given it. */
+/** A standard value is not passed off as one someone gave. */
 function airFacts({ air }: FactSources) {
   const isGiven = (what: AirBrief['standard'][number]) =>
     air !== null && !air.standard.includes(what);
@@ -139,7 +138,7 @@ function aircraftFacts({ settled: { aircraft }, numbers, load, inputs }: FactSou
   };
 }
 
-/** Speeds as the wind is expected to be; lengths, and what to stop by, as it is planned for. */
+/** Speeds for the expected wind; lengths, and stopping speeds, as planned. */
 function takeoffFacts({ settled: { aircraft }, numbers, today, awaited, inputs }: FactSources) {
   const expected = today?.takeoff.expected;
   const planned = today?.takeoff.planned;

@@ -1,4 +1,4 @@
-/** Last stage: where the pilot is in the steps, under the facts of the moment. */
+/** Last stage: where the pilot is in the steps, given the facts of the moment. */
 
 import type { Facts } from '../procedure/facts';
 import type { AbnormalList, Procedure } from '../procedure/procedure';
@@ -8,17 +8,16 @@ import { notThere, walkList } from '../procedure/walkList';
 import type { Inputs } from '../sortie/entry';
 import type { Run, Stamp } from '../sortie/fold';
 
-/** The steps, as they stand now. */
 export interface StepsBrief {
-  /** With the pilot's ties: steps that are done earlier stand where they are done. */
+  /** With the pilot's ties: a step done earlier stands where it is done. */
   readonly procedure: Procedure;
   readonly facts: Facts;
   readonly walk: Walk;
-  /** The list that is open, and the walk through it. */
+  /** The open list, and the walk through it. */
   readonly abnormal: {
     readonly list: AbnormalList;
     readonly walk: Walk;
-    /** Steps of it that are not there to be used, because what they build on cannot be. */
+    /** Its steps that are unusable because what they build on is. */
     readonly notThere: readonly StepRow[];
   } | null;
 }
@@ -50,10 +49,10 @@ function openList(
   return { list, walk: through, notThere: notThere(through, run) };
 }
 
-/** The steps of all phases, in order. */
+/** All phases' steps, in order. */
 export const rowsOf = ({ phases }: Walk): readonly StepRow[] => phases.flatMap(({ rows }) => rows);
 
-/** The steps of a list that could not be used if it were opened now. */
+/** The steps of a list that would be unusable if it were opened now. */
 export function notThereIn(
   { procedure, facts, walk: flown }: StepsBrief,
   listId: AbnormalList['id'],

@@ -1,42 +1,42 @@
-/** The numbers of a take-off, each with what it was worked out from. */
+/** The numbers of a take-off, each with its inputs. */
 
 import type { Aircraft } from '../aircraft/aircraft';
 import type { RunForcesN, Takeoff } from '../aircraft/takeoffAnswer';
 import { type Figure, type Known, known, unknown } from '../figure';
 
-/** What is said about a take-off, as figures that can be asked why. */
+/** A take-off's figures, each of which can be asked why. */
 export interface TakeoffFigures {
   readonly rotateKt: Figure<'kt'>;
   readonly liftOffKt: Figure<'kt'>;
-  /** To have at 50 ft. */
+  /** At 50 ft. */
   readonly safetyKt: Figure<'kt'>;
-  /** From where the roll begins to lift-off. */
+  /** From the start of the roll to lift-off. */
   readonly runM: Figure<'m'>;
   readonly to50ftM: Figure<'m'>;
   readonly toraLeftM: Figure<'m'>;
   readonly todaLeftM: Figure<'m'>;
   /** The last speed to stop from. */
   readonly lastStopKt: Figure<'kt'>;
-  /** The same without the parachute, which may fail; of an aircraft that has one. */
+  /** The same without the parachute, which may fail; only if the aircraft has one. */
   readonly lastStopBareKt: Figure<'kt'>;
-  /** From where the roll begins to rest, when stopped from it. */
+  /** From the start of the roll to rest, rejected at that speed. */
   readonly stopM: Figure<'m'>;
   readonly asdaLeftM: Figure<'m'>;
   readonly atMarkKt: Figure<'kt'>;
   /** Below this at the mark: stop. */
   readonly atMarkLeastKt: Figure<'kt'>;
-  /** The lowest speed to go on from with an engine out; of a twin. */
+  /** The lowest speed to go on from with an engine out; twins only. */
   readonly lowestGoOnKt: Figure<'kt'>;
   readonly tyreLeftKt: Figure<'kt'>;
   readonly climbKt: Figure<'kt'>;
   readonly climbPitch: Figure<'deg'>;
   readonly climbGradient: Figure<'%'>;
-  /** Over the ground, in the wind along the runway: what clears an obstacle. */
+  /** Over the ground, in the wind along the runway: this clears obstacles. */
   readonly climbGroundGradient: Figure<'%'>;
   readonly climbRate: Figure<'ft/min'>;
 }
 
-/** What the runway offers, metres from where TORA is counted; null while no end is known. */
+/** What the runway offers, metres from where TORA starts; null while no end is known. */
 export interface RunwayGiven {
   readonly toraM: number;
   readonly todaM: number;
@@ -44,12 +44,11 @@ export interface RunwayGiven {
   readonly rollsFromM: number;
 }
 
-/** The figures of a take-off that was worked out. */
 export function takeoffFigures(
   takeoff: Takeoff,
   aircraft: Aircraft,
   runway: RunwayGiven | null,
-  /** Planned run and way to 50 ft over those worked out; 1 as expected. */
+  /** Planned over computed run and distance to 50 ft; 1 as expected. */
   factor: number,
 ): TakeoffFigures {
   const { speeds, given, stop, limits, climb } = takeoff;
@@ -127,7 +126,7 @@ const runFigure = ({ run, liftOff, given, forcesN }: Takeoff): Known<'m'> =>
   known(run.runM, 'm', {
     formula: 'run',
     inputs: {
-      // A headwind beyond the speed of lift-off leaves no run.
+      // A headwind above the lift-off speed leaves no run.
       groundKt: Math.max(liftOff.groundKt, 0),
       massKg: given.massKg,
       ...forcesN.toLiftOff,
@@ -135,7 +134,7 @@ const runFigure = ({ run, liftOff, given, forcesN }: Takeoff): Known<'m'> =>
     source: given.heatCounted ? 'equation-of-motion' : 'equation-of-motion-by-density',
   });
 
-/** Times the factor for planning; as it is where there is none. */
+/** Times the planning factor, if there is one. */
 const factored = (needed: Known<'m'>, factor: number): Known<'m'> =>
   factor === 1
     ? needed
@@ -169,7 +168,7 @@ function leftOf(
   });
 }
 
-/** The bounds that the aircraft has, by the names their words have. */
+/** The aircraft's bounds, by the names in the words. */
 function boundsOf(allows: Takeoff['stop']['allowsKt']): Record<string, number> {
   const named = {
     fieldAllowsKt: allows.field,
@@ -183,7 +182,7 @@ function boundsOf(allows: Takeoff['stop']['allowsKt']): Record<string, number> {
   );
 }
 
-/** Along the roll to the speed, on for two seconds at it, and braking to rest. 14 CFR 25.109. */
+/** The roll to the speed, two seconds at it, and braking to rest. 14 CFR 25.109. */
 const stopFigure = ({ stop }: Takeoff): Known<'m'> =>
   known(stop.distanceM, 'm', {
     formula: 'accelerate-stop',
@@ -197,7 +196,7 @@ const stopFigure = ({ stop }: Takeoff): Known<'m'> =>
     source: 'accelerate-stop',
   });
 
-/** The speed that a run comes to by a distance. */
+/** The speed a run reaches by a distance. */
 const reachedKt = ({ given }: Takeoff, distance: Record<string, number>, forcesN: RunForcesN) => ({
   ...distance,
   massKg: given.massKg,

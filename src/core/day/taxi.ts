@@ -1,4 +1,4 @@
-/** The reminder for the taxi, which needs no way. */
+/** The taxi reminder, which needs no route. */
 
 import type { Aircraft } from '../aircraft/aircraft';
 import type { Field } from '../airfield/field';
@@ -6,7 +6,6 @@ import type { Figure } from '../figure';
 import type { Unit } from '../units';
 import { fromAircraft } from './given';
 
-/** What to keep in mind from the stand to the runway. */
 export interface TaxiBrief {
   readonly doNotExceedKt: Figure<'kt'>;
   readonly inTurnsKt: Figure<'kt'>;
@@ -16,13 +15,12 @@ export interface TaxiBrief {
   readonly keepRollingMost: Figure<Unit>;
   readonly afterBreakaway: string;
   readonly steering: string;
-  /** Whom to call on the ground: ground, else tower, else information, else the traffic frequency. */
+  /** Whom to call: ground, else tower, else information, else the traffic frequency. */
   readonly radio: Field['radio'][number] | null;
 }
 
 const CALLED_FIRST = ['ground', 'tower', 'information', 'traffic'] as const;
 
-/** The reminder; null without an aircraft. */
 export function taxiStage(aircraft: Aircraft | null, field: Field | null): TaxiBrief | null {
   if (aircraft === null) return null;
   const { taxi } = aircraft;

@@ -1,8 +1,8 @@
 /**
  * Today's numbers: take-off and landing at today's mass, in today's air and wind, on an end.
  *
- * Twice each: as expected, in the least headwind that the wind may have there, and as planned, with
- * half of a headwind and one and a half times a tailwind (14 CFR 25.105(d)(1)).
+ * Each twice: as expected, in the least headwind the wind may have there, and as planned, with half
+ * of a headwind and one and a half times a tailwind (14 CFR 25.105(d)(1)).
  */
 
 import type { Aircraft } from '../aircraft/aircraft';
@@ -29,7 +29,7 @@ import type { AirBrief } from './air';
 import { type LandingFigures, landingFigures } from './landingFigures';
 import { type RunwayGiven, type TakeoffFigures, takeoffFigures } from './takeoffFigures';
 
-/** What today's numbers are worked out from, but for the wind and the end. */
+/** What today's numbers need, but for wind and end. */
 export interface DayGiven {
   readonly field: Field;
   readonly aircraft: Aircraft;
@@ -38,64 +38,60 @@ export interface DayGiven {
   readonly inputs: DayInputs;
 }
 
-/** What of the pilot's choices today's numbers go by. */
+/** The pilot's choices that today's numbers depend on. */
 export interface DayInputs
   extends Pick<
       Inputs,
       'surface' | 'rollsFromM' | 'checkMarkM' | 'holdShortM' | 'noParachute' | 'load'
     >,
-    // Which end `rollsFromM` is one of; left out, whichever is asked about.
+    // The end `rollsFromM` belongs to; absent, whichever is asked about.
     Partial<Pick<Inputs, 'taxiEntry' | 'chosen'>> {
-  /** Whose factors planned lengths have; left out, the document's. */
+  /** Whose factors planned lengths use; absent, the document's. */
   readonly factors?: FactorChoice;
 }
 
-/** A take-off with its figures, or why there is none. */
 export type TakeoffToday =
   | {
       readonly because: null;
       readonly figures: TakeoffFigures;
-      /** Gates, bounds and the climb-out, for the ladder. */
+      /** For the ladder: gates, bounds and climb-out. */
       readonly raw: Takeoff;
-      /** What was asked, to be asked again for more gates. */
+      /** The question, to ask again for more gates. */
       readonly asked: TakeoffQuestion;
       readonly rollsFromM: number;
     }
   | { readonly because: NoNumbers };
 
-/** A landing's figures, or why there are none. */
 export type LandingToday =
   | {
       readonly because: null;
       readonly figures: LandingFigures;
-      /** Limits that it goes beyond. */
+      /** Limits it exceeds. */
       readonly exceeds: readonly LandingLimit[];
     }
   | { readonly because: NoNumbers };
 
-/** A limit that a landing may go beyond, beside its length. */
+/** Limits on a landing besides its length. */
 export type LandingLimit = 'brake-energy' | 'parachute' | 'tyres';
 
-/** Why there are no numbers for today. */
 export type NoNumbers = CannotCode | 'beyond-atmosphere';
 
-/** Something worked out as the wind is expected, and as it is planned for. */
+/** In the expected wind, and in the one to plan with. */
 export interface Both<T> {
   readonly expected: T;
   readonly planned: T;
 }
 
-/** Today's numbers. */
 export interface TodayBrief {
   readonly aircraft: Aircraft;
-  /** The end they are for; null while there is none: level ground without an end. */
+  /** Their end; null for level ground without an end. */
   readonly end: Designator | null;
-  /** The steady wind along it that is counted on, kt, negative from behind; null where none is known. */
+  /** Steady wind along it, kt, negative from behind; null if unknown. */
   readonly headwindKt: number | null;
   readonly load: LoadFigures;
   readonly air: AirBrief;
   readonly surface: Surface;
-  /** What planned lengths are multiplied by, and whose choice that is; stops never are. */
+  /** The factors on planned lengths, and whose choice they are; stops never have one. */
   readonly factors: {
     readonly choice: FactorChoice;
     readonly takeoff: number;
@@ -105,22 +101,21 @@ export interface TodayBrief {
   readonly landing: Both<LandingToday>;
 }
 
-/** As long as a runway could be wanted: where no end is known, lengths are not held against one. */
+/** Longer than any runway: without an end, no length is a limit. */
 const NO_END_M = 9000;
 
-/** What a take-off is asked where no length is held against it. */
 const NO_END = {
   runway: { toraM: NO_END_M, todaM: NO_END_M, asdaM: NO_END_M },
   rollsFromM: 0,
 };
 
-/** Today's numbers on an end in a wind along it; without an end, on level ground of the best kind. */
+/** Today's numbers on an end in a wind along it; without one, on level ground of the best kind. */
 export function todayStage(
   given: DayGiven,
   designator: Designator | null,
   headwindKt: number | null,
   gustSpreadKt: number,
-  /** In the direction reported, kt: what the approach speed goes by. */
+  /** In the reported direction, kt: the approach speed goes by it. */
   reportedHeadwindKt: number | null = headwindKt,
 ): TodayBrief {
   const end = endsOf(given.field).find((one) => one.designator === designator) ?? null;
@@ -157,12 +152,12 @@ export function todayStage(
   };
 }
 
-/** The speed at the mark leaves so much of the last speed to stop from unused, in steps of so many kt. */
+/** The mark rounds the last speed to stop from down to a multiple of this, kt. */
 const STOP_STEP_KT = 5;
 
 /**
- * The stop as planned: what is expected is the same stop, from the same speed and with or without the
- * parachute, in the wind as it is. From a speed of its own it could be longer than the planned one.
+ * The stop as planned. The expected one is the same stop, at the same speed and with or without the
+ * parachute, in the actual wind; at a speed of its own it could be longer than planned.
  */
 function plannedStop(given: DayGiven, end: End | null, headwindKt: number): Stop | null {
   const question = takeoffQuestion(given, end, headwindKt);
@@ -170,13 +165,12 @@ function plannedStop(given: DayGiven, end: End | null, headwindKt: number): Stop
 }
 
 /**
- * The speed that the mark keeps a stop from: the last speed to stop from as planned, down to the
- * next 5 kt. Where the field binds that speed, a stop from it to the knot would leave the mark no
- * slack at all.
+ * The speed from which the mark guarantees a stop: the planned last speed, down to the next 5 kt.
+ * Where the field binds it, a stop from it to the knot would leave the mark no slack.
  */
 const keptStopKt = ({ lastKt }: Stop): number => Math.floor(lastKt / STOP_STEP_KT) * STOP_STEP_KT;
 
-/** A take-off without a mark, or why it cannot be asked. */
+/** A take-off question without a mark, or why there is none. */
 function takeoffQuestion(
   given: DayGiven,
   end: End | null,
@@ -189,13 +183,12 @@ function takeoffQuestion(
   return { ...asked, runway, rollsFromM };
 }
 
-/** What a take-off is planned with, beside its question. */
+/** What a take-off is planned with, besides its question. */
 interface TakeoffPlan {
-  /** As planned; null where there is none. */
   readonly stop: Stop | null;
-  /** Planned run and way to 50 ft over those worked out. */
+  /** Planned over computed run and distance to 50 ft. */
   readonly factor: number;
-  /** What the mark expects and asks for in the wind as it is; null where this is that wind. */
+  /** What the mark expects and demands in the actual wind; null if this is that wind. */
   readonly mark: Pick<Check, 'expectedKt' | 'leastKt'> | null;
 }
 
@@ -253,7 +246,7 @@ const exceededIn = ({ brakes, parachute, tyre }: Landing): readonly LandingLimit
   ...(tyre === null || tyre.leftKt >= 0 ? [] : (['tyres'] as const)),
 ];
 
-/** What take-off and landing ask alike, or why it cannot be asked. */
+/** The common part of both questions, or why there is none. */
 function groundQuestion(
   { aircraft, air, inputs }: DayGiven,
   end: End | null,
@@ -278,7 +271,7 @@ function groundQuestion(
   };
 }
 
-/** The same aircraft, whose parachute nothing counts on. */
+/** The aircraft without its parachute. */
 function withoutParachute(aircraft: Aircraft): Aircraft {
   if (aircraft.performance === undefined) return aircraft;
   const { parachute: _, ...performance } = aircraft.performance;
@@ -296,7 +289,7 @@ const runwayOf = ({ given }: End, rollsFromM: number): RunwayGiven => ({
 const ldaOf = ({ designator, given }: End, { holdShortM }: DayGiven['inputs']): number =>
   Math.min(given.ldaM, holdShortM[designator] ?? given.ldaM);
 
-/** Where the roll begins on an end, metres: an intersection is one of the end it was chosen for. */
+/** Start of the roll on an end, metres: an intersection belongs to the end it was chosen for. */
 const rollsFromOn = (
   designator: Designator | null,
   { rollsFromM, ...inputs }: DayInputs,
@@ -306,9 +299,9 @@ const rollsFromOn = (
 };
 
 /**
- * What today needs on each end, planned and with its factor, for the choice between them and for
- * whoever judges one: of TORA and TODA from where the roll begins, of LDA with what the wind adds to
- * the speed; or why no length is enough.
+ * What today needs on each end, planned and with its factor, to choose between them or judge one:
+ * of TORA and TODA from the start of the roll, of LDA with the wind additive; or why no length is
+ * enough.
  */
 export function lengthsNeeded(given: DayGiven): Readonly<Record<Purpose, LengthNeeded>> {
   const ends = new Map(endsOf(given.field).map((end) => [end.designator, end]));
@@ -332,7 +325,7 @@ export function lengthsNeeded(given: DayGiven): Readonly<Record<Purpose, LengthN
         const end = ends.get(designator) ?? null;
         const question = asked(end, headwindKt, load.landingMassKg.value);
         if (typeof question === 'string') return { cannot: question };
-        // A gust that adds so much, by either rule, in no headwind.
+        // A gust that adds this much by either rule, in no headwind.
         const gustSpreadKt = rule === 'half-gust' ? 2 * additiveKt : additiveKt;
         const forSpeed = { reportedHeadwindKt: 0, gustSpreadKt };
         return landingNeeds({ ...question, ...forSpeed, factors });

@@ -1,4 +1,4 @@
-/** Sixth stage: what speaks against the runway in use, worked out once for every place. */
+/** Sixth stage: what speaks against the runway in use, worked out once for all views. */
 
 import type { Exceeded, LoadFigures } from '../aircraft/loadSheet';
 import type { Designator } from '../airfield/field';
@@ -9,7 +9,7 @@ import type { LateParts } from './sources';
 import type { LandingLimit, LandingToday, TakeoffToday, TodayBrief } from './today';
 import type { NoRanking, WindAnswer } from './wind';
 
-/** What a caution is about. In the order of their weight, worst first. */
+/** What a caution is about, worst first. */
 export const CAUTIONS = [
   'no-field',
   'no-limits',
@@ -47,38 +47,34 @@ export const CAUTIONS = [
   'not-best',
 ] as const;
 
-/** What a caution is about. */
 export type CautionCode = (typeof CAUTIONS)[number];
 
-/** What speaks against the runway, with its figure and the limit; null where there is no such number. */
+/** What speaks against the runway, with figure and limit; null where there is no number. */
 export interface Caution {
   readonly code: CautionCode;
-  /** The figure as it is, or what is the case in a word. */
+  /** The figure, or the state in a word. */
   readonly value: number | string | null;
   readonly limit: number | string | null;
 }
 
-/** The verdict. */
 export interface Verdict {
-  /** The runway it is for: the one selected, else the best; null where there is neither. */
+  /** Its runway: the selected one, else the best; null without either. */
   readonly end: Designator | null;
   readonly purpose: Purpose;
-  /** Parts still on their way. Until they are there it is being worked out, and no cautions mean nothing yet. */
+  /** Parts still loading. Until they are in, an empty list of cautions means nothing. */
   readonly awaited: readonly (keyof LateParts)[];
-  /** Parts that could not be loaded: what they would say is not among the cautions. */
+  /** Parts that failed to load: their cautions are missing. */
   readonly failed: readonly (keyof LateParts)[];
   /** Worst first. */
   readonly cautions: readonly Caution[];
 }
 
-/** What a verdict is made of. */
 export interface VerdictSources extends Pick<Verdict, 'awaited' | 'failed'> {
   readonly wind: WindAnswer;
   readonly load: LoadFigures | null;
   readonly today: TodayBrief | null;
 }
 
-/** The verdict on the runway selected, or else the best. */
 export function verdictOf({ wind, load, today, awaited, failed }: VerdictSources): Verdict {
   const { purpose, ranked } = wind;
   const end = wind.inUse ?? ranked?.best ?? null;
@@ -98,11 +94,11 @@ export function verdictOf({ wind, load, today, awaited, failed }: VerdictSources
   };
 }
 
-/** Worst first, and each thing once: the stages before may both have seen it. */
+/** Worst first, each once: two stages may report the same. */
 function inOrder(cautions: readonly Caution[]): readonly Caution[] {
   return CAUTIONS.flatMap((code) => {
     const [first, ...others] = cautions.filter((one) => one.code === code);
-    // A load may break several stations; else the first to say it is nearest to the runway.
+    // A load may break several stations; otherwise the first report is closest to the runway.
     return first === undefined ? [] : code === 'station-over' ? [first, ...others] : [first];
   });
 }
@@ -157,7 +153,7 @@ function ofLoad(exceeded: Exceeded): Caution {
 const ofToday = ({ takeoff, landing }: TodayBrief, purpose: Purpose): readonly Caution[] =>
   purpose === 'take-off' ? ofTakeoff(takeoff.planned) : ofLanding(landing.planned);
 
-/** No length is enough. The same in the same words as where there are no numbers. */
+/** No length is enough, worded as where there are no numbers. */
 function noLength(because: NoLength): Caution {
   switch (because) {
     case 'cannot-climb':

@@ -1,4 +1,4 @@
-/** What a whole report means for the day: the air, and what it makes one ask. */
+/** What a whole report means for the day: the air, and the questions it raises. */
 
 import { densityAltitudeFt, inHgFromHpa, pressureAltitudeFt } from '../earth/atmosphere';
 import { type Figure, known, unknown } from '../figure';
@@ -8,7 +8,6 @@ import { weatherNow } from '../weather/weatherNow';
 import type { Report } from '../weather/whole/report';
 import type { SettledFacts } from './settled';
 
-/** What the weather means. */
 export interface WeatherBrief {
   readonly report: Report;
   readonly now: WeatherNow;
@@ -16,17 +15,17 @@ export interface WeatherBrief {
   readonly qnhInHg: Figure<'inHg'>;
   readonly temperature: Figure<'degC'>;
   readonly pressureAltitude: Figure<'ft'>;
-  /** °C; null where the report gives none. */
+  /** °C; null if the report has none. */
   readonly dewPointC: number | null;
   readonly densityAltitude: Figure<'ft'>;
   /** Gust above the steady wind. */
   readonly gustSpread: Figure<'kt'>;
   readonly questions: readonly WeatherQuestion[];
-  /** What of the field it says is closed. */
+  /** What it says is closed. */
   readonly closure: Closure;
 }
 
-/** The weather of a report, at the field. */
+/** A report's weather at the field. */
 export function weatherStage(
   report: Report,
   { field, surface }: Pick<SettledFacts, 'field' | 'surface'>,

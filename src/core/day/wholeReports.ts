@@ -1,4 +1,4 @@
-/** What reads whole reports and says what they mean, loaded once the first answer stands. */
+/** The code that reads and explains whole reports, loaded after the first answer. */
 
 export { compareEnds } from '../runway/compare';
 export { issuedAt, newestFor } from '../weather/issued';

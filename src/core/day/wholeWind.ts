@@ -1,4 +1,4 @@
-/** The wind's answer with its figures and its ring. */
+/** The wind's answer with its figures and ring. */
 
 import type { Designator } from '../airfield/field';
 import { type RunwayRing, runwayRing } from '../runway/ring';
@@ -6,14 +6,14 @@ import { type EndFigures, endFigures } from './endFigures';
 import type { SettledFacts } from './settled';
 import type { ReadWind, WindAnswer } from './wind';
 
-/** What the wind says and what it means, with all that is drawn and can be asked for. */
+/** A wind and its meaning, with all that is drawn and can be asked for. */
 export interface WindBrief extends ReadWind, WindAnswer {
-  /** For each degree true the wind might come from, which end would be best. */
+  /** The best end for a wind from each degree true. */
   readonly ring: RunwayRing | null;
   readonly figures: ReadonlyMap<Designator, EndFigures>;
 }
 
-/** An answer with all that is drawn of it and can be asked for; the app works these out when they are. */
+/** Completes an answer; the app works these out only when they are drawn or asked for. */
 export function wholeWind(read: ReadWind, answer: WindAnswer, settled: SettledFacts): WindBrief {
   const figures = new Map<Designator, EndFigures>();
   for (const end of answer.ranked?.ends ?? []) {

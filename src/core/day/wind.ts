@@ -1,4 +1,4 @@
-/** Third stage: what the wind means for the field's runway ends. */
+/** Third stage: what the wind means for the field's ends. */
 
 import type { Designator, Field } from '../airfield/field';
 import { degreesOf, magneticDeg, type North, toMagnetic, toTrue, trueDeg } from '../angle';
@@ -10,22 +10,19 @@ import type { Wind, WindReport } from '../weather/report';
 import type { SettledFacts } from './settled';
 import type { WindText } from './sources';
 
-/** Why there is no ranking of ends. */
 export type NoRanking = 'no-field' | 'no-limits' | 'no-wind' | 'no-variation';
 
-/** A text, read. */
 export interface ReadWind {
-  /** Null where nothing was entered. */
+  /** Null if nothing was entered. */
   readonly report: WindReport | null;
-  /** The north that the report's wind is given to. */
+  /** The north the report's wind is measured from. */
   readonly north: North;
 }
 
-/** What a wind means for the ends. */
 export interface WindAnswer {
-  /** The wind that was judged; null where the text has none. */
+  /** The wind judged; null if the text has none. */
   readonly wind: Wind | null;
-  /** Where the wind comes from, to both norths, degrees; null where it has no direction, or the variation is not known. */
+  /** Degrees from either north; null without a direction, or a variation to convert it. */
   readonly fromTrueDeg: number | null;
   readonly fromMagneticDeg: number | null;
   /** The swing, true, clockwise. */
@@ -34,27 +31,24 @@ export interface WindAnswer {
   readonly ranked: RankedEnds | null;
   /** Why `ranked` is null. */
   readonly because: NoRanking | null;
-  /** The question about the ends that was asked; null where none could be. */
+  /** The question asked about the ends; null if none could be. */
   readonly question: EndsQuestion | null;
-  /** The end the pilot uses for this purpose, judged in this wind. */
+  /** The end in use for this purpose, judged in this wind. */
   readonly inUse: RankedEnd | null;
-  /** The end the pilot uses, also while there is no wind to judge it in. */
+  /** The end in use, even without a wind to judge it in. */
   readonly using: Designator | null;
 }
 
-/** What the text says. */
 export function readEnteredWind(entered: WindText | null): ReadWind {
   const report = entered === null ? null : readWindText(entered.text);
   return { report, north: report?.north === 'true' ? 'true' : (entered?.north ?? 'true') };
 }
 
-/** The other of the two. */
 export const otherNorth = (north: North): North => (north === 'true' ? 'magnetic' : 'true');
 
 /**
- * The north of a text that someone enters: what they type in, but for a spoken text, which is
- * magnetic, or true where the field's numbers are (FAA AIM 4-3-6), unless they turned it. Of no
- * effect on a whole report, which is true.
+ * The north of an entered text: as chosen on entry. A spoken text is magnetic, or true where the
+ * field's numbers are (FAA AIM 4-3-6), unless turned by hand. A whole report is true regardless.
  */
 export function northOf(
   text: string,
@@ -67,7 +61,7 @@ export function northOf(
   return turned ? otherNorth(spoken) : spoken;
 }
 
-/** What its wind means. Another text with the same wind has the same answer. */
+/** What its wind means. Texts with the same wind get the same answer. */
 export function answerWind(
   settled: SettledFacts,
   wind: Wind | null,
@@ -98,7 +92,7 @@ export function answerWind(
   };
 }
 
-/** The question about the ends, or why it cannot be asked. */
+/** The question about the ends, or why it can't be asked. */
 export function windQuestion(
   settled: SettledFacts,
   wind: Wind | null,
@@ -111,7 +105,7 @@ export function windQuestion(
   if (field === null) return 'no-field';
   if (crosswindLimit.value === null || tailwindLimit.value === null) return 'no-limits';
   if (wind === null) return 'no-wind';
-  // A true wind can be judged without variation; only headings to magnetic north are then unknown.
+  // A true wind needs no variation; only magnetic headings are then unknown.
   const directed = wind.fromDeg !== null && wind.fromDeg !== 0 && !wind.variable;
   if (variation.value === null && north === 'magnetic' && directed) return 'no-variation';
   const { gustSpreadKt, ...ends } = rules;
@@ -130,12 +124,12 @@ export function windQuestion(
     purpose,
     variationDeg: variation.value ?? 0,
     ...(lengthNeededM === null ? {} : { lengthNeededM: lengthNeededM[purpose] }),
-    // Only the way out begins where the aircraft is; the way in begins where it will have stopped.
+    // The taxi out begins where the aircraft is; the taxi in, where it will have stopped.
     ...(taxiDistanceM === null || purpose === 'landing' ? {} : { taxiDistanceM }),
   };
 }
 
-/** Where a wind comes from, to both norths, and its swing, true. */
+/** A wind's direction to both norths, and its true swing. */
 export function windDirections(wind: Wind | null, north: North, variation: number | null) {
   const inTrue = (deg: number): number | null => {
     if (north === 'true') return degreesOf(trueDeg(deg));
