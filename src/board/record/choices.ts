@@ -32,11 +32,15 @@ export function fitOption(id: string, fitted: boolean): void {
 /** Stands, stretches and entries of one field mean nothing on another. */
 const NO_ROUTE = { stand: null, taxiClosed: [], taxiEntry: null, taxiVia: null, rollsFromM: 0 };
 
+/** What a field is like today means nothing on another, nor on another sortie. */
+export const NO_CONDITIONS = { surface: 'dry', ownQnhHpa: null, ownTemperatureC: null } as const;
+
 /** Switches to another field; an end of the old one can't stay in use. */
 export function chooseField(field: ListedField): void {
   if (field.hash === inputs.value.field) return;
   const first = inputs.value.field === null;
-  const entries = add({ kind: 'set', inputs: { field: field.hash, chosen: null, ...NO_ROUTE } });
+  const elsewhere = first ? NO_ROUTE : { ...NO_ROUTE, ...NO_CONDITIONS };
+  const entries = add({ kind: 'set', inputs: { field: field.hash, chosen: null, ...elsewhere } });
   if (!first) undoable.value = { what: 'field', entries };
 }
 

@@ -32,6 +32,7 @@ import { steps } from '../flight/flight';
 import { wallNowMs } from '../flight/time';
 import { openPlace } from '../places';
 import { add, addTo, undoable } from '../record/adding';
+import { NO_CONDITIONS } from '../record/choices';
 import { seal } from '../record/sealing';
 import { resume } from './interruption';
 
@@ -218,7 +219,7 @@ export function endSortie(): void {
     .reverse();
   const closing =
     run === null ? [] : add(seal(), ...open, { kind: 'close', run: run.id, leadsTo: 'end' });
-  const next: Event[] = [{ kind: 'set', inputs: kept }];
+  const next: Event[] = [{ kind: 'set', inputs: { ...kept, ...NO_CONDITIONS } }];
   if (clock !== null) {
     next.push({ kind: 'clock', sortieMs: sortieTimeMs(clock, wallNowMs()), rate: clock.rate });
   }

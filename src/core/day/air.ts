@@ -1,4 +1,7 @@
-/** The air over the field: from the pilot, else from the report, else the standard atmosphere's. */
+/**
+ * The air over the field: from the pilot or the report, whichever spoke last, else the standard
+ * atmosphere's.
+ */
 
 import { isaTemperatureK, KELVIN_AT_0_C, pressureAltitudeFt } from '../earth/atmosphere';
 import { type Figure, known, unknown } from '../figure';
@@ -13,20 +16,36 @@ export interface AirBrief {
   /** Where it is known, °C; null where the air counts as dry. */
   readonly dewPointC: number | null;
   /** What no one gave, and was taken from the standard atmosphere. */
-  readonly standard: readonly ('qnh' | 'temperature')[];
+  readonly standard: readonly Quantity[];
+  /** What the pilot typed, and a later report states too: the report's counts. */
+  readonly overruled: readonly Quantity[];
 }
+
+type Quantity = 'qnh' | 'temperature';
 
 /** Standard pressure at the sea, hPa. ICAO Doc 7488. */
 const STANDARD_HPA = 1013.25;
 
-/** The air over a field of that elevation. */
+/**
+ * The air over a field of that elevation. What the pilot typed counts, but for what is `older` than
+ * the report and stated in it too.
+ */
 export function airOf(
   elevationFt: number,
-  { ownQnhHpa, ownTemperatureC }: Pick<Inputs, 'ownQnhHpa' | 'ownTemperatureC'>,
+  own: Pick<Inputs, 'ownQnhHpa' | 'ownTemperatureC'>,
   weather: Pick<WeatherBrief, 'qnhHpa' | 'temperature' | 'dewPointC'> | null,
+  older: readonly Quantity[] = [],
 ): AirBrief {
-  const qnhHpa = ownQnhHpa ?? weather?.qnhHpa.value ?? null;
-  const temperatureC = ownTemperatureC ?? weather?.temperature.value ?? null;
+  const reported = {
+    qnh: weather?.qnhHpa.value ?? null,
+    temperature: weather?.temperature.value ?? null,
+  };
+  const typed = { qnh: own.ownQnhHpa, temperature: own.ownTemperatureC };
+  const overruled = older.filter((of) => typed[of] !== null && reported[of] !== null);
+  const ownQnhHpa = overruled.includes('qnh') ? null : typed.qnh;
+  const ownTemperatureC = overruled.includes('temperature') ? null : typed.temperature;
+  const qnhHpa = ownQnhHpa ?? reported.qnh;
+  const temperatureC = ownTemperatureC ?? reported.temperature;
   const pressureAltitude = atQnh(qnhHpa ?? STANDARD_HPA, elevationFt);
   return {
     pressureAltitude,
@@ -44,6 +63,7 @@ export function airOf(
       ...(qnhHpa === null ? (['qnh'] as const) : []),
       ...(temperatureC === null ? (['temperature'] as const) : []),
     ],
+    overruled,
   };
 }
 

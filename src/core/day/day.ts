@@ -134,10 +134,8 @@ export function day(sources: Sources, memo: Memo): Day {
         .map(({ text }) => text),
     sameData,
   );
-  const earlierReport = memo(() => {
-    const text = earlierTexts().findLast((one) => weatherIn(one) !== null);
-    return text === undefined ? null : weatherIn(text);
-  });
+  const earlierPlace = memo(() => earlierTexts().findLastIndex((one) => weatherIn(one) !== null));
+  const earlierReport = memo(() => weatherIn(earlierTexts()[earlierPlace()] ?? ''));
   const enteredReport = memo(() => weatherIn(enteredText()?.text ?? ''));
   const report = memo(() => enteredReport() ?? earlierReport());
   const windIsNewer = memo(() => report() !== null && enteredReport() === null);
@@ -176,11 +174,19 @@ export function day(sources: Sources, memo: Memo): Day {
     const of = field();
     return of === null ? null : isControlled(of);
   });
+  const typedBefore = memo(() => {
+    const { windsBefore, winds } = sortie();
+    const place = enteredReport() === null ? earlierPlace() : winds.length - 1;
+    return [
+      ...(place >= windsBefore.ownQnhHpa ? (['qnh'] as const) : []),
+      ...(place >= windsBefore.ownTemperatureC ? (['temperature'] as const) : []),
+    ];
+  }, sameData);
   const air = memo(() => {
     const [code, of] = [physics(), field()];
     return code === null || of === null
       ? null
-      : code.airOf(of.place.elevationFt, inputs(), weather());
+      : code.airOf(of.place.elevationFt, inputs(), weather(), typedBefore());
   }, sameData);
   const conditions = memo(
     (): Conditions => ({

@@ -50,6 +50,7 @@ export function runTable(
       temperature: asked(temperatureC, 'degC'),
       dewPointC: null,
       standard: [],
+      overruled: [],
     } as const;
     const { planned } = todayStage({ ...given, air }, end, headwindKt, 0).takeoff;
     return planned.because === null ? planned.figures.runM.value : null;

@@ -59,12 +59,19 @@ export interface Seal {
   readonly at: Entry['at'];
 }
 
+/** What of the air a pilot may type, beside what reports say of it. */
+const TYPED_AIR = ['ownQnhHpa', 'ownTemperatureC'] as const;
+
+type TypedAir = (typeof TYPED_AIR)[number];
+
 /** One sortie, as the record tells it. */
 export interface Sortie {
   readonly id: Id | null;
   readonly inputs: Inputs;
   /** Oldest first. */
   readonly winds: readonly EnteredWind[];
+  /** How many of them had been entered when each of these was typed last. */
+  readonly windsBefore: Readonly<Record<TypedAir, number>>;
   /** Null for the device's clock. */
   readonly clock: Clock | null;
   /** The procedure being flown; null before the first step. */
@@ -88,6 +95,7 @@ export const NO_SORTIE: Sortie = {
   id: null,
   inputs: FRESH_INPUTS,
   winds: [],
+  windsBefore: { ownQnhHpa: 0, ownTemperatureC: 0 },
   clock: null,
   run: null,
   list: null,
@@ -117,6 +125,7 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
   const lists: RunDraft[] = [];
   let endedAt: Entry['at'] | null = null;
   const winds: EnteredWind[] = [];
+  const windsBefore = { ...NO_SORTIE.windsBefore };
   const stamps: Stamp[] = [];
   const seals: Seal[] = [];
   let taxied: TaxiedPoint[] = [];
@@ -128,6 +137,7 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
       case 'set':
         inputs = { ...inputs, ...entry.inputs };
         if ('stand' in entry.inputs) taxied = [];
+        for (const typed of TYPED_AIR) if (typed in entry.inputs) windsBefore[typed] = winds.length;
         break;
       case 'wind':
         winds.push({ id, text: entry.text, north: entry.north, at });
@@ -242,6 +252,7 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
     id: begun?.sortie ?? null,
     inputs,
     winds,
+    windsBefore,
     clock,
     run,
     list: lists.at(-1) ?? null,

@@ -59,16 +59,34 @@ export function Given({ today }: { today: TodayBrief }): JSX.Element {
         </p>
       )}
       {air.standard.length > 0 && <p class={styles.taken}>{words.standardAir(air.standard)}</p>}
+      {air.overruled.map((of) => (
+        <Overruled key={of} of={of} />
+      ))}
       {load.exceeded.length > 0 && <p class={styles.short}>{words.loadExceeds}</p>}
     </section>
+  );
+}
+
+/** What was typed before the report that states it, and the key that brings it back. */
+function Overruled({ of }: { of: 'qnh' | 'temperature' }) {
+  const name = of === 'qnh' ? 'ownQnhHpa' : 'ownTemperatureC';
+  const { [name]: typed } = inputs.value;
+  if (typed === null) return null;
+  const shown = wholeNumber(typed);
+  return (
+    <p class={styles.taken}>
+      {words.overruled[of](shown)}{' '}
+      <Key onPress={() => setInputs({ [name]: typed })}>{words.useTyped(shown)}</Key>
+    </p>
   );
 }
 
 const FACTORS = ['document', 'common', 'none'] as const;
 
 /** The part of it that is entered here. */
-export function Entries(): JSX.Element {
+export function Entries({ today }: { today: TodayBrief }): JSX.Element {
   const { ownQnhHpa, ownTemperatureC, rollsFromM, checkMarkM, factors } = inputs.value;
+  const counts = (of: 'qnh' | 'temperature') => !today.air.overruled.includes(of);
   const hasParachute = documents.value.aircraft?.performance?.parachute !== undefined;
   return (
     <section>
@@ -77,7 +95,7 @@ export function Entries(): JSX.Element {
         <Key onPress={() => openSheet({ kind: 'load', over: null })}>{words.openLoad}</Key>
         <NumberField
           name={words.qnh}
-          value={ownQnhHpa}
+          value={counts('qnh') ? ownQnhHpa : null}
           least={850}
           most={1085}
           bad={words.badQnh}
@@ -86,7 +104,7 @@ export function Entries(): JSX.Element {
         />
         <NumberField
           name={words.ownTemperature}
-          value={ownTemperatureC}
+          value={counts('temperature') ? ownTemperatureC : null}
           least={-60}
           most={55}
           bad={words.badTemperature}

@@ -39,7 +39,7 @@ export function Numbers(): JSX.Element {
       <Limits brief={brief} />
       {worked !== null && (
         <>
-          <Entries />
+          <Entries today={worked} />
           <LookUps />
           <p class={styles.book}>{words.method}</p>
         </>

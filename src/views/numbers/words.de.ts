@@ -116,6 +116,12 @@ export const words: Translated<typeof english> = {
       : of[0] === 'qnh'
         ? 'QNH fehlt: Es gilt das der Standardatmosphäre.'
         : 'Die Temperatur fehlt: Es gilt die der Standardatmosphäre.',
+  overruled: {
+    qnh: (typed) => `Das QNH der Meldung gilt: Sie kam nach den eingegebenen ${typed} hPa.`,
+    temperature: (typed) =>
+      `Die Temperatur der Meldung gilt: Sie kam nach den eingegebenen ${typed} °C.`,
+  },
+  useTyped: (typed) => `${typed} nehmen`,
   loadExceeds: 'Die Beladung überschreitet eine Grenze: siehe Beladung.',
   entries: 'Für diese Werte',
   openLoad: 'Beladung',

@@ -111,6 +111,12 @@ export const words = {
       : of[0] === 'qnh'
         ? 'No QNH is given: the standard one is taken.'
         : 'No temperature is given: the standard one is taken.',
+  overruled: {
+    qnh: (typed: string) => `The report’s QNH counts: it came after the ${typed} hPa you typed.`,
+    temperature: (typed: string) =>
+      `The report’s temperature counts: it came after the ${typed} °C you typed.`,
+  },
+  useTyped: (typed: string) => `Use ${typed}`,
   loadExceeds: 'The load is beyond a limit: see the load.',
   entries: 'For these numbers',
   openLoad: 'Load',

@@ -4,27 +4,31 @@ import { describe, expect, test } from 'vitest';
 import { settledSources } from '../../../src/core/day/askDay';
 import { day } from '../../../src/core/day/day';
 import { plainMemo } from '../../../src/core/day/memo';
-import { FRESH_INPUTS } from '../../../src/core/sortie/entry';
-import { NO_SORTIE } from '../../../src/core/sortie/fold';
+import type { Inputs } from '../../../src/core/sortie/entry';
+import { foldSortie } from '../../../src/core/sortie/fold';
+import { written } from '../sortie/recorder';
 import { AT, documentsAt } from './moments';
 
 const TUMBREL = documentsAt('XTUM');
 const HOT = 'METAR XTUM 051850Z 31008KT CAVOK 38/12 Q1012';
 
-/** The day after these texts were entered, oldest first. */
-function dayOf(...texts: readonly string[]) {
-  const at = { wallMs: AT.getTime(), sortieMs: AT.getTime() };
-  const winds = texts.map((text, i) => ({ id: `wind ${i}`, text, north: 'true' as const, at }));
-  const sources = settledSources(
-    { ...NO_SORTIE, inputs: FRESH_INPUTS, winds },
-    TUMBREL,
-    AT,
-    'failed',
+type Entered = string | Partial<Inputs>;
+
+/** The day after all that was entered: texts of winds, and what else was set, oldest first. */
+function dayOf(...entered: readonly Entered[]) {
+  const sortie = foldSortie(
+    written(
+      ...entered.map((one) =>
+        typeof one === 'string'
+          ? ({ kind: 'wind', text: one, north: 'true' } as const)
+          : ({ kind: 'set', inputs: one } as const),
+      ),
+    ),
   );
-  return day(sources, plainMemo);
+  return day(settledSources(sortie, TUMBREL, AT, 'failed'), plainMemo);
 }
 
-const temperature = (...texts: readonly string[]) => dayOf(...texts).air()?.temperature.value;
+const temperature = (...entered: readonly Entered[]) => dayOf(...entered).air()?.temperature.value;
 
 describe('a wind entered after a report', () => {
   test('replaces its wind and nothing else', () => {
@@ -66,4 +70,30 @@ test('a newer report replaces an older one, and a wind without a report leaves s
 
 test('what is typed and not yet usable takes nothing away', () => {
   expect(temperature(HOT, '3')).toBe(38);
+});
+
+describe('of what is typed and what is reported, the newer counts', () => {
+  const QNH_ONLY = 'METAR XTUM 051920Z 30006KT 9999 ///// Q1011';
+
+  test('quantity by quantity', () => {
+    const typedLast = dayOf(HOT, { ownTemperatureC: 25, ownQnhHpa: 1002 });
+    expect(typedLast.air()?.temperature.value).toBe(25);
+    expect(typedLast.air()?.overruled).toEqual([]);
+    const reportedLast = dayOf({ ownTemperatureC: 25, ownQnhHpa: 1002 }, HOT);
+    expect(reportedLast.air()?.temperature.value).toBe(38);
+    expect(reportedLast.air()?.overruled).toEqual(['qnh', 'temperature']);
+    expect(reportedLast.air()).toEqual({ ...dayOf(HOT).air(), overruled: ['qnh', 'temperature'] });
+  });
+
+  test('and a report takes no place of what it does not state', () => {
+    const later = dayOf({ ownTemperatureC: 25, ownQnhHpa: 1002 }, QNH_ONLY);
+    expect(later.air()?.temperature.value).toBe(25);
+    expect(later.air()?.overruled).toEqual(['qnh']);
+  });
+
+  test('typed again, it counts again; a wind alone changes nothing of it', () => {
+    expect(temperature({ ownTemperatureC: 25 }, HOT, { ownTemperatureC: 25 })).toBe(25);
+    expect(temperature(HOT, { ownTemperatureC: 25 }, '33009KT')).toBe(25);
+    expect(temperature({ ownTemperatureC: 25 }, '33009KT')).toBe(25);
+  });
 });

@@ -113,3 +113,13 @@ test('two changes of one list, one close upon the other, both count', () => {
   holdShort('09', null);
   expect(inputs.value).toMatchObject({ closedToday: ['09'], holdShortM: { '27': 500 } });
 });
+
+test('what the field is like is not taken along to another, and undo brings it back', () => {
+  beginAt('XCAI', 'tussock');
+  const like = { surface: 'wet', ownQnhHpa: 1002, ownTemperatureC: 31 } as const;
+  add({ kind: 'set', inputs: like });
+  chooseField(field('XLIN'));
+  expect(inputs.value).toMatchObject({ surface: 'dry', ownQnhHpa: null, ownTemperatureC: null });
+  undoChange();
+  expect(inputs.value).toMatchObject(like);
+});
