@@ -202,6 +202,7 @@ test('the end seals, and begins the next sortie with the same field, its clock r
   tickNext();
   const before = sortie.value.id;
   pass(59_000);
+  add({ kind: 'set', inputs: { surface: 'wet', ownQnhHpa: 1002, ownTemperatureC: 31 } });
   stepping.endSortie();
   expect(sortie.value.id).not.toBe(before);
   expect(inputs.value).toMatchObject({
@@ -209,6 +210,10 @@ test('the end seals, and begins the next sortie with the same field, its clock r
     callsign: 'Gannet 1',
     chosen: null,
     supersonic: false,
+    // What the field was like is not taken along.
+    surface: 'dry',
+    ownQnhHpa: null,
+    ownTemperatureC: null,
   });
   expect(sortie.value.clock).toMatchObject({ sortieMs: at + 60_000, rate: 1 });
   expect(sortie.value.run).toBeNull();
