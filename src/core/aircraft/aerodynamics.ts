@@ -10,8 +10,8 @@ export const dynamicPressurePa = (airMps: number, densityRatio: number): number 
   0.5 * SEA_LEVEL_KG_M3 * densityRatio * airMps * airMps;
 
 /**
- * True airspeed of an indicated one on the runway and near it, m/s. Position error and compressibility
- * are left out: below 250 kt they are small.
+ * True airspeed of an indicated one near the runway, m/s. Leaves out position error and
+ * compressibility, which are small below 250 kt.
  */
 export const trueMps = (indicatedKt: number, densityRatio: number): number =>
   indicatedKt / KT_PER_MPS / Math.sqrt(densityRatio);
@@ -20,9 +20,9 @@ export const trueMps = (indicatedKt: number, densityRatio: number): number =>
 const SOUND_MPS = 340.294;
 
 /**
- * True airspeed of a calibrated one, m/s, compressibility counted: the pressure of the air stopped at
- * that speed at sea level is that of the air stopped at the Mach number here. Subsonic. ICAO Doc 7488;
- * the relation is that of Saint-Venant (value from memory).
+ * True airspeed of a calibrated one, m/s, compressibility counted: its impact pressure at sea level
+ * equals that at the Mach number here. Subsonic. ICAO Doc 7488; Saint-Venant's relation (value from
+ * memory).
  */
 export function trueFromCalibratedMps(
   calibratedKt: number,
@@ -40,10 +40,10 @@ export function trueFromCalibratedMps(
 export const indicatedKt = (airMps: number, densityRatio: number): number =>
   airMps * KT_PER_MPS * Math.sqrt(densityRatio);
 
-/** The indicated speed at which the wing carries the mass with a lift coefficient: V = √(2 W / (ρ₀ S C_L)), kt. */
+/** Indicated speed that carries the mass at a lift coefficient, kt: V = √(2 W / (ρ₀ S C_L)). */
 export const speedAtLiftKt = (massKg: number, areaM2: number, cl: number): number =>
   Math.sqrt((2 * massKg * GRAVITY) / (SEA_LEVEL_KG_M3 * areaM2 * cl)) * KT_PER_MPS;
 
-/** The lift coefficient that carries the mass at an indicated speed: C_L = 2 W / (ρ₀ S V²). */
+/** Lift coefficient that carries the mass at an indicated speed: C_L = 2 W / (ρ₀ S V²). */
 export const liftCoefficient = (massKg: number, areaM2: number, speedKt: number): number =>
   (2 * massKg * GRAVITY) / (SEA_LEVEL_KG_M3 * areaM2 * (speedKt / KT_PER_MPS) ** 2);

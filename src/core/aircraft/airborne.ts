@@ -1,6 +1,6 @@
 /**
  * From lift-off over an obstacle, and from an obstacle to touch-down: an arc and a straight line.
- * Anderson, Aircraft Performance and Design, 6.7.2 and 6.8.1 and 6.8.2.
+ * Anderson, Aircraft Performance and Design, 6.7.2, 6.8.1 and 6.8.2.
  */
 
 import { GRAVITY } from '../units';
@@ -14,19 +14,19 @@ import type { TakeoffSpeeds } from './takeoffAnswer';
 /** Load factor of the flare. Anderson, 6.8.2. */
 const FLARE_LOAD = 1.2;
 
-/** Of the greatest lift, so much is used to pull up. Anderson, 6.7.2. */
+/** Share of the greatest lift used to pull up. Anderson, 6.7.2. */
 const PULL_UP_SHARE = 0.9;
 
-/** No more than at 1.15 of the stall, 0.9 × 1.15². Anderson, 6.7.2. */
+/** The load factor at 1.15 of the stall, 0.9 × 1.15², and no more. Anderson, 6.7.2. */
 const MOST_PULL_UP = 1.19;
 
-/** With less to pull up by it first gains speed, level. */
+/** With less to spare it first accelerates level. */
 const LEAST_PULL_UP = 1.05;
 
-/** Longer than any runway, m: what needs more counts as not climbing. */
+/** Longer than any runway, m: beyond this it counts as not climbing. */
 const LONGEST_M = 10_000;
 
-/** What is gained while the speed goes from lift-off to what is had at the height. */
+/** From lift-off to a height, and the speed there. */
 export interface AtHeight {
   /** True airspeed. */
   readonly airMps: number;
@@ -35,38 +35,37 @@ export interface AtHeight {
   readonly m: number;
 }
 
-/** A moment away from the ground: height above it and the way through the air since lift-off, m. */
+/** A moment in the air: height and distance through the air since lift-off, m. */
 interface Flown {
   readonly airMps: number;
-  /** Of the path, upwards. */
+  /** Of the path, upwards, radians. */
   readonly angle: number;
   readonly heightM: number;
   readonly s: number;
   readonly airM: number;
 }
 
-/** From lift-off on: what flies, and how. */
+/** What flies after lift-off, and how. */
 interface AirSegment {
   readonly conditions: RollConditions;
   readonly speeds: TakeoffSpeeds;
   readonly power: Power;
 }
 
-/** The same, with what is worked out from it once. */
+/** The same, with what is computed once. */
 interface Prepared {
   readonly massKg: number;
   readonly liftOffMps: number;
   readonly stallMps: number;
-  /** Thrust less drag, N, at a true airspeed, the lift being so many weights. */
+  /** Thrust less drag, N, at a true airspeed and load factor. */
   readonly spareN: (airMps: number, loadFactor: number) => number;
 }
 
 /**
- * From lift-off to a height, gear and flaps as for take-off: the arc up to a climb, then that climb,
- * as steep as still gives the safety speed at the height. Every force is summed along the way, so
- * that thrust less drag pays for height and for speed: Δ(W h + ½ m V²) = ∫ (T − D) ds. Where the
- * height comes within the arc, it is faster there than it needs to be. Null where there is no such
- * climb within 10 km.
+ * From lift-off to a height, gear and flaps as for take-off: an arc, then a climb as steep as still
+ * gives the safety speed at the height. All forces are summed along the way, so that thrust less
+ * drag pays for height and speed: Δ(W h + ½ m V²) = ∫ (T − D) ds. If the arc reaches the height, it
+ * is faster there than it needs to be. Null if no such climb reaches it within 10 km.
  */
 export function flyToHeight(
   { conditions, speeds, power }: AirSegment,
@@ -87,7 +86,7 @@ export function flyToHeight(
     airM <= LONGEST_M ? { airMps, s, m: Math.max(airM - headwindMps * s, 0) } : null;
   if (arc.top !== null && arc.top.airMps >= safetyMps) return answer(arc.top);
 
-  // The longer it pulls up, the steeper it climbs, and the slower it is at the height.
+  // The longer the pull-up, the steeper the climb and the slower at the height.
   const climbAfter = (s: number) => climbed(segment, arc.after(s), heightM);
   const short = (s: number) => climbAfter(s).airMps - safetyMps;
   const turn = turnPerS(pullUp(segment, begun.airMps), 0, begun.airMps);
@@ -96,23 +95,23 @@ export function flyToHeight(
   return answer(climbAfter(zeroBetween(short, leastS, arc.mostS, NEAR_S)));
 }
 
-/** Nearer than this the end of the pull-up is not looked for, s. */
+/** Precision of the pull-up's end, s. */
 const NEAR_S = 1e-4;
 
-/** How fast a path turns up: dγ/dt = g (n − cos γ) / V. */
+/** Turn rate of a path upwards: dγ/dt = g (n − cos γ) / V. */
 const turnPerS = (loadFactor: number, angle: number, airMps: number): number =>
   (GRAVITY * (loadFactor - Math.cos(angle))) / airMps;
 
-/** The load factor that the wing gives for the pull-up at an airspeed. */
+/** Load factor the wing gives for the pull-up at an airspeed. */
 function pullUp({ stallMps }: Prepared, airMps: number): number {
   const most = PULL_UP_SHARE * (airMps / stallMps) ** 2;
   return Math.min(Math.max(most, LEAST_PULL_UP), MOST_PULL_UP);
 }
 
-/** Where the pull-up begins: at lift-off, or where the speed for it is reached, level. Null where it is not. */
+/** Where the pull-up begins: at lift-off, or once level flight is fast enough; null if never. */
 function fastEnoughToPull({ massKg, liftOffMps, stallMps, spareN }: Prepared): Flown | null {
   const pullMps = stallMps * Math.sqrt(LEAST_PULL_UP / PULL_UP_SHARE);
-  // The roll takes its first airspeed for standing still, and counts metres from that.
+  // A roll takes its first airspeed for a standstill, and counts metres from there.
   const level = { mps2: (airMps: number) => spareN(airMps, 1) / massKg };
   const { airMps, s, m } = endOf(speedUp(atRest(liftOffMps), level, pullMps));
   if (airMps < pullMps - 1e-9) return null;
@@ -121,20 +120,20 @@ function fastEnoughToPull({ massKg, liftOffMps, stallMps, spareN }: Prepared): F
 
 /** The arc up to a height. */
 interface Arc {
-  /** Where it reaches the height; null where it gets too steep or too slow before. */
+  /** Where it reaches the height; null if it gets too steep or too slow first. */
   readonly top: Flown | null;
-  /** How long it takes up to there, s. */
+  /** Duration up to there, s. */
   readonly mostS: number;
-  /** So long after it began, up to `mostS`. */
+  /** The moment this long after it began, up to `mostS`. */
   readonly after: (s: number) => Flown;
 }
 
-/** From one moment of the arc to the next, s. */
+/** Time step along the arc, s. */
 const ARC_STEP_S = 0.5;
 /** No take-off is steeper. */
 const STEEPEST = Math.PI / 4;
 
-/** Pulls up from where the speed allows it. */
+/** Pulls up from where the speed allows. */
 function pulledUp(segment: Prepared, begun: Flown, heightM: number): Arc {
   const moments: [Flown, ...Flown[]] = [begun];
   const after = (s: number): Flown => {
@@ -155,7 +154,7 @@ function pulledUp(segment: Prepared, begun: Flown, heightM: number): Arc {
   }
 }
 
-/** One step of Runge and Kutta's fourth order along the arc, in time. */
+/** One fourth-order Runge-Kutta step along the arc, in time. */
 function alongArc(segment: Prepared, from: Flown, width: number): Flown {
   const { massKg, spareN } = segment;
   let [mps2, turn] = [0, 0];
@@ -181,7 +180,7 @@ function alongArc(segment: Prepared, from: Flown, width: number): Flown {
   };
 }
 
-/** How far on a stage looks with the rates of the one before, and its weight. */
+/** How far each stage looks ahead with the last one's rates, and its weight. */
 const STAGES = [
   [0, 1 / 6],
   [1 / 2, 1 / 3],
@@ -189,13 +188,13 @@ const STAGES = [
   [1, 1 / 6],
 ] as const;
 
-/** So far a step of the climb goes, m through the air; and at most so many. */
+/** Step of the climb, m through the air, and the most steps. */
 const CLIMB_STEP_M = 150;
 const MOST_CLIMB_STEPS = 40;
 
 /**
- * Goes on from the arc to the height, the angle held: d(½ V²) / dh = (T − D) / (m sin γ) − g, by Runge
- * and Kutta's fourth order. With an airspeed of 0 where the speed is lost before.
+ * From the arc to the height at a constant angle: d(½ V²) / dh = (T − D) / (m sin γ) − g, by
+ * fourth-order Runge-Kutta. An airspeed of 0 if the speed is lost first.
  */
 function climbed({ massKg, spareN }: Prepared, from: Flown, heightM: number): Flown {
   const { angle } = from;
@@ -216,7 +215,7 @@ function climbed({ massKg, spareN }: Prepared, from: Flown, heightM: number): Fl
     const third = rate(thirdMps);
     const fourthMps = mps(half + width * third);
     half += (width / 6) * (first + 2 * second + 2 * third + rate(fourthMps));
-    // Too slow to fly, or no number: the root of less than nothing.
+    // Too slow to fly, or NaN from a negative root.
     if (!(half > from.airMps ** 2 / 8)) return { ...from, airMps: 0 };
     s += (width / 6 / sin) * (1 / firstMps + 2 / secondMps + 2 / thirdMps + 1 / fourthMps);
   }
@@ -227,13 +226,13 @@ function climbed({ massKg, spareN }: Prepared, from: Flown, heightM: number): Fl
 const arcRadiusM = (airMps: number, loadFactor: number): number =>
   (airMps * airMps) / (GRAVITY * (loadFactor - 1));
 
-/** The two parts of a landing before the wheels touch, through still air, m. */
+/** A landing before the wheels touch, in still air, m. */
 export interface Descent {
   readonly approachM: number;
   readonly flareM: number;
 }
 
-/** From a height down a straight path of an angle in degrees, flared at an airspeed. */
+/** From a height down a straight path, its angle in degrees, flared at an airspeed. */
 export function descentM(heightM: number, pathDeg: number, flareMps: number): Descent {
   const path = (pathDeg * Math.PI) / 180;
   const radiusM = arcRadiusM(flareMps, FLARE_LOAD);
@@ -244,6 +243,6 @@ export function descentM(heightM: number, pathDeg: number, flareMps: number): De
   };
 }
 
-/** Over the ground, of a way through the air flown at an airspeed into a headwind, m. */
+/** Ground distance of a distance through the air into a headwind, m. */
 export const overGroundM = (airM: number, airMps: number, headwindMps: number): number =>
   airM * (1 - headwindMps / airMps);

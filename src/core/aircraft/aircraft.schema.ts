@@ -19,7 +19,7 @@ import { loadFaults } from './loadFaults';
 import { performanceShape } from './performance.schema';
 import { performanceFaults } from './performanceFaults';
 
-/** A limit for each state of the surface, knots. */
+/** A limit for each surface state, knots. */
 const limitBySurface = v.strictObject({ dry: knots, wet: knots, contaminated: knots });
 
 const power = v.pipe(v.number(), v.minValue(0), v.maxValue(10000));
@@ -104,7 +104,7 @@ const aircraftShape = v.strictObject({
   ),
 });
 
-/** An aircraft document of the right shape, whose figures may still contradict each other. */
+/** An aircraft document of the right shape whose figures may still contradict each other. */
 export type AircraftShape = v.InferOutput<typeof aircraftShape>;
 
 /** An aircraft: masses, limits, taxi power and plain speeds, as its handbook gives them. */
@@ -112,7 +112,7 @@ export const aircraftSchema = v.pipe(
   aircraftShape,
   holdsTogether<AircraftShape>(textFaults),
   holdsTogether(aircraftFaults),
-  // What does not add up is told once the masses themselves are in order.
+  // Report what does not add up once the masses themselves are in order.
   holdsTogether(loadFaults, { onceRight: true }),
   // And what physics makes of it once the rest holds together.
   holdsTogether(performanceFaults, { onceRight: true }),

@@ -1,10 +1,10 @@
 /**
- * What the airspeed must be at a mark beside the runway.
+ * The airspeed to have at a mark beside the runway.
  *
  * The thrust is scaled down until the run just fits TORA, or until a stop from the last speed to
- * stop from just fits ASDA. The speed at the mark with so little thrust, or what today's wind lets
- * expect less 5 kt where that is more, is the least acceptable.
- * Where the field is what binds that last speed, all the thrust is needed for the stop to fit.
+ * stop from just fits ASDA. The least acceptable speed at the mark is the one with that thrust or,
+ * if higher, 5 kt below what today's wind leads one to expect. If the field limits the last speed,
+ * the stop only fits with full thrust.
  */
 
 import { indicatedKt, trueMps } from './aerodynamics';
@@ -15,29 +15,28 @@ import type { LastStop } from './stop';
 import type { Check, NoCheck } from './takeoffAnswer';
 import { type RunPlan, takeoffRoll } from './takeoffRoll';
 
-/** Nearer than this the share of the thrust is not looked for. */
+/** Precision of the share of thrust. */
 const NEAR_SHARE = 1e-4;
 
-/** Where the mark stands and what there is, metres from where the roll begins. */
+/** The mark and the lengths there are, metres from the start of the roll. */
 interface Mark {
   readonly markM: number;
   readonly toraM: number;
   readonly asdaM: number;
-  /** The last speed that will be stopped from, kt; above the last that there is, it counts as that. */
+  /** The last speed that will be stopped from, kt; capped at the last possible. */
   readonly stopFromKt: number;
-  /** What is expected there in the wind as it is, kt; null for what this run comes to. */
+  /** Expected there in the actual wind, kt; null for what this run reaches. */
   readonly expectedKt: number | null;
-  /** The least there in that wind, kt; null for 5 kt less than expected. */
+  /** The least there in that wind, kt; null for 5 kt below expected. */
   readonly leastKt: number | null;
 }
 
-/** So much below what is expected in today's wind is still as it should be. Common practice, no published source. */
+/** This far below today's expected speed is fine. Common practice, no published source. */
 const BELOW_EXPECTED_KT = 5;
 
-/** A stop that just fits may miss by this for how near the last speed is looked for, m. */
+/** A stop that just fits may miss by this, given the precision of the last speed, m. */
 const NEAR_M = 0.5;
 
-/** What the mark asks for. */
 export function checkAt(
   conditions: RollConditions,
   plan: RunPlan,
@@ -51,7 +50,7 @@ export function checkAt(
   if (markM >= endOf(run).m) return { check: null, because: 'mark-beyond-run' };
   const reachedKt = indicatedKt(momentAtM(run, markM).airMps, conditions.densityRatio);
   const lastMps = trueMps(Math.min(stopFromKt, stop.lastKt), conditions.densityRatio);
-  // What is left for getting to the last speed, once the stop has had its part.
+  // What remains to reach the last speed once the stop has its part.
   const toLastM = asdaM - fromM(lastMps);
   const liftOffMps = endOf(run).airMps;
   if (endOf(run).m > toraM || rollMomentAt(run, lastMps).m > toLastM + NEAR_M) {
@@ -66,7 +65,7 @@ export function checkAt(
   const leastForRunKt = atMarkKt(forRun.roll);
   const leastForStopKt = atMarkKt(forStop.roll);
   const byRun = leastForRunKt >= leastForStopKt;
-  // What just fits is no margin, and a headwind hides weak thrust. No more than can be stopped from.
+  // Just fitting is no margin, and a headwind hides weak thrust. Never above what can be stopped.
   const askedInWindKt = Math.max((expectedKt ?? reachedKt) - BELOW_EXPECTED_KT, leastKt ?? 0);
   const leastInWindKt = Math.min(askedInWindKt, stop.lastKt);
   const leastOfThrustKt = Math.max(leastForRunKt, leastForStopKt);
@@ -84,13 +83,12 @@ export function checkAt(
   };
 }
 
-/** A share of the thrust, and the run with it. */
 interface Shared {
   readonly share: number;
   readonly roll: Roll;
 }
 
-/** The least share of the thrust with which an airspeed is reached within a distance; `run` is that with all of it. */
+/** Least share of thrust that reaches an airspeed within a distance; `run` is with all of it. */
 function leastShare(
   withShare: (share: number) => Roll,
   run: Roll,
@@ -98,14 +96,14 @@ function leastShare(
   withinM: number,
 ): Shared {
   const whole: Shared = { share: 1, roll: run };
-  // Runs are most of the work of a take-off: the last one looked at is mostly the one that is found.
+  // Runs are most of the work, and the last one tried is usually the one found.
   let latest = whole;
   const rollWith = (share: number): Roll => {
     if (share === whole.share) return run;
     if (share !== latest.share) latest = { share, roll: withShare(share) };
     return latest.roll;
   };
-  // One over the distance goes nearly straight with thrust, and is 0 where the speed is never reached.
+  // 1 / distance is nearly linear in thrust, and 0 if the speed is never reached.
   const short = (share: number) => {
     const roll = rollWith(share);
     const m = reaches(roll, airMps) ? rollMomentAt(roll, airMps).m : Number.POSITIVE_INFINITY;

@@ -1,4 +1,4 @@
-/** The climb that the thrust holds, gear and flaps up and reheat out. */
+/** The climb the thrust sustains, gear and flaps up, reheat off. */
 
 import { GAS_CONSTANT, LAPSE_K_PER_M } from '../earth/atmosphere';
 import { GRAVITY, KT_PER_MPS, M_PER_FT } from '../units';
@@ -13,10 +13,10 @@ import type { Climb } from './takeoffAnswer';
 const KAPPA = 1.4;
 
 /**
- * What a climb costs over one at a constant true airspeed, 1 + (V / g) dV/dh, the calibrated airspeed
- * being held below the tropopause: it gains true airspeed with height, and that takes its part of the
- * spare thrust. 1.16 at Mach 0.55 and 15 °C, 1.01 at 80 kt. The inverse of the energy share factor of
- * Eurocontrol's BADA user manual, 3.1 (value from memory).
+ * What it costs in a climb below the tropopause to hold the calibrated airspeed, not the true one:
+ * 1 + (V / g) dV/dh. True airspeed grows with height and takes its part of the spare thrust. 1.16
+ * at Mach 0.55 and 15 °C, 1.01 at 80 kt. The inverse of the energy share factor in Eurocontrol's
+ * BADA user manual, 3.1 (value from memory).
  */
 export function accelerationFactor(airMps: number, temperatureK: number): number {
   const mach2 = (airMps * airMps) / (KAPPA * GAS_CONSTANT * temperatureK);
@@ -26,7 +26,7 @@ export function accelerationFactor(airMps: number, temperatureK: number): number
   return 1 + falling + stagnation ** (-1 / (KAPPA - 1)) * compressed;
 }
 
-/** Speed, pitch, gradient and rate for the mass, in the field's air, the indicated speed being held. */
+/** Speed, pitch, gradient and rate for the mass, in the field's air, at constant IAS. */
 export function climbOf(conditions: RollConditions, aircraft: Aircraft): Climb {
   const { performance, densityRatio, weightN } = conditions;
   const { areaM2, gearCd } = performance.wing;
@@ -63,8 +63,8 @@ export function climbOf(conditions: RollConditions, aircraft: Aircraft): Climb {
 }
 
 /**
- * Angle of attack for a lift coefficient with flaps up, degrees: a straight line through what the
- * wing does on its wheels and as it lifts off, less what the flaps gave there.
+ * Angle of attack at a lift coefficient with flaps up, degrees: linear through the wing on its
+ * wheels and at lift-off, less what the flaps gave there.
  */
 function alphaDeg(
   { takeoff, masses }: Aircraft,
@@ -77,6 +77,6 @@ function alphaDeg(
   return ground.alphaDeg + (cl - (ground.cl - flapsCl)) / slope;
 }
 
-/** Feet a minute down a path of an angle in degrees: at 3°, 5.3 for each knot. */
+/** Sink rate down a path, ft/min, its angle in degrees: at 3°, 5.3 per knot. */
 export const sinkFtMin = (groundKt: number, pathDeg: number): number =>
   ((groundKt / KT_PER_MPS) * Math.tan((pathDeg * Math.PI) / 180) * 60) / M_PER_FT;

@@ -1,7 +1,7 @@
 /**
- * From lift-off to climb speed. Spare thrust goes partly into height, partly into speed, in a fixed
- * proportion; gear, flaps and reheat go as their gates come. The air is taken as it is at the field, and
- * compressibility is counted: the last gates are well above 250 kt.
+ * From lift-off to climb speed. Spare thrust splits in a fixed proportion between height and speed;
+ * gear, flaps and reheat go as their gates come. The air is the field's, and compressibility
+ * counts: the last gates are well above 250 kt.
  */
 
 import { M_PER_FT } from '../units';
@@ -19,7 +19,7 @@ export interface ClimbOut {
   readonly limits: Pick<TakeoffLimits, 'gear' | 'flaps'>;
 }
 
-/** Goes on from where a run lifted off, with reheat or without. */
+/** Continues a run from lift-off, with or without reheat. */
 export function climbOutOf(
   conditions: RollConditions,
   aircraft: Aircraft,
@@ -35,7 +35,7 @@ export function climbOutOf(
   const reheatOffKt = reheat ? climb.reheatOffKt : undefined;
   const climbKt = climbSpeedKt(aircraft, conditions.massKg);
 
-  /** Where the forces change, and what is asked, in the order they come. */
+  /** Where the forces change, and the speeds asked for, in order. */
   const ends = [gearUpByKt, climb.flapsUpByKt, reheatOffKt, climbKt]
     .filter((kt) => kt !== undefined)
     .sort((a, b) => a - b);

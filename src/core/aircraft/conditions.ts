@@ -1,11 +1,10 @@
-/** The question in SI units, with what is looked up once for all forces; or why it has no answer. */
+/** The question in SI units, with what all forces share; or why it has no answer. */
 
 import { densityRatio, isaTemperatureK, KELVIN_AT_0_C } from '../earth/atmosphere';
 import { GRAVITY, KT_PER_MPS, M_PER_FT } from '../units';
 import { brakingFriction, rollingFriction } from './friction';
 import type { Cannot, CannotCode, GroundQuestion, Performance } from './performance';
 
-/** What the forces are worked out from. */
 export interface RollConditions {
   readonly performance: Performance;
   readonly massKg: number;
@@ -27,14 +26,12 @@ const MOST_SLOPE_PERCENT = 10;
 /** Stronger than anyone takes off in, kt. */
 const MOST_WIND_KT = 80;
 
-/** The answer that there is none. */
 export const cannot = (because: CannotCode): Cannot => ({ kind: 'cannot', because });
 
-/** Whether something is an answer that there is none. */
 export const isCannot = (answer: object): answer is Cannot =>
   'kind' in answer && answer.kind === 'cannot';
 
-/** The conditions of a question, for a greatest mass. */
+/** A question's conditions, for a greatest mass. */
 export function conditionsOf(
   question: GroundQuestion,
   maxKg: number,

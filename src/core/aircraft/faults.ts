@@ -1,24 +1,23 @@
-/** What keeps an aircraft document of the right shape from being used. */
+/** What makes an aircraft document of the right shape unusable. */
 
 import type { Fault, FaultKey } from '../fault';
 import type { AircraftShape } from './aircraft.schema';
 
-/** What can be wrong with an aircraft. */
 export type AircraftFault =
-  /** Two figures that go from least to most, or early to late, stand the other way round. */
+  /** Two figures from least to most, or early to late, are reversed. */
   | 'out-of-order'
   /** A limit grows as the surface gets worse. */
   | 'limit-grows'
-  /** A gate lies above the limit that it keeps clear of. */
+  /** A gate lies above the limit it keeps clear of. */
   | 'gate-above-limit'
   /** A gate without its limit, or a limit without its gate. */
   | 'gate-without-limit'
-  /** A speed to put the reheat out, but no reheat, or the other way round. */
+  /** A reheat-off speed without reheat, or the reverse. */
   | 'reheat-without-engine';
 
 type Path = readonly [FaultKey, ...FaultKey[]];
 
-/** A fault at the first figure that is below the one before it. */
+/** A fault at the first figure below its predecessor. */
 function* outOfOrder(...rising: readonly (readonly [Path, number])[]) {
   for (const [index, [path, value]] of rising.entries()) {
     const before = rising[index - 1];
@@ -78,7 +77,7 @@ function* faultsOfLimits({
     yield { path: ['climb', 'reheatOffKt'], code: 'reheat-without-engine' };
 }
 
-/** Everything that keeps the aircraft from being used; empty when it holds together. */
+/** Everything that makes the aircraft unusable; empty if it holds together. */
 export function aircraftFaults(aircraft: AircraftShape): Fault<AircraftFault>[] {
   return [...faultsOfOrder(aircraft), ...faultsOfLimits(aircraft)];
 }

@@ -1,4 +1,4 @@
-/** m dV/dt = T − D − μ (W cos θ − L) − W sin θ, on the runway and away from it. */
+/** m dV/dt = T − D − μ (W cos θ − L) − W sin θ, on the runway and in the air. */
 
 import { GRAVITY } from '../units';
 import { dynamicPressurePa, liftCoefficient, trueMps } from './aerodynamics';
@@ -7,22 +7,22 @@ import type { Motion } from './roll';
 import type { TakeoffSpeeds } from './takeoffAnswer';
 import { type Setting, thrustOf } from './thrust';
 
-/** How the engines are set, and what of them still runs. */
+/** Engine setting, and what still runs. */
 export interface Power {
   readonly setting: Setting;
-  /** Of the thrust, 0 to 1. */
+  /** Share of the thrust, 0 to 1. */
   readonly share: number;
-  /** Drag of a dead engine and of the rudder that holds it straight, m². */
+  /** Drag of a dead engine and of the rudder that offsets it, m². */
   readonly deadDragM2: number;
 }
 
-/** A force of the take-off run whose work can be counted; that of the weight follows from the slope. */
+/** A force of the run whose work can be counted; the weight's follows from the slope. */
 export type RunForce = 'thrust' | 'drag' | 'friction';
 
 /**
- * The take-off run. On all wheels up to rotation; from there the nose comes up as the speed rises,
- * so that lift carries the weight at lift-off, and drag grows with the square of how far it is up.
- * With `counted`, the work of that force over the ground is gained, J.
+ * The take-off run. On all wheels up to rotation; from there the nose rises with speed, so that
+ * lift carries the weight at lift-off and drag grows with the square of the pitch gained. With
+ * `counted`, gains that force's work over the ground, J.
  */
 export function runMotion(
   conditions: RollConditions,
@@ -56,20 +56,20 @@ export function runMotion(
   };
 }
 
-/** Counts the work that a force does over the ground, J. */
+/** Counts a force's work over the ground, J. */
 const workOf = (
   forceN: ((airMps: number) => number) | undefined,
   { headwindMps }: RollConditions,
 ): Pick<Motion, 'gainPerS'> =>
   forceN === undefined ? {} : { gainPerS: (airMps) => forceN(airMps) * (airMps - headwindMps) };
 
-/** A force of a stop whose work can be counted; that of the weight follows from the slope. */
+/** A force of a stop whose work can be counted; the weight's follows from the slope. */
 export type StopForce = 'brakes' | 'drag' | 'thrust';
 
 /**
- * Braking, from a rejected take-off (`ground`) or a landing (`rollout`): its deceleration, and as
- * what is gained the work of a force over the ground, J: the energy that goes into the brakes, unless
- * another is counted. The parachute counts as drag, up to its greatest speed.
+ * Deceleration after a rejected take-off (`ground`) or a landing (`rollout`). Gains the energy into
+ * the brakes, J, or the work of another counted force. The parachute counts as drag up to its
+ * greatest speed.
  */
 export function stopMotion(
   conditions: RollConditions,
@@ -99,19 +99,17 @@ export function stopMotion(
   };
 }
 
-/** What hangs out in the climb. */
 export interface Hanging {
   readonly gear: boolean;
   readonly flaps: boolean;
 }
 
-/** What pulls and what holds back at an airspeed away from the ground, N. */
 interface AloftN {
   readonly pullN: number;
   readonly dragN: number;
 }
 
-/** Thrust and drag away from the ground, by true airspeed in m/s. */
+/** Thrust and drag in the air, N, by true airspeed in m/s. */
 export function aloftN(
   conditions: RollConditions,
   airMps: number,
@@ -124,7 +122,7 @@ export function aloftN(
   };
 }
 
-/** Thrust less drag away from the ground, N, by true airspeed in m/s, the lift being so many weights. */
+/** Thrust less drag in the air, N, by true airspeed in m/s and load factor. */
 export function spareAloftN(
   conditions: RollConditions,
   power: Power,
@@ -149,7 +147,7 @@ function dragAloftN(
   };
 }
 
-/** The sine of the climb that the thrust could hold at an airspeed: (T − D) / W, away from the ground; at most 1. */
+/** Sine of the climb the thrust can sustain at an airspeed, (T − D) / W in the air; at most 1. */
 export function climbSine(
   conditions: RollConditions,
   airMps: number,
@@ -160,7 +158,7 @@ export function climbSine(
   return Math.min((pullN - dragN) / conditions.weightN, 1);
 }
 
-/** Speeding up in the climb-out: the climb takes its part of the spare thrust, and gains height, m. */
+/** Accelerating in the climb-out: climbing takes its share of spare thrust; gains height, m. */
 export function climbOutMotion(conditions: RollConditions, power: Power, hanging: Hanging): Motion {
   const { climbShare } = conditions.performance;
   const spare = (airMps: number) => climbSine(conditions, airMps, power, hanging);
@@ -170,6 +168,6 @@ export function climbOutMotion(conditions: RollConditions, power: Power, hanging
   };
 }
 
-/** Dynamic pressure, Pa; none from a tailwind that still overtakes the aircraft, which would only help it. */
+/** Dynamic pressure, Pa; 0 while a tailwind overtakes the aircraft, which would only help. */
 const fromAheadPa = (airMps: number, densityRatio: number): number =>
   airMps > 0 ? dynamicPressurePa(airMps, densityRatio) : 0;

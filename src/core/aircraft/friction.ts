@@ -1,12 +1,11 @@
-/** Friction of the wheels, by what they stand on. */
+/** Wheel friction by surface. */
 
 import type { Surface } from '../airfield/field';
 import type { GroundSurface, Performance } from './performance';
 
 /**
- * What softer ground adds to rolling friction. Raymer, Aircraft Design, table 17.1 (values from
- * memory): dry concrete 0.03, firm dirt 0.04, hard turf 0.05,
- * soft turf 0.07, wet grass 0.08.
+ * What soft ground adds to rolling friction. Raymer, Aircraft Design, table 17.1 (values from
+ * memory): dry concrete 0.03, firm dirt 0.04, hard turf 0.05, soft turf 0.07, wet grass 0.08.
  */
 const SOFT_ROLLING: Readonly<Record<GroundSurface, Readonly<Record<Surface, number>>>> = {
   asphalt: { dry: 0, wet: 0, contaminated: 0 },
@@ -16,8 +15,8 @@ const SOFT_ROLLING: Readonly<Record<GroundSurface, Readonly<Record<Surface, numb
 };
 
 /**
- * What is left of braking on it. The same table: dry concrete 0.3 to 0.5, firm dirt 0.3, hard turf
- * 0.4, soft turf 0.2, wet grass 0.2. What the surface's own wetness takes is the aircraft's to say.
+ * Share of braking left on it. The same table: dry concrete 0.3 to 0.5, firm dirt 0.3, hard turf
+ * 0.4, soft turf 0.2, wet grass 0.2. What a surface's own wetness takes is the aircraft's to say.
  */
 const SOFT_BRAKING: Readonly<Record<GroundSurface, number>> = {
   asphalt: 1,
@@ -34,9 +33,9 @@ export const rollingFriction = (
 ): number => rolling[surface] + SOFT_ROLLING[ground][surface];
 
 /**
- * Braking friction over the weight on wheels, rolling included. It never gets better from dry to wet
- * to contaminated, on any ground; and what a contaminant drags is not counted on to stop, since the
- * next puddle may be a bare patch. What always rolls against it is the dry ground's own.
+ * Braking friction over the weight on wheels, rolling included. On no ground does it improve from
+ * dry to wet to contaminated. Drag from a contaminant never counts towards stopping, since the next
+ * patch may be bare: what rolls against it is the dry ground's own friction.
  */
 export const brakingFriction = (
   performance: Performance,

@@ -1,4 +1,4 @@
-/** A twin that loses an engine on the runway: from which speed on it can go on. */
+/** A twin losing an engine on the runway: the speed from which it can go on. */
 
 import { indicatedKt, trueMps } from './aerodynamics';
 import { flyToHeight } from './airborne';
@@ -9,12 +9,12 @@ import { zeroBetween } from './solve';
 import type { GoOn, GoOnBound } from './takeoffAnswer';
 import { type RunPlan, SCREEN_M } from './takeoffRoll';
 
-/** Nearer than this the lowest speed is not looked for, m/s. */
+/** Precision of the lowest speed, m/s. */
 const NEAR_MPS = 0.005;
 
 /**
- * The lowest speed to go on from with one engine, run inside TORA and 50 ft inside TODA, both in
- * metres from where the roll begins. Null for an aircraft of one engine.
+ * The lowest speed to go on from with one engine, run inside TORA and 50 ft inside TODA, metres
+ * from the start of the roll. Null for a single-engined aircraft.
  */
 export function goOnFrom(
   conditions: RollConditions,

@@ -1,4 +1,4 @@
-/** Landing: speeds, distances and what stopping asks of brakes, tyres and parachute. */
+/** Landing: speeds, distances, and what stopping asks of brakes, tyres and parachute. */
 
 import { KT_PER_MPS, M_PER_FT } from '../units';
 import { speedAtLiftKt, trueMps } from './aerodynamics';
@@ -12,7 +12,7 @@ import type { Cannot, LandingQuestion } from './performance';
 import { atRest, endOf, type RollMoment, reaches, speedUp } from './roll';
 import { additiveKt } from './speeds';
 
-/** The height over the threshold, m. 14 CFR 25.125. */
+/** Height over the threshold, m. 14 CFR 25.125. */
 const THRESHOLD_M = 50 * M_PER_FT;
 
 /** The landing, or why there is none. Never throws for a question of the right type. */
@@ -83,7 +83,7 @@ export function landing(question: LandingQuestion): LandingAnswer {
   };
 }
 
-/** Only what is needed of an LDA, metres: air distance and run; null where {@link landing} has no answer. */
+/** Only the LDA needed, metres: air distance and run; null if {@link landing} has no answer. */
 export function landingNeededM(question: LandingQuestion): number | null {
   const begun = begin(question);
   if (isCannot(begun)) return null;
@@ -95,7 +95,7 @@ export function landingNeededM(question: LandingQuestion): number | null {
 interface Begun {
   readonly conditions: RollConditions;
   readonly speeds: Landing['speeds'];
-  /** From touch-down to rest, with the parachute or without; null where it does not stop. */
+  /** From touch-down to rest, with or without the parachute; null if it doesn't stop. */
   readonly stops: (withParachute: boolean, counted?: StopForce) => RollMoment | null;
 }
 
@@ -132,7 +132,7 @@ function speedsOf(
   };
 }
 
-/** From 50 ft to touch-down: over the ground, m, at true airspeeds, m/s, and what drags in the flare, N. */
+/** 50 ft to touch-down: ground distance, m, true airspeeds, m/s, and forces in the flare, N. */
 interface AirDistance {
   readonly airM: number;
   readonly approachMps: number;
@@ -142,13 +142,13 @@ interface AirDistance {
 }
 
 /**
- * From 50 ft to touch-down: flared at the mean of approach and touch-down speed, for as long as the arc
- * takes, or for as long as drag takes to bring the speed down. Null where the engines at idle pull as
- * hard as it holds back.
+ * From 50 ft to touch-down: flared at the mean of approach and touch-down speed, for as long as the
+ * arc takes or, if longer, as drag takes to bring the speed down. Null if idle thrust is as strong
+ * as the drag.
  *
- * Δ(½ m V²) = ∫ (D − T) ds, with the drag of the flaps for take-off, the most that a document has;
- * those for landing hold back more. Handbooks' air distances grow with V² as this does: an arc alone
- * hardly grows with height and heat, and is up to 8 % short of a handbook's landing on a hot day.
+ * Δ(½ m V²) = ∫ (D − T) ds, with the drag of take-off flaps, the most a document has; landing flaps
+ * have more. Handbook air distances grow with V² as this does: an arc alone hardly grows with
+ * height and heat, and is up to 8 % short of a handbook's landing on a hot day.
  */
 function airDistance(
   conditions: RollConditions,
@@ -174,13 +174,11 @@ function airDistance(
   };
 }
 
-/** As in the flare. */
 const IDLE: Power = { setting: 'idle', share: 1, deadDragM2: 0 };
 
-/** As for landing and for going around. */
 const DOWN: Hanging = { gear: true, flaps: true };
 
-/** The speed is held until the brakes bite; then they stop it. */
+/** The speed holds until the brakes bite; then they stop it. */
 function stopFrom(
   { touchdownKt }: Landing['speeds'],
   conditions: RollConditions,
@@ -203,7 +201,7 @@ function stopFrom(
   };
 }
 
-/** Each force's work over the way on which the brakes bite. */
+/** Each force's work over the distance on which the brakes bite. */
 function stopForcesN(
   { conditions, speeds, stops }: Begun,
   stopped: RollMoment,

@@ -1,4 +1,4 @@
-/** What an aircraft can be loaded with: fuel, crew, stations, and where the centre of gravity may lie. */
+/** An aircraft's load sheet: fuel, crew, stations, and where the centre of gravity may lie. */
 
 import * as v from 'valibot';
 import { described, kilograms, shortText } from '../document.schema';
@@ -6,7 +6,7 @@ import { described, kilograms, shortText } from '../document.schema';
 /** A distance from the datum, metres, positive aft. */
 const arm = v.pipe(v.number(), v.minValue(-50), v.maxValue(100));
 
-/** A mass that may be nothing, kilograms. */
+/** A mass, possibly none, kilograms. */
 const noneOrMore = v.pipe(v.number(), v.minValue(0), v.maxValue(700000));
 
 const armM = described(

@@ -2,16 +2,15 @@
 
 import type { Aircraft } from './aircraft';
 
-/** What the aircraft's document says of its loading. */
+/** How the aircraft's document describes loading. */
 export type Loading = NonNullable<Aircraft['load']>;
 
-/** A place in the aircraft that carries something. */
 export type LoadStation = Loading['stations'][number];
 
 /** What is in the aircraft. */
 export interface Load {
   readonly fuelKg: number;
-  /** By the stations' names; what is left out is empty. */
+  /** By station name; a missing one is empty. */
   readonly stations: Readonly<Record<string, number>>;
 }
 
@@ -19,13 +18,13 @@ export interface Load {
 export const carriedKg = ({ stations }: Load, { id }: Pick<LoadStation, 'id'>): number =>
   Object.hasOwn(stations, id) ? (stations[id] ?? 0) : 0;
 
-/** The load that the aircraft's book figures are for: the first preset. */
+/** The load the book figures are for: the first preset. */
 export function usualLoad({ presets }: Loading): Load {
   const [usual] = presets;
   return usual ?? { fuelKg: 0, stations: {} };
 }
 
-/** Whether two loads put the same into every tank and station. */
+/** Whether two loads fill every tank and station alike. */
 export const isSameLoad = ({ stations }: Loading, a: Load, b: Load): boolean =>
   a.fuelKg === b.fuelKg &&
   stations.every((station) => carriedKg(a, station) === carriedKg(b, station));

@@ -3,17 +3,17 @@
 /** A centre of gravity: metres aft of the datum, and the mass it is for, kg. */
 export type Balance = readonly [armM: number, massKg: number];
 
-/** Corners in order; the last is joined to the first. */
+/** Corners in order; the last joins the first. */
 export type LoadEnvelope = readonly Balance[];
 
 /** A balance this close to an edge lies on it, kg·m: far below what can be weighed. */
 const ROUNDING_KGM = 1e-6;
 
-/** Twice the area between three balances, kg·m: positive where the third lies left of the way from the first to the second. */
+/** Twice the area of a triangle, kg·m, positive if the third point is left of first to second. */
 const turn = ([armA, massA]: Balance, [armB, massB]: Balance, [armC, massC]: Balance) =>
   (armB - armA) * (massC - massA) - (massB - massA) * (armC - armA);
 
-/** Each edge, by its two corners. */
+/** Edges as pairs of corners. */
 const edgesOf = (envelope: LoadEnvelope) =>
   envelope.map((from, index) => [from, envelope[(index + 1) % envelope.length] ?? from] as const);
 
@@ -26,7 +26,7 @@ const spans = (from: Balance, to: Balance, [armM, massKg]: Balance) =>
 
 const isOnEdge = (from: Balance, to: Balance, [armM, massKg]: Balance) => {
   const off = Math.abs(turn(from, to, [armM, massKg]));
-  // A limit that is only reached is not passed, whatever the last digit says.
+  // A limit merely reached is not passed, whatever the last digit says.
   const armSlack = ROUNDING_KGM / Math.max(1, massKg);
   return (
     off <= ROUNDING_KGM &&
@@ -40,8 +40,8 @@ const isOnEdge = (from: Balance, to: Balance, [armM, massKg]: Balance) => {
 };
 
 /**
- * Whether a centre of gravity lies in the envelope or on its edge. A line from it towards the tail
- * leaves the envelope an odd number of times (the crossing number of a simple polygon).
+ * Whether a centre of gravity lies inside the envelope or on its edge: a line from it towards the
+ * tail then crosses the edges an odd number of times (crossing number of a simple polygon).
  */
 export function isInEnvelope(envelope: LoadEnvelope, at: Balance): boolean {
   const edges = edgesOf(envelope);
@@ -54,7 +54,7 @@ export function isInEnvelope(envelope: LoadEnvelope, at: Balance): boolean {
   return crossed.length % 2 === 1;
 }
 
-/** The arms between which a mass lies in the envelope, m; null where it is heavier or lighter than all of it. */
+/** Arms between which a mass lies in the envelope, m; null if heavier or lighter than all of it. */
 export function armsAt(envelope: LoadEnvelope, massKg: number): readonly [number, number] | null {
   const arms = edgesOf(envelope).flatMap(([[armA, massA], [armB, massB]]) => {
     if (!isBetween(massKg, massA, massB)) return [];
@@ -64,7 +64,7 @@ export function armsAt(envelope: LoadEnvelope, massKg: number): readonly [number
   return arms.length === 0 ? null : [Math.min(...arms), Math.max(...arms)];
 }
 
-/** Whether two edges have a point in common. */
+/** Whether two edges share a point. */
 function meet([a, b]: readonly [Balance, Balance], [c, d]: readonly [Balance, Balance]): boolean {
   const sides = [turn(a, b, c), turn(a, b, d), turn(c, d, a), turn(c, d, b)] as const;
   const [ofC, ofD, ofA, ofB] = sides;
@@ -77,7 +77,7 @@ function meet([a, b]: readonly [Balance, Balance], [c, d]: readonly [Balance, Ba
   );
 }
 
-/** Whether the corners go once round an area: no edge meets another but its neighbours at their corners, and none turns back. */
+/** Whether the corners go once round an area: edges only meet neighbours, and none turns back. */
 export function isSimple(envelope: LoadEnvelope): boolean {
   const edges = edgesOf(envelope);
   const last = edges.length - 1;

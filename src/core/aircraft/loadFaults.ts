@@ -1,4 +1,4 @@
-/** What keeps the load sheet of an aircraft document of the right shape from being used. */
+/** What makes the load sheet of a well-formed aircraft document unusable. */
 
 import { type Fault, type FaultKey, repeats } from '../fault';
 import { isReservedName } from '../reservedName';
@@ -7,39 +7,38 @@ import { carriedKg, type Load, type Loading, type LoadStation, usualLoad } from 
 import { isSimple } from './loadEnvelope';
 import { loadSheet } from './loadSheet';
 
-/** What can be wrong with a load sheet. */
 export type LoadFault =
   /** Some masses have an arm and others have none. */
   | 'arm-missing'
-  /** An envelope, but no arms to work a centre of gravity out from. */
+  /** An envelope, but no arms to compute a centre of gravity from. */
   | 'envelope-without-arms'
-  /** The envelope's edges cross, or hold nothing. */
+  /** The envelope's edges cross, or enclose nothing. */
   | 'envelope-not-simple'
-  /** Two stations have one name. */
+  /** Two stations share a name. */
   | 'station-twice'
-  /** A station bears a name that means something to the language it is kept in. */
+  /** A station's name means something to JavaScript, which stores it as a key. */
   | 'name-reserved'
-  /** A preset loads a station that there is not. */
+  /** A preset loads an unknown station. */
   | 'station-unknown'
-  /** Two choices of a station weigh the same, and so cannot be told apart. */
+  /** Two choices of a station weigh the same and can't be told apart. */
   | 'choice-twice'
-  /** A choice or a person is more than the station carries. */
+  /** A choice or a person exceeds the station's limit. */
   | 'beyond-station'
-  /** A preset has a mass that is none of the station's choices, or no whole number of people. */
+  /** A preset's mass is none of the station's choices, or no whole number of people. */
   | 'not-a-choice'
-  /** A preset is over a mass, a tank or a station, or outside the envelope. */
+  /** A preset exceeds a mass, tank or station, or leaves the envelope. */
   | 'preset-not-within'
   /** The first preset does not add up to the usual masses. */
   | 'not-usual'
-  /** It is to land with more fuel than the tanks hold. */
+  /** It must land with more fuel than the tanks hold. */
   | 'landing-fuel-over';
 
 type Found = Generator<Fault<LoadFault>>;
 
-/** The way to something in the load sheet. */
+/** Path in the load sheet. */
 const at = (...path: FaultKey[]): Fault['path'] => ['load', ...path];
 
-/** Masses that are written down one by one are the same within half a kilogram. */
+/** Masses written down separately are equal within half a kilogram. */
 const SAME_KG = 0.5;
 
 function* faultsOfArms({ emptyArmM, fuel, crew, stations, envelope }: Loading): Found {
@@ -75,7 +74,7 @@ function* faultsOfStations({ stations, fuel }: Loading): Found {
   }
 }
 
-/** Whether a station can carry just that much. */
+/** Whether a station can carry exactly that much. */
 function isChoice(station: LoadStation, kg: number): boolean {
   switch (station.kind) {
     case 'stores':
@@ -114,7 +113,7 @@ function* faultsOfUsual(aircraft: AircraftShape, loading: Loading): Found {
     yield { path: at('fuel', 'landingKg'), code: 'not-usual' };
 }
 
-/** Everything that keeps the load sheet from being used; empty when it holds together, or there is none. */
+/** Everything that makes the load sheet unusable; empty if it holds together or is absent. */
 export function loadFaults(aircraft: AircraftShape): Fault<LoadFault>[] {
   const { load } = aircraft;
   if (load === undefined) return [];

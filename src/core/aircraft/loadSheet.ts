@@ -1,58 +1,58 @@
-/** The load sheet: what the aircraft weighs, where its centre of gravity lies, and what that is beyond. */
+/** The load sheet: masses, centre of gravity, and the limits they exceed. */
 
 import { type Figure, type Known, known, unknown } from '../figure';
 import type { Aircraft } from './aircraft';
 import { carriedKg, type Load, type Loading, usualLoad } from './load';
 import { armsAt, type Balance, isInEnvelope, type LoadEnvelope } from './loadEnvelope';
 
-/** What a load is beyond, and by how much. */
+/** What a load exceeds, and by how much. */
 export type Exceeded =
   | { readonly code: 'over-max-take-off' | 'over-max-landing' | 'fuel-over'; readonly byKg: number }
   | { readonly code: 'station-over'; readonly station: string; readonly byKg: number }
-  /** There is fuel, but less than the aircraft is to land with. */
+  /** Fuel, but less than it must land with. */
   | { readonly code: 'below-landing-fuel'; readonly byKg: number }
   | { readonly code: 'no-fuel' }
   | {
       readonly code: 'outside-envelope';
       readonly at: 'take-off' | 'landing' | 'between';
-      /** Which way it is outside: `heavy` and `light` where the mass is, and null in a notch. */
+      /** The side it is outside on: `heavy` or `light` by mass, null in a notch. */
       readonly side: 'aft' | 'forward' | 'heavy' | 'light' | null;
     };
 
 /** What an aircraft weighs today. */
 export interface LoadFigures {
-  /** All but the fuel. */
+  /** Everything but fuel. */
   readonly zeroFuelKg: Figure<'kg'>;
   readonly takeoffMassKg: Figure<'kg'>;
-  /** Once the fuel is burnt down to what it is to land with. */
+  /** With fuel burnt down to what it must land with. */
   readonly landingMassKg: Figure<'kg'>;
-  /** Metres aft of the datum; null where the aircraft's document gives no arms. */
+  /** Metres aft of the datum; null if the document has no arms. */
   readonly takeoffArmM: Figure<'m'> | null;
   readonly landingArmM: Figure<'m'> | null;
-  /** The way of the centre of gravity from take-off to landing; empty where it is not known. */
+  /** Path of the centre of gravity from take-off to landing; empty if unknown. */
   readonly burn: readonly Balance[];
-  /** Empty: the load is within the limits given. */
+  /** Empty if within the limits given. */
   readonly exceeded: readonly Exceeded[];
 }
 
-/** A mass that only reaches its limit is not over it, kg: below what sums of decimals are off by. */
+/** Reaching a limit doesn't exceed it, kg: sums of decimals err by less. */
 const ROUNDING_KG = 1e-6;
 
-/** Fuel sits at its own arm, so that its burning moves the centre of gravity along a curve; so many pieces of it are looked at. */
+/** Pieces of the burn to check: fuel has its own arm, so the centre of gravity moves on a curve. */
 const PIECES = 40;
 
-/** What is aboard beside the fuel, kg and kg·m. */
+/** Everything aboard but fuel, kg and kg·m. */
 interface Dry {
   readonly crewKg: number;
   readonly carriedKg: number;
   readonly massKg: number;
-  /** Null where an arm is missing. */
+  /** Null if an arm is missing. */
   readonly momentKgM: number | null;
 }
 
 const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
 
-/** Sum of each mass times its arm; null where an arm is missing. FAA-H-8083-25, ch. 10. */
+/** Sum of mass times arm; null if an arm is missing. FAA-H-8083-25, ch. 10. */
 function momentKgM(masses: readonly (readonly [kg: number, armM: number | undefined])[]) {
   const moments = masses.flatMap(([kg, armM]) => (armM === undefined ? [] : [kg * armM]));
   return moments.length === masses.length ? sum(moments) : null;
@@ -74,9 +74,9 @@ function dryOf(emptyKg: number, { emptyArmM, crew, stations }: Loading, load: Lo
 }
 
 /**
- * What the aircraft weighs with a load, or with its usual one where none is given. A document that
- * says nothing of loading gives its usual masses. Without fuel there are no masses to take off or
- * land at: nothing is worked out from a load that cannot fly.
+ * The aircraft's masses with a load, or its usual one if null. A document without a load sheet
+ * gives its usual masses. Without fuel there are none to take off or land at: nothing is computed
+ * from a load that can't fly.
  */
 export function loadSheet(aircraft: Aircraft, given: Load | null): LoadFigures {
   const { masses, load: loading } = aircraft;
@@ -126,14 +126,14 @@ export function loadSheet(aircraft: Aircraft, given: Load | null): LoadFigures {
 const asGiven = (kg: number) =>
   known(kg, 'kg', { formula: 'as-given', inputs: { given: kg }, source: 'aircraft' });
 
-/** The moment with so much fuel, kg·m; null where an arm is missing. */
+/** Moment with this much fuel, kg·m; null if an arm is missing. */
 function momentWith(dry: Dry, { fuel }: Loading, fuelKg: number): number | null {
   return dry.momentKgM === null || fuel.armM === undefined
     ? null
     : dry.momentKgM + fuelKg * fuel.armM;
 }
 
-/** Centre of gravity: total moment by total mass. FAA-H-8083-25, ch. 10. */
+/** Centre of gravity: total moment over total mass. FAA-H-8083-25, ch. 10. */
 function armFigure(
   dry: Dry,
   loading: Loading,
@@ -191,7 +191,7 @@ function fuelAndStations({ fuel, stations }: Loading, load: Load): Exceeded[] {
   ];
 }
 
-/** Where the centre of gravity is first outside the envelope on its way, and to which side. */
+/** Where the centre of gravity first leaves the envelope, and on which side. */
 function outside({ envelope }: Loading, burn: readonly Balance[]): Exceeded[] {
   if (envelope === undefined) return [];
   const out = burn.findIndex((balance) => !isInEnvelope(envelope, balance));

@@ -1,4 +1,4 @@
-/** What a take-off or a landing asks of a runway end, by the physics. */
+/** What physics asks of a runway end for a take-off or a landing. */
 
 import type { Needs, NoNeeds } from '../runway/needs';
 import { isCannot } from './conditions';
@@ -7,9 +7,9 @@ import type { LandingQuestion, TakeoffQuestion } from './performance';
 import { takeoffLengths } from './takeoff';
 
 /**
- * What a take-off asks: its run of TORA, its way to 50 ft of TODA, both times `factor`, from where the
- * roll begins. A stop asks nothing of ASDA by itself, since the last speed to stop from is such that
- * it fits; that a twin may then not be able to go on either is told by `goOn`.
+ * A take-off needs its run within TORA and its distance to 50 ft within TODA, both times `factor`,
+ * from the start of the roll. A stop needs nothing of ASDA by itself, since the last speed to stop
+ * from is chosen to fit; `goOn` tells whether a twin could then go on either.
  */
 export function takeoffNeeds(question: TakeoffQuestion, factor: number): Needs | NoNeeds {
   const lengths = takeoffLengths(question);
@@ -32,7 +32,7 @@ export function takeoffNeeds(question: TakeoffQuestion, factor: number): Needs |
   };
 }
 
-/** What a landing asks of LDA: the distance from 50 ft to rest times `factor`, and 1.15 more where it is not dry. */
+/** A landing needs 50 ft to rest within LDA, times `factor`, and 1.15 more if not dry. */
 export function landingNeeds(question: LandingQuestion): Needs | NoNeeds {
   const answer = landing(question);
   return answer.kind === 'cannot'

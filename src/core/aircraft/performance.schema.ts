@@ -1,6 +1,6 @@
 /**
- * What physics needs to know of an aircraft beyond its plain figures. All of it can be taken or
- * fitted from a handbook's few numbers; see "fitting a profile" in DEVELOPERS.md.
+ * What physics needs of an aircraft beyond its plain figures. All of it can be taken from or fitted
+ * to a handbook's few numbers; see "fitting a profile" in DEVELOPERS.md.
  */
 
 import * as v from 'valibot';
@@ -11,7 +11,7 @@ const between = (least: number, most: number) =>
 
 const newtons = between(0, 3_000_000);
 
-/** Thrust of all engines together against true airspeed; between points it is a straight line. */
+/** Thrust of all engines together by true airspeed, linear between points. */
 const thrustCurve = v.pipe(
   v.array(v.strictTuple([knots, newtons])),
   v.minLength(2),

@@ -1,4 +1,4 @@
-/** What keeps an aircraft's physics from being used: figures that contradict each other. */
+/** What makes an aircraft's physics unusable: figures that contradict each other. */
 
 import type { Fault, FaultKey } from '../fault';
 import { speedAtLiftKt } from './aerodynamics';
@@ -7,45 +7,44 @@ import { landing } from './landing';
 import type { Performance } from './performance';
 import { runNeededM } from './takeoff';
 
-/** What can be wrong with an aircraft's physics. */
 export type PerformanceFault =
   /** A propeller on a jet, a jet with reheat without its thrust, and the like. */
   | 'thrust-not-of-engine'
-  /** Speeds of a thrust table that do not rise from 0. */
+  /** A thrust table's speeds don't rise from 0. */
   | 'thrust-out-of-order'
   /** The table ends before the climb speed. */
   | 'thrust-too-short'
-  /** The wing would stall at the lift-off speed. */
+  /** The wing would stall at lift-off speed. */
   | 'stall-above-lift-off'
-  /** The approach speed is not the reference speed that the wing gives, within 3 %. */
+  /** The approach speed differs by over 3 % from the wing's reference speed. */
   | 'approach-not-of-wing'
   /** Rotated it meets no more air, or meets it with less drag, than on all wheels. */
   | 'rotates-downwards'
-  /** Brakes hold better on a worse surface. */
+  /** Brakes grip better on a worse surface. */
   | 'braking-grows'
-  /** Drag of a gear that cannot be raised, or none of one that can. */
+  /** Drag for a gear that can't retract, or none for one that can. */
   | 'gear-without-limit'
-  /** The centre of gravity does not lie between the wheels. */
+  /** The centre of gravity is not between the wheels. */
   | 'gear-tips'
-  /** The run worked out is not the book's, within 5 %; or it never lifts off. */
+  /** The computed run is over 5 % off the book's, or it never lifts off. */
   | 'run-not-of-book'
-  /** The same of the landing run, with the parachute where there is one; or it never stops. */
+  /** The same for the landing run, with the parachute if there is one; or it never stops. */
   | 'landing-run-not-of-book'
-  /** Rotation below 1.05 of the minimum control speed. CS 25.107 (value from memory). */
+  /** Rotation below 1.05 times the minimum control speed. CS 25.107 (value from memory). */
   | 'rotates-below-control'
-  /** Rotation below 1.05 of the stall. */
+  /** Rotation below 1.05 times the stall. */
   | 'rotates-below-stall';
 
 type Found = Fault<PerformanceFault>;
 
-/** How far what is worked out may lie from the book's, as a share. */
+/** Tolerated share between computed figures and the book's. */
 const SPEED_SHARE = 0.03;
 const RUN_SHARE = 0.05;
 
 /** Rotation over minimum control speed and stall. CS 25.107 (value from memory). */
 const ROTATION_OVER = 1.05;
 
-/** Everything that keeps the physics from being used; empty when it holds together, or there is none. */
+/** Everything that makes the physics unusable; empty if it holds together or is absent. */
 export function performanceFaults(aircraft: AircraftShape): Found[] {
   const { performance } = aircraft;
   if (performance === undefined) return [];
@@ -54,7 +53,7 @@ export function performanceFaults(aircraft: AircraftShape): Found[] {
     ...faultsOfWing(aircraft, performance),
     ...faultsOnWheels(aircraft, performance),
   ];
-  // What is worked out from faulty figures says nothing.
+  // Nothing follows from faulty figures.
   return found.length > 0 ? found : [...faultsOfRun(aircraft), ...faultsOfLandingRun(aircraft)];
 }
 
@@ -131,7 +130,7 @@ function* faultsOnWheels(
   }
 }
 
-/** The conditions of the book's rows: dry, level, sea level, no wind, standard air. */
+/** A book row's conditions: dry, level, sea level, no wind, standard air. */
 const BOOK_ROW = {
   air: { pressureAltitudeFt: 0, temperatureC: 15 },
   headwindKt: 0,

@@ -1,43 +1,42 @@
 /**
- * The integrator: how long and how far it takes from one airspeed to another.
+ * The integrator: how long and how far from one airspeed to another.
  *
- * Along a runway every force depends on the airspeed alone, so the speed is what is stepped along,
- * rather than time: t = ∫ dV / a and s = ∫ (V − headwind) / a dV, each by Simpson's rule. That is
- * Runge and Kutta's fourth order for these integrals; halving the step moves a run of up to 2 km by
- * less than a thousandth. It takes as many steps for a long run as for a short one, and ends for any
- * aircraft.
+ * Along a runway every force depends on airspeed alone, so it steps in speed, not in time: t = ∫ dV
+ * / a and s = ∫ (V − headwind) / a dV, each by Simpson's rule, which is fourth-order Runge-Kutta
+ * for these integrals. Halving the step moves a run of up to 2 km by less than a thousandth. A long
+ * run takes as many steps as a short one, and every aircraft's ends.
  *
- * A stop is the same thing from rest upwards, with the deceleration in place of the acceleration.
+ * A stop is the same from rest upwards, with deceleration for acceleration.
  */
 
 export interface RollMoment {
   /** True airspeed, m/s. */
   readonly airMps: number;
-  /** Since the roll began, s and m over the ground. */
+  /** Since the roll began: s, and m over the ground. */
   readonly s: number;
   readonly m: number;
-  /** What was gained on the way: height, m, or energy in the brakes, J. */
+  /** What was gained: height, m, or energy in the brakes, J. */
   readonly gained: number;
 }
 
 /** What moves the aircraft, by true airspeed in m/s. */
 export interface Motion {
-  /** Acceleration, or deceleration of a stop, m/s². */
+  /** Acceleration, or deceleration in a stop, m/s². */
   readonly mps2: (airMps: number) => number;
-  /** What is gained in a second, where something is counted. */
+  /** Gained per second, if anything is counted. */
   readonly gainPerS?: (airMps: number) => number;
 }
 
-/** A roll: its moments in order of rising airspeed, and the headwind it met. */
+/** Moments in order of rising airspeed, and the headwind met. */
 export interface Roll {
   readonly moments: readonly [RollMoment, ...RollMoment[]];
   readonly headwindMps: number;
 }
 
-/** From one moment to the next, m/s. */
+/** Step, m/s. */
 export const STEP_MPS = 1.5;
 
-/** Below this, m/s², it counts as gaining no speed: at that, 80 m/s would take 64 km. */
+/** Below this, m/s², it no longer accelerates: 80 m/s would take 64 km. */
 const LEAST_MPS2 = 0.05;
 
 /** A roll at rest on the ground: its airspeed is the headwind. */
@@ -46,13 +45,12 @@ export const atRest = (headwindMps: number): Roll => ({
   headwindMps,
 });
 
-/** The last moment of a roll. */
 export const endOf = ({ moments }: Roll): RollMoment => moments[moments.length - 1] ?? moments[0];
 
-/** Whether the roll came as far as an airspeed. */
+/** Whether the roll reached an airspeed. */
 export const reaches = (roll: Roll, airMps: number): boolean => endOf(roll).airMps >= airMps - 1e-9;
 
-/** The roll, gone on with to an airspeed; less far where it stops gaining speed before. */
+/** Continues a roll to an airspeed, or as far as it accelerates. */
 export function speedUp(roll: Roll, motion: Motion, toMps: number, stepMps = STEP_MPS): Roll {
   const from = endOf(roll);
   const steps = Math.ceil((toMps - from.airMps) / stepMps - 1e-9);
@@ -66,7 +64,7 @@ export function speedUp(roll: Roll, motion: Motion, toMps: number, stepMps = STE
   for (let step = 1; step <= steps; step++) {
     const airMps = from.airMps + step * width;
     const middleMps = airMps - width / 2;
-    // Seconds that a metre a second more takes.
+    // Seconds per further metre a second.
     const middle = 1 / motion.mps2(middleMps);
     const last = 1 / motion.mps2(airMps);
     if (!(isGaining(first) && isGaining(middle) && isGaining(last))) break;
@@ -103,8 +101,8 @@ const simpson = (width: number, first: number, middle: number, last: number): nu
   (width / 6) * (first + 4 * middle + last);
 
 /**
- * The moment at an airspeed. Between two moments the acceleration is taken as one: the square of
- * the ground speed grows with the distance. Clamped to the ends of the roll.
+ * The moment at an airspeed, clamped to the roll. Between two moments the acceleration is constant:
+ * the square of the ground speed grows linearly with distance.
  */
 export function rollMomentAt(roll: Roll, airMps: number): RollMoment {
   const [before, after] = around(roll, ({ airMps: at }) => at, airMps);
@@ -132,7 +130,7 @@ export function momentAtM(roll: Roll, m: number): RollMoment {
   return between(before, after, now + roll.headwindMps, shareOfSpeed, share);
 }
 
-/** The roll cut off where a time is reached, as it is where it is over before. */
+/** The roll cut off at a time; whole if it ends earlier. */
 export function untilS(roll: Roll, s: number): Roll {
   if (endOf(roll).s <= s) return roll;
   const [before, after] = around(roll, ({ s: at }) => at, s);
@@ -161,7 +159,7 @@ const between = (
   gained: before.gained + shareOfWay * (after.gained - before.gained),
 });
 
-/** The two moments a value lies between; the first or last two where it lies outside. */
+/** The two moments around a value; the first or last two if it lies outside. */
 function around(
   { moments }: Roll,
   of: (moment: RollMoment) => number,

@@ -3,9 +3,9 @@
 const MOST_ROUNDS = 60;
 
 /**
- * A zero of `f` between two places at which its signs differ, to within `near`: false position as
- * modified in Illinois (Dowell and Jarratt, BIT 11, 1971). Where the signs are alike, the end whose
- * value is the smaller.
+ * A zero of `f` between two places where its signs differ, to within `near`: false position with
+ * the Illinois modification (Dowell and Jarratt, BIT 11, 1971). If the signs agree, the end with
+ * the smaller value.
  */
 export function zeroBetween(
   f: (x: number) => number,

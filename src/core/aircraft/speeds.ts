@@ -1,14 +1,14 @@
-/** Speeds for the mass: each goes with its root. Indicated, kt. */
+/** Speeds by mass, each with its root. Indicated, kt. */
 
 import { speedAtLiftKt } from './aerodynamics';
 import type { Aircraft } from './aircraft';
 import type { LandingQuestion, Performance } from './performance';
 import type { TakeoffSpeeds } from './takeoffAnswer';
 
-/** Safety speed over the stall. 14 CFR 23.53 as it was until 2017: at 50 ft no less than 1.2 V_S1. */
+/** Safety speed over the stall: at least 1.2 V_S1 at 50 ft. 14 CFR 23.53 until 2017. */
 const SAFETY_OVER_STALL = 1.2;
 
-/** The root of a mass over the one that a speed is given for. */
+/** Root of a mass over the one a speed is given for. */
 export const rootOfMass = (massKg: number, givenForKg: number): number =>
   Math.sqrt(massKg / givenForKg);
 
@@ -29,21 +29,19 @@ export function takeoffSpeeds(
   };
 }
 
-/**
- * Climb speed for a mass: the middle of the book's two at the usual mass, and between them at any.
- */
+/** Climb speed by mass: the middle of the book's two at the usual mass, always within them. */
 export function climbSpeedKt({ climb, masses }: Aircraft, massKg: number): number {
   const [least, most] = climb.speedKt;
   const forMass = ((least + most) / 2) * rootOfMass(massKg, masses.usualTakeoffKg);
   return Math.min(Math.max(forMass, least), most);
 }
 
-/** The most that wind may add to an approach speed, kt. Common practice, no published source. */
+/** The most wind may add to an approach speed, kt. Common practice, no published source. */
 const MOST_ADDITIVE_KT = 20;
 
 /**
- * What the wind adds to the reference speed, kt; by the aircraft's own rule. The headwind is the one
- * of the direction reported, as it is: see {@link LandingQuestion.reportedHeadwindKt}.
+ * What the wind adds to the reference speed, kt, by the aircraft's own rule. The headwind is that
+ * of the reported direction: see {@link LandingQuestion.reportedHeadwindKt}.
  */
 export function additiveKt(
   { landing }: Performance,
@@ -56,6 +54,6 @@ export function additiveKt(
   return Math.min(Math.max(headwindKt, 0) / 2 + gustSpreadKt, MOST_ADDITIVE_KT);
 }
 
-/** The headwind to plan with, kt: at most half of a headwind, and at least one and a half times a tailwind. 14 CFR 25.105(d)(1). */
+/** Headwind to plan with, kt: half a headwind, 1.5 times a tailwind. 14 CFR 25.105(d)(1). */
 export const plannedHeadwindKt = (headwindKt: number): number =>
   headwindKt > 0 ? headwindKt / 2 : 1.5 * headwindKt + 0;

@@ -1,9 +1,8 @@
 /**
  * The last speed to stop from.
  *
- * The speed is held for two seconds before the brakes bite, which is the distance that 14 CFR
- * 25.109(a)(1)(iv) adds. Within them the throttle comes back and any reheat dies away; from there
- * on the engines give what they give at idle.
+ * The speed holds for two seconds before the brakes bite, the distance that 14 CFR 25.109(a)(1)(iv)
+ * adds. Meanwhile the throttle comes back and any reheat dies away; after that the engines idle.
  */
 
 import { KT_PER_MPS } from '../units';
@@ -16,10 +15,10 @@ import { atRest, endOf, type Roll, rollMomentAt, speedUp } from './roll';
 import { zeroBetween } from './solve';
 import type { Stop, StopBound, TakeoffSpeeds } from './takeoffAnswer';
 
-/** How long a speed is held before the brakes bite, s. 14 CFR 25.109(a)(1)(iv). */
+/** How long the speed holds before the brakes bite, s. 14 CFR 25.109(a)(1)(iv). */
 export const HELD_S = 2;
 
-/** Nearer than this the last speed is not looked for, m/s. */
+/** Precision of the last speed, m/s. */
 const NEAR_MPS = 0.005;
 
 /** Stopping: the roll backwards, from rest up to rotation. */
@@ -28,7 +27,7 @@ interface Stopping {
   readonly parachute: boolean;
 }
 
-/** Distance and brake energy from the moment a stop is begun. */
+/** Distance and brake energy from the start of a stop. */
 const begunAt = ({ roll }: Stopping, airMps: number) => {
   const braking = rollMomentAt(roll, airMps);
   const heldM = HELD_S * Math.max(airMps - roll.headwindMps, 0);
@@ -38,13 +37,12 @@ const begunAt = ({ roll }: Stopping, airMps: number) => {
 /** The last speed to stop from, and what a stop takes. */
 export interface LastStop {
   readonly stop: Stop;
-  /** From where a stop is begun to rest, m, by true airspeed in m/s up to rotation. */
+  /** From the start of a stop to rest, m, by true airspeed in m/s up to rotation. */
   readonly fromM: (airMps: number) => number;
 }
 
 /**
- * The last speed to stop from inside an ASDA, metres from where the roll begins. Null where it would
- * not stop at all.
+ * The last speed that stops within an ASDA, metres from the start of the roll; null if none does.
  */
 export function lastStop(
   conditions: RollConditions,
@@ -69,7 +67,7 @@ export function lastStop(
   const allowed = (parachute: boolean) => {
     const top = Math.max(rotateMps, headwindMps);
     const motion = stopMotion(conditions, 'ground', parachute);
-    // Its own step ends where the parachute opens, where the deceleration jumps.
+    // A step ends where the parachute opens, because the deceleration jumps there.
     const roll = speedUp(
       speedUp(atRest(headwindMps), motion, Math.min(chuteMps, top)),
       motion,
@@ -137,10 +135,10 @@ export function lastStop(
   return { stop, fromM: (airMps) => begunAt(stopping, airMps).m };
 }
 
-/** The highest speed at which something that rises with it is not above zero; Infinity where it never is. */
+/** The highest speed where a rising `over` is not above zero; Infinity if it never is. */
 function highest(lowMps: number, highMps: number, over: (airMps: number) => number): number {
   if (over(highMps) <= 0) return Number.POSITIVE_INFINITY;
   if (over(lowMps) >= 0) return lowMps;
-  // On the near side of it: a stop from there fits.
+  // On the near side, so that a stop from there fits.
   return Math.max(zeroBetween(over, lowMps, highMps, NEAR_MPS) - NEAR_MPS, lowMps);
 }

@@ -1,4 +1,4 @@
-/** Take-off: everything that today's mass, air, wind and runway make of an aircraft's profile. */
+/** Take-off: what today's mass, air, wind and runway make of an aircraft's profile. */
 
 import { indicatedKt, trueMps } from './aerodynamics';
 import { flyToHeight } from './airborne';
@@ -95,7 +95,7 @@ export function takeoff(question: TakeoffQuestion): TakeoffAnswer {
   };
 }
 
-/** Only the stop of {@link takeoff}; null where that has no answer. */
+/** Only the stop of {@link takeoff}; null if that has no answer. */
 export function lastStopOf(question: TakeoffQuestion): Stop | null {
   const begun = begin(question);
   if (isCannot(begun)) return null;
@@ -105,26 +105,26 @@ export function lastStopOf(question: TakeoffQuestion): Stop | null {
 }
 
 /**
- * Only the run to lift-off, metres, for tables by headwind; null where {@link takeoff} has no answer.
- * `runway` and what else the run does not depend on may be left as they are.
+ * Only the run to lift-off, metres, for tables by headwind; null if {@link takeoff} has no answer.
+ * Ignores `runway` and whatever else the run doesn't depend on.
  */
 export function runNeededM(question: TakeoffQuestion): number | null {
   const begun = begin(question);
   return isCannot(begun) ? null : endOf(begun.run).m;
 }
 
-/** What a take-off asks of the lengths of a runway, and what else may forbid it. */
+/** What a take-off asks of runway lengths, and what else may forbid it. */
 export interface TakeoffLengths {
-  /** From where the roll begins, m; null where it does not climb to 50 ft. */
+  /** From the start of the roll, m; null if it doesn't climb to 50 ft. */
   readonly runM: number;
   readonly to50ftM: number | null;
   readonly liftOffGroundKt: number;
   readonly lastStopKt: number;
-  /** Null for one engine. */
+  /** Null with one engine. */
   readonly goOn: GoOn | null;
 }
 
-/** Only that of {@link takeoff}, for tables by headwind. */
+/** Only the lengths of {@link takeoff}, for tables by headwind. */
 export function takeoffLengths(question: TakeoffQuestion): TakeoffLengths | Cannot {
   const begun = begin(question);
   if (isCannot(begun)) return begun;
@@ -152,7 +152,7 @@ interface Begun {
   readonly run: Roll;
 }
 
-/** The run, which all else is worked out from. */
+/** The run, on which all else rests. */
 function begin(question: TakeoffQuestion): Begun | Cannot {
   const { aircraft, massKg, fuelKg, runway, rollsFromM, gatesKt = [], checkMark, stop } = question;
   const lengths = [runway.toraM, runway.todaM, runway.asdaM, rollsFromM, checkMark?.atM ?? 0];
@@ -177,7 +177,7 @@ const hasReheat = ({ performance: { thrust } }: RollConditions): boolean =>
 const gate = (run: Roll, speedKt: number, conditions: RollConditions): Gate =>
   gateAt(rollMomentAt(run, trueMps(speedKt, conditions.densityRatio)), conditions);
 
-/** Those asked for that lie within the run, with rotation and lift-off among them. */
+/** The gates asked for within the run, plus rotation and lift-off. */
 function gatesOf(
   { gatesKt = [] }: TakeoffQuestion,
   { conditions, run }: Begun,
@@ -191,7 +191,7 @@ function gatesOf(
   return [...asked, rotation, liftOff].sort((a, b) => a.speedKt - b.speedKt);
 }
 
-/** At 50 ft, gear and flaps as for take-off; null where it does not climb so far. */
+/** At 50 ft, gear and flaps as for take-off; null if it doesn't climb that far. */
 function at50ftOf({ conditions, plan, run }: Begun): GateAloft | null {
   const { speeds, reheat } = plan;
   const power: Power = { setting: reheat ? 'reheat' : 'full', share: 1, deadDragM2: 0 };

@@ -16,25 +16,25 @@ import {
 } from './roll';
 import type { Gate, RunForcesN, TakeoffSpeeds } from './takeoffAnswer';
 
-/** What a run needs to know beside the conditions. */
+/** What a run needs besides the conditions. */
 export interface RunPlan {
   readonly speeds: TakeoffSpeeds;
   readonly reheat: boolean;
-  /** Of the thrust, 0 to 1. */
+  /** Share of the thrust, 0 to 1. */
   readonly thrustShare: number;
-  /** For tests of the integrator's own error; m/s. */
+  /** For testing the integrator's own error; m/s. */
   readonly stepMps?: number;
-  /** Whose work the roll counts. */
+  /** The force whose work to count. */
   readonly counted?: RunForce;
 }
 
-/** Longer than any runway, m: what runs further counts as never lifting off. */
+/** Longer than any runway, m: beyond this it never lifts off. */
 export const LONGEST_M = 10_000;
 
-/** The height to have where TODA ends, m: 50 ft. Former 14 CFR 23.59. */
+/** Height at the end of TODA, m: 50 ft. Former 14 CFR 23.59. */
 export const SCREEN_M = 50 * M_PER_FT;
 
-/** The roll to lift-off; it ends sooner where the aircraft stops gaining speed. */
+/** The roll to lift-off, or for as long as the aircraft accelerates. */
 export function takeoffRoll(conditions: RollConditions, plan: RunPlan): Roll {
   const { speeds, thrustShare, stepMps, counted } = plan;
   const { densityRatio, headwindMps } = conditions;
@@ -53,12 +53,12 @@ export function takeoffRoll(conditions: RollConditions, plan: RunPlan): Roll {
   return onFull(untilS(onFull(standing, 'full'), lightUpS), 'reheat');
 }
 
-/** Seconds from brake release until reheat gives its thrust. */
+/** Seconds from brake release to reheat thrust. */
 function lightUp({ performance: { thrust } }: RollConditions): number {
   return (thrust.kind === 'jet' ? thrust.lightUpS : undefined) ?? 0;
 }
 
-/** The forces along the run from its beginning to a distance in metres: each one's work over that distance. */
+/** Mean forces over a distance from the start of the run, metres: work divided by distance. */
 export function runForcesN(
   conditions: RollConditions,
   plan: RunPlan,
@@ -76,7 +76,7 @@ export function runForcesN(
   });
 }
 
-/** Whether a roll got the aircraft into the air on anything that could be a runway. */
+/** Whether a roll lifted off within any plausible runway. */
 export const liftsOff = (
   roll: Roll,
   { speeds }: RunPlan,

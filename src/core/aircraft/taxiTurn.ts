@@ -1,25 +1,25 @@
-/** How fast an aircraft may go round a turn on the ground. */
+/** How fast an aircraft may take a turn on the ground. */
 
 import { GRAVITY, KT_PER_MPS } from '../units';
 import type { Aircraft } from './aircraft';
 
-/** Sideways acceleration that is comfortable, in g: reproduces the table of radii in ICAO Doc 9157 Part 2. */
+/** Comfortable sideways acceleration, g: reproduces the radii in ICAO Doc 9157 Part 2. */
 const COMFORT_G = 0.134;
 
-/** Of the tipping speed no more than this is used: at it, half the sideways force that tips. Common practice, no published source. */
+/** Share of tipping speed used: half the force. Common practice, no published source. */
 const TIPPING_SHARE = 0.7;
 
 /** Speeds for a turn, kt over the ground. */
 export interface TaxiTurn {
-  /** The smaller of comfort and what is left of tipping after its margin. */
+  /** The smaller of comfort and tipping with its margin. */
   readonly maxKt: number;
   readonly boundBy: 'comfort' | 'tipping';
   readonly comfortKt: number;
-  /** At this it tips over, without margin. Null for a tail wheel, which ground-loops first, and where the gear is not known. */
+  /** Tips over here, with no margin; null if unknown, or for a tail wheel, which ground-loops. */
   readonly tippingKt: number | null;
 }
 
-/** Speeds for a turn of a radius, metres; null where that is no radius. */
+/** Speeds for a turn of a radius, metres; null unless that is positive and finite. */
 export function taxiTurn(aircraft: Aircraft, radiusM: number): TaxiTurn | null {
   if (!(radiusM > 0 && radiusM < Number.POSITIVE_INFINITY)) return null;
   const comfort = comfortKt(radiusM);
@@ -37,7 +37,7 @@ export function taxiTurn(aircraft: Aircraft, radiusM: number): TaxiTurn | null {
 export const comfortKt = (radiusM: number): number =>
   Math.sqrt(COMFORT_G * GRAVITY * radiusM) * KT_PER_MPS;
 
-/** v² = g r t′ / (h cos ψ), t′ the distance of the centre of gravity from the line nose wheel to main wheel. */
+/** v² = g r t′ / (h cos ψ), t′ from the centre of gravity to the line nose to main wheel. */
 function tippingKt({ performance }: Aircraft, radiusM: number): number | null {
   if (performance === undefined || performance.gear.tailWheel) return null;
   const { trackM, wheelbaseM, cgHeightM, cgToMainM } = performance.gear;

@@ -12,13 +12,12 @@ export type Setting = 'reheat' | 'full' | 'idle';
 /** Thrust, N, by true airspeed in m/s. */
 export type ThrustN = (airMps: number) => number;
 
-/** What thrust falls with. */
 type ThrustAir = Pick<
   RollConditions,
   'performance' | 'densityRatio' | 'temperatureK' | 'standardK'
 >;
 
-/** Thrust of all engines together; `reheat` gives what `full` does where there is none. */
+/** Thrust of all engines together; without reheat, `reheat` gives what `full` does. */
 export function thrustOf(air: ThrustAir, setting: Setting): ThrustN {
   const { thrust } = air.performance;
   const share = airShare(thrust, air);
@@ -31,12 +30,12 @@ export function thrustOf(air: ThrustAir, setting: Setting): ThrustN {
 }
 
 /**
- * How thrust falls with the air. A jet's goes with density: Anderson, Aircraft Performance and Design,
- * eq. 3.19. A piston engine's power falls with height, P / P₀ = 1.132 σ − 0.132 in standard air (Gagg
- * and Ferrar 1934; the same book, eq. 3.12), and at a pressure with the root of the temperature that
- * it takes in, 1 % for 6 °C (engine makers' power charts; value from memory). A supercharger keeps the
- * former. A propeller makes thrust of it as T³ ~ ρ P², by the momentum theory of one at rest, which
- * take-off speeds are near to (Froude; textbook).
+ * How thrust falls with the air. A jet's goes with density: Anderson, Aircraft Performance and
+ * Design, eq. 3.19. A piston engine's power falls with height, P / P₀ = 1.132 σ − 0.132 in standard
+ * air (Gagg and Ferrar 1934; the same book, eq. 3.12), and at a given pressure with the root of
+ * intake temperature, 1 % per 6 °C (engine makers' power charts; value from memory). A supercharger
+ * keeps the former. A propeller turns it into thrust by T³ ~ ρ P², momentum theory at rest, which
+ * take-off speeds are near (Froude; textbook).
  */
 function airShare(
   thrust: Performance['thrust'],
@@ -53,9 +52,9 @@ function airShare(
 const DENSITY_AT_20_HOTTER = 288.15 / 308.15;
 
 /**
- * What heat takes of a jet's thrust beyond what density does: turbines are held to a temperature
- * (Mattingly, Elements of Propulsion, the throttle ratio; from memory). The document gives it at
- * ISA + 20 °C, and it grows evenly with the heat; where it does not, thrust goes with density alone.
+ * What heat takes of a jet's thrust beyond density: turbines are held to a temperature (Mattingly,
+ * Elements of Propulsion, the throttle ratio; from memory). The document gives it at ISA + 20 °C,
+ * and it grows linearly; if absent, thrust goes with density alone.
  */
 function hotShare(
   { at20Hotter }: Extract<Performance['thrust'], { kind: 'jet' }>,
@@ -65,7 +64,7 @@ function hotShare(
   return (at20Hotter / DENSITY_AT_20_HOTTER) ** (Math.max(hotterC, 0) / 20);
 }
 
-/** The value at a speed, by straight lines; below the first point and above the last it stays as it is there. */
+/** Linear interpolation at a speed, constant beyond the first and last point. */
 function onCurve(curve: Curve, kt: number): number {
   let before = curve[0];
   for (let i = 0; i < curve.length; i++) {
