@@ -19,8 +19,8 @@ export interface TakeoffUnderWay {
 }
 
 /**
- * The gates of the take-off that the last moments began; null before one, and once it was stopped
- * or has landed.
+ * The gates of the take-off that the last moments began; null before one, once it is stopped, and
+ * after landing.
  *
  * Gates of the roll count from brake release. Gates of the climb count from the expected lift-off,
  * or from the moment Airborne if that came sooner: a limit called early does no harm, one called

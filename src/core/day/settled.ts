@@ -47,7 +47,7 @@ export function windLimits(
   };
 }
 
-/** Off a dry surface, the pilot's own limit for it counts, if set. */
+/** On a surface that isn't dry, the pilot's own limit for it counts, if set. */
 const ownCrosswindKt = ({ surface, ownCrosswindKt: dryKt, ownWetCrosswindKt }: LimitInputs) =>
   surface === 'dry' ? dryKt : (ownWetCrosswindKt ?? dryKt);
 
