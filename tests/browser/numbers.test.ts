@@ -183,9 +183,11 @@ describe('Numbers', () => {
       .first()
       .click();
     await openPlace(page, 'Numbers');
-    const titles = await page.getByRole('heading', { level: 2 }).allTextContents();
-    const at = (word: RegExp) => titles.findIndex((title) => word.test(title));
-    expect(at(/^Landing/)).toBeLessThan(at(/^Take-off/));
+    const inOrder = async () => {
+      const titles = await page.getByRole('heading', { level: 2 }).allTextContents();
+      return titles.flatMap((title) => /^(Landing|Take-off)/.exec(title)?.[1] ?? []);
+    };
+    await expect.poll(inOrder).toEqual(['Landing', 'Take-off']);
   });
 
   test('a wind that changes changes the numbers', async ({ open }) => {

@@ -5,6 +5,7 @@ import type { TodayBrief } from '../../core';
 import { decimal, wholeNumber } from '../../parts/format';
 import { LengthBars } from '../../parts/lengthBars/LengthBars';
 import { Assumed } from './Assumed';
+import { downNm, slowing } from './descent';
 import { Glance } from './Glance';
 import { Group, Line, Pair, PairHead } from './Line';
 import styles from './Numbers.module.css';
@@ -13,9 +14,6 @@ import { words } from './words';
 
 /** Heights over the threshold to start down from, ft. */
 const HEIGHTS_FT = [1000, 1500, 2000, 3000, 5000, 10_000];
-
-/** Feet down a nautical mile on a 3° path: 6 076 × tan 3°. */
-const FT_PER_NM = (1852 / 0.3048) * Math.tan((3 * Math.PI) / 180);
 
 export function LandingPanel({ today }: { today: TodayBrief }): JSX.Element {
   const { planned, expected } = today.landing;
@@ -26,6 +24,8 @@ export function LandingPanel({ today }: { today: TodayBrief }): JSX.Element {
   const [plan, hope] = [planned.figures, expected.figures];
   const needed = plan.plannedM.value ?? 0;
   const left = plan.plannedLeftM.value;
+  const approachKt = hope.approachKt.value;
+  const slow = approachKt === null ? null : slowing(today.aircraft, approachKt);
   return (
     <section>
       <h2 class={styles.title}>{words.landingOn(today.end)}</h2>
@@ -91,17 +91,18 @@ export function LandingPanel({ today }: { today: TodayBrief }): JSX.Element {
               <div key={ft} class={styles.line}>
                 <dt>{words.above(wholeNumber(ft))}</dt>
                 <dd>
-                  <b>{words.miles(decimal(ft / FT_PER_NM, 1))}</b>
+                  <b>{words.miles(decimal(downNm(ft), 1))}</b>
                 </dd>
               </div>
             ))}
-            {/* Common practice, no published source. */}
-            <div class={styles.line}>
-              <dt>{words.toSlow}</dt>
-              <dd>
-                <b>{words.perTenKt}</b>
-              </dd>
-            </div>
+            {slow !== null && (
+              <div class={styles.line}>
+                <dt>{words.toSlow(wholeNumber(slow.fromKt), wholeNumber(slow.toKt))}</dt>
+                <dd>
+                  <b>{words.miles(wholeNumber(Math.ceil(slow.nm)))}</b>
+                </dd>
+              </div>
+            )}
           </dl>
         </section>
       </div>
