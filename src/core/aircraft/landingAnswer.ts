@@ -74,9 +74,7 @@ export interface Landing {
   } | null;
   /** Null without such a limit. */
   readonly tyre: { readonly limitKt: number; readonly leftKt: number } | null;
-  /**
-   * Going around at approach speed, full thrust, gear and flaps unchanged, per cent; its forces.
-   */
+  /** Going around at approach speed, full thrust, gear and flaps as they are, per cent; why. */
   readonly goAroundPercent: number;
   readonly goAround: { readonly thrustN: number; readonly dragN: number; readonly weightN: number };
 }

@@ -1,10 +1,10 @@
 /**
  * The integrator: how long and how far from one airspeed to another.
  *
- * Along a runway every force depends on airspeed alone, so it steps in speed, not in time: t = ∫ dV
- * / a and s = ∫ (V − headwind) / a dV, each by Simpson's rule, which is fourth-order Runge-Kutta
- * for these integrals. Halving the step moves a run of up to 2 km by less than a thousandth. A long
- * run takes as many steps as a short one, and every aircraft's ends.
+ * Along a runway every force depends on airspeed alone, so it steps in speed, not in time:
+ * t = ∫ dV / a and s = ∫ (V − headwind) / a dV, each by Simpson's rule, which is fourth-order
+ * Runge-Kutta for these integrals. Halving the step moves a run of up to 2 km by less than a
+ * thousandth. A long run takes as many steps as a short one, and every aircraft's ends.
  *
  * A stop is the same from rest upwards, with deceleration for acceleration.
  */

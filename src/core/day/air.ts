@@ -1,7 +1,4 @@
-/**
- * The air over the field: from the pilot or the report, whichever spoke last, else the standard
- * atmosphere's.
- */
+/** The air over the field: the later of pilot and report, else the standard atmosphere's. */
 
 import { isaTemperatureK, KELVIN_AT_0_C, pressureAltitudeFt } from '../earth/atmosphere';
 import { type Figure, known, unknown } from '../figure';
@@ -9,25 +6,25 @@ import type { Inputs } from '../sortie/entry';
 import { M_PER_FT } from '../units';
 import type { WeatherBrief } from './weather';
 
-/** What a take-off or a landing asks of the air. */
+/** What a take-off or a landing needs to know of the air. */
 export interface AirBrief {
   readonly pressureAltitude: Figure<'ft'>;
   readonly temperature: Figure<'degC'>;
-  /** Where it is known, °C; null where the air counts as dry. */
+  /** °C; null if unknown, and the air counts as dry. */
   readonly dewPointC: number | null;
-  /** What no one gave, and was taken from the standard atmosphere. */
+  /** What no one gave, so that the standard atmosphere stands in. */
   readonly standard: readonly Quantity[];
-  /** What the pilot typed, and a later report states too: the report's counts. */
+  /** What the pilot typed but a later report states too: the report's counts. */
   readonly overruled: readonly Quantity[];
 }
 
 type Quantity = 'qnh' | 'temperature';
 
-/** Standard pressure at the sea, hPa. ICAO Doc 7488. */
+/** Standard pressure at sea level, hPa. ICAO Doc 7488. */
 const STANDARD_HPA = 1013.25;
 
 /**
- * The air over a field of that elevation. What the pilot typed counts, but for what is `older` than
+ * The air over a field of this elevation. What the pilot typed counts, except what is `older` than
  * the report and stated in it too.
  */
 export function airOf(
@@ -57,7 +54,7 @@ export function airOf(
             inputs: ownTemperatureC === null ? { given: temperatureC } : { set: temperatureC },
             source: ownTemperatureC === null ? 'report' : 'pilot',
           }),
-    // A temperature that the pilot typed says nothing of the moisture in it.
+    // A temperature typed by the pilot says nothing about moisture.
     dewPointC: ownTemperatureC === null ? (weather?.dewPointC ?? null) : null,
     standard: [
       ...(qnhHpa === null ? (['qnh'] as const) : []),
@@ -78,7 +75,7 @@ function atQnh(qnhHpa: number, elevationFt: number): Figure<'ft'> {
       });
 }
 
-/** 15 °C at the sea, 6.5 °C less a kilometre. ICAO Doc 7488. */
+/** 15 °C at sea level, less 6.5 °C per kilometre. ICAO Doc 7488. */
 function standardTemperature(pressureAltitude: Figure<'ft'>): Figure<'degC'> {
   return pressureAltitude.value === null
     ? pressureAltitude

@@ -1,8 +1,8 @@
 /**
  * The day, composed once: conditions → lengths → wind → numbers → route → verdict → steps.
  *
- * Each stage is worked out from the ones before it and from the sources, and nothing else: no stage
- * is filled in by a later one. The app passes a memo made of signals, everything else the plain one.
+ * Each stage depends only on the ones before it and the sources; none is filled in by a later one.
+ * The app passes a memo made of signals, everything else the plain one.
  */
 
 import { type LoadFigures, loadSheet } from '../aircraft/loadSheet';
@@ -41,15 +41,13 @@ import type { DayGiven, TodayBrief } from './today';
 import { type Verdict, verdictOf } from './verdict';
 import { answerWind, type ReadWind, readEnteredWind, type WindAnswer } from './wind';
 
-/** Everything that is worked out about a day. */
+/** Everything worked out about a day. */
 export interface DayBrief extends Standing, OnTheGround {
   readonly inputs: Inputs;
-  /** What Wind judges for. */
   readonly purpose: Purpose;
   /** The wind in use, as it was entered last; null before the first. */
   readonly enteredWind: EnteredWind | null;
   readonly enteredText: WindText | null;
-  /** What it says. */
   readonly read: ReadWind;
 
   /** The last report entered, read in whole; null where there is none, and before the reader is there. */
@@ -59,46 +57,44 @@ export interface DayBrief extends Standing, OnTheGround {
   readonly weather: Conditions['weather'];
   readonly issuedMs: number | null;
   readonly lowSunOn: Conditions['lowSunOn'];
-  /** Sunrise, sunset and civil twilight at the field, on the sortie's day; null without a field. */
+  /** Sunrise, sunset and civil twilight at the field on the sortie's day; null without a field. */
   readonly sunToday: SunDay | null;
   readonly air: Conditions['air'];
   readonly conditions: Conditions;
 
-  /** What the aircraft weighs with today's load, or with its usual one; null without an aircraft. */
+  /** The aircraft's mass with today's load, or its usual one; null without an aircraft. */
   readonly load: LoadFigures | null;
-  /** Why the braking parachute is not counted on; null where it is, and where there is none. */
+  /** Why the parachute doesn't count; null if it does, or there is none. */
   readonly noParachute: NoParachute | null;
-  /** What today's numbers are worked out from, but for the wind; null while something is missing. */
+  /** What today's numbers need, but for the wind; null while something is missing. */
   readonly dayGiven: DayGiven | null;
-  /** What is settled before there is a wind. */
   readonly settled: SettledFacts;
 
-  /** What the wind in use means. */
   readonly wind: WindAnswer;
-  /** Where the winds entered so far lead; null before the code is there. */
+  /** Where the winds entered so far lead; null until the code has loaded. */
   readonly outlook: OutlookBrief | null;
 
-  /** The plain figures of the aircraft's document; null without one. */
+  /** The document's plain figures; null without an aircraft. */
   readonly numbers: NumbersBrief | null;
-  /** The end that numbers are for: the one in use, else the best. */
+  /** The end the numbers are for: the one in use, else the best. */
   readonly numbersEnd: RankedEnd | null;
-  /** Today's numbers; null before the code is there, without field or aircraft, and where it has only book figures. */
+  /** Today's numbers; null until loaded, without field or aircraft, and with book figures only. */
   readonly today: TodayBrief | null;
-  /** The ladder of the roll; null where today's take-off is not worked out. */
+  /** The ladder of the roll; null without a take-off to base it on. */
   readonly ladder: Ladder | null;
 
   readonly taxi: TaxiBrief | null;
   readonly verdict: Verdict;
   readonly facts: Facts;
-  /** Where the pilot is in the steps; null without a procedure. */
+  /** Null without a procedure. */
   readonly steps: StepsBrief | null;
-  /** How long each phase took so far; null without a procedure. */
+  /** Time spent in each phase; null without a procedure. */
   readonly times: PhaseTimes | null;
 }
 
 export type Day = Getters<DayBrief>;
 
-/** The day, worked out from its sources as it is asked for. */
+/** The day, worked out from its sources on demand. */
 export function day(sources: Sources, memo: Memo): Day {
   const { sortie, documents, minuteMs, parts } = sources;
   const { field, aircraft, procedure } = documents;
@@ -107,7 +103,7 @@ export function day(sources: Sources, memo: Memo): Day {
   const physics = memo(() => present(parts.physics()));
   const sun = memo(() => present(parts.sun()));
 
-  // What the sortie says, a group for each thing that it settles.
+  // The sortie's inputs, grouped by what they settle.
   const inputs = memo(() => sortie().inputs, sameData);
   const group = <T>(of: (inputs: Inputs) => T) => memo(() => of(inputs()), sameData);
   const surface = group((all) => all.surface);
@@ -201,7 +197,7 @@ export function day(sources: Sources, memo: Memo): Day {
     }),
   );
 
-  // Lengths, and how far it is to each end.
+  // Lengths and taxi distances.
   const loading = group((all) => all.load);
   const load = memo(() => {
     const flown = aircraft();
@@ -245,7 +241,7 @@ export function day(sources: Sources, memo: Memo): Day {
     return taxiDistance(code, of, from, standing.rules());
   });
 
-  // Rules, and all that is settled before there is a wind.
+  // Rules, and what else is settled before the wind.
   const applies = memo(() => {
     const now = weather()?.now;
     return preferenceApplies({
@@ -273,7 +269,7 @@ export function day(sources: Sources, memo: Memo): Day {
     }),
   );
 
-  // Wind: judged anew only where the text says another one.
+  // Wind: judged anew only if the text says another one.
   const said = memo(
     (): { readonly wind: Wind | null; readonly north: ReadWind['north'] } => ({
       wind: read().report?.wind ?? null,
@@ -315,7 +311,7 @@ export function day(sources: Sources, memo: Memo): Day {
     return code === null || known === null ? null : code.ladderOf(known);
   });
 
-  // The way on the ground.
+  // Route on the ground.
   const using = memo(() => wind().using);
   const ground = routeOf(sources, { ...standing, purpose, using, today }, memo);
   const crossesRunway = memo(() => {
@@ -323,7 +319,7 @@ export function day(sources: Sources, memo: Memo): Day {
     return way === null ? null : way.crossings.length > 0;
   });
 
-  // The verdict.
+  // Verdict.
   const awaited = memo(() => partsThat(parts, 'loading'), sameData);
   const failed = memo(() => partsThat(parts, 'failed'), sameData);
   const verdict = memo(() =>
@@ -399,7 +395,7 @@ export function day(sources: Sources, memo: Memo): Day {
   };
 }
 
-/** The parts that are in a state. */
+/** Parts in a given state. */
 function partsThat(
   parts: Sources['parts'],
   state: 'loading' | 'failed',

@@ -1,4 +1,4 @@
-/** Look-up tables, worked out for today's aircraft, mass, wind and end. */
+/** Look-up tables for today's aircraft, mass, wind and end. */
 
 import { landing } from '../aircraft/landing';
 import { climbSpeedKt, takeoffSpeeds } from '../aircraft/speeds';
@@ -8,18 +8,18 @@ import { known } from '../figure';
 import type { DayGiven } from './today';
 import { todayStage } from './today';
 
-/** Rows and columns with their numbers; null where there is none. */
+/** Null where a cell has no value. */
 export interface LookUp {
   readonly columns: readonly number[];
   readonly rows: readonly { readonly of: number; readonly cells: readonly (number | null)[] }[];
-  /** Which row and column today is nearest to; null where today is outside or not known. */
+  /** The cell nearest to today; null if today is unknown or outside. */
   readonly today: readonly [row: number, column: number] | null;
 }
 
 const ANGLES_DEG = [10, 20, 30, 40, 50, 60, 70, 80, 90];
 const SPEEDS_KT = [5, 10, 15, 20, 25, 30, 35, 40];
 
-/** Crosswind, kt, by how far the wind is off the runway (rows) and its speed (columns). */
+/** Crosswind, kt, by degrees off the runway (rows) and wind speed (columns). */
 export function crosswindTable(offDeg: number | null, speedKt: number | null): LookUp {
   const off = offDeg === null ? null : offDeg > 90 ? 180 - offDeg : offDeg;
   return {
@@ -32,13 +32,13 @@ export function crosswindTable(offDeg: number | null, speedKt: number | null): L
   };
 }
 
-/** As the sine of 30° falls short of a half by the last bit, which must not turn a 3 into a 2. */
+/** The sine of 30° is a bit short of a half, which must not turn a 3 into a 2. */
 const withoutNoise = (value: number): number => Math.round(value * 1e9) / 1e9;
 
 const TEMPERATURES_C = [-20, -10, 0, 10, 20, 30, 40];
 const ALTITUDES_FT = [0, 1000, 2000, 3000, 4000, 5000, 6000, 8000];
 
-/** Planned run, m, by temperature, °C (rows), and pressure altitude, ft (columns); the rest as today. */
+/** Planned run, m, by temperature, °C (rows), and pressure altitude, ft (columns), as today. */
 export function runTable(
   given: DayGiven,
   end: Designator | null,
@@ -66,12 +66,12 @@ export function runTable(
 const asked = <U extends 'ft' | 'degC'>(value: number, unit: U) =>
   known(value, unit, { formula: 'as-given', inputs: { given: value }, source: 'pilot' });
 
-/** What speeds are told by mass, in the order of the columns. */
+/** Speeds by mass, in column order. */
 export const SPEED_COLUMNS = ['rotate', 'lift-off', 'safety', 'climb', 'approach'] as const;
 
 const MASS_ROWS = 7;
 
-/** Indicated speeds, kt, for masses, kg (rows); the columns stand in the order of {@link SPEED_COLUMNS}. */
+/** Indicated speeds, kt, by mass, kg (rows); columns as {@link SPEED_COLUMNS}. */
 export function speedTable({ aircraft, load }: DayGiven): LookUp | null {
   const { performance, masses } = aircraft;
   if (performance === undefined) return null;
@@ -91,7 +91,7 @@ export function speedTable({ aircraft, load }: DayGiven): LookUp | null {
   };
 }
 
-/** The approach speed in still air at sea level; null above the greatest landing mass. */
+/** Approach speed in still air at sea level; null above the maximum landing mass. */
 function approachAt(aircraft: DayGiven['aircraft'], massKg: number): number | null {
   const answer = landing({
     aircraft,
@@ -106,13 +106,13 @@ function approachAt(aircraft: DayGiven['aircraft'], massKg: number): number | nu
   return answer.kind === 'cannot' ? null : answer.speeds.approachKt;
 }
 
-/** 1, 2 or 5 of a power of ten, the next above. */
+/** Rounds up to 1, 2 or 5 times a power of ten. */
 function roundStep(least: number): number {
   const power = 10 ** Math.floor(Math.log10(least));
   return (([1, 2, 5, 10] as const).find((n) => n * power >= least) ?? 10) * power;
 }
 
-/** The cell that values are nearest to; null where one is not known or farther off than half a step. */
+/** The nearest cell; null if a value is unknown or over half a step outside. */
 function nearestCell(
   rows: readonly number[],
   row: number | null,
