@@ -3,6 +3,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from './harness';
 import {
+  closeSheet,
   due,
   EVENING,
   entry,
@@ -11,6 +12,7 @@ import {
   openPlace,
   read,
   setWind,
+  sortieKey,
   tick,
   toSteps,
 } from './pilot';
@@ -95,6 +97,10 @@ describe('when the wind turns and another end becomes best', () => {
   }) => {
     const page = await open('tablet', { at: EVENING });
     await toSteps(page);
+    // On a dry runway the Sleet can stop up to rotation, in either wind.
+    await sortieKey(page).click();
+    await key(page, 'Wet').click();
+    await closeSheet(page);
     await goOnFrom(page, 'Ramp', 'Brief');
     await expect.poll(() => due(page)).toBe('Brief 28, how to stop, how far');
     await tick(page);
