@@ -50,7 +50,7 @@ export interface DayBrief extends Standing, OnTheGround {
   readonly enteredText: WindText | null;
   readonly read: ReadWind;
 
-  /** The last report entered, read in whole; null where there is none, and before the reader is there. */
+  /** The last report entered, read whole; null without one, and until the reader has loaded. */
   readonly report: Report | null;
   /** Whether a wind was entered after it, which replaced its wind and nothing else. */
   readonly windIsNewer: boolean;

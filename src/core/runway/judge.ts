@@ -28,7 +28,7 @@ export function blowFrom(from: TrueDeg | null, situation: Situation): Blow {
   return { situation, mean, middle };
 }
 
-/** A component of the steady wind at the reported direction, kt; null when direction or speed is not known. */
+/** A component of the steady wind in the reported direction, kt; null if either is unknown. */
 const steadyKt =
   (of1Kt: typeof along) =>
   ({ bearing }: Candidate, { mean, situation }: Blow): number | null => {
@@ -36,10 +36,10 @@ const steadyKt =
     return speedKt === null || mean === null ? null : component(speedKt, of1Kt(mean, bearing));
   };
 
-/** Steady headwind at the reported direction, kt; null when direction or speed is not known. */
+/** Steady headwind in the reported direction, kt; null if direction or speed is unknown. */
 export const headwindKt = steadyKt(along);
 
-/** Steady crosswind at the reported direction, kt, positive from the right; null as the headwind. */
+/** Steady crosswind in that direction, kt, positive from the right; null likewise. */
 export const crosswindKt = steadyKt(across);
 
 /** The least headwind of a wind of 1 kt in the envelope. */

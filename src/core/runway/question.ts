@@ -150,15 +150,15 @@ export interface RankedEnd {
   readonly designator: Designator;
   readonly headingTrueDeg: number;
   readonly headingMagneticDeg: number;
-  /** Steady wind at the reported direction, along the runway, kt; negative is a tailwind. Null when the direction or speed is not known. */
+  /** Steady wind along, in the reported direction, kt, negative from behind; null if unknown. */
   readonly headwindKt: number | null;
-  /** The least headwind anywhere in the envelope with the steady wind, kt; for performance credit. Null when the speed is not known. */
+  /** Least steady headwind in the envelope, kt, for performance; null without a speed. */
   readonly headwindLeastKt: number | null;
-  /** Steady wind at the reported direction, across the runway, kt; positive from the right. Null as `headwindKt`. */
+  /** Steady wind across, kt, positive from the right; null as `headwindKt`. */
   readonly crosswindKt: number | null;
-  /** Greatest crosswind in the envelope, gust included, kt; never negative. Null when the speed is not known. */
+  /** Greatest crosswind in the envelope, gust included, kt, from 0; null without a speed. */
   readonly crosswindWorstKt: number | null;
-  /** Greatest tailwind in the envelope, gust included, kt; 0 when there is none. Null when the speed is not known. */
+  /** Greatest tailwind in the envelope, gust included, kt, from 0; null without a speed. */
   readonly tailwindWorstKt: number | null;
   /** True exactly when there are no shortfalls. */
   readonly withinLimits: boolean;

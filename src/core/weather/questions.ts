@@ -61,12 +61,11 @@ export type WeatherQuestion =
       readonly because: 'freezing-precipitation' | 'precipitation' | 'fog' | 'runway-state';
       readonly temperatureC: number | null;
     }
-  /** Take-off and approach with less than 550 m are low-visibility operations. Regulation (EU) 965/2012, Annex I. */
+  /** Below 550 m: low-visibility operations. Regulation (EU) 965/2012, Annex I. */
   | { readonly code: 'low-rvr'; readonly rvrM: number; readonly belowM: number }
   /**
-   * Ground visibility below 5 km or ceiling below 1 500 ft: no take-off or landing under visual
-   * flight rules in a control zone without a special clearance. ICAO Annex 2, 4.2. Each is null
-   * when it is not below.
+   * Ground visibility below 5 km or ceiling below 1 500 ft: in a control zone, visual flights need
+   * a special clearance. ICAO Annex 2, 4.2. Each is null unless below.
    */
   | {
       readonly code: 'below-visual-minima';
@@ -116,7 +115,7 @@ function surfaceQuestion(weather: WeatherNow, surface: Surface): WeatherQuestion
 
 function icing(weather: WeatherNow): WeatherQuestion[] {
   const { temperatureC } = weather;
-  // What freezes where it falls says so itself, with or without a temperature.
+  // Freezing precipitation is icing with or without a temperature.
   if (weather.freezingPrecipitation) {
     return [{ code: 'icing', because: 'freezing-precipitation', temperatureC }];
   }

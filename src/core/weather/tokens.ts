@@ -21,8 +21,8 @@ export const MOST_CHARACTERS = 20_000;
 const PUNCTUATION = ',.;:!?()[]<>"\'*“”';
 
 /**
- * An `=`, or what stands between blanks. What cannot be seen counts as a blank: no-break and zero-width
- * spaces and marks of direction come along with copied text. Beyond the basic plane nothing does.
+ * An `=`, or what stands between blanks. The invisible counts as blank: no-break and zero-width
+ * spaces and direction marks come along with copied text. Beyond the basic plane nothing does.
  */
 const PIECE = /=|(?:[^=\s\p{Cc}\p{Cf}]|[\u{10000}-\u{10FFFF}])+/gu;
 

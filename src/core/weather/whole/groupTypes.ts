@@ -6,7 +6,7 @@
  * observed.
  */
 
-/** How a number bounds what it stands for: `P6SM` is above it, `M1/4SM` below, `9999` at least 10 km. */
+/** What a number bounds: `P6SM` is above it, `M1/4SM` below, `9999` at least 10 km. */
 export type Bound = 'exact' | 'at-least' | 'above' | 'below';
 
 /** A distance, in metres and as the text gives it. */

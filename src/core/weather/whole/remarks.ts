@@ -29,7 +29,7 @@ const WEATHER =
   '(?:BC|BL|BR|DR|DS|DU|DZ|FC|FG|FU|FZ|GR|GS|HZ|IC|MI|PL|PO|PR|PY|RA|SA|SG|SH|SN|SQ|SS|TS|UP|VA)';
 const TIME = '[BE](?:[01]\\d|2[0-3])?[0-5]\\d';
 
-/** The shapes of words, of which no text has two; for remarks of several words, the first word. */
+/** Shapes of words, no text fitting two; for longer remarks, of the first word. */
 const SHAPES: readonly (readonly [Kind, shape: string])[] = [
   ['remarks', 'RMKS?|REMARKS?'],
   ['maintenance', '\\$'],
@@ -115,7 +115,7 @@ function seaLevelHpaOf(digits: string): number | null {
   return digits === 'NO' ? null : (Number(digits) < 500 ? 1000 : 900) + Number(digits) / 10;
 }
 
-/** Tenths of a degree in three digits after a sign, of which 1 is minus. */
+/** Tenths of a degree, three digits after a sign; 1 is minus. */
 function tenthsOf(text: string, at: number): number | null {
   const tenths = Number(text.slice(at + 1, at + 4)) / 10;
   if (text.length <= at) return null;

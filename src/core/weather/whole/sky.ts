@@ -16,7 +16,7 @@ const CLOUD = wholeGroup(GROUPS.cloud);
 
 const WEATHER = wholeGroup(GROUPS.weather);
 
-/** What falls or storms has a strength also where none is written, which is then moderate. 15.8.5; table 4678. */
+/** What falls or storms has a strength, moderate if none is written. 15.8.5; table 4678. */
 const HAS_STRENGTH = new Set('DZ RA SN SG PL GR GS UP SS DS'.split(' '));
 
 export function weatherOf(text: string): PresentWeather | NoSignificantWeather | null {
