@@ -2,7 +2,7 @@
 
 import type { ComponentChildren, JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import styles from './Field.module.css';
+import { inputClass, Labelled } from './Labelled';
 
 interface NumberFieldProps {
   readonly name: ComponentChildren;
@@ -29,10 +29,9 @@ export function NumberField(props: NumberFieldProps): JSX.Element {
   const number = typed === null ? value : read(typed);
   const wrong = number !== null && !(number >= least && number <= most);
   return (
-    <label class={styles.field}>
-      {name}
+    <Labelled name={name} bad={wrong && bad}>
       <input
-        class={styles.input}
+        class={inputClass}
         inputMode={least < 0 ? 'text' : 'decimal'}
         maxLength={8}
         value={typed ?? (value === null ? '' : String(value))}
@@ -48,7 +47,6 @@ export function NumberField(props: NumberFieldProps): JSX.Element {
           if (!wrong) setTyped(null);
         }}
       />
-      {wrong && <span class={styles.bad}>{bad}</span>}
-    </label>
+    </Labelled>
   );
 }

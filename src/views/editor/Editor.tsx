@@ -20,6 +20,7 @@ import {
 } from '../../board/writing/procedure';
 import { type Hash, listIn, type PlacedFault } from '../../core';
 import { Choice } from '../../parts/choice/Choice';
+import { Hint, Wrong } from '../../parts/field/Labelled';
 import { Key } from '../../parts/key/Key';
 import { Sheet } from '../../parts/sheet/Sheet';
 import { Differences } from './Differences';
@@ -109,7 +110,7 @@ function Steps() {
         <StepList />
       </div>
       <div class={`${styles.form} ${isOpen ? '' : styles.away}`}>
-        {!isOpen && <p class={styles.hint}>{words.chooseStep}</p>}
+        {!isOpen && <Hint>{words.chooseStep}</Hint>}
         {id !== null && <StepForm key={id} id={id} />}
         {list !== null && <ListForm key={list} id={list} />}
       </div>
@@ -163,7 +164,7 @@ function Bar() {
         {spokenOfEdit.value === '' && first === undefined && other === null && (
           <Outcome kept={kept} />
         )}
-        {first !== undefined && <p class={styles.bad}>{words.faulty(faults.value.length)}</p>}
+        {first !== undefined && <Wrong>{words.faulty(faults.value.length)}</Wrong>}
       </div>
       {other !== null && (
         <div class={styles.keys}>
@@ -202,12 +203,12 @@ function Outcome({ kept }: { kept: Kept | null }) {
       return <p>{`${words.keptAs(kept.number)} ${words.flown[kept.flown]}`}</p>;
     case 'refused':
       return (
-        <p class={styles.bad}>
+        <Wrong>
           {words.refused} {kept.problems.map(({ at, what }) => `${at}: ${what}`).join('; ')}
-        </p>
+        </Wrong>
       );
     case 'failed':
-      return <p class={styles.bad}>{words.keepFailed}</p>;
+      return <Wrong>{words.keepFailed}</Wrong>;
     default:
       return <p>{words.nothingToKeep}</p>;
   }

@@ -14,11 +14,12 @@ import {
   type Procedure,
 } from '../../core';
 import { Choice } from '../../parts/choice/Choice';
+import { Hint, inputClass, Labelled, Wrong } from '../../parts/field/Labelled';
+import { Pick } from '../../parts/field/Pick';
 import { Key } from '../../parts/key/Key';
 import { marked } from '../../parts/marked';
 import styles from './Editor.module.css';
 import { FormHead } from './FormHead';
-import { Pick } from './Pick';
 import { Several } from './Several';
 import { leadsSaid, writtenLang } from './said';
 import { backToList } from './state';
@@ -39,14 +40,11 @@ export function ListForm({ id }: { id: AbnormalList['id'] }): JSX.Element | null
       </div>
       <FormHead>{marked(writtenLang(), words.changeListOf, list.title)}</FormHead>
       {wrong.map(({ name, code }) => (
-        <p key={name + code} class={styles.bad}>
-          {words.fault(code)}
-        </p>
+        <Wrong key={name + code}>{words.fault(code)}</Wrong>
       ))}
-      <label class={styles.name}>
-        {words.listTitle}
+      <Labelled name={words.listTitle}>
         <input
-          class={styles.input}
+          class={inputClass}
           maxLength={LONGEST_TITLE}
           lang={writtenLang()}
           value={list.title}
@@ -54,7 +52,7 @@ export function ListForm({ id }: { id: AbnormalList['id'] }): JSX.Element | null
           onInput={(event) => change(list, { title: event.currentTarget.value }, true)}
           onBlur={settle}
         />
-      </label>
+      </Labelled>
       <section class={styles.formPart}>
         <h4 class={styles.partName}>{words.lookedForIn}</h4>
         <Several
@@ -63,7 +61,7 @@ export function ListForm({ id }: { id: AbnormalList['id'] }): JSX.Element | null
           chosen={list.phases ?? []}
           onChoose={(phases) => change(list, { phases: phases.length === 0 ? undefined : phases })}
         />
-        <p class={styles.hint}>{words.lookedForHint}</p>
+        <Hint>{words.lookedForHint}</Hint>
       </section>
       <Leads list={list} />
     </>
@@ -104,7 +102,7 @@ function Leads({ list }: { list: AbnormalList }) {
         }}
       />
       {to !== null && <ToPhase list={list} to={to} />}
-      <p class={styles.hint}>{leadsSaid(then)}</p>
+      <Hint>{leadsSaid(then)}</Hint>
     </section>
   );
 }

@@ -21,13 +21,14 @@ import {
   type StepId,
 } from '../../core';
 import { Choice } from '../../parts/choice/Choice';
+import { Hint, Wrong } from '../../parts/field/Labelled';
 import { NumberField } from '../../parts/field/NumberField';
+import { Pick } from '../../parts/field/Pick';
 import { Key } from '../../parts/key/Key';
 import { marked } from '../../parts/marked';
 import { stepWords } from '../../parts/stepTextWords';
 import styles from './Editor.module.css';
 import { FormHead } from './FormHead';
-import { Pick } from './Pick';
 import { Preview } from './Preview';
 import { partLang, partName, writtenLang } from './said';
 import { backToList, duplicateStep, moveBy, moveTo, placeBeside, removeStep } from './state';
@@ -48,9 +49,7 @@ export function StepForm({ id }: { id: StepId }): JSX.Element | null {
       <FormHead>{marked(writtenLang(), words.openStep, step.item)}</FormHead>
       <Preview step={step} options={procedure.options} />
       {wrong.map(({ name, code }) => (
-        <p key={name + code} class={styles.bad}>
-          {words.fault(code)}
-        </p>
+        <Wrong key={name + code}>{words.fault(code)}</Wrong>
       ))}
       <Texts step={step} />
       <Rest placed={placed} procedure={procedure} />
@@ -91,7 +90,7 @@ function Kind({ step }: { step: Step }) {
         chosen={step.kind}
         onChoose={(kind) => change(step, { kind, ...withoutOthers(kind) })}
       />
-      <p class={styles.hint}>{words.kindHints[step.kind]}</p>
+      <Hint>{words.kindHints[step.kind]}</Hint>
       <OfKind step={step} />
     </Part>
   );

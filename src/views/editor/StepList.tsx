@@ -14,6 +14,7 @@ import {
   type Step,
   type StepId,
 } from '../../core';
+import { inputClass, Labelled, wrongClass } from '../../parts/field/Labelled';
 import { Key } from '../../parts/key/Key';
 import { filledPieces } from '../../parts/live';
 import { marked, seenAndSaid, type Worded, worded } from '../../parts/marked';
@@ -65,18 +66,16 @@ const ownName = computed(() => written.value?.name ?? '');
 function Name() {
   const fault = faults.value.find(({ part }) => part === null);
   return (
-    <label class={styles.name}>
-      {words.name}
+    <Labelled name={words.name} bad={fault !== undefined && words.fault(fault.code)}>
       <input
-        class={styles.input}
+        class={inputClass}
         maxLength={80}
         lang={writtenLang()}
         value={ownName.value}
         onInput={(event) => edit({ kind: 'rename', name: event.currentTarget.value }, true)}
         onBlur={settle}
       />
-      {fault !== undefined && <span class={styles.bad}>{words.fault(fault.code)}</span>}
-    </label>
+    </Labelled>
   );
 }
 
@@ -128,7 +127,7 @@ function ListHead({ list }: { list: AbnormalList }) {
           {seenAndSaid(words.changeList, marked(writtenLang(), words.changeListOf, title))}
         </span>
         <span class={styles.about}>{aboutList(list)}</span>
-        {fault !== undefined && <span class={styles.bad}>{words.fault(fault.code)}</span>}
+        {fault !== undefined && <span class={wrongClass}>{words.fault(fault.code)}</span>}
       </button>
     </div>
   );
@@ -208,7 +207,7 @@ function Row({ step, part, index, options }: RowProps) {
           <b>{item}:</b> <Filled text={step.response} />
         </span>
         <span class={styles.about}>{aboutStep(step, options).drawn}</span>
-        {fault !== null && <span class={styles.bad}>{words.fault(fault)}</span>}
+        {fault !== null && <span class={wrongClass}>{words.fault(fault)}</span>}
       </button>
     </li>
   );

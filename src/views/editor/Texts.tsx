@@ -12,11 +12,12 @@ import {
   type StepChange,
   type StepId,
 } from '../../core';
+import { inputClass, Labelled, linesClass } from '../../parts/field/Labelled';
+import { Pick } from '../../parts/field/Pick';
 import { NO_BREAK_SPACE } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { stepWords } from '../../parts/stepTextWords';
 import styles from './Editor.module.css';
-import { Pick } from './Pick';
 import { liveNow, writtenLang } from './said';
 import { words } from './words';
 
@@ -136,20 +137,13 @@ function Text({ id, name, text, label, last }: TextProps) {
       change(id, name, event.currentTarget.value, true),
     onBlur: settle,
   };
-  return isShort ? (
-    <label class={styles.name}>
-      {label}
-      <input class={styles.input} maxLength={LONGEST_SHORT} {...common} />
-    </label>
-  ) : (
-    <label class={styles.name}>
-      {label}
-      <textarea
-        class={`${styles.input} ${styles.long}`}
-        rows={2}
-        maxLength={LONGEST_TEXT}
-        {...common}
-      />
-    </label>
+  return (
+    <Labelled name={label}>
+      {isShort ? (
+        <input class={inputClass} maxLength={LONGEST_SHORT} {...common} />
+      ) : (
+        <textarea class={linesClass} rows={2} maxLength={LONGEST_TEXT} {...common} />
+      )}
+    </Labelled>
   );
 }

@@ -16,11 +16,11 @@ import {
 } from '../../core';
 import { Choice } from '../../parts/choice/Choice';
 import { NumberField } from '../../parts/field/NumberField';
+import { Pick } from '../../parts/field/Pick';
 import { Key } from '../../parts/key/Key';
 import { seenAndSaid } from '../../parts/marked';
 import { conditionSaid, leafSaid } from '../../parts/stepText';
 import styles from './Editor.module.css';
-import { Pick } from './Pick';
 import { withOptions } from './said';
 import { words } from './words';
 

@@ -6,9 +6,9 @@ import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { changeField, variationThere } from '../../board/writing/field';
 import { type Field, readDesignator, runwayNumbers, toMagnetic, trueDeg } from '../../core';
+import { EntryField, numberWithin, plainNumber } from '../../parts/field/EntryField';
 import { direction } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
-import { EntryField, numberWithin, plainNumber } from './Entry';
 import styles from './FieldEditor.module.css';
 import { words } from './words';
 

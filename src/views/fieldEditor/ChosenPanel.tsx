@@ -5,8 +5,10 @@ import { useState } from 'preact/hooks';
 import { changeField, drawnLang } from '../../board/writing/field';
 import { type Field, stretchId, type TaxiEdge, type TaxiNode } from '../../core';
 import { Choice } from '../../parts/choice/Choice';
+import { anyText, EntryField, numberWithin, plainNumber } from '../../parts/field/EntryField';
+import { Hint } from '../../parts/field/Labelled';
+import { Pick } from '../../parts/field/Pick';
 import { Key } from '../../parts/key/Key';
-import { anyText, EntryField, numberWithin, plainNumber } from './Entry';
 import styles from './FieldEditor.module.css';
 import { chosen, letter, removeChosen } from './hand';
 import { pointName, stretchName, words } from './words';
@@ -22,7 +24,7 @@ export function ChosenPanel({ field }: { readonly field: Field }): JSX.Element {
   if (node) return <NodePanel key={node.id} node={node} field={field} />;
   if (edge) return <StretchPanel key={`${edge.from} ${edge.to}`} edge={edge} field={field} />;
   if (hot && what?.kind === 'hot-spot') return <HotSpotPanel hot={hot} index={what.index} />;
-  return <p class={styles.hint}>{words.nothingChosen}</p>;
+  return <Hint>{words.nothingChosen}</Hint>;
 }
 
 const KINDS = ['junction', 'stand', 'hold', 'runway'] as const;
@@ -107,21 +109,15 @@ function Join({ node, field }: { readonly node: TaxiNode; readonly field: Field 
   const isApron = node.kind === 'stand' || other?.kind === 'stand';
   return (
     <div class={styles.join}>
-      <label class={styles.entry}>
-        {words.joinTo}
-        <select
-          class={styles.input}
-          value={to}
-          onChange={(event) => setTo(event.currentTarget.value)}
-        >
-          <option value="" />
-          {others.map((one) => (
-            <option key={one.id} value={one.id}>
-              {pointName(one)}
-            </option>
-          ))}
-        </select>
-      </label>
+      <Pick
+        name={words.joinTo}
+        options={[
+          { value: '', name: '' },
+          ...others.map((one) => ({ value: one.id, name: pointName(one) })),
+        ]}
+        chosen={to}
+        onChoose={setTo}
+      />
       <Key
         disabled={other === undefined}
         onPress={() => {

@@ -3,7 +3,7 @@
 import type { JSX } from 'preact';
 import { changeField, drawnLang } from '../../board/writing/field';
 import { type RunwayEnd, readDesignator } from '../../core';
-import { anyText, EntryField, numberWithin, plainNumber } from './Entry';
+import { anyText, EntryField, numberWithin, plainNumber } from '../../parts/field/EntryField';
 import styles from './FieldEditor.module.css';
 import { words } from './words';
 

@@ -20,6 +20,7 @@ import {
 import type { DocumentProblem, Field, Hash } from '../../core';
 import { saveFile } from '../../device/files';
 import { Choice } from '../../parts/choice/Choice';
+import { Wrong } from '../../parts/field/Labelled';
 import { Key } from '../../parts/key/Key';
 import { Sheet } from '../../parts/sheet/Sheet';
 import { Checks, lacksOf } from './Checks';
@@ -99,7 +100,7 @@ function Editor({ field }: { readonly field: Field }) {
           </Key>
         </div>
       </div>
-      {!stays.value && <p class={styles.bad}>{words.forgets}</p>}
+      {!stays.value && <Wrong>{words.forgets}</Wrong>}
       {partShown.value === 'field' && <FieldPart field={field} />}
       {partShown.value === 'runways' && <RunwaysPart field={field} />}
       {partShown.value === 'plan' && <PlanPart field={field} />}
@@ -139,7 +140,7 @@ function Finish({ field }: { readonly field: Field }) {
         {kept?.problems === null && <p>{words.kept(kept.listed.code)}</p>}
         {kept?.problems && (
           <>
-            <p class={styles.bad}>{words.refused}</p>
+            <Wrong>{words.refused}</Wrong>
             <ul>
               {kept.problems.map(({ at, what }) => (
                 <li key={at + what}>{at === '' ? what : `${at}: ${what}`}</li>

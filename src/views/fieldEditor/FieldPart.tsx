@@ -5,8 +5,9 @@ import { languageName } from '../../board/language';
 import { changeField, drawnLang } from '../../board/writing/field';
 import { type Field, languageOf, type Radio } from '../../core';
 import { Choice } from '../../parts/choice/Choice';
+import { anyText, EntryField, numberWithin, plainNumber } from '../../parts/field/EntryField';
+import { Hint } from '../../parts/field/Labelled';
 import { Key } from '../../parts/key/Key';
-import { anyText, EntryField, numberWithin, plainNumber } from './Entry';
 import styles from './FieldEditor.module.css';
 import { PlaceEntry } from './PlaceEntry';
 import { words } from './words';
@@ -58,7 +59,7 @@ export function FieldPart({ field }: { readonly field: Field }): JSX.Element {
         onChange={(about) => changeField({ kind: 'head', set: { about } })}
       />
       <h3 class={styles.title}>{words.language}</h3>
-      <p class={styles.hint}>{words.languageHint}</p>
+      <Hint>{words.languageHint}</Hint>
       <Choice
         label={words.language}
         options={languagesFor(languageOf(field))}
@@ -66,7 +67,7 @@ export function FieldPart({ field }: { readonly field: Field }): JSX.Element {
         onChoose={(language) => changeField({ kind: 'head', set: { language } })}
       />
       <h3 class={styles.title}>{words.placeTitle}</h3>
-      <p class={styles.hint}>{words.placeHint}</p>
+      <Hint>{words.placeHint}</Hint>
       <PlaceEntry
         of={words.placeTitle}
         place={field.place}

@@ -2,7 +2,7 @@
 
 import type { JSX } from 'preact';
 import { type Place, readCoordinate } from '../../core';
-import { EntryField, plainNumber } from './Entry';
+import { EntryField, plainNumber } from '../../parts/field/EntryField';
 import styles from './FieldEditor.module.css';
 import { words } from './words';
 

@@ -4,9 +4,10 @@ import type { JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import type { Field } from '../../core';
 import { Choice } from '../../parts/choice/Choice';
+import { anyText, EntryField } from '../../parts/field/EntryField';
+import { hintClass } from '../../parts/field/Labelled';
 import { DrawingBoard } from './Board';
 import { ChosenPanel } from './ChosenPanel';
-import { anyText, EntryField } from './Entry';
 import styles from './FieldEditor.module.css';
 import { letter, looks, pen, takeTool, tool } from './hand';
 import { Things } from './Things';
@@ -43,7 +44,7 @@ export function PlanPart({ field }: { readonly field: Field }): JSX.Element {
               }}
             />
           )}
-          <p class={styles.hint} role="status">
+          <p class={hintClass} role="status">
             {penAt ? words.penAt(pointName(penAt)) : words.toolHints[tool.value]}
           </p>
         </div>

@@ -17,6 +17,7 @@ import {
   takeUpAgain,
 } from '../../board/record/log';
 import type { Id, LoggedSortie, Seal } from '../../core';
+import { Hint, linesClass } from '../../parts/field/Labelled';
 import { decimal, NO_BREAK_SPACE, utcDate, wholeNumber, zulu } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { marked, markedText } from '../../parts/marked';
@@ -73,7 +74,7 @@ function TakeUp({ id, onClose }: { id: Id; onClose: () => void }) {
       >
         {words.sheet.takeUp}
       </Key>
-      <p class={styles.hint}>{words.sheet.takeUpHint}</p>
+      <Hint>{words.sheet.takeUpHint}</Hint>
     </div>
   );
 }
@@ -111,7 +112,7 @@ function Times({ logged }: Of) {
     value !== null ? hoursMinutes(value) : a === null || b === null ? '–' : words.sheet.outOfOrder;
   return (
     <Part title={words.sheet.times}>
-      <p class={styles.hint}>{words.sheet.timesHint}</p>
+      <Hint>{words.sheet.timesHint}</Hint>
       {tools.LOG_MOMENTS.map((moment) => (
         <TimeEntry
           key={moment}
@@ -164,7 +165,7 @@ function Notes({ logged: { id, notes } }: Of) {
         ))}
       </ul>
       <textarea
-        class={styles.note}
+        class={`${linesClass} ${styles.note}`}
         aria-label={words.sheet.note}
         placeholder={words.sheet.note}
         maxLength={2000}

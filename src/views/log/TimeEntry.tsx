@@ -4,6 +4,7 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { correct, takeBackEntry } from '../../board/record/log';
 import type { Id, LoggedTime, LogMoment } from '../../core';
+import { inputClass, wrongClass } from '../../parts/field/Labelled';
 import { zulu } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import styles from './Logged.module.css';
@@ -45,7 +46,7 @@ export function TimeEntry({ sortie, moment, time, nearest }: TimeEntryProps): JS
       <label for={`time-${moment}`}>{name}</label>
       <input
         id={`time-${moment}`}
-        class={styles.input}
+        class={`${inputClass} ${styles.typed}`}
         inputMode="numeric"
         maxLength={6}
         placeholder={words.sheet.missing}
@@ -57,7 +58,7 @@ export function TimeEntry({ sortie, moment, time, nearest }: TimeEntryProps): JS
           if (event.key === 'Enter') commit();
         }}
       />
-      {isBad && <span class={`${styles.was} ${styles.bad}`}>{words.sheet.bad}</span>}
+      {isBad && <span class={`${styles.was} ${wrongClass}`}>{words.sheet.bad}</span>}
       {correction !== null && (
         <span class={styles.was}>
           {recorded === null

@@ -6,6 +6,7 @@ import { sortie, sortieMinute } from '../../board/board';
 import { wallNowMs } from '../../board/flight/time';
 import { setClock } from '../../board/record/choices';
 import { sortieTimeMs } from '../../core';
+import { inputClass, Labelled, Wrong } from '../../parts/field/Labelled';
 import { Key } from '../../parts/key/Key';
 import styles from './SortieSheet.module.css';
 import { words } from './words';
@@ -42,29 +43,27 @@ export function ClockSetting(): JSX.Element {
   return (
     <>
       <div class={styles.moment}>
-        <label class={styles.label}>
-          {words.date}
+        <Labelled name={words.date}>
           <input
-            class={styles.input}
+            class={inputClass}
             type="date"
             min="1900-01-01"
             max="2099-12-31"
             value={dateShown}
             onInput={(event) => setDate(event.currentTarget.value)}
           />
-        </label>
-        <label class={styles.label}>
-          {words.time}
+        </Labelled>
+        <Labelled name={words.time}>
           <input
-            class={styles.input}
+            class={inputClass}
             inputMode="numeric"
             maxLength={6}
             value={timeShown}
             onInput={(event) => setTime(event.currentTarget.value)}
           />
-        </label>
+        </Labelled>
       </div>
-      {moment === null && <p class={styles.bad}>{words.clockBad}</p>}
+      {moment === null && <Wrong>{words.clockBad}</Wrong>}
       <div class={styles.keys}>
         <Key
           look={typed && moment !== null ? 'pick' : 'plain'}

@@ -20,6 +20,7 @@ import { chooseLanguage } from '../../device/languageChoice';
 import { brightNight, theme } from '../../device/preferences';
 import { hand } from '../../device/sides';
 import { Choice } from '../../parts/choice/Choice';
+import { Hint } from '../../parts/field/Labelled';
 import { Key, keyClass } from '../../parts/key/Key';
 import { words } from './deviceWords';
 import styles from './SortieSheet.module.css';
@@ -68,19 +69,19 @@ export function DevicePart(): JSX.Element {
           >
             {words.brightNight}
           </Key>
-          <p class={styles.hint}>{words.dimIt}</p>
+          <Hint>{words.dimIt}</Hint>
         </>
       )}
-      <p class={styles.hint}>{words.awake[awake.value]}</p>
+      <Hint>{words.awake[awake.value]}</Hint>
       {hasFullScreen() && (
         <Key pressed={isFullScreen.value} onPress={turnFullScreen}>
           {words.fullScreen}
         </Key>
       )}
-      {fullScreenRefused.value && <p class={styles.hint}>{words.fullScreenRefused}</p>}
+      {fullScreenRefused.value && <Hint>{words.fullScreenRefused}</Hint>}
       {isStoreBeside() && (
         <>
-          <p class={styles.hint}>{words.isBeside}</p>
+          <Hint>{words.isBeside}</Hint>
           <Key onPress={goBackToStoreBefore}>{words.goBack}</Key>
         </>
       )}
@@ -110,7 +111,7 @@ export function DevicePart(): JSX.Element {
       >
         {words.cardAtLineUp}
       </Key>
-      <p class={styles.hint}>{words.watchHint}</p>
+      <Hint>{words.watchHint}</Hint>
       {/* biome-ignore lint/a11y/useValidAnchor: it leads to a page; that it was asked for is noted beside. */}
       <a
         class={keyClass({})}

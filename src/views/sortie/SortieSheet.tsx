@@ -13,10 +13,10 @@ import { langOf, languageName } from '../../board/language';
 import { openSheet, sheet } from '../../board/places';
 import { chooseAircraft, chooseField, setInputs, takeUp } from '../../board/record/choices';
 import { flownLast, offeredFields } from '../../board/record/flownLast';
-
 import { endSortie } from '../../board/steps/stepping';
 import type { Hash } from '../../core';
 import { Choice } from '../../parts/choice/Choice';
+import { Hint, inputClass, Wrong } from '../../parts/field/Labelled';
 import { NumberField } from '../../parts/field/NumberField';
 import { decimal, wholeNumber } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
@@ -98,7 +98,7 @@ export function SortieSheet({ onClose }: { onClose: () => void }): JSX.Element {
             chosen={chosen.typedNorth}
             onChoose={(typedNorth) => setInputs({ typedNorth })}
           />
-          <p class={styles.hint}>{words.northHint}</p>
+          <Hint>{words.northHint}</Hint>
           <NumberField
             name={words.variation}
             value={chosen.variationDeg}
@@ -111,7 +111,7 @@ export function SortieSheet({ onClose }: { onClose: () => void }): JSX.Element {
         </Part>
         <Part title={words.callsign}>
           <input
-            class={styles.input}
+            class={inputClass}
             aria-label={words.callsign}
             maxLength={40}
             placeholder={words.callsignHint}
@@ -133,7 +133,7 @@ export function SortieSheet({ onClose }: { onClose: () => void }): JSX.Element {
           <Bring />
         </Part>
         <Part title={words.end}>
-          <p class={styles.hint}>{words.endHint}</p>
+          <Hint>{words.endHint}</Hint>
           <div class={styles.keys}>
             <Key
               disabled={sortie.value.run === null}
@@ -173,7 +173,7 @@ function LoadPart() {
           ? words.noMass
           : words.loaded(wholeNumber(takeoffMassKg.value))}
       </p>
-      {exceeded.length > 0 && <p class={styles.bad}>{words.loadOver}</p>}
+      {exceeded.length > 0 && <Wrong>{words.loadOver}</Wrong>}
       <div class={styles.keys}>
         <Key onPress={() => openSheet({ kind: 'load', over: sheet.value })}>{words.openLoad}</Key>
       </div>
@@ -272,7 +272,7 @@ function Preference() {
   const { preferred } = inputs.value;
   return (
     <Part title={words.preference}>
-      <p class={styles.hint}>{words.preferenceHint(ends.join(', '))}</p>
+      <Hint>{words.preferenceHint(ends.join(', '))}</Hint>
       <Choice
         label={words.preference}
         options={choices(words.preferences)}
@@ -327,7 +327,7 @@ function Limits() {
           onChange={(ownGustSpreadKt) => setInputs({ ownGustSpreadKt })}
         />
       </div>
-      <p class={styles.hint}>{words.limitsHint}</p>
+      <Hint>{words.limitsHint}</Hint>
     </>
   );
 }

@@ -13,13 +13,15 @@ import { canSound } from '../../device/sounds';
 import { canSpeak, speechRefused, voiceFor, voicesIn } from '../../device/speech';
 import { canVibrate } from '../../device/vibration';
 import { Choice } from '../../parts/choice/Choice';
+import { Hint } from '../../parts/field/Labelled';
+import { Pick } from '../../parts/field/Pick';
 import { Key } from '../../parts/key/Key';
 import styles from './SortieSheet.module.css';
 import { words } from './voiceWords';
 
 /** Reading aloud. */
 export function VoicePart(): JSX.Element {
-  if (!canSpeak()) return <p class={styles.hint}>{words.noSpeech}</p>;
+  if (!canSpeak()) return <Hint>{words.noSpeech}</Hint>;
   const { on, gates, rate } = voicing.value;
   return (
     <>
@@ -31,7 +33,7 @@ export function VoicePart(): JSX.Element {
           {words.gates}
         </Key>
       </div>
-      {on && gates && <p class={styles.hint}>{words.gatesHint}</p>}
+      {on && gates && <Hint>{words.gatesHint}</Hint>}
       <Choice
         label={words.rate}
         options={RATES.map((one) => ({ value: String(one), name: words.rates[one] }))}
@@ -46,32 +48,25 @@ export function VoicePart(): JSX.Element {
 function Voices() {
   const voices = voicesIn(pageLanguage());
   const chosen = voiceFor(voicing.value.voice, voices);
-  if (chosen === null) return <p class={styles.hint}>{words.noVoice}</p>;
+  if (chosen === null) return <Hint>{words.noVoice}</Hint>;
   return (
     <>
-      <label class={styles.label}>
-        {words.voice}
-        <select
-          class={styles.input}
-          value={chosen.uri}
-          onChange={(event) => setVoicing({ voice: event.currentTarget.value })}
-        >
-          {voices.map(({ uri, name, lang, local }) => (
-            <option key={uri} value={uri}>
-              {words.voiceName(name, lang, local)}
-            </option>
-          ))}
-        </select>
-      </label>
+      <Pick
+        name={words.voice}
+        options={voices.map(({ uri, name, lang, local }) => ({
+          value: uri,
+          name: words.voiceName(name, lang, local),
+        }))}
+        chosen={chosen.uri}
+        onChoose={(voice) => setVoicing({ voice })}
+      />
       {!chosen.local && (
-        <p class={styles.hint}>
-          {voices.some(({ local }) => local) ? words.voiceNotLocal : words.noLocalVoice}
-        </p>
+        <Hint>{voices.some(({ local }) => local) ? words.voiceNotLocal : words.noLocalVoice}</Hint>
       )}
       <div class={styles.keys}>
         <Key onPress={() => sayNow(words.sample)}>{words.hearIt}</Key>
       </div>
-      {speechRefused.value && <p class={styles.hint}>{words.refused}</p>}
+      {speechRefused.value && <Hint>{words.refused}</Hint>}
     </>
   );
 }
@@ -93,10 +88,10 @@ export function SoundPart(): JSX.Element {
         <Key onPress={() => tell('held')}>{words.hear.held}</Key>
         <Key onPress={() => tell('barrier')}>{words.hear.barrier}</Key>
       </div>
-      <p class={styles.hint}>
+      <Hint>
         {canSound() ? words.soundsHint : words.noSound}{' '}
         {canVibrate() ? words.vibrates : words.noVibration}
-      </p>
+      </Hint>
     </>
   );
 }
@@ -105,7 +100,7 @@ export function SoundPart(): JSX.Element {
 export function KeysPart(): JSX.Element {
   return (
     <>
-      <p class={styles.hint}>{words.keysHint(bindings.value.length)}</p>
+      <Hint>{words.keysHint(bindings.value.length)}</Hint>
       <div class={styles.keys}>
         <Key onPress={() => openSheet({ kind: 'keys', over: sheet.value })}>{words.openKeys}</Key>
       </div>

@@ -1,8 +1,8 @@
 /** A labelled text input: what can't be read stays as typed, with a sentence. */
 
 import type { JSX } from 'preact';
-import { useId, useState } from 'preact/hooks';
-import styles from './FieldEditor.module.css';
+import { useState } from 'preact/hooks';
+import { inputClass, Labelled, linesClass } from './Labelled';
 
 interface EntryProps<T> {
   readonly name: string;
@@ -25,9 +25,7 @@ export function EntryField<T>(props: EntryProps<T>): JSX.Element {
   const { name, text, lang, read, bad, hint, most = 80, lines, onChange } = props;
   const [typed, setTyped] = useState<string | null>(null);
   const isBad = typed !== null && typed.trim() !== '' && read(typed) === null;
-  const id = useId();
   const control = {
-    id,
     lang,
     maxLength: most,
     placeholder: hint ?? '',
@@ -44,15 +42,13 @@ export function EntryField<T>(props: EntryProps<T>): JSX.Element {
     },
   };
   return (
-    <label class={styles.entry} for={id}>
-      {name}
+    <Labelled name={name} bad={isBad && bad}>
       {lines === undefined ? (
-        <input class={styles.input} autocomplete="off" spellcheck={false} {...control} />
+        <input class={inputClass} autocomplete="off" spellcheck={false} {...control} />
       ) : (
-        <textarea class={`${styles.input} ${styles.text}`} rows={lines} {...control} />
+        <textarea class={linesClass} rows={lines} {...control} />
       )}
-      {isBad && <span class={styles.bad}>{bad}</span>}
-    </label>
+    </Labelled>
   );
 }
 

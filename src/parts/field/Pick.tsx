@@ -1,7 +1,7 @@
 /** One of many: the device's own list to pick from. */
 
 import type { JSX } from 'preact';
-import styles from './Editor.module.css';
+import { inputClass, Labelled } from './Labelled';
 
 interface PickProps {
   readonly name: string;
@@ -18,10 +18,9 @@ interface PickProps {
 /** A labelled list to choose one item from. */
 export function Pick({ name, options, chosen, onChoose }: PickProps): JSX.Element {
   return (
-    <label class={styles.name}>
-      {name}
+    <Labelled name={name}>
       <select
-        class={styles.input}
+        class={inputClass}
         value={chosen}
         onChange={(event) => onChoose(event.currentTarget.value)}
       >
@@ -36,6 +35,6 @@ export function Pick({ name, options, chosen, onChoose }: PickProps): JSX.Elemen
           </option>
         ))}
       </select>
-    </label>
+    </Labelled>
   );
 }
