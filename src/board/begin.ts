@@ -2,7 +2,7 @@
 
 import { isOpenElsewhere } from '../device/windows';
 import { readDraft } from '../record/drafts';
-import { inputs, keeping, record, sortie } from './board';
+import { day, keeping, record, sortie } from './board';
 import { followDate } from './dayParts';
 import { askAgain, listedAircraft } from './documents/documents';
 import { takeFromAddress, watching } from './places';
@@ -43,7 +43,7 @@ function takeUp(isElsewhere: boolean): void {
   // window is not.
   if (!isElsewhere && !record.workedMeanwhile) interrupt(sortie.value.lastAt?.wallMs);
   const first = listedAircraft.value[0];
-  if (inputs.value.aircraft === null && first !== undefined) chooseAircraft(first);
+  if (day.inputs().aircraft === null && first !== undefined) chooseAircraft(first);
 }
 
 const textIn = (kept: unknown): string | null =>

@@ -27,40 +27,5 @@ export const { day, typed } = boardOf({
   turned,
 });
 
-export const inputs = computed(day.inputs);
-
 /** The field and aircraft in use, as far as loaded; the same object while both stay the same. */
 export const documents = computed(() => ({ field: field.value, aircraft: aircraft.value }));
-
-/** What Wind judges for. */
-export const purpose = computed(day.purpose);
-
-/** The wind in use: the one entered last. */
-export const enteredWind = computed(day.enteredWind);
-
-/** The same as text and north. */
-export const enteredText = computed(day.enteredText);
-
-/** What the wind in use says. */
-export const enteredRead = computed(day.read);
-
-/** When the last report was issued, by the sortie's clock, ms; null if unknown or there is none. */
-export const issuedMs = computed(day.issuedMs);
-
-/** Whether a wind was entered after that report. */
-export const windIsNewer = computed(day.windIsNewer);
-
-/** For each end, a low sun ahead; empty until computed. */
-export const lowSunOn = computed(day.lowSunOn);
-
-/** What field, date, weather and choices settle before there is a wind. */
-export const settled = computed(day.settled);
-
-/** What the wind in use means. */
-export const wind = computed(day.wind);
-
-/** What the typed wind says, before it is set; the wind in use while nothing is typed. */
-export const typedRead = computed(typed.read);
-
-/** What the typed wind would mean; the wind in use while nothing is typed. */
-export const typedWind = computed(typed.wind);

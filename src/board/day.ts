@@ -3,40 +3,31 @@
 import { computed, effect, signal, untracked } from '@preact/signals';
 
 import { type Designator, type Parts, present, reportNotes, type WindReport } from '../core';
-import { day, draft, enteredText, issuedMs, settled, sortieMinute, wind } from './board';
+import { day, draft, sortieMinute } from './board';
 import { parts } from './dayParts';
 
 import { chooseTextsWith } from './wind/windEntry';
 
 const reader = computed(() => present(parts.reports.value));
 
-/** What the last report means for the day; null if there is none. */
-export const weather = computed(day.weather);
-
 /** The whole of what stands in the entry, for the meaning of each group. */
 export const shownReport = computed(
-  () => reader.value?.readReport(draft.value || (enteredText.value?.text ?? '')) ?? null,
+  () => reader.value?.readReport(draft.value || (day.enteredText()?.text ?? '')) ?? null,
 );
 
 /** Whose report it is and how old, if that is not what one would expect. */
 export const notes = computed(() => {
   const read = day.report();
-  const sinceMs = issuedMs.value;
+  const sinceMs = day.issuedMs();
   const ageMin = sinceMs === null ? null : (sortieMinute.value - sinceMs) / 60_000;
-  return read === null ? [] : reportNotes(read.station, settled.value.field?.code ?? null, ageMin);
+  return read === null ? [] : reportNotes(read.station, day.settled().field?.code ?? null, ageMin);
 });
-
-/** Sunrise, sunset and civil twilight at the field, on the sortie's day. */
-export const sunToday = computed(day.sunToday);
-
-/** Where the winds entered so far lead. */
-export const outlook = computed(day.outlook);
 
 /**
  * Which rule puts one end above another; null until the code is loaded, or without a wind to judge.
  */
 export function compare(a: Designator, b: Designator) {
-  const { question } = wind.value;
+  const { question } = day.wind();
   return reader.value === null || question === null
     ? null
     : reader.value.compareEnds(question, a, b);
@@ -53,7 +44,7 @@ const together = signal<readonly OfferedReport[]>([]);
 
 /** The other reports that came with the one in use. */
 export const otherReports = computed((): readonly OfferedReport[] => {
-  const inUse = enteredText.value?.text;
+  const inUse = day.enteredText()?.text;
   const isAmong = together.value.some(({ text }) => text === inUse);
   return isAmong ? together.value.filter(({ text }) => text !== inUse) : [];
 });
@@ -67,7 +58,7 @@ const MOST_TOGETHER = 6;
 /** Of several reports, takes the newest for the field; the others are offered. */
 function newestOf(reading: Parts['reports'], text: string): string {
   const { reports } = reading.readTokens(text);
-  const { field } = settled.value;
+  const { field } = day.settled();
   const near = new Date(sortieMinute.value);
   const newest =
     reading.newestFor(reports, field?.code ?? null, near) ?? reading.newestFor(reports, null, near);

@@ -5,7 +5,7 @@
 
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { enteredWind, keeping, settled, unread, wind } from '../board/board';
+import { day, keeping, unread } from '../board/board';
 import { onRoll, openPlace, openSheet, place, typing } from '../board/places';
 import { undoable, undoChange } from '../board/record/adding';
 import { useEnd } from '../board/record/choices';
@@ -30,7 +30,7 @@ export function Notices(): JSX.Element {
     }, SAID_FOR_MS);
     return () => clearTimeout(timer);
   }, [change]);
-  const { using, ranked } = wind.value;
+  const { using, ranked } = day.wind();
   const best = ranked?.best?.designator ?? null;
   const onWind = place.value === 'wind' || typing.value;
   return (
@@ -114,7 +114,7 @@ function Failed(): JSX.Element | null {
  * there.
  */
 function NewWind({ using }: { using: string | null }): JSX.Element | null {
-  const entered = enteredWind.value;
+  const entered = day.enteredWind();
   const [known, setKnown] = useState(entered?.id);
   useEffect(() => {
     // Where it was set in Wind, the pilot saw the answer.
@@ -122,8 +122,8 @@ function NewWind({ using }: { using: string | null }): JSX.Element | null {
     const timer = setTimeout(() => setKnown(entered?.id), forMs);
     return () => clearTimeout(timer);
   }, [entered]);
-  const end = wind.value.ranked?.best;
-  const limitKt = settled.value.crosswindLimit.value;
+  const end = day.wind().ranked?.best;
+  const limitKt = day.settled().crosswindLimit.value;
   if (using === null || entered?.id === known || end == null || limitKt === null) return null;
   const { headwindKt, crosswindWorstKt } = end;
   return (

@@ -3,17 +3,7 @@
  */
 
 import type { ComponentChildren, JSX } from 'preact';
-import {
-  enteredRead,
-  enteredWind,
-  issuedMs,
-  purpose,
-  settled,
-  sortie,
-  sortieMinute,
-  wind,
-  windIsNewer,
-} from '../board/board';
+import { day, sortie, sortieMinute } from '../board/board';
 import { wallMs } from '../board/flight/time';
 import { openPlace, openSheet, openTyping } from '../board/places';
 import type { EnteredWind } from '../core';
@@ -25,14 +15,14 @@ import { words } from './words';
 
 /** The strip. Each cell opens what changes it. */
 export function Strip(): JSX.Element {
-  const { using } = wind.value;
-  const { field } = settled.value;
-  const entered = enteredWind.value;
+  const { using } = day.wind();
+  const { field } = day.settled();
+  const entered = day.enteredWind();
   const openSortie = () => openSheet({ kind: 'sortie' });
   return (
     <header class={styles.strip}>
       <Cell
-        label={purpose.value === 'landing' ? <Landing /> : words.strip.using}
+        label={day.purpose() === 'landing' ? <Landing /> : words.strip.using}
         opens={words.strip.open.end}
         className={using === null ? '' : styles.used}
         onPress={() => openPlace('wind')}
@@ -123,20 +113,22 @@ function Cell({ label, opens, className = '', onPress, children }: CellProps) {
  * A report's age counts by the sortie's clock from its time of issue; any other wind's from its
  * entry.
  */
-const ageMs = ({ at }: EnteredWind) =>
-  issuedMs.value === null || windIsNewer.value
+function ageMs({ at }: EnteredWind): number {
+  const issuedMs = day.issuedMs();
+  return issuedMs === null || day.windIsNewer()
     ? wallMs.value - at.wallMs
-    : sortieMinute.value - issuedMs.value;
+    : sortieMinute.value - issuedMs;
+}
 
 function windShort(): string {
-  const read = wind.value.wind;
+  const read = day.wind().wind;
   if (read === null) return words.strip.noWind;
   if (read.speedKt === 0 && read.gustKt === null) return words.strip.calm;
   // A direction nobody gave must not read as "variable".
   const unknown = read.variable ? words.strip.variable : '—';
   const from = read.fromDeg === null ? unknown : direction(read.fromDeg);
   const north =
-    enteredRead.value.north === 'magnetic' && read.fromDeg !== null ? words.strip.magnetic : '';
+    day.read().north === 'magnetic' && read.fromDeg !== null ? words.strip.magnetic : '';
   const above = (isMinimum: boolean) => (isMinimum ? `${words.strip.above} ` : '');
   const speed =
     read.speedKt === null ? '—' : above(read.speedIsMinimum) + wholeNumber(read.speedKt);

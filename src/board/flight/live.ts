@@ -1,10 +1,9 @@
 /** Where the live numbers of the steps come from. */
 
 import { computed } from '@preact/signals';
-import { enteredWind, wind } from '../board';
-import { steps } from './flight';
+import { day } from '../board';
 
 export const live = computed(() => ({
-  facts: steps.value?.facts ?? null,
-  wind: enteredWind.value === null ? null : wind.value.wind,
+  facts: day.steps()?.facts ?? null,
+  wind: day.enteredWind() === null ? null : day.wind().wind,
 }));

@@ -3,13 +3,9 @@
  * are undone together.
  */
 
-import { computed } from '@preact/signals';
 import { type Entry, type Load, usualLoad } from '../../core';
-import { day, documents, inputs } from '../board';
+import { day, documents } from '../board';
 import { add, undoable } from '../record/adding';
-
-/** What the aircraft weighs with today's load, or with its usual one; null without an aircraft. */
-export const sheetOfToday = computed(day.load);
 
 /** What was changed last: the fuel, a station by its name, or everything by a preset. */
 let changedLast: string | null = null;
@@ -36,7 +32,7 @@ export function loadAs(load: Load): void {
 function changeLoad(part: string, change: (load: Load) => Partial<Load>): void {
   const loading = documents.value.aircraft?.load;
   if (loading === undefined) return;
-  const now = inputs.value.load ?? usualLoad(loading);
+  const now = day.inputs().load ?? usualLoad(loading);
   const load = { ...now, ...change(now) };
   const { value: offered } = undoable;
   const isGoingOn = offered?.what === 'load' && changedLast === part;

@@ -14,7 +14,7 @@ import {
   type StretchId,
   type TaxiNode,
 } from '../../core';
-import { day, documents, inputs, purpose, sortie } from '../board';
+import { day, documents, sortie } from '../board';
 import { parts } from '../dayParts';
 import { add } from '../record/adding';
 
@@ -34,48 +34,8 @@ export const stands = computed(
   () => field.value?.taxi.nodes.filter(({ kind }) => kind === 'stand') ?? [],
 );
 
-/** Where the pilot placed the aircraft on the plan for this route; null if nowhere. */
-export const placedAt = computed(day.placed);
-
-/** Where the route to the runway starts; null if only the pilot can know. */
-export const from = computed(day.from);
-
 /** The stand to leave from, or to return to after a landing. */
-export const standNow = computed(() => (purpose.value === 'landing' ? day.stand() : day.from()));
-
-/** The route to the runway in use; null for a landing, and before the code or a field is loaded. */
-export const routeOut = computed(day.out);
-
-/** The route from where a landing leaves the runway to the stand; null for a take-off. */
-export const routeIn = computed(day.back);
-
-/** The route in use; null if there is none, and `fault` says why. */
-export const route = computed(day.route);
-
-export const fault = computed(day.fault);
-
-/** The route in words; empty if there is none. */
-export const toldRoute = computed(day.told);
-
-/** The turns of the route, with the speed for each. */
-export const turns = computed(day.turns);
-
-/** Where the aircraft is on the route, by the points passed; null without a route. */
-export const progress = computed(day.progress);
-
-/** The next turn; null if there is none. */
-export const nextTurn = computed(day.nextTurn);
-
-/**
- * Seconds since the watch was started, and for the whole route at taxi speed; null without a route.
- */
-export const routePace = computed(day.pace);
-
-/** All calls, in order. */
-export const calls = computed(day.calls);
-
-/** The next call, by what the aircraft is doing. */
-export const dueCall = computed(day.dueCall);
+export const standNow = computed(() => (day.purpose() === 'landing' ? day.stand() : day.from()));
 
 const set = (chosen: Partial<Inputs>) => add({ kind: 'set', inputs: chosen });
 
@@ -89,7 +49,7 @@ export function placeAt(node: NodeId): void {
 
 /** Passes the next point. */
 export function passNext(): void {
-  const next = progress.value?.next;
+  const next = day.progress()?.next;
   if (next) add({ kind: 'taxied', point: next.node, placed: false });
 }
 
@@ -101,7 +61,7 @@ export function takeBackPassing(): void {
 
 /** Closes a stretch for today, or opens it again. */
 export function closeStretch(id: StretchId, closed: boolean): void {
-  const others = inputs.value.taxiClosed.filter((one) => one !== id);
+  const others = day.inputs().taxiClosed.filter((one) => one !== id);
   set({ taxiClosed: closed ? [...others, id] : others });
 }
 
@@ -120,7 +80,7 @@ export function takeVia(via: string | null): void {
 
 /** Stores the pilot's own wording of a call; null restores the usual one. */
 export function wordCall(kind: CallKind, text: string | null): void {
-  const { [kind]: _before, ...others } = inputs.value.ownCalls;
+  const { [kind]: _before, ...others } = day.inputs().ownCalls;
   set({ ownCalls: text === null ? others : { ...others, [kind]: text } });
 }
 

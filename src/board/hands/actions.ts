@@ -7,7 +7,8 @@ import { signal } from '@preact/signals';
 import { type Offers, wantsHold } from '../../core';
 import type { Action } from '../../device/bindings';
 import { SETTLE_MS } from '../../device/presses';
-import { passNext, progress } from '../flight/taxi';
+import { day } from '../board';
+import { passNext } from '../flight/taxi';
 import { bigCard, onRoll, openPlace, PLACES, place } from '../places';
 import { closeCard, openCard } from '../steps/card';
 import { dueName, dueSinceMs } from '../steps/due';
@@ -73,7 +74,7 @@ function outcomeOf(action: Action, pressed: ActionPress): Outcome {
       return 'done';
     case 'stopwatch':
       if (place.value !== 'taxi' && !bigCard.value) return 'not-here';
-      if (!progress.value?.next) return 'not-now';
+      if (!day.progress()?.next) return 'not-now';
       passNext();
       return 'done';
     default:

@@ -16,10 +16,8 @@ import { isForemost } from '../../device/foremost';
 import { kept } from '../../device/kept';
 import { pageLanguage } from '../../device/pageLanguage';
 import { fallSilent, followVoices, isSpeaking, type Said, say } from '../../device/speech';
-import { sortie } from '../board';
-import { dueCall } from '../flight/taxi';
+import { day, sortie } from '../board';
 import { wallNowMs } from '../flight/time';
-import { ladder } from '../flight/today';
 import { place } from '../places';
 import { sayAgain } from '../steps/card';
 import { dueName } from '../steps/due';
@@ -83,7 +81,7 @@ export function sayNow(what: string | Said): void {
 }
 
 const hasGates = computed(
-  () => voicing.value.on && voicing.value.gates && (ladder.value?.rungs.length ?? 0) > 0,
+  () => voicing.value.on && voicing.value.gates && (day.ladder()?.rungs.length ?? 0) > 0,
 );
 
 const isRead = computed(() => offered.value !== null && isReadAloud(offered.value));
@@ -118,7 +116,7 @@ export function startVoice(sayings: Sayings): void {
   // On Taxi, where no step is shown, the next call is.
   const callHeard = computed(() =>
     voicing.value.on && isForemost.value && !isHeard.value && isTaxi.value
-      ? (dueCall.value?.kind ?? null)
+      ? (day.dueCall()?.kind ?? null)
       : null,
   );
   effect(() => {
@@ -148,7 +146,7 @@ function followRepeats(sayings: Sayings): void {
     if (asksToRepeat.value === heard) return;
     heard = asksToRepeat.value;
     untracked(() => {
-      const rungs = offered.value?.rolling ? (ladder.value?.rungs ?? []) : [];
+      const rungs = offered.value?.rolling ? (day.ladder()?.rungs ?? []) : [];
       if (rungs.length > 0) sayNow(rungs.map(sayings.gate).join(' '));
       else {
         const call = isTaxi.value && !stepsShown.value ? sayings.call() : [];
@@ -164,7 +162,7 @@ function followRepeats(sayings: Sayings): void {
  */
 function followRoll(sayings: Sayings): void {
   const roll = computed(() => {
-    const known = ladder.value;
+    const known = day.ladder();
     if (!hasGates.value || !isForemost.value || known === null) return null;
     return takeoffUnderWay(known, sortie.value.stamps);
   });

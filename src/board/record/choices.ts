@@ -2,7 +2,7 @@
 
 import type { ListedAircraft, ListedField } from 'virtual:lapstrip-catalogue';
 import type { Chosen, Event, Inputs } from '../../core';
-import { inputs, purpose, sortie, wind } from '../board';
+import { day, sortie } from '../board';
 import { typing } from '../places';
 import { setWind } from '../wind/windEntry';
 import { add, undoable } from './adding';
@@ -14,19 +14,19 @@ export function setInputs(chosen: Partial<Inputs>): void {
 
 /** Closes a runway end for today, or opens it. */
 export function closeEnd(end: string, closed: boolean): void {
-  const others = inputs.value.closedToday.filter((one) => one !== end);
+  const others = day.inputs().closedToday.filter((one) => one !== end);
   setInputs({ closedToday: closed ? [...others, end] : others });
 }
 
 /** Sets how much of an end may be landed on, m; null for all of it. */
 export function holdShort(end: string, metres: number | null): void {
-  const { [end]: _before, ...others } = inputs.value.holdShortM;
+  const { [end]: _before, ...others } = day.inputs().holdShortM;
   setInputs({ holdShortM: metres === null ? others : { ...others, [end]: metres } });
 }
 
 /** Fits one of the procedure's options, or leaves it out. */
 export function fitOption(id: string, fitted: boolean): void {
-  setInputs({ options: { ...inputs.value.options, [id]: fitted } });
+  setInputs({ options: { ...day.inputs().options, [id]: fitted } });
 }
 
 /** Stands, stretches and entries of one field mean nothing on another. */
@@ -37,8 +37,8 @@ export const NO_CONDITIONS = { surface: 'dry', ownQnhHpa: null, ownTemperatureC:
 
 /** Switches to another field; an end of the old one can't stay in use. */
 export function chooseField(field: ListedField): void {
-  if (field.hash === inputs.value.field) return;
-  const first = inputs.value.field === null;
+  if (field.hash === day.inputs().field) return;
+  const first = day.inputs().field === null;
   const elsewhere = first ? NO_ROUTE : { ...NO_ROUTE, ...NO_CONDITIONS };
   const entries = add({ kind: 'set', inputs: { field: field.hash, chosen: null, ...elsewhere } });
   if (!first) undoable.value = { what: 'field', entries };
@@ -46,7 +46,7 @@ export function chooseField(field: ListedField): void {
 
 /** Takes another aircraft, with its usual procedure and its usual load. */
 export function chooseAircraft(aircraft: ListedAircraft): void {
-  if (aircraft.hash === inputs.value.aircraft) return;
+  if (aircraft.hash === day.inputs().aircraft) return;
   takeUp({
     aircraft: aircraft.hash,
     procedure: null,
@@ -58,7 +58,7 @@ export function chooseAircraft(aircraft: ListedAircraft): void {
 export function takeUp(chosen: Partial<Inputs>): void {
   const { run } = sortie.value;
   // Before there is a field, nothing was chosen that anyone could miss.
-  const first = inputs.value.aircraft === null || inputs.value.field === null;
+  const first = day.inputs().aircraft === null || day.inputs().field === null;
   const left: Event[] = run === null ? [] : [{ kind: 'close', run: run.id, leadsTo: 'return' }];
   const entries = add(...left, { kind: 'set', inputs: chosen });
   if (!first) undoable.value = { what: 'aircraft', entries };
@@ -71,13 +71,13 @@ export function setClock(sortieMs: number, rate: number): void {
 /** Uses a runway end, for what Wind judges for. */
 export function useEnd(end: Chosen['end']): void {
   if (setWind()) typing.value = false;
-  const changing = wind.value.using !== null && wind.value.using !== end;
+  const changing = day.wind().using !== null && day.wind().using !== end;
   const entries = add({
     kind: 'set',
     inputs: {
-      chosen: { end, purpose: purpose.value },
+      chosen: { end, purpose: day.purpose() },
       // An intersection belongs to its end: with another end, the whole run counts again.
-      ...(inputs.value.taxiEntry === null ? {} : { taxiEntry: null, rollsFromM: 0 }),
+      ...(day.inputs().taxiEntry === null ? {} : { taxiEntry: null, rollsFromM: 0 }),
     },
   });
   undoable.value = changing ? { what: 'end', entries } : null;

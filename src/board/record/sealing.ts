@@ -1,15 +1,12 @@
 /** Sealing what the pilot was told: the figures shown at a moment that counts. */
 
 import type { Event, Figure, SealedFigure, Unit } from '../../core';
-import { enteredWind, inputs, settled, sortie, wind } from '../board';
+import { day, sortie } from '../board';
 import { chosenProcedure } from '../documents/inUse';
-import { numbers } from '../flight/flight';
-import { sheetOfToday } from '../flight/load';
-import { air, today } from '../flight/today';
 
 /** The figures shown now, and the documents they come from. */
 export function seal(): Event {
-  const { field, aircraft } = inputs.value;
+  const { field, aircraft } = day.inputs();
   const procedure = sortie.value.run?.procedure ?? chosenProcedure.value;
   const documents = Object.fromEntries(
     Object.entries({ field, aircraft, procedure }).flatMap(([kind, hash]) =>
@@ -33,35 +30,35 @@ function sealed(values: Readonly<Record<string, readonly [SealedValue, string]>>
 type SealedValue = number | string | null | undefined;
 
 function windFigures(): Sealed {
-  const end = wind.value.inUse;
-  const given = (what: 'qnh' | 'temperature') => air.value?.standard.includes(what) === false;
-  const { pressureAltitude } = air.value ?? {};
+  const end = day.wind().inUse;
+  const given = (what: 'qnh' | 'temperature') => day.air()?.standard.includes(what) === false;
+  const { pressureAltitude } = day.air() ?? {};
   const qnh = pressureAltitude?.value == null ? null : pressureAltitude.why.inputs.qnhHpa;
   return sealed({
-    runway: [wind.value.using, ''],
-    wind: [enteredWind.value?.text, ''],
+    runway: [day.wind().using, ''],
+    wind: [day.enteredWind()?.text, ''],
     headwindKt: [end?.headwindKt, 'kt'],
     crosswindWorstKt: [end?.crosswindWorstKt, 'kt'],
     tailwindWorstKt: [end?.tailwindWorstKt, 'kt'],
-    variationDeg: [settled.value.variation.value, 'deg'],
+    variationDeg: [day.settled().variation.value, 'deg'],
     qnhHpa: [given('qnh') && typeof qnh === 'number' ? qnh : null, 'hPa'],
-    temperatureC: [given('temperature') ? air.value?.temperature.value : null, 'degC'],
+    temperatureC: [given('temperature') ? day.air()?.temperature.value : null, 'degC'],
   });
 }
 
 /** Today's numbers, or the book's if there are none. */
 function numberFigures(): Sealed {
-  const { takeoff, landing } = today.value ?? {};
+  const { takeoff, landing } = day.today() ?? {};
   const hope = takeoff?.expected.because === null ? takeoff.expected.figures : null;
   const plan = takeoff?.planned.because === null ? takeoff.planned.figures : null;
   const down = landing?.expected.because === null ? landing.expected.figures : null;
   const downPlan = landing?.planned.because === null ? landing.planned.figures : null;
-  const book = numbers.value;
+  const book = day.numbers();
   const of = (figure: Figure<Unit> | undefined, other?: Figure<Unit>) =>
     figure?.value ?? other?.value;
   return sealed({
-    massKg: [sheetOfToday.value?.takeoffMassKg.value, 'kg'],
-    landingMassKg: [sheetOfToday.value?.landingMassKg.value, 'kg'],
+    massKg: [day.load()?.takeoffMassKg.value, 'kg'],
+    landingMassKg: [day.load()?.landingMassKg.value, 'kg'],
     rotateKt: [of(hope?.rotateKt, book?.takeoff.rotateKt), 'kt'],
     liftOffKt: [of(hope?.liftOffKt, book?.takeoff.liftOffKt), 'kt'],
     runM: [of(plan?.runM), 'm'],

@@ -2,8 +2,7 @@
 
 import { effect, signal, untracked } from '@preact/signals';
 import { kept } from '../../device/kept';
-import { sortie } from '../board';
-import { steps } from '../flight/flight';
+import { day, sortie } from '../board';
 import {
   beside,
   bigCard,
@@ -60,7 +59,7 @@ export function startCard(): void {
   });
   let before: string | null = null;
   effect(() => {
-    const now = sortie.value.list === null ? (steps.value?.walk.phase ?? null) : null;
+    const now = sortie.value.list === null ? (day.steps()?.walk.phase ?? null) : null;
     // Only if the pilot is in the steps: never take another window or place away.
     if (before === 'taxi' && now === 'line-up' && untracked(isWanted)) openCard();
     if (now !== null) before = now;

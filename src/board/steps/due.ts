@@ -2,8 +2,7 @@
 
 import { computed, effect } from '@preact/signals';
 import type { Walk } from '../../core';
-import { sortie } from '../board';
-import { steps } from '../flight/flight';
+import { day, sortie } from '../board';
 import { elapsedNowMs } from '../flight/time';
 import { bigCard, place, sheet, typing } from '../places';
 import { stepsShown } from './leavingSteps';
@@ -11,7 +10,7 @@ import { offered } from './stepping';
 
 /** The walk in progress: through the open list, or through the procedure; null without one. */
 export const walked = computed((): Walk | null => {
-  const brief = steps.value;
+  const brief = day.steps();
   return brief === null ? null : (brief.abnormal?.walk ?? brief.walk);
 });
 

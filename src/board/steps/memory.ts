@@ -15,7 +15,7 @@ import {
   tieKey,
 } from '../../core';
 import { entriesOf } from '../../record/past';
-import { inputs, record, sortie, sorties } from '../board';
+import { day, record, sortie, sorties } from '../board';
 import { chosenProcedure, procedure } from '../documents/inUse';
 import { add } from '../record/adding';
 import { lines, nameOf, openLog } from '../record/log';
@@ -112,7 +112,7 @@ async function lastFlownWith(by: Procedure): Promise<ReadonlyMap<Id, readonly En
 export function tie(step: StepId, before: StepId | null): void {
   const { value: by } = procedure;
   if (by === null) return;
-  const { [tieKey(by.code, step)]: _was, ...others } = inputs.value.ties;
+  const { [tieKey(by.code, step)]: _was, ...others } = day.inputs().ties;
   const ties = before === null ? others : { ...others, [tieKey(by.code, step)]: before };
   add({ kind: 'set', inputs: { ties } });
 }

@@ -26,9 +26,8 @@ import {
 } from '../../core';
 import { askToKeepStorage } from '../../device/storage';
 import { newId } from '../../record/record';
-import { inputs, record, sortie } from '../board';
+import { day, record, sortie } from '../board';
 import { chosenProcedure, procedure } from '../documents/inUse';
-import { steps } from '../flight/flight';
 import { wallNowMs } from '../flight/time';
 import { openPlace } from '../places';
 import { add, addTo, undoable } from '../record/adding';
@@ -49,7 +48,7 @@ function openRun(): { readonly id: Id; readonly events: readonly Event[] } | nul
 }
 
 function tickEvent(run: Id, row: StepRow, outcome: StepOutcome, why?: string): Event | null {
-  const brief = steps.value;
+  const brief = day.steps();
   if (brief === null) return null;
   const saw = sawOf(row.step, brief.facts);
   const event = { kind: outcome, run, pass: row.pass, step: row.step.id, saw } as const;
@@ -72,7 +71,7 @@ export function tick(row: StepRow, outcome: StepOutcome, why?: string): void {
 
 /** What going on to a row, or to the end of the walk, passes over. */
 function passing(run: Id, row: StepRow | null): readonly Event[] {
-  const brief = steps.value;
+  const brief = day.steps();
   if (brief === null) return [];
   const rows = rowsOf(brief.abnormal?.walk ?? brief.walk);
   return passedBefore(rows, row, brief.facts).map((one) => ({ kind: 'passed', run, ...one }));
@@ -81,7 +80,8 @@ function passing(run: Id, row: StepRow | null): readonly Event[] {
 /** The first step of the phases after one; null if there is none. */
 function firstAfter(phase: Phase): StepRow | null {
   const later = PHASES.slice(PHASES.indexOf(phase) + 1);
-  const rows = steps.value === null ? [] : rowsOf(steps.value.walk);
+  const brief = day.steps();
+  const rows = brief === null ? [] : rowsOf(brief.walk);
   return rows.find((row) => later.includes(row.phase)) ?? null;
 }
 
@@ -96,7 +96,7 @@ export function stamp(what: Moment, tied: readonly StepRow[] = []): void {
   const sealed = what === 'brakes released' || what === 'landed' ? [seal()] : [];
   // What Wind judged for by hand applied to this part of the sortie.
   const judged: Event[] =
-    inputs.value.purpose === null ? [] : [{ kind: 'set', inputs: { purpose: null } }];
+    day.inputs().purpose === null ? [] : [{ kind: 'set', inputs: { purpose: null } }];
   const passed = what === 'brakes released' ? passing(run.id, firstAfter('roll')) : [];
   add(...run.events, ...passed, ...ticks, { kind: 'stamp', what }, ...sealed, ...judged);
 }
@@ -153,8 +153,9 @@ export function closeList(leadsTo: LeadsTo): void {
 /** Holds back what waits before a phase and isn't flown again. */
 function leftBehind(phase: Phase, reopen: readonly Phase[]): readonly Event[] {
   const { run } = sortie.value;
-  if (run === null || steps.value === null) return [];
-  return rowsOf(steps.value.walk)
+  const brief = day.steps();
+  if (run === null || brief === null) return [];
+  return rowsOf(brief.walk)
     .filter((row) => PHASES.indexOf(row.phase) < PHASES.indexOf(phase))
     .filter((row) => !reopen.includes(row.phase) && isWaiting(row) && canMove(row.step))
     .flatMap((row) => tickEvent(run.id, row, 'held') ?? []);
@@ -169,8 +170,9 @@ export function goAround(): void {
 /** Flies phases again: after a touch-and-go, for another take-off, or for another approach. */
 export function flyAgain(what: FlownAgain): void {
   const { run } = sortie.value;
-  if (run === null || steps.value === null) return;
-  const passes = passesAgain(steps.value.procedure, run, what);
+  const brief = day.steps();
+  if (run === null || brief === null) return;
+  const passes = passesAgain(brief.procedure, run, what);
   const reopen = { kind: 'reopen', run: run.id, passes } as const;
   undoable.value = null;
   if (what === 'touch-and-go') {
@@ -182,7 +184,7 @@ export function flyAgain(what: FlownAgain): void {
 
 /** Holds back everything before a step, so that it is the one due. */
 export function resumeFrom(row: StepRow): void {
-  const brief = steps.value;
+  const brief = day.steps();
   const run = openRun();
   if (brief === null || run === null) return;
   const passed = putOffBefore(brief, row);
@@ -193,9 +195,10 @@ export function resumeFrom(row: StepRow): void {
 }
 
 /** What may be done in the steps now; null before there is a procedure. */
-export const offered = computed(() =>
-  steps.value === null ? null : offers(steps.value, sortie.value),
-);
+export const offered = computed(() => {
+  const brief = day.steps();
+  return brief && offers(brief, sortie.value);
+});
 
 /** Whether there is something to undo. */
 export const canGoBack = (): boolean => (offered.value?.undo ?? null) !== null;
@@ -213,7 +216,7 @@ export function goBack(): void {
  */
 export function endSortie(): void {
   const { run, lists, clock } = sortie.value;
-  const { chosen: _chosen, purpose: _purpose, supersonic: _s, ...kept } = inputs.value;
+  const { chosen: _chosen, purpose: _purpose, supersonic: _s, ...kept } = day.inputs();
   const open = lists
     .map((one): Event => ({ kind: 'close', run: one.id, leadsTo: 'end' }))
     .reverse();

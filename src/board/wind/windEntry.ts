@@ -3,7 +3,7 @@
 import { batch, signal } from '@preact/signals';
 import { type Entry, type Event, type Id, type North, otherNorth, plainly } from '../../core';
 import { draftKeeper } from '../../record/drafts';
-import { draft, enteredWind, inputs, turned, typedRead, typedWind } from '../board';
+import { day, draft, turned, typed } from '../board';
 import { typing } from '../places';
 import { add, undoable } from '../record/adding';
 
@@ -51,7 +51,7 @@ export const setWind = (): boolean => setTyped() !== null;
 /** Sets the typed wind, and returns its entry; null if it can't be used. */
 function setTyped(): Entry | null {
   const text = draft.value.trim();
-  if (text === '' || typedWind.value.wind === null) return null;
+  if (text === '' || typed.wind().wind === null) return null;
   const entry = batch(() => {
     const [set] = add({ kind: 'wind', text, north: typedNorth() });
     draft.value = '';
@@ -63,14 +63,14 @@ function setTyped(): Entry | null {
 }
 
 /** Whether what is typed, or in use, is a spoken text, which implies its own north. */
-const isSpoken = (): boolean => typedRead.value.report?.north === 'magnetic';
+const isSpoken = (): boolean => typed.read().report?.north === 'magnetic';
 
 /** The north the typed wind is measured from. */
-const typedNorth = (): North => (isSpoken() ? typedRead.value.north : inputs.value.typedNorth);
+const typedNorth = (): North => (isSpoken() ? typed.read().north : day.inputs().typedNorth);
 
 /** Switches a wind typed in short, or spoken, to the other north: the typed one, and the one in use. */
 export function turnNorth(): void {
-  const entered = enteredWind.value;
+  const entered = day.enteredWind();
   if (isSpoken()) {
     // Its own, and not that of what is typed in short.
     if (draft.value !== '') turned.value = !turned.value;
@@ -79,7 +79,7 @@ export function turnNorth(): void {
     }
     return;
   }
-  const typedNorth = otherNorth(inputs.value.typedNorth);
+  const typedNorth = otherNorth(day.inputs().typedNorth);
   const again: Event[] =
     draft.value === '' && entered !== null
       ? [{ kind: 'wind', text: entered.text, north: typedNorth }]
@@ -105,7 +105,7 @@ export function chooseTextsWith(choose: (text: string) => string): void {
   chooseFrom = choose;
   const before = unchosen;
   if (before === null || choose(before.text) === before.text) return;
-  const [wasCut, isInUse] = [cut.value, before.wind === (enteredWind.value?.id ?? null)];
+  const [wasCut, isInUse] = [cut.value, before.wind === (day.enteredWind()?.id ?? null)];
   if (!isInUse) return;
   batch(() => {
     if (before.wind !== null) add({ kind: 'undo', target: before.wind });

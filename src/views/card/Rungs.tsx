@@ -1,9 +1,7 @@
 /** The speeds of the roll, as large as they fit: read from the bottom up. */
 
 import type { JSX } from 'preact';
-import { inputs } from '../../board/board';
-import { numbers } from '../../board/flight/flight';
-import { ladder } from '../../board/flight/today';
+import { day } from '../../board/board';
 import { wholeNumber } from '../../parts/format';
 import { rungWords } from '../../parts/procedure';
 import styles from './Card.module.css';
@@ -18,17 +16,17 @@ interface Read {
 
 /** The rungs in order; today's, or the book's if there are no others. */
 export function rungsNow(): readonly Read[] {
-  const todays = ladder.value;
+  const todays = day.ladder();
   if (todays !== null) {
     return todays.rungs.map(({ what, speed, distanceM, least }) => ({
-      name: rungWords[what](inputs.value.checkMarkM ?? distanceM),
+      name: rungWords[what](day.inputs().checkMarkM ?? distanceM),
       // What must not be exceeded rounds down.
       kt: ktWords(speed.value, what === 'last-stop' ? Math.floor : Math.round),
       note: least?.value == null ? '' : words.stopUnder(wholeNumber(Math.ceil(least.value))),
       isLastStop: what === 'last-stop',
     }));
   }
-  const book = numbers.value?.takeoff;
+  const book = day.numbers()?.takeoff;
   if (book === undefined) return [];
   return (['rotate', 'lift-off'] as const).map((what) => ({
     name: rungWords[what](0),

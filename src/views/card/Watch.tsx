@@ -1,8 +1,7 @@
 /** The page for an instructor or an audience: large, without keys, following the other windows. */
 
 import type { JSX } from 'preact';
-import { settled, wind } from '../../board/board';
-import { steps } from '../../board/flight/flight';
+import { day } from '../../board/board';
 import { stepsLang } from '../../board/language';
 import { offered } from '../../board/steps/stepping';
 import type { Upcoming, Walk } from '../../core';
@@ -25,14 +24,14 @@ const NEXT_SHOWN = 3;
 
 /** The page. */
 export function Watch(): JSX.Element {
-  const brief = steps.value;
+  const brief = day.steps();
   const walk = brief === null ? null : (brief.abnormal?.walk ?? brief.walk);
   const face = stepFace() ?? noFace();
   const rolling = offered.value?.rolling === true;
   return (
     <main class={`${styles.card} ${styles.watch}`}>
       <h1 class="spoken">{words.watch}</h1>
-      {settled.value.field === null ? (
+      {day.settled().field === null ? (
         <p class={styles.empty}>{words.nothingYet}</p>
       ) : (
         <>
@@ -94,7 +93,7 @@ const keyOf = (next: Upcoming) => (next.kind === 'moment' ? next.moment : next.r
 
 /** The end in use with the wind on it; while taxiing, the pace. */
 function Beside({ walk }: { walk: Walk | null }) {
-  const { inUse, ranked } = wind.value;
+  const { inUse, ranked } = day.wind();
   const isTaxiing = walk?.phase === 'taxi';
   const lines = [
     windWords(),

@@ -1,9 +1,8 @@
 /** What stands along the edges of the card, and of the page that watches. */
 
-import { enteredWind, sortie, wind } from '../../board/board';
+import { day, sortie } from '../../board/board';
 import { live } from '../../board/flight/live';
 import { wallMs } from '../../board/flight/time';
-import { ladder } from '../../board/flight/today';
 import type { Walk } from '../../core';
 import { wholeNumber } from '../../parts/format';
 import { readNumber, readText, readWindShort, saidText } from '../../parts/live/live';
@@ -18,7 +17,7 @@ export const number = (name: Parameters<typeof readNumber>[0]): string =>
 
 /** The end in use; with the best one if they differ. */
 export function endWords(): string {
-  const { using, ranked } = wind.value;
+  const { using, ranked } = day.wind();
   const best = ranked?.best?.designator ?? using;
   if (using === null) return best === null ? words.noEnd : words.best(best);
   return best === using || best === null ? using : words.usingOther(using, best);
@@ -26,8 +25,8 @@ export function endWords(): string {
 
 /** The wind in use, in a few characters. */
 export function windWords(): string {
-  const { wind: now } = wind.value;
-  if (enteredWind.value === null || now === null) return words.noWind;
+  const { wind: now } = day.wind();
+  if (day.enteredWind() === null || now === null) return words.noWind;
   return now.speedKt === 0 && now.gustKt === null ? words.calm : readWindShort(now);
 }
 
@@ -44,9 +43,9 @@ function climbWords(): string | null {
   const airborne = sortie.value.stamps.findLast(({ what }) => what === 'airborne');
   if (airborne === undefined) return null;
   const goneS = (wallMs.value - airborne.at.wallMs) / 1000;
-  const next = ladder.value?.climb.find(
-    ({ fromLiftOffS, limitS }) => (limitS ?? fromLiftOffS) > goneS,
-  );
+  const next = day
+    .ladder()
+    ?.climb.find(({ fromLiftOffS, limitS }) => (limitS ?? fromLiftOffS) > goneS);
   if (next === undefined) return null;
   const name = climbRungWords[next.what];
   return next.limitKt === null

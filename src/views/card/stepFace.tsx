@@ -1,8 +1,7 @@
 /** The face of the card in the steps: the due step or moment. */
 
 import type { ComponentChildren } from 'preact';
-import { sortie, wind } from '../../board/board';
-import { steps } from '../../board/flight/flight';
+import { day, sortie } from '../../board/board';
 import { wallMs } from '../../board/flight/time';
 import { callLang, stepsLang, stepsLanguage, withinSentence } from '../../board/language';
 import {
@@ -50,7 +49,7 @@ type Frame = Pick<Face, 'share' | 'head' | 'foot'>;
 
 /** What is due over the whole screen; null before there is a procedure. */
 export function stepFace(): Face | null {
-  const brief = steps.value;
+  const brief = day.steps();
   const now = offered.value;
   if (brief === null || now === null) return null;
   const walk = brief.abnormal?.walk ?? brief.walk;
@@ -258,7 +257,7 @@ function momentFace(
   }
   const tied = main.tied.map(({ step }) => `${read(step.item)}, ${read(step.response)}`);
   const line = joined('. ', [
-    ...(wind.value.using === null ? [ofPage(words.noEnd)] : []),
+    ...(day.wind().using === null ? [ofPage(words.noEnd)] : []),
     ...(tied.length === 0 ? [] : [ofSteps(words.withIt, tied.join('; '))]),
   ]);
   return mainFace(frame, main, words.released, line, words.released);

@@ -1,7 +1,7 @@
 /** The face of the card in Taxi: the next turn, what not to exceed, and the point to pass. */
 
-import { documents } from '../../board/board';
-import { nextTurn, passNext, progress, routePace, takeBackPassing } from '../../board/flight/taxi';
+import { day, documents } from '../../board/board';
+import { passNext, takeBackPassing } from '../../board/flight/taxi';
 import { withinSentence } from '../../board/language';
 import { pageLanguage } from '../../device/pageLanguage';
 import { wholeNumber } from '../../parts/format';
@@ -13,9 +13,9 @@ import { words } from './words';
 
 /** What the route asks for now. */
 export function paceLines(): readonly string[] {
-  const at = progress.value;
-  const takes = routePace.value;
-  const turn = nextTurn.value;
+  const at = day.progress();
+  const takes = day.pace();
+  const turn = day.nextTurn();
   const measured = at?.stretches.at(-1);
   const maxKt = documents.value.aircraft?.taxi.maxKt;
   const isOver = measured !== undefined && maxKt !== undefined && measured.groundKt > maxKt;
@@ -39,7 +39,7 @@ export function paceLines(): readonly string[] {
 
 /** The pace over the whole screen. */
 export function taxiFace(): Face {
-  const at = progress.value;
+  const at = day.progress();
   const [first = '', ...lines] = at === null ? [words.noRoute, ...paceLines()] : paceLines();
   const next = at?.next ?? null;
   const passing =

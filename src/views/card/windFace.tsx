@@ -1,6 +1,6 @@
 /** The face of the card in Wind: the best end, how firm it is, and the wind along and across. */
 
-import { settled } from '../../board/board';
+import { day } from '../../board/board';
 import { useEnd } from '../../board/record/choices';
 import { answered } from '../../board/wind/answered';
 import type { HoldsTo, RankedEnd, RankedEnds } from '../../core';
@@ -29,7 +29,7 @@ export function firmLines({ holdsUntil, light }: RankedEnds): readonly string[] 
 
 /** The wind along an end, and across it against the limit. */
 export function alongAndAcross(end: RankedEnd): readonly string[] {
-  const limit = settled.value.crosswindLimit.value ?? 0;
+  const limit = day.settled().crosswindLimit.value ?? 0;
   const ahead = end.headwindKt !== null && Math.round(end.headwindKt) >= 0;
   return [
     ahead

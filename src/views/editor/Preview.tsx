@@ -1,7 +1,7 @@
 /** The step as Steps would show it under today's facts. */
 
 import type { JSX } from 'preact';
-import { steps } from '../../board/flight/flight';
+import { day } from '../../board/board';
 import { callLang } from '../../board/language';
 import { holds, type Procedure, type Step } from '../../core';
 import { QuotedPassage } from '../../parts/quoted/Quoted';
@@ -19,7 +19,7 @@ interface PreviewProps {
 /** What would be read, and whether it would be asked for. */
 export function Preview({ step, options }: PreviewProps): JSX.Element {
   const { when } = step;
-  const applies = when === undefined ? true : holds(when, steps.value?.facts ?? {});
+  const applies = when === undefined ? true : holds(when, day.steps()?.facts ?? {});
   const said = applies === null ? words.notKnown : applies ? words.applies : words.notToday;
   return (
     <section class={styles.preview} aria-label={words.today}>

@@ -1,8 +1,7 @@
 /** A procedure in words: its parts, its conditions, its live numbers under the facts of the moment. */
 
 import { computed } from '@preact/signals';
-import { enteredWind, wind } from '../../board/board';
-import { steps } from '../../board/flight/flight';
+import { day } from '../../board/board';
 import { langOf } from '../../board/language';
 import { written } from '../../board/writing/procedure';
 import {
@@ -55,15 +54,15 @@ export const withOptions = (
 /** A live number's present value; a dash if unknown. */
 export function liveNow(name: LiveName): string {
   if (name === 'wind') return windNow();
-  const value = steps.value?.facts[name] ?? null;
+  const value = day.steps()?.facts[name] ?? null;
   if (value === null || typeof value === 'boolean')
     return name === 'callsign' ? words.yourCallsign : words.unknown;
   return liveValue(name, value);
 }
 
 function windNow(): string {
-  const read = wind.value.wind;
-  if (enteredWind.value === null || read === null) return words.unknown;
+  const read = day.wind().wind;
+  if (day.enteredWind() === null || read === null) return words.unknown;
   const from = read.fromDeg === null ? '' : `${direction(read.fromDeg)} `;
   const gust = read.gustKt === null ? '' : ` ${words.gust} ${wholeNumber(read.gustKt)}`;
   return `${from}${wholeNumber(read.speedKt ?? 0)}${gust}`;

@@ -2,7 +2,7 @@
 
 import type { ComponentChildren, JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { documents, inputs } from '../../board/board';
+import { day, documents } from '../../board/board';
 import { loadAs, loadFuel, loadStation } from '../../board/flight/load';
 import { undoable, undoChange } from '../../board/record/adding';
 import {
@@ -40,7 +40,7 @@ export function LoadSheet({ onClose }: { onClose: () => void }): JSX.Element {
         </>
       ) : (
         // Another aircraft starts with inputs of its own.
-        <Loader key={inputs.value.aircraft} aircraft={aircraft} loading={aircraft.load} />
+        <Loader key={day.inputs().aircraft} aircraft={aircraft} loading={aircraft.load} />
       )}
     </Sheet>
   );
@@ -51,7 +51,7 @@ function Loader({ aircraft, loading }: { aircraft: Aircraft; loading: Loading })
   const [movedTo, setMovedTo] = useState<number | null>(null);
   // A preset also replaces an unusable value left in an input.
   const [fresh, setFresh] = useState(0);
-  const stored = inputs.value.load ?? usualLoad(loading);
+  const stored = day.inputs().load ?? usualLoad(loading);
   const load = movedTo === null ? stored : { ...stored, fuelKg: movedTo };
   const sheet = loadSheet(aircraft, load);
   const preset = loading.presets.find((one) => isSameLoad(loading, one, load));

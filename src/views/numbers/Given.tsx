@@ -4,8 +4,7 @@
  */
 
 import type { JSX } from 'preact';
-import { documents, inputs } from '../../board/board';
-import { noParachute } from '../../board/flight/today';
+import { day, documents } from '../../board/board';
 import { openPlace, openSheet } from '../../board/places';
 import { setInputs } from '../../board/record/choices';
 import type { TodayBrief } from '../../core';
@@ -70,7 +69,7 @@ export function Given({ today }: { today: TodayBrief }): JSX.Element {
 /** What was typed before the report that states it, and the key that brings it back. */
 function Overruled({ of }: { of: 'qnh' | 'temperature' }) {
   const name = of === 'qnh' ? 'ownQnhHpa' : 'ownTemperatureC';
-  const { [name]: typed } = inputs.value;
+  const { [name]: typed } = day.inputs();
   if (typed === null) return null;
   const shown = wholeNumber(typed);
   return (
@@ -85,7 +84,7 @@ const FACTORS = ['document', 'common', 'none'] as const;
 
 /** The part of it that is entered here. */
 export function Entries({ today }: { today: TodayBrief }): JSX.Element {
-  const { ownQnhHpa, ownTemperatureC, rollsFromM, checkMarkM, factors } = inputs.value;
+  const { ownQnhHpa, ownTemperatureC, rollsFromM, checkMarkM, factors } = day.inputs();
   const counts = (of: 'qnh' | 'temperature') => !today.air.overruled.includes(of);
   const hasParachute = documents.value.aircraft?.performance?.parachute !== undefined;
   return (
@@ -146,7 +145,7 @@ export function Entries({ today }: { today: TodayBrief }): JSX.Element {
  * Whether the parachute counts: the pilot's to say, unless it is said elsewhere that there is none.
  */
 function Parachute() {
-  const why = noParachute.value;
+  const why = day.noParachute();
   if (why === 'not-fitted' || why === 'cannot') return <p>{words.noParachute[why]}</p>;
   return (
     <Key pressed={why === null} onPress={() => setInputs({ noParachute: why === null })}>

@@ -2,8 +2,8 @@
 
 import type { ComponentChildren, JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { wind } from '../../board/board';
-import { dayGiven, lookUps, numbersEnd } from '../../board/flight/today';
+import { day } from '../../board/board';
+import { lookUps } from '../../board/flight/today';
 import type { LookUp } from '../../core';
 import { wholeNumber } from '../../parts/format';
 import styles from './Numbers.module.css';
@@ -11,15 +11,16 @@ import { words } from './words';
 
 /** The tables, each collapsed until opened. */
 export function LookUps(): JSX.Element | null {
-  const given = dayGiven.value;
+  const given = day.dayGiven();
   const tables = lookUps.value;
-  const end = numbersEnd.value;
-  const speedKt = wind.value.wind?.speedKt ?? null;
+  const end = day.numbersEnd();
+  const { wind, fromTrueDeg } = day.wind();
+  const speedKt = wind?.speedKt ?? null;
   if (tables === null || given === null) return null;
   const off =
-    end === null || wind.value.fromTrueDeg === null
+    end === null || fromTrueDeg === null
       ? null
-      : Math.abs(((wind.value.fromTrueDeg - end.headingTrueDeg + 540) % 360) - 180);
+      : Math.abs(((fromTrueDeg - end.headingTrueDeg + 540) % 360) - 180);
   return (
     <section>
       <h2 class={styles.title}>{words.lookUps}</h2>

@@ -1,9 +1,7 @@
 /** Numbers: today's speeds, lengths and limits, each with where it comes from. */
 
 import type { JSX } from 'preact';
-import { purpose, settled } from '../../board/board';
-import { numbers } from '../../board/flight/flight';
-import { today } from '../../board/flight/today';
+import { day } from '../../board/board';
 import type { NumbersBrief } from '../../core';
 import { Book } from './Book';
 import { FieldTable } from './FieldTable';
@@ -17,10 +15,10 @@ import { words } from './words';
 
 /** The place Numbers: what comes next first, so the landing once airborne. */
 export function Numbers(): JSX.Element {
-  const brief = numbers.value;
-  const { field, variation } = settled.value;
+  const brief = day.numbers();
+  const { field, variation } = day.settled();
   if (brief === null) return <p class={styles.none}>{words.none}</p>;
-  const worked = today.value;
+  const worked = day.today();
   return (
     <div class={styles.numbers}>
       {worked === null ? (
@@ -31,9 +29,9 @@ export function Numbers(): JSX.Element {
       ) : (
         <>
           <Given today={worked} />
-          {purpose.value === 'landing' && <LandingPanel today={worked} />}
+          {day.purpose() === 'landing' && <LandingPanel today={worked} />}
           <TakeoffPanel today={worked} />
-          {purpose.value === 'take-off' && <LandingPanel today={worked} />}
+          {day.purpose() === 'take-off' && <LandingPanel today={worked} />}
         </>
       )}
       <Limits brief={brief} />
@@ -50,7 +48,7 @@ export function Numbers(): JSX.Element {
 }
 
 function Limits({ brief: { climb, limits } }: { brief: NumbersBrief }): JSX.Element {
-  const { crosswindLimit, tailwindLimit } = settled.value;
+  const { crosswindLimit, tailwindLimit } = day.settled();
   return (
     <div class={styles.groups}>
       <Group title={words.limits}>

@@ -2,9 +2,8 @@
 
 import { type JSX, render } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { enteredWind, settled, sortieMinute, wind } from '../../board/board';
+import { day, sortieMinute } from '../../board/board';
 import { all } from '../../board/documents/documents';
-import { steps } from '../../board/flight/flight';
 import { nameLang } from '../../board/language';
 import type { Hash, Procedure } from '../../core';
 import { theme } from '../../device/preferences';
@@ -28,7 +27,7 @@ export function PrintSheet({ hash, onClose }: { hash: Hash; onClose: () => void 
     if (listed?.kind !== 'procedure') setProcedure('failed');
     else listed.load().then(setProcedure, () => setProcedure('failed'));
   }, [hash]);
-  const brief = steps.value;
+  const brief = day.steps();
   // A whole report would fill the card: steps only ask for the wind.
   const facts = filling === 'blank' || brief === null ? null : { ...brief.facts, wind: windText() };
   const cards =
@@ -69,8 +68,8 @@ export function PrintSheet({ hash, onClose }: { hash: Hash; onClose: () => void 
 
 /** The wind in use, in short; null where there is none. */
 function windText(): string | null {
-  const read = wind.value.wind;
-  if (enteredWind.value === null || read === null) return null;
+  const read = day.wind().wind;
+  if (day.enteredWind() === null || read === null) return null;
   return [
     read.fromDeg === null ? '' : direction(read.fromDeg),
     wholeNumber(read.speedKt ?? 0),
@@ -82,8 +81,8 @@ function windText(): string | null {
 
 /** The head of today's cards. */
 function todayText(): readonly string[] {
-  const { field } = settled.value;
-  const { using } = wind.value;
+  const { field } = day.settled();
+  const { using } = day.wind();
   const said = windText();
   return [
     field === null ? '' : `${field.code} ${field.name}`,

@@ -1,7 +1,7 @@
 /** What the procedure asks about the sortie: whether it is supersonic, and what is fitted. */
 
 import type { JSX } from 'preact';
-import { inputs } from '../../board/board';
+import { day } from '../../board/board';
 import { procedure } from '../../board/documents/inUse';
 import { stepsLang } from '../../board/language';
 import { fitOption, setInputs } from '../../board/record/choices';
@@ -20,7 +20,7 @@ export function Planned(): JSX.Element | null {
   );
   const { options = [] } = flown;
   if (!asksSupersonic && options.length === 0) return null;
-  const { supersonic, options: chosen } = inputs.value;
+  const { supersonic, options: chosen } = day.inputs();
   const fitted = fittedOptions(flown, chosen);
   return (
     <section class={styles.part}>

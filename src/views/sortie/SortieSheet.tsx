@@ -3,12 +3,11 @@
 import type { ListedProcedure } from 'virtual:lapstrip-catalogue';
 import type { ComponentChildren, JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { inputs, settled, sortie } from '../../board/board';
+import { day, sortie } from '../../board/board';
 import { listedAircraft, listedFields } from '../../board/documents/documents';
 import { chosenProcedure } from '../../board/documents/inUse';
 import { takeReceived } from '../../board/documents/ownDocuments';
 import { proceduresFor } from '../../board/documents/procedures';
-import { sheetOfToday } from '../../board/flight/load';
 import { langOf, languageName } from '../../board/language';
 import { openSheet, sheet } from '../../board/places';
 import { chooseAircraft, chooseField, setInputs, takeUp } from '../../board/record/choices';
@@ -38,7 +37,7 @@ const choices = <T extends string>(names: Record<T, string>) =>
 
 /** The sheet behind the field and the time. */
 export function SortieSheet({ onClose }: { onClose: () => void }): JSX.Element {
-  const chosen = inputs.value;
+  const chosen = day.inputs();
   const [flown] = useState(flownLast);
   return (
     <Sheet title={words.title} close={words.close} size="page" onClose={onClose}>
@@ -163,7 +162,7 @@ function Part({ title, children }: { title: string; children: ComponentChildren 
 
 /** What the aircraft weighs, and the key to the load sheet. */
 function LoadPart() {
-  const loaded = sheetOfToday.value;
+  const loaded = day.load();
   if (loaded === null) return null;
   const { takeoffMassKg, exceeded } = loaded;
   return (
@@ -183,7 +182,7 @@ function LoadPart() {
 
 /** Which procedure, if the aircraft has more than one; it is shared and printed here. */
 function Procedures() {
-  const flown = settled.value.aircraft;
+  const flown = day.settled().aircraft;
   const offered = flown === null ? [] : proceduresFor(flown.code);
   const procedure = chosenProcedure.value;
   if (offered.length === 0) return null;
@@ -228,8 +227,8 @@ function nameOf({ name, language }: ListedProcedure): ComponentChildren {
 
 /** The keys that draw a field, and correct the one in use. */
 function Draw() {
-  const { field } = inputs.value;
-  const code = settled.value.field?.code;
+  const { field } = day.inputs();
+  const code = day.settled().field?.code;
   const open = (of: Hash | null) => openSheet({ kind: 'drawing', of, over: sheet.value });
   return (
     <div class={styles.keys}>
@@ -267,9 +266,9 @@ function Give({ hash, name, printed = false }: GiveProps) {
 
 /** Whether the field's preferred ends come first; only if the field has any. */
 function Preference() {
-  const ends = settled.value.field?.preferredEnds ?? [];
+  const ends = day.settled().field?.preferredEnds ?? [];
   if (ends.length === 0) return null;
-  const { preferred } = inputs.value;
+  const { preferred } = day.inputs();
   return (
     <Part title={words.preference}>
       <Hint>{words.preferenceHint(ends.join(', '))}</Hint>
@@ -284,7 +283,7 @@ function Preference() {
 }
 
 function Limits() {
-  const { aircraft: flown, surface } = settled.value;
+  const { aircraft: flown, surface } = day.settled();
   const limit = (kt: number | undefined) =>
     kt === undefined ? '' : words.aircraftLimit(wholeNumber(kt));
   return (
@@ -292,7 +291,7 @@ function Limits() {
       <div class={styles.pair}>
         <NumberField
           name={words.crosswind}
-          value={inputs.value.ownCrosswindKt}
+          value={day.inputs().ownCrosswindKt}
           least={0}
           most={99}
           bad={words.limitBad}
@@ -301,7 +300,7 @@ function Limits() {
         />
         <NumberField
           name={words.tailwind}
-          value={inputs.value.ownTailwindKt}
+          value={day.inputs().ownTailwindKt}
           least={0}
           most={99}
           bad={words.limitBad}
@@ -310,7 +309,7 @@ function Limits() {
         />
         <NumberField
           name={words.wetCrosswind}
-          value={inputs.value.ownWetCrosswindKt}
+          value={day.inputs().ownWetCrosswindKt}
           least={0}
           most={99}
           bad={words.limitBad}
@@ -319,7 +318,7 @@ function Limits() {
         />
         <NumberField
           name={words.gustSpread}
-          value={inputs.value.ownGustSpreadKt}
+          value={day.inputs().ownGustSpreadKt}
           least={0}
           most={99}
           bad={words.limitBad}
@@ -333,7 +332,7 @@ function Limits() {
 }
 
 function modelHint(): string {
-  const { variation } = settled.value;
+  const { variation } = day.settled();
   return variation.value === null
     ? words.variationUnknown
     : words.variationHint(decimal(variation.value, 1));

@@ -1,9 +1,8 @@
 /** After lift-off: the speeds to clean up by, each with its limit and the seconds left. */
 
 import type { JSX } from 'preact';
-import { sortie } from '../../board/board';
+import { day, sortie } from '../../board/board';
 import { wallMs } from '../../board/flight/time';
-import { ladder } from '../../board/flight/today';
 import type { ClimbRung } from '../../core';
 import { wholeNumber } from '../../parts/format';
 import styles from './ClimbRungs.module.css';
@@ -19,7 +18,7 @@ const OVER_AFTER_MS = 180_000;
 export function ClimbRungs(): JSX.Element | null {
   const airborne = sortie.value.stamps.findLast(({ what }) => what === 'airborne');
   const last = sortie.value.stamps.at(-1);
-  const rungs = ladder.value?.climb ?? [];
+  const rungs = day.ladder()?.climb ?? [];
   if (airborne === undefined || last !== airborne || rungs.length === 0) return null;
   const goneMs = wallMs.value - airborne.at.wallMs;
   if (goneMs > OVER_AFTER_MS) return null;

@@ -2,7 +2,7 @@
 
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { inputs } from '../../board/board';
+import { day } from '../../board/board';
 import { procedure } from '../../board/documents/inUse';
 import { stepsLang } from '../../board/language';
 import { habits, recall, tie } from '../../board/steps/memory';
@@ -25,7 +25,7 @@ interface Said {
 
 /** What is said about the phase's steps. */
 export function habitsOfPart(walk: Walk): readonly Said[] {
-  const tied = procedure.value === null ? null : tiesOf(procedure.value, inputs.value.ties);
+  const tied = procedure.value === null ? null : tiesOf(procedure.value, day.inputs().ties);
   const rows = rowsOf(walk);
   return habits.value
     .flatMap((habit): Said[] => {

@@ -2,10 +2,8 @@
 
 import type { JSX } from 'preact';
 import { useEffect } from 'preact/hooks';
-import { documents, inputs, sortie } from '../../board/board';
-import { numbers, steps } from '../../board/flight/flight';
+import { day, documents, sortie } from '../../board/board';
 import { wallMs } from '../../board/flight/time';
-import { ladder, today } from '../../board/flight/today';
 import {
   aircraftText,
   type Shown,
@@ -33,7 +31,7 @@ import { words } from './words';
  * others.
  */
 export function LadderRungs(): JSX.Element | null {
-  const todays = ladder.value;
+  const todays = day.ladder();
   return todays === null ? <BookRungs /> : <TodaysRungs ladder={todays} />;
 }
 
@@ -61,7 +59,7 @@ function TodaysRungs({ ladder: { rungs } }: { ladder: Ladder }): JSX.Element {
 }
 
 const nameOf = ({ what, distanceM }: Rung): string =>
-  words.rung[what](inputs.value.checkMarkM ?? distanceM);
+  words.rung[what](day.inputs().checkMarkM ?? distanceM);
 
 const ofPage = (text: string): Shown => ({ text, lang: undefined });
 
@@ -84,7 +82,7 @@ function noteOf(rung: Rung): Shown {
       return ofPage(
         rung.boundBy === undefined
           ? ''
-          : words.bound[rung.boundBy](words.surface[inputs.value.surface]),
+          : words.bound[rung.boundBy](words.surface[day.inputs().surface]),
       );
     case 'rotate':
       return aircraftText(aircraft?.takeoff.rotateTo ?? '');
@@ -113,7 +111,7 @@ function Speed({ name, figure, down }: SpeedProps): JSX.Element {
 }
 
 function BookRungs(): JSX.Element | null {
-  const brief = numbers.value;
+  const brief = day.numbers();
   if (brief === null) return null;
   const { rotateKt, liftOffKt } = brief.takeoff;
   const gear = brief.climb.gearUpByKt.value ?? brief.limits.gearKt.value;
@@ -146,7 +144,7 @@ function BookRungs(): JSX.Element | null {
 
 /** What stands over the ladder: the planned run and what it leaves, or the book's run. */
 function Head(): JSX.Element | null {
-  const worked = today.value?.takeoff.planned;
+  const worked = day.today()?.takeoff.planned;
   if (worked?.because === null) {
     const { runM, toraLeftM } = worked.figures;
     const left = toraLeftM.value;
@@ -162,7 +160,7 @@ function Head(): JSX.Element | null {
       </>
     );
   }
-  const run = numbers.value?.takeoff.runM;
+  const run = day.numbers()?.takeoff.runM;
   return run?.value == null ? null : <HeadCell name={words.runBook} figure={run} />;
 }
 
@@ -192,7 +190,7 @@ export function LadderView(): JSX.Element {
   const released = sortie.value.stamps.findLast(({ what }) => what === 'brakes released');
   const stop = stopText();
   const now = offered.value;
-  const brief = steps.value;
+  const brief = day.steps();
   const notThere = brief === null ? [] : notThereIn(brief, 'rejected-takeoff');
   const missing = [
     ...new Set(notThere.map(({ step }) => withinSentence(liveText(step.item), stepsLanguage()))),

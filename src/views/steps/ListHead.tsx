@@ -3,8 +3,7 @@
  */
 
 import type { JSX } from 'preact';
-import { sortie } from '../../board/board';
-import { steps } from '../../board/flight/flight';
+import { day, sortie } from '../../board/board';
 import { stepsLang } from '../../board/language';
 import { closeList } from '../../board/steps/stepping';
 import type { StepRow, StepsBrief } from '../../core';
@@ -21,7 +20,7 @@ export function ListHead({
   abnormal: NonNullable<StepsBrief['abnormal']>;
 }): JSX.Element {
   const under = sortie.value.lists.at(-2)?.list;
-  const over = steps.value?.procedure.lists.find(({ id }) => id === under)?.title;
+  const over = day.steps()?.procedure.lists.find(({ id }) => id === under)?.title;
   return (
     <div class={styles.head}>
       <div class={styles.names}>

@@ -1,8 +1,7 @@
 /** What to do when something goes wrong: every list with its first steps, one tap from anywhere. */
 
 import type { JSX } from 'preact';
-import { sortie } from '../../board/board';
-import { steps } from '../../board/flight/flight';
+import { day, sortie } from '../../board/board';
 import { stepsLang } from '../../board/language';
 import { openList } from '../../board/steps/stepping';
 import { type AbnormalList, notThereIn, type StepsBrief } from '../../core';
@@ -18,7 +17,7 @@ const BEGINS_WITH = 2;
 
 /** The sheet with all lists, those of the present phase first. */
 export function Lists({ onClose }: { onClose: () => void }): JSX.Element {
-  const brief = steps.value;
+  const brief = day.steps();
   const lists = brief === null ? [] : ordered(brief);
   return (
     <Sheet title={words.wrong} close={words.close} size="page" onClose={onClose}>

@@ -1,8 +1,7 @@
 /** The moments of a sortie: brakes released, landed, a list at its end, the sortie at its end. */
 
 import type { JSX } from 'preact';
-import { wind } from '../../board/board';
-import { ladder } from '../../board/flight/today';
+import { day } from '../../board/board';
 import { stepsLang } from '../../board/language';
 import { openPlace } from '../../board/places';
 import { doIt, flyAgain, goAround } from '../../board/steps/stepping';
@@ -19,14 +18,14 @@ import { words } from './words';
 /** Lined up: the coming ladder, what goes with the brakes, and the key. */
 export function Release({ main }: { main: Extract<Main, { what: 'stamp' }> }): JSX.Element {
   const { tied } = main;
-  const lightUpS = ladder.value?.lightUpS ?? null;
+  const lightUpS = day.ladder()?.lightUpS ?? null;
   return (
     <div class={styles.moment}>
       <LadderRungs />
       {lightUpS !== null && lightUpS > 0 && (
         <p class={styles.tied}>{words.lightUp(wholeNumber(lightUpS))}</p>
       )}
-      {wind.value.using === null && (
+      {day.wind().using === null && (
         <div class={styles.warning}>
           <span>{words.noEnd}</span>
           <Key onPress={() => openPlace('wind')}>{words.toWind}</Key>

@@ -2,7 +2,7 @@
 
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { inputs } from '../../board/board';
+import { day } from '../../board/board';
 import { chosenProcedure, procedure } from '../../board/documents/inUse';
 import { stepsLang } from '../../board/language';
 import { openSheet } from '../../board/places';
@@ -106,7 +106,7 @@ function WriteOwn({ onClose }: { onClose: () => void }) {
 
 /** Whether the pilot does it earlier than the procedure has it. */
 const isTied = ({ step }: StepRow) =>
-  procedure.value !== null && tiesOf(procedure.value, inputs.value.ties).has(step.id);
+  procedure.value !== null && tiesOf(procedure.value, day.inputs().ties).has(step.id);
 
 function Row({ row, onClose }: { row: StepRow; onClose: () => void }) {
   const { kind } = row.state;

@@ -1,8 +1,7 @@
 /** How a step stands, as a shape and in words. */
 
 import type { JSX } from 'preact';
-import { settled } from '../../board/board';
-import { steps } from '../../board/flight/flight';
+import { day } from '../../board/board';
 import { stepsLang } from '../../board/language';
 import type { FactName, FactValue, StepRow } from '../../core';
 import { wholeNumber, zulu } from '../../parts/format';
@@ -50,7 +49,7 @@ export const stateLang = ({ state: { kind } }: StepRow): string | undefined =>
 /** Why a step is not needed, and when that was decided. */
 function notNeededWords({ facts, passed, decided }: NotNeeded): string {
   if (decided === null) {
-    const now = facts.map((name) => factWords(name, steps.value?.facts[name] ?? null, true));
+    const now = facts.map((name) => factWords(name, day.steps()?.facts[name] ?? null, true));
     return passed ? words.notNeededThen : words.notNeeded(now.join(', '));
   }
   const then = facts.map((name) => factWords(name, decided.saw[name] ?? null, false));
@@ -62,7 +61,7 @@ type NotNeeded = Extract<StepRow['state'], { readonly kind: 'not-needed' }>;
 /** A fact as it is or was: `day until 2030Z`. */
 function factWords(name: FactName, value: FactValue, now: boolean): string {
   const said = becameWords(name, value) ?? name;
-  const spell = name === 'night' || name === 'lights' ? settled.value.sun?.[name] : undefined;
+  const spell = name === 'night' || name === 'lights' ? day.settled().sun?.[name] : undefined;
   return now && spell?.until ? said + words.until(zulu(spell.until.getTime())) : said;
 }
 

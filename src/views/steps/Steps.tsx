@@ -4,8 +4,7 @@
 
 import type { JSX } from 'preact';
 import { useEffect } from 'preact/hooks';
-import { sortie } from '../../board/board';
-import { steps } from '../../board/flight/flight';
+import { day, sortie } from '../../board/board';
 import { openSheet } from '../../board/places';
 import { comeBackToSteps, leaveSteps } from '../../board/steps/leavingSteps';
 import { offered } from '../../board/steps/stepping';
@@ -23,7 +22,7 @@ import { words } from './words';
 
 /** The place Steps. */
 export function Steps(): JSX.Element {
-  const brief = steps.value;
+  const brief = day.steps();
   useEffect(() => {
     comeBackToSteps();
     return leaveSteps;

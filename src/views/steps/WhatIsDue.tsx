@@ -1,8 +1,7 @@
 /** The due step itself: what, how, by when, and why again. */
 
 import type { ComponentChildren, JSX } from 'preact';
-import { sortie } from '../../board/board';
-import { phasePace, steps } from '../../board/flight/flight';
+import { day, sortie } from '../../board/board';
 import { wallMs } from '../../board/flight/time';
 import { callLang, stepsLang, stepsLanguage, withinSentence } from '../../board/language';
 import { type FactName, type Moment, rowsOf, type Step, type StepRow, type Walk } from '../../core';
@@ -75,7 +74,7 @@ function whyAgain(walk: Walk, row: StepRow): string {
 
 function whyMoved(name: FactName | undefined): string {
   if (name === undefined) return words.movedOther;
-  const value = steps.value?.facts[name] ?? null;
+  const value = day.steps()?.facts[name] ?? null;
   return words.moved[name] ?? becameWords(name, value) ?? words.movedOther;
 }
 
@@ -105,7 +104,7 @@ function Waiting({ expectS }: { expectS: number | undefined }) {
 /** How long the phase and the step have taken so far. */
 function Timers({ walk, withStep }: { walk: Walk; withStep: boolean }) {
   const since = lastMs();
-  const took = phasePace.value;
+  const took = day.times();
   if (since === null || took === null) return null;
   const goneMs = wallMs.value - since;
   const inPhase = sortie.value.list === null && took.lastMs !== null;

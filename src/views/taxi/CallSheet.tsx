@@ -2,8 +2,8 @@
 
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { inputs } from '../../board/board';
-import { calls, departTowards, taxiParts, wordCall } from '../../board/flight/taxi';
+import { day } from '../../board/board';
+import { departTowards, taxiParts, wordCall } from '../../board/flight/taxi';
 import { callLang } from '../../board/language';
 import type { Call, Readback } from '../../core';
 import { callTitles, compass, readbackWords } from '../../parts/calls';
@@ -16,7 +16,7 @@ import styles from './Sheets.module.css';
 import { words } from './words';
 
 export function CallSheet({ onClose }: { onClose: () => void }): JSX.Element {
-  const towards = inputs.value.departTo;
+  const towards = day.inputs().departTo;
   return (
     <Sheet title={words.calls} close={words.close} size="page" onClose={onClose}>
       <section class={styles.part}>
@@ -32,9 +32,9 @@ export function CallSheet({ onClose }: { onClose: () => void }): JSX.Element {
             </Key>
           ))}
         </div>
-        {inputs.value.callsign.trim() === '' && <p>{words.callsign}</p>}
+        {day.inputs().callsign.trim() === '' && <p>{words.callsign}</p>}
       </section>
-      {calls.value.map((call) => (
+      {day.calls().map((call) => (
         <One key={call.kind} call={call} />
       ))}
     </Sheet>
@@ -49,7 +49,7 @@ const toReadBack = (back: Readback) =>
   worded(callLang(), readbackWords[back.code], sayReadback(back));
 
 function One({ call }: { call: Call }) {
-  const own = inputs.value.ownCalls[call.kind];
+  const own = day.inputs().ownCalls[call.kind];
   const [writing, setWriting] = useState(false);
   return (
     <section class={styles.part}>

@@ -1,7 +1,7 @@
 /** The reminder: speeds not to exceed, and the power to get and keep rolling. */
 
 import type { JSX } from 'preact';
-import { nextTurn } from '../../board/flight/taxi';
+import { day } from '../../board/board';
 import { aircraftText } from '../../board/language';
 import { ask } from '../../board/places';
 import type { Figure, TaxiBrief, Unit } from '../../core';
@@ -57,7 +57,7 @@ export function TaxiNumbers({ brief }: { brief: TaxiBrief }): JSX.Element {
 
 /** The speed for the route's next turn; without one, the aircraft's for sharp turns. */
 function nextWords({ inTurnsKt }: TaxiBrief): string {
-  const turn = nextTurn.value;
+  const turn = day.nextTurn();
   if (turn !== null) return turnWords(turn);
   return inTurnsKt.value === null ? '' : words.inTurns(wholeNumber(inTurnsKt.value));
 }

@@ -2,19 +2,8 @@
 
 import type { ComponentChildren, JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { documents, inputs, settled, wind } from '../../board/board';
-import {
-  closeStretch,
-  fault,
-  from,
-  placeAt,
-  progress,
-  route,
-  routeIn,
-  routeOut,
-  taxiParts,
-  toldRoute,
-} from '../../board/flight/taxi';
+import { day, documents } from '../../board/board';
+import { closeStretch, placeAt, taxiParts } from '../../board/flight/taxi';
 import { paintedLang } from '../../board/language';
 import type { Field, Route, TaxiEdge, TaxiNode } from '../../core';
 import { planUp } from '../../device/preferences';
@@ -34,10 +23,10 @@ export function PlanPanel({ onRoute }: { onRoute: () => void }): JSX.Element | n
   const { field } = documents.value;
   const parts = taxiParts.value;
   if (field === null || parts === null) return <div class={styles.panel} />;
-  const shown = route.value;
-  const spoken = tellRoute(toldRoute.value, settled.value.controlled === true);
+  const shown = day.route();
+  const spoken = tellRoute(day.told(), day.settled().controlled === true);
   const { stretchId } = parts;
-  const closed = new Set(inputs.value.taxiClosed);
+  const closed = new Set(day.inputs().taxiClosed);
   return (
     <div class={styles.panel}>
       <p class="spoken">{spoken}</p>
@@ -47,18 +36,18 @@ export function PlanPanel({ onRoute }: { onRoute: () => void }): JSX.Element | n
           nodes={field.taxi.nodes}
           edges={field.taxi.edges}
           isClosed={(edge) => closed.has(stretchId(edge))}
-          using={wind.value.using}
+          using={day.wind().using}
           route={shown?.points ?? []}
-          goneM={progress.value?.goneM ?? 0}
+          goneM={day.progress()?.goneM ?? 0}
           crossings={shown?.crossings ?? []}
           hotSpots={field.taxi.hotSpots ?? []}
-          from={shown?.nodes[0] ?? from.value}
+          from={shown?.nodes[0] ?? day.from()}
           to={shown?.nodes.at(-1) ?? null}
           picked={picked}
           onPick={setPicked}
           closer={closer}
           upDeg={planUp.value === 'way' && shown !== null ? headingAhead(shown) : null}
-          windFromDeg={wind.value.fromTrueDeg}
+          windFromDeg={day.wind().fromTrueDeg}
           words={{ ...words.planWords, label: `${words.plan(field.name)}. ${spoken}` }}
         />
         <div class={styles.tools}>
@@ -89,7 +78,7 @@ export function PlanPanel({ onRoute }: { onRoute: () => void }): JSX.Element | n
 
 /** The direction of the route ahead, degrees true, from the last point passed. */
 function headingAhead({ points }: Route): number {
-  const goneM = progress.value?.goneM ?? 0;
+  const goneM = day.progress()?.goneM ?? 0;
   let atM = 0;
   for (const [index, point] of points.entries()) {
     const next = points[index + 1];
@@ -112,11 +101,12 @@ function Note() {
 }
 
 function noteOf(): string | null {
-  if (fault.value !== null) return faultWords(fault.value);
-  const exit = routeIn.value?.exit ?? null;
-  const usedM = route.value?.runwayM ?? 0;
+  const fault = day.fault();
+  if (fault !== null) return faultWords(fault);
+  const exit = day.back()?.exit ?? null;
+  const usedM = day.route()?.runwayM ?? 0;
   if (usedM > 0 && exit === null) return words.runwayUsed(wholeNumber(usedM));
-  const entry = routeOut.value?.entry ?? null;
+  const entry = day.out()?.entry ?? null;
   if (entry !== null && entry.backtrackM > 0)
     return words.backtrackNote(wholeNumber(entry.backtrackM));
   if (exit === null) return null;
@@ -162,7 +152,7 @@ function PickedBar({
 
 function CloseKey({ edge, onDone }: { edge: TaxiEdge; onDone: () => void }) {
   const id = taxiParts.value?.stretchId(edge) ?? '';
-  const isClosed = inputs.value.taxiClosed.includes(id);
+  const isClosed = day.inputs().taxiClosed.includes(id);
   return (
     <Key
       look={isClosed ? 'plain' : 'stop'}

@@ -3,23 +3,16 @@
  */
 
 import type { JSX } from 'preact';
-import { documents, inputs, settled } from '../../board/board';
+import { day, documents } from '../../board/board';
 import {
   closeStretch,
   enterAt,
-  fault,
   placeAt,
-  placedAt,
-  route,
-  routeOut,
   standNow,
   stands,
   takeVia,
   taxiParts,
-  toldRoute,
-  turns,
 } from '../../board/flight/taxi';
-import { today } from '../../board/flight/today';
 import { fieldText, paintedLang } from '../../board/language';
 import type { OfferedEntry, Route } from '../../core';
 import { followPosition, leavePosition, position } from '../../device/position';
@@ -35,9 +28,10 @@ import { Device } from './Watch';
 import { words } from './words';
 
 export function RouteSheet({ onClose }: { onClose: () => void }): JSX.Element {
+  const fault = day.fault();
   return (
     <Sheet title={words.sheet} close={words.close} size="page" onClose={onClose}>
-      {fault.value !== null && <p class={styles.fault}>{faultWords(fault.value)}</p>}
+      {fault && <p class={styles.fault}>{faultWords(fault)}</p>}
       <InWords />
       <From />
       <Entries />
@@ -52,7 +46,7 @@ export function RouteSheet({ onClose }: { onClose: () => void }): JSX.Element {
 }
 
 function InWords() {
-  const text = tellRoute(toldRoute.value, settled.value.controlled === true);
+  const text = tellRoute(day.told(), day.settled().controlled === true);
   return text === '' ? null : (
     <section class={styles.part}>
       <h3>{words.inWords}</h3>
@@ -113,7 +107,7 @@ function Points({ title }: { title: string }) {
       <h3>{title}</h3>
       <div class={styles.choices}>
         {points.map((node) => (
-          <Key key={node.id} pressed={placedAt.value === node.id} onPress={() => placeAt(node.id)}>
+          <Key key={node.id} pressed={day.placed() === node.id} onPress={() => placeAt(node.id)}>
             {pointCalled(node, plan, words.points)}
           </Key>
         ))}
@@ -123,7 +117,7 @@ function Points({ title }: { title: string }) {
 }
 
 function Entries() {
-  const planned = routeOut.value;
+  const planned = day.out();
   if (planned === null || planned.entries.length < 1 || planned.entry === null) return null;
   return (
     <section class={styles.part}>
@@ -163,7 +157,7 @@ function entryWords({ name, hold, runM, rollsFromM, backtrackM }: OfferedEntry):
 
 /** Whether today's planned run fits what remains. */
 function fitWords({ runM }: OfferedEntry): string {
-  const planned = today.value?.takeoff.planned;
+  const planned = day.today()?.takeoff.planned;
   const neededM = planned?.because === null ? planned.figures.runM.value : null;
   if (neededM === null) return words.runUnknown;
   const leftM = runM - neededM;
@@ -174,9 +168,9 @@ function fitWords({ runM }: OfferedEntry): string {
 
 function Routes() {
   const parts = taxiParts.value;
-  const taken = route.value;
-  if (parts === null || taken === null || routeOut.value === null) return null;
-  const others = routeOut.value.alternatives;
+  const taken = day.route();
+  const others = day.out()?.alternatives;
+  if (parts === null || taken === null || others === undefined) return null;
   const all = [taken, ...others].sort((a, b) => a.lengthM - b.lengthM);
   return (
     <section class={styles.part}>
@@ -211,12 +205,12 @@ const namesOf = ({ legs }: Route): string =>
     .join(', ') || words.direct;
 
 function Turns() {
-  if (turns.value.length === 0) return null;
+  if (day.turns().length === 0) return null;
   return (
     <section class={styles.part}>
       <h3>{words.turnsTitle}</h3>
       <ol class={styles.list}>
-        {turns.value.map((turn) => (
+        {day.turns().map((turn) => (
           <li key={turn.atM}>
             {words.turn(turn.turnDeg, turn.onto, wholeNumber(Math.floor(turn.maxKt)))}
             <small>
@@ -237,7 +231,7 @@ function Closed() {
   const edges = STRETCH_KINDS.flatMap((kind) => plan.edges.filter(({ on }) => on === kind));
   const parts = taxiParts.value;
   if (parts === null || edges.length === 0) return null;
-  const closed = new Set(inputs.value.taxiClosed);
+  const closed = new Set(day.inputs().taxiClosed);
   return (
     <section class={styles.part} aria-label={words.closedTitle}>
       <h3>{words.closedTitle}</h3>

@@ -2,9 +2,7 @@
 
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { documents, inputs } from '../../board/board';
-import { taxi } from '../../board/flight/flight';
-import { dueCall } from '../../board/flight/taxi';
+import { day, documents } from '../../board/board';
 import { callLang } from '../../board/language';
 import { sayCall } from '../../parts/radio/calls';
 import { CallSheet } from './CallSheet';
@@ -18,7 +16,7 @@ import { words } from './words';
 /** The place Taxi. */
 export function Taxi(): JSX.Element {
   const [open, setOpen] = useState<'route' | 'calls' | null>(null);
-  const brief = taxi.value;
+  const brief = day.taxi();
   const close = () => setOpen(null);
   if (brief === null) return <p class={styles.none}>{words.noAircraft}</p>;
   return (
@@ -39,7 +37,7 @@ export function Taxi(): JSX.Element {
 
 /** The next call, in words; it opens all of them. */
 function Say({ onOpen }: { onOpen: () => void }) {
-  const call = dueCall.value;
+  const call = day.dueCall();
   if (call === null) return null;
   return (
     <button type="button" class={styles.say} onClick={onOpen}>
@@ -48,7 +46,7 @@ function Say({ onOpen }: { onOpen: () => void }) {
         <span class={styles.all}>{words.allCalls}</span>
       </span>
       <span class={styles.said} lang={callLang()}>
-        {sayCall(call, inputs.value.ownCalls[call.kind])}
+        {sayCall(call, day.inputs().ownCalls[call.kind])}
       </span>
     </button>
   );

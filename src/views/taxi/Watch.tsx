@@ -1,8 +1,8 @@
 /** The stopwatch: one tap at each named point gives the ground speed between them. */
 
 import type { JSX } from 'preact';
-import { documents, wind } from '../../board/board';
-import { fault, passNext, progress, routePace, takeBackPassing } from '../../board/flight/taxi';
+import { day, documents } from '../../board/board';
+import { passNext, takeBackPassing } from '../../board/flight/taxi';
 import { wallMs } from '../../board/flight/time';
 import { openPlace } from '../../board/places';
 import { openCard, wasJustClosed } from '../../board/steps/card';
@@ -17,7 +17,7 @@ import { words } from './words';
 
 /** The last measurement, and the key for the next point. */
 export function TaxiWatch({ onRoute }: { onRoute: () => void }): JSX.Element | null {
-  const at = progress.value;
+  const at = day.progress();
   if (at === null) return <NoRoute onRoute={onRoute} />;
   const stretch = at.stretches.at(-1) ?? null;
   return (
@@ -56,11 +56,11 @@ function Opener() {
 
 /** Without a route: the key that helps find one. */
 function NoRoute({ onRoute }: { onRoute: () => void }) {
-  if (fault.value === null) return null;
+  if (day.fault() === null) return null;
   return (
     <section class={styles.watch}>
       <Opener />
-      {wind.value.using === null ? (
+      {day.wind().using === null ? (
         <Key look="pick" moving className={styles.passing ?? ''} onPress={() => openPlace('wind')}>
           {words.openWind}
         </Key>
@@ -75,9 +75,9 @@ function NoRoute({ onRoute }: { onRoute: () => void }) {
 
 /** The distance and time of the route, before anything is measured. */
 function Ahead() {
-  const at = progress.value;
+  const at = day.progress();
   const maxKt = documents.value.aircraft?.taxi.maxKt;
-  const takes = routePace.value;
+  const takes = day.pace();
   if (at === null || takes?.leftS == null || maxKt === undefined) return null;
   return (
     <p>
@@ -92,7 +92,7 @@ function Measured({ stretch }: { stretch: Stretch }) {
   const maxKt = documents.value.aircraft?.taxi.maxKt ?? null;
   // A stretch too short to time by thumb gives no speed, and so none that is too high.
   const isOver = mostKt !== null && maxKt !== null && groundKt > maxKt;
-  const takes = routePace.value;
+  const takes = day.pace();
   return (
     <>
       <p>

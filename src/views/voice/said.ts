@@ -1,8 +1,6 @@
 /** What is due, as said: live numbers digit by digit where the trade says them so. */
 
-import { inputs, wind } from '../../board/board';
-import { steps } from '../../board/flight/flight';
-import { dueCall } from '../../board/flight/taxi';
+import { day } from '../../board/board';
 import { CALL_LANGUAGE, stepsLanguage } from '../../board/language';
 import { walked } from '../../board/steps/due';
 import {
@@ -58,13 +56,13 @@ function saidText(text: string, language: string): Said {
 
 function saidLive(name: LiveName, speech: StepSpeech): string {
   if (name === 'wind') {
-    const read = wind.value.wind;
+    const read = day.wind().wind;
     return read === null ? speech.unknown : saidWind(read, speech);
   }
-  const value = steps.value?.facts[name] ?? null;
+  const value = day.steps()?.facts[name] ?? null;
   if (value === null) return name === 'callsign' ? speech.yourCallsign : speech.unknown;
   if (name === 'runway') return speech.runway(String(value));
-  if (name === 'callsign') return speech.callsign(inputs.value.callsign);
+  if (name === 'callsign') return speech.callsign(day.inputs().callsign);
   if (typeof value !== 'number') return String(value);
   if (LIVE[name].form === 'heading') return speech.direction(value);
   return saidNumber(name, roundedLive(name, value), speech);
@@ -120,9 +118,9 @@ function saidPosition(position: Position): Said {
 
 /** The radio call due on Taxi, in the pilot's own words if there are any; empty if none is. */
 export function saidCall(): Said {
-  const call = dueCall.value;
+  const call = day.dueCall();
   if (call === null) return [];
-  const text = sayCall(call, inputs.value.ownCalls[call.kind]);
+  const text = sayCall(call, day.inputs().ownCalls[call.kind]);
   return [{ text, language: CALL_LANGUAGE }];
 }
 

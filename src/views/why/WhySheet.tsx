@@ -1,7 +1,7 @@
 /** Where a number comes from: its inputs, its formula in one line, its source. */
 
 import type { JSX } from 'preact';
-import { settled } from '../../board/board';
+import { day } from '../../board/board';
 import type { AskedFigure } from '../../board/places';
 import { endFigures, type Figure, sunFigure, type Unit } from '../../core';
 import { asFigure, asInput, asInputFigure } from '../../parts/digits';
@@ -33,11 +33,11 @@ const titleOf = (asked: AskedFigure): string =>
 /** The figure asked about, built now if it wasn't yet. */
 function figureOf(asked: AskedFigure): Figure<Unit> | null {
   if ('sun' in asked) {
-    const place = settled.value.field?.place;
+    const place = day.settled().field?.place;
     return place === undefined ? null : sunFigure(asked.sun, place);
   }
   if (!('end' in asked)) return asked;
-  return endFigures(asked.end, asked.answer, settled.value)?.[asked.name] ?? null;
+  return endFigures(asked.end, asked.answer, day.settled())?.[asked.name] ?? null;
 }
 
 function Reason({ figure }: { figure: Figure<Unit> }) {

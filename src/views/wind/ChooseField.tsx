@@ -3,7 +3,7 @@
 import type { ListedField } from 'virtual:lapstrip-catalogue';
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { inputs } from '../../board/board';
+import { day } from '../../board/board';
 import { listedAircraft, listedFields } from '../../board/documents/documents';
 import { shownText } from '../../board/language';
 import { typing } from '../../board/places';
@@ -23,7 +23,7 @@ export function ChooseField(): JSX.Element {
         <h2 class={styles.title}>{words.chooseAircraft}</h2>
         <Choice
           options={listedAircraft.value.map(({ hash, name }) => ({ value: hash, name }))}
-          chosen={inputs.value.aircraft}
+          chosen={day.inputs().aircraft}
           onChoose={(hash) => {
             const taken = listedAircraft.value.find((listed) => listed.hash === hash);
             if (taken) chooseAircraft(taken);

@@ -1,7 +1,7 @@
 /** Wind: a wind in, the best runway end out, with its reasons and how firm it is. */
 
 import type { JSX } from 'preact';
-import { settled } from '../../board/board';
+import { day } from '../../board/board';
 import { typing } from '../../board/places';
 import { dial, list } from './afterAnswer';
 import { Answer } from './answer/Answer';
@@ -12,7 +12,7 @@ import styles from './Wind.module.css';
 
 /** The place Wind; while a wind is typed, the keypad takes the lower half. */
 export function WindPlace(): JSX.Element {
-  if (settled.value.field === null) return <ChooseField />;
+  if (day.settled().field === null) return <ChooseField />;
   return (
     <div class={`${styles.wind} ${typing.value ? styles.typing : ''}`}>
       <div class={styles.first}>

@@ -1,7 +1,7 @@
 /** The answer: the best end, huge, with how firm it is, its reasons, and the key that uses it. */
 
 import type { JSX } from 'preact';
-import { lowSunOn, purpose, settled, wind } from '../../../board/board';
+import { day } from '../../../board/board';
 import { ask, typing } from '../../../board/places';
 import { setInputs, useEnd } from '../../../board/record/choices';
 import { isOld, answered as shown } from '../../../board/wind/answered';
@@ -52,7 +52,7 @@ function Foot({ end, answered }: { end: RankedEnd; answered: WindAnswer }) {
   const of = { end, answer: answered };
   return (
     <>
-      {settled.value.variation.value !== null && (
+      {day.settled().variation.value !== null && (
         <Asked hint={words.ask} onAsk={() => ask('', { name: 'headingMagnetic', ...of })}>
           {words.magnetic(direction(end.headingMagneticDeg))}
         </Asked>
@@ -71,7 +71,7 @@ function Foot({ end, answered }: { end: RankedEnd; answered: WindAnswer }) {
 
 /** Redrawn only for another end: typing doesn't change which is in use. */
 function UseKey({ end }: { end: string }) {
-  return wind.value.using === end ? (
+  return day.wind().using === end ? (
     <p class={styles.inUse}>{words.inUse(end)}</p>
   ) : (
     <Key look="pick" moving className={styles.use} onPress={() => useEnd(end)}>
@@ -82,7 +82,7 @@ function UseKey({ end }: { end: string }) {
 
 /** Take-off or landing: what the ends are judged for. */
 function PurposeKey() {
-  const now = purpose.value;
+  const now = day.purpose();
   const other = now === 'take-off' ? 'landing' : 'take-off';
   return (
     <Key
@@ -125,7 +125,7 @@ function AlongRow({ end, answered }: EndRowProps) {
   const { tailwindWorstKt } = end;
   const of = { end, answer: answered };
   if (end.headwindKt === null || Math.round(end.headwindKt) < 0) {
-    const limit = settled.value.tailwindLimit.value ?? 0;
+    const limit = day.settled().tailwindLimit.value ?? 0;
     return (
       <Row name={words.tailWorst((answered.wind?.gustKt ?? null) !== null)}>
         <Asked hint={words.ask} onAsk={() => ask('', { name: 'tailwindWorst', ...of })}>
@@ -144,7 +144,7 @@ function AlongRow({ end, answered }: EndRowProps) {
 }
 
 function AcrossRow({ end, answered }: EndRowProps) {
-  const limit = settled.value.crosswindLimit.value ?? 0;
+  const limit = day.settled().crosswindLimit.value ?? 0;
   const side =
     Math.round(end.crosswindKt ?? 0) === 0 ? 'none' : (end.crosswindKt ?? 0) > 0 ? 'right' : 'left';
   const gust = answered.wind?.gustKt != null;
@@ -207,7 +207,7 @@ function gustAt(speedKt: number): number | null {
  * decided.
  */
 function LastRow({ ranked, best }: { ranked: RankedEnds; best: RankedEnd }) {
-  const sun = lowSunOn.value.get(best.designator);
+  const sun = day.lowSunOn().get(best.designator);
   if (sun !== undefined && sun.kind !== 'none') return <lowSunRow.Later sun={sun} />;
   const { speedKt, limit } = ranked.holdsUntil ?? { speedKt: null, limit: null };
   if (speedKt !== null && limit !== null && speedKt <= TELLING_KT) {

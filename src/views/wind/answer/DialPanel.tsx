@@ -1,7 +1,7 @@
 /** The dial, fed from the day. */
 
 import type { JSX } from 'preact';
-import { settled } from '../../../board/board';
+import { day } from '../../../board/board';
 import { typing } from '../../../board/places';
 import { openCard, wasJustClosed } from '../../../board/steps/card';
 import { degreesOf, type RunwayRing, runwayPlan, runwayRing, type WindAnswer } from '../../../core';
@@ -16,7 +16,7 @@ import { words as windWords } from '../words';
 
 /** The runways under the wind, with the runway ring. */
 export function DialPanel(): JSX.Element | null {
-  const { field, sun } = settled.value;
+  const { field, sun } = day.settled();
   const { answered, old } = pictured.value;
   if (field === null) return null;
   const ring = answered.question && runwayRing(answered.question);

@@ -3,7 +3,7 @@
 import { computed } from '@preact/signals';
 import type { ComponentChildren, JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { draft, enteredWind, inputs, typedRead, typedWind } from '../../../board/board';
+import { day, draft, typed } from '../../../board/board';
 import { typing } from '../../../board/places';
 import {
   closeKeypad,
@@ -22,9 +22,9 @@ import { caret, letters } from './caret';
 import styles from './Entry.module.css';
 
 /** What the entry shows: what is typed, or else the wind in use. */
-const text = computed(() => (erased.value ? '' : draft.value || (enteredWind.value?.text ?? '')));
+const text = computed(() => (erased.value ? '' : draft.value || (day.enteredWind()?.text ?? '')));
 
-const report = computed(() => typedRead.value.report);
+const report = computed(() => typed.read().report);
 
 /**
  * The entry, with what was understood in words under it. A letter typed redraws only what follows
@@ -155,9 +155,9 @@ const north = computed(() => {
     case 'true':
       return 'given';
     case 'magnetic':
-      return typedRead.value.north;
+      return typed.read().north;
     default:
-      return inputs.value.typedNorth;
+      return day.inputs().typedNorth;
   }
 });
 
@@ -197,7 +197,7 @@ function Marks(): JSX.Element {
 
 /** In words, what was understood; then what can't be used, and why. */
 function Understood({ byHand }: { byHand: boolean }) {
-  const { fromTrueDeg, fromMagneticDeg, because } = typedWind.value;
+  const { fromTrueDeg, fromMagneticDeg, because } = typed.wind();
   const { wind, problems = [], spans = [] } = report.value ?? {};
   const unread = spans.some(({ kind }) => kind === 'unread');
   return (

@@ -4,8 +4,7 @@
  */
 
 import type { JSX } from 'preact';
-import { sortie, sortieMinute } from '../../../board/board';
-import { outlook } from '../../../board/day';
+import { day, sortie, sortieMinute } from '../../../board/board';
 import { takeText } from '../../../board/wind/windEntry';
 import type { OutlookBrief } from '../../../core';
 import { zulu } from '../../../parts/format';
@@ -20,9 +19,10 @@ const SHOWN = 5;
 export function WindHistory(): JSX.Element | null {
   const winds = sortie.value.winds.slice(-SHOWN).reverse();
   if (winds.length < 2) return null;
+  const outlook = day.outlook();
   return (
     <section class={styles.history} aria-label={words.history}>
-      {outlook.value && <Trend brief={outlook.value} />}
+      {outlook && <Trend brief={outlook} />}
       <ol class={styles.winds}>
         {winds.map((wind) => (
           <li key={wind.id}>

@@ -2,7 +2,7 @@
 
 import { computed } from '@preact/signals';
 import type { JSX } from 'preact';
-import { draft, typedWind } from '../../../board/board';
+import { draft, typed } from '../../../board/board';
 import { closeKeypad, typeWind } from '../../../board/wind/windEntry';
 import { Key } from '../../../parts/key/Key';
 import { Keypad } from '../../../parts/keypad/Keypad';
@@ -10,7 +10,7 @@ import styles from '../Wind.module.css';
 import { words } from '../words';
 import { letters } from './caret';
 
-const setLabel = computed(() => (typedWind.value.wind === null ? words.setAndClose : words.set));
+const setLabel = computed(() => (typed.wind().wind === null ? words.setAndClose : words.set));
 
 /** The keypad. The entry shows the wind in use; the first key starts a new one. */
 export function Pad(): JSX.Element {

@@ -4,7 +4,7 @@
  */
 
 import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
-import { draft, typedRead } from '../../../board/board';
+import { draft, typed } from '../../../board/board';
 import { shownReport } from '../../../board/day';
 import { answered, isOld } from '../../../board/wind/answered';
 import { atPause } from '../../../board/wind/atPause';
@@ -43,7 +43,7 @@ let lastAtCaret: ReadSpan | undefined;
 export const atCaret: ReadonlySignal<ReadSpan | undefined> = computed(() => {
   const at = caret.value;
   if (isTyping.value) return lastAtCaret;
-  const kind = typedRead.value.report?.kind;
+  const kind = typed.read().report?.kind;
   const explains = at !== null && kind !== 'shorthand' && kind !== 'nothing';
   lastAtCaret = explains
     ? shownReport.value?.spans.find(({ at: [from, to] }) => from <= at && at <= to)

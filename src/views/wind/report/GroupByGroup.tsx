@@ -1,7 +1,7 @@
 /** A report, group by group: what stands there, and what it means. */
 
 import type { JSX } from 'preact';
-import { enteredText } from '../../../board/board';
+import { day } from '../../../board/board';
 import type { Report } from '../../../core';
 import { Sheet } from '../../../parts/sheet/Sheet';
 import { spanWords } from '../entry/MeaningAtCaret';
@@ -15,7 +15,7 @@ interface GroupByGroupProps {
 
 /** The sheet. */
 export function GroupByGroup({ report, onClose }: GroupByGroupProps): JSX.Element {
-  const text = enteredText.value?.text ?? '';
+  const text = day.enteredText()?.text ?? '';
   return (
     <Sheet title={words.title} close={words.close} size="page" onClose={onClose}>
       <dl>

@@ -4,8 +4,8 @@
 
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { issuedMs, windIsNewer } from '../../../board/board';
-import { otherReports, sunToday, weather } from '../../../board/day';
+import { day } from '../../../board/board';
+import { otherReports } from '../../../board/day';
 import { ask } from '../../../board/places';
 import { setInputs } from '../../../board/record/choices';
 import { takeText } from '../../../board/wind/windEntry';
@@ -20,7 +20,8 @@ import { words } from './words';
 /** The card under the list of ends. */
 export function ReportCard(): JSX.Element {
   const [open, setOpen] = useState(false);
-  const brief = weather.value;
+  const brief = day.weather();
+  const issuedMs = day.issuedMs();
   return (
     <section class={styles.card} aria-label={words.title}>
       {brief?.questions.map((question) => (
@@ -34,8 +35,8 @@ export function ReportCard(): JSX.Element {
           <Key onPress={() => takeText(text)}>{words.take}</Key>
         </div>
       ))}
-      {brief !== null && windIsNewer.value && (
-        <p>{words.butTheWind(issuedMs.value === null ? null : zulu(issuedMs.value))}</p>
+      {brief !== null && day.windIsNewer() && (
+        <p>{words.butTheWind(issuedMs === null ? null : zulu(issuedMs))}</p>
       )}
       {brief !== null && (
         <dl class={styles.rows}>
@@ -47,7 +48,7 @@ export function ReportCard(): JSX.Element {
           </Row>
           <Row name={words.pressureAltitude} figure={brief.pressureAltitude} decimals={0} />
           <Row name={words.densityAltitude} figure={brief.densityAltitude} decimals={0} />
-          {brief.gustSpread.value !== null && !windIsNewer.value && (
+          {brief.gustSpread.value !== null && !day.windIsNewer() && (
             <Row name={words.gustSpread} figure={brief.gustSpread} decimals={0} />
           )}
         </dl>
@@ -113,7 +114,7 @@ function Row({ name, figure, decimals, children }: RowProps) {
 
 /** When the sun rises and sets today, or that it does neither. */
 function Sun() {
-  const today = sunToday.value;
+  const today = day.sunToday();
   if (today === null) return null;
   const { sunUp, civil } = today;
   return (

@@ -1,7 +1,7 @@
 /** One end in full: its numbers, the rule that sets it apart, and what the pilot knows of it today. */
 
 import type { JSX } from 'preact';
-import { inputs, purpose, settled } from '../../../board/board';
+import { day } from '../../../board/board';
 import { compare } from '../../../board/day';
 import { ask } from '../../../board/places';
 import { closeEnd, holdShort } from '../../../board/record/choices';
@@ -26,8 +26,8 @@ export function EndSheet({ end, answered, onClose }: EndSheetProps): JSX.Element
   const ends = answered.ranked?.ends ?? [];
   const best = ends[0]?.designator === end ? ends[1] : ends[0];
   const ranked = ends.find(({ designator }) => designator === end);
-  const figures = ranked && endFigures(ranked, answered, settled.value);
-  const { closedToday, holdShortM } = inputs.value;
+  const figures = ranked && endFigures(ranked, answered, day.settled());
+  const { closedToday, holdShortM } = day.inputs();
   const closed = closedToday.includes(end);
   return (
     <Sheet title={words.endTitle(end)} close={words.close} onClose={onClose}>
@@ -69,7 +69,7 @@ export function EndSheet({ end, answered, onClose }: EndSheetProps): JSX.Element
         <Key pressed={closed} onPress={() => closeEnd(end, !closed)}>
           {closed ? words.closedToday : words.closeToday}
         </Key>
-        {purpose.value === 'landing' && (
+        {day.purpose() === 'landing' && (
           <NumberField
             name={words.holdShort}
             value={holdShortM[end] ?? null}

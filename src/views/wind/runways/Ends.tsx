@@ -5,7 +5,7 @@
 
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { settled } from '../../../board/board';
+import { day } from '../../../board/board';
 import { useEnd } from '../../../board/record/choices';
 import type { RankedEnd, WindAnswer } from '../../../core';
 import { againstLimit, wholeNumber } from '../../../parts/format';
@@ -52,7 +52,7 @@ function reasonOf({ reasons: [reason] }: RankedEnd): string | null {
 }
 
 function EndRow({ end, next, used, onOpen }: EndRowProps) {
-  const limit = settled.value.crosswindLimit.value ?? 0;
+  const limit = day.settled().crosswindLimit.value ?? 0;
   const steady = Math.abs(end.crosswindKt ?? end.crosswindWorstKt ?? 0);
   const worst = end.crosswindWorstKt ?? 0;
   const closed = end.shortfalls.some(({ code }) => code === 'closed' || code === 'closed-today');

@@ -1,17 +1,15 @@
 import { expect, test } from 'vitest';
 import { openPage } from '../page';
 
-const { add, beginAt, inputs, load, undoable, undoChange } = await openPage();
+const { add, beginAt, day, load, undoChange, undoable } = await openPage();
 await load('XCAI', 'tussock', 'tussock-usual');
-const { loadAs, loadFuel, loadStation, sheetOfToday } = await import(
-  '../../../../src/board/flight/load'
-);
+const { loadAs, loadFuel, loadStation } = await import('../../../../src/board/flight/load');
 
 const stations = { front: 80 };
 const loaded = (fuelKg: number) => ({ fuelKg, stations });
 /** The demo's document: 690 kg empty, and a pilot of 85 kg. */
 const EMPTY_KG = 690 + 85;
-const massKg = () => sheetOfToday.value?.takeoffMassKg.value;
+const massKg = () => day.load()?.takeoffMassKg.value;
 
 test('every change is weighed at once, and the usual load until there is one', () => {
   beginAt('XCAI', 'tussock');
@@ -19,15 +17,15 @@ test('every change is weighed at once, and the usual load until there is one', (
   loadAs(loaded(60));
   expect(massKg()).toBe(EMPTY_KG + 60 + 80);
   // The demo's document lands with 40 kg of fuel.
-  expect(sheetOfToday.value?.landingMassKg.value).toBe(EMPTY_KG + 40 + 80);
+  expect(day.load()?.landingMassKg.value).toBe(EMPTY_KG + 40 + 80);
 });
 
 test('the same thing changed step by step is taken back in one', () => {
   beginAt('XCAI', 'tussock', { kind: 'set', inputs: { load: loaded(50) } });
   for (const fuelKg of [60, 70, 80]) loadFuel(fuelKg);
-  expect(inputs.value.load).toEqual(loaded(80));
+  expect(day.inputs().load).toEqual(loaded(80));
   undoChange();
-  expect(inputs.value.load).toEqual(loaded(50));
+  expect(day.inputs().load).toEqual(loaded(50));
 });
 
 test('of two things only the last is taken back', () => {
@@ -35,9 +33,9 @@ test('of two things only the last is taken back', () => {
   loadFuel(60);
   loadStation('front', 100);
   loadStation('front', 110);
-  expect(inputs.value.load).toEqual({ fuelKg: 60, stations: { front: 110 } });
+  expect(day.inputs().load).toEqual({ fuelKg: 60, stations: { front: 110 } });
   undoChange();
-  expect(inputs.value.load).toEqual(loaded(60));
+  expect(day.inputs().load).toEqual(loaded(60));
 });
 
 test('after another change the same thing begins anew', () => {
@@ -46,5 +44,5 @@ test('after another change the same thing begins anew', () => {
   undoable.value = { what: 'end', entries: add({ kind: 'set', inputs: { surface: 'wet' } }) };
   loadFuel(70);
   undoChange();
-  expect(inputs.value).toMatchObject({ load: loaded(60), surface: 'wet' });
+  expect(day.inputs()).toMatchObject({ load: loaded(60), surface: 'wet' });
 });

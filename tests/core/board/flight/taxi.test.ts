@@ -3,44 +3,44 @@
 import { expect, test } from 'vitest';
 import { OPENED_MS, openPage, pass } from '../page';
 
-const { add, beginAt, inputs, load, loadParts, sortie } = await openPage();
+const { add, beginAt, day, load, loadParts, sortie } = await openPage();
 await load('XCAI', 'tussock', 'tussock-usual');
 await loadParts('taxi');
 const taxi = await import('../../../../src/board/flight/taxi');
 
 const TO_27 = { kind: 'set', inputs: { chosen: { end: '27', purpose: 'take-off' } } } as const;
 const passed = () => sortie.value.taxied.filter(({ placed }) => !placed).map(({ point }) => point);
-const way = () => taxi.route.value?.marks.map(({ node }) => node);
+const way = () => day.route()?.marks.map(({ node }) => node);
 
 test('where several stands are, only the pilot knows from which, and says it', () => {
   beginAt('XCAI', 'tussock', TO_27);
-  expect([taxi.from.value, taxi.route.value]).toEqual([null, null]);
+  expect([day.from(), day.route()]).toEqual([null, null]);
   expect(taxi.stands.value.map(({ id }) => id)).toEqual(['s1', 's2', 's3']);
   taxi.placeAt('s2');
-  expect(taxi.from.value).toBe('s2');
-  expect(inputs.value.stand).toBe('s2');
-  expect(taxi.route.value).not.toBeNull();
+  expect(day.from()).toBe('s2');
+  expect(day.inputs().stand).toBe('s2');
+  expect(day.route()).not.toBeNull();
 });
 
 test('another stand drops the way chosen from the one before', () => {
   beginAt('XCAI', 'tussock', TO_27, { kind: 'set', inputs: { stand: 's1' } });
   taxi.takeVia('a-way');
   taxi.placeAt('s3');
-  expect(inputs.value).toMatchObject({ stand: 's3', taxiVia: null });
+  expect(day.inputs()).toMatchObject({ stand: 's3', taxiVia: null });
 });
 
 test('placed at a point on the way, the route begins there; the stand to return to stays', () => {
   beginAt('XCAI', 'tussock', TO_27, { kind: 'set', inputs: { stand: 's1' } });
   taxi.placeAt('p');
-  expect([taxi.placedAt.value, taxi.from.value, inputs.value.stand]).toEqual(['p', 'p', 's1']);
+  expect([day.placed(), day.from(), day.inputs().stand]).toEqual(['p', 'p', 's1']);
 });
 
 test('after a stop on the runway it is on no stand until the pilot says so', () => {
   beginAt('XCAI', 'tussock', TO_27, { kind: 'set', inputs: { stand: 's1' } });
   add({ kind: 'stamp', what: 'brakes released' }, { kind: 'stamp', what: 'stopping' });
-  expect(taxi.from.value).toBeNull();
+  expect(day.from()).toBeNull();
   taxi.placeAt('s1');
-  expect(taxi.from.value).toBe('s1');
+  expect(day.from()).toBe('s1');
 });
 
 test('points are passed in the order of the way, and only the last is taken back', () => {
@@ -52,17 +52,17 @@ test('points are passed in the order of the way, and only the last is taken back
   taxi.passNext();
   expect(passed()).toEqual([first, second]);
   expect(sortie.value.taxied.map(({ at }) => at.wallMs)).toEqual([OPENED_MS, OPENED_MS + 30_000]);
-  expect(taxi.progress.value?.last?.node).toBe(second);
+  expect(day.progress()?.last?.node).toBe(second);
   taxi.takeBackPassing();
   expect(passed()).toEqual([first]);
-  expect(taxi.progress.value?.next?.node).toBe(second);
+  expect(day.progress()?.next?.node).toBe(second);
 });
 
 test('at the end of the way there is nothing left to pass, and nothing to take back before its beginning', () => {
   beginAt('XCAI', 'tussock', TO_27, { kind: 'set', inputs: { stand: 's1' } });
   taxi.takeBackPassing();
   for (const _ of way() ?? []) taxi.passNext();
-  expect(taxi.progress.value).toMatchObject({ next: null, leftM: 0 });
+  expect(day.progress()).toMatchObject({ next: null, leftM: 0 });
   const count = passed().length;
   taxi.passNext();
   expect(passed()).toHaveLength(count);
@@ -73,9 +73,9 @@ test('a stretch closed twice is opened once, and others stay closed', () => {
   taxi.closeStretch('p-q', true);
   taxi.closeStretch('A1-p', true);
   taxi.closeStretch('p-q', true);
-  expect([...inputs.value.taxiClosed].sort()).toEqual(['A1-p', 'p-q']);
+  expect([...day.inputs().taxiClosed].sort()).toEqual(['A1-p', 'p-q']);
   taxi.closeStretch('p-q', false);
-  expect(inputs.value.taxiClosed).toEqual(['A1-p']);
+  expect(day.inputs().taxiClosed).toEqual(['A1-p']);
 });
 
 test('an own wording of a call is kept beside others, and its usual one comes back', () => {
@@ -83,5 +83,5 @@ test('an own wording of a call is kept beside others, and its usual one comes ba
   taxi.wordCall('taxi', 'Camp, rolling');
   taxi.wordCall('line-up', 'Lining up');
   taxi.wordCall('taxi', null);
-  expect(inputs.value.ownCalls).toEqual({ 'line-up': 'Lining up' });
+  expect(day.inputs().ownCalls).toEqual({ 'line-up': 'Lining up' });
 });

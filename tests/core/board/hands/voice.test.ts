@@ -5,7 +5,10 @@ import { afterAll, beforeEach, expect, test, vi } from 'vitest';
 import type { Event, Procedure } from '../../../../src/core';
 import { openPage, pass } from '../page';
 
-const { add, beginAt, hashOf, load, loadParts } = await openPage({ fresh: true, timers: true });
+const { add, beginAt, hashOf, load, loadParts, day } = await openPage({
+  fresh: true,
+  timers: true,
+});
 await load('XLIN', 'XHAR', 'sleet', 'sleet-usual');
 await loadParts('physics', 'reports', 'taxi');
 const { asksToRepeat } = await import('../../../../src/board/hands/actions');
@@ -13,7 +16,7 @@ const { isForemost } = await import('../../../../src/device/foremost');
 const { startVoice, setVoicing } = await import('../../../../src/board/hands/voice');
 const { stepsShown } = await import('../../../../src/board/steps/leavingSteps');
 const { offered, stamp, stopRoll, tick } = await import('../../../../src/board/steps/stepping');
-const { ladder } = await import('../../../../src/board/flight/today');
+
 const { procedure } = await import('../../../../src/board/documents/inUse');
 const { place } = await import('../../../../src/board/places');
 
@@ -54,7 +57,7 @@ startVoice({
   warning: 'by the clock',
 });
 // As the roll's view does: what the gates are worked out from is looked at.
-effect(() => void ladder.value);
+effect(() => void day.ladder());
 
 /** A sortie in the Sleet with a wind, where everything is done up to brake release. */
 function toTheRunway(): void {
@@ -118,7 +121,7 @@ test('what is due is said on request, also when nothing is read aloud by itself'
 test('each gate is said when it is expected, once, and after a stop none', () => {
   listen(true);
   toTheRunway();
-  const rungs = ladder.value?.rungs ?? [];
+  const rungs = day.ladder()?.rungs ?? [];
   expect(rungs.length).toBeGreaterThan(2);
   stamp('brakes released');
   said = [];
@@ -142,13 +145,13 @@ test('a gate that was said is not said again when the ladder puts it later', () 
   toTheRunway();
   stamp('brakes released');
   said = [];
-  const before = ladder.value?.rungs[0];
+  const before = day.ladder()?.rungs[0];
   if (before === undefined) throw new Error('no gate');
   pass(1000 * before.s + 20);
   expect(said).toEqual([before.what]);
   // Hot air takes thrust, and the same gate comes later.
   add({ kind: 'set', inputs: { ownTemperatureC: 25 } });
-  const after = ladder.value?.rungs[0];
+  const after = day.ladder()?.rungs[0];
   expect(after?.what).toBe(before.what);
   expect(after?.s).toBeGreaterThan(before.s + 0.1);
   pass(1000 * ((after?.s ?? 0) - before.s) + 20);

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { OPENED_MS, openPage, pass } from '../page';
 
-const { add, addTo, begin, inputs, record, sortie, undoable, undoChange } = await openPage({
+const { add, addTo, begin, day, record, sortie, undoChange, undoable } = await openPage({
   fresh: true,
 });
 
@@ -44,15 +44,15 @@ test('one tap takes a change of several entries back whole, and only once', () =
   begin();
   add({ kind: 'set', inputs: { callsign: 'Gannet 1', surface: 'wet' } });
   add({ kind: 'wind', text: '27012KT', north: 'true' });
-  const before = [inputs.value, sortie.value.winds];
+  const before = [day.inputs(), sortie.value.winds];
   const changes = add(
     { kind: 'set', inputs: { typedNorth: 'magnetic', callsign: 'Gannet 2' } },
     { kind: 'wind', text: '30008', north: 'magnetic' },
   );
   undoable.value = { what: 'wind', entries: changes };
-  expect(inputs.value.callsign).toBe('Gannet 2');
+  expect(day.inputs().callsign).toBe('Gannet 2');
   undoChange();
-  expect([inputs.value, sortie.value.winds]).toEqual(before);
+  expect([day.inputs(), sortie.value.winds]).toEqual(before);
   expect(undoable.value).toBeNull();
   const count = record.entries.length;
   undoChange();
@@ -66,5 +66,5 @@ test('the beginning of the next sortie taken back, the one before is flown on', 
   expect(sortie.value.id).toBe('the-sortie-after-it');
   undoChange();
   expect(sortie.value.id).toBe(first?.sortie);
-  expect(inputs.value.callsign).toBe('Gannet 1');
+  expect(day.inputs().callsign).toBe('Gannet 1');
 });

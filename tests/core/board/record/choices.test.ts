@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { openPage } from '../page';
 
 const page = await openPage();
-const { add, beginAt, begin, happened, hashOf, inputs, sortie, undoable, undoChange, wind } = page;
+const { add, begin, beginAt, day, happened, hashOf, sortie, undoChange, undoable } = page;
 await page.load('XCAI', 'XLIN', 'tussock', 'tussock-usual', 'sleet');
 const { listedAircraft: aircraft, listedFields: fields } = await import(
   '../../../../src/board/documents/documents'
@@ -27,9 +27,9 @@ test('another field lets go of the end in use and of the way there, and undo bri
   beginAt('XCAI', 'tussock');
   const way = { stand: 's2', taxiVia: 'p', taxiClosed: ['p-q'], rollsFromM: 300 } as const;
   add({ kind: 'set', inputs: { ...way, chosen: { end: '27', purpose: 'take-off' } } });
-  const before = inputs.value;
+  const before = day.inputs();
   chooseField(field('XLIN'));
-  expect(inputs.value).toEqual({
+  expect(day.inputs()).toEqual({
     ...before,
     field: hashOf('XLIN'),
     chosen: null,
@@ -40,7 +40,7 @@ test('another field lets go of the end in use and of the way there, and undo bri
     rollsFromM: 0,
   });
   undoChange();
-  expect(inputs.value).toEqual(before);
+  expect(day.inputs()).toEqual(before);
 });
 
 test('the first field is no change to take back, and the same one again is nothing', () => {
@@ -60,10 +60,10 @@ test('another aircraft has its own load and steps, and undo brings the steps bac
   add({ kind: 'open', run: 'run-one', procedure, list: null }, tick);
   chooseAircraft(plane('sleet'));
   expect(sortie.value.run).toBeNull();
-  expect(inputs.value).toMatchObject({ aircraft: hashOf('sleet'), load: null, procedure: null });
+  expect(day.inputs()).toMatchObject({ aircraft: hashOf('sleet'), load: null, procedure: null });
   undoChange();
   expect(sortie.value.run).toMatchObject({ id: 'run-one', procedure });
-  expect(inputs.value).toMatchObject({ aircraft: hashOf('tussock'), load });
+  expect(day.inputs()).toMatchObject({ aircraft: hashOf('tussock'), load });
 });
 
 test('an end is used together with the wind being typed', () => {
@@ -72,7 +72,7 @@ test('an end is used together with the wind being typed', () => {
   typing.value = true;
   useEnd('27');
   expect(sortie.value.winds.map(({ text }) => text)).toEqual(['27012']);
-  expect([page.draft.value, typing.value, wind.value.using]).toEqual(['', false, '27']);
+  expect([page.draft.value, typing.value, day.wind().using]).toEqual(['', false, '27']);
 });
 
 test('only a change of the end is offered to be taken back, and an intersection goes with it', () => {
@@ -88,11 +88,11 @@ test('only a change of the end is offered to be taken back, and an intersection 
   } as const;
   add({ kind: 'set', inputs: { taxiEntry, rollsFromM: 600 } });
   useEnd('09');
-  expect(wind.value.using).toBe('09');
-  expect(inputs.value).toMatchObject({ taxiEntry: null, rollsFromM: 0 });
+  expect(day.wind().using).toBe('09');
+  expect(day.inputs()).toMatchObject({ taxiEntry: null, rollsFromM: 0 });
   undoChange();
-  expect(wind.value.using).toBe('27');
-  expect(inputs.value).toMatchObject({ taxiEntry, rollsFromM: 600 });
+  expect(day.wind().using).toBe('27');
+  expect(day.inputs()).toMatchObject({ taxiEntry, rollsFromM: 600 });
 });
 
 test('two changes of one list, one close upon the other, both count', () => {
@@ -104,14 +104,14 @@ test('two changes of one list, one close upon the other, both count', () => {
   holdShort('27', 500);
   fitOption('camera', true);
   fitOption('tank', false);
-  expect(inputs.value).toMatchObject({
+  expect(day.inputs()).toMatchObject({
     closedToday: ['27', '09'],
     holdShortM: { '09': 400, '27': 500 },
     options: { camera: true, tank: false },
   });
   closeEnd('27', false);
   holdShort('09', null);
-  expect(inputs.value).toMatchObject({ closedToday: ['09'], holdShortM: { '27': 500 } });
+  expect(day.inputs()).toMatchObject({ closedToday: ['09'], holdShortM: { '27': 500 } });
 });
 
 test('what the field is like is not taken along to another, and undo brings it back', () => {
@@ -119,7 +119,7 @@ test('what the field is like is not taken along to another, and undo brings it b
   const like = { surface: 'wet', ownQnhHpa: 1002, ownTemperatureC: 31 } as const;
   add({ kind: 'set', inputs: like });
   chooseField(field('XLIN'));
-  expect(inputs.value).toMatchObject({ surface: 'dry', ownQnhHpa: null, ownTemperatureC: null });
+  expect(day.inputs()).toMatchObject({ surface: 'dry', ownQnhHpa: null, ownTemperatureC: null });
   undoChange();
-  expect(inputs.value).toMatchObject(like);
+  expect(day.inputs()).toMatchObject(like);
 });

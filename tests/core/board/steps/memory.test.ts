@@ -2,16 +2,18 @@ import { expect, test } from 'vitest';
 import type { Event } from '../../../../src/core';
 import { openPage, pass } from '../page';
 
-const { beginAt, hashOf, inputs, load, record } = await openPage({
+const { beginAt, day, hashOf, load, record } = await openPage({
   fresh: true,
 });
 await load('XLIN', 'sleet', 'sleet-usual');
 const { habits, tie } = await import('../../../../src/board/steps/memory');
 const { offered } = await import('../../../../src/board/steps/stepping');
-const { steps } = await import('../../../../src/board/flight/flight');
 
 const ramp = () =>
-  steps.value?.procedure.phases.find(({ phase }) => phase === 'ramp')?.steps.map(({ id }) => id);
+  day
+    .steps()
+    ?.procedure.phases.find(({ phase }) => phase === 'ramp')
+    ?.steps.map(({ id }) => id);
 const due = () => {
   const main = offered.value?.main;
   return main?.what === 'tick' ? main.row.step.id : null;
@@ -37,7 +39,7 @@ test('a step done earlier stands directly before the other, and is due there', (
   expect(due()).toBe('canopy-shut');
   tie('canopy-shut', null);
   expect(ramp()).toEqual(before);
-  expect(inputs.value.ties).toEqual({});
+  expect(day.inputs().ties).toEqual({});
 });
 
 test('a step tied anew forgets where it was, and other ties stay', () => {
@@ -45,7 +47,7 @@ test('a step tied anew forgets where it was, and other ties stay', () => {
   tie('gear-lever', 'seat-pins-out');
   tie('canopy-shut', 'seat-pins-out');
   tie('canopy-shut', 'controls-free');
-  expect(inputs.value.ties).toEqual({
+  expect(day.inputs().ties).toEqual({
     'sleet-usual/gear-lever': 'seat-pins-out',
     'sleet-usual/canopy-shut': 'controls-free',
   });

@@ -5,10 +5,10 @@ import type { Event, Phase, Procedure, StepId } from '../../../../src/core';
 import { openPage, pass } from '../page';
 
 const page = await openPage();
-const { add, beginAt, happened, hashOf, inputs, load, sortie, undoable, undoChange } = page;
+const { add, beginAt, day, happened, hashOf, load, sortie, undoChange, undoable } = page;
 await load('XLIN', 'sleet', 'sleet-usual');
 const stepping = await import('../../../../src/board/steps/stepping');
-const { steps } = await import('../../../../src/board/flight/flight');
+
 const { procedure } = await import('../../../../src/board/documents/inUse');
 
 const { offered } = stepping;
@@ -18,7 +18,7 @@ const begin = () => {
 };
 const idsOf = (of: Procedure, phase: string) =>
   of.phases.find((part) => part.phase === phase)?.steps.map(({ id }) => id) ?? [];
-const rows = () => steps.value?.walk.phases.flatMap(({ rows: all }) => all) ?? [];
+const rows = () => day.steps()?.walk.phases.flatMap(({ rows: all }) => all) ?? [];
 const row = (id: StepId) => {
   const found = rows().find(({ step }) => step.id === id);
   if (found === undefined) throw new Error(`there is no step ${id}`);
@@ -140,7 +140,7 @@ test('a stop on the roll opens its list, whose end leads back to taxi with the t
   if (then === undefined) throw new Error('there is no such list');
   pass(1000);
   stepping.closeList(then);
-  expect([sortie.value.list, steps.value?.walk.phase]).toEqual([null, 'taxi']);
+  expect([sortie.value.list, day.steps()?.walk.phase]).toEqual([null, 'taxi']);
   // What the list doesn't fly again stays done.
   expect(states('seat-pins-out', 'heading', 'brakes-off')).toEqual(['done', 'open', 'open']);
 });
@@ -205,7 +205,7 @@ test('the end seals, and begins the next sortie with the same field, its clock r
   add({ kind: 'set', inputs: { surface: 'wet', ownQnhHpa: 1002, ownTemperatureC: 31 } });
   stepping.endSortie();
   expect(sortie.value.id).not.toBe(before);
-  expect(inputs.value).toMatchObject({
+  expect(day.inputs()).toMatchObject({
     field: hashOf('XLIN'),
     callsign: 'Gannet 1',
     chosen: null,
@@ -220,5 +220,5 @@ test('the end seals, and begins the next sortie with the same field, its clock r
   undoChange();
   expect(sortie.value.id).toBe(before);
   expect(sortie.value).toMatchObject({ endedAt: null, seals: [] });
-  expect(inputs.value.chosen).toEqual({ end: '20', purpose: 'landing' });
+  expect(day.inputs().chosen).toEqual({ end: '20', purpose: 'landing' });
 });

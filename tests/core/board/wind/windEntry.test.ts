@@ -3,7 +3,7 @@ import { readDraft } from '../../../../src/record/drafts';
 import { openPage, pass } from '../page';
 
 const page = await openPage({ timers: true });
-const { add, begin, draft, enteredText, inputs, sortie, turned, undoable, undoChange } = page;
+const { add, begin, day, draft, sortie, turned, undoChange, undoable } = page;
 const entry = await import('../../../../src/board/wind/windEntry');
 const { typing } = await import('../../../../src/board/places');
 
@@ -28,7 +28,7 @@ test('what cannot be used stays typed, to be corrected, and the wind in use stay
   entry.typeWind('30O08');
   expect(entry.setWind()).toBe(false);
   expect(draft.value).toBe('30O08');
-  expect(enteredText.value?.text).toBe('27012KT');
+  expect(day.enteredText()?.text).toBe('27012KT');
 });
 
 test('an entry erased stays empty, and the next key begins a new wind', () => {
@@ -54,7 +54,7 @@ test('what is typed is dropped, back to the wind in use', () => {
   entry.typeWind('300');
   entry.dropDraft();
   expect([draft.value, entry.erased.value]).toEqual(['', false]);
-  expect(enteredText.value?.text).toBe('27012KT');
+  expect(day.enteredText()?.text).toBe('27012KT');
 });
 
 test('what is typed is on the device soon, and gone from it once it is set', async () => {
@@ -77,10 +77,10 @@ test('a draft left on the device is gone on with, unless something was typed mea
 test('turning the north turns the wind in use, and one tap on it turns it back', () => {
   begin(IN_USE);
   entry.turnNorth();
-  expect(inputs.value.typedNorth).toBe('magnetic');
+  expect(day.inputs().typedNorth).toBe('magnetic');
   expect(winds().at(-1)).toEqual(['27012KT', 'magnetic']);
   entry.turnNorth();
-  expect(inputs.value.typedNorth).toBe('true');
+  expect(day.inputs().typedNorth).toBe('true');
   expect(winds().at(-1)).toEqual(['27012KT', 'true']);
 });
 
@@ -100,22 +100,22 @@ test('a spoken wind is magnetic, and turning it leaves alone what is typed in sh
   begin();
   entry.typeWind(SPOKEN);
   entry.turnNorth();
-  expect([turned.value, inputs.value.typedNorth]).toEqual([true, 'true']);
+  expect([turned.value, day.inputs().typedNorth]).toEqual([true, 'true']);
   entry.turnNorth();
   entry.setWind();
   expect(winds()).toEqual([[SPOKEN, 'magnetic']]);
   entry.turnNorth();
   expect(winds().at(-1)).toEqual([SPOKEN, 'true']);
-  expect(inputs.value.typedNorth).toBe('true');
+  expect(day.inputs().typedNorth).toBe('true');
 });
 
 test('a wind that came unasked is in use at once, and one tap takes it away', () => {
   begin(IN_USE);
   expect(entry.takeText('30008KT', true)).toBe(true);
-  expect(enteredText.value?.text).toBe('30008KT');
+  expect(day.enteredText()?.text).toBe('30008KT');
   expect(undoable.value?.what).toBe('wind');
   undoChange();
-  expect(enteredText.value?.text).toBe('27012KT');
+  expect(day.enteredText()?.text).toBe('27012KT');
 });
 
 test('letters that are drawn otherwise than they read do not get into the record', () => {
@@ -147,7 +147,7 @@ test('a text taken before its reader was loaded is chosen from then, but not ove
   entry.takeText('27012KT\n30008KT');
   add({ kind: 'wind', text: '09005KT', north: 'true' });
   entry.chooseTextsWith(lastLine);
-  expect(enteredText.value?.text).toBe('09005KT');
+  expect(day.enteredText()?.text).toBe('09005KT');
   entry.chooseTextsWith((text) => text);
 });
 
@@ -156,7 +156,7 @@ test('chosen from later, it is still one change, which one tap takes back', asyn
   const { chooseTextsWith, takeText } = await import('../../../../src/board/wind/windEntry');
   later.begin();
   takeText('27012KT\n30008KT', true);
-  expect(later.enteredText.value?.text).toBe('27012KT\n30008KT');
+  expect(later.day.enteredText()?.text).toBe('27012KT\n30008KT');
   chooseTextsWith(lastLine);
   expect(later.sortie.value.winds.map(({ text }) => text)).toEqual(['30008KT']);
   chooseTextsWith((text) => text);

@@ -2,7 +2,7 @@ import { afterAll, expect, test, vi } from 'vitest';
 import type { Procedure } from '../../../../src/core';
 import { openPage } from '../page';
 
-const { add, beginAt, hashOf, inputs, load } = await openPage({ fresh: true });
+const { add, beginAt, day, hashOf, load } = await openPage({ fresh: true });
 await load('XLIN', 'sleet', 'sleet-usual');
 const writing = await import('../../../../src/board/writing/procedure');
 const { all } = await import('../../../../src/board/documents/documents');
@@ -66,14 +66,14 @@ test('saved, it is flown next, is numbered on, and earlier versions stay', async
   expect(await writing.keepOwn()).toEqual({ kind: 'kept', number: 1, flown: 'now' });
   expect(procedure.value?.phases[0]?.steps[0]?.item).toBe('Pins, one');
   expect(writing.isUnkept.value).toBe(false);
-  const first = inputs.value.procedure;
+  const first = day.inputs().procedure;
   edit({ kind: 'change', id: 'seat-pins-out', to: { item: 'Pins, two' } });
   expect(await writing.keepOwn()).toMatchObject({ kind: 'kept', number: 2 });
   expect(writing.versions.value.map(({ edition }) => edition.number)).toEqual([2, 1]);
   expect(writing.versions.value[1]?.hash).toBe(first);
   // Only the newest is offered.
   const listed = all.value.filter(({ code, hash }) => code === 'sleet-usual' && hash !== USUAL);
-  expect(listed.map(({ hash }) => hash)).toEqual([inputs.value.procedure]);
+  expect(listed.map(({ hash }) => hash)).toEqual([day.inputs().procedure]);
 });
 
 test('a sortie under way keeps its steps, and the version is for the next', async () => {
