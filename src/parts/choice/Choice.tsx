@@ -12,6 +12,10 @@ interface ChoiceProps<T extends string> {
   readonly onChoose: (value: T) => void;
 }
 
+/** The options that words name, in their order. */
+export const choicesOf = <T extends string>(names: Readonly<Record<T, string>>) =>
+  (Object.keys(names) as T[]).map((value) => ({ value, name: names[value] }));
+
 /** A row of keys, one of them down. */
 export function Choice<T extends string>({
   options,

@@ -4,7 +4,7 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { changeField, drawnLang } from '../../board/writing/field';
 import { type Field, stretchId, type TaxiEdge, type TaxiNode } from '../../core';
-import { Choice } from '../../parts/choice/Choice';
+import { Choice, choicesOf } from '../../parts/choice/Choice';
 import { anyText, EntryField, numberWithin, plainNumber } from '../../parts/field/EntryField';
 import { Hint } from '../../parts/field/Labelled';
 import { Pick } from '../../parts/field/Pick';
@@ -27,9 +27,6 @@ export function ChosenPanel({ field }: { readonly field: Field }): JSX.Element {
   return <Hint>{words.nothingChosen}</Hint>;
 }
 
-const KINDS = ['junction', 'stand', 'hold', 'runway'] as const;
-const kinds = () => KINDS.map((value) => ({ value, name: words.kinds[value] }));
-
 const metres = numberWithin(-50_000, 50_000);
 
 function NodePanel({ node, field }: { readonly node: TaxiNode; readonly field: Field }) {
@@ -41,7 +38,7 @@ function NodePanel({ node, field }: { readonly node: TaxiNode; readonly field: F
       <h3 class={styles.title}>{words.chosen(pointName(node))}</h3>
       <Choice
         label={words.kind}
-        options={kinds()}
+        options={choicesOf(words.kinds)}
         chosen={kind}
         onChoose={(to) => set({ kind: to })}
       />
@@ -135,9 +132,6 @@ function Join({ node, field }: { readonly node: TaxiNode; readonly field: Field 
   );
 }
 
-const LEDS = ['taxiway', 'apron', 'runway'] as const;
-const leds = () => LEDS.map((value) => ({ value, name: words.leds[value] }));
-
 function StretchPanel({ edge, field }: { readonly edge: TaxiEdge; readonly field: Field }) {
   const id = stretchId(edge);
   const nameOf = (of: string) => pointName(field.taxi.nodes.find((node) => node.id === of));
@@ -172,7 +166,12 @@ function StretchPanel({ edge, field }: { readonly edge: TaxiEdge; readonly field
           onChange={(width) => set({ widthM: width === 'none' ? null : width })}
         />
       </div>
-      <Choice label={words.led} options={leds()} chosen={edge.on} onChoose={(on) => set({ on })} />
+      <Choice
+        label={words.led}
+        options={choicesOf(words.leds)}
+        chosen={edge.on}
+        onChoose={(on) => set({ on })}
+      />
       <Choice
         label={words.oneWay}
         options={[

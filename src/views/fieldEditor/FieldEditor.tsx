@@ -19,7 +19,7 @@ import {
 } from '../../board/writing/field';
 import type { DocumentProblem, Field, Hash } from '../../core';
 import { saveFile } from '../../device/files';
-import { Choice } from '../../parts/choice/Choice';
+import { Choice, choicesOf } from '../../parts/choice/Choice';
 import { Wrong } from '../../parts/field/Labelled';
 import { Key } from '../../parts/key/Key';
 import { Sheet } from '../../parts/sheet/Sheet';
@@ -30,9 +30,6 @@ import { choose, dropWhatIsGone, looks, partShown } from './hand';
 import { PlanPart } from './PlanPart';
 import { RunwaysPart } from './RunwaysPart';
 import { words } from './words';
-
-const PARTS = ['field', 'runways', 'plan'] as const;
-const parts = () => PARTS.map((value) => ({ value, name: words.parts[value] }));
 
 interface FieldEditorProps {
   /** The field being corrected; null to draw a new one. */
@@ -85,7 +82,7 @@ function Editor({ field }: { readonly field: Field }) {
       <div class={styles.top}>
         <Choice
           label={words.whichPart}
-          options={parts()}
+          options={choicesOf(words.parts)}
           chosen={partShown.value}
           onChoose={(part) => {
             partShown.value = part;

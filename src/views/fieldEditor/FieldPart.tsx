@@ -4,7 +4,7 @@ import type { JSX } from 'preact';
 import { languageName } from '../../board/language';
 import { changeField, drawnLang } from '../../board/writing/field';
 import { type Field, languageOf, type Radio } from '../../core';
-import { Choice } from '../../parts/choice/Choice';
+import { Choice, choicesOf } from '../../parts/choice/Choice';
 import { anyText, EntryField, numberWithin, plainNumber } from '../../parts/field/EntryField';
 import { Hint } from '../../parts/field/Labelled';
 import { Key } from '../../parts/key/Key';
@@ -145,7 +145,7 @@ function RadioEntry({ radio, index }: { readonly radio: Radio; readonly index: n
       </div>
       <Choice
         label={words.service}
-        options={services()}
+        options={choicesOf(words.services)}
         chosen={radio.service}
         onChoose={(service) => set({ service })}
       />
@@ -155,6 +155,3 @@ function RadioEntry({ radio, index }: { readonly radio: Radio; readonly index: n
     </fieldset>
   );
 }
-
-const SERVICES = ['ground', 'tower', 'information', 'traffic'] as const;
-const services = () => SERVICES.map((value) => ({ value, name: words.services[value] }));

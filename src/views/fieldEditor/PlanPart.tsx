@@ -3,7 +3,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import type { Field } from '../../core';
-import { Choice } from '../../parts/choice/Choice';
+import { Choice, choicesOf } from '../../parts/choice/Choice';
 import { anyText, EntryField } from '../../parts/field/EntryField';
 import { hintClass } from '../../parts/field/Labelled';
 import { DrawingBoard } from './Board';
@@ -12,9 +12,6 @@ import styles from './FieldEditor.module.css';
 import { letter, looks, pen, takeTool, tool } from './hand';
 import { Things } from './Things';
 import { pointName, words } from './words';
-
-const TOOLS = ['choose', 'taxiway', 'apron', 'stand', 'hold', 'hot-spot'] as const;
-const tools = () => TOOLS.map((value) => ({ value, name: words.tools[value] }));
 
 /** The board, the tools under it, the selection, and everything as lists. */
 export function PlanPart({ field }: { readonly field: Field }): JSX.Element {
@@ -31,7 +28,12 @@ export function PlanPart({ field }: { readonly field: Field }): JSX.Element {
     <div class={styles.planPart}>
       <div class={styles.draw} ref={drawing}>
         <DrawingBoard field={field} />
-        <Choice label={words.tool} options={tools()} chosen={tool.value} onChoose={takeTool} />
+        <Choice
+          label={words.tool}
+          options={choicesOf(words.tools)}
+          chosen={tool.value}
+          onChoose={takeTool}
+        />
         <div class={styles.toolRow}>
           {tool.value === 'taxiway' && (
             <EntryField

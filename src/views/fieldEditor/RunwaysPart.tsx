@@ -4,7 +4,7 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { changeField } from '../../board/writing/field';
 import { centreOf, type Field, type Runway } from '../../core';
-import { Choice } from '../../parts/choice/Choice';
+import { Choice, choicesOf } from '../../parts/choice/Choice';
 import { EntryField, numberWithin, plainNumber } from '../../parts/field/EntryField';
 import { Key } from '../../parts/key/Key';
 import { AddRunway } from './AddRunway';
@@ -25,19 +25,18 @@ export function RunwaysPart({ field }: { readonly field: Field }): JSX.Element {
   );
 }
 
-const SURFACES = ['asphalt', 'concrete', 'grass', 'gravel'] as const;
-const surfaces = () => SURFACES.map((value) => ({ value, name: words.surfaces[value] }));
-const ways = () =>
-  (['centre', 'ends'] as const).map((value) => ({ value, name: words.ways[value] }));
-const lit = () => (['yes', 'no'] as const).map((value) => ({ value, name: words.lit[value] }));
-
 function RunwayEntry({ runway, index }: { readonly runway: Runway; readonly index: number }) {
   const [way, setWay] = useState<'centre' | 'ends'>('centre');
   const name = runway.ends.map(({ designator }) => designator).join('/');
   return (
     <section class={styles.group}>
       <h3 class={styles.title}>{words.runway(name)}</h3>
-      <Choice label={words.howLaid} options={ways()} chosen={way} onChoose={setWay} />
+      <Choice
+        label={words.howLaid}
+        options={choicesOf(words.ways)}
+        chosen={way}
+        onChoose={setWay}
+      />
       {way === 'centre' ? (
         <ByCentre runway={runway} index={index} />
       ) : (
@@ -55,13 +54,13 @@ function RunwayEntry({ runway, index }: { readonly runway: Runway; readonly inde
       </div>
       <Choice
         label={words.surface}
-        options={surfaces()}
+        options={choicesOf(words.surfaces)}
         chosen={runway.surface}
         onChoose={(surface) => changeField({ kind: 'runway', index, set: { surface } })}
       />
       <Choice
         label={words.lights}
-        options={lit()}
+        options={choicesOf(words.lit)}
         chosen={runway.edgeLights ? 'yes' : 'no'}
         onChoose={(is) => changeField({ kind: 'runway', index, set: { edgeLights: is === 'yes' } })}
       />

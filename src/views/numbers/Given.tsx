@@ -8,7 +8,7 @@ import { day, documents } from '../../board/board';
 import { openPlace, openSheet } from '../../board/places';
 import { setInputs } from '../../board/record/choices';
 import type { TodayBrief } from '../../core';
-import { Choice } from '../../parts/choice/Choice';
+import { Choice, choicesOf } from '../../parts/choice/Choice';
 import { NumberField } from '../../parts/field/NumberField';
 import { wholeNumber } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
@@ -80,8 +80,6 @@ function Overruled({ of }: { of: 'qnh' | 'temperature' }) {
   );
 }
 
-const FACTORS = ['document', 'common', 'none'] as const;
-
 /** The part of it that is entered here. */
 export function Entries({ today }: { today: TodayBrief }): JSX.Element {
   const { ownQnhHpa, ownTemperatureC, rollsFromM, checkMarkM, factors } = day.inputs();
@@ -132,7 +130,7 @@ export function Entries({ today }: { today: TodayBrief }): JSX.Element {
         <p class={styles.taken}>{words.factors}</p>
         <Choice
           label={words.factors}
-          options={FACTORS.map((value) => ({ value, name: words.factorChoices[value] }))}
+          options={choicesOf(words.factorChoices)}
           chosen={factors}
           onChoose={(choice) => setInputs({ factors: choice })}
         />

@@ -19,7 +19,7 @@ import { language } from '../../device/language';
 import { chooseLanguage } from '../../device/languageChoice';
 import { brightNight, theme } from '../../device/preferences';
 import { hand } from '../../device/sides';
-import { Choice } from '../../parts/choice/Choice';
+import { Choice, choicesOf } from '../../parts/choice/Choice';
 import { Hint } from '../../parts/field/Labelled';
 import { Key, keyClass } from '../../parts/key/Key';
 import { words } from './deviceWords';
@@ -37,16 +37,13 @@ function turnFullScreen(): void {
   });
 }
 
-const choices = <T extends string>(names: Record<T, string>) =>
-  (Object.keys(names) as T[]).map((value) => ({ value, name: names[value] }));
-
 /** The keys, each with a note. */
 export function DevicePart(): JSX.Element {
   return (
     <>
       <Choice
         label={words.theme}
-        options={choices(words.themes)}
+        options={choicesOf(words.themes)}
         chosen={theme.value}
         onChoose={(name) => {
           theme.value = name;
@@ -55,7 +52,7 @@ export function DevicePart(): JSX.Element {
       <p class={styles.said}>{words.language}</p>
       <Choice
         label={words.language}
-        options={choices(words.languages)}
+        options={choicesOf(words.languages)}
         chosen={language}
         onChoose={chooseLanguage}
       />
@@ -88,7 +85,7 @@ export function DevicePart(): JSX.Element {
       <p class={styles.said}>{words.hand}</p>
       <Choice
         label={words.hand}
-        options={choices(words.hands)}
+        options={choicesOf(words.hands)}
         chosen={hand.value}
         onChoose={(chosen) => {
           hand.value = chosen;
@@ -97,7 +94,7 @@ export function DevicePart(): JSX.Element {
       <p class={styles.said}>{words.beside}</p>
       <Choice
         label={words.beside}
-        options={choices(words.besides)}
+        options={choicesOf(words.besides)}
         chosen={keptBeside.value}
         onChoose={(chosen) => {
           keptBeside.value = chosen;

@@ -14,7 +14,7 @@ import { chooseAircraft, chooseField, setInputs, takeUp } from '../../board/reco
 import { flownLast, offeredFields } from '../../board/record/flownLast';
 import { endSortie } from '../../board/steps/stepping';
 import type { Hash } from '../../core';
-import { Choice } from '../../parts/choice/Choice';
+import { Choice, choicesOf } from '../../parts/choice/Choice';
 import { Hint, inputClass, Wrong } from '../../parts/field/Labelled';
 import { NumberField } from '../../parts/field/NumberField';
 import { decimal, wholeNumber } from '../../parts/format';
@@ -31,9 +31,6 @@ import styles from './SortieSheet.module.css';
 import { KeysPart, SoundPart, VoicePart } from './VoicePart';
 import { words as voiceWords } from './voiceWords';
 import { words } from './words';
-
-const choices = <T extends string>(names: Record<T, string>) =>
-  (Object.keys(names) as T[]).map((value) => ({ value, name: names[value] }));
 
 /** The sheet behind the field and the time. */
 export function SortieSheet({ onClose }: { onClose: () => void }): JSX.Element {
@@ -78,7 +75,7 @@ export function SortieSheet({ onClose }: { onClose: () => void }): JSX.Element {
         <Part title={words.surface}>
           <Choice
             label={words.surface}
-            options={choices(words.surfaces)}
+            options={choicesOf(words.surfaces)}
             chosen={chosen.surface}
             onChoose={(surface) => setInputs({ surface })}
           />
@@ -93,7 +90,7 @@ export function SortieSheet({ onClose }: { onClose: () => void }): JSX.Element {
         <Part title={words.north}>
           <Choice
             label={words.north}
-            options={choices(words.norths)}
+            options={choicesOf(words.norths)}
             chosen={chosen.typedNorth}
             onChoose={(typedNorth) => setInputs({ typedNorth })}
           />
@@ -274,7 +271,7 @@ function Preference() {
       <Hint>{words.preferenceHint(ends.join(', '))}</Hint>
       <Choice
         label={words.preference}
-        options={choices(words.preferences)}
+        options={choicesOf(words.preferences)}
         chosen={preferred ? 'follow' : 'wind'}
         onChoose={(chosen) => setInputs({ preferred: chosen === 'follow' })}
       />
@@ -286,45 +283,27 @@ function Limits() {
   const { aircraft: flown, surface } = day.settled();
   const limit = (kt: number | undefined) =>
     kt === undefined ? '' : words.aircraftLimit(wholeNumber(kt));
+  const own = [
+    ['ownCrosswindKt', words.crosswind, limit(flown?.limits.crosswindKt[surface])],
+    ['ownTailwindKt', words.tailwind, limit(flown?.limits.tailwindKt[surface])],
+    ['ownWetCrosswindKt', words.wetCrosswind, words.asDry],
+    ['ownGustSpreadKt', words.gustSpread, words.anyGust],
+  ] as const;
   return (
     <>
       <div class={styles.pair}>
-        <NumberField
-          name={words.crosswind}
-          value={day.inputs().ownCrosswindKt}
-          least={0}
-          most={99}
-          bad={words.limitBad}
-          hint={limit(flown?.limits.crosswindKt[surface])}
-          onChange={(ownCrosswindKt) => setInputs({ ownCrosswindKt })}
-        />
-        <NumberField
-          name={words.tailwind}
-          value={day.inputs().ownTailwindKt}
-          least={0}
-          most={99}
-          bad={words.limitBad}
-          hint={limit(flown?.limits.tailwindKt[surface])}
-          onChange={(ownTailwindKt) => setInputs({ ownTailwindKt })}
-        />
-        <NumberField
-          name={words.wetCrosswind}
-          value={day.inputs().ownWetCrosswindKt}
-          least={0}
-          most={99}
-          bad={words.limitBad}
-          hint={words.asDry}
-          onChange={(ownWetCrosswindKt) => setInputs({ ownWetCrosswindKt })}
-        />
-        <NumberField
-          name={words.gustSpread}
-          value={day.inputs().ownGustSpreadKt}
-          least={0}
-          most={99}
-          bad={words.limitBad}
-          hint={words.anyGust}
-          onChange={(ownGustSpreadKt) => setInputs({ ownGustSpreadKt })}
-        />
+        {own.map(([which, name, hint]) => (
+          <NumberField
+            key={which}
+            name={name}
+            value={day.inputs()[which]}
+            least={0}
+            most={99}
+            bad={words.limitBad}
+            hint={hint}
+            onChange={(kt) => setInputs({ [which]: kt })}
+          />
+        ))}
       </div>
       <Hint>{words.limitsHint}</Hint>
     </>
