@@ -3,7 +3,7 @@
  * notes.
  */
 
-import type { ComponentChildren, JSX } from 'preact';
+import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { langOf } from '../../board/language';
 import {
@@ -22,6 +22,7 @@ import { decimal, NO_BREAK_SPACE, utcDate, wholeNumber, zulu } from '../../parts
 import { Key } from '../../parts/key/Key';
 import { marked, markedText } from '../../parts/marked';
 import { Sheet } from '../../parts/sheet/Sheet';
+import { SheetPart, SheetParts } from '../../parts/sheet/SheetPart';
 import { hoursMinutes } from './hours';
 import styles from './Logged.module.css';
 import { TimeEntry } from './TimeEntry';
@@ -48,7 +49,7 @@ export function LoggedSheet({ id, onClose }: { id: Id; onClose: () => void }): J
     <Sheet title={title} close={words.sheet.close} size="page" onClose={onClose}>
       {logged === null && <p>{isRead ? words.sheet.gone : words.reading}</p>}
       {logged !== null && (
-        <div class={styles.parts}>
+        <SheetParts>
           {canTakeUp(id) && <TakeUp id={id} onClose={onClose} />}
           <Times logged={logged} />
           <Notes logged={logged} />
@@ -57,7 +58,7 @@ export function LoggedSheet({ id, onClose }: { id: Id; onClose: () => void }): J
           <Winds logged={logged} />
           <Stamps logged={logged} />
           <Seals logged={logged} />
-        </div>
+        </SheetParts>
       )}
     </Sheet>
   );
@@ -65,7 +66,7 @@ export function LoggedSheet({ id, onClose }: { id: Id; onClose: () => void }): J
 
 function TakeUp({ id, onClose }: { id: Id; onClose: () => void }) {
   return (
-    <div class={styles.part}>
+    <SheetPart>
       <Key
         onPress={() => {
           takeUpAgain(id);
@@ -75,21 +76,12 @@ function TakeUp({ id, onClose }: { id: Id; onClose: () => void }) {
         {words.sheet.takeUp}
       </Key>
       <Hint>{words.sheet.takeUpHint}</Hint>
-    </div>
+    </SheetPart>
   );
 }
 
 interface Of {
   readonly logged: LoggedSortie;
-}
-
-function Part({ title, children }: { title: string; children: ComponentChildren }) {
-  return (
-    <section class={styles.part}>
-      <h3 class={styles.title}>{title}</h3>
-      {children}
-    </section>
-  );
 }
 
 function Figure({ name, value }: { name: string; value: string }) {
@@ -111,7 +103,7 @@ function Times({ logged }: Of) {
   const minutes = (value: number | null, a: number | null, b: number | null) =>
     value !== null ? hoursMinutes(value) : a === null || b === null ? '–' : words.sheet.outOfOrder;
   return (
-    <Part title={words.sheet.times}>
+    <SheetPart title={words.sheet.times}>
       <Hint>{words.sheet.timesHint}</Hint>
       {tools.LOG_MOMENTS.map((moment) => (
         <TimeEntry
@@ -146,14 +138,14 @@ function Times({ logged }: Of) {
         />
         <Figure name={words.sheet.landings} value={wholeNumber(logged.landings)} />
       </dl>
-    </Part>
+    </SheetPart>
   );
 }
 
 function Notes({ logged: { id, notes } }: Of) {
   const [typed, setTyped] = useState('');
   return (
-    <Part title={words.sheet.notes}>
+    <SheetPart title={words.sheet.notes}>
       <ul>
         {notes.map(({ id: entry, text }) => (
           <li key={entry} class={styles.noted}>
@@ -183,14 +175,14 @@ function Notes({ logged: { id, notes } }: Of) {
           {words.sheet.addNote}
         </Key>
       </div>
-    </Part>
+    </SheetPart>
   );
 }
 
 function Left({ logged: { done, heldBack, cannot, language } }: Of) {
   const lang = language === null ? undefined : langOf(language);
   return (
-    <Part title={words.ticked(done)}>
+    <SheetPart title={words.ticked(done)}>
       {heldBack.length > 0 && (
         <>
           <h4>{words.sheet.left}</h4>
@@ -219,14 +211,14 @@ function Left({ logged: { done, heldBack, cannot, language } }: Of) {
           </ul>
         </>
       )}
-    </Part>
+    </SheetPart>
   );
 }
 
 function Phases({ logged: { phases } }: Of) {
   if (phases.length === 0) return null;
   return (
-    <Part title={words.sheet.phases}>
+    <SheetPart title={words.sheet.phases}>
       <dl>
         {phases.map(({ phase, ms }) => (
           <Figure
@@ -236,44 +228,44 @@ function Phases({ logged: { phases } }: Of) {
           />
         ))}
       </dl>
-    </Part>
+    </SheetPart>
   );
 }
 
 function Winds({ logged: { winds } }: Of) {
   if (winds.length === 0) return null;
   return (
-    <Part title={words.sheet.winds}>
+    <SheetPart title={words.sheet.winds}>
       <dl>
         {winds.map(({ id, text, at }) => (
           <Figure key={id} name={zulu(at.sortieMs)} value={text} />
         ))}
       </dl>
-    </Part>
+    </SheetPart>
   );
 }
 
 function Stamps({ logged: { stamps } }: Of) {
   if (stamps.length === 0) return null;
   return (
-    <Part title={words.sheet.stamps}>
+    <SheetPart title={words.sheet.stamps}>
       <dl>
         {stamps.map(({ id, what, at }) => (
           <Figure key={id} name={words.moments[what] ?? what} value={zulu(at.sortieMs)} />
         ))}
       </dl>
-    </Part>
+    </SheetPart>
   );
 }
 
 function Seals({ logged }: Of) {
   if (logged.seals.length === 0) return null;
   return (
-    <Part title={words.sheet.figures}>
+    <SheetPart title={words.sheet.figures}>
       {logged.seals.map((seal) => (
         <Sealed key={seal.at.wallMs} seal={seal} title={momentOf(logged, seal)} />
       ))}
-    </Part>
+    </SheetPart>
   );
 }
 

@@ -8,6 +8,7 @@ import { fitOption, setInputs } from '../../board/record/choices';
 import { allStepsOf, factsIn, fittedOptions } from '../../core';
 import { Key } from '../../parts/key/Key';
 import { markedText } from '../../parts/marked';
+import { SheetPart } from '../../parts/sheet/SheetPart';
 import styles from './SortieSheet.module.css';
 import { words } from './words';
 
@@ -23,8 +24,7 @@ export function Planned(): JSX.Element | null {
   const { supersonic, options: chosen } = day.inputs();
   const fitted = fittedOptions(flown, chosen);
   return (
-    <section class={styles.part}>
-      <h3 class={styles.title}>{words.planned}</h3>
+    <SheetPart title={words.planned}>
       <div class={styles.keys}>
         {asksSupersonic && (
           <Key pressed={supersonic} onPress={() => setInputs({ supersonic: !supersonic })}>
@@ -41,6 +41,6 @@ export function Planned(): JSX.Element | null {
           </Key>
         ))}
       </div>
-    </section>
+    </SheetPart>
   );
 }

@@ -21,6 +21,7 @@ import { decimal, wholeNumber } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { marked } from '../../parts/marked';
 import { Sheet } from '../../parts/sheet/Sheet';
+import { SheetPart, SheetParts } from '../../parts/sheet/SheetPart';
 import { Bring } from './Bring';
 import { ClockSetting } from './ClockSetting';
 import { DevicePart } from './DevicePart';
@@ -38,8 +39,8 @@ export function SortieSheet({ onClose }: { onClose: () => void }): JSX.Element {
   const [flown] = useState(flownLast);
   return (
     <Sheet title={words.title} close={words.close} size="page" onClose={onClose}>
-      <div class={styles.parts}>
-        <Part title={words.field}>
+      <SheetParts>
+        <SheetPart title={words.field}>
           <ul>
             {offeredFields(listedFields.value, flown).map((field) => (
               <li key={field.hash}>
@@ -56,8 +57,8 @@ export function SortieSheet({ onClose }: { onClose: () => void }): JSX.Element {
           </ul>
           <Give hash={chosen.field} name={words.field} />
           <Draw />
-        </Part>
-        <Part title={words.aircraft}>
+        </SheetPart>
+        <SheetPart title={words.aircraft}>
           <Choice
             label={words.aircraft}
             options={listedAircraft.value.map(({ hash, name }) => ({ value: hash, name }))}
@@ -68,26 +69,26 @@ export function SortieSheet({ onClose }: { onClose: () => void }): JSX.Element {
             }}
           />
           <Give hash={chosen.aircraft} name={words.aircraft} />
-        </Part>
+        </SheetPart>
         <Procedures />
         <Planned />
         <LoadPart />
-        <Part title={words.surface}>
+        <SheetPart title={words.surface}>
           <Choice
             label={words.surface}
             options={choicesOf(words.surfaces)}
             chosen={chosen.surface}
             onChoose={(surface) => setInputs({ surface })}
           />
-        </Part>
-        <Part title={words.clock}>
+        </SheetPart>
+        <SheetPart title={words.clock}>
           <ClockSetting />
-        </Part>
-        <Part title={words.limits}>
+        </SheetPart>
+        <SheetPart title={words.limits}>
           <Limits />
-        </Part>
+        </SheetPart>
         <Preference />
-        <Part title={words.north}>
+        <SheetPart title={words.north}>
           <Choice
             label={words.north}
             options={choicesOf(words.norths)}
@@ -104,8 +105,8 @@ export function SortieSheet({ onClose }: { onClose: () => void }): JSX.Element {
             hint={modelHint()}
             onChange={(variationDeg) => setInputs({ variationDeg })}
           />
-        </Part>
-        <Part title={words.callsign}>
+        </SheetPart>
+        <SheetPart title={words.callsign}>
           <input
             class={inputClass}
             aria-label={words.callsign}
@@ -114,21 +115,21 @@ export function SortieSheet({ onClose }: { onClose: () => void }): JSX.Element {
             value={chosen.callsign}
             onChange={(event) => setInputs({ callsign: event.currentTarget.value.trim() })}
           />
-        </Part>
-        <Part title={deviceWords.title}>
+        </SheetPart>
+        <SheetPart title={deviceWords.title}>
           <DevicePart />
-        </Part>
-        <Part title={voiceWords.title}>
+        </SheetPart>
+        <SheetPart title={voiceWords.title}>
           <VoicePart />
           <SoundPart />
-        </Part>
-        <Part title={voiceWords.keys}>
+        </SheetPart>
+        <SheetPart title={voiceWords.keys}>
           <KeysPart />
-        </Part>
-        <Part title={documentWords.title}>
+        </SheetPart>
+        <SheetPart title={documentWords.title}>
           <Bring />
-        </Part>
-        <Part title={words.end}>
+        </SheetPart>
+        <SheetPart title={words.end}>
           <Hint>{words.endHint}</Hint>
           <div class={styles.keys}>
             <Key
@@ -142,18 +143,9 @@ export function SortieSheet({ onClose }: { onClose: () => void }): JSX.Element {
             </Key>
             <Key onPress={() => openSheet({ kind: 'about' })}>{words.about}</Key>
           </div>
-        </Part>
-      </div>
+        </SheetPart>
+      </SheetParts>
     </Sheet>
-  );
-}
-
-function Part({ title, children }: { title: string; children: ComponentChildren }) {
-  return (
-    <section class={styles.part}>
-      <h3 class={styles.title}>{title}</h3>
-      {children}
-    </section>
   );
 }
 
@@ -163,7 +155,7 @@ function LoadPart() {
   if (loaded === null) return null;
   const { takeoffMassKg, exceeded } = loaded;
   return (
-    <Part title={words.load}>
+    <SheetPart title={words.load}>
       <p class={styles.said}>
         {takeoffMassKg.value === null
           ? words.noMass
@@ -173,7 +165,7 @@ function LoadPart() {
       <div class={styles.keys}>
         <Key onPress={() => openSheet({ kind: 'load', over: sheet.value })}>{words.openLoad}</Key>
       </div>
-    </Part>
+    </SheetPart>
   );
 }
 
@@ -184,7 +176,7 @@ function Procedures() {
   const procedure = chosenProcedure.value;
   if (offered.length === 0) return null;
   return (
-    <Part title={words.procedure}>
+    <SheetPart title={words.procedure}>
       {offered.length === 1 ? (
         <p class={styles.said}>{offered.map(nameOf)}</p>
       ) : (
@@ -208,7 +200,7 @@ function Procedures() {
           </Key>
         </div>
       )}
-    </Part>
+    </SheetPart>
   );
 }
 
@@ -267,7 +259,7 @@ function Preference() {
   if (ends.length === 0) return null;
   const { preferred } = day.inputs();
   return (
-    <Part title={words.preference}>
+    <SheetPart title={words.preference}>
       <Hint>{words.preferenceHint(ends.join(', '))}</Hint>
       <Choice
         label={words.preference}
@@ -275,7 +267,7 @@ function Preference() {
         chosen={preferred ? 'follow' : 'wind'}
         onChoose={(chosen) => setInputs({ preferred: chosen === 'follow' })}
       />
-    </Part>
+    </SheetPart>
   );
 }
 
