@@ -33,9 +33,10 @@ async function readAloud(page: Page, voicing: Record<string, unknown> = {}): Pro
 
 /** Goes to the key that releases the brakes, and waits for the ladder. */
 async function toRelease(page: Page): Promise<void> {
-  // On a dry runway the Sleet can stop up to rotation, and the ladder has no rung for it.
+  // With its parachute the Sleet can stop up to rotation here, and the ladder has no rung for it.
   await sortieKey(page).click();
   await key(page, 'Wet').click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Brake chute packed' }).click();
   await closeSheet(page);
   await goOnFrom(page, 'Line-up', 'Nozzle lamp');
   for (let i = 0; i < 60 && !(await key(page, 'Brakes released').isVisible()); i++) {
