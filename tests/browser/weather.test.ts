@@ -114,7 +114,7 @@ describe('a whole report', () => {
     const page = await open('tablet', OPENED);
     await pasteReport(page);
     // 1 inHg is 33.8639 hPa (WMO-No. 8): 1009 / 33.8639 = 29.80.
-    expect(await cardRow(page, 'QNH')).toBe('QNH1 009 hPa 29.80 inHg');
+    expect(await cardRow(page, 'QNH')).toBe('QNH1009 hPa 29.80 inHg');
     // The US National Weather Service's formula for pressure altitude, on the field's 187 ft.
     const pressureFt = 187 + 145_366.45 * (1 - (1009 / 1013.25) ** 0.190284);
     // FAA-H-8083-25, ch. 4: some 120 ft a degree away from the standard 15 °C less 2 °C a 1000 ft.
@@ -183,4 +183,36 @@ describe('the winds so far', () => {
     // The sun stands in the west that evening, ahead of 28 (tests/reference/sun.test.ts).
     await expect.poll(() => read(answer(page))).toMatch(/Low sun \d+° (left|right), until \d{4}Z/);
   });
+});
+
+test('a wind from the tower changes the wind alone, and of typed and reported air the newer counts', async ({
+  open,
+}) => {
+  const page = await open('phone', OPENED);
+  await beginAt(page, 'XTUM');
+  await paste(page, 'METAR XTUM 051850Z 31008KT CAVOK 38/12 Q1012');
+  await card(page).waitFor();
+  await setWind(page, '33009KT');
+  await card(page).getByText('All but the wind is from the report of 1850Z.').waitFor();
+  expect(await cardRow(page, 'Temperature')).toContain('38 °C');
+  expect(await cardRow(page, 'QNH')).toContain('1012 hPa');
+  // However many lines an end falls short in, no row reaches into the next.
+  const reaching = await page
+    .getByRole('list', { name: 'Every end, best first' })
+    .getByRole('listitem')
+    .evaluateAll((rows) => rows.filter((row) => row.scrollHeight > row.clientHeight + 1).length);
+  expect(reaching).toBe(0);
+
+  const temperature = () =>
+    read(page.locator('dl > div', { has: page.locator('dt:text-is("Temperature")') }).first());
+  await openPlace(page, 'Numbers');
+  await expect.poll(temperature).toContain('38 °C');
+  await page.getByLabel('Temperature, °C').fill('25');
+  await expect.poll(temperature).toContain('25 °C');
+  await openPlace(page, 'Wind');
+  await paste(page, 'METAR XTUM 051900Z 31008KT CAVOK 37/12 Q1012');
+  await openPlace(page, 'Numbers');
+  await expect.poll(temperature).toContain('37 °C');
+  await key(page, 'Use 25').click();
+  await expect.poll(temperature).toContain('25 °C');
 });

@@ -10,7 +10,7 @@ import { setInputs } from '../../board/record/choices';
 import type { TodayBrief } from '../../core';
 import { Choice, choicesOf } from '../../parts/choice/Choice';
 import { NumberField } from '../../parts/field/NumberField';
-import { wholeNumber } from '../../parts/format';
+import { decimal, wholeNumber } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { Value } from './Line';
 import styles from './Numbers.module.css';
@@ -71,7 +71,7 @@ function Overruled({ of }: { of: 'qnh' | 'temperature' }) {
   const name = of === 'qnh' ? 'ownQnhHpa' : 'ownTemperatureC';
   const { [name]: typed } = day.inputs();
   if (typed === null) return null;
-  const shown = wholeNumber(typed);
+  const shown = decimal(typed, 0);
   return (
     <p class={styles.taken}>
       {words.overruled[of](shown)}{' '}

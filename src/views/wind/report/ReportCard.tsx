@@ -103,7 +103,10 @@ function Row({ name, figure, decimals, children }: RowProps) {
           <span class={styles.absent}>{words.absent[figure.because]}</span>
         ) : (
           <Asked hint={words.ask} onAsk={() => ask(name, figure)}>
-            {(decimals === 0 ? wholeNumber(figure.value) : decimal(figure.value, decimals)) + unit}
+            {/* A pressure is read digit by digit. */}
+            {(decimals === 0 && figure.unit !== 'hPa'
+              ? wholeNumber(figure.value)
+              : decimal(figure.value, decimals)) + unit}
           </Asked>
         )}
         {children && <span> {children}</span>}

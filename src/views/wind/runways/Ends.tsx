@@ -58,7 +58,7 @@ function EndRow({ end, next, used, onOpen }: EndRowProps) {
   const closed = end.shortfalls.some(({ code }) => code === 'closed' || code === 'closed-today');
   const shown = [wholeNumber(steady), againstLimit(worst, limit), wholeNumber(limit)] as const;
   return (
-    <li class={styles.end}>
+    <li class={`${styles.end} ${end.shortfalls.length === 0 ? styles.within : ''}`}>
       <button
         type="button"
         class={`${styles.use} ${used ? styles.used : ''}`}
