@@ -85,7 +85,7 @@ describe('a version of one’s own', () => {
       'Sleet, üblicher Flug (German)',
       'Sleet, usual sortie, mine',
     ]);
-    expect(await chosen.last().getAttribute('aria-pressed')).toBe('true');
+    await expect.poll(() => chosen.last().getAttribute('aria-pressed')).toBe('true');
     await chosen.first().click();
     await closeSheet(page);
     await openPlace(page, 'Steps');

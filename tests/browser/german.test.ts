@@ -288,7 +288,7 @@ test('a field that is drawn says it is described in German, and what it begins w
   const language = drawing.getByRole('group', { name: fieldEditor.language });
   await language.waitFor();
   const german = language.getByRole('button', { name: 'Deutsch' });
-  expect(await german.getAttribute('aria-pressed')).toBe('true');
+  await expect.poll(() => german.getAttribute('aria-pressed')).toBe('true');
   const about = drawing.getByLabel(fieldEditor.about);
   expect(await about.getAttribute('lang')).toBeNull();
   await key(page, fieldEditor.addRadio).click();
@@ -320,6 +320,7 @@ test('the keys of every step and moment of a sortie hold their words, on the sma
   const seen = new Set<string>();
   const LONGEST = 100;
   for (let step = 0; step < LONGEST; step++) {
+    await next.or(end).first().waitFor();
     const keys = (await page.getByRole('main').getByRole('button').allTextContents()).join();
     if (!seen.has(keys)) {
       seen.add(keys);

@@ -73,7 +73,7 @@ test('where a closed taxiway leaves only the runway, that is said plainly, and o
   await expect.poll(() => read(page.locator('dl'))).toMatch(/18 ?kt/);
   await key(page, 'Route').click();
   const stretch = key(page, 'K, K1 to F');
-  expect(await stretch.getAttribute('aria-pressed')).toBe('true');
+  await expect.poll(() => stretch.getAttribute('aria-pressed')).toBe('true');
   await stretch.click();
   await closeSheet(page);
   await expect.poll(() => plan(page).getAttribute('aria-label')).not.toContain('along runway');
@@ -113,7 +113,7 @@ test('a stretch is closed and the aircraft put on a junction without the plan, b
   };
   await press('Route');
   await press('K, K1 to F');
-  expect(await key(page, 'K, K1 to F').getAttribute('aria-pressed')).toBe('true');
+  await expect.poll(() => key(page, 'K, K1 to F').getAttribute('aria-pressed')).toBe('true');
   // The focus stays where it is.
   await expect.poll(() => read(page.locator(':focus'))).toBe('K, K1 to F');
   expect(await objections(page)).toEqual([]);

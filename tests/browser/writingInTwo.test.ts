@@ -90,7 +90,7 @@ describe('two windows that write the same procedure', () => {
     await closeSheet(two);
     const chosen = two.getByRole('group', { name: 'Procedure' }).getByRole('button');
     await expect.poll(() => chosen.last().textContent()).toBe('Sleet, usual sortie, mine');
-    expect(await chosen.last().getAttribute('aria-pressed')).toBe('true');
+    await expect.poll(() => chosen.last().getAttribute('aria-pressed')).toBe('true');
     await closeSheet(two);
     await openPlace(two, 'Steps');
     await two.getByRole('button', { name: /^Taxi, \d/ }).click();
