@@ -19,6 +19,7 @@ import {
   AIRCRAFT,
   clockOf,
   closeSheet,
+  comes,
   EVENING,
   FIELD,
   key,
@@ -320,7 +321,7 @@ test('the keys of every step and moment of a sortie hold their words, on the sma
   const seen = new Set<string>();
   const LONGEST = 100;
   for (let step = 0; step < LONGEST; step++) {
-    await next.or(end).first().waitFor();
+    await comes(next.or(end), wait);
     const keys = (await page.getByRole('main').getByRole('button').allTextContents()).join();
     if (!seen.has(keys)) {
       seen.add(keys);

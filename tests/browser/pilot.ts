@@ -2,10 +2,10 @@
 
 import type { Locator, Page } from 'playwright-core';
 import { expect } from 'vitest';
-import { clockOf, type Wait, whileStill } from './time';
+import { clockOf, comes, type Wait, whileStill } from './time';
 import { touch } from './touch';
 
-export { clockOf, standStill, type Wait } from './time';
+export { clockOf, comes, standStill, type Wait } from './time';
 
 /** The default aircraft and field of the tests; both invented. */
 export const AIRCRAFT = 'Ondrell Sleet 3';
@@ -129,7 +129,7 @@ export async function pressDeliberately(
   wait: Wait,
   hold = 'Hold the key',
 ): Promise<void> {
-  await target.waitFor();
+  await comes(target, wait);
   await wait(SETTLED_MS);
   const ms = (words: string) => (plain(words).includes(hold) ? HELD_MS : TAP_MS);
   await touch(page, target, { ms, wait });
@@ -169,7 +169,7 @@ export async function untilItGivesWay(page: Page, ticking: () => Promise<void>):
 
 /** Ticks the due step by touch, waits until it gives way, and returns which it was. */
 export async function tick(page: Page, wait: Wait = clockOf(page)): Promise<string> {
-  await doneKey(page).waitFor();
+  await comes(doneKey(page), wait);
   return untilItGivesWay(page, () => pressDeliberately(page, doneKey(page), wait));
 }
 
@@ -178,9 +178,15 @@ export async function tick(page: Page, wait: Wait = clockOf(page)): Promise<stri
  */
 export async function tickAll(page: Page, wait: Wait = clockOf(page)): Promise<string[]> {
   const ticked: string[] = [];
-  await doneKey(page).waitFor();
+  await comes(doneKey(page), wait);
+  const isStep = async () => {
+    if (await doneKey(page).isVisible()) return true;
+    // What is drawn may load its key in the next frame.
+    await wait(100);
+    return doneKey(page).isVisible();
+  };
   await whileStill(page, wait, async () => {
-    while (await doneKey(page).isVisible()) ticked.push(await tick(page, wait));
+    while (await isStep()) ticked.push(await tick(page, wait));
   });
   return ticked;
 }

@@ -3,7 +3,7 @@
  * stopped.
  */
 
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 
 /** Advances time, ms. */
 export type Wait = (ms: number) => Promise<void>;
@@ -36,6 +36,21 @@ export async function whileStill(page: Page, wait: Wait, work: () => Promise<voi
   await work();
   await page.clock.resume();
   still.delete(page);
+}
+
+/** Longer than anything takes to be drawn on a busy machine, ms. */
+const PATIENCE_MS = 10_000;
+
+/**
+ * Waits until `target` is seen, while `wait` moves the clock: what is drawn may load more in the
+ * next frame, and where the clock stands there is none.
+ */
+export async function comes(target: Locator, wait: Wait): Promise<void> {
+  const until = Date.now() + PATIENCE_MS;
+  while (!(await target.first().isVisible())) {
+    if (Date.now() > until) throw new Error(`waited in vain for ${target}`);
+    await wait(20);
+  }
 }
 
 /** The clock stops at a future moment, `ms` from now. */
