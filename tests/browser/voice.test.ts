@@ -164,6 +164,7 @@ describe('the gates of the roll', () => {
     await clockOf(page)(29_500);
     await pressDeliberately(page, key(page, 'Airborne'), clockOf(page));
     const rungs = page.getByRole('list', { name: 'Cleaning up' }).getByRole('listitem');
+    await rungs.first().waitFor();
     const shown = (await rungs.allInnerTexts()).map((rung) => rung.replace(/\u00a0/g, ' '));
     await clockOf(page)(60_000);
     const all = await page.evaluate(() => window.said);
