@@ -80,7 +80,7 @@ describe('a version of one’s own', () => {
     await expect.poll(() => read(saidIn(page))).toContain('Kept as version 1. Steps follow it');
     await closeSheet(page);
     const chosen = page.getByRole('group', { name: 'Procedure' }).getByRole('button');
-    expect(await chosen.allTextContents()).toEqual([
+    await expect.poll(() => chosen.allTextContents()).toEqual([
       'Sleet, usual sortie',
       'Sleet, üblicher Flug (German)',
       'Sleet, usual sortie, mine',
