@@ -251,11 +251,11 @@ test('what comes up under a finger is not pressed by the same tap, nor by one ju
   // The ladder has come, and one of its keys is touched before anyone can have read it.
   await touch(page, key(page, 'Airborne'), { wait });
   await wait(2000);
-  expect(await key(page, 'Airborne').isVisible()).toBe(true);
+  await expect.poll(() => key(page, 'Airborne').isVisible()).toBe(true);
   // Where "Stopping" was, "Back" comes up: the tap that opened the list must not close it.
   await touch(page, key(page, 'Stopping'), { wait });
   await wait(SEEN_MS);
-  expect(await page.getByText('Stopped on the runway').isVisible()).toBe(true);
+  await expect.poll(() => page.getByText('Stopped on the runway').isVisible()).toBe(true);
 });
 
 test('a second tap on Airborne opens none of the places that come up under it', async ({

@@ -111,7 +111,7 @@ describe('a field drawn from nothing', () => {
     await missing.waitFor();
     expect(await sheet.getByRole('button', { name: 'Keep' }).isDisabled()).toBe(true);
     await writeRunway(sheet);
-    expect(await missing.count()).toBe(0);
+    await expect.poll(() => missing.count()).toBe(0);
     await sheet.getByText('No holding point gives on to 28.').waitFor();
     await drawPlan(sheet);
     await sheet.getByText('Nothing is missing: every stand reaches every open end.').waitFor();
@@ -135,7 +135,9 @@ describe('a field drawn from nothing', () => {
     await writeRunway(await openDrawing(page, 'Draw a field'));
     await page.reload();
     const sheet = await openDrawing(page, 'Draw a field');
-    expect(await sheet.getByLabel('Name', { exact: true }).inputValue()).toBe('Teasel Flat');
+    await expect
+      .poll(() => sheet.getByLabel('Name', { exact: true }).inputValue())
+      .toBe('Teasel Flat');
     expect(await sheet.getByLabel('Latitude').inputValue()).toBe('62.5');
     await part(sheet, 'Runways');
     await sheet.getByRole('heading', { name: 'Runway 10/28' }).waitFor();
@@ -161,7 +163,7 @@ describe('a field drawn from nothing', () => {
     const next = await page.context().newPage();
     await next.goto(page.url());
     const again = await openDrawing(next, 'Draw a field');
-    expect(await again.getByLabel('Code').inputValue()).toBe('XTSL');
+    await expect.poll(() => again.getByLabel('Code').inputValue()).toBe('XTSL');
     expect(await again.getByLabel('Name', { exact: true }).inputValue()).toBe('Teasel Flat');
   });
 

@@ -80,11 +80,13 @@ describe('a version of one’s own', () => {
     await expect.poll(() => read(saidIn(page))).toContain('Kept as version 1. Steps follow it');
     await closeSheet(page);
     const chosen = page.getByRole('group', { name: 'Procedure' }).getByRole('button');
-    await expect.poll(() => chosen.allTextContents()).toEqual([
-      'Sleet, usual sortie',
-      'Sleet, üblicher Flug (German)',
-      'Sleet, usual sortie, mine',
-    ]);
+    await expect
+      .poll(() => chosen.allTextContents())
+      .toEqual([
+        'Sleet, usual sortie',
+        'Sleet, üblicher Flug (German)',
+        'Sleet, usual sortie, mine',
+      ]);
     await expect.poll(() => chosen.last().getAttribute('aria-pressed')).toBe('true');
     await chosen.first().click();
     await closeSheet(page);
@@ -197,10 +199,10 @@ describe('a list for when something is wrong', () => {
     await expect.poll(() => read(head(page, 'Rejected'))).toContain(`Ramp, Roll. ${leads}`);
 
     while (await key(page, 'Undo').isEnabled()) await key(page, 'Undo').click();
-    expect(await title.inputValue()).toBe(TITLE);
+    await expect.poll(() => title.inputValue()).toBe(TITLE);
     expect(await pressed(page, 'Due again from there')).toBe('Taxi, Line-up, Roll');
     while (await key(page, 'Redo').isEnabled()) await key(page, 'Redo').click();
-    expect(await title.inputValue()).toBe('Rejected');
+    await expect.poll(() => title.inputValue()).toBe('Rejected');
 
     await key(page, 'What is mine').click();
     const mine = await read(sheet(page));

@@ -261,7 +261,7 @@ describe('by accident', () => {
     await page.keyboard.press('PageDown', { delay: 0 });
     await wait(100);
     expect(await due(page)).toBe(AFTER_PLAIN);
-    expect(await page.getByText('Done: too soon, press again').isVisible()).toBe(true);
+    await expect.poll(() => page.getByText('Done: too soon, press again').isVisible()).toBe(true);
   });
 
   test('a critical step is not ticked by a press, nor by two in a row', async ({ open }) => {
@@ -312,7 +312,7 @@ describe('by accident', () => {
     await entry(page).click();
     await page.keyboard.type('27012g20kt');
     await clockOf(page)(1000);
-    expect(await entry(page).inputValue()).toContain('27012g20kt');
+    await expect.poll(() => entry(page).inputValue()).toContain('27012g20kt');
     await expect.poll(() => due(page)).toBe(PLAIN);
   });
 
@@ -435,7 +435,7 @@ describe('the page of keys and sticks', () => {
     await expect.poll(() => read(sheet)).toContain('Buttons downButton 3');
     await pullOut(page);
     await clockOf(page)(100);
-    expect(await sheet.getByText(/No controller is seen/).isVisible()).toBe(true);
+    await expect.poll(() => sheet.getByText(/No controller is seen/).isVisible()).toBe(true);
     // Nothing was ticked meanwhile.
     await closeSheet(page);
     await page.keyboard.press('Escape');

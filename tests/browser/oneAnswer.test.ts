@@ -17,7 +17,7 @@ test('a wind in use that is erased leaves the entry empty, and what is typed nex
   await page.keyboard.press('Backspace');
   await expect.poll(() => entry(page).inputValue()).toBe('');
   await page.keyboard.type('3');
-  expect(await entry(page).inputValue()).toBe('3');
+  await expect.poll(() => entry(page).inputValue()).toBe('3');
   // Left without a wind, the one in use stands again.
   await page.keyboard.press('Backspace');
   await page.keyboard.press('Escape');

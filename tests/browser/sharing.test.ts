@@ -313,7 +313,7 @@ describe('a link or a code that is pasted, where the device opens links elsewher
     await page.getByText(documentWords.nothingPasted).waitFor();
     expect(await box.inputValue()).toBe('27012');
     await box.fill('https://example.org/#/add?d=AAAA');
-    expect(await page.getByText(documentWords.nothingPasted).count()).toBe(0);
+    await expect.poll(() => page.getByText(documentWords.nothingPasted).count()).toBe(0);
     await key(page, documentWords.lookAtPasted).click();
     await expect.poll(() => read(dialog(page))).toContain('cut short or damaged');
     expect(await misfits(page)).toEqual([]);
@@ -335,6 +335,6 @@ describe('a link or a code that is pasted, where the device opens links elsewher
       .fill('https://example.org/app/#/wind?report=31020KT');
     await key(page, documentWords.lookAtPasted).click();
     await expect.poll(() => page.getByText('310° 20').count()).toBeGreaterThan(0);
-    expect(await page.getByRole('dialog').count()).toBe(0);
+    await expect.poll(() => page.getByRole('dialog').count()).toBe(0);
   });
 });
