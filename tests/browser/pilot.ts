@@ -95,6 +95,8 @@ export async function goOnFrom(page: Page, phase: string, item: string): Promise
     .filter({ hasText: item })
     .getByRole('button', { name: 'Go on from here' })
     .click();
+  // Until it is drawn, the step before it still stands there.
+  await expect.poll(async () => plain(await dueNow(page))).toContain(item);
 }
 
 /** The key that ticks the due step; for a spoken step its label says so. */
