@@ -88,6 +88,8 @@ export const sortieKey = (page: Page): Locator =>
  * Makes a step the due one, by the list of all steps of its phase; those before it are held back.
  */
 export async function goOnFrom(page: Page, phase: string, item: string): Promise<void> {
+  const place = page.locator('main').first();
+  const before = await read(place);
   await page.getByRole('button', { name: new RegExp(`^${phase}, \\d`) }).click();
   await page
     .getByRole('dialog')
@@ -95,8 +97,9 @@ export async function goOnFrom(page: Page, phase: string, item: string): Promise
     .filter({ hasText: item })
     .getByRole('button', { name: 'Go on from here' })
     .click();
-  // Until it is drawn, the step before it still stands there.
-  await expect.poll(async () => plain(await dueNow(page))).toContain(item);
+  // Until it is drawn, the place still stands as before: a tick would be taken for another.
+  await expect.poll(() => page.getByRole('dialog').count()).toBe(0);
+  await expect.poll(() => read(place)).not.toBe(before);
 }
 
 /** The key that ticks the due step; for a spoken step its label says so. */
