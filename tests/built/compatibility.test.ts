@@ -16,7 +16,7 @@ const BROWSERS: Oldest = { ...OLDEST, safari_ios: OLDEST.safari };
 /** What is asked for before it is used, done without where it is missing, or only called the same. */
 const DONE_WITHOUT: readonly RegExp[] = [
   // src/device and the sheets that share look whether the device has them.
-  /^navigator\.(wakeLock|vibrate|share|canShare):/,
+  /^navigator\.(wakeLock|vibrate|share|canShare|userActivation):/,
   // @preact/signals, for those who write `using`, which nobody does here.
   /^Symbol\.dispose:/,
   // @noble/hashes looks for both, and has its own way.

@@ -22,8 +22,9 @@ const PATTERNS: Readonly<Record<Sound, readonly number[]>> = {
 /** The barrier sounds this long after the tick that led to it, ms. */
 const AFTER_MS = 250;
 
-/** Plays a sound and its vibration. */
+/** Plays a sound and its vibration; neither is allowed to a page that nobody has touched yet. */
 export function tell(sound: Sound): void {
+  if (navigator.userActivation?.hasBeenActive === false) return;
   play(sound);
   vibrate(PATTERNS[sound]);
 }
