@@ -57,7 +57,9 @@ const SETTLED_MS = 620;
 
 /** Presses a key by the page's clock, and lets the result settle. */
 async function press(page, key, ms) {
-  await key.hover();
+  // Where the clock stands there is no next frame, in which what was drawn loads its keys.
+  await page.clock.runFor(100);
+  await key.hover({ force: true });
   await page.mouse.down();
   await page.clock.runFor(ms);
   await page.mouse.up();
@@ -82,7 +84,7 @@ async function tick(page) {
 
 /** Ticks step after step, holding one back, until `there` shows. */
 async function tickUntil(page, there, heldBack) {
-  for (let steps = 0; steps < 50; steps += 1) {
+  for (let steps = 0; steps < 100; steps += 1) {
     if (await there().count()) return;
     const isHeld = heldBack !== undefined && (await due(page, heldBack).count()) > 0;
     if (isHeld) await press(page, page.getByRole('button', { name: 'Hold back' }), TAP_MS);
