@@ -55,10 +55,9 @@ const HELD_MS = 1000;
 const TAP_MS = 150;
 const SETTLED_MS = 620;
 
-/** Presses a key by the page's clock, and lets the result settle. */
+/** Presses a key by the page's clock, once what was drawn has settled, and lets the result settle. */
 async function press(page, key, ms) {
-  // Where the clock stands there is no next frame, in which what was drawn loads its keys.
-  await page.clock.runFor(100);
+  await page.clock.runFor(SETTLED_MS);
   await key.hover({ force: true });
   await page.mouse.down();
   await page.clock.runFor(ms);
