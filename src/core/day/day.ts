@@ -130,7 +130,15 @@ export function day(sources: Sources, memo: Memo): Day {
         .map(({ text }) => text),
     sameData,
   );
-  const earlierPlace = memo(() => earlierTexts().findLastIndex((one) => weatherIn(one) !== null));
+  const windsBefore = memo(() => sortie().windsBefore, sameData);
+  // A report from before the field was chosen counts only if it is the field's own.
+  const earlierPlace = memo(() =>
+    earlierTexts().findLastIndex((one, place) => {
+      const whole = weatherIn(one);
+      const isHere = place >= windsBefore().field || whole?.station === field()?.code;
+      return whole !== null && isHere;
+    }),
+  );
   const earlierReport = memo(() => weatherIn(earlierTexts()[earlierPlace()] ?? ''));
   const enteredReport = memo(() => weatherIn(enteredText()?.text ?? ''));
   const report = memo(() => enteredReport() ?? earlierReport());
@@ -171,11 +179,11 @@ export function day(sources: Sources, memo: Memo): Day {
     return of === null ? null : isControlled(of);
   });
   const typedBefore = memo(() => {
-    const { windsBefore, winds } = sortie();
-    const place = enteredReport() === null ? earlierPlace() : winds.length - 1;
+    const { ownQnhHpa, ownTemperatureC } = windsBefore();
+    const place = enteredReport() === null ? earlierPlace() : sortie().winds.length - 1;
     return [
-      ...(place >= windsBefore.ownQnhHpa ? (['qnh'] as const) : []),
-      ...(place >= windsBefore.ownTemperatureC ? (['temperature'] as const) : []),
+      ...(place >= ownQnhHpa ? (['qnh'] as const) : []),
+      ...(place >= ownTemperatureC ? (['temperature'] as const) : []),
     ];
   }, sameData);
   const air = memo(() => {

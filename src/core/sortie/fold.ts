@@ -59,10 +59,8 @@ export interface Seal {
   readonly at: Entry['at'];
 }
 
-/** What of the air a pilot may type, beside what reports say of it. */
-const TYPED_AIR = ['ownQnhHpa', 'ownTemperatureC'] as const;
-
-type TypedAir = (typeof TYPED_AIR)[number];
+/** What decides which of the winds and reports entered before still count. */
+const OUTDATING = ['field', 'ownQnhHpa', 'ownTemperatureC'] as const;
 
 /** One sortie, as the record tells it. */
 export interface Sortie {
@@ -70,8 +68,8 @@ export interface Sortie {
   readonly inputs: Inputs;
   /** Oldest first. */
   readonly winds: readonly EnteredWind[];
-  /** How many of them had been entered when each of these was typed last. */
-  readonly windsBefore: Readonly<Record<TypedAir, number>>;
+  /** How many of them had been entered when each of these was set last. */
+  readonly windsBefore: Readonly<Record<(typeof OUTDATING)[number], number>>;
   /** Null for the device's clock. */
   readonly clock: Clock | null;
   /** The procedure being flown; null before the first step. */
@@ -95,7 +93,7 @@ export const NO_SORTIE: Sortie = {
   id: null,
   inputs: FRESH_INPUTS,
   winds: [],
-  windsBefore: { ownQnhHpa: 0, ownTemperatureC: 0 },
+  windsBefore: { field: 0, ownQnhHpa: 0, ownTemperatureC: 0 },
   clock: null,
   run: null,
   list: null,
@@ -137,7 +135,7 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
       case 'set':
         inputs = { ...inputs, ...entry.inputs };
         if ('stand' in entry.inputs) taxied = [];
-        for (const typed of TYPED_AIR) if (typed in entry.inputs) windsBefore[typed] = winds.length;
+        for (const name of OUTDATING) if (name in entry.inputs) windsBefore[name] = winds.length;
         break;
       case 'wind':
         winds.push({ id, text: entry.text, north: entry.north, at });

@@ -97,3 +97,16 @@ describe('of what is typed and what is reported, the newer counts', () => {
     expect(temperature({ ownTemperatureC: 25 }, '33009KT')).toBe(25);
   });
 });
+
+describe('at another field', () => {
+  test('a wind replaces the whole report of the one before', () => {
+    expect(temperature({ field: 'elsewhere' }, HOT, '33009KT')).toBe(38);
+    const other = 'METAR XHAR 051850Z 31008KT CAVOK 38/12 Q1012';
+    expect(temperature({ field: 'elsewhere' }, other, { field: 'here' }, '33009KT')).toBe(
+      temperature('33009KT'),
+    );
+    // Another station's that was entered here is the pilot's choice; its own counts whenever it came.
+    expect(temperature({ field: 'here' }, other, '33009KT')).toBe(38);
+    expect(temperature(HOT, { field: 'here' }, '33009KT')).toBe(38);
+  });
+});
