@@ -144,30 +144,10 @@ export async function pressDeliberately(
 const dueNow = (page: Page) =>
   page.evaluate(() => document.querySelector('strong')?.parentElement?.textContent ?? '');
 
-/** What stands on the key that ticks: its words, or for a moment why a touch did not count. */
-const onTickKey = (page: Page) =>
-  page.evaluate(() => document.querySelector('button[class*="tick"]')?.textContent ?? '');
-
-/** How often a pilot tries again, told each time why a touch did not count. */
-const MOST_TRIES = 3;
-
-/** Longer than anything that was ticked waits for a store before it is drawn, ms. */
-const DRAWN_MS = 700;
-
-/**
- * Does what ticks the due step, and again where the key says why it did not count; waits until the
- * step gives way, and returns which it was.
- */
+/** Does what ticks the due step, waits until it gives way, and returns which it was. */
 export async function untilItGivesWay(page: Page, ticking: () => Promise<void>): Promise<string> {
   const drawn = await dueNow(page);
-  const words = await onTickKey(page);
-  const isRefused = async () => {
-    if ((await dueNow(page)) !== drawn || (await onTickKey(page)) === words) return false;
-    await new Promise((resolve) => setTimeout(resolve, DRAWN_MS));
-    return (await dueNow(page)) === drawn;
-  };
   await ticking();
-  for (let tries = 1; tries < MOST_TRIES && (await isRefused()); tries += 1) await ticking();
   await expect.poll(() => dueNow(page)).not.toBe(drawn);
   return plain(drawn);
 }
