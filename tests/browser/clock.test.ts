@@ -2,7 +2,7 @@
 
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from './harness';
-import { beginSortie, key, openPlace, read, setWind } from './pilot';
+import { beginSortie, key, openPlace, read, setWind, sortieKey } from './pilot';
 
 /** The device's clock, while the sortie is flown in 1987. */
 const TODAY = new Date('2026-11-24T09:30:00Z');
@@ -11,7 +11,7 @@ const strip = (page: Page) => page.locator('header').first();
 const sheet = (page: Page) => page.getByRole('dialog', { name: 'Sortie' });
 
 async function openSheet(page: Page): Promise<void> {
-  await strip(page).getByRole('button').last().click();
+  await sortieKey(page).click();
   await sheet(page).waitFor();
 }
 

@@ -52,6 +52,36 @@ test('times are written over, taken back, and outlive a reload; a note stands be
   await expect.poll(() => read(lines(page).first())).toContain('a note');
 });
 
+test('what is written faster than the record is stored is written all the same', async ({
+  open,
+}) => {
+  const page = await open('tablet', { at: EVENING });
+  await toLogged(page);
+  await page.evaluate(() => {
+    const { addEventListener: listen } = IDBTransaction.prototype;
+    IDBTransaction.prototype.addEventListener = function slow(
+      this: IDBTransaction,
+      type: string,
+      heard: EventListenerOrEventListenerObject,
+    ) {
+      const late = (event: Event) =>
+        setTimeout(() => typeof heard === 'function' && heard.call(this, event), 300);
+      listen.call(this, type, type === 'complete' ? late : heard);
+    };
+    for (const [moment, time] of [
+      ['airborne', '1902'],
+      ['landed', '1945'],
+    ]) {
+      const input = document.querySelector<HTMLInputElement>(`#time-${moment}`);
+      input?.focus();
+      input?.setRangeText(time ?? '');
+      input?.dispatchEvent(new InputEvent('input', { bubbles: true }));
+      input?.dispatchEvent(new KeyboardEvent('keydown', { key: 'Enter', bubbles: true }));
+    }
+  });
+  await expect.poll(() => figure(page, 'In the air')).toBe('In the air0:43');
+});
+
 test('the chocks are stamped by a key, and the log counts from there', async ({ open }) => {
   const page = await open('phone', { at: EVENING });
   await toSteps(page);

@@ -20,25 +20,30 @@ interface EntryProps<T> {
   readonly onChange: (value: T) => void;
 }
 
+/** What was typed, in a line or in several. */
+interface Typed {
+  readonly currentTarget: { readonly value: string };
+}
+
 /** An input. Each readable text counts at once. */
 export function EntryField<T>(props: EntryProps<T>): JSX.Element {
   const { name, text, lang, read, bad, hint, most = 80, lines, onChange } = props;
   const [typed, setTyped] = useState<string | null>(null);
-  const isBad = typed !== null && typed.trim() !== '' && read(typed) === null;
+  const isUnread = (now: string) => now.trim() !== '' && read(now) === null;
+  const isBad = typed !== null && isUnread(typed);
   const control = {
     lang,
     maxLength: most,
     placeholder: hint ?? '',
     value: typed ?? text,
     'aria-invalid': isBad,
-    onInput: (event: { readonly currentTarget: { readonly value: string } }) => {
-      const now = event.currentTarget.value;
+    onInput: ({ currentTarget: { value: now } }: Typed) => {
       setTyped(now);
       const value = read(now);
       if (value !== null) onChange(value);
     },
-    onBlur: () => {
-      if (!isBad) setTyped(null);
+    onBlur: ({ currentTarget: { value: now } }: Typed) => {
+      if (!isUnread(now)) setTyped(null);
     },
   };
   return (

@@ -27,7 +27,9 @@ export function NumberField(props: NumberFieldProps): JSX.Element {
   const { name, value, least, most, bad, hint, onChange } = props;
   const [typed, setTyped] = useState<string | null>(null);
   const number = typed === null ? value : read(typed);
-  const wrong = number !== null && !(number >= least && number <= most);
+  const fits = (entered: number | null) =>
+    entered === null || (entered >= least && entered <= most);
+  const wrong = !fits(number);
   return (
     <Labelled name={name} bad={wrong && bad}>
       <input
@@ -41,10 +43,10 @@ export function NumberField(props: NumberFieldProps): JSX.Element {
           const text = event.currentTarget.value;
           setTyped(text);
           const entered = read(text);
-          if (entered === null || (entered >= least && entered <= most)) onChange(entered);
+          if (fits(entered)) onChange(entered);
         }}
-        onBlur={() => {
-          if (!wrong) setTyped(null);
+        onBlur={(event) => {
+          if (fits(read(event.currentTarget.value))) setTyped(null);
         }}
       />
     </Labelled>

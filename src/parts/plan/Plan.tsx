@@ -1,7 +1,7 @@
 /** A field drawn to scale: runways, taxiways, stands, and the route. */
 
 import type { JSX } from 'preact';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Crossing, Field, NodeId, Strip, TaxiEdge, TaxiNode } from '../../core';
 import { PlanCorner } from './Corner';
 import { busyPixels, freeCorner, keysOn, solidPixels } from './corners';
@@ -77,7 +77,9 @@ const MARGIN_PX = 34;
 export function Plan(props: PlanProps): JSX.Element {
   const holder = useRef<HTMLDivElement>(null);
   const [size, setSize] = useState<Size>({ width: 0, height: 0 });
-  const [own, setOwn] = useState<Sight | null>(null);
+  const [moving, setMoving] = useState<{ readonly sight: Sight; readonly layout: object } | null>(
+    null,
+  );
   useEffect(() => {
     const element = holder.current;
     if (element === null) return;
@@ -89,7 +91,9 @@ export function Plan(props: PlanProps): JSX.Element {
   }, []);
   const upDeg = props.upDeg ?? 0;
   // Turned another way, or with another route, the plan is laid out afresh.
-  useEffect(() => setOwn(null), [upDeg, props.strips, props.from, props.to]);
+  const layout = useMemo(() => ({}), [upDeg, props.strips, props.from, props.to]);
+  const own = moving?.layout === layout ? moving.sight : null;
+  const setOwn = (to: Sight) => setMoving({ sight: to, layout });
   const sight = own ?? fitted(toBeSeen(props), upDeg, size, MARGIN_PX);
 
   const { picked, closer } = props;
@@ -127,7 +131,7 @@ export function Plan(props: PlanProps): JSX.Element {
         {size.width > 0 && size.height > 0 && <Drawing {...props} view={{ sight, size }} />}
       </section>
       {own !== null && (
-        <button type="button" class={styles.whole} onClick={() => setOwn(null)}>
+        <button type="button" class={styles.whole} onClick={() => setMoving(null)}>
           {props.words.whole}
         </button>
       )}

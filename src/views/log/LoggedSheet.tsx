@@ -3,6 +3,7 @@
  * notes.
  */
 
+import { useSignal } from '@preact/signals';
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { langOf } from '../../board/language';
@@ -143,7 +144,7 @@ function Times({ logged }: Of) {
 }
 
 function Notes({ logged: { id, notes } }: Of) {
-  const [typed, setTyped] = useState('');
+  const typed = useSignal('');
   return (
     <SheetPart title={words.sheet.notes}>
       <ul>
@@ -161,15 +162,17 @@ function Notes({ logged: { id, notes } }: Of) {
         aria-label={words.sheet.note}
         placeholder={words.sheet.note}
         maxLength={2000}
-        value={typed}
-        onInput={(event) => setTyped(event.currentTarget.value)}
+        value={typed.value}
+        onInput={(event) => {
+          typed.value = event.currentTarget.value;
+        }}
       />
       <div>
         <Key
-          disabled={typed.trim() === ''}
+          disabled={typed.value.trim() === ''}
           onPress={() => {
-            note(id, typed);
-            setTyped('');
+            note(id, typed.peek());
+            typed.value = '';
           }}
         >
           {words.sheet.addNote}

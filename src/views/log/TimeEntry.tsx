@@ -1,7 +1,7 @@
 /** A time of the log, written as 1850: the stamp is shown beside the correction. */
 
+import { useSignal } from '@preact/signals';
 import type { JSX } from 'preact';
-import { useState } from 'preact/hooks';
 import { correct, takeBackEntry } from '../../board/record/log';
 import type { Id, LoggedTime, LogMoment } from '../../core';
 import { inputClass, wrongClass } from '../../parts/field/Labelled';
@@ -29,14 +29,16 @@ function read(text: string): number | null {
 
 /** The input for one time. */
 export function TimeEntry({ sortie, moment, time, nearest }: TimeEntryProps): JSX.Element {
-  const [typed, setTyped] = useState<string | null>(null);
+  // Read when it is committed: what is drawn may be older, while the record is being written.
+  const typed = useSignal<string | null>(null);
   const stands = time.sortieMs === null ? '' : zulu(time.sortieMs).slice(0, 4);
-  const isBad = typed !== null && Number.isNaN(read(typed));
+  const isBad = typed.value !== null && Number.isNaN(read(typed.value));
   const commit = () => {
-    const minute = typed === null ? Number.NaN : read(typed);
-    if (typed === null || Number.isNaN(minute)) return;
-    setTyped(null);
-    if (typed.trim() === stands) return;
+    const text = typed.peek();
+    const minute = text === null ? Number.NaN : read(text);
+    if (text === null || Number.isNaN(minute)) return;
+    typed.value = null;
+    if (text.trim() === stands) return;
     correct(sortie, moment, minute === null ? null : nearest(minute));
   };
   const { recorded, correction } = time;
@@ -50,9 +52,11 @@ export function TimeEntry({ sortie, moment, time, nearest }: TimeEntryProps): JS
         inputMode="numeric"
         maxLength={6}
         placeholder={words.sheet.missing}
-        value={typed ?? stands}
+        value={typed.value ?? stands}
         aria-invalid={isBad}
-        onInput={(event) => setTyped(event.currentTarget.value)}
+        onInput={(event) => {
+          typed.value = event.currentTarget.value;
+        }}
         onBlur={commit}
         onKeyDown={(event) => {
           if (event.key === 'Enter') commit();

@@ -1,7 +1,7 @@
 /** The sortie's own clock: set to a date and a time, running or paused, or the device's. */
 
+import { useSignal } from '@preact/signals';
 import type { JSX } from 'preact';
-import { useState } from 'preact/hooks';
 import { sortie, sortieMinute } from '../../board/board';
 import { wallNowMs } from '../../board/flight/time';
 import { setClock } from '../../board/record/choices';
@@ -27,17 +27,18 @@ function momentOf(date: string, time: string): number | null {
 /** Date, time, and the keys that set, pause and release the clock. */
 export function ClockSetting(): JSX.Element {
   const shown = new Date(sortieMinute.value).toISOString();
-  const [date, setDate] = useState<string | null>(null);
-  const [time, setTime] = useState<string | null>(null);
+  const date = useSignal<string | null>(null);
+  const time = useSignal<string | null>(null);
   const paused = sortie.value.clock?.rate === 0;
-  const dateShown = date ?? shown.slice(0, 10);
-  const timeShown = time ?? shown.slice(11, 16).replace(':', '');
-  const moment = momentOf(dateShown, timeShown);
-  const typed = date !== null || time !== null;
-  const set = (ms: number, rate: number) => {
+  const dateShown = () => date.value ?? shown.slice(0, 10);
+  const timeShown = () => time.value ?? shown.slice(11, 16).replace(':', '');
+  const typedMs = () => momentOf(dateShown(), timeShown());
+  const isTyped = date.value !== null || time.value !== null;
+  const set = (ms: number | null, rate: number) => {
+    if (ms === null) return;
     setClock(ms, rate);
-    setDate(null);
-    setTime(null);
+    date.value = null;
+    time.value = null;
   };
   const now = () => sortieTimeMs(sortie.value.clock, wallNowMs());
   return (
@@ -49,8 +50,10 @@ export function ClockSetting(): JSX.Element {
             type="date"
             min="1900-01-01"
             max="2099-12-31"
-            value={dateShown}
-            onInput={(event) => setDate(event.currentTarget.value)}
+            value={dateShown()}
+            onInput={(event) => {
+              date.value = event.currentTarget.value;
+            }}
           />
         </Labelled>
         <Labelled name={words.time}>
@@ -58,17 +61,19 @@ export function ClockSetting(): JSX.Element {
             class={inputClass}
             inputMode="numeric"
             maxLength={6}
-            value={timeShown}
-            onInput={(event) => setTime(event.currentTarget.value)}
+            value={timeShown()}
+            onInput={(event) => {
+              time.value = event.currentTarget.value;
+            }}
           />
         </Labelled>
       </div>
-      {moment === null && <Wrong>{words.clockBad}</Wrong>}
+      {typedMs() === null && <Wrong>{words.clockBad}</Wrong>}
       <div class={styles.keys}>
         <Key
-          look={typed && moment !== null ? 'pick' : 'plain'}
-          disabled={moment === null || !typed}
-          onPress={() => moment !== null && set(moment, paused ? 0 : 1)}
+          look={isTyped && typedMs() !== null ? 'pick' : 'plain'}
+          disabled={typedMs() === null || !isTyped}
+          onPress={() => set(typedMs(), paused ? 0 : 1)}
         >
           {words.setClock}
         </Key>
