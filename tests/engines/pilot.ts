@@ -297,6 +297,7 @@ export class Pilot {
     await this.beginSortie();
     await this.setWind(report);
     await this.tap(wind.use('28'));
+    await this.sees(wind.inUse('28'));
     await this.openPlace('steps');
     await this.find(DONE);
   }
