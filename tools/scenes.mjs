@@ -47,7 +47,7 @@ async function useBest(page) {
 
 async function openSteps(page) {
   await page.getByRole('button', { name: 'Steps', exact: true }).click();
-  await page.getByRole('button', { name: 'Hold back' }).waitFor();
+  await page.getByRole('button', { name: 'Later' }).waitFor();
 }
 
 /** Longer than a critical step's key must be held, and than taps are then ignored, ms. */
@@ -86,7 +86,7 @@ async function tickUntil(page, there, heldBack) {
   for (let steps = 0; steps < 100; steps += 1) {
     if (await there().count()) return;
     const isHeld = heldBack !== undefined && (await due(page, heldBack).count()) > 0;
-    if (isHeld) await press(page, page.getByRole('button', { name: 'Hold back' }), TAP_MS);
+    if (isHeld) await press(page, page.getByRole('button', { name: 'Later' }), TAP_MS);
     else await tick(page);
   }
   throw new Error('the steps do not lead there');

@@ -63,7 +63,7 @@ async function tap(target) {
 }
 
 async function tick() {
-  const done = page.getByRole('button', { name: /^(Done|Said)( Hold the key)?$/ });
+  const done = page.getByRole('button', { name: /^(Done|Said)( Press and hold)?$/ });
   await done.waitFor();
   await ((await done.textContent())?.includes('Hold') ? hold(done) : tap(done));
 }
@@ -84,10 +84,10 @@ await key(/^Use \d\d/)
   .click();
 await go('Steps');
 for (let step = 0; step < 3; step += 1) await tick();
-await tap(key('Hold back'));
+await tap(key('Later'));
 await key('Cannot').click();
 await key('Does not work').click();
-await key('Called away').click();
+await key('Interrupted').click();
 await key('Go on').click();
 await openSortie();
 await key(/^End the sortie/).click();
@@ -103,22 +103,22 @@ await write
   .first()
   .click();
 await response.fill('three units');
-await key('Keep it').click();
-await write.getByText('Kept as version 1.').waitFor();
+await key('Save').click();
+await write.getByText('Saved as version 1.').waitFor();
 await response.fill('four units');
 await page.clock.runFor(2000);
 await page.keyboard.press('Escape');
 
 // A field mended, kept and used, and one being drawn.
-await key('Mend XHAR').click();
-const drawing = page.getByRole('dialog', { name: /^(Draw a field|Mend )/ });
+await key('Edit XHAR').click();
+const drawing = page.getByRole('dialog', { name: /^(Draw a field|Edit )/ });
 const fieldPart = drawing
   .getByRole('group', { name: 'Part of the field' })
   .getByRole('button', { name: 'Field' });
 await fieldPart.click();
 await drawing.getByLabel('Name', { exact: true }).fill('Harrow Sound, mended');
 await drawing.getByLabel('Code').fill('XHAS');
-await drawing.getByRole('button', { name: 'Keep' }).click();
+await drawing.getByRole('button', { name: 'Save', exact: true }).click();
 await drawing.getByRole('button', { name: 'Use XHAS' }).click();
 await page.keyboard.press('Escape');
 await header.getByRole('button', { name: /XHA/ }).first().click();

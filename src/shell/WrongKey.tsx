@@ -15,12 +15,11 @@ export function WrongKey(): JSX.Element | null {
     <button
       type="button"
       class={`${strip.cell} ${styles.lists}`}
-      aria-label={`${words.something} ${words.wrong}`}
+      aria-label={words.emergencies}
       aria-description={words.openLists}
       onClick={() => openSheet({ kind: 'wrong' })}
     >
-      <span class={strip.label}>{words.something}</span>{' '}
-      <span class={strip.value}>{words.wrong}</span>
+      <span class={`${strip.value} ${styles.name}`}>{words.emergencies}</span>
     </button>
   );
 }

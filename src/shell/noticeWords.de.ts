@@ -11,7 +11,7 @@ const undoable: Record<Undoable['what'], string> = {
   load: 'Beladung geändert.',
   sortie: 'Der Flug ist beendet und im Flugbuch.',
   wind: 'Ein Wind kam mit einem Link oder aus einer anderen App und gilt jetzt.',
-  jump: 'Übersprungenes ist zurückgestellt.',
+  jump: 'Übersprungenes bleibt offen.',
   'taken up': 'Dieser Flug ist wieder aufgenommen; der andere ist im Flugbuch.',
 };
 
@@ -44,9 +44,8 @@ export const words: Translated<typeof english> = {
   understood: 'Verstanden',
   update: 'Eine neue Version ist bereit. Der Flug bleibt, wie er ist.',
   takeUpdate: 'Übernehmen',
-  something: 'Bei',
-  wrong: 'Störung',
-  openLists: 'öffnet die Listen dafür',
+  emergencies: 'Notverfahren',
+  openLists: 'öffnet, was bei einer Störung zu tun ist',
   undoable,
   undo: 'Rückgängig',
 };

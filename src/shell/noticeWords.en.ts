@@ -9,7 +9,7 @@ const undoable: Record<Undoable['what'], string> = {
   load: 'The load was changed.',
   sortie: 'The sortie is ended and in the log.',
   wind: 'A wind came with a link or from another app, and is in use.',
-  jump: 'What was passed over is held back.',
+  jump: 'What was passed over is outstanding.',
   'taken up': 'This sortie is taken up again; the other is in the log.',
 };
 
@@ -40,9 +40,8 @@ export const words = {
   understood: 'Understood',
   update: 'A new version is ready. The sortie stays as it is.',
   takeUpdate: 'Take it now',
-  something: 'Something',
-  wrong: 'wrong',
-  openLists: 'opens the lists for it',
+  emergencies: 'Emergencies',
+  openLists: 'opens what to do when something goes wrong',
   undoable,
   undo: 'Undo',
 } as const;

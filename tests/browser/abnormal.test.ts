@@ -25,11 +25,11 @@ const MINUTE_MS = 60_000;
 const press = (page: Page, name: string) => pressDeliberately(page, key(page, name), clockOf(page));
 
 const lists = (page: Page) =>
-  page.getByRole('dialog', { name: 'Something wrong' }).getByRole('listitem');
+  page.getByRole('dialog', { name: 'Emergencies' }).getByRole('listitem');
 
 /** Opens a list by its title, from wherever the pilot is. */
 async function open(page: Page, title: string): Promise<void> {
-  await key(page, /^Something wrong/).tap();
+  await key(page, /^Emergencies/).tap();
   await lists(page).filter({ hasText: title }).getByRole('button').tap();
 }
 
@@ -58,11 +58,11 @@ describe('something wrong', () => {
     await toSteps(page);
     for (const place of ['Wind', 'Taxi', 'Steps', 'Numbers', 'Log']) {
       await openPlace(page, place);
-      await key(page, /^Something wrong/).tap();
+      await key(page, /^Emergencies/).tap();
       await expect.poll(() => lists(page).count()).toBe(6);
       await key(page, 'Close').tap();
     }
-    await key(page, /^Something wrong/).tap();
+    await key(page, /^Emergencies/).tap();
     // Those looked for on the ramp come first.
     expect(await read(lists(page).first())).toMatch(
       /^Engine fire on the ground\s?Throttle past idle · Fuel cock shut/,
@@ -82,7 +82,7 @@ describe('something wrong', () => {
     await page.clock.runFor(3 * MINUTE_MS);
     await tickAll(page);
     await press(page, 'Back to where you were');
-    await expect.poll(() => read(page.getByRole('alert'))).toMatch(/You left [34] min ago\./);
+    await expect.poll(() => read(page.getByRole('alert'))).toMatch(/Interrupted [34] min ago\./);
     await key(page, 'Go on').tap();
     await expect.poll(() => due(page)).toBe(left);
   });
@@ -125,7 +125,7 @@ describe('something wrong', () => {
     await tickAll(page);
     await press(page, 'Back to Recovery');
     await expect.poll(() => due(page)).toBe('Fuel above 600 kg');
-    expect(await page.getByText('held back', { exact: true }).count()).toBeGreaterThan(0);
+    expect(await page.getByText('outstanding', { exact: true }).count()).toBeGreaterThan(0);
     expect(
       await page.getByRole('button', { name: /^Climb, \d/ }).getAttribute('aria-label'),
     ).toContain('1 of 4');
@@ -150,7 +150,7 @@ describe('something wrong', () => {
     await tickAll(page);
     await press(page, 'Brakes released');
     await key(page, 'Stopping').waitFor();
-    await expect.poll(() => key(page, /^Something wrong/).count()).toBe(0);
+    await expect.poll(() => key(page, /^Emergencies/).count()).toBe(0);
   });
 
   test('what could not be done on the ramp is not there to stop with', async ({ open: window }) => {
@@ -248,7 +248,7 @@ test('lists and landings fit every screen', async ({ open: window }) => {
     await wear(page, 'day');
   };
   await look('climb');
-  await key(page, /^Something wrong/).tap();
+  await key(page, /^Emergencies/).tap();
   await look('lists');
   await lists(page).filter({ hasText: 'Limit lamp' }).getByRole('button').tap();
   await key(page, 'Leave').waitFor();

@@ -87,7 +87,7 @@ describe('a step that a tap ticks', () => {
       await touch(page, cardKey(page), { ...clumsy, wait });
       await wait(2000);
       expect(await cardText(page), JSON.stringify(clumsy)).toBe(PLAIN);
-      expect(await page.getByText(/6 held back/).count()).toBe(0);
+      expect(await page.getByText(/6 outstanding/).count()).toBe(0);
     }
     await touchWithPalm(page, cardKey(page), key(page, 'Close'), wait);
     await wait(2000);
@@ -123,14 +123,14 @@ describe('a step that a tap ticks', () => {
   test('is held back by a hold, and taken back by a swipe', async ({ open }) => {
     const page = await open('phone', { at: EVENING });
     const wait = await toPlainCard(page);
-    const before = Number(/(\d+) held back/.exec(await onCardKey(page))?.[1]);
+    const before = Number(/(\d+) outstanding/.exec(await onCardKey(page))?.[1]);
     await touch(page, cardKey(page), { ms: 800, wait });
     await expect.poll(() => cardText(page)).toBe(AFTER_PLAIN);
-    await expect.poll(() => onCardKey(page)).toContain(`${before + 1} held back`);
+    await expect.poll(() => onCardKey(page)).toContain(`${before + 1} outstanding`);
     await wait(SETTLED_MS);
     await touch(page, cardKey(page), { slidePx: 120, ms: 200, wait });
     await expect.poll(() => cardText(page)).toBe(PLAIN);
-    await expect.poll(() => onCardKey(page)).toContain(`${before} held back`);
+    await expect.poll(() => onCardKey(page)).toContain(`${before} outstanding`);
   });
 });
 
@@ -140,7 +140,7 @@ describe('a critical step', () => {
     await toCard(page);
     const wait = await standStill(page);
     await wait(SETTLED_MS);
-    await expect.poll(() => onCardKey(page)).toContain('Hold: done. Swipe down: held back.');
+    await expect.poll(() => onCardKey(page)).toContain('Hold: done. Swipe down: later.');
     await touch(page, cardKey(page), { wait });
     await wait(2000);
     expect(await cardText(page)).toBe(FIRST);
@@ -148,7 +148,7 @@ describe('a critical step', () => {
     await expect.poll(() => cardText(page)).toBe(SECOND);
     await wait(SETTLED_MS);
     await touch(page, cardKey(page), { downPx: 120, ms: 300, wait });
-    await expect.poll(() => onCardKey(page)).toContain('1 held back');
+    await expect.poll(() => onCardKey(page)).toContain('1 outstanding');
   });
 });
 

@@ -101,7 +101,7 @@ describe('a step that a tap ticks', () => {
   test('is not held back by a brush over that key either', async ({ open }) => {
     const page = await open('phone', { at: EVENING });
     const wait = await toPlainStep(page);
-    await touch(page, key(page, 'Hold back'), { slidePx: 14, wait });
+    await touch(page, key(page, 'Later'), { slidePx: 14, wait });
     await wait(SEEN_MS);
     expect(await due(page)).toBe(PLAIN);
   });
@@ -159,7 +159,7 @@ describe('a critical step', () => {
     const wait = await standStill(page);
     await expect
       .poll(() => doneKey(page).getAttribute('aria-description'))
-      .toMatch(/hold the key down, or press it twice/);
+      .toMatch(/press and hold, or press twice/);
     await wait(SETTLED_MS);
     const press = () => doneKey(page).evaluate((button: HTMLElement) => button.click());
     await press();

@@ -180,15 +180,15 @@ test('for the left hand the rows of keys are mirrored, and read in the same orde
   await toSteps(page);
   const left = async (name: string) => (await key(page, name).boundingBox())?.x ?? Number.NaN;
   const done = async () => (await doneKey(page).boundingBox())?.x ?? Number.NaN;
-  expect(await done()).toBeGreaterThan(await left('Hold back'));
+  expect(await done()).toBeGreaterThan(await left('Later'));
   await openSortie(page);
   await key(page, 'Left hand').click();
   await closeSheet(page);
-  expect(await done()).toBeLessThan(await left('Hold back'));
-  expect(await left('Hold back')).toBeLessThan(await left('Back'));
+  expect(await done()).toBeLessThan(await left('Later'));
+  expect(await left('Later')).toBeLessThan(await left('Back'));
   await page.reload();
   await doneKey(page).waitFor();
-  await expect.poll(async () => (await done()) < (await left('Hold back'))).toBe(true);
+  await expect.poll(async () => (await done()) < (await left('Later'))).toBe(true);
 });
 
 test('beside the steps stands what the pilot chose', async ({ open }) => {
@@ -247,7 +247,7 @@ test('in high contrast what is due, what is chosen and what stops keep edges tha
     });
   expect(await edge(page.locator('strong').locator('../..'))).toBeGreaterThanOrEqual(3);
   expect(await edge(key(page, 'Steps'))).toBeGreaterThanOrEqual(3);
-  expect(await edge(doneKey(page))).toBeGreaterThan(await edge(key(page, 'Hold back')));
+  expect(await edge(doneKey(page))).toBeGreaterThan(await edge(key(page, 'Later')));
   await goOnFrom(page, 'Line-up', 'Nozzle lamp');
   await tickAll(page);
   await pressDeliberately(page, key(page, 'Brakes released'), clockOf(page));

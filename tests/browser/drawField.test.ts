@@ -12,7 +12,7 @@ import { beginSortie, EVENING, key, openPlace, read, setWind } from './pilot';
 import { EVERY_SCREEN, SCREENS } from './screens';
 import { THEMES } from './themes';
 
-const drawing = (page: Page) => page.getByRole('dialog', { name: /^(Draw a field|Mend )/ });
+const drawing = (page: Page) => page.getByRole('dialog', { name: /^(Draw a field|Edit )/ });
 
 async function openSortie(page: Page): Promise<void> {
   await page
@@ -24,7 +24,7 @@ async function openSortie(page: Page): Promise<void> {
     .click();
 }
 
-async function openDrawing(page: Page, by: 'Draw a field' | 'Mend XHAR'): Promise<Locator> {
+async function openDrawing(page: Page, by: 'Draw a field' | 'Edit XHAR'): Promise<Locator> {
   await openSortie(page);
   await key(page, by).click();
   const sheet = drawing(page);
@@ -109,14 +109,14 @@ describe('a field drawn from nothing', () => {
     const sheet = await openDrawing(page, 'Draw a field');
     const missing = sheet.getByRole('button', { name: 'It has no runway.' });
     await missing.waitFor();
-    expect(await sheet.getByRole('button', { name: 'Keep' }).isDisabled()).toBe(true);
+    expect(await sheet.getByRole('button', { name: 'Save', exact: true }).isDisabled()).toBe(true);
     await writeRunway(sheet);
     await expect.poll(() => missing.count()).toBe(0);
     await sheet.getByText('No holding point gives on to 28.').waitFor();
     await drawPlan(sheet);
     await sheet.getByText('Nothing is missing: every stand reaches every open end.').waitFor();
-    await sheet.getByRole('button', { name: 'Keep' }).click();
-    await sheet.getByText('XTSL is kept as one of your own fields.').waitFor();
+    await sheet.getByRole('button', { name: 'Save', exact: true }).click();
+    await sheet.getByText('XTSL is saved as one of your own fields.').waitFor();
     await sheet.getByRole('button', { name: 'Use XTSL' }).click();
     // 270° at 12 knots is four degrees off 28, as drawn.
     await setWind(page, '27012KT');
@@ -188,7 +188,7 @@ describe('a field mended', () => {
   }) => {
     const page = await open('tablet', { at: EVENING });
     await beginSortie(page);
-    const sheet = await openDrawing(page, 'Mend XHAR');
+    const sheet = await openDrawing(page, 'Edit XHAR');
     await choose(sheet, 'Stands', 'Stand 6');
     const east = sheet.getByLabel('East of the reference, m');
     const before = Number(await east.inputValue());
@@ -214,7 +214,7 @@ describe('a field mended', () => {
   test('a point is dragged where the finger lets it go', async ({ open }) => {
     const page = await open('tablet', { at: EVENING });
     await beginSortie(page);
-    const sheet = await openDrawing(page, 'Mend XHAR');
+    const sheet = await openDrawing(page, 'Edit XHAR');
     await choose(sheet, 'Junctions', 'junction k');
     const east = sheet.getByLabel('East of the reference, m');
     const before = Number(await east.inputValue());
@@ -234,7 +234,7 @@ describe('a field mended', () => {
   test('what is missing is said, and leads to its place', async ({ open }) => {
     const page = await open('tablet', { at: EVENING });
     await beginSortie(page);
-    const sheet = await openDrawing(page, 'Mend XHAR');
+    const sheet = await openDrawing(page, 'Edit XHAR');
     await choose(sheet, 'Stretches', 'apron, Stand 6 to junction p6');
     await sheet.getByRole('button', { name: 'Remove', exact: true }).click();
     await part(sheet, 'Field');
@@ -249,7 +249,7 @@ describe('a field mended', () => {
 test('everything fits every screen, can be hit, and is read out', async ({ open }) => {
   const page = await open('phone', { at: EVENING });
   await beginSortie(page);
-  const sheet = await openDrawing(page, 'Mend XHAR');
+  const sheet = await openDrawing(page, 'Edit XHAR');
   for (const name of ['Field', 'Runways', 'Plan'] as const) {
     await part(sheet, name);
     if (name === 'Plan') await choose(sheet, 'Stretches', 'B, B1 to K1');

@@ -64,7 +64,7 @@ describe('a version of one’s own', () => {
     while (await key(page, 'Undo').isEnabled()) await key(page, 'Undo').click();
     expect(await rowsIn(page, 'Taxi')).toEqual(before);
     expect(await read(row(page, 'Trim'))).toContain('two units nose up');
-    expect(await key(page, 'Keep it').isEnabled()).toBe(false);
+    expect(await key(page, 'Save').isEnabled()).toBe(false);
     while (await key(page, 'Redo').isEnabled()) await key(page, 'Redo').click();
     expect(await someOf(page)).toEqual(written);
 
@@ -76,8 +76,8 @@ describe('a version of one’s own', () => {
     expect(mine).toContain('Original: Trim: two units nose up');
     expect(mine).toContain('Mine: Trim: three units');
 
-    await key(page, 'Keep it').click();
-    await expect.poll(() => read(saidIn(page))).toContain('Kept as version 1. Steps follow it');
+    await key(page, 'Save').click();
+    await expect.poll(() => read(saidIn(page))).toContain('Saved as version 1. Steps follow it');
     await closeSheet(page);
     const chosen = page.getByRole('group', { name: 'Procedure' }).getByRole('button');
     await expect
@@ -111,7 +111,7 @@ describe('a version of one’s own', () => {
     page = await device.start('phone', { at: EVENING });
     await openWriting(page);
     await expect.poll(() => read(row(page, 'Trim'))).toContain('three units up');
-    await expect.poll(() => read(saidIn(page))).toContain('Not kept yet');
+    await expect.poll(() => read(saidIn(page))).toContain('Not saved yet');
     await page.keyboard.press('ControlOrMeta+z');
     await expect.poll(() => read(row(page, 'Trim'))).toMatch(/three units(?! up)/);
     await page.keyboard.press('ControlOrMeta+z');
@@ -126,13 +126,13 @@ describe('a version of one’s own', () => {
     for (const [version, response] of ['three units', 'four units'].entries()) {
       await openStep(page, 'Trim');
       await responseEntry(page).fill(response);
-      await key(page, 'Keep it').click();
-      await expect.poll(() => read(saidIn(page))).toContain(`Kept as version ${version + 1}.`);
+      await key(page, 'Save').click();
+      await expect.poll(() => read(saidIn(page))).toContain(`Saved as version ${version + 1}.`);
     }
     await key(page, 'Versions').click();
     await key(page, 'Take it up again: Version 1').click();
-    await key(page, 'Keep it').click();
-    await expect.poll(() => read(saidIn(page))).toContain('Kept as version 3.');
+    await key(page, 'Save').click();
+    await expect.poll(() => read(saidIn(page))).toContain('Saved as version 3.');
     await key(page, 'Steps').last().click();
     await expect.poll(() => read(row(page, 'Trim'))).toContain('three units');
   });
@@ -149,7 +149,7 @@ describe('a version of one’s own', () => {
     await key(page, 'Undo').waitFor();
     await openStep(page, second.split(' ').slice(0, 2).join(' '));
     await sheet(page).getByRole('textbox', { name: 'Item, as on the panel' }).fill('Anchor');
-    await key(page, 'Keep it').click();
+    await key(page, 'Save').click();
     await expect
       .poll(() => read(saidIn(page)))
       .toContain('The sortie that is begun keeps its steps');
@@ -187,7 +187,7 @@ describe('a list for when something is wrong', () => {
     const title = sheet(page).getByRole('textbox', { name: 'Title' });
     await title.fill('');
     await expect.poll(() => read(saidIn(page))).toContain('One thing is wrong');
-    expect(await key(page, 'Keep it').isEnabled()).toBe(false);
+    expect(await key(page, 'Save').isEnabled()).toBe(false);
     await title.fill('Rejected');
     await group(page, 'Looked for first in').getByRole('button', { name: 'Ramp' }).click();
     expect(await pressed(page, 'Looked for first in')).toBe('Ramp, Roll');
@@ -208,12 +208,12 @@ describe('a list for when something is wrong', () => {
     const mine = await read(sheet(page));
     expect(mine).toContain(`Original: ${TITLE}: Looked for first in: Roll. Leads to Taxi;`);
     expect(mine).toContain(`Mine: Rejected: Looked for first in: Ramp, Roll. ${leads}`);
-    await key(page, 'Keep it').click();
-    await expect.poll(() => read(saidIn(page))).toContain('Kept as version 1.');
+    await key(page, 'Save').click();
+    await expect.poll(() => read(saidIn(page))).toContain('Saved as version 1.');
     await closeSheet(page);
     await closeSheet(page);
     await openPlace(page, 'Steps');
-    await key(page, 'Something wrong').click();
+    await key(page, 'Emergencies').click();
     const lists = page.getByRole('dialog').getByRole('listitem');
     // On the ramp, where it is looked for first from now on, it stands above the others.
     await expect.poll(() => read(lists.first())).toContain('Rejected');
@@ -357,9 +357,9 @@ describe('pickers', () => {
     await openStep(page, 'Trim');
     await responseEntry(page).fill('by {gearKts}');
     await expect.poll(() => read(sheet(page))).toContain('There is no live number of that name');
-    expect(await key(page, 'Keep it').isEnabled()).toBe(false);
+    expect(await key(page, 'Save').isEnabled()).toBe(false);
     await responseEntry(page).fill('by {gearKt}');
-    await expect.poll(() => key(page, 'Keep it').isEnabled()).toBe(true);
+    await expect.poll(() => key(page, 'Save').isEnabled()).toBe(true);
   });
 });
 
@@ -391,8 +391,8 @@ describe('an original that changed', () => {
     await responseEntry(page).fill('three units');
     await openStep(page, 'Flaps');
     await responseEntry(page).fill('half');
-    await key(page, 'Keep it').click();
-    await expect.poll(() => read(saidIn(page))).toContain('Kept as version 1.');
+    await key(page, 'Save').click();
+    await expect.poll(() => read(saidIn(page))).toContain('Saved as version 1.');
     await closeSheet(page);
 
     await page
@@ -423,8 +423,8 @@ describe('an original that changed', () => {
     await expect.poll(() => read(row(page, 'Trim'))).toContain('three units');
     await expect.poll(() => key(page, 'See what changed').count()).toBe(1);
     await key(page, 'Redo').click();
-    await key(page, 'Keep it').click();
-    await expect.poll(() => read(saidIn(page))).toContain('Kept as version 2.');
+    await key(page, 'Save').click();
+    await expect.poll(() => read(saidIn(page))).toContain('Saved as version 2.');
   });
 });
 
@@ -466,7 +466,7 @@ test('every text fits, every key is large enough, and axe has nothing to say', {
   await sheet(page).getByRole('combobox', { name: 'Passed by the speed' }).selectOption('gearKt');
   await key(page, 'What is mine').click();
   await look('what is mine');
-  await key(page, 'Keep it').click();
+  await key(page, 'Save').click();
   await key(page, 'Versions').click();
   await look('the versions');
   expect(found).toEqual([]);

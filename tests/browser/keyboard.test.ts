@@ -43,8 +43,8 @@ const focusIsSeen = (page: Page) =>
 
 /** Ticks the due step: a critical one is held. */
 async function tickByKey(page: Page): Promise<void> {
-  await tabTo(page, /^(Done|Said)( ?Hold the key)?$/);
-  const critical = (await focused(page)).includes('Hold the key');
+  await tabTo(page, /^(Done|Said)( ?Press and hold)?$/);
+  const critical = (await focused(page)).includes('Press and hold');
   await page.clock.runFor(SETTLED_MS);
   await untilItGivesWay(page, async () => {
     await page.keyboard.down('Enter');

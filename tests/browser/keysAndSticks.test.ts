@@ -82,7 +82,7 @@ async function toPlainStep(page: Page, bound: readonly Bound[]) {
   return wait;
 }
 
-const isCritical = async (page: Page) => (await read(doneKey(page))).includes('Hold the key');
+const isCritical = async (page: Page) => (await read(doneKey(page))).includes('Press and hold');
 
 /** Walks step after step, pressing as long as each asks for, until something else is due. */
 async function walkOn(page: Page, done: (ms: number) => Promise<void>): Promise<string[]> {
@@ -176,7 +176,7 @@ describe('keys and sticks', () => {
     await press(page, 'h');
     await expect.poll(() => due(page)).toBe(AFTER_PLAIN);
     const told = await page.getByRole('status').allTextContents();
-    expect(told.join(' ')).toContain('Gear lever, held back.');
+    expect(told.join(' ')).toContain('Gear lever, later.');
     await press(page, 'n');
     await page.getByRole('heading', { name: 'Numbers', level: 1 }).waitFor({ state: 'attached' });
     // Out of sight nothing is ticked, and the app says where to look.
@@ -406,11 +406,11 @@ describe('the page of keys and sticks', () => {
     expect(await read(row(page, 'Say again'))).toContain(
       'Button 6, Tallow Works Long Stick, pressed twice',
     );
-    await learn('Hold back', () => press(page, 'PageDown'));
+    await learn('Later', () => press(page, 'PageDown'));
     await expect
       .poll(() => read(row(page, 'Done')))
-      .toContain('Does nothing: it is also for Hold back');
-    await page.getByRole('button', { name: 'Take away: Page down, for Hold back' }).click();
+      .toContain('Does nothing: it is also for Later');
+    await page.getByRole('button', { name: 'Take away: Page down, for Later' }).click();
     expect(await read(row(page, 'Done'))).not.toContain('Does nothing');
     expect(await objections(page)).toEqual([]);
     await page.reload();

@@ -49,7 +49,7 @@ const OTHER_PX = 44;
 
 /** What is used while the aircraft moves: the places, the keypad, what ticks, and the end to use. */
 const MOVING =
-  /^(Wind|Taxi|Steps|Numbers|Log|Back|Hold back|(Done|Said)( ?Hold the key)?|Brakes released|Stopping|Airborne|Use \d\d|Go on|One back|\d|Set wind|Close)$/;
+  /^(Wind|Taxi|Steps|Numbers|Log|Back|Later|(Done|Said)( ?Press and hold)?|Brakes released|Stopping|Airborne|Use \d\d|Go on|One back|\d|Set wind|Close)$/;
 
 /** A scene by its name, with what brings the page to it. */
 type Scene = readonly [string, (page: Page) => Promise<unknown>];
@@ -108,7 +108,7 @@ const SCENES: readonly Scene[] = [
     async (page) => {
       await key(page, 'Undo').click();
       await goOnFrom(page, 'Line-up', 'Nozzle lamp');
-      await page.getByText('Held back, and before the runway is next').waitFor();
+      await page.getByText('Outstanding, and before the runway is next').waitFor();
     },
   ],
   [
@@ -135,7 +135,7 @@ const SCENES: readonly Scene[] = [
     async (page) => {
       await closeSheet(page);
       await openPlace(page, 'Steps');
-      await key(page, 'Called away').click();
+      await key(page, 'Interrupted').click();
     },
   ],
   [

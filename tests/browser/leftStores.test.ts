@@ -67,7 +67,7 @@ describe('a device that the first release was used on', () => {
     await expect.poll(() => header(page)).toContain('Harrow Sound, mended');
 
     await openPlace(page, 'Steps');
-    await expect.poll(() => read(page.getByRole('alert'))).toContain('You left');
+    await expect.poll(() => read(page.getByRole('alert'))).toContain('Interrupted');
     await key(page, 'Go on').click();
     await expect.poll(() => due(page)).toBe('Stick and pedals full travel, free');
 

@@ -21,7 +21,7 @@ const OXYGEN = 'Oxygen flowing, hose clipped';
 /** Flies the beginning of a sortie, holds the oxygen back or does it, and ends the sortie. */
 async function fly(page: Page, hold: boolean): Promise<void> {
   while ((await due(page)) !== OXYGEN) await tick(page);
-  if (hold) await pressDeliberately(page, key(page, 'Hold back'), clockOf(page));
+  if (hold) await pressDeliberately(page, key(page, 'Later'), clockOf(page));
   else await tick(page);
   await expect.poll(() => due(page)).not.toBe(OXYGEN);
   await tick(page);
@@ -41,7 +41,7 @@ describe('the memory of the steps', () => {
     expect(await said(page)).not.toContain('Oxygen');
     await fly(page, false);
     await fly(page, true);
-    await expect.poll(() => said(page)).toContain('Oxygen: held back in 2 of your last 3');
+    await expect.poll(() => said(page)).toContain('Oxygen: put off in 2 of your last 3');
     await tick(page);
     await expect.poll(() => said(page)).not.toContain('your last');
   });
@@ -66,10 +66,10 @@ describe('the memory of the steps', () => {
       await expect.poll(() => read(dialog(page))).toContain(outcome);
       await dialog(page).getByRole('button', { name: 'Close' }).click();
       await openPlace(page, 'Steps');
-      await expect.poll(() => said(page)).toContain('Oxygen: held back in 2 of your last 3');
+      await expect.poll(() => said(page)).toContain('Oxygen: put off in 2 of your last 3');
     }
     await page.reload();
-    await expect.poll(() => said(page)).toContain('Oxygen: held back in 2 of your last 3');
+    await expect.poll(() => said(page)).toContain('Oxygen: put off in 2 of your last 3');
   });
 
   test('lets it be done earlier with a tap, in every sortie from then on', async ({ open }) => {

@@ -104,7 +104,7 @@ export async function goOnFrom(page: Page, phase: string, item: string): Promise
 
 /** The key that ticks the due step; for a spoken step its label says so. */
 export const doneKey = (page: Page): Locator =>
-  page.getByRole('button', { name: /^(Done|Said)( Hold the key)?$/ });
+  page.getByRole('button', { name: /^(Done|Said)( Press and hold)?$/ });
 
 /** An element's text, every space a plain one. */
 export const read = async (target: Locator): Promise<string> =>
@@ -132,7 +132,7 @@ export async function pressDeliberately(
   page: Page,
   target: Locator,
   wait: Wait,
-  hold = 'Hold the key',
+  hold = 'Press and hold',
 ): Promise<void> {
   await comes(target, wait);
   await wait(SETTLED_MS);

@@ -36,7 +36,7 @@ async function leaveAtThird(page: Page): Promise<void> {
 const LEFT_AT = 'Stick and pedals full travel, free';
 
 async function expectWayBack(page: Page, left: string, done: string): Promise<void> {
-  await expect.poll(() => wayBack(page)).toContain(`You left ${left}.`);
+  await expect.poll(() => wayBack(page)).toContain(`Interrupted ${left}.`);
   await expect
     .poll(() => wayBack(page))
     .toContain(`Done last, ${done}: Brake lever, parked, needle white.`);
@@ -74,7 +74,7 @@ describe('left in the middle of the steps', () => {
   }) => {
     const page = await open('phone', { at: EVENING });
     await leaveAtThird(page);
-    await key(page, 'Called away').tap();
+    await key(page, 'Interrupted').tap();
     await page.clock.runFor(2 * MINUTE_MS);
     await expectWayBack(page, '2 min ago', '2 min ago');
     await key(page, 'Go on').tap();
@@ -125,14 +125,14 @@ describe('left in the middle of the steps', () => {
   }) => {
     const page = await open('tablet', { at: EVENING });
     await toSteps(page);
-    await pressDeliberately(page, key(page, 'Hold back'), clockOf(page));
-    await key(page, 'Called away').click();
-    await expect.poll(() => wayBack(page)).toContain('Held back last, just now: Seat pins');
+    await pressDeliberately(page, key(page, 'Later'), clockOf(page));
+    await key(page, 'Interrupted').click();
+    await expect.poll(() => wayBack(page)).toContain('Put off last, just now: Seat pins');
     await key(page, 'Go on').click();
     await page.clock.runFor(SETTLED_MS);
     await key(page, 'Cannot').click();
     await key(page, 'Does not work').click();
-    await key(page, 'Called away').click();
+    await key(page, 'Interrupted').click();
     await expect.poll(() => wayBack(page)).toMatch(/Could not be done, just now: (?!Seat pins)/);
   });
 

@@ -78,7 +78,7 @@ test('every sheet has a height, stays in the window and clear of what the device
   await key(page, 'Understood').waitFor();
   const found = await faultsOf(page, 'the caution');
   await toSteps(page);
-  for (const name of ['Cannot', /^Taxi, \d/, 'Something wrong']) {
+  for (const name of ['Cannot', /^Taxi, \d/, 'Emergencies']) {
     found.push(...(await lookAt(page, name)));
   }
   await tick(page);

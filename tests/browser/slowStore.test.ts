@@ -146,11 +146,11 @@ test('an own field is there again after a restart on Wind, and is flown from', a
   const page = await device.start('tablet', { context: { serviceWorkers: 'block' } });
   await toSteps(page);
   await sortieKey(page).click();
-  await key(page, 'Mend XHAR').click();
-  const sheet = page.getByRole('dialog', { name: /^Mend / });
+  await key(page, 'Edit XHAR').click();
+  const sheet = page.getByRole('dialog', { name: /^Edit / });
   await sheet.getByRole('group', { name: 'Part of the field' }).getByText('Field').click();
   await sheet.getByLabel('Code').fill('XHAS');
-  await sheet.getByRole('button', { name: 'Keep' }).click();
+  await sheet.getByRole('button', { name: 'Save', exact: true }).click();
   await sheet.getByRole('button', { name: 'Use XHAS' }).click();
   await openPlace(page, 'Wind');
   await page.reload();
@@ -170,7 +170,7 @@ test('a sortie of the log is taken up again, where it was left, and that can be 
   await page.locator('ol > li').first().getByRole('button').click();
   await key(page, 'Take up again').click();
   await openPlace(page, 'Steps');
-  await expect.poll(() => read(page.getByRole('alert'))).toContain('You left');
+  await expect.poll(() => read(page.getByRole('alert'))).toContain('Interrupted');
   await key(page, 'Go on').click();
   await expect.poll(() => due(page)).toBe(SECOND);
   await page.reload();

@@ -47,8 +47,8 @@ describe('the step that is due', () => {
       (await page.getByRole('status').allTextContents()).join(' ').replace(/\s+/g, ' ');
     await tick(page);
     await expect.poll(said).toContain('Seat pins, done. Due: Brake lever, parked, needle white.');
-    await press(page, 'Hold back');
-    await expect.poll(said).toContain('Brake lever, held back. Due: Stick and pedals');
+    await press(page, 'Later');
+    await expect.poll(said).toContain('Brake lever, later. Due: Stick and pedals');
     await key(page, 'Cannot').tap();
     await key(page, 'Not simulated').tap();
     await expect.poll(said).toContain('Stick and pedals, cannot. Due: Canopy');
@@ -179,7 +179,7 @@ describe('what is held back', () => {
   test('must be done before the runway, and the barrier says so', async ({ open }) => {
     const page = await open('phone', { at: EVENING });
     await toSteps(page);
-    await press(page, 'Hold back');
+    await press(page, 'Later');
     await expect.poll(() => due(page)).toBe('Brake lever parked, needle white');
     await goOnFrom(page, 'Taxi', 'Probe heat');
     await expect.poll(() => due(page)).toBe('Probe heat on, lamp lit');
@@ -187,9 +187,9 @@ describe('what is held back', () => {
     await tick(page);
     // Instead of the barrier, what was held back first is due again.
     await expect.poll(() => due(page)).toBe('Seat pins three out, in the rack');
-    const flag = page.getByText('Held back, and before the runway is next');
+    const flag = page.getByText('Outstanding, and before the runway is next');
     await expect.poll(() => flag.isVisible()).toBe(true);
-    expect(await key(page, 'Hold back').isDisabled()).toBe(true);
+    expect(await key(page, 'Later').isDisabled()).toBe(true);
     await tick(page);
     // The next thing held back follows; one that cannot be done lets the pilot through too.
     await expect.poll(() => due(page)).toBe('Brake lever parked, needle white');
@@ -206,7 +206,7 @@ describe('what is held back', () => {
   test('can be done at any time, where it stands', async ({ open }) => {
     const page = await open('phone', { at: EVENING });
     await toSteps(page);
-    await press(page, 'Hold back');
+    await press(page, 'Later');
     await expect.poll(() => due(page)).toBe('Brake lever parked, needle white');
     await key(page, 'Done now: Seat pins').tap();
     await expect.poll(() => key(page, 'Done now: Seat pins').count()).toBe(0);
@@ -219,10 +219,10 @@ describe('what is held back', () => {
     await goOnFrom(page, 'Line-up', 'Throttle');
     // The barrier stands between, and with it everything that was skipped.
     await expect
-      .poll(() => page.getByText('Held back, and before the runway is next').isVisible())
+      .poll(() => page.getByText('Outstanding, and before the runway is next').isVisible())
       .toBe(true);
     await expect.poll(() => due(page)).toBe('Seat pins three out, in the rack');
     await key(page, 'Undo').tap();
-    await expect.poll(() => key(page, 'Hold back').isDisabled()).toBe(false);
+    await expect.poll(() => key(page, 'Later').isDisabled()).toBe(false);
   });
 });

@@ -280,7 +280,7 @@ describe('voice and sounds in Sortie', () => {
     );
     await tick(page);
     const done = await feels(1);
-    await pressDeliberately(page, key(page, 'Hold back'), clockOf(page));
+    await pressDeliberately(page, key(page, 'Later'), clockOf(page));
     const held = await feels(3);
     await goOnFrom(page, 'Taxi', 'Probe heat');
     await felt();

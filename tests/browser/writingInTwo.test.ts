@@ -37,20 +37,20 @@ describe('two windows that write the same procedure', () => {
     const [one, two] = await twoWindows(device);
     await writeTrim(two, 'four units');
     await writeTrim(one, 'three units');
-    await key(one, 'Keep it').click();
-    await said(one).toContain('Kept as version 1.');
-    await said(two).toBe('Meanwhile version 1 was kept elsewhere, without what is written here.');
+    await key(one, 'Save').click();
+    await said(one).toContain('Saved as version 1.');
+    await said(two).toBe('Meanwhile version 1 was saved elsewhere, without what is written here.');
     expect(await trim(two)).toBe('four units');
-    expect(await key(two, 'Keep it').isEnabled()).toBe(false);
+    expect(await key(two, 'Save').isEnabled()).toBe(false);
 
     await key(two, 'Go on from version 1').click();
     await said(two).toBe('Version 1 stands here now. Undo brings back what was here.');
     expect(await trim(two)).toBe('three units');
-    expect(await key(two, 'Keep it').isEnabled()).toBe(false);
+    expect(await key(two, 'Save').isEnabled()).toBe(false);
     await key(two, 'Undo').click();
     expect(await trim(two)).toBe('four units');
-    await key(two, 'Keep it').click();
-    await said(two).toContain('Kept as version 2.');
+    await key(two, 'Save').click();
+    await said(two).toContain('Saved as version 2.');
   });
 
   test('the second keeps its own as the newer; the first hears of it, and both are there', async ({
@@ -59,10 +59,10 @@ describe('two windows that write the same procedure', () => {
     const [one, two] = await twoWindows(device);
     await writeTrim(two, 'four units');
     await writeTrim(one, 'three units');
-    await key(one, 'Keep it').click();
-    await key(two, 'Keep mine as version 2').click();
-    await said(two).toContain('Kept as version 2.');
-    await said(one).toContain('Meanwhile version 2 was kept elsewhere');
+    await key(one, 'Save').click();
+    await key(two, 'Save mine as version 2').click();
+    await said(two).toContain('Saved as version 2.');
+    await said(one).toContain('Meanwhile version 2 was saved elsewhere');
     await key(two, 'Versions').click();
     for (const number of [1, 2]) {
       await sheet(two)
@@ -74,7 +74,7 @@ describe('two windows that write the same procedure', () => {
     await key(two, 'Steps').last().click();
     expect(await trim(two)).toBe('three units');
     // Nothing is written in the first that could be kept as the newer one.
-    expect(await key(one, 'Keep mine as version 3').isEnabled()).toBe(false);
+    expect(await key(one, 'Save mine as version 3').isEnabled()).toBe(false);
     await key(one, 'Go on from version 2').click();
     expect(await trim(one)).toBe('four units');
   });
@@ -84,8 +84,8 @@ describe('two windows that write the same procedure', () => {
   }) => {
     const [one, two] = await twoWindows(device);
     await writeTrim(one, 'three units');
-    await key(one, 'Keep it').click();
-    await said(two).toBe('Version 1 was kept elsewhere, and stands here now.');
+    await key(one, 'Save').click();
+    await said(two).toBe('Version 1 was saved elsewhere, and stands here now.');
     expect(await trim(two)).toBe('three units');
     await closeSheet(two);
     const chosen = two.getByRole('group', { name: 'Procedure' }).getByRole('button');
@@ -103,14 +103,14 @@ describe('two windows that write the same procedure', () => {
     const [one, two] = await twoWindows(device);
     await writeTrim(two, 'four units');
     await writeTrim(one, 'three units');
-    await key(one, 'Keep it').click();
+    await key(one, 'Save').click();
     await said(two).toContain('Meanwhile version 1');
     await two.waitForTimeout(300);
     await two.reload();
     await openWriting(two);
     await openStep(two, 'Trim');
     expect(await trim(two)).toBe('four units');
-    await said(two).toContain('Meanwhile version 1 was kept elsewhere');
+    await said(two).toContain('Meanwhile version 1 was saved elsewhere');
 
     const found: string[] = [];
     for (const [width, height] of SIZES) {
@@ -132,11 +132,11 @@ describe('two windows that write the same procedure', () => {
     });
     await writeTrim(two, 'four units');
     await writeTrim(one, 'three units');
-    await key(one, 'Keep it').click();
-    await said(one).toContain('Kept as version 1.');
-    await key(two, 'Keep it').click();
-    await said(two).toBe('Meanwhile version 1 was kept elsewhere, without what is written here.');
-    await key(two, 'Keep mine as version 2').click();
-    await said(two).toContain('Kept as version 2.');
+    await key(one, 'Save').click();
+    await said(one).toContain('Saved as version 1.');
+    await key(two, 'Save').click();
+    await said(two).toBe('Meanwhile version 1 was saved elsewhere, without what is written here.');
+    await key(two, 'Save mine as version 2').click();
+    await said(two).toContain('Saved as version 2.');
   });
 });

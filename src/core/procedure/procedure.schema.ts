@@ -20,7 +20,7 @@ const step = v.strictObject({
   id: stepId,
   kind: described(
     v.picklist(STEP_KINDS),
-    'do: set it. check: look at it. wait: for an indication. say: on the radio. gate: by a speed or a height. note: to be read. barrier: nothing held back passes.',
+    'do: set it. check: look at it. wait: for an indication. say: on the radio. gate: by a speed or a height. note: to be read. barrier: the runway check, which nothing outstanding passes.',
   ),
   item: described(shortText, 'What, as on the panel. May hold live numbers such as {runway}.'),
   response: described(

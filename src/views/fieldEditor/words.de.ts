@@ -160,15 +160,15 @@ export const words: Translated<typeof englishWords> = {
   hotSpots: 'Hot Spots',
   andMore: (count) => `Und noch ${count}.`,
 
-  must: 'Vor dem Sichern nötig',
+  must: 'Vor dem Speichern nötig',
   gaps: 'Fehlt zum Rollen',
   nothingMissing: 'Nichts fehlt: Von jedem Standplatz führt ein Weg zu jedem offenen Pistenende.',
-  keep: 'Sichern',
+  keep: 'Speichern',
   save: 'Als Datei speichern',
   anew: 'Neu anfangen',
-  kept: (code) => `${code} ist als eigener Platz gesichert.`,
+  kept: (code) => `${code} ist als eigener Platz gespeichert.`,
   use: (code) => `${code} nehmen`,
-  refused: 'Nicht gesichert:',
+  refused: 'Nicht gespeichert:',
 };
 
 /** What a field still needs to be a document, as sentences. */

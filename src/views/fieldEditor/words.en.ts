@@ -4,7 +4,7 @@ import type { Field, RouteGap } from '../../core';
 
 export const words = {
   draw: 'Draw a field',
-  mend: (code: string) => `Mend ${code}`,
+  mend: (code: string) => `Edit ${code}`,
   close: 'Close',
   loading: 'One moment.',
   failed: 'The field could not be loaded. Close this and try again.',
@@ -144,15 +144,15 @@ export const words = {
   hotSpots: 'Hot spots',
   andMore: (count: number) => `And ${count} more.`,
 
-  must: 'Before it can be kept',
+  must: 'Before it can be saved',
   gaps: 'Missing for a way on the ground',
   nothingMissing: 'Nothing is missing: every stand reaches every open end.',
-  keep: 'Keep',
+  keep: 'Save',
   save: 'Save as a file',
   anew: 'Start anew',
-  kept: (code: string) => `${code} is kept as one of your own fields.`,
+  kept: (code: string) => `${code} is saved as one of your own fields.`,
   use: (code: string) => `Use ${code}`,
-  refused: 'It was not kept:',
+  refused: 'It was not saved:',
 } as const;
 
 /** What a document needs before it is one, as sentences. */

@@ -21,7 +21,7 @@ const action: Record<Action, string> = {
 const actionNote: Record<Action, string> = {
   done: 'Der fällige Schritt, oder es geht weiter. Für einen kritischen Schritt halten.',
   back: 'Nimmt das zuletzt Erledigte zurück.',
-  'hold-back': 'Hebt den Schritt für später auf, vor der Piste.',
+  'hold-back': 'Schiebt den Schritt auf; vor der Piste ist er wieder fällig.',
   repeat: 'Liest vor, was fällig ist.',
   'next-place': 'Wind, Rollen, Schritte, Werte, Flugbuch und wieder von vorn.',
   'big-card': 'Ein Schritt füllt den Bildschirm, und zurück.',
@@ -90,7 +90,7 @@ export const words: Translated<typeof english> = {
   learn: 'Anlernen',
   learnFor: (name) => `Eine Taste anlernen für: ${name}`,
   press: 'Drücken, was benutzt werden soll: einmal, zweimal schnell oder lange.',
-  cancel: 'So lassen',
+  cancel: 'Verwerfen',
   none: 'noch nichts',
   remove: (control, name) => `Entfernen: ${control}, für ${name}`,
   takeAway: 'Entfernen',

@@ -7,7 +7,7 @@ import type { PressManner } from '../../device/presses';
 const action: Record<Action, string> = {
   done: 'Done',
   back: 'Back',
-  'hold-back': 'Hold back',
+  'hold-back': 'Later',
   repeat: 'Say again',
   'next-place': 'Next place',
   'big-card': 'Big card',
@@ -20,7 +20,7 @@ const action: Record<Action, string> = {
 const actionNote: Record<Action, string> = {
   done: 'The step that is due, or going on. A critical step wants it held.',
   back: 'Takes the last thing done back.',
-  'hold-back': 'Leaves the step for later, before the runway.',
+  'hold-back': 'Puts the step off; it is due again before the runway.',
   repeat: 'Reads aloud what is due.',
   'next-place': 'Wind, Taxi, Steps, Numbers, Log, and round again.',
   'big-card': 'One step fills the screen, and back.',
@@ -73,7 +73,7 @@ export const words = {
   learn: 'Add',
   learnFor: (name: string) => `Add a key for: ${name}`,
   press: 'Press what you want to use: once, twice quickly, or hold it.',
-  cancel: 'Leave it',
+  cancel: 'Cancel',
   none: 'nothing yet',
   remove: (control: string, name: string) => `Take away: ${control}, for ${name}`,
   takeAway: 'Take away',

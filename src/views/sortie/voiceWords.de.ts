@@ -25,10 +25,10 @@ export const words: Translated<typeof english> = {
   sounds: 'Töne',
   hear: {
     done: '„Erledigt“ anhören',
-    held: '„Zurückgestellt“ anhören',
-    barrier: '„Sperre“ anhören',
+    held: '„Später“ anhören',
+    barrier: '„Aufrollprüfung“ anhören',
   },
-  soundsHint: 'Ein hoher Ton: erledigt. Zwei fallende: zurückgestellt. Drei tiefe: Sperre.',
+  soundsHint: 'Ein hoher Ton: erledigt. Zwei fallende: später. Drei tiefe: Aufrollprüfung.',
   noSound: 'Dieser Browser gibt keine Töne.',
   vibrates: 'Das Gerät vibriert dazu, wo es einen Motor hat.',
   noVibration: 'Dieses Gerät vibriert nicht.',

@@ -7,7 +7,7 @@ export const words = {
   close: 'Close',
   field: 'Field',
   drawField: 'Draw a field',
-  mendField: (code: string) => `Mend ${code}`,
+  mendField: (code: string) => `Edit ${code}`,
   aircraft: 'Aircraft',
   procedure: 'Procedure',
   inLanguage: (name: string, language: string) => `${name} (${language})`,

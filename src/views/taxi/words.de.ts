@@ -69,7 +69,7 @@ export const words: Translated<typeof english> = {
     'Geschwindigkeit über Grund von diesem Gerät, mit Alter und Genauigkeit. Nur solange gewünscht.',
 
   here: 'Ich bin hier',
-  leaveIt: 'So lassen',
+  leaveIt: 'Verwerfen',
   closer: 'Größer',
   closeIt: 'Heute sperren',
   openIt: 'Wieder öffnen',

@@ -64,7 +64,7 @@ export const words = {
   deviceAbout: 'Ground speed from this device, with its age and accuracy. Only while you want it.',
 
   here: 'I am here',
-  leaveIt: 'Leave it',
+  leaveIt: 'Cancel',
   closer: 'Larger',
   closeIt: 'Close today',
   openIt: 'Open again',

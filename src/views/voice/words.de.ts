@@ -52,7 +52,7 @@ export const words: Translated<typeof english> = {
   step: (item, response) => `${item}: ${response}.`,
   call: (item, call) => `${item}. Sagen: ${call}`,
   again: (step) => `Noch einmal. ${step}`,
-  heldBefore: (step) => `Zurückgestellt, bevor es weitergeht. ${step}`,
+  heldBefore: (step) => `Noch offen, bevor es weitergeht. ${step}`,
   barrier: (step) => `Sperre. ${step}`,
   tied: (steps) => `Dazu: ${steps}`,
   listEnd: 'Liste abgeschlossen.',

@@ -50,7 +50,7 @@ export const words = {
   step: (item: string, response: string) => `${item}: ${response}.`,
   call: (item: string, call: string) => `${item}. Say: ${call}`,
   again: (step: string) => `Again. ${step}`,
-  heldBefore: (step: string) => `Held back, before you go on. ${step}`,
+  heldBefore: (step: string) => `Outstanding, before you go on. ${step}`,
   barrier: (step: string) => `Barrier. ${step}`,
   tied: (steps: string) => `With it: ${steps}`,
   listEnd: 'List complete.',
