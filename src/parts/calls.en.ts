@@ -26,6 +26,7 @@ export const readbackWords: Readonly<Record<Readback['code'], (said: string) => 
   cross: (said) => `${said}, if told to`,
   backtrack: (said) => `${said}, if told to`,
   'line-up': (said) => said,
+  qnh: (said) => said,
   'take-off': (said) => `what is said of take-off, word for word, ${said}`,
   land: (said) => `what is said of landing, word for word, ${said}`,
 };

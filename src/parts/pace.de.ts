@@ -23,7 +23,11 @@ export const passingWords: typeof english.passingWords = (mark, first) => {
 };
 
 /** The speed for a turn, rounded down because it is a limit. */
-export const turnWords: typeof english.turnWords = ({ maxKt, onto }) => {
+export const turnWords: typeof english.turnWords = ({ maxKt, onto, turnDeg, canBeMade }) => {
+  if (!canBeMade) {
+    const hand = turnDeg > 0 ? 'rechts' : 'links';
+    return `${Math.round(Math.abs(turnDeg))}° ${hand} auf ${onto}: zu eng für eine Kurve`;
+  }
   const kt = wholeNumber(Math.floor(maxKt));
   return onto === 'apron' ? `${kt} kt in der nächsten Kurve` : `${kt} kt in der Kurve auf ${onto}`;
 };

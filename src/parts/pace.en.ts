@@ -24,8 +24,12 @@ export function markWords({ name, between: [one, other] }: Mark): string {
 export const passingWords = (mark: Mark, first: boolean): string =>
   `${first ? 'Leaving' : 'Passing'} ${markWords(mark)}`;
 
-/** The speed for a turn. Rounded down: it must not be exceeded either. */
-export function turnWords({ maxKt, onto }: Turn): string {
+/** The speed for a turn, if it can be made. Rounded down: it must not be exceeded either. */
+export function turnWords({ maxKt, onto, turnDeg, canBeMade }: Turn): string {
+  if (!canBeMade) {
+    const hand = turnDeg > 0 ? 'right' : 'left';
+    return `${Math.round(Math.abs(turnDeg))}° ${hand} onto ${onto}: too tight to make`;
+  }
   const kt = wholeNumber(Math.floor(maxKt));
   return onto === 'apron' ? `${kt} kt in the next turn` : `${kt} kt turning onto ${onto}`;
 }

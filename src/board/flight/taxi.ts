@@ -35,7 +35,7 @@ export const stands = computed(
 );
 
 /** The stand to leave from, or to return to after a landing. */
-export const standNow = computed(() => (day.purpose() === 'landing' ? day.stand() : day.from()));
+export const standNow = computed(() => (isComingIn() ? day.stand() : day.from()));
 
 const set = (chosen: Partial<Inputs>) => add({ kind: 'set', inputs: chosen });
 
@@ -45,6 +45,14 @@ export function placeAt(node: NodeId): void {
   if (isStand) set({ stand: node, taxiVia: null });
   if (!isStand || isOffStand(sortie.value.stamps))
     add({ kind: 'taxied', point: node, placed: true });
+}
+
+/** Whether a stand is where to go, not where to leave from. */
+export const isComingIn = (): boolean => day.purpose() === 'landing';
+
+/** Taxis to a stand; the aircraft stays where it is. */
+export function taxiTo(stand: NodeId): void {
+  set({ stand, taxiVia: null });
 }
 
 /** Passes the next point. */

@@ -34,7 +34,7 @@ import {
   type Sources,
   type WindText,
 } from './sources';
-import { stepFacts } from './stepFacts';
+import { givenQnhHpa, stepFacts } from './stepFacts';
 import { type StepsBrief, stepsStage } from './steps';
 import { type TaxiBrief, taxiStage } from './taxi';
 import type { DayGiven, TodayBrief } from './today';
@@ -321,7 +321,8 @@ export function day(sources: Sources, memo: Memo): Day {
 
   // Route on the ground.
   const using = memo(() => wind().using);
-  const ground = routeOf(sources, { ...standing, purpose, using, today }, memo);
+  const qnhHpa = memo(() => givenQnhHpa(air()));
+  const ground = routeOf(sources, { ...standing, purpose, using, today, qnhHpa }, memo);
   const crossesRunway = memo(() => {
     const way = ground.out()?.route ?? null;
     return way === null ? null : way.crossings.length > 0;

@@ -2,7 +2,7 @@
 
 import type { Aircraft } from '../aircraft/aircraft';
 import type { Designator, Field } from '../airfield/field';
-import type { Call, CallFacts } from '../radio/call';
+import { type Call, type CallFacts, fieldCalled } from '../radio/call';
 import { dueCallKind } from '../radio/dueCall';
 import type { Purpose } from '../runway/question';
 import { sameData } from '../same';
@@ -116,12 +116,14 @@ interface RouteSources extends Getters<Standing> {
   /** The end in use, even without a wind. */
   readonly using: () => Designator | null;
   readonly today: () => TodayBrief | null;
+  /** The pressure someone gave, hPa; null if nobody did. */
+  readonly qnhHpa: () => number | null;
 }
 
 /** The route on the ground. */
 export function routeOf(
   { sortie, documents: { field, aircraft }, secondMs, parts }: Sources,
-  { purpose, using, today, stand, placed, from, rules }: RouteSources,
+  { purpose, using, today, qnhHpa, stand, placed, from, rules }: RouteSources,
   memo: Memo,
 ): Getters<OnTheGround> {
   const taxi = memo(() => present(parts.taxi()));
@@ -175,6 +177,7 @@ export function routeOf(
       out: out(),
       route: route(),
       crossing: nextCrossing(),
+      qnhHpa: qnhHpa(),
     }),
   );
   const calls = memo((): readonly Call[] => {
@@ -198,7 +201,16 @@ export function routeOf(
     back,
     route,
     fault: memo(() => out()?.fault ?? back()?.fault ?? null),
-    told: memo(() => toldOf(taxi(), out(), back(), nodeOf(field(), stand())?.name ?? '')),
+    told: memo((): readonly Told[] => {
+      const [code, of] = [taxi(), field()];
+      if (code === null) return [];
+      const nameOf = (node: NodeId) => nodeOf(of, node)?.name ?? null;
+      const telling = { route: route(), turns: turns(), nameOf };
+      const [leaving, coming] = [out(), back()];
+      if (leaving?.entry) return code.toldOut(telling, leaving.entry);
+      if (coming === null || coming.fault !== null) return [];
+      return code.toldIn(telling, nameOf(stand() ?? '') ?? '', coming.exit, using());
+    }),
     turns,
     progress,
     nextTurn: memo(() => turns().find(({ atM }) => atM >= (progress()?.goneM ?? 0)) ?? null),
@@ -215,17 +227,6 @@ function landingLengthM(today: TodayBrief | null, aircraft: Aircraft | null): nu
   const expected = today?.landing.expected;
   const neededM = expected?.because === null ? expected.figures.neededM.value : null;
   return neededM ?? aircraft?.landing.runM ?? null;
-}
-
-function toldOf(
-  taxi: LateParts['taxi'] | null,
-  out: RouteOut | null,
-  back: RouteIn | null,
-  standName: string,
-): readonly Told[] {
-  if (taxi === null) return [];
-  if (out?.entry) return taxi.toldOut(out.route, out.entry);
-  return back?.fault === null ? taxi.toldIn(back.route, standName) : [];
 }
 
 function paceOf(
@@ -256,17 +257,18 @@ interface CallSources {
   readonly out: RouteOut | null;
   readonly route: Route | null;
   readonly crossing: Crossing | null;
+  readonly qnhHpa: number | null;
 }
 
 function callFactsOf(sources: CallSources): CallFacts | null {
-  const { field, inputs, stand, using, out, route, crossing } = sources;
+  const { field, inputs, stand, using, out, route, crossing, qnhHpa } = sources;
   if (field === null) return null;
   const nameOf = (node: NodeId | null) => nodeOf(field, node)?.name ?? null;
   const entry = out?.entry ?? null;
   const legs = route?.legs ?? [];
   return {
     callsign: inputs.callsign.trim() || null,
-    field: field.name,
+    field: fieldCalled(field),
     stand: nameOf(stand),
     hold: entry?.name ?? null,
     end: using,
@@ -278,10 +280,12 @@ function callFactsOf(sources: CallSources): CallFacts | null {
             runway: crossing.runway,
             on: legs[crossing.leg]?.name ?? null,
             hold: nameOf(crossing.hold),
+            along: crossing.alongM > 0,
           },
     crossed: (route?.crossings ?? []).map(({ runway }) => runway),
     backtrack: (entry?.backtrackM ?? 0) > 0,
     intersection: (entry?.rollsFromM ?? 0) > 0,
     departTo: inputs.departTo,
+    qnhHpa,
   };
 }

@@ -8,6 +8,7 @@ import { degreesOf, toMagnetic } from '../angle';
 import { densityAltitudeFt } from '../earth/atmosphere';
 import { type Facts, OPTION_JOINT } from '../procedure/facts';
 import type { Procedure } from '../procedure/procedure';
+import { fieldCalled } from '../radio/call';
 import type { Inputs } from '../sortie/entry';
 import type { AirBrief } from './air';
 import type { NumbersBrief } from './numbers';
@@ -63,7 +64,7 @@ export function stepFacts(sources: FactSources): Facts {
     windKt: wind.wind?.gustKt ?? wind.wind?.speedKt ?? null,
     headwindKt: wind.inUse?.headwindKt ?? null,
     crosswindKt: wind.inUse?.crosswindWorstKt ?? null,
-    field: field?.name ?? null,
+    field: field === null ? null : fieldCalled(field),
     callsign: inputs.callsign === '' ? null : inputs.callsign,
     ...airFacts(sources),
     ...aircraftFacts(sources),
@@ -101,12 +102,18 @@ function magneticOf({ field, variation }: SettledFacts, using: string | null): n
     : degreesOf(toMagnetic(end.heading, variation.value));
 }
 
+/** QNH that someone gave, hPa; null if the standard one stands in for it. */
+export function givenQnhHpa(air: AirBrief | null): number | null {
+  const why = air?.pressureAltitude.value == null ? null : air.pressureAltitude.why.inputs;
+  if (air === null || air.standard.includes('qnh')) return null;
+  return typeof why?.qnhHpa === 'number' ? why.qnhHpa : null;
+}
+
 /** A standard value is not passed off as one someone gave. */
 function airFacts({ air }: FactSources) {
   const isGiven = (what: AirBrief['standard'][number]) =>
     air !== null && !air.standard.includes(what);
-  const why = air?.pressureAltitude.value == null ? null : air.pressureAltitude.why.inputs;
-  const qnh = isGiven('qnh') && typeof why?.qnhHpa === 'number' ? why.qnhHpa : null;
+  const qnh = givenQnhHpa(air);
   const temperatureC = isGiven('temperature') ? (air?.temperature.value ?? null) : null;
   const pressureFt = air?.pressureAltitude.value ?? null;
   return {

@@ -34,11 +34,13 @@ export interface CallFacts {
   readonly end: Designator | null;
   /** Taxiways in order; runways taxied along by their names. */
   readonly via: readonly string[];
-  /** The next runway to cross, and the taxiway and holding point to cross it from. */
+  /** The next runway to cross or enter, and the taxiway and holding point it is entered from. */
   readonly crossing: {
     readonly runway: string;
     readonly on: string | null;
     readonly hold: string | null;
+    /** The route goes along the runway, not across it. */
+    readonly along: boolean;
   } | null;
   /** All runways to cross. */
   readonly crossed: readonly string[];
@@ -46,6 +48,8 @@ export interface CallFacts {
   /** The roll begins where the taxiway meets the runway. */
   readonly intersection: boolean;
   readonly departTo: Compass | null;
+  /** The pressure set, hPa; null if nobody gave one. */
+  readonly qnhHpa: number | null;
 }
 
 /** What must be read back of an answer. */
@@ -53,7 +57,8 @@ export type Readback =
   | { readonly code: 'runway'; readonly end: Designator }
   | { readonly code: 'holding-point'; readonly hold: string }
   | { readonly code: 'hold-short' | 'cross'; readonly runway: string }
-  | { readonly code: 'backtrack' | 'line-up' | 'take-off' | 'land'; readonly end: Designator };
+  | { readonly code: 'backtrack' | 'line-up' | 'take-off' | 'land'; readonly end: Designator }
+  | { readonly code: 'qnh'; readonly hPa: number | null };
 
 export interface Call {
   readonly kind: CallKind;
@@ -61,7 +66,10 @@ export interface Call {
   readonly station: RadioStation | null;
   readonly manner: CallManner;
   readonly facts: CallFacts;
-  /** If a controller answers: what to read back. ICAO Annex 11, 3.7.3.1; Doc 9432, 2.8.3. */
+  /**
+   * If a controller answers: what to read back. ICAO Annex 11, 3.7.3.1, with altimeter settings;
+   * Doc 9432, 2.8.3.
+   */
   readonly readback: readonly Readback[];
 }
 
@@ -94,6 +102,19 @@ const MANNERS: Readonly<Record<RadioStation['service'], CallManner>> = {
   traffic: 'tell',
 };
 
+/** The name by which a field goes on the radio: its stations', without the service. */
+export function fieldCalled({ name, radio }: Pick<Field, 'name' | 'radio'>): string {
+  for (const { name: station, service } of radio) {
+    if (!station.toLowerCase().endsWith(` ${service}`)) continue;
+    return station.slice(0, -service.length - 1).trim();
+  }
+  return name;
+}
+
+/** A station as called: by its own name; without radio, the field's traffic. */
+export const stationCalled = (kind: CallKind, field: Pick<Field, 'name' | 'radio'>): string =>
+  stationFor(kind, field.radio)?.name ?? `${fieldCalled(field)} traffic`;
+
 /** A call with its station, its manner, and what to read back of the answer. */
 export function callFor(kind: CallKind, radio: readonly RadioStation[], facts: CallFacts): Call {
   const station = stationFor(kind, radio);
@@ -109,6 +130,8 @@ export function callFor(kind: CallKind, radio: readonly RadioStation[], facts: C
 
 function readbackOf(kind: CallKind, facts: CallFacts): readonly Readback[] {
   const { end, hold, crossed, crossing, backtrack } = facts;
+  const qnh = { code: 'qnh', hPa: facts.qnhHpa } as const;
+  const short = (runway: string) => ({ code: 'hold-short', runway }) as const;
   const ofEnd = (...codes: ('runway' | 'backtrack' | 'line-up' | 'take-off' | 'land')[]) =>
     end === null ? [] : codes.map((code) => ({ code, end }));
   switch (kind) {
@@ -116,21 +139,26 @@ function readbackOf(kind: CallKind, facts: CallFacts): readonly Readback[] {
       return [
         ...(hold === null ? [] : [{ code: 'holding-point', hold } as const]),
         ...ofEnd('runway'),
-        ...crossed.map((runway) => ({ code: 'hold-short', runway }) as const),
+        ...crossed.map(short),
+        qnh,
       ];
     case 'crossing':
       return crossing === null
         ? []
         : [
-            { code: 'cross', runway: crossing.runway },
-            { code: 'hold-short', runway: crossing.runway },
+            crossing.along
+              ? { code: 'backtrack', end: crossing.runway }
+              : { code: 'cross', runway: crossing.runway },
+            short(crossing.runway),
           ];
     case 'line-up':
       return [...ofEnd('line-up'), ...(backtrack ? ofEnd('backtrack') : []), ...ofEnd('take-off')];
     case 'inbound':
-      return ofEnd('runway', 'land');
+      return [...ofEnd('runway', 'land'), qnh];
+    // Airborne, what was crossed on the ground lies behind, and headings and levels are the pilot's.
     case 'departure':
+      return [];
     case 'vacated':
-      return crossed.map((runway) => ({ code: 'hold-short', runway }) as const);
+      return crossed.map(short);
   }
 }

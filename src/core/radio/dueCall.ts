@@ -17,11 +17,17 @@ export interface CallQuestion {
 
 /**
  * The next call: taxi before any point is passed, then each crossing, and line-up at the end of the
- * route; on the way in, inbound and then, once landed, runway vacated.
+ * route; from the roll on, the departure; on the way in, inbound and then, once landed, runway
+ * vacated, and each crossing on the way to the stand.
  */
 export function dueCallKind({ purpose, stamps, progress, crosses }: CallQuestion): CallKind {
-  if (purpose === 'landing') return stamps.at(-1)?.what === 'landed' ? 'vacated' : 'inbound';
-  if (progress === null || progress.last === null || progress.goneM === 0) return 'taxi';
-  if (progress.next === null || progress.leftM === 0) return 'line-up';
+  const last = stamps.at(-1)?.what;
+  const rolls = progress !== null && progress.last !== null && progress.goneM > 0;
+  if (purpose === 'landing') {
+    if (last !== 'landed') return 'inbound';
+    return rolls && crosses ? 'crossing' : 'vacated';
+  }
+  if (last === 'airborne' || last === 'brakes released') return 'departure';
+  if (!rolls) return 'taxi';
   return crosses ? 'crossing' : 'line-up';
 }

@@ -134,7 +134,8 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
     switch (entry.kind) {
       case 'set':
         inputs = { ...inputs, ...entry.inputs };
-        if ('stand' in entry.inputs) taxied = [];
+        // After landing it names where to go, and the aircraft stays where it is.
+        if ('stand' in entry.inputs && stamps.at(-1)?.what !== 'landed') taxied = [];
         for (const name of OUTDATING) if (name in entry.inputs) windsBefore[name] = winds.length;
         break;
       case 'wind':

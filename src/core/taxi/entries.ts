@@ -42,16 +42,22 @@ export function stripWith(field: Field, end: Designator): readonly [RunwayStrip,
 
 /**
  * All ways of entering an end. From each holding point that gives on to it: the whole run,
- * backtracking if necessary, and the run from the intersection, if that is shorter.
+ * backtracking if necessary, and the run from the intersection, if that is shorter. `beside` adds
+ * those from which the runway is entered without the plan saying so: a backtrack to this end.
  */
-export function runwayEntriesOf(field: Field, end: Designator): readonly RunwayEntry[] {
+export function runwayEntriesOf(
+  field: Field,
+  end: Designator,
+  beside = false,
+): readonly RunwayEntry[] {
   const found = stripWith(field, end);
   if (found === null) return [];
   const [strip, { toraM }] = found;
   const graph = taxiGraph(field);
   return graph.nodes.flatMap((node, index): RunwayEntry[] => {
-    if (node.kind !== 'hold' || node.ends?.includes(end) !== true) return [];
+    if (node.kind !== 'hold') return [];
     const meets = onRunwayFrom(graph, index, strip);
+    if (node.ends?.includes(end) !== true && (!beside || meets === null)) return [];
     const at = pointOf(meets ?? node);
     const alongM = Math.min(strip.lengthM, Math.max(0, seenFrom(strip, end, at).alongM));
     const isBeginning = alongM <= LINE_UP_M || meets?.ends?.includes(end) === true;

@@ -14,6 +14,10 @@ export type TaxiFault =
   | { readonly code: 'no-start' }
   /** The plan has no stand; the pilot can start from any point. */
   | { readonly code: 'no-stand' }
+  /** Where the aircraft is may be known, but not which stand it goes to. */
+  | { readonly code: 'no-destination' }
+  /** The plan has no stand to go to. */
+  | { readonly code: 'no-stand-to-go-to' }
   | { readonly code: 'start-unknown'; readonly node: NodeId }
   /** No holding point gives on to the end. */
   | { readonly code: 'end-without-hold'; readonly end: Designator }

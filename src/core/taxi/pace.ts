@@ -24,6 +24,8 @@ export interface Turn {
   /** The widest arc that keeps the wheels on the pavement; null if a width is unknown. */
   readonly radiusM: number | null;
   readonly maxKt: number;
+  /** False where the route doubles back more tightly than the wheels can follow. */
+  readonly canBeMade: boolean;
   /** What the speed is the minimum of. */
   readonly boundBy: 'comfort' | 'tipping' | 'sharp' | 'limit';
 }
@@ -44,6 +46,24 @@ export function turnRadiusM(corner: RouteCorner, wheelSpanM: number): number | n
   return radius > 0 ? radius : null;
 }
 
+/** From here on a route doubles back, and only an arc of its own leads round. */
+const DOUBLES_BACK_DEG = 120;
+
+/** A nose wheel steered by 45° turns on a radius as long as the wheelbase; if that is unknown, m. */
+const USUAL_WHEELBASE_M = 5;
+
+/**
+ * Whether the wheels can follow a corner. Where the route doubles back, the arc between the middles
+ * of its stretches must not be tighter than a nose wheel steers. Common practice, no published
+ * source.
+ */
+function canBeMade({ turnDeg, stretchM }: RouteCorner, { performance }: Aircraft): boolean {
+  if (Math.abs(turnDeg) < DOUBLES_BACK_DEG) return true;
+  const half = (Math.abs(turnDeg) * Math.PI) / 360;
+  const wheelbaseM = performance?.gear.wheelbaseM ?? USUAL_WHEELBASE_M;
+  return stretchM / 2 / Math.tan(half) >= wheelbaseM;
+}
+
 /** The turns of a route in order, each with its speed. */
 export function turnsOf(route: Route, aircraft: Aircraft): readonly Turn[] {
   const { maxKt, turnKt } = aircraft.taxi;
@@ -61,7 +81,8 @@ export function turnsOf(route: Route, aircraft: Aircraft): readonly Turn[] {
         ...(turn === null ? [] : [[turn.boundBy, turn.maxKt] as [Turn['boundBy'], number]]),
       ];
       const [boundBy, least] = bounds.reduce((a, b) => (b[1] < a[1] ? b : a));
-      return { atM, turnDeg, onto, radiusM, maxKt: least, boundBy };
+      const made = canBeMade(corner, aircraft);
+      return { atM, turnDeg, onto, radiusM, maxKt: least, canBeMade: made, boundBy };
     });
 }
 

@@ -26,10 +26,12 @@ export interface Leg {
   readonly lengthM: number;
 }
 
-/** A runway the route crosses. */
+/** A runway the route crosses, or enters to go along it. */
 export interface Crossing {
   /** `01/19`. */
   readonly runway: string;
+  /** How far the route goes along it, metres; 0 if it goes straight across. */
+  readonly alongM: number;
   /** From the start of the route to its centreline, metres. */
   readonly atM: number;
   readonly at: PlanPoint;
@@ -139,7 +141,7 @@ const headingOf = ({ from, to }: Stretch): number =>
 
 /**
  * Runways crossed: by the plan's own statement, by geometry, and where a taxiway continues beyond a
- * point on a runway. Taxiing along a runway is a leg of its own, not a crossing of it.
+ * point on a runway; and runways entered to go along them, where one holds as before a crossing.
  */
 function crossingsOf(field: Field, stretches: readonly Stretch[]): readonly Crossing[] {
   const strips = stripsOf(field);
@@ -158,10 +160,13 @@ function crossingsOf(field: Field, stretches: readonly Stretch[]): readonly Cros
         edge.on !== 'runway' &&
         next.edge.on !== 'runway' &&
         isOn(strip, pointOf(to));
-      if (!crosses && !across) continue;
-      const atShare = across && !crosses ? 1 : (share ?? 0.5);
+      const alongM =
+        sameRunway(edge.name) === strip.name ? 0 : alongFrom(stretches, index + 1, strip.name);
+      if (!crosses && !across && alongM === 0) continue;
+      const atShare = !crosses ? 1 : (share ?? 0.5);
       crossings.push({
         runway: strip.name,
+        alongM,
         atM: stretch.fromM + atShare * stretch.lengthM,
         at: {
           eastM: from.xM + atShare * (to.xM - from.xM),
@@ -176,8 +181,18 @@ function crossingsOf(field: Field, stretches: readonly Stretch[]): readonly Cros
   return crossings.sort((a, b) => a.atM - b.atM);
 }
 
+/** How far a route goes along a runway from one of its stretches on, metres; 0 if it doesn't. */
+function alongFrom(stretches: readonly Stretch[], index: number, runway: string): number {
+  let alongM = 0;
+  for (const { edge, lengthM } of stretches.slice(index)) {
+    if (edge.on !== 'runway' || sameRunway(edge.name) !== runway) break;
+    alongM += lengthM;
+  }
+  return alongM;
+}
+
 /** `19/01` and `01/19` are one runway. */
-function sameRunway(name: string | undefined): string | null {
+export function sameRunway(name: string | undefined): string | null {
   const [one, other] = name?.split('/') ?? [];
   if (one === undefined || other === undefined) return null;
   return one < other ? `${one}/${other}` : `${other}/${one}`;

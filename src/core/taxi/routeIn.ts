@@ -5,7 +5,6 @@ import { pointOf, stripWith } from './entries';
 import { type TaxiFault, whyNoRoute } from './fault';
 import { type NodeId, type TaxiGraph, taxiGraph } from './graph';
 import { type Route, routeAlong } from './route';
-import { startOf } from './routeOut';
 import { isTaxiable, type TaxiRules, weightsOf } from './rules';
 import { isOn, type RunwayStrip, seenFrom } from './runwayStrip';
 import { edgesTo, searchFrom } from './search';
@@ -49,7 +48,7 @@ const without = (fault: TaxiFault): RouteIn => ({ route: null, exit: null, fault
 
 /** The route in, from where today's landing leaves the runway, or from where the aircraft is. */
 export function findRouteIn({ field, end, landingM, to, from, rules }: RouteInQuestion): RouteIn {
-  const stand = startOf(field, to);
+  const stand = destinationOf(field, to);
   if (typeof stand !== 'number') return without(stand);
   const graph = taxiGraph(field);
   let exit: Exit | null = null;
@@ -63,6 +62,15 @@ export function findRouteIn({ field, end, landingM, to, from, rules }: RouteInQu
   const path = edgesTo(searchFrom(graph, begun, weightsOf(graph, rules)), stand);
   if (path === null) return { ...without(whyNoRoute(field, begun, [stand], rules)), exit };
   return { route: routeAlong(field, path), exit, fault: null };
+}
+
+/** The index of the stand, or why there is none to go to: the aircraft may be anywhere. */
+function destinationOf(field: Field, to: NodeId | null): number | TaxiFault {
+  const { nodes } = field.taxi;
+  if (nodes.length === 0) return { code: 'no-plan' };
+  if (to !== null) return taxiGraph(field).indexOf.get(to) ?? { code: 'no-destination' };
+  const isStand = nodes.some(({ kind }) => kind === 'stand');
+  return { code: isStand ? 'no-destination' : 'no-stand-to-go-to' };
 }
 
 /** Where a landing on an end can leave the runway, in the order of reaching them. */

@@ -2,7 +2,7 @@
 
 import type { Designator, Field } from '../airfield/field';
 import { alternativesTo, routeKey } from './alternatives';
-import { type RunwayEntry, runwayEntriesOf } from './entries';
+import { type RunwayEntry, runwayEntriesOf, stripWith } from './entries';
 import { type TaxiFault, whyNoRoute } from './fault';
 import { type NodeId, taxiGraph } from './graph';
 import { type Route, routeAlong } from './route';
@@ -73,7 +73,7 @@ export function findRouteOut(question: RouteOutQuestion): RouteOut {
   const graph = taxiGraph(field);
   const weights = weightsOf(graph, rules);
   const forward = searchFrom(graph, begun, weights);
-  const reached = reachable(field, all, forward);
+  const reached = reachable(field, end, forward);
   const first = reached[0];
   if (first === undefined) {
     const holds = all.map(({ hold }) => graph.indexOf.get(hold) ?? 0);
@@ -106,9 +106,22 @@ export function startOf(field: Field, from: NodeId | null): number | TaxiFault {
 
 /**
  * The reachable entries: whole runs first, by how much runway serves as taxiway, backtracking
- * included, and then by distance.
+ * included, and then by distance. Nobody goes along the runway in use to leave it and hold short of
+ * it again: where no holding point of the end can be reached otherwise, the runway is entered at
+ * another, and backtracked to the end.
  */
-function reachable(field: Field, entries: readonly RunwayEntry[], forward: Search) {
+function reachable(field: Field, end: Designator, forward: Search) {
+  const named = ranked(field, runwayEntriesOf(field, end), forward);
+  const runway = stripWith(field, end)?.[0].name;
+  const isAside = ({ route }: (typeof named)[number]) =>
+    route?.crossings.some((one) => one.runway === runway && one.alongM > 0) !== true;
+  const aside = named.filter(isAside);
+  if (aside.length > 0) return aside;
+  const beside = ranked(field, runwayEntriesOf(field, end, true), forward).filter(isAside);
+  return beside.length > 0 ? beside : named;
+}
+
+function ranked(field: Field, entries: readonly RunwayEntry[], forward: Search) {
   const graph = taxiGraph(field);
   return entries
     .flatMap((entry) => {
@@ -140,7 +153,7 @@ export function taxiDistances(
   const forward = searchFrom(graph, start, weightsOf(graph, rules));
   return new Map(
     ends.flatMap((end) => {
-      const nearest = reachable(field, runwayEntriesOf(field, end), forward)[0]?.entry;
+      const nearest = reachable(field, end, forward)[0]?.entry;
       return nearest === undefined
         ? []
         : [[end, nearest.taxiM + nearest.accessM + nearest.backtrackM] as const];

@@ -1,6 +1,6 @@
 /** The taxi route, for the place that shows it. */
 
-export { CALLS, COMPASS, callFor } from '../radio/call';
+export { CALLS, COMPASS, callFor, fieldCalled, stationCalled } from '../radio/call';
 export { routeKey } from './alternatives';
 export { taxiGraph } from './graph';
 export { progressOn, secondsAt, turnsOf } from './pace';

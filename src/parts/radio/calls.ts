@@ -33,7 +33,15 @@ const stand = ({ stand: name }: CallFacts) => (name === null ? null : saidStand(
 const via = ({ via: names }: CallFacts) =>
   names.length === 0
     ? ''
-    : ` via ${names.map((name) => (/\d\d/.test(name) ? `runway ${saidRunway(name)}` : saidPoint(name))).join(', ')}`;
+    : ` via ${names.map((name) => (/\d\d/.test(name) ? `backtrack runway ${saidRunway(name)}` : saidPoint(name))).join(', ')}`;
+
+/** Runways on the way to the holding point; null if there is none. */
+const backtracks = ({ via: names }: CallFacts) => {
+  const runways = names.filter((name) => /\d\d/.test(name));
+  return runways.length === 0
+    ? null
+    : runways.map((name) => `backtrack runway ${saidRunway(name)}`).join(', ');
+};
 
 const towards = ({ departTo }: CallFacts) =>
   departTo === null ? '' : ` to the ${saidCompass[departTo]}`;
@@ -60,6 +68,7 @@ const MESSAGES: Record<CallKind, Record<Manner, Message>> = {
       facts.hold === null
         ? `request taxi for ${runway(facts)}`
         : `request taxi to ${holding(facts)}, ${runway(facts)}`,
+      backtracks(facts) && `request ${backtracks(facts)}`,
     ],
     inform: (facts) => [stand(facts), `taxiing to ${runway(facts)}${via(facts)}`],
     tell: (facts) => [stand(facts), `taxiing to ${runway(facts)}${via(facts)}`],
@@ -67,11 +76,18 @@ const MESSAGES: Record<CallKind, Record<Manner, Message>> = {
   crossing: {
     ask: (facts) => [
       crossingPoint(facts) && `approaching ${crossingPoint(facts)}`,
-      `request cross ${crossed(facts)}`,
+      facts.crossing?.along
+        ? `request enter and backtrack ${crossed(facts)}`
+        : `request cross ${crossed(facts)}`,
     ],
-    inform: (facts) => [crossingPoint(facts), `about to cross ${crossed(facts)}`],
+    inform: (facts) => [
+      crossingPoint(facts),
+      facts.crossing?.along
+        ? `about to enter and backtrack ${crossed(facts)}`
+        : `about to cross ${crossed(facts)}`,
+    ],
     tell: (facts) => [
-      `crossing ${crossed(facts)}${facts.crossing?.on ? ` on ${saidPoint(facts.crossing.on)}` : ''}`,
+      `${facts.crossing?.along ? 'entering and backtracking' : 'crossing'} ${crossed(facts)}${facts.crossing?.on ? ` on ${saidPoint(facts.crossing.on)}` : ''}`,
     ],
   },
   'line-up': {

@@ -1,7 +1,7 @@
 /** What is said when an answer is read back. English on every page. ICAO Doc 9432, 2.8.3. */
 
 import type { Readback } from '../../core';
-import { saidPoint, saidRunway } from './spelling';
+import { saidEach, saidPoint, saidRunway } from './spelling';
 
 /** One item that is read back, as said. */
 export function sayReadback(back: Readback): string {
@@ -16,6 +16,8 @@ export function sayReadback(back: Readback): string {
       return `backtrack runway ${saidRunway(back.end)}`;
     case 'line-up':
       return `line up or hold, runway ${saidRunway(back.end)}`;
+    case 'qnh':
+      return back.hPa === null ? 'QNH as given' : `QNH ${saidEach(String(Math.round(back.hPa)))}`;
     case 'runway':
     case 'take-off':
     case 'land':

@@ -3,13 +3,14 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { day, documents } from '../../board/board';
-import { closeStretch, placeAt, taxiParts } from '../../board/flight/taxi';
+import { closeStretch, isComingIn, placeAt, taxiParts, taxiTo } from '../../board/flight/taxi';
 import { paintedLang } from '../../board/language';
 import type { Field, Route, TaxiEdge, TaxiNode } from '../../core';
 import { planUp } from '../../device/preferences';
 import { wholeNumber } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { markedText } from '../../parts/marked';
+import { turnWords } from '../../parts/pace';
 import { type Picked, Plan } from '../../parts/plan/Plan';
 import { endsCalled, meetingAt, pointCalled } from './called';
 import { faultWords, tellRoute } from './route';
@@ -103,12 +104,14 @@ function Note() {
 function noteOf(): string | null {
   const fault = day.fault();
   if (fault !== null) return faultWords(fault);
+  const tight = day.turns().find(({ canBeMade }) => !canBeMade);
+  if (tight !== undefined) return words.tightNote(turnWords(tight));
   const exit = day.back()?.exit ?? null;
   const usedM = day.route()?.runwayM ?? 0;
-  if (usedM > 0 && exit === null) return words.runwayUsed(wholeNumber(usedM));
+  if (usedM > 0) return words.runwayUsed(wholeNumber(usedM));
   const entry = day.out()?.entry ?? null;
   if (entry !== null && entry.backtrackM > 0)
-    return words.backtrackNote(wholeNumber(entry.backtrackM));
+    return words.backtrackNote(entry.name ?? entry.hold, entry.end, wholeNumber(entry.backtrackM));
   if (exit === null) return null;
   return exit.backtrackM > 0
     ? words.exitBack(exit.name, wholeNumber(exit.backtrackM))
@@ -136,9 +139,14 @@ function PickedBar({
         {picked.kind === 'node' ? nodeWords(picked.node, field) : edgeWords(picked.edge, field)}
       </b>
       {picked.kind === 'node' ? (
-        <Key look="pick" onPress={act(() => placeAt(picked.node.id))}>
-          {words.here}
-        </Key>
+        <>
+          {isComingIn() && picked.node.kind === 'stand' && (
+            <Key onPress={act(() => taxiTo(picked.node.id))}>{words.taxiThere}</Key>
+          )}
+          <Key look="pick" onPress={act(() => placeAt(picked.node.id))}>
+            {words.here}
+          </Key>
+        </>
       ) : (
         <CloseKey edge={picked.edge} onDone={onDone} />
       )}

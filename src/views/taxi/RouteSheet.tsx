@@ -7,11 +7,13 @@ import { day, documents } from '../../board/board';
 import {
   closeStretch,
   enterAt,
+  isComingIn,
   placeAt,
   standNow,
   stands,
   takeVia,
   taxiParts,
+  taxiTo,
 } from '../../board/flight/taxi';
 import { fieldText, paintedLang } from '../../board/language';
 import type { OfferedEntry, Route } from '../../core';
@@ -19,6 +21,7 @@ import { followPosition, leavePosition, position } from '../../device/position';
 import { wholeNumber } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { markedText } from '../../parts/marked';
+import { turnWords } from '../../parts/pace';
 import { QuotedWords } from '../../parts/quoted/Quoted';
 import { Sheet } from '../../parts/sheet/Sheet';
 import { endsCalled, pointCalled } from './called';
@@ -79,10 +82,14 @@ function From() {
   if (stands.value.length === 0) return <Points title={words.noStands} />;
   return (
     <section class={styles.part}>
-      <h3>{words.fromTitle}</h3>
+      <h3>{isComingIn() ? words.toTitle : words.fromTitle}</h3>
       <div class={styles.choices}>
         {stands.value.map((node) => (
-          <Key key={node.id} pressed={standNow.value === node.id} onPress={() => placeAt(node.id)}>
+          <Key
+            key={node.id}
+            pressed={standNow.value === node.id}
+            onPress={() => (isComingIn() ? taxiTo(node.id) : placeAt(node.id))}
+          >
             {markedText(paintedLang(), node.name ?? node.id)}
           </Key>
         ))}
@@ -212,12 +219,18 @@ function Turns() {
       <ol class={styles.list}>
         {day.turns().map((turn) => (
           <li key={turn.atM}>
-            {words.turn(turn.turnDeg, turn.onto, wholeNumber(Math.floor(turn.maxKt)))}
-            <small>
-              {' '}
-              {words.turnBound[turn.boundBy]}
-              {turn.radiusM !== null && `; ${words.turnRadius(wholeNumber(turn.radiusM))}`}
-            </small>
+            {turn.canBeMade ? (
+              <>
+                {words.turn(turn.turnDeg, turn.onto, wholeNumber(Math.floor(turn.maxKt)))}
+                <small>
+                  {' '}
+                  {words.turnBound[turn.boundBy]}
+                  {turn.radiusM !== null && `; ${words.turnRadius(wholeNumber(turn.radiusM))}`}
+                </small>
+              </>
+            ) : (
+              turnWords(turn)
+            )}
           </li>
         ))}
       </ol>

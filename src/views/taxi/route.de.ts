@@ -4,22 +4,29 @@ import type { Told } from '../../core';
 import { saidHundreds, saidPoint, saidRunway, saidStand } from '../../parts/spoken.de';
 import type * as english from './route.en';
 
-/** One item of a route. At a controlled field, hold unless told to cross. */
+/** One item of a route. At a controlled field, hold until told to cross. */
 function tell(told: Told, controlled: boolean): string {
   switch (told.code) {
     case 'along':
-      if (told.on === 'apron') return 'das Vorfeld';
-      return told.on === 'runway'
-        ? `auf Piste ${saidRunway(told.name)} entlang`
-        : saidPoint(told.name);
-    case 'runway-ahead':
-      return controlled
-        ? `Piste ${saidRunway(told.runway)} voraus, halten, solange kein Kreuzen angewiesen ist`
-        : `Piste ${saidRunway(told.runway)} voraus, halten, nach beiden Seiten schauen, das Kreuzen ansagen`;
+      return told.on === 'apron' ? 'das Vorfeld' : saidPoint(told.name);
+    case 'runway-ahead': {
+      const at = told.hold === null ? '' : `bei ${saidPoint(told.hold)} `;
+      const ahead = `${at}Piste ${saidRunway(told.runway)} voraus`;
+      if (controlled) {
+        return `${ahead}, warten, bis ${told.along ? 'Aufrollen' : 'Querung'} freigegeben`;
+      }
+      return `${ahead}, halten, nach beiden Seiten schauen, ${told.along ? 'das Aufrollen' : 'die Querung'} ansagen`;
+    }
+    case 'along-runway':
+      return `Backtrack auf Piste ${saidRunway(told.runway)}, ${saidHundreds(told.lengthM)} Meter`;
+    case 'turn-too-tight':
+      return `${Math.round(Math.abs(told.turnDeg))} Grad ${told.turnDeg > 0 ? 'rechts' : 'links'} auf ${told.onto === 'apron' ? 'das Vorfeld' : saidPoint(told.onto)}, zu eng für eine Kurve`;
+    case 'back-to-exit':
+      return `Backtrack auf Piste ${saidRunway(told.end)}, ${saidHundreds(told.lengthM)} Meter, bis ${saidPoint(told.exit)}`;
     case 'hold-short':
       return `${told.hold === null ? '' : `bei ${saidPoint(told.hold)} `}halten vor Piste ${saidRunway(told.end)}`;
     case 'backtrack':
-      return `dann auf der Piste zurück, ${saidHundreds(told.lengthM)} Meter`;
+      return `dann Backtrack auf Piste ${saidRunway(told.end)}, ${saidHundreds(told.lengthM)} Meter`;
     case 'intersection':
       return `ab dort ${saidHundreds(told.runM)} Meter Startlaufstrecke`;
     case 'stand':
@@ -47,6 +54,10 @@ export const faultWords: typeof english.faultWords = (fault) => {
       return 'Wo bist du? Deinen Standplatz antippen oder irgendeinen Punkt.';
     case 'no-stand':
       return 'Dieser Plan hat keinen Standplatz: den Punkt antippen, an dem du bist.';
+    case 'no-destination':
+      return 'Zu welchem Standplatz? Unter „Route“ wählen oder antippen.';
+    case 'no-stand-to-go-to':
+      return 'Dieser Plan hat keinen Standplatz als Ziel: keine Route dorthin.';
     case 'start-unknown':
       return 'Der Punkt, an dem du warst, ist nicht auf diesem Plan: antippen, wo du bist.';
     case 'end-without-hold':

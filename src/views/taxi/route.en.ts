@@ -7,26 +7,38 @@ import type { TaxiFault, Told } from '../../core';
 import { decimal } from '../../parts/format';
 import { saidHundreds, saidPoint, saidRunway, saidStand } from '../../parts/spoken.en';
 
-/** One item of a route description. At a controlled field one holds unless told to cross. */
+/** One item of a route description. At a controlled field one holds until told to cross. */
 function tell(told: Told, controlled: boolean): string {
   switch (told.code) {
     case 'along':
-      if (told.on === 'apron') return 'the apron';
-      return told.on === 'runway' ? `along runway ${saidRunway(told.name)}` : saidPoint(told.name);
-    case 'runway-ahead':
+      return told.on === 'apron' ? 'the apron' : saidPoint(told.name);
+    case 'runway-ahead': {
+      const at = told.hold === null ? '' : `at ${saidPoint(told.hold)} `;
+      const ahead = `${at}runway ${saidRunway(told.runway)} ahead`;
+      const todo = told.along ? 'enter' : 'cross';
       return controlled
-        ? `runway ${saidRunway(told.runway)} ahead, hold unless told to cross`
-        : `runway ${saidRunway(told.runway)} ahead, hold, look both ways, say that you cross`;
+        ? `${ahead}, hold until told to ${todo}`
+        : `${ahead}, hold, look both ways, say that you ${todo}`;
+    }
+    case 'along-runway':
+      return `backtrack runway ${saidRunway(told.runway)}, ${saidHundreds(told.lengthM)} metres`;
+    case 'turn-too-tight':
+      return `${tightTurn(told.turnDeg)} onto ${told.onto === 'apron' ? 'the apron' : saidPoint(told.onto)}, too tight to make`;
+    case 'back-to-exit':
+      return `backtrack runway ${saidRunway(told.end)}, ${saidHundreds(told.lengthM)} metres, to ${saidPoint(told.exit)}`;
     case 'hold-short':
       return `${told.hold === null ? '' : `at ${saidPoint(told.hold)} `}hold short runway ${saidRunway(told.end)}`;
     case 'backtrack':
-      return `then back along the runway, ${saidHundreds(told.lengthM)} metres`;
+      return `then backtrack runway ${saidRunway(told.end)}, ${saidHundreds(told.lengthM)} metres`;
     case 'intersection':
       return `${saidHundreds(told.runM)} metres of run from there`;
     case 'stand':
       return saidStand(told.name || 'your stand');
   }
 }
+
+const tightTurn = (turnDeg: number): string =>
+  `a turn of ${Math.round(Math.abs(turnDeg))} degrees ${turnDeg > 0 ? 'right' : 'left'}`;
 
 /** The whole route as one sentence. */
 export function tellRoute(told: readonly Told[], controlled: boolean): string {
@@ -48,6 +60,10 @@ export function faultWords(fault: TaxiFault): string {
       return 'Where are you? Tap your stand, or any point.';
     case 'no-stand':
       return 'This plan has no stand: tap the point you are at.';
+    case 'no-destination':
+      return 'Which stand do you taxi to? Choose it under Route, or tap it.';
+    case 'no-stand-to-go-to':
+      return 'This plan has no stand to taxi to: no route in.';
     case 'start-unknown':
       return 'The point you were at is not on this plan: tap where you are.';
     case 'end-without-hold':

@@ -85,12 +85,13 @@ export const words: Translated<typeof english> = {
   close: 'Schließen',
   sheet: 'Route',
   fromTitle: 'Standplatz',
+  toTitle: 'Zum Standplatz',
+  taxiThere: 'Dorthin rollen',
   noStands: 'Der Plan hat keinen Standplatz. Wo steht das Flugzeug?',
   pointsTitle: 'Oder an einem Punkt',
   entryTitle: (end) => `Auf Piste ${end}`,
   wholeRun: (hold, metres) => `${hold}: volle Länge, ${metres} m`,
-  backtrack: (hold, metres, back) =>
-    `${hold}: volle Länge, ${metres} m, nach ${back} m zurück auf der Piste`,
+  backtrack: (hold, metres, back) => `${hold}: volle Länge, ${metres} m, nach ${back} m Backtrack`,
   intersection: (hold, metres) => `${hold}: ab dort ${metres} m Startlaufstrecke`,
   runNeeded: (needed, left) => `heute nötig ${needed} m: ${left} m übrig`,
   runShort: (needed, short) => `heute nötig ${needed} m: ${short} m zu wenig`,
@@ -105,10 +106,12 @@ export const words: Translated<typeof english> = {
   exitAt: (name, metres) =>
     `Die Landung von heute verlässt die Piste voraussichtlich bei ${name}, ${metres} m nach der Schwelle.`,
   exitBack: (name, back) =>
-    `Die Landung von heute reicht über den letzten Abrollweg hinaus: auf der Piste ${back} m zurück bis ${name}.`,
+    `Die Landung von heute reicht über den letzten Abrollweg hinaus: ${back} m Backtrack bis ${name}.`,
   runwayUsed: (metres) =>
-    `Einen anderen Weg gibt es nicht: ${metres} m davon auf einer Piste. Das ansagen und nach beiden Seiten schauen.`,
-  backtrackNote: (metres) => `${metres} m auf der Piste zurückrollen.`,
+    `Einen anderen Weg gibt es nicht: ${metres} m Backtrack auf einer Piste. Davor halten, ansagen, nach beiden Seiten schauen.`,
+  backtrackNote: (hold, end, metres) =>
+    `Bei ${hold} halten; dann ${metres} m Backtrack auf Piste ${end}.`,
+  tightNote: (turn) => `Diese Route lässt sich nicht rollen: ${turn}.`,
   closedTitle: 'Heute gesperrt',
   closedHint: 'Was hier gedrückt ist, ist gesperrt. Auch ein Tippen auf den Plan sperrt ein Stück.',
   turnsTitle: 'Kurven',

@@ -81,12 +81,14 @@ export const words = {
   close: 'Close',
   sheet: 'Route',
   fromTitle: 'Stand',
+  toTitle: 'To stand',
+  taxiThere: 'Taxi there',
   noStands: 'The plan has no stand. Where are you?',
   pointsTitle: 'Or at a point',
   entryTitle: (end: string) => `Into runway ${end}`,
   wholeRun: (hold: string, metres: string) => `${hold}: the whole run, ${metres} m`,
   backtrack: (hold: string, metres: string, back: string) =>
-    `${hold}: the whole run, ${metres} m, after ${back} m back along the runway`,
+    `${hold}: the whole run, ${metres} m, after a backtrack of ${back} m`,
   intersection: (hold: string, metres: string) => `${hold}: ${metres} m of run from there`,
   runNeeded: (needed: string, left: string) => `today needs ${needed} m: ${left} m left over`,
   runShort: (needed: string, short: string) => `today needs ${needed} m: ${short} m short`,
@@ -101,10 +103,12 @@ export const words = {
   exitAt: (name: string, metres: string) =>
     `Today’s landing is likely to leave at ${name}, ${metres} m from the threshold.`,
   exitBack: (name: string, back: string) =>
-    `Today’s landing runs past the last exit: ${back} m back along the runway to ${name}.`,
+    `Today’s landing runs past the last exit: backtrack ${back} m to ${name}.`,
   runwayUsed: (metres: string) =>
-    `There is no other way: ${metres} m of it along a runway. Say so, and look both ways.`,
-  backtrackNote: (metres: string) => `Backtrack ${metres} m along the runway.`,
+    `There is no other way: backtrack ${metres} m of runway. Hold before it, say so, look both ways.`,
+  backtrackNote: (hold: string, end: string, metres: string) =>
+    `Hold at ${hold}; then backtrack ${metres} m of runway ${end}.`,
+  tightNote: (turn: string) => `This route can’t be taxied: ${turn}.`,
   closedTitle: 'Closed today',
   closedHint: 'What is down here is closed. A tap on the plan closes a stretch too.',
   turnsTitle: 'Turns',

@@ -69,9 +69,16 @@ test.each([
   ['on the stand', way(0, 900, true), true, 'taxi'],
   ['on the way, a runway ahead', way(300, 600, true), true, 'crossing'],
   ['on the way, no runway ahead', way(600, 300, true), false, 'line-up'],
-  ['at the end of the way', way(900, 0, false), true, 'line-up'],
+  ['at the end of the way', way(900, 0, false), false, 'line-up'],
+  ['at the limit, a runway beyond', way(900, 0, false), true, 'crossing'],
 ])('%s, the call for that is due', (_, progress, crosses, kind) => {
   expect(dueCallKind({ purpose: 'take-off', stamps: [], progress, crosses })).toBe(kind);
+});
+
+test('from the roll on the call is the departure, not what was called on the ground', () => {
+  const due = (what: 'brakes released' | 'airborne') =>
+    dueCallKind({ purpose: 'take-off', stamps: [stamped(what)], progress: null, crosses: true });
+  expect([due('brakes released'), due('airborne')]).toEqual(['departure', 'departure']);
 });
 
 test('for a landing one calls inbound, and once landed that the runway is vacated', () => {

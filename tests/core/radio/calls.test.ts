@@ -1,11 +1,18 @@
 /** Calls, against the forms of ICAO Doc 9432 and Doc 4444, ch. 12, and FAA AIM 4-1-9 (values from memory). */
 
 import { beforeAll, expect, test } from 'vitest';
-import { CALLS, type CallFacts, callFor, type RadioStation } from '../../../src/core/radio/call';
+import {
+  CALLS,
+  type CallFacts,
+  callFor,
+  fieldCalled,
+  type RadioStation,
+} from '../../../src/core/radio/call';
 import { readbackWords } from '../../../src/parts/calls.en';
 import { speak } from '../../../src/parts/catalogues';
 import { sayCall } from '../../../src/parts/radio/calls';
 import { sayReadback } from '../../../src/parts/radio/readback';
+import { demoFields } from '../documents/demo';
 
 beforeAll(() => speak('en'));
 
@@ -16,11 +23,12 @@ const FACTS: CallFacts = {
   hold: 'K2',
   end: '28',
   via: ['B', 'K'],
-  crossing: { runway: '01/19', on: 'B', hold: 'B1' },
+  crossing: { runway: '01/19', on: 'B', hold: 'B1', along: false },
   crossed: ['01/19'],
   backtrack: false,
   intersection: false,
   departTo: 'w',
+  qnhHpa: 1013,
 };
 
 const TRAFFIC: RadioStation = { name: 'Harrow traffic', mhz: '118.7', service: 'traffic' };
@@ -109,6 +117,34 @@ test('rolling back and beginning at an intersection are said', () => {
   expect(say('line-up', [TRAFFIC], { intersection: true })).toContain('from Kilo two, departing');
 });
 
+test('a runway gone along is entered and backtracked, and the call says so', () => {
+  const along = { runway: '01/19', on: 'B', hold: 'B1', along: true };
+  expect(say('crossing', [GROUND], { crossing: along })).toBe(
+    'Harrow ground, Tallow one two, approaching holding point Bravo one, request enter and backtrack runway zero one one nine.',
+  );
+  expect(say('crossing', [TRAFFIC], { crossing: along })).toBe(
+    'Harrow traffic, Tallow one two, entering and backtracking runway zero one one nine on Bravo, Harrow.',
+  );
+  const back = callFor('crossing', [GROUND], { ...FACTS, crossing: along }).readback;
+  expect(back.map(sayReadback)).toContain('backtrack runway zero one one nine');
+  const via = ['B', '01/19', 'K'];
+  expect(say('taxi', [GROUND], { via })).toContain('request backtrack runway zero one one nine');
+  expect(say('taxi', [TRAFFIC], { via })).toContain(
+    'via Bravo, backtrack runway zero one one nine, Kilo',
+  );
+});
+
+test('a field goes by the name its stations have, and by its own where it has none', () => {
+  expect(fieldCalled({ name: 'Marram Haven', radio: [GROUND, TOWER] })).toBe('Harrow');
+  expect(fieldCalled({ name: 'Last Cairn', radio: [] })).toBe('Last Cairn');
+  const camp: RadioStation = { name: 'Cairn Camp', mhz: '122.4', service: 'traffic' };
+  expect(fieldCalled({ name: 'Last Cairn', radio: [camp] })).toBe('Last Cairn');
+  for (const field of demoFields) {
+    for (const { name } of field.radio)
+      expect(name.startsWith(`${fieldCalled(field)} `)).toBe(true);
+  }
+});
+
 test('what is not known is left unsaid, or asked of the pilot', () => {
   const said = say('taxi', [TRAFFIC], { callsign: null, stand: null, via: [] });
   expect(said).toBe('Harrow traffic, … your callsign …, taxiing to runway two eight, Harrow.');
@@ -121,9 +157,13 @@ test('runway, holding point, holding short and crossing are read back to a contr
       .readback.map((back) => readbackWords[back.code](sayReadback(back)))
       .join('; ');
   expect(back('taxi')).toBe(
-    'holding point Kilo two; runway two eight; hold short runway zero one one nine, if told to',
+    'holding point Kilo two; runway two eight; hold short runway zero one one nine, if told to; QNH one zero one three',
   );
   expect(back('crossing')).toContain('cross runway zero one one nine');
+  // Altimeter settings are read back too: Annex 11, 3.7.3.1.1.
+  expect(back('inbound')).toContain('QNH one zero one three');
+  // In the air, nothing of the ground is left to read back.
+  expect(back('departure')).toBe('');
   expect(back('line-up')).toContain('backtrack runway two eight');
   expect(CALLS.flatMap((kind) => callFor(kind, [TRAFFIC], FACTS).readback)).toEqual([]);
 });

@@ -3,6 +3,9 @@
 import geographiclib from 'geographiclib-geodesic';
 import type { Field } from '../../../src/core/airfield/field';
 import type { TaxiEdge, TaxiNode } from '../../../src/core/taxi/graph';
+import type { Turn } from '../../../src/core/taxi/pace';
+import type { Route } from '../../../src/core/taxi/route';
+import type { Telling } from '../../../src/core/taxi/told';
 
 const PLACE = { latDeg: 0, lonDeg: 0 };
 
@@ -80,6 +83,17 @@ export const stretch = (
   to: string,
   more: Partial<TaxiEdge> = {},
 ): TaxiEdge => ({ from, to, name, on: 'taxiway', ...more });
+
+/** A route with what it is told with, and no turn that can't be made. */
+export const telling = (
+  { taxi }: Pick<Field, 'taxi'>,
+  route: Route | null,
+  turns: readonly Turn[] = [],
+): Telling => ({
+  route,
+  turns,
+  nameOf: (id) => taxi.nodes.find((one) => one.id === id)?.name ?? null,
+});
 
 /** Everything is open, and any width will do. */
 export const FREE = { closed: [], neededWidthM: null };

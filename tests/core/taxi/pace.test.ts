@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import sleet from '../../../airfields-demo/aircraft/sleet.json?raw';
 import { readDocument } from '../../../src/core/readDocument.schema';
 import {
@@ -10,10 +10,17 @@ import {
   turnsOf,
 } from '../../../src/core/taxi/pace';
 import type { RouteCorner, RouteMark } from '../../../src/core/taxi/route';
+import { findRouteIn } from '../../../src/core/taxi/routeIn';
 import { findRouteOut } from '../../../src/core/taxi/routeOut';
 import { neededWidthM, wheelClearanceM } from '../../../src/core/taxi/rules';
+import { toldIn } from '../../../src/core/taxi/told';
+import { speak } from '../../../src/parts/catalogues';
+import { turnWords } from '../../../src/parts/pace.en';
+import { tellRoute } from '../../../src/views/taxi/route.en';
 import { demoFields } from '../documents/demo';
-import { FREE } from './drawn';
+import { drawn, FREE, node, stretch, telling } from './drawn';
+
+beforeAll(() => speak('en'));
 
 const { document } = readDocument(sleet);
 if (document?.kind !== 'aircraft') throw new Error('the jet is not read');
@@ -152,4 +159,45 @@ test('wheels, and what must be clear beside them, make the width that is needed'
   ]);
   expect(neededWidthM(JET)).toBeCloseTo(2.6 + 3, 9);
   expect(neededWidthM(null)).toBeNull();
+});
+
+test('a turn back on itself can’t be made, and is told as such; a hairpin with room can', () => {
+  const nodes = [
+    node('S', 0, -300, 'stand', { name: 'Stand 1' }),
+    node('a', 0, -200),
+    node('b', 200, -200),
+    node('c', 100, -200),
+    node('T', 100, -300, 'stand', { name: 'Stand 2' }),
+  ];
+  // B overshoots where C leaves it, and comes back: 180° at b.
+  const edges = [
+    stretch('A', 'S', 'a'),
+    stretch('B', 'a', 'b'),
+    stretch('B', 'b', 'c'),
+    stretch('C', 'c', 'T'),
+  ];
+  const field = drawn(nodes, edges);
+  const asked = { field, end: null, landingM: null, from: 'S', to: 'T', rules: FREE };
+  const { route } = findRouteIn(asked);
+  if (route === null) throw new Error('no way');
+  const turns = turnsOf(route, JET);
+  expect(turns.map(({ turnDeg, canBeMade }) => [Math.round(Math.abs(turnDeg)), canBeMade])).toEqual(
+    [
+      [90, true],
+      [180, false],
+      [90, true],
+    ],
+  );
+  expect(tellRoute(toldIn(telling(field, route, turns), 'Stand 2', null, null), true)).toMatch(
+    /^Alfa, Bravo, a turn of 180 degrees (left|right) onto Bravo, too tight to make, Charlie, stand two\.$/,
+  );
+  expect(turns.slice(1, 2).map(turnWords).join()).toMatch(
+    /180° (left|right) onto B: too tight to make/,
+  );
+  const corner: RouteCorner = {
+    ...{ node: 'n', atM: 0, onto: 'C', widthM: 23 },
+    ...{ turnDeg: 150, stretchM: 400 },
+  };
+  // The arc between the middles of 400 m: 200 m / tan 75° is 54 m.
+  expect(turnsOf({ ...route, corners: [corner] }, JET)).toMatchObject([{ canBeMade: true }]);
 });

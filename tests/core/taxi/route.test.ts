@@ -6,7 +6,7 @@ import { toldIn, toldOut } from '../../../src/core/taxi/told';
 import { speak } from '../../../src/parts/catalogues';
 import { tellRoute } from '../../../src/views/taxi/route.en';
 import { demoFields } from '../documents/demo';
-import { drawn, FREE, type Laid, node, stretch } from './drawn';
+import { drawn, FREE, type Laid, node, stretch, telling } from './drawn';
 
 beforeAll(() => speak('en'));
 
@@ -18,11 +18,11 @@ test('at Harrow Sound the way to 28 crosses 01/19, and is told so that nobody he
   if (route === null || entry === null) throw new Error('no way');
   expect(route.legs.map(({ name }) => name)).toEqual(['apron', 'B', 'K']);
   expect(route.crossings).toMatchObject([{ runway: '01/19', hold: 'B1', leg: 1 }]);
-  const controlled = tellRoute(toldOut(route, entry), true);
+  const controlled = tellRoute(toldOut(telling(HARROW, route), entry), true);
   expect(controlled).toBe(
-    'The apron, Bravo, runway zero one one nine ahead, hold unless told to cross, then Kilo, at Kilo two hold short runway two eight.',
+    'The apron, Bravo, at Bravo one runway zero one one nine ahead, hold until told to cross, then Kilo, at Kilo two hold short runway two eight.',
   );
-  expect(tellRoute(toldOut(route, entry), false)).toContain(
+  expect(tellRoute(toldOut(telling(HARROW, route), entry), false)).toContain(
     'runway zero one one nine ahead, hold, look both ways, say that you cross',
   );
 });
@@ -39,7 +39,7 @@ test('no way of any demo field is worded like a clearance', () => {
         });
         if (entry === null) continue;
         for (const controlled of [true, false]) {
-          const text = tellRoute(toldOut(route, entry), controlled);
+          const text = tellRoute(toldOut(telling(field, route), entry), controlled);
           expect(text).not.toMatch(/clear|safe|^cross|, cross /i);
           expect(text).toContain('hold short runway');
         }
@@ -117,10 +117,10 @@ test('a runway is told of once one is told to be on the taxiway that crosses it'
     [stretch('apron', 'S', 'a', { on: 'apron' }), stretch('A', 'a', 'T')],
   );
   const asked = { field, end: null, landingM: null, to: 'T', from: 'S', rules: FREE };
-  expect(toldIn(findRouteIn(asked).route, 'Stand 2')).toEqual([
+  expect(toldIn(telling(field, findRouteIn(asked).route), 'Stand 2', null, null)).toEqual([
     { code: 'along', name: 'apron', on: 'apron' },
     { code: 'along', name: 'A', on: 'taxiway' },
-    { code: 'runway-ahead', runway: '09/27' },
+    { code: 'runway-ahead', runway: '09/27', hold: null, along: false },
     { code: 'stand', name: 'Stand 2' },
   ]);
 });

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { routeKey } from '../../../src/core/taxi/alternatives';
+import { findRouteIn } from '../../../src/core/taxi/routeIn';
 import { findRouteOut, taxiDistances } from '../../../src/core/taxi/routeOut';
 import { stretchId } from '../../../src/core/taxi/rules';
 import { drawn, FREE, node, stretch } from './drawn';
@@ -82,9 +83,10 @@ test('a closed stretch is gone round, and where nothing is left that is said', (
   const around = ask({ rules: { ...FREE, closed: [stretchId({ from: 'b', to: 'c' })] } });
   expect(around.route?.nodes).toEqual(['S', 'p', 'q', 'd', 'e', 'H27']);
   const closed = [stretchId({ from: 'd', to: 'e' }), stretchId({ from: 'HX', to: 'c' })];
-  // Through H9 the runway itself still leads there, and so it is a way, but one along the runway.
+  // H9 still leads on to the runway: it is held at, and backtracked from where A meets it, 5 m on.
   const back = ask({ rules: { ...FREE, closed } });
-  expect(back.route?.runwayM).toBeCloseTo(990, 9);
+  expect(back).toMatchObject({ route: { runwayM: 0 }, entry: { hold: 'H9', rollsFromM: 0 } });
+  expect(back.entry?.backtrackM).toBeCloseTo(995, 0);
   const cut = ask({ rules: { ...FREE, closed: [stretchId({ from: 'S', to: 'p' })] } });
   expect(cut).toMatchObject({ route: null, fault: { code: 'closed', stretches: ['S~p'] } });
 });
@@ -138,12 +140,12 @@ test('a taxiway too narrow for the wheels is no way', () => {
 });
 
 test('a runway is not held to the width of a taxiway', () => {
-  // ICAO Annex 14, vol. I, 3.9, asks it of taxiways. The runway is all that leads to H27 here.
+  // ICAO Annex 14, vol. I, 3.9, asks it of taxiways. The runway is all that leads away from e here.
   const edges = EDGES.map((edge) => (edge.on === 'runway' ? { ...edge, widthM: 18 } : edge));
-  const closed = [stretchId({ from: 'd', to: 'e' }), stretchId({ from: 'HX', to: 'c' })];
-  const rules = { closed, neededWidthM: 20 };
-  const way = findRouteOut({ field: drawn(NODES, edges), from: 'S', end: '27', rules });
-  expect(way.route?.runwayM).toBeCloseTo(990, 9);
+  const rules = { closed: [stretchId({ from: 'd', to: 'e' })], neededWidthM: 20 };
+  const asked = { field: drawn(NODES, edges), end: null, landingM: null, from: 'e', to: 'S' };
+  // From r27 to rX, and off at HX.
+  expect(findRouteIn({ ...asked, rules }).route?.runwayM).toBeCloseTo(495, 9);
 });
 
 test.each([

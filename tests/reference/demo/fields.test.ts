@@ -130,6 +130,24 @@ describe.each(demoFields.map((field) => [field.code, field] as const))('%s', (_,
       }
   });
 
+  // No standard: a taxiway drawn past a point and back to it sends every route round 180°.
+  test('has no taxiway that doubles back on itself', () => {
+    const { nodes, edges } = field.taxi;
+    const at = new Map(nodes.map((node) => [node.id, node]));
+    const bearing = (from: string, to: string) => {
+      const [a, b] = [at.get(from), at.get(to)];
+      if (a === undefined || b === undefined) throw new Error('an edge without its points');
+      return (Math.atan2(b.xM - a.xM, b.yM - a.yM) * 180) / Math.PI;
+    };
+    for (const one of edges) {
+      for (const next of edges) {
+        if (one.name !== next.name || one.to !== next.from || one.on !== 'taxiway') continue;
+        const turnDeg = apartDeg(bearing(one.from, one.to), bearing(next.from, next.to));
+        expect(turnDeg, `${one.name} at ${one.to}`).toBeLessThan(150);
+      }
+    }
+  });
+
   test('lies more than 50 km from every runway of the open dataset', () => {
     expect(airports.length).toBeGreaterThan(20_000);
     const close = airports.filter(

@@ -117,7 +117,7 @@ export default {
       ...taxiway('E', ['ae', 'E1'], WIDE),
       ...taxiway('E', ['E1', 'E2'], { ...WIDE, crosses: '05R/23L' }),
       ...taxiway('E', ['E2', 'be'], WIDE),
-      ...taxiway('B', ['r05L', 'B1', 'b1', 'bg', 'bc', 'bd', 'be', 'bf', 'bh', 'b2', 'B2'], WIDE),
+      ...taxiway('B', ['r05L', 'B1', 'b1', 'bc', 'bg', 'bd', 'be', 'bf', 'bh', 'b2', 'B2'], WIDE),
       ...taxiway('B', ['B2', 'r23R'], WIDE),
       ...taxiway('C', ['rC', 'C1', 'bc'], WIDE),
       ...taxiway('H', ['rH', 'H1', 'bh'], WIDE),

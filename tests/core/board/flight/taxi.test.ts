@@ -85,3 +85,29 @@ test('an own wording of a call is kept beside others, and its usual one comes ba
   taxi.wordCall('taxi', null);
   expect(day.inputs().ownCalls).toEqual({ 'line-up': 'Lining up' });
 });
+
+const LANDED = [
+  { kind: 'set', inputs: { chosen: { end: '27', purpose: 'landing' }, purpose: 'landing' } },
+  { kind: 'stamp', what: 'airborne' },
+  { kind: 'stamp', what: 'landed' },
+] as const;
+
+test('after landing, where the aircraft is answers that question, and the stand to go to is another', () => {
+  beginAt('XCAI', 'tussock', ...LANDED);
+  taxi.placeAt('q');
+  expect(day.placed()).toBe('q');
+  expect(day.fault()).toEqual({ code: 'no-destination' });
+  taxi.taxiTo('s2');
+  expect([day.placed(), day.stand()]).toEqual(['q', 's2']);
+  expect([day.route()?.nodes[0], day.route()?.nodes.at(-1)]).toEqual(['q', 's2']);
+});
+
+test('another destination on the way in leaves the points passed where they are', () => {
+  beginAt('XCAI', 'tussock', { kind: 'set', inputs: { stand: 's1' } }, ...LANDED);
+  taxi.placeAt('p');
+  const first = day.progress()?.next?.node;
+  taxi.passNext();
+  expect(passed()).toEqual([first]);
+  taxi.taxiTo('s3');
+  expect([day.placed(), ...passed()]).toEqual(['p', first]);
+});
