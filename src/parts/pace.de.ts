@@ -15,11 +15,30 @@ export const markWords: typeof english.markWords = ({ name, between: [one, other
   return one === other ? 'hier' : `${part(one)} und ${part(other)}`;
 };
 
-/** The key for the next point. */
-export const passingWords: typeof english.passingWords = (mark, first) => {
-  const { name, between } = mark;
-  const point = name === null && between[0] === between[1] ? 'Punkt' : markWords(mark);
-  return `${point} ${first ? 'verlassen' : 'passiert'}`;
+/** The key for the next point. Beyond a hold lies a runway, and the key says which. */
+export const passingWords: typeof english.passingWords = (passing) => {
+  const { name, between } = passing.mark;
+  const point = name === null && between[0] === between[1] ? 'Punkt' : markWords(passing.mark);
+  switch (passing.kind) {
+    case 'leave':
+      return `${point} verlassen`;
+    case 'pass':
+      return `${point} passiert`;
+    case 'arrive':
+      return `Bei ${point}`;
+    case 'cross': {
+      const { runway, alongM } = passing.crossing;
+      return alongM > 0 ? `Auf ${runway} bei ${point}` : `${runway} queren bei ${point}`;
+    }
+  }
+};
+
+/** What one waits for before a runway. */
+export const holdWords: typeof english.holdWords = ({ runway, alongM }, controlled) => {
+  const what = alongM > 0 ? 'Aufrollen' : 'Querung';
+  return controlled
+    ? `${runway}: warten, bis ${what} freigegeben`
+    : `${runway}: halten, nach beiden Seiten schauen, ${what} ansagen`;
 };
 
 /** The speed for a turn, rounded down because it is a limit. */

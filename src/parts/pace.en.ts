@@ -1,6 +1,6 @@
 /** The words of the taxi route that stand in several places. */
 
-import type { Mark, Turn } from '../core';
+import type { Crossing, Mark, Passing, Turn } from '../core';
 import { NO_BREAK_SPACE, wholeNumber } from './format';
 
 /** Minutes and seconds: `2 min 05 s`, `40 s`. */
@@ -20,9 +20,30 @@ export function markWords({ name, between: [one, other] }: Mark): string {
   return one === other ? 'here' : `${said(one)} and ${said(other)}`;
 }
 
-/** The key for the next point. */
-export const passingWords = (mark: Mark, first: boolean): string =>
-  `${first ? 'Leaving' : 'Passing'} ${markWords(mark)}`;
+/** The key for the next point. Beyond a hold lies a runway, and the key says which. */
+export function passingWords(passing: Passing): string {
+  const point = markWords(passing.mark);
+  switch (passing.kind) {
+    case 'leave':
+      return `Leaving ${point}`;
+    case 'pass':
+      return `Passing ${point}`;
+    case 'arrive':
+      return `At ${point}`;
+    case 'cross': {
+      const { runway, alongM } = passing.crossing;
+      return `${alongM > 0 ? 'Entering' : 'Crossing'} ${runway} at ${point}`;
+    }
+  }
+}
+
+/** What one waits for before a runway. */
+export function holdWords({ runway, alongM }: Crossing, controlled: boolean): string {
+  const todo = alongM > 0 ? 'enter' : 'cross';
+  return controlled
+    ? `${runway}: hold until told to ${todo}`
+    : `${runway}: hold, look both ways, say that you ${todo}`;
+}
 
 /** The speed for a turn, if it can be made. Rounded down: it must not be exceeded either. */
 export function turnWords({ maxKt, onto, turnDeg, canBeMade }: Turn): string {

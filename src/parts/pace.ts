@@ -6,8 +6,8 @@ import type { Translated } from './translated';
 
 type Said = Translated<typeof english>;
 
-export let { durationWords, markWords, passingWords, turnWords }: Said = english;
+export let { durationWords, holdWords, markWords, passingWords, turnWords }: Said = english;
 
 inLanguage<Said>(english, { de: () => import('./pace.de') }, (said) => {
-  ({ durationWords, markWords, passingWords, turnWords } = said);
+  ({ durationWords, holdWords, markWords, passingWords, turnWords } = said);
 });

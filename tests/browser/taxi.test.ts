@@ -35,7 +35,7 @@ test('the way follows the end in use, and says so in words', async ({ open }) =>
   await expect
     .poll(() => plan(page).getAttribute('aria-label'))
     .toContain(
-      'Bravo, runway zero one one nine ahead, hold, look both ways, say that you cross, then Kilo, at Kilo two hold short runway two eight',
+      'Bravo, at Bravo one runway zero one one nine ahead, hold, look both ways, say that you cross, then Kilo, at Kilo two hold short runway two eight',
     );
   await openPlace(page, 'Wind');
   await setWind(page, '09012');
@@ -66,17 +66,17 @@ test('where a closed taxiway leaves only the runway, that is said plainly, and o
   await page.mouse.click(sign.x, sign.y);
   await page.getByText('K, K1 to F').waitFor();
   await key(page, 'Close today').click();
-  await page.getByText(/There is no other way: .* m of it along a runway/).waitFor();
+  await page.getByText(/^Hold at \w+; then backtrack [\d\s]+ m of runway 28\.$/).waitFor();
   await expect
     .poll(() => plan(page).getAttribute('aria-label'))
-    .toContain('along runway one zero two eight');
+    .toContain('backtrack runway two eight');
   await expect.poll(() => read(page.locator('dl'))).toMatch(/18 ?kt/);
   await key(page, 'Route').click();
   const stretch = key(page, 'K, K1 to F');
   await expect.poll(() => stretch.getAttribute('aria-pressed')).toBe('true');
   await stretch.click();
   await closeSheet(page);
-  await expect.poll(() => plan(page).getAttribute('aria-label')).not.toContain('along runway');
+  await expect.poll(() => plan(page).getAttribute('aria-label')).not.toContain('backtrack');
 });
 
 test('a tap on a junction puts the aircraft there, and draws it larger with one finger', async ({
@@ -120,7 +120,7 @@ test('a stretch is closed and the aircraft put on a junction without the plan, b
   await closeSheet(page);
   await expect
     .poll(() => plan(page).getAttribute('aria-label'))
-    .toContain('along runway one zero two eight');
+    .toContain('backtrack runway two eight');
   await press('Route');
   await page.keyboard.press('Tab');
   await press('K, K1 to F');
@@ -139,14 +139,14 @@ test('the stopwatch gives ground speed with what a thumb allows, and takes a pas
   await page.clock.runFor(20_000);
   await key(page, 'Passing the apron and B').click();
   await page.clock.runFor(60_000);
-  await key(page, 'Passing B1').click();
+  await key(page, 'Crossing 01/19 at B1').click();
   // B is 500 m from A's corner to the holding point, by the demo's generator (495 on its plan): 16 kt in a minute.
   await page.getByText('16 kt', { exact: true }).waitFor();
   await page.getByText('the apron and B to B1, 495 m in 1 min 00 s').waitFor();
   await page.getByText(/15 to 17 by thumb/).waitFor();
   await page.getByText('crossing runway zero one one nine on Bravo').waitFor();
   await key(page, 'Not yet').click();
-  await key(page, 'Passing B1').waitFor();
+  await key(page, 'Crossing 01/19 at B1').waitFor();
 });
 
 test('a passing outlives a reload', async ({ device }) => {

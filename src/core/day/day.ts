@@ -324,7 +324,7 @@ export function day(sources: Sources, memo: Memo): Day {
   const qnhHpa = memo(() => givenQnhHpa(air()));
   const ground = routeOf(sources, { ...standing, purpose, using, today, qnhHpa }, memo);
   const crossesRunway = memo(() => {
-    const way = ground.out()?.route ?? null;
+    const way = ground.route();
     return way === null ? null : way.crossings.length > 0;
   });
 
@@ -354,6 +354,7 @@ export function day(sources: Sources, memo: Memo): Day {
         air: air(),
         load: load(),
         crossesRunway: crossesRunway(),
+        crossing: ground.crossingStep(),
         procedure: procedure(),
         inputs: inputs(),
       }),

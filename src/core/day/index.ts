@@ -21,7 +21,7 @@ export {
 } from './offers';
 export type { OutlookBrief } from './outlook';
 export type { NoParachute } from './parachute';
-export { isOffStand } from './route';
+export { isOffStand, type Passing } from './route';
 export type { SettledFacts } from './settled';
 export {
   type Documents,

@@ -11,7 +11,7 @@ import type { Sortie, Stamp } from '../sortie/fold';
 import type { TaxiFault } from '../taxi/fault';
 import type { NodeId } from '../taxi/graph';
 import type { Progress, Turn } from '../taxi/pace';
-import type { Crossing, Route } from '../taxi/route';
+import type { Crossing, Route, RouteMark } from '../taxi/route';
 import type { RouteIn } from '../taxi/routeIn';
 import type { RouteOut } from '../taxi/routeOut';
 import type { TaxiRules } from '../taxi/rules';
@@ -50,6 +50,10 @@ export interface OnTheGround {
   readonly nextTurn: Turn | null;
   /** Null if no crossing is left. */
   readonly nextCrossing: Crossing | null;
+  /** What is done at the next point; null if none is left, and without a route. */
+  readonly passing: Passing | null;
+  /** The next crossing, or the last one once none is left, for a step; null if there is none. */
+  readonly crossingStep: CallFacts['crossing'];
   /** Time the route takes and has taken; null without one. */
   readonly pace: Pace | null;
   /** What calls are made of; null without a field. */
@@ -59,6 +63,12 @@ export interface OnTheGround {
   /** Null if no call is left. */
   readonly dueCall: Call | null;
 }
+
+/** What passing the next point of a route means. */
+export type Passing =
+  | { readonly kind: 'leave' | 'pass' | 'arrive'; readonly mark: RouteMark }
+  /** It is where one holds before the crossing, or the first point beyond, where no hold is drawn. */
+  | { readonly kind: 'cross'; readonly mark: RouteMark; readonly crossing: Crossing };
 
 /** Seconds. */
 export interface Pace {
@@ -215,11 +225,30 @@ export function routeOf(
     progress,
     nextTurn: memo(() => turns().find(({ atM }) => atM >= (progress()?.goneM ?? 0)) ?? null),
     nextCrossing,
+    crossingStep: memo(
+      () => crossingFacts(field(), route(), nextCrossing() ?? route()?.crossings.at(-1) ?? null),
+      sameData,
+    ),
+    passing: memo(() => passingAt(progress(), nextCrossing())),
     pace: memo(() => paceOf(taxi(), route(), progress(), sortie(), aircraft(), secondMs)),
     callFacts,
     calls,
     dueCall: memo(() => calls().find(({ kind }) => kind === dueKind()) ?? null),
   };
+}
+
+/** What the next point is passed as. */
+export function passingAt(
+  progress: Pick<Progress, 'next' | 'last' | 'leftM' | 'goneM'> | null,
+  crossing: Crossing | null,
+): Passing | null {
+  const mark = progress?.next ?? null;
+  if (progress === null || mark === null) return null;
+  const isGuard = crossing?.hold === mark.node;
+  const isBeyond = crossing !== null && crossing.hold === null && mark.atM >= crossing.atM;
+  if (crossing !== null && (isGuard || isBeyond)) return { kind: 'cross', mark, crossing };
+  if (progress.last === null && mark.atM === 0) return { kind: 'leave', mark };
+  return { kind: mark.atM >= progress.goneM + progress.leftM ? 'arrive' : 'pass', mark };
 }
 
 /** From the threshold to where today's landing stops, m: expected, else the book's run. */
@@ -260,6 +289,20 @@ interface CallSources {
   readonly qnhHpa: number | null;
 }
 
+function crossingFacts(
+  field: Field | null,
+  route: Route | null,
+  crossing: Crossing | null,
+): CallFacts['crossing'] {
+  if (crossing === null) return null;
+  return {
+    runway: crossing.runway,
+    on: route?.legs[crossing.leg]?.name ?? null,
+    hold: nodeOf(field, crossing.hold)?.name ?? null,
+    along: crossing.alongM > 0,
+  };
+}
+
 function callFactsOf(sources: CallSources): CallFacts | null {
   const { field, inputs, stand, using, out, route, crossing, qnhHpa } = sources;
   if (field === null) return null;
@@ -273,15 +316,7 @@ function callFactsOf(sources: CallSources): CallFacts | null {
     hold: entry?.name ?? null,
     end: using,
     via: legs.filter(({ on }) => on !== 'apron').map(({ name }) => name),
-    crossing:
-      crossing === null
-        ? null
-        : {
-            runway: crossing.runway,
-            on: legs[crossing.leg]?.name ?? null,
-            hold: nameOf(crossing.hold),
-            along: crossing.alongM > 0,
-          },
+    crossing: crossingFacts(field, route, crossing),
     crossed: (route?.crossings ?? []).map(({ runway }) => runway),
     backtrack: (entry?.backtrackM ?? 0) > 0,
     intersection: (entry?.rollsFromM ?? 0) > 0,

@@ -8,7 +8,7 @@ import { degreesOf, toMagnetic } from '../angle';
 import { densityAltitudeFt } from '../earth/atmosphere';
 import { type Facts, OPTION_JOINT } from '../procedure/facts';
 import type { Procedure } from '../procedure/procedure';
-import { fieldCalled } from '../radio/call';
+import { type CallFacts, fieldCalled, stationCalled } from '../radio/call';
 import type { Inputs } from '../sortie/entry';
 import type { AirBrief } from './air';
 import type { NumbersBrief } from './numbers';
@@ -35,6 +35,8 @@ export interface FactSources {
   readonly load: LoadFigures | null;
   /** Whether the route to the runway crosses another; null if unknown. */
   readonly crossesRunway: boolean | null;
+  /** The next runway to cross, or the last one crossed; null if the route crosses none. */
+  readonly crossing: CallFacts['crossing'];
   readonly procedure: Pick<Procedure, 'options'> | null;
   readonly inputs: Pick<
     Inputs,
@@ -44,7 +46,7 @@ export interface FactSources {
 
 /** The facts steps depend on; null if unknown. */
 export function stepFacts(sources: FactSources): Facts {
-  const { settled, wind, entered, inputs, procedure, crossesRunway } = sources;
+  const { settled, wind, entered, inputs, procedure, crossesRunway, crossing } = sources;
   const { sun, surface, controlled, field, aircraft } = settled;
   return {
     night: sun?.night.holds ?? null,
@@ -65,6 +67,10 @@ export function stepFacts(sources: FactSources): Facts {
     headwindKt: wind.inUse?.headwindKt ?? null,
     crosswindKt: wind.inUse?.crosswindWorstKt ?? null,
     field: field === null ? null : fieldCalled(field),
+    ground: field === null ? null : stationCalled('taxi', field),
+    tower: field === null ? null : stationCalled('line-up', field),
+    crossing: crossing?.runway ?? null,
+    crossingAt: crossing?.hold ?? crossing?.on ?? null,
     callsign: inputs.callsign === '' ? null : inputs.callsign,
     ...airFacts(sources),
     ...aircraftFacts(sources),

@@ -34,6 +34,8 @@ interface LiveKind {
   readonly to?: number;
   /** Which way to round, if the nearest would promise more than there is. */
   readonly way?: 'up' | 'down';
+  /** Words that are unknown until the taxi route is worked out: unknown, they haven't moved. */
+  readonly comesLate?: true;
   /** The step is due again when the number moved by more than this; Infinity never reopens it. */
   readonly tolerance: number;
 }
@@ -49,6 +51,12 @@ export const LIVE = {
   crosswindKt: { form: 'whole', unit: 'kt', way: 'up', tolerance: Number.POSITIVE_INFINITY },
   field: { form: 'words', tolerance: 0 },
   callsign: { form: 'words', tolerance: Number.POSITIVE_INFINITY },
+  /** The stations called on the ground and at the runway, by their names. */
+  ground: { form: 'words', tolerance: Number.POSITIVE_INFINITY },
+  tower: { form: 'words', tolerance: Number.POSITIVE_INFINITY },
+  /** The next runway to cross, and where one holds before it; the last one once it is crossed. */
+  crossing: { form: 'words', tolerance: 0, comesLate: true },
+  crossingAt: { form: 'words', tolerance: 0, comesLate: true },
   /** The aircraft's options that are fitted. */
   options: { form: 'words', tolerance: Number.POSITIVE_INFINITY },
   qnh: { form: 'whole', unit: 'hPa', tolerance: 0.5 },
@@ -130,9 +138,9 @@ export function liveNamesIn(text: string): readonly string[] {
 export function hasMoved(name: FactName, saw: FactValue, now: FactValue): boolean {
   if (saw === now) return false;
   if (!isLiveName(name)) return saw !== null && now !== null;
-  const { form, tolerance } = LIVE[name];
+  const { form, tolerance, comesLate }: LiveKind = LIVE[name];
   if (tolerance === Number.POSITIVE_INFINITY) return false;
-  if (now === null) return form === 'words';
+  if (now === null) return form === 'words' && comesLate !== true;
   if (typeof saw !== 'number' || typeof now !== 'number') return true;
   const by = form === 'heading' ? relativeDeg(magneticDeg(now), magneticDeg(saw)) : now - saw;
   return Math.abs(by) > tolerance;

@@ -5,7 +5,7 @@ import { passNext, takeBackPassing } from '../../board/flight/taxi';
 import { withinSentence } from '../../board/language';
 import { pageLanguage } from '../../device/pageLanguage';
 import { wholeNumber } from '../../parts/format';
-import { durationWords, passingWords, turnWords } from '../../parts/pace';
+import { durationWords, holdWords, passingWords, turnWords } from '../../parts/pace';
 import styles from './Card.module.css';
 import { endWords, windWords } from './edges';
 import type { Face } from './face';
@@ -40,12 +40,16 @@ export function paceLines(): readonly string[] {
 /** The pace over the whole screen. */
 export function taxiFace(): Face {
   const at = day.progress();
-  const [first = '', ...lines] = at === null ? [words.noRoute, ...paceLines()] : paceLines();
+  const coming = day.passing();
+  const hold =
+    coming?.kind === 'cross' ? [holdWords(coming.crossing, day.settled().controlled === true)] : [];
+  const noRoute = at === null ? [words.noRoute] : [];
+  const [first = '', ...lines] = [...noRoute, ...hold, ...paceLines()];
   const next = at?.next ?? null;
-  const passing =
-    next === null || at === null ? null : passingWords(next, at.last === null && next.atM === 0);
+  const passing = coming === null ? null : passingWords(coming);
   const across = at?.last == null ? undefined : takeBackPassing;
-  const said = passing ?? (at === null ? '' : words.thereWords);
+  const arrived = at?.last == null ? '' : passingWords({ kind: 'arrive', mark: at.last });
+  const said = passing ?? arrived;
   return {
     name: `taxi/${next?.node ?? ''}`,
     share: at === null || at.leftM + at.goneM === 0 ? null : at.goneM / (at.leftM + at.goneM),

@@ -87,7 +87,6 @@ export const words: Translated<typeof english> = {
   over: (kt) => `über ${kt} kt`,
   soFar: (elapsed, expected) => `${elapsed} vergangen, ${expected} erwartet`,
   takes: (metres, time) => `${metres} m, ${time}`,
-  thereWords: 'Am Ziel',
   noRoute: 'Kein Weg bekannt: unter „Rollen“ den Standort angeben.',
   noAnswer: 'Kein Wind, der sich beurteilen lässt. Unter „Wind“ eingeben.',
   noBest: 'Keine Piste liegt innerhalb der angegebenen Grenzen.',

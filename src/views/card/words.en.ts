@@ -84,7 +84,6 @@ export const words = {
   over: (kt: string) => `over ${kt} kt`,
   soFar: (elapsed: string, expected: string) => `${elapsed} gone, ${expected} expected`,
   takes: (metres: string, time: string) => `${metres} m, ${time}`,
-  thereWords: 'There',
   noRoute: 'No route is known: say in Taxi where you are.',
   noAnswer: 'No wind that can be judged. Type it in Wind.',
   noBest: 'No end is within the limits given.',

@@ -24,6 +24,8 @@ const moved: Partial<Record<FactName, string>> = {
   runwayMagnetic: 'Pistenrichtung geändert',
   field: 'Platz geändert',
   lastStopKt: 'Abbruchgeschwindigkeit geändert',
+  crossing: 'eine andere Piste zu queren',
+  crossingAt: 'eine andere Piste zu queren',
   qnh: 'QNH geändert',
   massKg: 'Masse geändert',
   landingMassKg: 'Masse geändert',

@@ -22,6 +22,8 @@ const moved: Partial<Record<FactName, string>> = {
   runwayMagnetic: 'the heading changed',
   field: 'the field changed',
   lastStopKt: 'the last speed to stop from changed',
+  crossing: 'another runway to cross',
+  crossingAt: 'another runway to cross',
   qnh: 'QNH changed',
   massKg: 'the mass changed',
   landingMassKg: 'the mass changed',

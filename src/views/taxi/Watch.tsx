@@ -11,7 +11,7 @@ import { position } from '../../device/position';
 import { CardOpener } from '../../parts/card/CardOpener';
 import { decimal, wholeNumber } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
-import { markWords, passingWords } from '../../parts/pace';
+import { holdWords, markWords, passingWords } from '../../parts/pace';
 import styles from './Taxi.module.css';
 import { words } from './words';
 
@@ -20,9 +20,11 @@ export function TaxiWatch({ onRoute }: { onRoute: () => void }): JSX.Element | n
   const at = day.progress();
   if (at === null) return <NoRoute onRoute={onRoute} />;
   const stretch = at.stretches.at(-1) ?? null;
+  const passing = day.passing();
   return (
     <section class={styles.watch}>
       <div class={styles.measured} role="status">
+        <HoldHere />
         {stretch === null ? <Ahead /> : <Measured stretch={stretch} />}
         <Device />
       </div>
@@ -32,15 +34,28 @@ export function TaxiWatch({ onRoute }: { onRoute: () => void }): JSX.Element | n
           {words.notYet}
         </Key>
       )}
-      {at.next === null ? (
-        <p class={styles.arrived}>{words.arrived}</p>
+      {passing === null ? (
+        <p class={styles.arrived}>{at.last === null ? '' : words.at(markWords(at.last))}</p>
       ) : (
-        <Key look="pick" moving className={styles.passing ?? ''} onPress={passNext}>
-          {passingWords(at.next, at.last === null && at.next.atM === 0)}
+        <Key
+          look={passing.kind === 'cross' ? 'stop' : 'pick'}
+          moving
+          className={styles.passing ?? ''}
+          onPress={passNext}
+        >
+          {passingWords(passing)}
         </Key>
       )}
     </section>
   );
+}
+
+/** At the holding point before a crossing: what one waits for there. */
+function HoldHere() {
+  const passing = day.passing();
+  if (passing?.kind !== 'cross') return null;
+  const controlled = day.settled().controlled === true;
+  return <p class={styles.hold}>{holdWords(passing.crossing, controlled)}</p>;
 }
 
 function Opener() {

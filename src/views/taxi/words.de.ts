@@ -44,7 +44,6 @@ export const words: Translated<typeof english> = {
 
   at: (point) => `Bei ${point}`,
   notYet: 'Noch nicht',
-  arrived: 'Am Ziel',
   mark: (kind) => (kind === 'hold' ? 'der Rollhalt' : kind === 'stand' ? 'der Standplatz' : 'hier'),
   noSpeed: 'kein Tempo',
   speed: (kt) => `${kt} kt`,

@@ -39,7 +39,6 @@ export const words = {
 
   at: (point: string) => `At ${point}`,
   notYet: 'Not yet',
-  arrived: 'There',
   mark: (kind: string) => (kind === 'hold' ? 'the hold' : kind === 'stand' ? 'the stand' : 'here'),
   noSpeed: 'no speed',
   speed: (kt: string) => `${kt} kt`,

@@ -1,10 +1,11 @@
 /** On the demo's Cairn Ice: stands s1 and s2, the apron's junctions p and q, holding point A1, runway 09/27. */
 
 import { expect, test } from 'vitest';
+import { holdWords, passingWords } from '../../../../src/parts/pace.en';
 import { OPENED_MS, openPage, pass } from '../page';
 
 const { add, beginAt, day, load, loadParts, sortie } = await openPage();
-await load('XCAI', 'tussock', 'tussock-usual');
+await load('XCAI', 'XMAR', 'tussock', 'tussock-usual');
 await loadParts('taxi');
 const taxi = await import('../../../../src/board/flight/taxi');
 
@@ -110,4 +111,39 @@ test('another destination on the way in leaves the points passed where they are'
   expect(passed()).toEqual([first]);
   taxi.taxiTo('s3');
   expect([day.placed(), ...passed()]).toEqual(['p', first]);
+});
+
+const FROM_STAND_4 = [
+  { kind: 'set', inputs: { chosen: { end: '23R', purpose: 'take-off' }, stand: 's4' } },
+] as const;
+
+test('the key at E1 names the runway beyond it, and what one waits for; the end of the way is reached, not passed', () => {
+  beginAt('XMAR', 'tussock', ...FROM_STAND_4);
+  const keys: string[] = [];
+  for (let next = day.passing(); next !== null; next = day.passing()) {
+    keys.push(passingWords(next));
+    if (next.kind === 'cross') {
+      expect(holdWords(next.crossing, true)).toBe('05R/23L: hold until told to cross');
+    }
+    taxi.passNext();
+  }
+  expect(keys[0]).toBe('Leaving Stand 4');
+  expect(keys.filter((key) => key.includes('E1'))).toEqual(['Crossing 05R/23L at E1']);
+  expect(keys.slice(-1)).toEqual(['At B2']);
+});
+
+test('steps know the runway to cross and the stations by their names, and the crossing stays once it is behind', () => {
+  beginAt('XMAR', 'tussock', ...FROM_STAND_4);
+  const before = day.facts();
+  expect(before).toMatchObject({ crossesRunway: true, crossing: '05R/23L', crossingAt: 'E1' });
+  expect(before).toMatchObject({ ground: 'Marram ground', tower: 'Marram tower', field: 'Marram' });
+  while (day.progress()?.next) taxi.passNext();
+  expect(day.nextCrossing()).toBeNull();
+  expect(day.facts()).toMatchObject({ crossing: '05R/23L', crossingAt: 'E1' });
+});
+
+test('on the air one is called by the names on the screen', () => {
+  beginAt('XMAR', 'tussock', ...FROM_STAND_4);
+  const taxiCall = day.calls().find(({ kind }) => kind === 'taxi');
+  expect([taxiCall?.station?.name, taxiCall?.facts.field]).toEqual(['Marram ground', 'Marram']);
 });
