@@ -29,7 +29,7 @@ const facts: Readonly<Record<ConditionFact, readonly [yes: string, no: string]>>
 
 /** What stands for a live number, whatever its value. */
 const live: Readonly<Record<LiveName, string>> = {
-  runway: 'Betriebspiste',
+  runway: 'Gewählte Piste',
   runwayMagnetic: 'Pistenrichtung, missweisend',
   wind: 'Wind',
   windKt: 'Windgeschwindigkeit oder Bö',

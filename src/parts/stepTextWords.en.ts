@@ -26,7 +26,7 @@ const facts: Readonly<Record<ConditionFact, readonly [yes: string, no: string]>>
 
 /** What is put in for a live number, whatever its value. */
 const live: Readonly<Record<LiveName, string>> = {
-  runway: 'Runway in use',
+  runway: 'Selected runway',
   runwayMagnetic: 'Heading of it, magnetic',
   wind: 'Wind',
   windKt: 'Wind speed, or its gust',

@@ -16,14 +16,14 @@ const undoable: Record<Undoable['what'], string> = {
 };
 
 export const words: Translated<typeof english> = {
-  usingOther: (using, best) => `Benutzt: ${using}, beste: ${best}`,
+  usingOther: (using, best) => `Gewählt ${using}, beste ${best}`,
   use: (end) => `${end} nehmen`,
   newWind: (end, aheadKt, across, limit) => {
     const along =
       aheadKt === null
         ? ''
-        : `${Math.abs(aheadKt)} kt ${aheadKt < 0 ? 'von hinten' : 'von vorn'}, `;
-    return `Neuer Wind, ${end} noch immer am besten: ${along}${across} von ${limit} kt quer`;
+        : `${aheadKt < 0 ? 'Rückenwind' : 'Gegenwind'} ${Math.abs(aheadKt)} kt, `;
+    return `Neuer Wind, ${end} noch immer am besten: ${along}Seitenwind ${across} von ${limit} kt`;
   },
   look: 'Ansehen',
   forgets:

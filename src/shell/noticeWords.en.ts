@@ -3,8 +3,8 @@
 import type { Undoable } from '../board/record/adding';
 
 const undoable: Record<Undoable['what'], string> = {
-  end: 'Another end is in use; steps that depend on it are due again.',
-  field: 'Another field was chosen; no end is in use.',
+  end: 'Another runway is selected; steps that depend on it are due again.',
+  field: 'Another field was chosen; no runway is selected.',
   aircraft: 'Another aircraft was chosen; its steps begin anew.',
   load: 'The load was changed.',
   sortie: 'The sortie is ended and in the log.',
@@ -14,12 +14,12 @@ const undoable: Record<Undoable['what'], string> = {
 };
 
 export const words = {
-  usingOther: (using: string, best: string) => `Using ${using}, best ${best}`,
+  usingOther: (using: string, best: string) => `Selected ${using}, best ${best}`,
   use: (end: string) => `Use ${end}`,
   newWind: (end: string, aheadKt: number | null, across: string, limit: string) => {
     const along =
-      aheadKt === null ? '' : aheadKt < 0 ? `${-aheadKt} kt behind, ` : `${aheadKt} kt ahead, `;
-    return `New wind, ${end} still best: ${along}${across} of ${limit} kt across`;
+      aheadKt === null ? '' : `${aheadKt < 0 ? 'tailwind' : 'headwind'} ${Math.abs(aheadKt)} kt, `;
+    return `New wind, ${end} still best: ${along}crosswind ${across} of ${limit} kt`;
   },
   look: 'Look',
   forgets:

@@ -13,7 +13,7 @@ export const words: Translated<typeof english> = {
   },
   placesLabel: 'Ansichten',
   strip: {
-    using: 'Benutzt',
+    using: 'Piste',
     landing: 'Landung',
     on: 'auf',
     none: 'keine',

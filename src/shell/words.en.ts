@@ -12,7 +12,7 @@ export const words = {
   } satisfies Record<PlaceName, string>,
   placesLabel: 'Places',
   strip: {
-    using: 'Using',
+    using: 'Runway',
     landing: 'Landing',
     on: 'on',
     none: 'none',
@@ -35,7 +35,7 @@ export const words = {
   },
   caution: {
     title: 'Lapstrip',
-    what: 'A kneeboard for pilots who fly simulators: type the wind, use the runway end it names, tick the steps off. Works without a network.',
+    what: 'A kneeboard for pilots who fly simulators: type the wind, use the runway it names, tick the steps off. Works without a network.',
     understood: 'Understood',
   },
   replaced: {

@@ -224,7 +224,7 @@ describe('flying again', () => {
     await key(page, /^Leaving/).waitFor();
     await openPlace(page, 'Steps');
     // What was chosen for the previous take-off still is.
-    await expect.poll(() => read(key(page, /^Using/))).toBe('Using28');
+    await expect.poll(() => read(key(page, /^Runway/))).toBe('Runway28');
     await page.reload();
     await key(page, 'Go on').tap();
     await expect.poll(() => due(page)).toContain('Taxi call');

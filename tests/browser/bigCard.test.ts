@@ -198,7 +198,7 @@ describe('other faces', () => {
     await expect.poll(() => read(page.getByRole('main'))).toContain('28, best 01');
     await page.clock.runFor(SETTLED_MS);
     await touch(page, cardKey(page), { wait: clockOf(page) });
-    await expect.poll(() => read(page.getByRole('main'))).toContain('Using 01');
+    await expect.poll(() => read(page.getByRole('main'))).toContain('Runway 01, selected');
   });
 
   test('in Taxi the pace, and a tap passes the next point', async ({ open }) => {

@@ -18,7 +18,7 @@ import {
 } from './pilot';
 
 /** The strip's cell for the end in use. */
-const using = (page: Page) => read(key(page, /^(Using|Landing on)/).first());
+const using = (page: Page) => read(key(page, /^(Runway|Landing on)/).first());
 
 const PLACES = ['Taxi', 'Steps', 'Numbers', 'Log'];
 
@@ -28,19 +28,19 @@ describe('when the wind turns and another end becomes best', () => {
     await toSteps(page);
     await openPlace(page, 'Wind');
     await setWind(page, '01018KT');
-    expect(await using(page)).toBe('Using28');
-    await expect.poll(() => page.getByText('Using 28, best 01').isVisible()).toBe(true);
+    expect(await using(page)).toBe('Runway28');
+    await expect.poll(() => page.getByText('Selected 28, best 01').isVisible()).toBe(true);
     await expect.poll(() => key(page, 'Use 01').first().isVisible()).toBe(true);
     for (const place of PLACES) {
       await openPlace(page, place);
       await expect
-        .poll(() => page.getByText('Using 28, best 01').isVisible(), { message: place })
+        .poll(() => page.getByText('Selected 28, best 01').isVisible(), { message: place })
         .toBe(true);
       expect(await key(page, 'Use 01').count(), place).toBe(1);
     }
-    expect(await using(page)).toBe('Using28');
+    expect(await using(page)).toBe('Runway28');
     await key(page, 'Use 01').tap();
-    await expect.poll(() => using(page)).toBe('Using01');
+    await expect.poll(() => using(page)).toBe('Runway01');
     expect(await page.getByText('best 01').count()).toBe(0);
   });
 
@@ -56,7 +56,7 @@ describe('when the wind turns and another end becomes best', () => {
     // 28 lies 266° true: 15 cos 24° ahead, 27 sin 24° across.
     await expect
       .poll(() => read(told))
-      .toBe('New wind, 28 still best: 14 kt ahead, 11 of 24 kt across');
+      .toBe('New wind, 28 still best: headwind 14 kt, crosswind 11 of 24 kt');
     await expect.poll(() => due(page)).toBe('Seat pins three out, in the rack');
     await page.clock.runFor(13_000);
     await expect.poll(() => told.count()).toBe(0);
@@ -72,11 +72,11 @@ describe('when the wind turns and another end becomes best', () => {
     await openPlace(page, 'Wind');
     await setWind(page, '01018KT');
     await key(page, 'Use 01').first().tap();
-    await expect.poll(() => using(page)).toBe('Using01');
+    await expect.poll(() => using(page)).toBe('Runway01');
     await key(page, 'Undo').tap();
-    await expect.poll(() => using(page)).toBe('Using28');
+    await expect.poll(() => using(page)).toBe('Runway28');
     await openPlace(page, 'Steps');
-    await expect.poll(() => page.getByText('Using 28, best 01').isVisible()).toBe(true);
+    await expect.poll(() => page.getByText('Selected 28, best 01').isVisible()).toBe(true);
   });
 
   test('it is said while a wind is typed over the steps of a wide screen', async ({ open }) => {
@@ -88,8 +88,8 @@ describe('when the wind turns and another end becomes best', () => {
       .poll(() => entry(page).evaluate((area) => area === document.activeElement))
       .toBe(true);
     await page.keyboard.type('01018KT');
-    await expect.poll(() => page.getByText('Using 28, best 01').count()).toBeGreaterThan(0);
-    expect(await using(page)).toBe('Using28');
+    await expect.poll(() => page.getByText('Selected 28, best 01').count()).toBeGreaterThan(0);
+    expect(await using(page)).toBe('Runway28');
   });
 
   test('a change opens the steps it touches again, and taking it back closes them', async ({
@@ -129,6 +129,6 @@ test('an end that is not best is used when the pilot says so', async ({ open }) 
   await toSteps(page);
   await openPlace(page, 'Wind');
   await key(page, 'Use 10').tap();
-  await expect.poll(() => using(page)).toBe('Using10');
-  await expect.poll(() => page.getByText('Using 10, best 28').isVisible()).toBe(true);
+  await expect.poll(() => using(page)).toBe('Runway10');
+  await expect.poll(() => page.getByText('Selected 10, best 28').isVisible()).toBe(true);
 });

@@ -69,7 +69,7 @@ describe('on the keyboard alone', () => {
     const page = await open('tablet', { at: EVENING });
     await toAnswer(page);
     await pressOn(page, /^Use 28/);
-    await expect.poll(() => read(key(page, /^Using/).first())).toContain('28');
+    await expect.poll(() => read(key(page, /^Runway/).first())).toContain('28');
     await pressOn(page, /^Steps$/);
 
     await expect.poll(() => due(page)).toBe('Seat pins three out, in the rack');

@@ -17,9 +17,9 @@ async function inSortie(page: Page, work: () => Promise<unknown>): Promise<void>
 /** The row of an end in the list of all. */
 const end = (page: Page, name: string) =>
   page
-    .getByRole('list', { name: 'Every end, best first' })
+    .getByRole('list', { name: 'Every runway, best first' })
     .getByRole('listitem')
-    .filter({ has: page.getByRole('button', { name: new RegExp(`^(Use|Using) ${name}`) }) });
+    .filter({ has: page.getByRole('button', { name: new RegExp(`^(Use|Selected) ${name}`) }) });
 
 describe('in Sortie', () => {
   test('a wind typed as magnetic is turned by the variation', async ({ open }) => {
@@ -31,7 +31,7 @@ describe('in Sortie', () => {
     await expect
       .poll(() => read(page.getByRole('main')))
       .toContain('From 266° true (280° magnetic)');
-    await expect.poll(() => read(end(page, '28'))).toContain('head 12');
+    await expect.poll(() => read(end(page, '28'))).toContain('headwind 12');
   });
 
   test('an own crosswind limit below the aircraft’s makes ends fail in words', async ({ open }) => {
@@ -41,10 +41,10 @@ describe('in Sortie', () => {
     await setWind(page, '29014G22KT');
     await expect.poll(() => read(end(page, '28'))).toContain('of 24');
     await inSortie(page, () => sheet(page).getByLabel('Crosswind, kt').fill('8'));
-    await expect.poll(() => read(end(page, '28'))).toContain('Gust across 9, limit 8');
+    await expect.poll(() => read(end(page, '28'))).toContain('Crosswind gust 9, limit 8');
     await expect
       .poll(() => read(page.getByRole('main')))
-      .toContain('No end is within the limits given');
+      .toContain('No runway is within the limits given');
     await openPlace(page, 'Numbers');
     await expect
       .poll(() =>
@@ -113,10 +113,10 @@ describe('in Sortie', () => {
     await setWind(page, '27012KT');
     await key(page, 'Use 28').first().click();
     await inSortie(page, () => sheet(page).getByRole('button', { name: /^XMAR/ }).click());
-    await expect.poll(() => read(key(page, /^Using/).first())).toContain('none');
+    await expect.poll(() => read(key(page, /^Runway/).first())).toContain('none');
     await expect.poll(() => end(page, '28').count()).toBe(0);
     await key(page, 'Undo').click();
-    await expect.poll(() => read(key(page, /^Using/).first())).toContain('28');
+    await expect.poll(() => read(key(page, /^Runway/).first())).toContain('28');
     await expect.poll(() => read(key(page, /^Field/))).toContain('XHAR');
   });
 });

@@ -40,7 +40,7 @@ describe('Numbers', () => {
     expect(await numberBehind(page, 'Temperature').textContent()).toBe('14\u00a0°C');
     expect(await metres(page, 'Pressure altitude')).toBeGreaterThan(120);
     expect(await metres(page, 'Pressure altitude')).toBeLessThan(220);
-    await expect.poll(() => page.getByText('12 kt ahead').isVisible()).toBe(true);
+    await expect.poll(() => page.getByText('headwind 12 kt').isVisible()).toBe(true);
     // Half of the headwind is planned with, so more is needed than expected.
     const pair = page
       .locator('dl > div')
@@ -51,8 +51,8 @@ describe('Numbers', () => {
     );
     expect(planned).toBeGreaterThan(expected);
     // TORA of 28 is 1 400 m: airfields-demo/fields/XHAR.json.
-    expect(planned + (await metres(page, 'Left of TORA'))).toBeGreaterThanOrEqual(1399);
-    expect(planned + (await metres(page, 'Left of TORA'))).toBeLessThanOrEqual(1401);
+    expect(planned + (await metres(page, 'TORA margin'))).toBeGreaterThanOrEqual(1399);
+    expect(planned + (await metres(page, 'TORA margin'))).toBeLessThanOrEqual(1401);
   });
 
   test('a heading keeps its distance from the scale above it', async ({ open }) => {
@@ -74,7 +74,7 @@ describe('Numbers', () => {
   test('every number opens its reason', async ({ open }) => {
     const page = await open('phone', { at: EVENING });
     await toNumbers(page);
-    await numberBehind(page, 'Left of TORA').click();
+    await numberBehind(page, 'TORA margin').click();
     const sheet = page.getByRole('dialog');
     await sheet.getByText('available − where the roll begins − what is needed').waitFor();
     await expect.poll(() => sheet.getByText('1400', { exact: true }).isVisible()).toBe(true);

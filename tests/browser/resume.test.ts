@@ -66,7 +66,7 @@ describe('left in the middle of the steps', () => {
     await expectWayBack(page, '3 h ago', '3 h ago');
     await key(page, 'One back').tap();
     await expect.poll(() => due(page)).toBe('Brake lever parked, needle white');
-    await expect.poll(() => read(key(page, /^Using/))).toBe('Using28');
+    await expect.poll(() => read(key(page, /^Runway/))).toBe('Runway28');
   });
 
   test('a dark screen, a key, and a look elsewhere for more than a minute are marked too', async ({

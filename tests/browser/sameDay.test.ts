@@ -32,10 +32,10 @@ test.for(demoFields.map((field) => ({ field, code: field.code })))(
     await setWind(page, text);
     const best = asked.wind.ranked?.best?.designator;
     if (best === undefined) {
-      await expect.poll(() => read(answer(page))).toMatch(/^Best end\s*None/);
+      await expect.poll(() => read(answer(page))).toMatch(/^Best runway\s*None/);
       return;
     }
-    await expect.poll(() => read(answer(page))).toMatch(new RegExp(`^Best end\\s*${best}`));
+    await expect.poll(() => read(answer(page))).toMatch(new RegExp(`^Best runway\\s*${best}`));
     await key(page, new RegExp(`^Use ${best}`))
       .first()
       .click();

@@ -138,7 +138,7 @@ test('from the first wind to the log, with a take-off rejected and another flown
   // The next begins with the same field and aircraft, at its first step.
   await expect.poll(() => due(page)).toBe('Seat pins three out, in the rack');
   await expect.poll(() => read(key(page, /^Field/))).toContain('XHAR Harrow Sound');
-  await expect.poll(() => read(key(page, /^Using/))).toContain('none');
+  await expect.poll(() => read(key(page, /^Runway/))).toContain('none');
 
   await openPlace(page, 'Log');
   const flown = page.getByRole('main').getByRole('listitem').filter({ hasText: 'Landed' }).first();

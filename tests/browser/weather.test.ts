@@ -198,7 +198,7 @@ test('a wind from the tower changes the wind alone, and of typed and reported ai
   expect(await cardRow(page, 'QNH')).toContain('1012 hPa');
   // However many lines an end falls short in, no row reaches into the next.
   const reaching = await page
-    .getByRole('list', { name: 'Every end, best first' })
+    .getByRole('list', { name: 'Every runway, best first' })
     .getByRole('listitem')
     .evaluateAll((rows) => rows.filter((row) => row.scrollHeight > row.clientHeight + 1).length);
   expect(reaching).toBe(0);

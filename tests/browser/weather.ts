@@ -46,7 +46,7 @@ export const answer = (page: Page): Locator => page.locator('main section[aria-l
 /** The row of an end in the list of all. */
 export const endRow = (page: Page, end: string): Locator =>
   page
-    .getByRole('list', { name: 'Every end, best first' })
+    .getByRole('list', { name: 'Every runway, best first' })
     .getByRole('listitem')
     .filter({ has: page.getByRole('button', { name: `Use ${end}`, exact: true }) });
 

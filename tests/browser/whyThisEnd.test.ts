@@ -17,11 +17,11 @@ async function openEnd(page: Page, end: string) {
 const endsInOrder = async (page: Page) =>
   (
     await page
-      .getByRole('list', { name: 'Every end, best first' })
+      .getByRole('list', { name: 'Every runway, best first' })
       .getByRole('button')
       .allTextContents()
   )
-    .map((text) => /^(?:Use|Using)\s*(\d\d[LRC]?)$/.exec(text.trim())?.[1])
+    .map((text) => /^(?:Use|Selected)\s*(\d\d[LRC]?)$/.exec(text.trim())?.[1])
     .filter((end) => end !== undefined);
 
 describe('the sheet of an end', () => {
@@ -88,6 +88,6 @@ describe('in Sortie', () => {
       .toContain('Gust 12 kt above the wind, limit 10');
     await expect
       .poll(() => read(page.getByRole('main')))
-      .toContain('No end is within the limits given');
+      .toContain('No runway is within the limits given');
   });
 });

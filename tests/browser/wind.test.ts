@@ -36,8 +36,8 @@ async function expectAnswer(page: Page): Promise<void> {
     .toContain('From 270° true (284° magnetic) at 12, gusting 20 kt, swinging 240° to 300°');
   expect(await reasons(page)).toMatchObject({
     Headwind: '12 kt',
-    'Across from the right, gust': '11 of 24 kt',
-    'Firm from 221° to 311°': '41° to spare',
+    'Crosswind from right, gust': '11 of 24 kt',
+    'Best with wind 221° to 311°': '41° to spare',
   });
 }
 
@@ -245,13 +245,13 @@ test('every end stands with its crosswind against the limit, and its limit in wo
   await setWind(page, '27020G30KT');
   const end = (name: string) =>
     page
-      .getByRole('list', { name: 'Every end, best first' })
+      .getByRole('list', { name: 'Every runway, best first' })
       .getByRole('listitem')
       .filter({ has: page.getByRole('button', { name: `Use ${name}` }) });
   await end('19').waitFor();
-  expect(await read(end('19'))).toContain('Gust across 30, limit 24');
-  expect(await read(end('28'))).toContain('across 1/2 of 24');
+  expect(await read(end('19'))).toContain('Crosswind gust 30, limit 24');
+  expect(await read(end('28'))).toContain('crosswind 1/2 of 24');
   expect(await read(end('28'))).not.toContain(', limit');
   // From behind on 10: a tailwind of 30 kt × cos 4°; the steady wind alone is above the limit of 10.
-  await expect.poll(() => read(end('10'))).toContain('Tail 30, limit 10');
+  await expect.poll(() => read(end('10'))).toContain('Tailwind 30, limit 10');
 });

@@ -39,10 +39,10 @@ test('what was read and the answer are said as they change', async ({ open }) =>
   await setWind(page, '28012KT');
   await expect.poll(() => said(page)).toContain('From 280° true');
   expect(await answer(page).getAttribute('aria-live')).toBe('polite');
-  await expect.poll(() => read(answer(page))).toMatch(/^Best end\s*28/);
+  await expect.poll(() => read(answer(page))).toMatch(/^Best runway\s*28/);
   await entry(page).press('ControlOrMeta+a');
   await page.keyboard.type('01012KT');
-  await expect.poll(() => read(answer(page))).toMatch(/^Best end\s*01/);
+  await expect.poll(() => read(answer(page))).toMatch(/^Best runway\s*01/);
   await expect.poll(() => said(page)).toContain('From 010° true');
 });
 

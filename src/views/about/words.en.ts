@@ -3,13 +3,13 @@
 export const words = {
   title: 'About Lapstrip',
   close: 'Close',
-  what: 'A kneeboard for pilots who fly simulators: the wind in, the runway end out, the numbers and the steps at hand, also without a network.',
+  what: 'A kneeboard for pilots who fly simulators: the wind in, the runway out, the numbers and the steps at hand, also without a network.',
   cautionsTitle: 'Cautions',
   dataTitle: 'Where numbers come from',
   data: [
     'Magnetic variation: IGRF-12 until 2015, then the World Magnetic Models up to 2030, worked out here.',
     'Sun: suncalc, after Meeus, Astronomical Algorithms.',
-    'Choosing an end: FAA JO 7110.65, 3-5-1; ICAO Doc 8168; wind components after FAA-H-8083-25.',
+    'Choosing a runway: FAA JO 7110.65, 3-5-1; ICAO Doc 8168; wind components after FAA-H-8083-25.',
     'Every number that is underlined with dots opens its inputs, its formula and its source.',
   ],
   keptTitle: 'What is kept',

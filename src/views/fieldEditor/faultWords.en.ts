@@ -9,7 +9,7 @@ const sentences: Readonly<Record<FieldFault | TextFault | ValueFault, string>> =
   'toda-below-tora': 'TODA is less than TORA.',
   'asda-below-tora': 'ASDA is less than TORA.',
   'threshold-beyond-runway': 'the threshold lies beyond the far end.',
-  'end-unknown': 'an end is named that the field does not have.',
+  'end-unknown': 'a runway end is named that the field does not have.',
   'runway-unknown': 'a runway is named that the field does not have.',
   'node-twice': 'two points have one name.',
   'node-unknown': 'a stretch leads to a point that is not there.',

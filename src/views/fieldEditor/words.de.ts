@@ -76,7 +76,7 @@ export const words: Translated<typeof englishWords> = {
   surfaces: { asphalt: 'Asphalt', concrete: 'Beton', grass: 'Gras', gravel: 'Schotter' },
   lights: 'Randfeuer',
   lit: { yes: 'Befeuert', no: 'Unbefeuert' },
-  end: (designator) => `Ende ${designator}`,
+  end: (designator) => `Piste ${designator}`,
   designator: 'Nummer',
   displaced: 'Schwelle versetzt um, m',
   tora: 'TORA, m',
@@ -162,7 +162,7 @@ export const words: Translated<typeof englishWords> = {
 
   must: 'Vor dem Speichern nötig',
   gaps: 'Fehlt zum Rollen',
-  nothingMissing: 'Nichts fehlt: Von jedem Standplatz führt ein Weg zu jedem offenen Pistenende.',
+  nothingMissing: 'Nichts fehlt: Von jedem Standplatz führt ein Weg zu jeder offenen Piste.',
   keep: 'Speichern',
   save: 'Als Datei speichern',
   anew: 'Neu anfangen',

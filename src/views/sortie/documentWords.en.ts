@@ -23,7 +23,7 @@ export const faults: Record<string, string> = {
   'toda-below-tora': 'TODA is less than TORA',
   'asda-below-tora': 'ASDA is less than TORA',
   'threshold-beyond-runway': 'the threshold lies beyond the far end',
-  'end-unknown': 'the field has no such end',
+  'end-unknown': 'the field has no such runway end',
   'runway-unknown': 'the field has no such runway',
   'node-twice': 'two points have one name',
   'node-unknown': 'there is no such point',

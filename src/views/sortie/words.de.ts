@@ -45,7 +45,7 @@ export const words: Translated<typeof english> = {
   anyGust: 'jede',
   preference: 'Bevorzugte Pisten',
   preferenceHint: (ends) =>
-    `Der Platz bevorzugt ${ends}, um seinen Nachbarn Lärm zu ersparen: solange es trocken und klar ist, mit höchstens 15 kt quer und 5 kt von hinten, Böen eingeschlossen (ICAO Doc 8168).`,
+    `Der Platz bevorzugt ${ends}, um seinen Nachbarn Lärm zu ersparen: solange es trocken und klar ist, mit höchstens 15 kt Seitenwind und 5 kt Rückenwind, Böen eingeschlossen (ICAO Doc 8168).`,
   preferences: { wind: 'Wind entscheidet', follow: 'Bevorzugen' },
   limitBad: 'Eine Grenze ist eine Zahl von 0 bis 99.',
   aircraftLimit: (kt) => `Flugzeug: ${kt}`,

@@ -45,9 +45,9 @@ export const words = {
   asDry: 'as when dry',
   gustSpread: 'Gust above the wind, kt',
   anyGust: 'any',
-  preference: 'Preferred ends',
+  preference: 'Preferred runways',
   preferenceHint: (ends: string) =>
-    `The field prefers ${ends} to spare its neighbours the noise: while it is dry and clear, with no more than 15 kt across and 5 kt behind, gusts included (ICAO Doc 8168).`,
+    `The field prefers ${ends} to spare its neighbours the noise: while it is dry and clear, with no more than 15 kt of crosswind and 5 kt of tailwind, gusts included (ICAO Doc 8168).`,
   preferences: { wind: 'Wind decides', follow: 'Prefer them' },
   limitBad: 'A limit is a number from 0 to 99.',
   aircraftLimit: (kt: string) => `aircraft: ${kt}`,

@@ -163,7 +163,7 @@ export const words: Translated<typeof english> = {
   knots: 'kt',
   timed: 'Bremsen los',
   runBook: 'Startlauf, Handbuch',
-  available: (of) => `Rest von ${of}`,
+  available: (of) => `Reserve, TORA ${of}`,
   metres: (m) => `${m} m`,
   listEnd: 'Liste abgeschlossen',
   listLeads: (name) => `Zurück zu „${name}“`,

@@ -55,7 +55,7 @@ export function faultWords(fault: TaxiFault): string {
     case 'no-plan':
       return 'This field’s document draws no taxiways: no route, the numbers below stand.';
     case 'no-end':
-      return 'No end in use yet: choose one on Wind.';
+      return 'No runway selected yet: choose one on Wind.';
     case 'no-start':
       return 'Where are you? Tap your stand, or any point.';
     case 'no-stand':

@@ -92,7 +92,7 @@ export const words: Translated<typeof english> = {
   wholeRun: (hold, metres) => `${hold}: volle Länge, ${metres} m`,
   backtrack: (hold, metres, back) => `${hold}: volle Länge, ${metres} m, nach ${back} m Backtrack`,
   intersection: (hold, metres) => `${hold}: ab dort ${metres} m Startlaufstrecke`,
-  runNeeded: (needed, left) => `heute nötig ${needed} m: ${left} m übrig`,
+  runNeeded: (needed, left) => `heute nötig ${needed} m: Reserve ${left} m`,
   runShort: (needed, short) => `heute nötig ${needed} m: ${short} m zu wenig`,
   runUnknown: 'was heute nötig ist, ist nicht bekannt',
   taxiDistance: (metres) => `${metres} m Rollweg`,

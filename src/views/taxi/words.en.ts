@@ -89,7 +89,7 @@ export const words = {
   backtrack: (hold: string, metres: string, back: string) =>
     `${hold}: the whole run, ${metres} m, after a backtrack of ${back} m`,
   intersection: (hold: string, metres: string) => `${hold}: ${metres} m of run from there`,
-  runNeeded: (needed: string, left: string) => `today needs ${needed} m: ${left} m left over`,
+  runNeeded: (needed: string, left: string) => `today needs ${needed} m: margin ${left} m`,
   runShort: (needed: string, short: string) => `today needs ${needed} m: ${short} m short`,
   runUnknown: 'what today needs is not known',
   taxiDistance: (metres: string) => `${metres} m of taxi`,

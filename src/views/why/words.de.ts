@@ -233,7 +233,7 @@ const causes: Record<string, string> = {
 /** Titles of a runway end's figures that the frame's words lack. */
 const titles: Partial<Record<keyof EndFigures, string>> = {
   headingMagnetic: 'Pistenrichtung, missweisend',
-  left: 'Übrige Pistenlänge',
+  left: 'Reserve',
   spare: 'Wie weit der Wind noch drehen kann',
   tailwindWorst: 'Rückenwind',
 };

@@ -169,7 +169,7 @@ const sources: Record<string, string> = {
   field: 'The field’s document.',
   report: 'The report in use.',
   'turned-by-degrees':
-    'The wind turned a whole degree at a time, same strength and swing, until another end is best.',
+    'The wind turned a whole degree at a time, same strength and swing, until another runway is best.',
   'lift-equation': 'Lift at an angle of attack grows with speed²: speeds go with the root of mass.',
   '14-cfr-23-53': '14 CFR 23.53 as it was until 2017.',
   'equation-of-motion':
@@ -207,7 +207,7 @@ const causes: Record<string, string> = {
   'no-field': 'No field is chosen.',
   'no-aircraft': 'No aircraft is chosen.',
   'no-magnetic-model': 'No magnetic model covers the sortie’s date: 1900 to 2029.',
-  'not-firm': 'Only the best end in a wind with a direction has it.',
+  'not-firm': 'Only the best runway in a wind with a direction has it.',
   'never-changes': 'It stays best from every direction.',
   'no-limit-reached': 'No strength of this wind reaches a limit.',
   'no-low-sun': 'No low sun is ahead.',
@@ -219,7 +219,7 @@ const causes: Record<string, string> = {
   'no-direction': 'The wind has no direction.',
   'no-fuel': 'There is no fuel aboard.',
   'no-length-needed': 'What is needed is not known.',
-  'no-end': 'No end is in use.',
+  'no-end': 'No runway is selected.',
   'no-mark': 'No mark is set.',
   'mark-behind': 'The mark lies at or behind where the roll begins.',
   'mark-beyond-stop': 'The aircraft is faster there than it can be stopped from.',
@@ -233,7 +233,7 @@ const causes: Record<string, string> = {
 /** Titles of figures of a runway end, whose words the frame does without. */
 const titles: Partial<Record<keyof EndFigures, string>> = {
   headingMagnetic: 'Runway heading, magnetic',
-  left: 'Runway left over',
+  left: 'Margin',
   spare: 'How far the wind can turn',
   tailwindWorst: 'Tailwind',
 };

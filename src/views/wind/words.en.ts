@@ -39,7 +39,8 @@ function windWords(wind: Wind, trueDeg: number | null, magneticDeg: number | nul
   return `From ${both} ${speedWords(wind)}${swing}`;
 }
 
-const forPurpose = (purpose: Purpose) => (purpose === 'take-off' ? 'Best end' : 'Best to land on');
+const forPurpose = (purpose: Purpose) =>
+  purpose === 'take-off' ? 'Best runway' : 'Best for landing';
 
 export const words = {
   noRanking,
@@ -58,8 +59,8 @@ export const words = {
   setAndClose: 'Close',
   drop: 'Undo typing',
   use: (end: string) => `Use ${end}`,
-  inUse: (end: string) => `Using ${end}`,
-  usingOther: (using: string, best: string) => `Using ${using}, best ${best}`,
+  inUse: (end: string) => `Runway ${end}, selected`,
+  usingOther: (using: string, best: string) => `Selected ${using}, best ${best}`,
   none: 'None',
   old: 'Answer to the wind before',
   magnetic: (deg: string) => `${deg} mag`,
@@ -67,16 +68,16 @@ export const words = {
   knots: kt,
   ofLimit: (worst: string, limit: string) => `${worst} of ${limit} kt`,
   across: (side: 'right' | 'left' | 'none', gust: boolean) =>
-    `${side === 'none' ? 'Across' : `Across from the ${side}`}${gust ? ', gust' : ''}`,
-  acrossWorst: (gust: boolean) => (gust ? 'Across at worst, gust' : 'Across at worst'),
+    `${side === 'none' ? 'Crosswind' : `Crosswind from ${side}`}${gust ? ', gust' : ''}`,
+  acrossWorst: (gust: boolean) => (gust ? 'Crosswind at worst, gust' : 'Crosswind at worst'),
   tailWorst: (gust: boolean) => (gust ? 'Tailwind at worst, gust' : 'Tailwind at worst'),
-  firm: (left: string, right: string) => `Firm from ${left} to ${right}`,
-  firmLeft: (left: string) => `Firm back to ${left}`,
-  firmRight: (right: string) => `Firm round to ${right}`,
+  firm: (left: string, right: string) => `Best with wind ${left} to ${right}`,
+  firmLeft: (left: string) => `Best with wind backing to ${left}`,
+  firmRight: (right: string) => `Best with wind veering to ${right}`,
   toSpare: (deg: number) => `${deg}° to spare`,
   close: (deg: number) => `close: ${deg}°`,
-  firmAlways: 'From any direction',
-  firmAlwaysValue: 'same end',
+  firmAlways: 'Wind from any direction',
+  firmAlwaysValue: 'same runway',
   lightWind: 'Light wind: limits apply, the wind does not choose',
   anywhere: 'No direction: the longest run decides',
   upTo: {
@@ -87,13 +88,13 @@ export const words = {
   reachedAt: (speed: number, gust: number | null) =>
     gust === null ? `${speed} kt` : `${speed} gust ${gust} kt`,
   reason: {
-    'only-one-within-limits': 'The only end within the limits given',
+    'only-one-within-limits': 'The only one within the limits given',
     'within-limits': 'Within the limits given; the next is not',
     preferred: 'Preferred by the field',
-    'calm-wind-end': 'The field’s end for light wind',
+    'calm-wind-end': 'The field’s runway for light wind',
     'most-headwind': 'Most headwind',
     'least-crosswind-share': 'Least of the crosswind limit used',
-    'most-runway-left': 'Most runway left',
+    'most-runway-left': 'Largest margin',
     'shortest-taxi': 'Shortest taxi',
     'fails-least': 'Fails by least',
     'longest-runway': 'Longest runway',
@@ -112,7 +113,7 @@ export const words = {
   chooseField: 'Field',
   chooseAircraft: 'Aircraft',
   someUnread: 'Some of it could not be read; it is marked.',
-  leftOver: (m: string) => `${m} m left`,
+  leftOver: (m: string) => `Margin ${m} m`,
   metres: (value: string) => `${value} m`,
   pad: {
     erase: 'Erase',

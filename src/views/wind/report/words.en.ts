@@ -97,9 +97,9 @@ export const words = {
     in: (what: string, minutes: number) => `${what} in ${minutes} min`,
     steady: (minutes: number) => `Steady over ${minutes} min`,
     holds: (end: string, time: string) => `${end} holds past ${time} at this rate`,
-    none: (time: string) => `no end within limits past ${time}, at this rate`,
+    none: (time: string) => `no runway within limits past ${time}, at this rate`,
     changes: (end: string, time: string) => `${end} better from about ${time}, at this rate`,
-    breaks: (time: string) => `no end within limits from about ${time}, at this rate`,
+    breaks: (time: string) => `no runway within limits from about ${time}, at this rate`,
     basis: (count: number) => `From ${count} winds, carried on in a straight line: no forecast.`,
   },
 } as const;

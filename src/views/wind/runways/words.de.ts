@@ -92,7 +92,7 @@ function problem({ code, values = {} }: Problem): string | null {
 
 export const words: Translated<typeof english> = {
   useShort: 'Nehmen',
-  usingShort: 'Benutzt',
+  usingShort: 'Gewählt',
   bigCard: 'Großbild',
   problem,
   noBest: {
@@ -141,10 +141,10 @@ export const words: Translated<typeof english> = {
   holdShort: 'Halten nach, m',
   holdShortBad: 'Eine Länge von 1 bis 9999 m.',
   holdShortNone: 'ganze Länge',
-  head: (value) => `vorn ${value}`,
-  tail: (value) => `hinten ${value}`,
-  worstTail: (value) => `hinten bis ${value}`,
-  acrossBar: (steady, worst, limit) => `quer ${steady}/${worst} von ${limit}`,
+  head: (value) => `Gegenwind ${value}`,
+  tail: (value) => `Rückenwind ${value}`,
+  worstTail: (value) => `Rückenwind bis ${value}`,
+  acrossBar: (steady, worst, limit) => `Seitenwind ${steady}/${worst} von ${limit}`,
   acrossBarSpoken: (steady, worst, limit) =>
     `Seitenwind im Mittel ${steady} Knoten, höchstens ${worst}, Grenze ${limit}`,
   endsTitle: 'Alle Pisten, die beste zuerst',

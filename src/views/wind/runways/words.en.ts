@@ -7,7 +7,7 @@ const noBest: Record<NoBest, string> = {
   'speed-not-known': 'No speed was reported: a direction alone does not choose a runway.',
   'speed-unbounded':
     'The speed is only known to be above a number: nothing can be called within limits.',
-  'none-within-limits': 'No end is within the limits given.',
+  'none-within-limits': 'No runway is within the limits given.',
 };
 
 /** Why no length is enough. */
@@ -28,16 +28,16 @@ const noLength: Readonly<Record<(Shortfall & { code: 'no-length' })['because'], 
 
 function shortfall(fall: Shortfall): string {
   const worst = (what: string, gust: boolean, worstKt: number, limitKt: number) =>
-    `${gust ? `Gust ${what}` : what} ${againstLimit(worstKt, limitKt)}, limit ${wholeNumber(limitKt)}`;
+    `${what}${gust ? ' gust' : ''} ${againstLimit(worstKt, limitKt)}, limit ${wholeNumber(limitKt)}`;
   switch (fall.code) {
     case 'closed':
       return `Closed: ${fall.why}`;
     case 'not-for-purpose':
       return fall.purpose === 'take-off' ? 'Not for take-off' : 'Not for landing';
     case 'crosswind':
-      return capital(worst('across', fall.gust, fall.worstKt, fall.limitKt));
+      return worst('Crosswind', fall.gust, fall.worstKt, fall.limitKt);
     case 'tailwind':
-      return capital(worst('tail', fall.gust, fall.worstKt, fall.limitKt));
+      return worst('Tailwind', fall.gust, fall.worstKt, fall.limitKt);
     case 'length':
       return `${fall.of.toUpperCase()}: needs ${wholeNumber(fall.neededM)} m, has ${wholeNumber(fall.availableM)} m`;
     case 'no-length':
@@ -46,8 +46,8 @@ function shortfall(fall: Shortfall): string {
       return `Tyres: lift-off at ${wholeNumber(fall.groundKt)} kt over ground, limit ${wholeNumber(fall.limitKt)}`;
     case 'go-on':
       return fall.lowestKt === null
-        ? 'Too short to go on with an engine out'
-        : `Engine out: go on from ${wholeNumber(fall.lowestKt)} kt, stop up to ${wholeNumber(fall.stopKt)}`;
+        ? 'Too short to continue on one engine'
+        : `Engine out: min go speed ${wholeNumber(fall.lowestKt)} kt, max abort speed ${wholeNumber(fall.stopKt)}`;
     case 'closed-by-report':
       return 'Closed, by the report';
     case 'closed-today':
@@ -67,8 +67,6 @@ function leastFailing([end]: readonly RankedEnd[]): string {
     ? ''
     : `Fails by least: ${end.designator}. ${end.shortfalls.map(shortfall).join('. ')}.`;
 }
-
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** What cannot be used of a text, or was used in part; an entry that is not complete yet is none of it. */
 function problem({ code, values = {} }: Problem): string | null {
@@ -100,7 +98,7 @@ function problem({ code, values = {} }: Problem): string | null {
 
 export const words = {
   useShort: 'Use',
-  usingShort: 'Using',
+  usingShort: 'Selected',
   bigCard: 'Big card',
   problem,
   noBest,
@@ -119,8 +117,8 @@ export const words = {
   openEnd: (end: string) => `opens runway ${end}: its numbers, and the rule that sets it apart`,
   figures: {
     headwind: 'Headwind, steady',
-    crosswind: 'Across, steady; from the right positive',
-    crosswindWorst: 'Across at worst',
+    crosswind: 'Crosswind, steady; from right positive',
+    crosswindWorst: 'Crosswind at worst',
     tailwindWorst: 'Tailwind at worst',
     headingMagnetic: 'Heading, magnetic',
     available: 'Available',
@@ -142,14 +140,14 @@ export const words = {
   holdShort: 'Hold short after, m',
   holdShortBad: 'A length from 1 to 9999 m.',
   holdShortNone: 'whole length',
-  head: (value: string) => `head ${value}`,
-  tail: (value: string) => `tail ${value}`,
-  worstTail: (value: string) => `tail ${value} at worst`,
+  head: (value: string) => `headwind ${value}`,
+  tail: (value: string) => `tailwind ${value}`,
+  worstTail: (value: string) => `tailwind ${value} at worst`,
   acrossBar: (steady: string, worst: string, limit: string) =>
-    `across ${steady}/${worst} of ${limit}`,
+    `crosswind ${steady}/${worst} of ${limit}`,
   acrossBarSpoken: (steady: string, worst: string, limit: string) =>
     `Crosswind ${steady} knots steady, ${worst} at worst, limit ${limit}`,
-  endsTitle: 'Every end, best first',
+  endsTitle: 'Every runway, best first',
   history: 'Winds entered',
   dial: {
     letters: { n: 'N', e: 'E', s: 'S', w: 'W' },
@@ -158,8 +156,8 @@ export const words = {
     wind: (text: string) => `Dial. ${text}.`,
     best: (arcs: string) => `Runway ring: ${arcs}.`,
     arc: (end: string, from: string, to: string) => `${end} best from ${from} to ${to} true`,
-    arcNone: (from: string, to: string) => `no end within limits from ${from} to ${to} true`,
+    arcNone: (from: string, to: string) => `no runway within limits from ${from} to ${to} true`,
     always: (end: string) => `${end} best from every direction`,
-    alwaysNone: 'no end within limits from any direction',
+    alwaysNone: 'no runway within limits from any direction',
   },
 } as const;
