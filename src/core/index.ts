@@ -38,7 +38,14 @@ export * from './runway';
 export { sameData, sameDocument } from './same';
 export * from './sortie';
 export * from './taxi';
-export { KT_PER_MPS, RADIANS_PER_DEGREE, type Unit } from './units';
+export {
+  HPA_PER_INHG,
+  KG_PER_LB,
+  KT_PER_MPS,
+  M_PER_FT,
+  RADIANS_PER_DEGREE,
+  type Unit,
+} from './units';
 export * from './weather';
 export * from './writing';
 /** Loads what works out magnetic variation, and the tables for a date; rejects with RangeError outside 1900 to 2030. */

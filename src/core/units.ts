@@ -3,7 +3,7 @@
  *
  * Quantities carry their unit in their name (`headwindKt`, `lengthM`), and the code uses one unit
  * per kind of quantity: kt, m for runways, ft for altitude, hPa, °C, kg. Everything else is
- * converted on the way in, and back on display.
+ * converted on the way in, and back on display (`parts/units.ts`).
  */
 
 /** Units a figure can be given in. */
@@ -33,6 +33,9 @@ export const M_PER_FT = 0.3048;
 
 /** Hectopascals in one inch of mercury, by the conventional value 33.8639. ICAO Annex 5. */
 export const HPA_PER_INHG = 33.8639;
+
+/** Kilograms in one pound. International Yard and Pound Agreement, 1959; ICAO Annex 5. */
+export const KG_PER_LB = 0.45359237;
 
 /** Standard acceleration of free fall, m/s². ICAO Doc 7488, table A. */
 export const GRAVITY = 9.80665;

@@ -1,5 +1,6 @@
 /**
- * What belongs to the device rather than to a sortie: the theme, and that the caution was read.
+ * What belongs to the device rather than to a sortie: the theme, the units, and that the caution was
+ * read.
  *
  * In localStorage, because the first frame needs it and losing it costs nothing.
  */
@@ -40,6 +41,20 @@ export const brightNight = signal(stored('brightNight') === 'yes');
 /** Which way the taxi plan is turned: north up, or the route ahead up. */
 export const planUp = signal<'north' | 'way'>(stored('planUp') === 'way' ? 'way' : 'north');
 
+/** The units that lengths on the ground, pressures and masses are shown and typed in. */
+export type LengthUnit = 'm' | 'ft';
+export type PressureUnit = 'hPa' | 'inHg';
+export type MassUnit = 'kg' | 'lb';
+
+export const lengthUnit = signal<LengthUnit>(stored('lengthUnit') === 'ft' ? 'ft' : 'm');
+export const pressureUnit = signal<PressureUnit>(
+  stored('pressureUnit') === 'inHg' ? 'inHg' : 'hPa',
+);
+export const massUnit = signal<MassUnit>(stored('massUnit') === 'lb' ? 'lb' : 'kg');
+
+/** Whether the time on the device's own clock stands beside UTC. */
+export const localTime = signal(stored('localTime') === 'yes');
+
 /** Whether the caution was read on this device. */
 export const cautionRead = signal(stored('cautionRead') === 'yes');
 
@@ -59,6 +74,10 @@ export function applyPreferences(): void {
     store('theme', theme.value);
     store('brightNight', brightNight.value ? 'yes' : 'no');
     store('planUp', planUp.value);
+    store('lengthUnit', lengthUnit.value);
+    store('pressureUnit', pressureUnit.value);
+    store('massUnit', massUnit.value);
+    store('localTime', localTime.value ? 'yes' : 'no');
     store('cautionRead', cautionRead.value ? 'yes' : 'no');
   });
 }

@@ -1,5 +1,6 @@
 /** How numbers are written, the same on every screen. */
 
+import { localTime } from '../device/preferences';
 import { dateWords, point } from './formatWords';
 
 /** Between thousands, and between a number and its unit: it never breaks. */
@@ -44,6 +45,17 @@ export function againstLimit(value: number, limit: number): string {
 export function zulu(ms: number): string {
   return `${new Date(ms).toISOString().slice(11, 16).replace(':', '')}Z`;
 }
+
+/** Time of day on the device's own clock: `2050`, with the letter that says it is local. */
+export function localClock(ms: number): string {
+  const date = new Date(ms);
+  const two = (of: number) => String(of).padStart(2, '0');
+  return `${two(date.getHours())}${two(date.getMinutes())}L`;
+}
+
+/** Time of day in UTC, with local time beside it if the pilot wants it: `1850Z 2050L`. */
+export const timeOfDay = (ms: number): string =>
+  localTime.value ? `${zulu(ms)}${NO_BREAK_SPACE}${localClock(ms)}` : zulu(ms);
 
 /** UTC date: `5 Apr 1987`. */
 export function utcDate(ms: number): string {

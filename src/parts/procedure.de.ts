@@ -1,7 +1,7 @@
 /** The words for phases, moments and the speeds of the roll and the climb, in German. */
 
-import { wholeNumber } from './format';
 import type * as english from './procedure.en';
+import { lengthDigits, unitFor } from './units';
 
 export const phaseWords: typeof english.phaseWords = {
   ramp: 'Vorfeld',
@@ -24,7 +24,7 @@ export const momentWords: typeof english.momentWords = {
 
 /** Speeds of the roll; the mark is named by its distance, m. */
 export const rungWords: typeof english.rungWords = {
-  mark: (m) => `An der ${wholeNumber(m)}-m-Marke`,
+  mark: (m) => `An der ${lengthDigits(m)}-${unitFor('m')}-Marke`,
   'last-stop': () => 'Abbruch möglich bis',
   rotate: () => 'Rotieren',
   'lift-off': () => 'Abheben',

@@ -4,7 +4,7 @@
  */
 
 import type { ClimbRung, Moment, Phase, Rung } from '../core';
-import { wholeNumber } from './format';
+import { length } from './units';
 
 /** The phases of a sortie. */
 export const phaseWords: Record<Phase, string> = {
@@ -29,7 +29,7 @@ export const momentWords: Record<Moment, string> = {
 
 /** A speed of the roll; the mark by its distance along it, m. */
 export const rungWords: Record<Rung['what'], (markM: number) => string> = {
-  mark: (m) => `At the ${wholeNumber(m)} m mark`,
+  mark: (m) => `At the ${length(m)} mark`,
   'last-stop': () => 'Last speed to stop from',
   rotate: () => 'Rotate',
   'lift-off': () => 'Lifts off',

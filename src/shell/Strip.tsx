@@ -7,8 +7,9 @@ import { day, sortie, sortieMinute } from '../board/board';
 import { wallMs } from '../board/flight/time';
 import { openPlace, openSheet, openTyping } from '../board/places';
 import type { EnteredWind } from '../core';
+import { localTime } from '../device/preferences';
 import { ageText } from '../parts/age';
-import { direction, utcDate, wholeNumber, zulu } from '../parts/format';
+import { direction, localClock, utcDate, wholeNumber, zulu } from '../parts/format';
 import styles from './Strip.module.css';
 import { wrongKey } from './views';
 import { words } from './words';
@@ -51,6 +52,7 @@ export function Strip(): JSX.Element {
             <span class={styles.code}>{field?.code} </span>
             <span class={styles.today}>
               {sortie.value.clock?.rate === 0 ? words.strip.paused : <Today />}
+              {localTime.value && ` ${localClock(sortieMinute.value)}`}
             </span>
           </>
         }

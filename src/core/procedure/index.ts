@@ -15,6 +15,7 @@ export {
   type LiveName,
   piecesOf,
   roundedLive,
+  type TextPiece,
 } from './facts';
 export { type PlacedFault, placedFault } from './faultPlace';
 export type { ProcedureFault } from './faults';

@@ -1,6 +1,7 @@
 /** Lengths to one scale, as they lie along the runway from where its length counts. */
 
 import type { JSX } from 'preact';
+import { inShown } from '../units';
 import styles from './LengthBars.module.css';
 
 /** A length compared with what is available. */
@@ -21,17 +22,18 @@ export interface LengthBar {
 const WIDTH = 1000;
 const HEIGHT = 30;
 
-/** The spacing of the marks, m: the smallest that gives at most ten. */
-const STEPS_M = [50, 100, 250, 500, 1000, 2000] as const;
+/** The spacing of the marks, in the unit they are in: the smallest that gives at most ten. */
+const STEPS = [50, 100, 250, 500, 1000, 2000, 5000] as const;
 
-const stepFor = (mostM: number): number => STEPS_M.find((step) => mostM / step <= 10) ?? 5000;
+const stepFor = (most: number): number => STEPS.find((step) => most / step <= 10) ?? 10_000;
 
 /** Bars below each other to one scale: planned solid, expected a notch, available a post. */
 export function LengthBars({ bars }: { bars: readonly LengthBar[] }): JSX.Element {
   const mostM = Math.max(1, ...bars.flatMap(({ toM, availableM }) => [toM, availableM])) * 1.02;
   const x = (m: number) => (Math.max(0, m) / mostM) * WIDTH;
-  const step = stepFor(mostM);
-  const marks = Array.from({ length: Math.floor(mostM / step) + 1 }, (_, i) => i * step);
+  const most = inShown(mostM, 'm');
+  const step = stepFor(most);
+  const marks = Array.from({ length: Math.floor(most / step) + 1 }, (_, i) => i * step);
   return (
     <div class={styles.bars}>
       {bars.map((bar) => (
@@ -69,9 +71,9 @@ export function LengthBars({ bars }: { bars: readonly LengthBar[] }): JSX.Elemen
         </div>
       ))}
       <div class={styles.scale} aria-hidden="true">
-        {marks.map((m) => (
-          <span key={m} style={{ left: `${(100 * m) / mostM}%` }}>
-            {m}
+        {marks.map((mark) => (
+          <span key={mark} style={{ left: `${(100 * mark) / most}%` }}>
+            {mark}
           </span>
         ))}
       </div>

@@ -1,15 +1,8 @@
 /** A step's text with its live numbers filled in, to read or to say. */
 
-import {
-  type Facts,
-  isLiveName,
-  LIVE,
-  type LiveName,
-  piecesOf,
-  roundedLive,
-  type Wind,
-} from '../../core';
+import { type Facts, isLiveName, LIVE, type LiveName, type Wind } from '../../core';
 import { direction, NO_BREAK_SPACE, wholeNumber } from '../format';
+import { liveDigits, liveValue, piecesInUnits } from '../live';
 import { saidDigits, saidDirection, saidRunway } from '../radio/spelling';
 import { words } from './words';
 
@@ -28,7 +21,7 @@ export const saidText = (text: string, from: LiveFrom): string =>
   filled(text, (name) => said(name, from));
 
 const filled = (text: string, fill: (name: LiveName) => string) =>
-  piecesOf(text)
+  piecesInUnits(text)
     .map((piece) =>
       typeof piece === 'string' ? piece : isLiveName(piece.live) ? fill(piece.live) : '',
     )
@@ -39,8 +32,7 @@ export function readNumber(name: LiveName, from: LiveFrom): string {
   if (name === 'wind') return readWindShort(from.wind);
   const value = from.facts?.[name] ?? null;
   if (value === null) return name === 'callsign' ? words.yourCallsign : words.unknown;
-  if (typeof value !== 'number') return String(value);
-  return LIVE[name].form === 'heading' ? direction(value) : wholeNumber(roundedLive(name, value));
+  return typeof value === 'boolean' ? String(value) : liveValue(name, value);
 }
 
 function said(name: LiveName, from: LiveFrom): string {
@@ -50,7 +42,7 @@ function said(name: LiveName, from: LiveFrom): string {
   if (name === 'wind') return windShort(from.wind, 'gust');
   if (typeof value !== 'number') return readNumber(name, from);
   if (LIVE[name].form === 'heading') return saidDirection(value);
-  return saidDigits(roundedLive(name, value));
+  return saidDigits(liveDigits(name, value));
 }
 
 /** A wind in a few characters: `270° 12 gust 20`; a dash if there is none. */

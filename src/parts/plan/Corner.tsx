@@ -1,6 +1,7 @@
 /** In the plan's corners: north, the wind, and the scale. */
 
 import type { JSX } from 'preact';
+import { fromShown, length } from '../units';
 import type { PlanWords } from './Plan';
 import styles from './plan.module.css';
 import { type Pixel, type Size, scaleM } from './projection';
@@ -27,8 +28,9 @@ export function PlanCorner({
   windFromDeg,
   words,
 }: CornerProps): JSX.Element {
-  const lengthM = scaleM(pxPerM, SCALE_PX);
-  const length = lengthM * pxPerM;
+  // A round number of the unit that lengths are shown in.
+  const unitM = fromShown(1, 'm');
+  const scaleLengthM = scaleM(pxPerM * unitM, SCALE_PX) * unitM;
   const y = size.height - 8;
   return (
     <>
@@ -45,9 +47,9 @@ export function PlanCorner({
           <path class={styles.wind} d="M-4 26V-6H-11L0 -28L11 -6H4V26Z" />
         </g>
       )}
-      <path class={styles.scale} d={`M8 ${y - 8}V${y}H${8 + length}V${y - 8}`} />
+      <path class={styles.scale} d={`M8 ${y - 8}V${y}H${8 + scaleLengthM * pxPerM}V${y - 8}`} />
       <text class={styles.scaleText} x={12} y={y - 7}>
-        {words.metres(lengthM)}
+        {length(scaleLengthM)}
       </text>
     </>
   );

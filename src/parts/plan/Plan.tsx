@@ -63,7 +63,6 @@ export interface PlanWords {
   readonly north: string;
   readonly ahead: (runway: string) => string;
   readonly hold: (name: string) => string;
-  readonly metres: (m: number) => string;
   readonly whole: string;
 }
 

@@ -6,6 +6,7 @@ import { withinSentence } from '../../board/language';
 import { pageLanguage } from '../../device/pageLanguage';
 import { wholeNumber } from '../../parts/format';
 import { durationWords, holdWords, passingWords, turnWords } from '../../parts/pace';
+import { length } from '../../parts/units';
 import styles from './Card.module.css';
 import { endWords, windWords } from './edges';
 import type { Face } from './face';
@@ -32,7 +33,7 @@ export function paceLines(): readonly string[] {
     ...(takes?.elapsedS != null && takes.expectedS !== null
       ? [words.soFar(durationWords(takes.elapsedS), durationWords(takes.expectedS))]
       : at !== null && takes?.leftS != null
-        ? [words.takes(wholeNumber(at.leftM), durationWords(takes.leftS))]
+        ? [words.takes(length(at.leftM), durationWords(takes.leftS))]
         : []),
   ];
 }

@@ -86,7 +86,7 @@ export const words: Translated<typeof english> = {
   measured: (kt) => `${kt} kt`,
   over: (kt) => `über ${kt} kt`,
   soFar: (elapsed, expected) => `${elapsed} vergangen, ${expected} erwartet`,
-  takes: (metres, time) => `${metres} m, ${time}`,
+  takes: (length, time) => `${length}, ${time}`,
   noRoute: 'Kein Weg bekannt: unter „Rollen“ den Standort angeben.',
   noAnswer: 'Kein Wind, der sich beurteilen lässt. Unter „Wind“ eingeben.',
   noBest: 'Keine Piste liegt innerhalb der angegebenen Grenzen.',

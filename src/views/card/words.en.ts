@@ -83,7 +83,7 @@ export const words = {
   measured: (kt: string) => `${kt} kt`,
   over: (kt: string) => `over ${kt} kt`,
   soFar: (elapsed: string, expected: string) => `${elapsed} gone, ${expected} expected`,
-  takes: (metres: string, time: string) => `${metres} m, ${time}`,
+  takes: (length: string, time: string) => `${length}, ${time}`,
   noRoute: 'No route is known: say in Taxi where you are.',
   noAnswer: 'No wind that can be judged. Type it in Wind.',
   noBest: 'No runway is within the limits given.',

@@ -17,6 +17,7 @@ import { Pick } from '../../parts/field/Pick';
 import { NO_BREAK_SPACE } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { stepWords } from '../../parts/stepTextWords';
+import { unitFor } from '../../parts/units';
 import styles from './Editor.module.css';
 import { liveNow, writtenLang } from './said';
 import { words } from './words';
@@ -104,7 +105,7 @@ function withUnit(name: LiveName): string {
   const kind = LIVE[name];
   const value = liveNow(name);
   if (!('unit' in kind) || value === words.unknown || kind.form === 'heading') return value;
-  return `${value}${NO_BREAK_SPACE}${UNITS[kind.unit] ?? kind.unit}`;
+  return `${value}${NO_BREAK_SPACE}${UNITS[kind.unit] ?? unitFor(kind.unit)}`;
 }
 
 /** An item and a response must not be empty; an empty note or call is left out. */

@@ -3,7 +3,7 @@
 import type { JSX } from 'preact';
 import { takeUpWriting, versions, writing, written } from '../../board/writing/procedure';
 import { type Procedure, sameDocument, withoutEmptyPhases } from '../../core';
-import { utcDate, zulu } from '../../parts/format';
+import { timeOfDay, utcDate } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import styles from './Editor.module.css';
 import { spokenOfEdit } from './state';
@@ -33,7 +33,7 @@ export function Versions(): JSX.Element {
 
 function keptOn(keptAt: string): string {
   const ms = Date.parse(keptAt);
-  return words.keptOn(utcDate(ms), zulu(ms));
+  return words.keptOn(utcDate(ms), timeOfDay(ms));
 }
 
 /** What counts in comparing two versions: neither their numbers nor, for the original, the name. */

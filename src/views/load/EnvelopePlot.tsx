@@ -6,7 +6,8 @@ import type { JSX } from 'preact';
 import { ask } from '../../board/places';
 import type { Balance, Envelope, Figure, LoadSheet } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
-import { decimal, wholeNumber } from '../../parts/format';
+import { decimal, NO_BREAK_SPACE, wholeNumber } from '../../parts/format';
+import { inShown, mass, unitFor } from '../../parts/units';
 import styles from './LoadSheet.module.css';
 import { frameOf, type PlotFrame } from './plotFrame';
 import { exceededText } from './told';
@@ -14,6 +15,9 @@ import { words } from './words';
 
 /** Millimetres: the precision of a centre of gravity. */
 const ARM_DECIMALS = 3;
+
+/** An arm is from the aircraft's document, and stays in its metres. */
+const arm = (m: number): string => `${decimal(m, ARM_DECIMALS)}${NO_BREAK_SPACE}m`;
 
 interface EnvelopeProps {
   readonly sheet: LoadSheet;
@@ -41,7 +45,7 @@ export function EnvelopePlot({ sheet, envelope }: EnvelopeProps): JSX.Element {
         <ArmLine name={words.takeoff} mark="take-off" figure={takeoffArmM} />
         <ArmLine name={words.landing} mark="landing" figure={landingArmM} />
       </dl>
-      <p class={styles.hint}>{words.aftOfDatum}</p>
+      <p class={styles.hint}>{words.aftOfDatum(unitFor('kg'))}</p>
     </>
   );
 }
@@ -66,7 +70,7 @@ function ArmLine({ name, mark, figure }: ArmLineProps) {
           <span class={styles.hint}>{words.because[figure.because]}</span>
         ) : (
           <Asked hint={words.ask} onAsk={() => ask(name, figure)}>
-            {words.metres(decimal(figure.value, ARM_DECIMALS))}
+            {arm(figure.value)}
           </Asked>
         )}
       </dd>
@@ -89,6 +93,9 @@ function Mark({ of, x, y }: MarkProps) {
   );
 }
 
+/** An arm, and its mass in the unit the plot is in, so that its lines stand at round numbers. */
+const shown = ([armM, massKg]: Balance): Balance => [armM, inShown(massKg, 'kg')];
+
 interface PlotProps {
   readonly envelope: Envelope;
   readonly burn: readonly Balance[];
@@ -96,13 +103,15 @@ interface PlotProps {
 }
 
 function Plot({ envelope, burn, says }: PlotProps) {
-  const frame = frameOf([...envelope, ...burn]);
+  const frame = frameOf([...envelope, ...burn].map(shown));
   const path = (points: readonly Balance[]) =>
-    points.map(([armM, massKg]) => `${frame.x(armM)},${frame.y(massKg)}`).join(' ');
-  const takeoff = burn[0];
-  const landing = burn.at(-1);
+    points
+      .map(shown)
+      .map(([armM, mass]) => `${frame.x(armM)},${frame.y(mass)}`)
+      .join(' ');
+  const [takeoff, landing] = [burn[0], burn.at(-1)];
   const point = (at: Balance | undefined) =>
-    at === undefined ? '' : words.point(decimal(at[0], ARM_DECIMALS), wholeNumber(at[1]));
+    at === undefined ? '' : words.point(arm(at[0]), mass(at[1]));
   return (
     <svg
       class={styles.plot}
@@ -113,21 +122,31 @@ function Plot({ envelope, burn, says }: PlotProps) {
       <Axes frame={frame} />
       <polygon class={styles.envelope} points={path(envelope)} />
       <polyline class={styles.burn} points={path(burn)} />
-      {landing && <Mark of="landing" x={frame.x(landing[0])} y={frame.y(landing[1])} />}
-      {takeoff && <Mark of="take-off" x={frame.x(takeoff[0])} y={frame.y(takeoff[1])} />}
+      {landing && <PlacedMark of="landing" at={shown(landing)} frame={frame} />}
+      {takeoff && <PlacedMark of="take-off" at={shown(takeoff)} frame={frame} />}
     </svg>
   );
 }
+
+interface PlacedMarkProps {
+  readonly of: MarkProps['of'];
+  readonly at: Balance;
+  readonly frame: PlotFrame;
+}
+
+const PlacedMark = ({ of, at: [armM, mass], frame }: PlacedMarkProps) => (
+  <Mark of={of} x={frame.x(armM)} y={frame.y(mass)} />
+);
 
 function Axes({ frame }: { frame: PlotFrame }) {
   const { left, top, right, bottom, arms, masses } = frame;
   return (
     <>
-      {masses.map((kg) => (
-        <g key={kg}>
-          <line class={styles.grid} x1={left} x2={right} y1={frame.y(kg)} y2={frame.y(kg)} />
-          <text class={styles.tick} x={left - 8} y={frame.y(kg) + 6} text-anchor="end">
-            {wholeNumber(kg)}
+      {masses.map((mass) => (
+        <g key={mass}>
+          <line class={styles.grid} x1={left} x2={right} y1={frame.y(mass)} y2={frame.y(mass)} />
+          <text class={styles.tick} x={left - 8} y={frame.y(mass) + 6} text-anchor="end">
+            {wholeNumber(mass)}
           </text>
         </g>
       ))}

@@ -2,8 +2,9 @@
 
 import type { JSX } from 'preact';
 import type { Exceeded, Loading } from '../../core';
-import { NumberField } from '../../parts/field/NumberField';
+import { QuantityField } from '../../parts/field/QuantityField';
 import { wholeNumber } from '../../parts/format';
+import { fromShown, inShown, mass } from '../../parts/units';
 import styles from './LoadSheet.module.css';
 import { exceededText } from './told';
 import { words } from './words';
@@ -11,8 +12,8 @@ import { words } from './words';
 /** Typed masses are accepted up to here, even if no tank holds them: the sheet says so. */
 export const MOST_KG = 99_999;
 
-/** Steps of the slider, kg: the smallest that needs no more than this many of them. */
-const STEPS_KG = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000];
+/** Steps of the slider, in the unit it shows: the smallest that needs no more than this many of them. */
+const STEPS = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000];
 const MOST_STEPS = 128;
 
 /** What the sheet says beside the fuel. */
@@ -34,7 +35,9 @@ interface FuelProps {
 /** The slider and the input for fuel, with what the tanks hold. */
 export function Fuel({ fuel, fuelKg, exceeded, onMove, onChange }: FuelProps): JSX.Element {
   const { maxKg, landingKg, densityKgPerL } = fuel;
-  const step = STEPS_KG.find((stepKg) => stepKg * MOST_STEPS >= maxKg) ?? 5000;
+  const most = inShown(maxKg, 'kg');
+  const step = STEPS.find((one) => one * MOST_STEPS >= most) ?? 5000;
+  const typedKg = (input: HTMLInputElement) => fromShown(input.valueAsNumber, 'kg');
   const wrong = exceeded.find(({ code }) => OF_FUEL.has(code));
   return (
     <>
@@ -42,21 +45,22 @@ export function Fuel({ fuel, fuelKg, exceeded, onMove, onChange }: FuelProps): J
         class={styles.slider}
         type="range"
         aria-label={words.fuel}
-        aria-valuetext={words.kg(wholeNumber(fuelKg))}
+        aria-valuetext={mass(fuelKg)}
         min={0}
-        max={maxKg}
+        max={most}
         step={step}
-        value={fuelKg}
-        onInput={(event) => onMove(event.currentTarget.valueAsNumber)}
-        onChange={(event) => onChange(event.currentTarget.valueAsNumber)}
+        value={inShown(fuelKg, 'kg')}
+        onInput={(event) => onMove(typedKg(event.currentTarget))}
+        onChange={(event) => onChange(typedKg(event.currentTarget))}
       />
       <div class={styles.typed}>
-        <NumberField
-          name={words.fuelKg}
+        <QuantityField
+          unit="kg"
+          name={words.fuelIn}
           value={fuelKg}
           least={0}
           most={MOST_KG}
-          bad={words.numberBad}
+          bad={words.massBad}
           hint={words.empty}
           onChange={(kg) => onChange(kg ?? 0)}
         />
@@ -65,7 +69,7 @@ export function Fuel({ fuel, fuelKg, exceeded, onMove, onChange }: FuelProps): J
         )}
       </div>
       {wrong === undefined ? (
-        <p class={styles.hint}>{words.tanks(wholeNumber(maxKg), wholeNumber(landingKg))}</p>
+        <p class={styles.hint}>{words.tanks(mass(maxKg, 'down'), mass(landingKg, 'up'))}</p>
       ) : (
         <p class={styles.bad}>{exceededText(wrong, []).drawn}</p>
       )}

@@ -11,7 +11,8 @@ import {
   type LoadSheet,
 } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
-import { decimal, wholeNumber } from '../../parts/format';
+import { decimal } from '../../parts/format';
+import { massDigits, unitFor } from '../../parts/units';
 import styles from './LoadSheet.module.css';
 import { named } from './told';
 import { words } from './words';
@@ -32,7 +33,7 @@ export function Items({ aircraft, loading, load, sheet }: ItemsProps): JSX.Eleme
       <thead>
         <tr>
           <th scope="col">{words.item}</th>
-          <th scope="col">{words.mass}</th>
+          <th scope="col">{unitFor('kg')}</th>
           {hasArms && <th scope="col">{words.arm}</th>}
         </tr>
       </thead>
@@ -72,7 +73,7 @@ function Item({ name, kg, armM }: ItemProps) {
   return (
     <tr>
       <th scope="row">{name}</th>
-      <td>{wholeNumber(kg)}</td>
+      <td>{massDigits(kg)}</td>
       {armM !== undefined && <td>{decimal(armM, 2)}</td>}
     </tr>
   );
@@ -94,7 +95,7 @@ function Total({ name, mass, arm, hasArms }: TotalProps) {
           words.because[mass.because]
         ) : (
           <Asked hint={words.ask} onAsk={() => ask(name, mass)}>
-            {wholeNumber(mass.value)}
+            {massDigits(mass.value)}
           </Asked>
         )}
       </td>

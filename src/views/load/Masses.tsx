@@ -4,8 +4,9 @@ import type { JSX } from 'preact';
 import { ask } from '../../board/places';
 import type { Aircraft, Figure, LoadSheet } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
-import { againstLimit, wholeNumber } from '../../parts/format';
+
 import { LimitBar } from '../../parts/limitBar/LimitBar';
+import { mass, massAgainst } from '../../parts/units';
 import styles from './LoadSheet.module.css';
 import { words } from './words';
 
@@ -31,8 +32,8 @@ interface MassProps {
 }
 
 function Mass({ name, figure, limitKg }: MassProps) {
-  const limit = wholeNumber(limitKg);
-  const kg = figure.value === null ? null : againstLimit(figure.value, limitKg);
+  const limit = mass(limitKg, 'down');
+  const shown = figure.value === null ? null : massAgainst(figure.value, limitKg);
   return (
     <div class={styles.mass}>
       <dt>{name}</dt>
@@ -41,7 +42,7 @@ function Mass({ name, figure, limitKg }: MassProps) {
           <span class={styles.hint}>{words.because[figure.because]}</span>
         ) : (
           <Asked hint={words.ask} onAsk={() => ask(name, figure)}>
-            {words.kg(kg ?? '')}
+            {shown}
           </Asked>
         )}{' '}
         <span class={styles.limit}>{words.of(limit)}</span>
@@ -49,7 +50,7 @@ function Mass({ name, figure, limitKg }: MassProps) {
           steady={figure.value ?? 0}
           worst={figure.value ?? 0}
           limit={limitKg}
-          label={words.bar(name, kg ?? words.because['no-fuel'] ?? '', limit)}
+          label={words.bar(name, shown ?? words.because['no-fuel'] ?? '', limit)}
         />
       </dd>
     </div>

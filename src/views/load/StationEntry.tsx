@@ -5,7 +5,8 @@ import { useId } from 'preact/hooks';
 import { carriedKg, type Exceeded, type Load, type Station } from '../../core';
 import { Choice } from '../../parts/choice/Choice';
 import { NumberField } from '../../parts/field/NumberField';
-import { wholeNumber } from '../../parts/format';
+import { QuantityField } from '../../parts/field/QuantityField';
+import { mass } from '../../parts/units';
 import { MOST_KG } from './Fuel';
 import styles from './LoadSheet.module.css';
 import { exceededText, named, namedIn } from './told';
@@ -39,14 +40,17 @@ export function StationEntry({ station, load, exceeded, onChange }: StationProps
 
 const may = (station: Station) =>
   station.kind === 'people'
-    ? words.each(wholeNumber(station.eachKg))
-    : words.upTo(wholeNumber(station.maxKg));
+    ? words.each(mass(station.eachKg))
+    : words.upTo(mass(station.maxKg, 'down'));
+
+/** Far more than any aircraft seats. */
+const MOST_PEOPLE = 999;
 
 /** More people than this are typed as a number. */
 const MOST_KEYS = 6;
 
 const choiceWords = ({ name, kg }: { readonly name: string; readonly kg: number }) =>
-  namedIn((text) => words.choice(text, words.kg(wholeNumber(kg))), name);
+  namedIn((text) => words.choice(text, mass(kg)), name);
 
 interface CarriedProps {
   readonly station: Station;
@@ -79,7 +83,7 @@ function Carried({ station, kg, onChange }: CarriedProps) {
             name={words.people}
             value={kg / eachKg}
             least={0}
-            most={MOST_KG}
+            most={MOST_PEOPLE}
             bad={words.peopleBad}
             hint={words.empty}
             onChange={(people) => onChange(Math.round(people ?? 0) * eachKg)}
@@ -99,12 +103,13 @@ function Carried({ station, kg, onChange }: CarriedProps) {
     }
     case 'baggage':
       return (
-        <NumberField
-          name={namedIn(words.stationKg, station.name)}
+        <QuantityField
+          unit="kg"
+          name={(unit) => namedIn((name) => words.stationIn(name, unit), station.name)}
           value={kg}
           least={0}
           most={MOST_KG}
-          bad={words.numberBad}
+          bad={words.massBad}
           hint={words.empty}
           onChange={(typed) => onChange(typed ?? 0)}
         />

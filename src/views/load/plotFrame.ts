@@ -1,4 +1,4 @@
-/** The geometry of the envelope drawing. */
+/** The geometry of the envelope drawing: arms in metres, masses in the unit they are shown in. */
 
 import type { Balance } from '../../core';
 
@@ -11,7 +11,7 @@ export interface PlotFrame {
   readonly top: number;
   readonly bottom: number;
   readonly x: (armM: number) => number;
-  readonly y: (massKg: number) => number;
+  readonly y: (mass: number) => number;
   /** Round values to label the edges with. */
   readonly arms: readonly number[];
   readonly masses: readonly number[];
@@ -46,7 +46,7 @@ function reach(values: readonly number[]): readonly [number, number] {
 /** A frame that contains all these points. There is at least one. */
 export function frameOf(points: readonly Balance[]): PlotFrame {
   const [fromM, toM] = reach(points.map(([armM]) => armM));
-  const [fromKg, toKg] = reach(points.map(([, massKg]) => massKg));
+  const [least, most] = reach(points.map(([, mass]) => mass));
   const { left, right, top, bottom } = EDGES;
   const armStep = roundStep(toM - fromM, 2.5);
   return {
@@ -54,9 +54,9 @@ export function frameOf(points: readonly Balance[]): PlotFrame {
     width: WIDTH,
     height: HEIGHT,
     x: (armM) => left + ((armM - fromM) / (toM - fromM)) * (right - left),
-    y: (massKg) => bottom - ((massKg - fromKg) / (toKg - fromKg)) * (bottom - top),
+    y: (mass) => bottom - ((mass - least) / (most - least)) * (bottom - top),
     arms: roundValues(fromM, toM, armStep),
-    masses: roundValues(fromKg, toKg, roundStep(toKg - fromKg, 3)),
+    masses: roundValues(least, most, roundStep(most - least, 3)),
     armDecimals: Math.max(0, -Math.floor(Math.log10(armStep))),
   };
 }

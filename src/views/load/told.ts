@@ -3,8 +3,9 @@
 import type { ComponentChildren } from 'preact';
 import { aircraftText } from '../../board/language';
 import type { Exceeded, Station } from '../../core';
-import { wholeNumber } from '../../parts/format';
+
 import { marked, type Worded, worded } from '../../parts/marked';
+import { fromShown, inShown, mass } from '../../parts/units';
 import { words } from './words';
 
 /** A name of the aircraft's document: a station, a store, a preset, one of the crew. */
@@ -16,8 +17,9 @@ export function namedIn(sentence: (name: string) => string, name: string): Compo
   return marked(lang, sentence, text);
 }
 
-/** Kilograms over or short, never rounded to zero. */
-const byWhole = (kg: number) => wholeNumber(Math.max(1, Math.ceil(kg - 0.5)));
+/** A mass over or short, never rounded to zero. */
+const byWhole = (kg: number) =>
+  mass(fromShown(Math.max(1, Math.ceil(inShown(kg, 'kg') - 0.5)), 'kg'));
 
 /** The sentence for what is exceeded, as plain text and as it is drawn. */
 export function exceededText(exceeded: Exceeded, stations: readonly Station[]): Worded {

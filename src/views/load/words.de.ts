@@ -21,14 +21,12 @@ export const words: Translated<typeof english> = {
   noLoading:
     'Das Dokument des Flugzeugs sagt nichts über die Beladung: Es gelten seine üblichen Massen.',
   ask: 'zeigt, woher dieser Wert kommt',
-  kg: (kg) => `${kg}${NO_BREAK_SPACE}kg`,
-  metres: (m) => `${m}${NO_BREAK_SPACE}m`,
 
   takeoff: 'Start',
   landing: 'Landung',
   zeroFuel: 'Ohne Kraftstoff',
-  of: (limit) => `von ${limit}${NO_BREAK_SPACE}kg`,
-  bar: (name, kg, limit) => `${name}: ${kg} kg, Grenze ${limit} kg`,
+  of: (limit) => `von ${limit}`,
+  bar: (name, mass, limit) => `${name}: ${mass}, Grenze ${limit}`,
   because: {
     'no-fuel': 'kein Kraftstoff',
     'not-in-aircraft': 'nicht angegeben',
@@ -37,13 +35,12 @@ export const words: Translated<typeof english> = {
   within: 'Innerhalb der angegebenen Grenzen: Massen, Tanks, Stationen.',
   withinEnvelope:
     'Innerhalb der angegebenen Grenzen: Massen, Tanks, Stationen, Schwerpunktbereich.',
-  takeoffOver: (kg) => `Die Startmasse liegt ${kg}${NO_BREAK_SPACE}kg über ihrer Grenze.`,
-  landingOver: (kg) => `Die Landemasse liegt ${kg}${NO_BREAK_SPACE}kg über ihrer Grenze.`,
-  fuelOver: (kg) => `Es sind ${kg}${NO_BREAK_SPACE}kg Kraftstoff mehr, als die Tanks fassen.`,
-  fuelShort: (kg) =>
-    `Es sind ${kg}${NO_BREAK_SPACE}kg Kraftstoff weniger, als bei der Landung übrig sein sollen.`,
+  takeoffOver: (mass) => `Die Startmasse liegt ${mass} über ihrer Grenze.`,
+  landingOver: (mass) => `Die Landemasse liegt ${mass} über ihrer Grenze.`,
+  fuelOver: (mass) => `Es sind ${mass} Kraftstoff mehr, als die Tanks fassen.`,
+  fuelShort: (mass) => `Es sind ${mass} Kraftstoff weniger, als bei der Landung übrig sein sollen.`,
   noFuel: 'Es ist kein Kraftstoff an Bord, also gibt es keine Masse zum Starten.',
-  stationOver: (station, kg) => `${station}: ${kg}${NO_BREAK_SPACE}kg mehr, als dort sein dürfen.`,
+  stationOver: (station, mass) => `${station}: ${mass} mehr, als dort sein dürfen.`,
   outside: ({ at, side }) => {
     switch (side) {
       case 'aft':
@@ -61,35 +58,34 @@ export const words: Translated<typeof english> = {
 
   presets: 'Vorlagen',
   fuel: 'Kraftstoff',
-  fuelKg: 'Kraftstoff, kg',
-  tanks: (max, landing) =>
-    `Die Tanks fassen ${max}${NO_BREAK_SPACE}kg; ${landing}${NO_BREAK_SPACE}kg sollen bei der Landung übrig sein.`,
+  fuelIn: (unit) => `Kraftstoff, ${unit}`,
+  tanks: (max, landing) => `Die Tanks fassen ${max}; ${landing} sollen bei der Landung übrig sein.`,
   litres: (litres) => `${litres}${NO_BREAK_SPACE}L`,
-  numberBad: 'Eine Masse ist eine Zahl in Kilogramm von 0 bis 99 999.',
+  massBad: (least, most, unit) => `Eine Masse ist eine Zahl von ${least} bis ${most} ${unit}.`,
   empty: 'nichts',
   nothing: 'Nichts',
   nobody: 'Niemand',
-  each: (kg) => `je ${kg}${NO_BREAK_SPACE}kg`,
-  upTo: (kg) => `bis ${kg}${NO_BREAK_SPACE}kg`,
-  choice: (name, kg) => `${name}, ${kg}`,
+  each: (mass) => `je ${mass}`,
+  upTo: (mass) => `bis ${mass}`,
+  choice: (name, mass) => `${name}, ${mass}`,
   people: 'Personen',
   peopleBad: 'Die Zahl der Personen ist eine ganze Zahl.',
-  stationKg: (name) => `${name}, kg`,
+  stationIn: (name, unit) => `${name}, ${unit}`,
 
   envelope: 'Schwerpunkt',
   noArms:
     'Das Dokument des Flugzeugs gibt keine Hebelarme an: Der Schwerpunkt wird nicht berechnet.',
   noEnvelope:
     'Das Dokument des Flugzeugs gibt keinen Schwerpunktbereich an, an dem er zu messen wäre.',
-  aftOfDatum: 'Meter hinter der Bezugsebene und Kilogramm. Die Linie ist der Kraftstoffverbrauch.',
+  aftOfDatum: (unit) =>
+    `Meter hinter der Bezugsebene und ${unit}. Die Linie ist der Kraftstoffverbrauch.`,
   stays: 'Vom Start bis zur Landung im Schwerpunktbereich.',
   envelopeLabel: (told, takeoff, landing) =>
     `Schwerpunktbereich. ${told} Start: ${takeoff}. Landung: ${landing}.`,
-  point: (m, kg) => `${m} m bei ${kg} kg`,
+  point: (arm, mass) => `${arm} bei ${mass}`,
 
   sheet: 'Rechnung',
   emptyAircraft: 'Leeres Flugzeug',
   item: 'Posten',
-  mass: 'kg',
   arm: 'Hebelarm, m',
 };

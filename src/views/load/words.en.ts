@@ -19,14 +19,12 @@ export const words = {
   noLoading:
     'The aircraft’s document says nothing of its loading: its usual masses are what it is taken to weigh.',
   ask: 'opens where this number comes from',
-  kg: (kg: string) => `${kg}${NO_BREAK_SPACE}kg`,
-  metres: (m: string) => `${m}${NO_BREAK_SPACE}m`,
 
   takeoff: 'Take-off',
   landing: 'Landing',
   zeroFuel: 'Without fuel',
-  of: (limit: string) => `of ${limit}${NO_BREAK_SPACE}kg`,
-  bar: (name: string, kg: string, limit: string) => `${name}: ${kg} kg, limit ${limit} kg`,
+  of: (limit: string) => `of ${limit}`,
+  bar: (name: string, mass: string, limit: string) => `${name}: ${mass}, limit ${limit}`,
   because: {
     'no-fuel': 'no fuel',
     'not-in-aircraft': 'not given',
@@ -34,13 +32,12 @@ export const words = {
 
   within: 'Within the limits given: masses, tanks, stations.',
   withinEnvelope: 'Within the limits given: masses, tanks, stations, envelope.',
-  takeoffOver: (kg: string) => `The take-off mass is ${kg}${NO_BREAK_SPACE}kg over its limit.`,
-  landingOver: (kg: string) => `The landing mass is ${kg}${NO_BREAK_SPACE}kg over its limit.`,
-  fuelOver: (kg: string) => `The fuel is ${kg}${NO_BREAK_SPACE}kg more than the tanks hold.`,
-  fuelShort: (kg: string) => `The fuel is ${kg}${NO_BREAK_SPACE}kg less than it is to land with.`,
+  takeoffOver: (mass: string) => `The take-off mass is ${mass} over its limit.`,
+  landingOver: (mass: string) => `The landing mass is ${mass} over its limit.`,
+  fuelOver: (mass: string) => `The fuel is ${mass} more than the tanks hold.`,
+  fuelShort: (mass: string) => `The fuel is ${mass} less than it is to land with.`,
   noFuel: 'There is no fuel aboard, so there is no mass to take off with.',
-  stationOver: (station: string, kg: string) =>
-    `${station}: ${kg}${NO_BREAK_SPACE}kg more than may be there.`,
+  stationOver: (station: string, mass: string) => `${station}: ${mass} more than may be there.`,
   outside: ({ at, side }: Outside) => {
     switch (side) {
       case 'aft':
@@ -58,33 +55,34 @@ export const words = {
 
   presets: 'Load as',
   fuel: 'Fuel',
-  fuelKg: 'Fuel, kg',
+  fuelIn: (unit: string) => `Fuel, ${unit}`,
   tanks: (max: string, landing: string) =>
-    `The tanks hold ${max}${NO_BREAK_SPACE}kg; ${landing}${NO_BREAK_SPACE}kg are to be left at landing.`,
+    `The tanks hold ${max}; ${landing} are to be left at landing.`,
   litres: (litres: string) => `${litres}${NO_BREAK_SPACE}L`,
-  numberBad: 'A mass is a number of kilograms from 0 to 99 999.',
+  massBad: (least: string, most: string, unit: string) =>
+    `A mass is a number from ${least} to ${most} ${unit}.`,
   empty: 'none',
   nothing: 'None',
   nobody: 'None',
-  each: (kg: string) => `${kg}${NO_BREAK_SPACE}kg each`,
-  upTo: (kg: string) => `up to ${kg}${NO_BREAK_SPACE}kg`,
-  choice: (name: string, kg: string) => `${name}, ${kg}`,
+  each: (mass: string) => `${mass} each`,
+  upTo: (mass: string) => `up to ${mass}`,
+  choice: (name: string, mass: string) => `${name}, ${mass}`,
   people: 'People',
   peopleBad: 'How many people is a whole number.',
-  stationKg: (name: string) => `${name}, kg`,
+  stationIn: (name: string, unit: string) => `${name}, ${unit}`,
 
   envelope: 'Centre of gravity',
   noArms: 'The aircraft’s document gives no arms: the centre of gravity is not worked out.',
   noEnvelope: 'The aircraft’s document gives no envelope to hold it against.',
-  aftOfDatum: 'Metres aft of the datum, and kilograms. The line is the fuel burning off.',
+  aftOfDatum: (unit: string) =>
+    `Metres aft of the datum, and ${unit}. The line is the fuel burning off.`,
   stays: 'Within the envelope from take-off to landing.',
   envelopeLabel: (told: string, takeoff: string, landing: string) =>
     `Envelope. ${told} Take-off: ${takeoff}. Landing: ${landing}.`,
-  point: (m: string, kg: string) => `${m} m at ${kg} kg`,
+  point: (arm: string, mass: string) => `${arm} at ${mass}`,
 
   sheet: 'Adds up',
   emptyAircraft: 'Empty aircraft',
   item: 'Item',
-  mass: 'kg',
   arm: 'Arm, m',
 } as const;

@@ -7,7 +7,7 @@ import { openSheet } from '../../board/places';
 import { add } from '../../board/record/adding';
 import { lines, nameOf, openLog, stillReading, totals } from '../../board/record/log';
 import type { LogMoment, LogSummary } from '../../core';
-import { utcDate, wholeNumber, zulu } from '../../parts/format';
+import { timeOfDay, utcDate, wholeNumber } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { hoursMinutes } from './hours';
 import styles from './Log.module.css';
@@ -122,7 +122,7 @@ function Line({ line }: { line: LogSummary }) {
             const ms = line.times[index] ?? null;
             return ms === null ? null : (
               <span key={moment}>
-                <time>{zulu(ms)}</time> {words.moments[moment]}
+                <time>{timeOfDay(ms)}</time> {words.moments[moment]}
               </span>
             );
           })}

@@ -19,11 +19,12 @@ import {
 } from '../../board/record/log';
 import type { Id, LoggedSortie, Seal } from '../../core';
 import { Hint, linesClass } from '../../parts/field/Labelled';
-import { decimal, NO_BREAK_SPACE, utcDate, wholeNumber, zulu } from '../../parts/format';
+import { decimal, NO_BREAK_SPACE, timeOfDay, utcDate, wholeNumber } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { marked, markedText } from '../../parts/marked';
 import { Sheet } from '../../parts/sheet/Sheet';
 import { SheetPart, SheetParts } from '../../parts/sheet/SheetPart';
+import { length, mass, pressure } from '../../parts/units';
 import { hoursMinutes } from './hours';
 import styles from './Logged.module.css';
 import { TimeEntry } from './TimeEntry';
@@ -241,7 +242,7 @@ function Winds({ logged: { winds } }: Of) {
     <SheetPart title={words.sheet.winds}>
       <dl>
         {winds.map(({ id, text, at }) => (
-          <Figure key={id} name={zulu(at.sortieMs)} value={text} />
+          <Figure key={id} name={timeOfDay(at.sortieMs)} value={text} />
         ))}
       </dl>
     </SheetPart>
@@ -254,7 +255,7 @@ function Stamps({ logged: { stamps } }: Of) {
     <SheetPart title={words.sheet.stamps}>
       <dl>
         {stamps.map(({ id, what, at }) => (
-          <Figure key={id} name={words.moments[what] ?? what} value={zulu(at.sortieMs)} />
+          <Figure key={id} name={words.moments[what] ?? what} value={timeOfDay(at.sortieMs)} />
         ))}
       </dl>
     </SheetPart>
@@ -276,7 +277,7 @@ function Seals({ logged }: Of) {
 function momentOf({ stamps }: LoggedSortie, { at }: Seal): string {
   const stamp = stamps.find((one) => one.at.wallMs === at.wallMs);
   const moment = stamp === undefined ? words.sheet.ended : words.moments[stamp.what];
-  return words.sheet.sealed(moment, zulu(at.sortieMs));
+  return words.sheet.sealed(moment, timeOfDay(at.sortieMs));
 }
 
 function Sealed({ seal, title }: { seal: Seal; title: string }) {
@@ -289,11 +290,7 @@ function Sealed({ seal, title }: { seal: Seal; title: string }) {
           <Figure
             key={name}
             name={words.figures[name] ?? name}
-            value={
-              typeof value === 'number'
-                ? [figureText(value, unit), words.units[unit] ?? unit].join(NO_BREAK_SPACE)
-                : value
-            }
+            value={typeof value === 'number' ? figureText(value, unit) : value}
           />
         ))}
         {names.length > 0 && <Figure name={words.sheet.with} value={names.join(', ')} />}
@@ -302,8 +299,19 @@ function Sealed({ seal, title }: { seal: Seal; title: string }) {
   );
 }
 
-/** Speeds and angles to a tenth, as they were judged; what counts in hundreds, whole. */
+/**
+ * Speeds and angles to a tenth, as they were judged; the rest in the units of today's choice. A seal
+ * keeps its own: only what is shown of it changes.
+ */
 function figureText(value: number, unit: string): string {
-  if (unit === 'hPa') return String(Math.round(value));
-  return unit === 'kg' || unit === 'm' ? wholeNumber(value) : decimal(value, 1);
+  switch (unit) {
+    case 'hPa':
+      return pressure(value);
+    case 'kg':
+      return mass(value);
+    case 'm':
+      return length(value);
+    default:
+      return [decimal(value, 1), words.units[unit] ?? unit].join(NO_BREAK_SPACE);
+  }
 }

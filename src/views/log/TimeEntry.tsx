@@ -5,7 +5,7 @@ import type { JSX } from 'preact';
 import { correct, takeBackEntry } from '../../board/record/log';
 import type { Id, LoggedTime, LogMoment } from '../../core';
 import { inputClass, wrongClass } from '../../parts/field/Labelled';
-import { zulu } from '../../parts/format';
+import { timeOfDay, zulu } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import styles from './Logged.module.css';
 import { words } from './words';
@@ -67,7 +67,9 @@ export function TimeEntry({ sortie, moment, time, nearest }: TimeEntryProps): JS
         <span class={styles.was}>
           {recorded === null
             ? words.sheet.never
-            : words.sheet[recorded.from === 'stamp' ? 'stamped' : 'steps'](zulu(recorded.sortieMs))}
+            : words.sheet[recorded.from === 'stamp' ? 'stamped' : 'steps'](
+                timeOfDay(recorded.sortieMs),
+              )}
           <Key
             label={words.sheet.takeBackOf(name)}
             onPress={() => takeBackEntry(sortie, correction)}

@@ -5,6 +5,7 @@ import { ask } from '../../board/places';
 import { degreesOf, endsOf, type Field, type Figure, toMagnetic } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
 import { decimal, direction, wholeNumber } from '../../parts/format';
+import { lengthDigits, unitFor } from '../../parts/units';
 import styles from './Numbers.module.css';
 import { words } from './words';
 
@@ -42,7 +43,7 @@ export function FieldTable({ field, variation }: FieldTableProps): JSX.Element {
       </dl>
       <div class={styles.scroll}>
         <table class={styles.table}>
-          <caption class={styles.group}>{words.ends}</caption>
+          <caption class={styles.group}>{words.ends(unitFor('m'))}</caption>
           <thead>
             <tr>
               {words.endsHead.map((head) => (
@@ -57,7 +58,7 @@ export function FieldTable({ field, variation }: FieldTableProps): JSX.Element {
               <tr key={designator}>
                 <th scope="row">{designator}</th>
                 {[given.toraM, given.todaM, given.asdaM, given.ldaM].map((length, i) => (
-                  <td key={words.endsHead[i + 1]}>{wholeNumber(length)}</td>
+                  <td key={words.endsHead[i + 1]}>{lengthDigits(length, 'down')}</td>
                 ))}
                 <td>
                   {variation.value === null

@@ -10,8 +10,10 @@ import { setInputs } from '../../board/record/choices';
 import type { TodayBrief } from '../../core';
 import { Choice, choicesOf } from '../../parts/choice/Choice';
 import { NumberField } from '../../parts/field/NumberField';
+import { QuantityField } from '../../parts/field/QuantityField';
 import { decimal, wholeNumber } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
+import { pressure } from '../../parts/units';
 import { Value } from './Line';
 import styles from './Numbers.module.css';
 import { words } from './words';
@@ -71,7 +73,7 @@ function Overruled({ of }: { of: 'qnh' | 'temperature' }) {
   const name = of === 'qnh' ? 'ownQnhHpa' : 'ownTemperatureC';
   const { [name]: typed } = day.inputs();
   if (typed === null) return null;
-  const shown = decimal(typed, 0);
+  const shown = of === 'qnh' ? pressure(typed) : words.celsius(decimal(typed, 0));
   return (
     <p class={styles.taken}>
       {words.overruled[of](shown)}{' '}
@@ -90,12 +92,13 @@ export function Entries({ today }: { today: TodayBrief }): JSX.Element {
       <h2 class={styles.title}>{words.entries}</h2>
       <div class={styles.entries}>
         <Key onPress={() => openSheet({ kind: 'load', over: null })}>{words.openLoad}</Key>
-        <NumberField
+        <QuantityField
+          unit="hPa"
           name={words.qnh}
           value={counts('qnh') ? ownQnhHpa : null}
           least={850}
           most={1085}
-          bad={words.badQnh}
+          bad={words.between}
           hint={words.fromReport}
           onChange={(value) => setInputs({ ownQnhHpa: value })}
         />
@@ -108,21 +111,23 @@ export function Entries({ today }: { today: TodayBrief }): JSX.Element {
           hint={words.fromReport}
           onChange={(value) => setInputs({ ownTemperatureC: value })}
         />
-        <NumberField
+        <QuantityField
+          unit="m"
           name={words.rollsFrom}
           value={rollsFromM === 0 ? null : rollsFromM}
           least={0}
           most={5000}
-          bad={words.badRollsFrom}
+          bad={words.between}
           hint={words.fromStart}
           onChange={(value) => setInputs({ rollsFromM: value ?? 0 })}
         />
-        <NumberField
+        <QuantityField
+          unit="m"
           name={words.mark}
           value={checkMarkM}
           least={1}
           most={5000}
-          bad={words.badMark}
+          bad={words.between}
           hint={words.noMark}
           onChange={(value) => setInputs({ checkMarkM: value })}
         />

@@ -4,7 +4,8 @@ import type { JSX } from 'preact';
 import { ask } from '../../board/places';
 import type { Figure, Unit } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
-import { NO_BREAK_SPACE, wholeNumber } from '../../parts/format';
+import { asFigure, shownDigits } from '../../parts/digits';
+import { NO_BREAK_SPACE } from '../../parts/format';
 import styles from './Numbers.module.css';
 import { words } from './words';
 
@@ -12,15 +13,13 @@ interface Cell {
   readonly name: string;
   readonly figure: Figure<Unit>;
   readonly note?: string;
-  /** A speed not to exceed, so rounding must not raise it. */
-  readonly down?: boolean;
 }
 
 /** The cells, side by side as many as fit. */
 export function Glance({ cells }: { cells: readonly Cell[] }): JSX.Element {
   return (
     <dl class={styles.glance}>
-      {cells.map(({ name, figure, note, down }) => (
+      {cells.map(({ name, figure, note }) => (
         <div key={name} class={styles.cell}>
           <dt>{name}</dt>
           <dd>
@@ -28,8 +27,8 @@ export function Glance({ cells }: { cells: readonly Cell[] }): JSX.Element {
               <span class={styles.absent}>{words.because[figure.because] ?? words.notKnown}</span>
             ) : (
               <Asked className={styles.huge} hint={words.ask} onAsk={() => ask(name, figure)}>
-                {wholeNumber(down === true ? Math.floor(figure.value) : figure.value)}
-                <small class={styles.unit}>{`${NO_BREAK_SPACE}${figure.unit}`}</small>
+                {shownDigits(asFigure(figure))}
+                <small class={styles.unit}>{`${NO_BREAK_SPACE}${asFigure(figure).unit}`}</small>
               </Asked>
             )}
             {note && <span class={styles.note}>{note}</span>}

@@ -4,6 +4,7 @@ import type { JSX } from 'preact';
 import type { TodayBrief } from '../../core';
 import { decimal, wholeNumber } from '../../parts/format';
 import { LengthBars } from '../../parts/lengthBars/LengthBars';
+import { aboutLength, length, neededLength } from '../../parts/units';
 import { Assumed } from './Assumed';
 import { downNm, slowing } from './descent';
 import { Glance } from './Glance';
@@ -53,13 +54,13 @@ export function LandingPanel({ today }: { today: TodayBrief }): JSX.Element {
               toM: needed,
               expectedToM: hope.neededM.value,
               availableM: needed + left,
-              availableName: words.availableOf('LDA', wholeNumber(needed + left)),
+              availableName: words.availableOf('LDA', length(needed + left, 'down')),
               label: words.barSpoken(
                 words.landingPlanned,
-                wholeNumber(needed),
+                neededLength(needed, needed + left),
                 'LDA',
-                wholeNumber(needed + left),
-                wholeNumber(left),
+                length(needed + left, 'down'),
+                aboutLength(left, 'down'),
               ),
             },
           ]}

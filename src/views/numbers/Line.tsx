@@ -4,8 +4,7 @@ import type { ComponentChildren, JSX } from 'preact';
 import { ask } from '../../board/places';
 import type { Figure, Unit } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
-import { asFigure } from '../../parts/digits';
-import { decimal, NO_BREAK_SPACE, wholeNumber } from '../../parts/format';
+import { shownFigure } from '../../parts/digits';
 import styles from './Numbers.module.css';
 import { words } from './words';
 
@@ -18,15 +17,6 @@ export function Group({ title, children }: { title: string; children: ComponentC
     </section>
   );
 }
-
-/** A number as written in a list. */
-export const written = (figure: Extract<Figure<Unit>, { readonly unit: Unit }>): string => {
-  const { value, unit } = figure;
-  if (unit === '%') return `${decimal(value, 1)}${NO_BREAK_SPACE}%`;
-  if (unit === 'deg') return `${decimal(value, 1)}°`;
-  if (unit === 'degC') return `${wholeNumber(value)}${NO_BREAK_SPACE}°C`;
-  return `${wholeNumber(asFigure(figure))}${NO_BREAK_SPACE}${unit}`;
-};
 
 /** Which way a limit is rounded. */
 type Round = 'down' | 'up';
@@ -48,7 +38,7 @@ export function Value({ name, figure, round }: ValueProps): JSX.Element {
     <span class={styles.absent}>{words.because[figure.because] ?? words.notKnown}</span>
   ) : (
     <Asked hint={words.ask} onAsk={() => ask(name, figure)}>
-      {written(round === undefined ? figure : { ...figure, value: ROUND[round](figure.value) })}
+      {shownFigure(round === undefined ? figure : { ...figure, value: ROUND[round](figure.value) })}
     </Asked>
   );
 }

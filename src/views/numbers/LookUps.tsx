@@ -6,6 +6,7 @@ import { day } from '../../board/board';
 import { lookUps } from '../../board/flight/today';
 import type { LookUp } from '../../core';
 import { wholeNumber } from '../../parts/format';
+import { aboutLengthDigits, massDigits, unitFor } from '../../parts/units';
 import styles from './Numbers.module.css';
 import { words } from './words';
 
@@ -38,20 +39,21 @@ export function LookUps(): JSX.Element | null {
         {() => (
           <Table
             table={tables.speedTable(given)}
-            corner={words.massCorner}
+            corner={words.massCorner(unitFor('kg'))}
             columnName={(i) => words.speedColumns[i] ?? ''}
-            rowName={wholeNumber}
+            rowName={(kg) => massDigits(kg)}
             wholeRow
           />
         )}
       </Fold>
-      <Fold title={words.runTable(end?.designator ?? null)}>
+      <Fold title={words.runTable(end?.designator ?? null, unitFor('m'))}>
         {() => (
           <Table
             table={tables.runTable(given, end?.designator ?? null, end?.headwindLeastKt ?? null)}
             corner={words.runCorner}
             columnName={(ft) => words.feet(wholeNumber(ft))}
             rowName={(c) => words.celsius(wholeNumber(c))}
+            cell={(m) => aboutLengthDigits(m, 'up')}
           />
         )}
       </Fold>
@@ -74,11 +76,20 @@ interface TableProps {
   readonly corner: string;
   readonly columnName: (value: number) => string;
   readonly rowName: (value: number) => string;
+  /** A cell as written; a whole number unless given. */
+  readonly cell?: (value: number) => string;
   /** Today is a row, not a cell. */
   readonly wholeRow?: boolean;
 }
 
-function Table({ table, corner, columnName, rowName, wholeRow }: TableProps) {
+function Table({
+  table,
+  corner,
+  columnName,
+  rowName,
+  cell: written = wholeNumber,
+  wholeRow,
+}: TableProps) {
   if (table === null) return null;
   const [todayRow, todayColumn] = table.today ?? [null, null];
   const isToday = (row: number, column: number) =>
@@ -106,11 +117,11 @@ function Table({ table, corner, columnName, rowName, wholeRow }: TableProps) {
                   class={isToday(row, column) ? styles.today : undefined}
                   aria-label={
                     isToday(row, column) && cell !== null
-                      ? words.todayCell(wholeNumber(cell))
+                      ? words.todayCell(written(cell))
                       : undefined
                   }
                 >
-                  {cell === null ? '—' : wholeNumber(cell)}
+                  {cell === null ? '—' : written(cell)}
                 </td>
               ))}
             </tr>

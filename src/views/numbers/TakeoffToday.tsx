@@ -2,8 +2,8 @@
 
 import type { JSX } from 'preact';
 import type { TodayBrief } from '../../core';
-import { wholeNumber } from '../../parts/format';
 import { type LengthBar, LengthBars } from '../../parts/lengthBars/LengthBars';
+import { aboutLength, length, neededLength } from '../../parts/units';
 import { Assumed } from './Assumed';
 import { Glance } from './Glance';
 import { Group, Line, Pair, PairHead } from './Line';
@@ -31,7 +31,6 @@ export function TakeoffPanel({ today }: { today: TodayBrief }): JSX.Element {
           {
             name: words.lastStop,
             figure: plan.lastStopKt,
-            down: true,
             note: plan.lastStopKt.value === null ? '' : words.bound[boundBy],
           },
           { name: words.runPlanned, figure: plan.runM, note: words.leftNote(plan.toraLeftM.value) },
@@ -109,15 +108,15 @@ function bars({ takeoff: { planned, expected }, end }: TodayBrief): readonly Len
   const [plan, hope] = [planned.figures, expected.figures];
   const bar = (
     name: string,
-    length: keyof typeof plan,
+    need: keyof typeof plan,
     left: keyof typeof plan,
     of: 'TORA' | 'TODA' | 'ASDA',
   ): LengthBar[] => {
-    const [needed, over] = [plan[length].value, plan[left].value];
+    const [needed, over] = [plan[need].value, plan[left].value];
     if (needed === null || over === null) return [];
     const fromM = planned.rollsFromM;
     const availableM = fromM + needed + over;
-    const expectedM = hope[length].value;
+    const expectedM = hope[need].value;
     return [
       {
         name,
@@ -125,13 +124,13 @@ function bars({ takeoff: { planned, expected }, end }: TodayBrief): readonly Len
         toM: fromM + needed,
         expectedToM: expectedM === null ? null : fromM + expectedM,
         availableM,
-        availableName: words.availableOf(of, wholeNumber(availableM)),
+        availableName: words.availableOf(of, length(availableM, 'down')),
         label: words.barSpoken(
           name,
-          wholeNumber(needed),
+          neededLength(needed, needed + over),
           of,
-          wholeNumber(availableM),
-          wholeNumber(over),
+          length(availableM, 'down'),
+          aboutLength(over, 'down'),
         ),
       },
     ];

@@ -1,10 +1,8 @@
 /** The words of Numbers, in German. */
 
-import { wholeNumber } from '../../parts/format';
 import type { Translated } from '../../parts/translated';
+import { aboutLength } from '../../parts/units';
 import type { words as english } from './words.en';
-
-const metres = (m: number) => `${wholeNumber(m)} m`;
 
 export const words: Translated<typeof english> = {
   place: 'Werte',
@@ -65,7 +63,12 @@ export const words: Translated<typeof english> = {
     rotation: 'Rotieren: Abbruch möglich bis dahin',
   },
   runPlanned: 'Startlauf, geplant',
-  leftNote: (m) => (m === null ? '' : m < 0 ? `${metres(-m)} zu lang` : `Reserve ${metres(m)}`),
+  leftNote: (m) =>
+    m === null
+      ? ''
+      : m < 0
+        ? `${aboutLength(-m, 'up')} zu lang`
+        : `Reserve ${aboutLength(m, 'down')}`,
   lengths: 'Längen und Geschwindigkeiten',
   to50ft: 'Bis 50 ft',
   stopFrom: 'Abbruch bis zum Halt',
@@ -98,9 +101,9 @@ export const words: Translated<typeof english> = {
   toSlow: (fromKt: string, toKt: string) => `Verlangsamen von ${fromKt} auf ${toKt} kt, dazu`,
   above: (ft) => `${ft} ft über der Schwelle`,
   miles: (nm) => `${nm} NM`,
-  availableOf: (of, m) => `${of} ${m} m`,
+  availableOf: (of, m) => `${of} ${m}`,
   barSpoken: (name, m, of, available, left) =>
-    `${name} ${m} m von ${of} ${available} m, Reserve ${left} m`,
+    `${name} ${m} von ${of} ${available}, Reserve ${left}`,
   pressureAltitude: 'Druckhöhe',
   temperature: 'Temperatur',
   massTakeoff: 'Startmasse',
@@ -116,25 +119,23 @@ export const words: Translated<typeof english> = {
         ? 'QNH fehlt: Es gilt das der Standardatmosphäre.'
         : 'Die Temperatur fehlt: Es gilt die der Standardatmosphäre.',
   overruled: {
-    qnh: (typed) => `Das QNH der Meldung gilt: Sie kam nach den eingegebenen ${typed} hPa.`,
+    qnh: (typed) => `Das QNH der Meldung gilt: Sie kam nach den eingegebenen ${typed}.`,
     temperature: (typed) =>
-      `Die Temperatur der Meldung gilt: Sie kam nach den eingegebenen ${typed} °C.`,
+      `Die Temperatur der Meldung gilt: Sie kam nach den eingegebenen ${typed}.`,
   },
   useTyped: (typed) => `${typed} nehmen`,
   loadExceeds: 'Die Beladung überschreitet eine Grenze: siehe Beladung.',
   entries: 'Für diese Werte',
   openLoad: 'Beladung',
-  qnh: 'QNH, hPa',
+  qnh: (unit) => `QNH, ${unit}`,
   ownTemperature: 'Temperatur, °C',
   fromReport: 'aus der Meldung',
-  badQnh: '850 bis 1085 hPa',
+  between: (least, most, unit) => `${least} bis ${most} ${unit}`,
   badTemperature: '−60 bis 55 °C',
-  rollsFrom: 'Startlauf beginnt, m vom Anfang',
+  rollsFrom: (unit) => `Startlauf beginnt, ${unit} vom Anfang`,
   fromStart: 'am Anfang',
-  badRollsFrom: '0 bis 5000 m',
-  mark: 'Prüfmarke bei, m',
+  mark: (unit) => `Prüfmarke bei, ${unit}`,
   noMark: 'keine',
-  badMark: '1 bis 5000 m',
   countOnParachute: 'Mit Bremsschirm rechnen',
   noParachute: {
     'not-fitted': 'Ohne Bremsschirm gerechnet: Laut Ausrüstung unter „Flug“ ist keiner eingebaut.',
@@ -144,10 +145,10 @@ export const words: Translated<typeof english> = {
   crosswindTable: 'Seitenwind nach Winkel und Windstärke',
   crosswindCorner: 'Zur Piste',
   speedTable: 'Geschwindigkeiten nach Masse',
-  massCorner: 'Masse, kg',
+  massCorner: (unit) => `Masse, ${unit}`,
   speedColumns: ['Rotieren', 'Abheben', 'In 50 ft', 'Steigflug', 'Anflug'],
-  runTable: (end) =>
-    `Startlauf, geplant, nach Temperatur und Druckhöhe${end === null ? '' : `, auf Piste ${end}`}`,
+  runTable: (end, unit) =>
+    `Startlauf, geplant, ${unit}, nach Temperatur und Druckhöhe${end === null ? '' : `, auf Piste ${end}`}`,
   runCorner: 'Temperatur',
   kt: (kt) => `${kt} kt`,
   celsius: (c) => `${c} °C`,
@@ -180,7 +181,7 @@ export const words: Translated<typeof english> = {
   feet: (ft) => `${ft} ft`,
   east: (deg) => `${deg}° E`,
   west: (deg) => `${deg}° W`,
-  ends: 'Pisten',
+  ends: (unit) => `Pisten, Längen in ${unit}`,
   endsHead: ['Piste', 'TORA', 'TODA', 'ASDA', 'LDA', 'mw.'],
   because: {
     'not-in-aircraft': 'nicht angegeben',

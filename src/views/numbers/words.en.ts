@@ -1,8 +1,6 @@
 /** The words of Numbers. */
 
-import { wholeNumber } from '../../parts/format';
-
-const metres = (m: number) => `${wholeNumber(m)} m`;
+import { aboutLength } from '../../parts/units';
 
 export const words = {
   place: 'Numbers',
@@ -61,7 +59,11 @@ export const words = {
   },
   runPlanned: 'Run, planned',
   leftNote: (m: number | null) =>
-    m === null ? '' : m < 0 ? `${metres(-m)} too long` : `margin ${metres(m)}`,
+    m === null
+      ? ''
+      : m < 0
+        ? `${aboutLength(-m, 'up')} too long`
+        : `margin ${aboutLength(m, 'down')}`,
   lengths: 'Lengths and speeds',
   to50ft: 'To 50 ft',
   stopFrom: 'Stop from the planned speed',
@@ -93,9 +95,9 @@ export const words = {
   toSlow: (fromKt: string, toKt: string) => `To slow from ${fromKt} to ${toKt} kt, add`,
   above: (ft: string) => `${ft} ft above the threshold`,
   miles: (nm: string) => `${nm} NM`,
-  availableOf: (of: string, m: string) => `${of} ${m} m`,
+  availableOf: (of: string, m: string) => `${of} ${m}`,
   barSpoken: (name: string, m: string, of: string, available: string, left: string) =>
-    `${name} ${m} m of ${of} ${available} m, margin ${left} m`,
+    `${name} ${m} of ${of} ${available}, margin ${left}`,
   pressureAltitude: 'Pressure altitude',
   temperature: 'Temperature',
   massTakeoff: 'Take-off mass',
@@ -111,25 +113,23 @@ export const words = {
         ? 'No QNH is given: the standard one is taken.'
         : 'No temperature is given: the standard one is taken.',
   overruled: {
-    qnh: (typed: string) => `The report’s QNH counts: it came after the ${typed} hPa you typed.`,
+    qnh: (typed: string) => `The report’s QNH counts: it came after the ${typed} you typed.`,
     temperature: (typed: string) =>
-      `The report’s temperature counts: it came after the ${typed} °C you typed.`,
+      `The report’s temperature counts: it came after the ${typed} you typed.`,
   },
   useTyped: (typed: string) => `Use ${typed}`,
   loadExceeds: 'The load is beyond a limit: see the load.',
   entries: 'For these numbers',
   openLoad: 'Load',
-  qnh: 'QNH, hPa',
+  qnh: (unit: string) => `QNH, ${unit}`,
   ownTemperature: 'Temperature, °C',
   fromReport: 'from the report',
-  badQnh: '850 to 1085 hPa',
+  between: (least: string, most: string, unit: string) => `${least} to ${most} ${unit}`,
   badTemperature: '−60 to 55 °C',
-  rollsFrom: 'Roll begins, m from the start',
+  rollsFrom: (unit: string) => `Roll begins, ${unit} from the start`,
   fromStart: 'at the start',
-  badRollsFrom: '0 to 5000 m',
-  mark: 'Speed checked at, m',
+  mark: (unit: string) => `Speed checked at, ${unit}`,
   noMark: 'not checked',
-  badMark: '1 to 5000 m',
   countOnParachute: 'Count on the parachute',
   noParachute: {
     'not-fitted': 'No parachute is counted on: by the options in Sortie it is not there.',
@@ -139,10 +139,10 @@ export const words = {
   crosswindTable: 'Crosswind by angle and speed',
   crosswindCorner: 'Off the runway',
   speedTable: 'Speeds by mass',
-  massCorner: 'Mass, kg',
+  massCorner: (unit: string) => `Mass, ${unit}`,
   speedColumns: ['Rotate', 'Lifts off', 'At 50 ft', 'Climb', 'Approach'],
-  runTable: (end: string | null) =>
-    `Run, planned, by temperature and pressure altitude${end === null ? '' : `, on ${end}`}`,
+  runTable: (end: string | null, unit: string) =>
+    `Run, planned, ${unit}, by temperature and pressure altitude${end === null ? '' : `, on ${end}`}`,
   runCorner: 'Temperature',
   kt: (kt: string) => `${kt} kt`,
   celsius: (c: string) => `${c} °C`,
@@ -175,7 +175,7 @@ export const words = {
   feet: (ft: string) => `${ft} ft`,
   east: (deg: string) => `${deg}° E`,
   west: (deg: string) => `${deg}° W`,
-  ends: 'Runways',
+  ends: (unit: string) => `Runways, lengths in ${unit}`,
   endsHead: ['Rwy', 'TORA', 'TODA', 'ASDA', 'LDA', 'Mag'],
   because: {
     'not-in-aircraft': 'none',

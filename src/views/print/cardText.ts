@@ -1,7 +1,7 @@
 /** The text of a step on a printed card: live numbers as they are today, or room to write them. */
 
-import { type Facts, isLiveName, LIVE, piecesOf, roundedLive, type Step } from '../../core';
-import { direction, wholeNumber } from '../../parts/format';
+import { type Facts, isLiveName, type Step } from '../../core';
+import { liveValue, piecesInUnits } from '../../parts/live';
 import { words } from './words';
 
 /** A piece of a printed line: words, or a number; null leaves room to write it by hand. */
@@ -9,7 +9,7 @@ export type Printed = { readonly text: string | null; readonly live: boolean };
 
 /** A line of a step in pieces. Without facts, and for unknown facts, there is room to write. */
 export function printedLine(text: string, facts: Facts | null): readonly Printed[] {
-  return piecesOf(text).map((piece) =>
+  return piecesInUnits(text).map((piece) =>
     typeof piece === 'string'
       ? { text: piece, live: false }
       : { text: liveText(piece.live, facts), live: true },
@@ -19,11 +19,7 @@ export function printedLine(text: string, facts: Facts | null): readonly Printed
 function liveText(name: string, facts: Facts | null): string | null {
   const value = isLiveName(name) ? (facts?.[name] ?? null) : null;
   if (value === null || !isLiveName(name)) return null;
-  if (typeof value !== 'number') return String(value);
-  if (LIVE[name].form === 'heading') return direction(value);
-  const rounded = roundedLive(name, value);
-  // A pressure is read digit by digit, and has no thousands.
-  return name === 'qnh' ? String(rounded) : wholeNumber(rounded);
+  return typeof value === 'boolean' ? String(value) : liveValue(name, value);
 }
 
 /** When a step applies, in words; empty where it always does. */

@@ -22,6 +22,7 @@ import { Key } from '../../parts/key/Key';
 import { marked } from '../../parts/marked';
 import { Sheet } from '../../parts/sheet/Sheet';
 import { SheetPart, SheetParts } from '../../parts/sheet/SheetPart';
+import { mass } from '../../parts/units';
 import { Bring } from './Bring';
 import { ClockSetting } from './ClockSetting';
 import { DevicePart } from './DevicePart';
@@ -29,6 +30,8 @@ import { words as deviceWords } from './deviceWords';
 import { words as documentWords } from './documentWords';
 import { Planned } from './Planned';
 import styles from './SortieSheet.module.css';
+import { Units } from './Units';
+import { words as unitWords } from './unitWords';
 import { KeysPart, SoundPart, VoicePart } from './VoicePart';
 import { words as voiceWords } from './voiceWords';
 import { words } from './words';
@@ -119,6 +122,9 @@ export function SortieSheet({ onClose }: { onClose: () => void }): JSX.Element {
         <SheetPart title={deviceWords.title}>
           <DevicePart />
         </SheetPart>
+        <SheetPart title={unitWords.title}>
+          <Units />
+        </SheetPart>
         <SheetPart title={voiceWords.title}>
           <VoicePart />
           <SoundPart />
@@ -157,9 +163,7 @@ function LoadPart() {
   return (
     <SheetPart title={words.load}>
       <p class={styles.said}>
-        {takeoffMassKg.value === null
-          ? words.noMass
-          : words.loaded(wholeNumber(takeoffMassKg.value))}
+        {takeoffMassKg.value === null ? words.noMass : words.loaded(mass(takeoffMassKg.value))}
       </p>
       {exceeded.length > 0 && <Wrong>{words.loadOver}</Wrong>}
       <div class={styles.keys}>

@@ -19,7 +19,7 @@ export const words: Translated<typeof english> = {
   planned: 'Geplant und ausgerüstet',
   supersonic: 'Schneller als der Schall',
   load: 'Beladung',
-  loaded: (kg) => `Startet mit ${kg} kg.`,
+  loaded: (mass) => `Startet mit ${mass}.`,
   noMass: 'Es ist kein Kraftstoff an Bord.',
   loadOver: 'Die Beladung liegt nicht innerhalb der angegebenen Grenzen.',
   openLoad: 'Beladung öffnen',

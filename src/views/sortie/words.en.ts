@@ -18,7 +18,7 @@ export const words = {
   planned: 'Planned and fitted',
   supersonic: 'Faster than sound',
   load: 'Load',
-  loaded: (kg: string) => `Takes off at ${kg} kg.`,
+  loaded: (mass: string) => `Takes off at ${mass}.`,
   noMass: 'There is no fuel aboard.',
   loadOver: 'The load is not within the limits given.',
   openLoad: 'Load sheet',

@@ -8,7 +8,7 @@ import { sortie } from '../../board/board';
 import { stepsLang } from '../../board/language';
 import { tick } from '../../board/steps/stepping';
 import { rowsOf, type StepRow, type Walk } from '../../core';
-import { zulu } from '../../parts/format';
+import { timeOfDay } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { marked, seenAndSaid } from '../../parts/marked';
 import styles from './Due.module.css';
@@ -26,7 +26,7 @@ function lastMoment(): string {
   const last = sortie.value.stamps.at(-1);
   return last === undefined
     ? words.nothingYet
-    : words.stamped(words.moment[last.what], zulu(last.at.sortieMs));
+    : words.stamped(words.moment[last.what], timeOfDay(last.at.sortieMs));
 }
 
 /** The rows over the due step. */

@@ -18,9 +18,11 @@ import { doIt, offered, stopRoll } from '../../board/steps/stepping';
 import { type Figure, type Ladder, notThereIn, type Rung } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
 import { CardOpener } from '../../parts/card/CardOpener';
+import { shownFigure } from '../../parts/digits';
 import { NO_BREAK_SPACE, stopwatch, wholeNumber } from '../../parts/format';
 import { RollKeys } from '../../parts/key/RollKeys';
 import { marked } from '../../parts/marked';
+import { aboutLength, length } from '../../parts/units';
 import { BackKey } from './BackKey';
 import styles from './Ladder.module.css';
 import { liveText } from './liveText';
@@ -50,7 +52,7 @@ function TodaysRungs({ ladder: { rungs } }: { ladder: Ladder }): JSX.Element {
           </span>
           <span class={styles.when}>
             <b>{words.seconds(wholeNumber(rung.s))}</b>
-            <span>{words.metres(wholeNumber(Math.round(rung.distanceM / 10) * 10))}</span>
+            <span>{aboutLength(rung.distanceM, 'nearest')}</span>
           </span>
         </li>
       ))}
@@ -153,7 +155,7 @@ function Head(): JSX.Element | null {
         <HeadCell name={words.runPlanned} figure={runM} />
         {left !== null && (
           <HeadCell
-            name={words.available(wholeNumber(left + (runM.value ?? 0)))}
+            name={words.available(length(left + (runM.value ?? 0), 'down'))}
             figure={toraLeftM}
           />
         )}
@@ -171,7 +173,7 @@ function HeadCell({ name, figure }: { name: string; figure: Figure<'m'> }): JSX.
       <dd>
         {figure.value !== null && (
           <Asked hint={words.opens} onAsk={() => ask(name, figure)}>
-            {words.metres(wholeNumber(figure.value))}
+            {shownFigure(figure)}
           </Asked>
         )}
       </dd>

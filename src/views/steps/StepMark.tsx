@@ -4,7 +4,7 @@ import type { JSX } from 'preact';
 import { day } from '../../board/board';
 import { stepsLang } from '../../board/language';
 import type { FactName, FactValue, StepRow } from '../../core';
-import { wholeNumber, zulu } from '../../parts/format';
+import { timeOfDay, wholeNumber } from '../../parts/format';
 import { liveText } from './liveText';
 import styles from './StepMark.module.css';
 import { words } from './words';
@@ -53,7 +53,7 @@ function notNeededWords({ facts, passed, decided }: NotNeeded): string {
     return passed ? words.notNeededThen : words.notNeeded(now.join(', '));
   }
   const then = facts.map((name) => factWords(name, decided.saw[name] ?? null, false));
-  return words.decided(words.notNeeded(then.join(', ')), zulu(decided.at.sortieMs));
+  return words.decided(words.notNeeded(then.join(', ')), timeOfDay(decided.at.sortieMs));
 }
 
 type NotNeeded = Extract<StepRow['state'], { readonly kind: 'not-needed' }>;
@@ -62,7 +62,7 @@ type NotNeeded = Extract<StepRow['state'], { readonly kind: 'not-needed' }>;
 function factWords(name: FactName, value: FactValue, now: boolean): string {
   const said = becameWords(name, value) ?? name;
   const spell = name === 'night' || name === 'lights' ? day.settled().sun?.[name] : undefined;
-  return now && spell?.until ? said + words.until(zulu(spell.until.getTime())) : said;
+  return now && spell?.until ? said + words.until(timeOfDay(spell.until.getTime())) : said;
 }
 
 /** A fact's value in words; null if it has none. */

@@ -164,7 +164,6 @@ export const words: Translated<typeof english> = {
   timed: 'Bremsen los',
   runBook: 'Startlauf, Handbuch',
   available: (of) => `Reserve, TORA ${of}`,
-  metres: (m) => `${m} m`,
   listEnd: 'Liste abgeschlossen',
   listLeads: (name) => `Zurück zu „${name}“`,
   listLeadsOn: (name) => `Weiter mit „${name}“`,

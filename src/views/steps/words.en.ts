@@ -159,7 +159,6 @@ export const words = {
   timed: 'Brakes released',
   runBook: 'Run, book',
   available: (of: string) => `Margin, TORA ${of}`,
-  metres: (m: string) => `${m} m`,
   listEnd: 'List complete',
   listLeads: (name: string) => `Back to ${name}`,
   listLeadsOn: (name: string) => `On to ${name}`,

@@ -7,11 +7,11 @@ import { closeStretch, isComingIn, placeAt, taxiParts, taxiTo } from '../../boar
 import { paintedLang } from '../../board/language';
 import type { Field, Route, TaxiEdge, TaxiNode } from '../../core';
 import { planUp } from '../../device/preferences';
-import { wholeNumber } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { markedText } from '../../parts/marked';
 import { turnWords } from '../../parts/pace';
 import { type Picked, Plan } from '../../parts/plan/Plan';
+import { length } from '../../parts/units';
 import { endsCalled, meetingAt, pointCalled } from './called';
 import { faultWords, tellRoute } from './route';
 import styles from './Taxi.module.css';
@@ -49,7 +49,10 @@ export function PlanPanel({ onRoute }: { onRoute: () => void }): JSX.Element | n
           closer={closer}
           upDeg={planUp.value === 'way' && shown !== null ? headingAhead(shown) : null}
           windFromDeg={day.wind().fromTrueDeg}
-          words={{ ...words.planWords, label: `${words.plan(field.name)}. ${spoken}` }}
+          words={{
+            ...words.planWords,
+            label: `${words.plan(field.name)}. ${spoken}`,
+          }}
         />
         <div class={styles.tools}>
           <Key onPress={onRoute}>{words.route}</Key>
@@ -108,14 +111,14 @@ function noteOf(): string | null {
   if (tight !== undefined) return words.tightNote(turnWords(tight));
   const exit = day.back()?.exit ?? null;
   const usedM = day.route()?.runwayM ?? 0;
-  if (usedM > 0) return words.runwayUsed(wholeNumber(usedM));
+  if (usedM > 0) return words.runwayUsed(length(usedM));
   const entry = day.out()?.entry ?? null;
   if (entry !== null && entry.backtrackM > 0)
-    return words.backtrackNote(entry.name ?? entry.hold, entry.end, wholeNumber(entry.backtrackM));
+    return words.backtrackNote(entry.name ?? entry.hold, entry.end, length(entry.backtrackM));
   if (exit === null) return null;
   return exit.backtrackM > 0
-    ? words.exitBack(exit.name, wholeNumber(exit.backtrackM))
-    : words.exitAt(exit.name, wholeNumber(exit.fromThresholdM));
+    ? words.exitBack(exit.name, length(exit.backtrackM))
+    : words.exitAt(exit.name, length(exit.fromThresholdM));
 }
 
 function PickedBar({

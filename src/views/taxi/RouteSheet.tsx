@@ -24,6 +24,7 @@ import { markedText } from '../../parts/marked';
 import { turnWords } from '../../parts/pace';
 import { QuotedWords } from '../../parts/quoted/Quoted';
 import { Sheet } from '../../parts/sheet/Sheet';
+import { aboutLength, length, neededLength } from '../../parts/units';
 import { endsCalled, pointCalled } from './called';
 import { faultWords, tellRoute } from './route';
 import styles from './Sheets.module.css';
@@ -144,7 +145,7 @@ function Entries() {
             >
               <span>{entryWords(entry)}</span>
               <small>
-                {words.taxiDistance(wholeNumber(entry.taxiM))}; {fitWords(entry)}
+                {words.taxiDistance(length(entry.taxiM))}; {fitWords(entry)}
               </small>
             </Key>
           </li>
@@ -156,10 +157,10 @@ function Entries() {
 
 function entryWords({ name, hold, runM, rollsFromM, backtrackM }: OfferedEntry): string {
   const called = name ?? hold;
-  if (rollsFromM > 0) return words.intersection(called, wholeNumber(Math.floor(runM)));
+  if (rollsFromM > 0) return words.intersection(called, length(runM, 'down'));
   return backtrackM > 0
-    ? words.backtrack(called, wholeNumber(runM), wholeNumber(backtrackM))
-    : words.wholeRun(called, wholeNumber(runM));
+    ? words.backtrack(called, length(runM, 'down'), length(backtrackM))
+    : words.wholeRun(called, length(runM, 'down'));
 }
 
 /** Whether today's planned run fits what remains. */
@@ -169,8 +170,8 @@ function fitWords({ runM }: OfferedEntry): string {
   if (neededM === null) return words.runUnknown;
   const leftM = runM - neededM;
   return leftM < 0
-    ? words.runShort(wholeNumber(neededM), wholeNumber(Math.ceil(-leftM)))
-    : words.runNeeded(wholeNumber(neededM), wholeNumber(leftM));
+    ? words.runShort(neededLength(neededM, runM), aboutLength(-leftM, 'up'))
+    : words.runNeeded(neededLength(neededM, runM), aboutLength(leftM, 'down'));
 }
 
 function Routes() {
@@ -191,7 +192,7 @@ function Routes() {
               pressed={one === taken}
               onPress={() => takeVia(one === all[0] ? null : parts.routeKey(one))}
             >
-              <span>{words.way(namesOf(one), wholeNumber(one.lengthM))}</span>
+              <span>{words.way(namesOf(one), length(one.lengthM))}</span>
               {one.crossings.length > 0 && (
                 <small>
                   {words.crossesRunways(one.crossings.map(({ runway }) => runway).join(', '))}
@@ -225,7 +226,7 @@ function Turns() {
                 <small>
                   {' '}
                   {words.turnBound[turn.boundBy]}
-                  {turn.radiusM !== null && `; ${words.turnRadius(wholeNumber(turn.radiusM))}`}
+                  {turn.radiusM !== null && `; ${words.turnRadius(length(turn.radiusM))}`}
                 </small>
               </>
             ) : (

@@ -12,6 +12,7 @@ import { CardOpener } from '../../parts/card/CardOpener';
 import { decimal, wholeNumber } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { holdWords, markWords, passingWords } from '../../parts/pace';
+import { length } from '../../parts/units';
 import styles from './Taxi.module.css';
 import { words } from './words';
 
@@ -96,7 +97,7 @@ function Ahead() {
   if (at === null || takes?.leftS == null || maxKt === undefined) return null;
   return (
     <p>
-      <span class={styles.speed}>{words.distance(wholeNumber(at.leftM))}</span>{' '}
+      <span class={styles.speed}>{length(at.leftM)}</span>{' '}
       <span class={styles.ahead}>{words.atSpeed(words.time(takes.leftS), wholeNumber(maxKt))}</span>
     </p>
   );
@@ -122,7 +123,7 @@ function Measured({ stretch }: { stretch: Stretch }) {
         </span>
       </p>
       <p class={styles.how}>
-        {words.stretch(markWords(from), markWords(to), wholeNumber(distanceM), words.time(seconds))}
+        {words.stretch(markWords(from), markWords(to), length(distanceM), words.time(seconds))}
       </p>
       {takes?.elapsedS != null && takes.expectedS !== null && (
         <p class={`${styles.how} ${styles.soFar}`}>
@@ -153,10 +154,10 @@ function deviceWords(): string {
       return words.deviceNone;
     case 'known': {
       const age = words.time(Math.max(0, (wallMs.value - known.atMs) / 1000));
-      const metres = wholeNumber(Math.ceil(known.accuracyM));
+      const accuracy = length(known.accuracyM, 'up');
       return known.speedMps === null
-        ? words.deviceNoSpeed(age, metres)
-        : words.device(decimal(known.speedMps * KT_PER_MPS, 0), age, metres);
+        ? words.deviceNoSpeed(age, accuracy)
+        : words.device(decimal(known.speedMps * KT_PER_MPS, 0), age, accuracy);
     }
   }
 }

@@ -2,6 +2,12 @@
 
 import type { Told } from '../../core';
 import { saidHundreds, saidPoint, saidRunway, saidStand } from '../../parts/spoken.de';
+import { inShown, unitFor, width } from '../../parts/units';
+
+/** A length in whole hundreds, with its unit. */
+const saidLength = (m: number): string =>
+  `${saidHundreds(inShown(m, 'm'))} ${unitFor('m') === 'ft' ? 'Fuß' : 'Meter'}`;
+
 import type * as english from './route.en';
 
 /** One item of a route. At a controlled field, hold until told to cross. */
@@ -26,9 +32,9 @@ function tell(told: Told, controlled: boolean): string {
     case 'hold-short':
       return `${told.hold === null ? '' : `bei ${saidPoint(told.hold)} `}halten vor Piste ${saidRunway(told.end)}`;
     case 'backtrack':
-      return `dann Backtrack auf Piste ${saidRunway(told.end)}, ${saidHundreds(told.lengthM)} Meter`;
+      return `dann Backtrack auf Piste ${saidRunway(told.end)}, ${saidLength(told.lengthM)}`;
     case 'intersection':
-      return `ab dort ${saidHundreds(told.runM)} Meter Startlaufstrecke`;
+      return `ab dort ${saidLength(told.runM)} Startlaufstrecke`;
     case 'stand':
       return told.name ? saidStand(told.name) : 'dein Standplatz';
   }
@@ -67,7 +73,7 @@ export const faultWords: typeof english.faultWords = (fault) => {
     case 'closed':
       return `Was du gesperrt hast, teilt den Platz hier in zwei Stücke: Kein Weg bleibt. Gesperrt: ${fault.stretches.map((one) => one.replace('~', ' bis ')).join(', ')}.`;
     case 'too-narrow':
-      return `Jeder Weg hat eine Rollbahn, die schmaler ist als die ${fault.neededWidthM.toFixed(1)} m, die dieses Fahrwerk braucht.`;
+      return `Jeder Weg hat eine Rollbahn, die schmaler ist als die ${width(fault.neededWidthM)}, die dieses Fahrwerk braucht.`;
     case 'one-way':
       return 'Eine Einbahn-Rollbahn führt in die andere Richtung: von hier kein Weg.';
     case 'in-pieces':

@@ -4,8 +4,12 @@
  */
 
 import type { TaxiFault, Told } from '../../core';
-import { decimal } from '../../parts/format';
 import { saidHundreds, saidPoint, saidRunway, saidStand } from '../../parts/spoken.en';
+import { inShown, unitFor, width } from '../../parts/units';
+
+/** A length in whole hundreds, with its unit. */
+const saidLength = (m: number): string =>
+  `${saidHundreds(inShown(m, 'm'))} ${unitFor('m') === 'ft' ? 'feet' : 'metres'}`;
 
 /** One item of a route description. At a controlled field one holds until told to cross. */
 function tell(told: Told, controlled: boolean): string {
@@ -29,9 +33,9 @@ function tell(told: Told, controlled: boolean): string {
     case 'hold-short':
       return `${told.hold === null ? '' : `at ${saidPoint(told.hold)} `}hold short runway ${saidRunway(told.end)}`;
     case 'backtrack':
-      return `then backtrack runway ${saidRunway(told.end)}, ${saidHundreds(told.lengthM)} metres`;
+      return `then backtrack runway ${saidRunway(told.end)}, ${saidLength(told.lengthM)}`;
     case 'intersection':
-      return `${saidHundreds(told.runM)} metres of run from there`;
+      return `${saidLength(told.runM)} of run from there`;
     case 'stand':
       return saidStand(told.name || 'your stand');
   }
@@ -73,7 +77,7 @@ export function faultWords(fault: TaxiFault): string {
     case 'closed':
       return `What you closed cuts the field in two here: no route is left. Closed: ${fault.stretches.map((one) => one.replace('~', ' to ')).join(', ')}.`;
     case 'too-narrow':
-      return `Every route has a taxiway narrower than ${decimal(fault.neededWidthM, 1)} m, which this gear needs.`;
+      return `Every route has a taxiway narrower than ${width(fault.neededWidthM)}, which this gear needs.`;
     case 'one-way':
       return 'A one-way taxiway leads the other way: no route from here.';
     case 'in-pieces':

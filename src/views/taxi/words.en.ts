@@ -33,7 +33,6 @@ export const words = {
     north: 'N',
     ahead: (runway: string) => `Runway ${runway} ahead`,
     hold: (name: string) => `Hold ${name}`,
-    metres: (m: number) => `${m} m`,
     whole: 'Fit',
   },
 
@@ -44,17 +43,16 @@ export const words = {
   speed: (kt: string) => `${kt} kt`,
   speedBetween: (least: string, most: string) => `${least} to ${most} kt`,
   over: (kt: string) => `over ${kt} kt`,
-  stretch: (from: string, to: string, metres: string, seconds: string) =>
-    `${from} to ${to}, ${metres} m in ${seconds}`,
+  stretch: (from: string, to: string, length: string, seconds: string) =>
+    `${from} to ${to}, ${length} in ${seconds}`,
   give: (least: string, most: string) => `${least} to ${most} by thumb`,
   giveNone: 'too short for a thumb',
-  distance: (metres: string) => `${metres} m`,
   atSpeed: (duration: string, kt: string) => `${duration} at ${kt} kt`,
   soFar: (elapsed: string, expected: string) => `${elapsed} gone, ${expected} expected`,
-  toGo: (metres: string, duration: string) => `${metres} m to go, ${duration}`,
-  device: (kt: string, age: string, metres: string) => `Device ${kt} kt, ${age} old, ± ${metres} m`,
-  deviceNoSpeed: (age: string, metres: string) =>
-    `Device gives no speed; position ${age} old, ± ${metres} m`,
+  toGo: (length: string, duration: string) => `${length} to go, ${duration}`,
+  device: (kt: string, age: string, length: string) => `Device ${kt} kt, ${age} old, ± ${length}`,
+  deviceNoSpeed: (age: string, length: string) =>
+    `Device gives no speed; position ${age} old, ± ${length}`,
   deviceRefused: 'The device’s position was refused: the stopwatch goes on.',
   deviceNone: 'This device gives no position.',
   deviceWaiting: 'Waiting for the device’s position',
@@ -85,35 +83,35 @@ export const words = {
   noStands: 'The plan has no stand. Where are you?',
   pointsTitle: 'Or at a point',
   entryTitle: (end: string) => `Into runway ${end}`,
-  wholeRun: (hold: string, metres: string) => `${hold}: the whole run, ${metres} m`,
-  backtrack: (hold: string, metres: string, back: string) =>
-    `${hold}: the whole run, ${metres} m, after a backtrack of ${back} m`,
-  intersection: (hold: string, metres: string) => `${hold}: ${metres} m of run from there`,
-  runNeeded: (needed: string, left: string) => `today needs ${needed} m: margin ${left} m`,
-  runShort: (needed: string, short: string) => `today needs ${needed} m: ${short} m short`,
+  wholeRun: (hold: string, length: string) => `${hold}: the whole run, ${length}`,
+  backtrack: (hold: string, length: string, back: string) =>
+    `${hold}: the whole run, ${length}, after a backtrack of ${back}`,
+  intersection: (hold: string, length: string) => `${hold}: ${length} of run from there`,
+  runNeeded: (needed: string, left: string) => `today needs ${needed}: margin ${left}`,
+  runShort: (needed: string, short: string) => `today needs ${needed}: ${short} short`,
   runUnknown: 'what today needs is not known',
-  taxiDistance: (metres: string) => `${metres} m of taxi`,
+  taxiDistance: (length: string) => `${length} of taxi`,
   routesTitle: 'Routes',
-  way: (names: string, metres: string) => `${names}, ${metres} m`,
+  way: (names: string, length: string) => `${names}, ${length}`,
   direct: 'apron only',
   crossesRunways: (runways: string) => `crosses ${runways}`,
   routesNone: 'No other route is within a tenth of this one.',
   inWords: 'In words',
-  exitAt: (name: string, metres: string) =>
-    `Today’s landing is likely to leave at ${name}, ${metres} m from the threshold.`,
+  exitAt: (name: string, length: string) =>
+    `Today’s landing is likely to leave at ${name}, ${length} from the threshold.`,
   exitBack: (name: string, back: string) =>
-    `Today’s landing runs past the last exit: backtrack ${back} m to ${name}.`,
-  runwayUsed: (metres: string) =>
-    `There is no other way: backtrack ${metres} m of runway. Hold before it, say so, look both ways.`,
-  backtrackNote: (hold: string, end: string, metres: string) =>
-    `Hold at ${hold}; then backtrack ${metres} m of runway ${end}.`,
+    `Today’s landing runs past the last exit: backtrack ${back} to ${name}.`,
+  runwayUsed: (length: string) =>
+    `There is no other way: backtrack ${length} of runway. Hold before it, say so, look both ways.`,
+  backtrackNote: (hold: string, end: string, length: string) =>
+    `Hold at ${hold}; then backtrack ${length} of runway ${end}.`,
   tightNote: (turn: string) => `This route can’t be taxied: ${turn}.`,
   closedTitle: 'Closed today',
   closedHint: 'What is down here is closed. A tap on the plan closes a stretch too.',
   turnsTitle: 'Turns',
   turn: (deg: number, onto: string, kt: string) =>
     `${Math.round(Math.abs(deg))}° ${hand(deg)} onto ${onto}: ${kt} kt,`,
-  turnRadius: (metres: string) => `radius ${metres} m`,
+  turnRadius: (length: string) => `radius ${length}`,
   turnBound: {
     comfort: 'for comfort',
     tipping: 'so as not to tip',

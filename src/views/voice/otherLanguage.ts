@@ -54,6 +54,7 @@ const WORDS: Readonly<Record<string, Words>> = {
   en: {
     signs: {
       ...{ '°': 'degrees', '%': 'percent', kt: 'knots', kg: 'kilograms', hPa: 'hectopascals' },
+      ...{ lb: 'pounds', inHg: 'inches' },
       ...{ ft: 'feet', m: 'metres', '–': 'to' },
     },
     sides: { L: ' left', C: ' centre', R: ' right' },
@@ -68,6 +69,7 @@ const WORDS: Readonly<Record<string, Words>> = {
   de: {
     signs: {
       ...{ '°': 'Grad', '%': 'Prozent', kt: 'Knoten', kg: 'Kilogramm', hPa: 'Hektopascal' },
+      ...{ lb: 'Pfund', inHg: 'Zoll' },
       ...{ ft: 'Fuß', m: 'Meter', '–': 'bis', 'U/min': 'Umdrehungen' },
     },
     sides: { L: ' links', C: ' Mitte', R: ' rechts' },

@@ -9,14 +9,13 @@ import {
   LIVE,
   type LiveName,
   type Position,
-  piecesOf,
   primarySubtag,
   type Rung,
-  roundedLive,
   type StepRow,
 } from '../../core';
 import { pageLanguage } from '../../device/pageLanguage';
 import type { Said } from '../../device/speech';
+import { liveDigits, piecesInUnits, shownLive } from '../../parts/live';
 import { sayCall } from '../../parts/radio/calls';
 import { saying } from '../../parts/sentence';
 import {
@@ -45,7 +44,7 @@ const speechOf = (language: string): StepSpeech =>
 
 function saidText(text: string, language: string): Said {
   const speech = speechOf(language);
-  const said = piecesOf(text)
+  const said = piecesInUnits(text)
     .map((piece) => {
       if (typeof piece === 'string') return piece;
       return isLiveName(piece.live) ? saidLive(piece.live, speech) : '';
@@ -65,16 +64,16 @@ function saidLive(name: LiveName, speech: StepSpeech): string {
   if (name === 'callsign') return speech.callsign(day.inputs().callsign);
   if (typeof value !== 'number') return String(value);
   if (LIVE[name].form === 'heading') return speech.direction(value);
-  return saidNumber(name, roundedLive(name, value), speech);
+  return saidNumber(name, value, speech);
 }
 
 /** Speeds and pressures digit by digit, whole hundreds as such: Annex 10, vol. II, 5.2.1.4.1. */
 function saidNumber(name: LiveName, value: number, speech: StepSpeech): string {
-  const kind = LIVE[name];
-  const unit = 'unit' in kind ? kind.unit : null;
-  if (unit === 'kt' || unit === 'hPa') return speech.digits(value);
+  const { value: shown, unit } = shownLive(name, value);
+  if (unit === 'kt' || unit === 'hPa' || unit === 'inHg')
+    return speech.digits(liveDigits(name, value));
   const isHeight = unit === 'ft' || unit === 'm';
-  return isHeight && value > 0 && value % 100 === 0 ? speech.hundreds(value) : String(value);
+  return isHeight && shown > 0 && shown % 100 === 0 ? speech.hundreds(shown) : String(shown);
 }
 
 /** A sentence in the language of the page, containing texts in their own. */

@@ -35,6 +35,8 @@ const SIGNS: readonly (readonly [RegExp, string])[] = [
   [/(\d)\s*%/g, '$1 Prozent'],
   [/(\d)\s*kt\b/g, '$1 Knoten'],
   [/(\d)\s*kg\b/g, '$1 Kilogramm'],
+  [/(\d)\s*lb\b/g, '$1 Pfund'],
+  [/(\d)\s*inHg\b/g, '$1 Zoll'],
   [/(\d)\s*hPa\b/g, '$1 Hektopascal'],
   [/(\d)\s*ft\b/g, '$1 Fuß'],
   [/(\d)\s*m\b/g, '$1 Meter'],

@@ -33,6 +33,8 @@ const SIGNS: readonly (readonly [RegExp, string])[] = [
   [/(\d)\s*%/g, '$1 percent'],
   [/(\d)\s*kt\b/g, '$1 knots'],
   [/(\d)\s*kg\b/g, '$1 kilograms'],
+  [/(\d)\s*lb\b/g, '$1 pounds'],
+  [/(\d)\s*inHg\b/g, '$1 inches'],
   [/(\d)\s*hPa\b/g, '$1 hectopascals'],
   [/(\d)\s*ft\b/g, '$1 feet'],
   [/(\d)\s*m\b/g, '$1 metres'],

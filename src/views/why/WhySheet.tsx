@@ -4,8 +4,8 @@ import type { JSX } from 'preact';
 import { day } from '../../board/board';
 import type { AskedFigure } from '../../board/places';
 import { endFigures, type Figure, sunFigure, type Unit } from '../../core';
-import { asFigure, asInput, asInputFigure } from '../../parts/digits';
-import { asWritten, NO_BREAK_SPACE, utcDate, zulu } from '../../parts/format';
+import { asInput, asInputFigure, inMetric, shownFigure, shownText } from '../../parts/digits';
+import { NO_BREAK_SPACE, utcDate, zulu } from '../../parts/format';
 import { Sheet } from '../../parts/sheet/Sheet';
 import styles from './WhySheet.module.css';
 import { words } from './words';
@@ -43,9 +43,13 @@ function figureOf(asked: AskedFigure): Figure<Unit> | null {
 function Reason({ figure }: { figure: Figure<Unit> }) {
   if (figure.value === null) return <p class={styles.value}>{words.causes[figure.because]}</p>;
   const { formula, inputs, source } = figure.why;
+  const metric = inMetric(figure);
   return (
     <>
-      <p class={styles.value}>{withUnit(asFigure(figure), figure.unit)}</p>
+      <p class={styles.value}>
+        {shownFigure(figure)}
+        {metric !== null && ` (${shownText(metric)})`}
+      </p>
       <dl class={styles.why}>
         <dt>{words.formula}</dt>
         <dd>{words.formulas[formula]}</dd>
@@ -70,15 +74,10 @@ type Known = Extract<Figure<Unit>, { readonly unit: Unit }>;
 
 /** An input, with as many digits as it is known to. */
 function written(name: string, input: Figure<Unit> | number | string, of: Known): string {
-  if (typeof input === 'number') return digits(asInput(name, input, of));
+  if (typeof input === 'number') return shownText(asInput(name, input, of));
   if (typeof input === 'string') return name === 'time' ? moment(Date.parse(input)) : input;
-  return input.value === null ? words.noValue : withUnit(asInputFigure(input), input.unit);
+  return input.value === null ? words.noValue : shownText(asInputFigure(input, of.why.formula));
 }
-
-const withUnit = (value: number, unit: Unit): string =>
-  digits(value) + (words.units[unit] ?? `${NO_BREAK_SPACE}${unit}`);
-
-const digits = (value: number): string => asWritten(String(value));
 
 /** The sun moves a degree in four minutes: seconds would say nothing. */
 const moment = (ms: number): string => `${utcDate(ms)}${NO_BREAK_SPACE}${zulu(ms)}`;

@@ -116,8 +116,7 @@ export const words: Translated<typeof english> = {
   chooseField: 'Platz',
   chooseAircraft: 'Flugzeug',
   someUnread: 'Ein Teil war nicht lesbar; er ist markiert.',
-  leftOver: (m) => `Reserve ${m} m`,
-  metres: (value) => `${value} m`,
+  leftOver: (length) => `Reserve ${length}`,
   pad: {
     erase: 'Rück',
     clear: 'Neu',

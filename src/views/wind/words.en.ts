@@ -113,8 +113,7 @@ export const words = {
   chooseField: 'Field',
   chooseAircraft: 'Aircraft',
   someUnread: 'Some of it could not be read; it is marked.',
-  leftOver: (m: string) => `Margin ${m} m`,
-  metres: (value: string) => `${value} m`,
+  leftOver: (length: string) => `Margin ${length}`,
   pad: {
     erase: 'Erase',
     clear: 'Clear',

@@ -1,10 +1,18 @@
 /** What a reason shows: no finer than it is known, and enough to come to the number that it is about. */
 
-import { expect, test } from 'vitest';
+import { afterEach, describe, expect, test } from 'vitest';
 import { askDay } from '../../../src/core';
-import type { AnyFigure, Known, Why } from '../../../src/core/figure';
+import type { AnyFigure, Known } from '../../../src/core/figure';
 import type { Unit } from '../../../src/core/units';
-import { asFigure, asInput, asInputFigure } from '../../../src/parts/digits';
+import { lengthUnit, massUnit, pressureUnit } from '../../../src/device/preferences';
+import {
+  asFigure,
+  asInput,
+  asInputFigure,
+  backFromShown,
+  inMetric,
+  type Shown,
+} from '../../../src/parts/digits';
 import { demoAircraft, demoFields, demoProcedures } from '../documents/demo';
 import { figuresIn, workedOutAgain } from './figures';
 import { AT } from './moments';
@@ -45,51 +53,72 @@ const figures: readonly KnownFigure[] = await (async () => {
 const isFigure = (input: AnyFigure | number | string): input is AnyFigure =>
   typeof input === 'object';
 
-/** The inputs as they are shown. */
-function shownInputs(of: KnownFigure): Why['inputs'] {
-  return Object.fromEntries(
-    Object.entries(of.why.inputs).map(([name, input]) => {
-      if (typeof input === 'string') return [name, input];
-      if (!isFigure(input)) return [name, asInput(name, input, of)];
-      if (input.value === null) return [name, input];
-      return [name, { ...input, value: asInputFigure(input) }];
-    }),
-  );
+/** The inputs as they are shown; those without a number are left out. */
+function shownInputs(of: KnownFigure): readonly (readonly [name: string, shown: Shown])[] {
+  return Object.entries(of.why.inputs).flatMap(([name, input]): [string, Shown][] => {
+    if (typeof input === 'string') return [];
+    if (!isFigure(input)) return [[name, asInput(name, input, of)]];
+    return input.value === null ? [] : [[name, asInputFigure(input, of.why.formula)]];
+  });
+}
+
+/** Metres in what a shown length is in; feet of altitude are feet to core too. */
+const backTo = (shown: Shown, core: Unit | null): number =>
+  shown.unit === 'ft' && core === 'm' ? shown.value * 0.3048 : backFromShown(shown);
+
+/** What an input is to core: the unit of the figure it is, or that its name ends in. */
+function coreUnit(name: string, of: KnownFigure): Unit | null {
+  const input = of.why.inputs[name];
+  if (name === 'given' || name === 'set') return of.unit;
+  if (typeof input === 'object') return input.value === null ? null : input.unit;
+  return /[a-z]M$/.test(name) ? 'm' : null;
 }
 
 test('a figure comes from the demo’s sorties for most of the formulas that there are', () => {
   expect(new Set(figures.map(({ why }) => why.formula)).size).toBeGreaterThan(35);
 });
 
+afterEach(() => {
+  lengthUnit.value = 'm';
+  massUnit.value = 'kg';
+  pressureUnit.value = 'hPa';
+});
+
+const decimalsOf = (value: number): number => String(value).split('.')[1]?.length ?? 0;
+
 /**
- * How fine a number may be. Wind is reported to a knot and speeds are read to one, so a tenth of one is
- * a guard digit; lengths are known to 1 % (the handbooks' own rows miss by 4), so a metre is finer than
- * enough; masses are weighed to a kilogram; angles of runways and slopes to a tenth of a degree; QNH
- * to a hectopascal, and to a tenth where it was given in inches; a document's thrust to three digits.
+ * How fine a number may be. Wind is reported to a knot and speeds are read to one; what is divided by,
+ * and what a document gives, may have a tenth. Lengths worked out are known to 1 % (the handbooks' own
+ * rows miss by 4): to ten metres. Masses are weighed to a kilogram; angles of runways and slopes to a
+ * tenth of a degree; QNH to a hectopascal, and to a tenth where it was given in inches; a document's
+ * thrust to three digits.
  */
 const FINEST: readonly (readonly [RegExp, number])[] = [
   [/^(lat|lon)Deg$/, 2],
-  [/(Kt|Deg|C|Hpa|S)$/, 1],
-  [/(KgM|Kg|Ft|M|N)$/, 0],
+  [/^(worst|own|aircraft|book|limit)Kt$/, 1],
+  [/(KgM|Kg|Ft|M|N|Kt)$/, 0],
+  [/(Deg|C|Hpa|S)$/, 1],
 ];
 
 /** Whole on the screen; hundredths of an inch of mercury, millimetres of arm; tenths of a degree and of a per cent. */
 const DECIMALS: Partial<Record<Unit, number>> = { inHg: 2, deg: 1, '%': 1 };
 
-const decimalsOf = (value: number): number => String(value).split('.')[1]?.length ?? 0;
+/** Lengths that a document or the pilot gave; all others were worked out. */
+const GIVEN_LENGTH = /^(given|set|elevationM|distanceM|rollsFromM|(tora|toda|lda|available)M)$/;
+const GIVEN_FORMULA = /^(as-given|as-set|tora|lda|centre-of-gravity)$/;
 
 test('no input is shown finer than it is known', () => {
   for (const figure of figures) {
     const { path, unit } = figure;
-    for (const [name, input] of Object.entries(shownInputs(figure))) {
-      if (typeof input !== 'number') continue;
+    for (const [name, { value }] of shownInputs(figure)) {
+      if (typeof figure.why.inputs[name] !== 'number') continue;
       // What was given is no finer than what it is shown as; factors and densities have three.
       const ownUnit = name === 'given' || name === 'set';
       const least = ownUnit ? (DECIMALS[unit] ?? 0) + (unit === 'kt' ? 1 : 0) : 3;
       const [, most] = FINEST.find(([ending]) => ending.test(name)) ?? [null, least];
       // Forces below a kilonewton have four digits too: idle thrust and the weight on a slope.
-      const allowed = name.endsWith('N') && Math.abs(input) < 1000 ? 4 : most;
-      expect([path, name, input, decimalsOf(input) <= allowed]).toEqual([path, name, input, true]);
+      const allowed = name.endsWith('N') && Math.abs(value) < 1000 ? 4 : most;
+      expect([path, name, value, decimalsOf(value) <= allowed]).toEqual([path, name, value, true]);
     }
   }
 });
@@ -97,32 +126,128 @@ test('no input is shown finer than it is known', () => {
 test('no figure is shown finer than the screen shows it', () => {
   for (const figure of figures) {
     const { path, unit, why } = figure;
-    const shown = asFigure(figure);
+    const { value } = asFigure(figure);
     const most = why.formula === 'centre-of-gravity' ? 3 : (DECIMALS[unit] ?? 0);
-    expect([path, shown, decimalsOf(shown) <= most]).toEqual([path, shown, true]);
+    expect([path, value, decimalsOf(value) <= most]).toEqual([path, value, true]);
   }
 });
 
-/** The shown inputs come as near as this: a step of the figure, two of an altitude, and 1 % of a way. */
+test.each([
+  ['m', 10],
+  ['ft', 50],
+] as const)('in %s, a length worked out is a multiple of %i wherever it stands', (unit, step) => {
+  lengthUnit.value = unit;
+  for (const figure of figures) {
+    const { path, why } = figure;
+    const worked = shownInputs(figure).filter(([name]) => {
+      const input = why.inputs[name];
+      return typeof input === 'object' && input.value !== null
+        ? input.unit === 'm' && !GIVEN_FORMULA.test(input.why.formula)
+        : /[a-z]M$/.test(name) && !/KgM$/.test(name) && !GIVEN_LENGTH.test(name);
+    });
+    const shown = worked.map(([, one]) => one);
+    if (figure.unit === 'm' && !GIVEN_FORMULA.test(why.formula)) shown.push(asFigure(figure));
+    for (const { value, unit: in_ } of shown) {
+      // A formula in SI keeps its metres.
+      const by = in_ === 'm' ? 10 : step;
+      expect([path, value, in_, value % by]).toEqual([path, value, in_, value < 0 ? -0 : 0]);
+    }
+  }
+});
+
+/** Ways that something needs, and what is left of a length. */
+const NEEDED = /^(run|run-and-climb|accelerate-stop|landing-air|landing-run|sum|times-factor)$/;
+const LEFT = /^(left-over|left-of-lda|left-of-end)$/;
+
+test.each(['m', 'ft'] as const)(
+  'in %s, what is needed rounds up, and what is left down',
+  (unit) => {
+    lengthUnit.value = unit;
+    let [needed, left] = [0, 0];
+    for (const figure of figures) {
+      if (figure.unit !== 'm') continue;
+      const shownM = backTo(asFigure(figure), 'm');
+      if (NEEDED.test(figure.why.formula)) {
+        needed++;
+        expect(shownM).toBeGreaterThanOrEqual(figure.value - 1e-4);
+      } else if (LEFT.test(figure.why.formula)) {
+        left++;
+        expect(shownM).toBeLessThanOrEqual(figure.value + 1e-4);
+      }
+    }
+    expect(Math.min(needed, left)).toBeGreaterThan(100);
+  },
+);
+
+/** The shown inputs come as near as this: a step of the figure, and two of an altitude. */
 const NEAR: Partial<Record<Unit, number>> = { 'ft/min': 10, inHg: 0.01, deg: 0.1, '%': 0.1, ft: 2 };
 
-const nearOf = (value: number, unit: Unit): number =>
-  Math.max(1.05 * (NEAR[unit] ?? 1), unit === 'm' ? 0.01 * Math.abs(value) : 0);
+/** Speeds that round up or down, and not to the nearest. */
+const ROUNDED_ONE_WAY =
+  /^(\w+Allows?Kt|leastInWindKt|leastFor\w+Kt|standingKt|smallest-of|greatest-of|engine-out-run)$/;
 
-test('the inputs that are shown come to the figure that is shown', () => {
-  for (const figure of figures) {
-    const { path, value, unit, why } = figure;
-    // A wind so weak on its limit that a tenth of a knot is a sixth of it says what it says: far off.
-    if (why.formula === 'limit-speed' && Number(why.inputs.worstKt) < 2) continue;
-    const again = workedOutAgain({ ...why, inputs: shownInputs(figure) });
-    const off = Math.abs(again - asFigure(figure));
-    const apart = unit === 'deg' ? Math.min(off, Math.abs(360 - off)) : off;
-    expect([path, why, again, value, apart <= nearOf(value, unit)]).toEqual([
-      path,
-      why,
-      again,
-      value,
-      true,
-    ]);
-  }
+/** By how much a shown number may differ from the number itself: its step, in core's unit. */
+function stepOf(name: string, { value, unit }: Shown, of: KnownFigure): number {
+  const core = coreUnit(name, of);
+  if (unit === 'ft' && core === 'm') return value % 50 === 0 ? 50 * 0.3048 : 0.3048;
+  if (unit === 'm') return GIVEN_LENGTH.test(name) ? 0 : 10;
+  if (unit === 'lb' || unit === 'lb·m') return 0.5 * 0.45359237;
+  if (unit === 'kt' && ROUNDED_ONE_WAY.test(name || of.why.formula)) return 1;
+  if (unit === 'kt') return decimalsOf(value) > 0 ? 0.05 : 0.5;
+  if (unit === '%') return 0.05;
+  if (unit === 'inHg') return 0.005 * 33.8639;
+  return 0;
+}
+
+describe.each([
+  ['m', 'kg', 'hPa'],
+  ['ft', 'lb', 'inHg'],
+] as const)('in %s, %s and %s', (length, mass, pressure) => {
+  test('the inputs that are shown come to the figure that is shown, within the rounding shown', () => {
+    lengthUnit.value = length;
+    massUnit.value = mass;
+    pressureUnit.value = pressure;
+    for (const figure of figures) {
+      const { path, value, unit, why } = figure;
+      // A wind so weak on its limit that a tenth of a knot is a sixth of it says what it says: far off.
+      if (why.formula === 'limit-speed' && Number(why.inputs.worstKt) < 2) continue;
+      const shown = shownInputs(figure);
+      const put = (changed: Readonly<Record<string, number>>) =>
+        workedOutAgain({
+          ...why,
+          inputs: {
+            ...why.inputs,
+            ...Object.fromEntries(
+              shown.map(([name, one]) => [
+                name,
+                changed[name] ?? backTo(one, coreUnit(name, figure)),
+              ]),
+            ),
+          },
+        });
+      const again = put({});
+      const asShown = backTo(inMetric(figure) ?? asFigure(figure), unit);
+      const off = Math.abs(again - asShown);
+      const apart = unit === 'deg' ? Math.min(off, Math.abs(360 - off)) : off;
+      // What one step of each rounded input changes, and the step that the figure itself rounds to.
+      const rounding = shown.reduce((sum, [name, one]) => {
+        const by = stepOf(name, one, figure);
+        if (by === 0) return sum;
+        const at = backTo(one, coreUnit(name, figure));
+        const changes = [at - by, at + by].map((to) => Math.abs(put({ [name]: to }) - again));
+        return sum + Math.max(...changes.filter(Number.isFinite));
+      }, 0);
+      const own = stepOf('', inMetric(figure) ?? asFigure(figure), figure);
+      const near = 1.05 * Math.max(NEAR[unit] ?? 1, own) + rounding;
+      expect([path, why, again, value, asShown, near, apart <= near]).toEqual([
+        path,
+        why,
+        again,
+        value,
+        asShown,
+        near,
+        true,
+      ]);
+    }
+  });
 });

@@ -9,6 +9,7 @@ import type { HoldsTo, RankedEnd, RankedEnds, WindAnswer } from '../../../core';
 import { Asked } from '../../../parts/asked/Asked';
 import { againstLimit, direction, wholeNumber } from '../../../parts/format';
 import { Key } from '../../../parts/key/Key';
+import { aboutLength, length } from '../../../parts/units';
 import { lowSunRow, noBest } from '../afterAnswer';
 import { words } from '../words';
 import styles from './Answer.module.css';
@@ -58,11 +59,11 @@ function Foot({ end, answered }: { end: RankedEnd; answered: WindAnswer }) {
         </Asked>
       )}
       <Asked hint={words.ask} onAsk={() => ask('', { name: 'available', ...of })}>
-        {words.metres(wholeNumber(end.availableM))}
+        {length(end.availableM, 'down')}
       </Asked>
       {end.leftM !== null && !typing.value && (
         <Asked hint={words.ask} onAsk={() => ask('', { name: 'left', ...of })}>
-          {words.leftOver(wholeNumber(end.leftM))}
+          {words.leftOver(aboutLength(end.leftM, 'down'))}
         </Asked>
       )}
     </>

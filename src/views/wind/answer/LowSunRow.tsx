@@ -4,7 +4,7 @@ import type { JSX } from 'preact';
 import { ask } from '../../../board/places';
 import type { LowSun } from '../../../core';
 import { Asked } from '../../../parts/asked/Asked';
-import { zulu } from '../../../parts/format';
+import { timeOfDay } from '../../../parts/format';
 import { words } from '../runways/words';
 import { words as windWords } from '../words';
 import { Row } from './Row';
@@ -14,8 +14,8 @@ export function LowSunRow({ sun }: { sun: Exclude<LowSun, { kind: 'none' }> }): 
   const side = words.sunSide(sun.relativeDeg);
   const name =
     sun.kind === 'now'
-      ? words.lowSun(side, zulu(sun.until.getTime()))
-      : words.lowSunLater(side, zulu(sun.from.getTime()));
+      ? words.lowSun(side, timeOfDay(sun.until.getTime()))
+      : words.lowSunLater(side, timeOfDay(sun.from.getTime()));
   return (
     <Row name={name}>
       <Asked hint={windWords.ask} onAsk={() => ask(name, { sun })}>

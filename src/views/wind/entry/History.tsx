@@ -7,7 +7,7 @@ import type { JSX } from 'preact';
 import { day, sortie, sortieMinute } from '../../../board/board';
 import { takeText } from '../../../board/wind/windEntry';
 import type { OutlookBrief } from '../../../core';
-import { zulu } from '../../../parts/format';
+import { timeOfDay } from '../../../parts/format';
 import { words as weatherWords } from '../report/words';
 import { words } from '../runways/words';
 import styles from './History.module.css';
@@ -32,7 +32,7 @@ export function WindHistory(): JSX.Element | null {
               aria-description={words.again}
               onClick={() => takeText(wind.text)}
             >
-              <time>{zulu(wind.at.sortieMs)}</time> {wind.text.slice(0, 28)}
+              <time>{timeOfDay(wind.at.sortieMs)}</time> {wind.text.slice(0, 28)}
             </button>
           </li>
         ))}
@@ -68,7 +68,7 @@ function outlookWords(
   ahead: Exclude<NonNullable<OutlookBrief['outlook']>, { kind: 'thin' }>,
 ): string {
   const said = weatherWords.trend;
-  const time = zulu(sortieMinute.value + ahead.minutes * 60_000);
+  const time = timeOfDay(sortieMinute.value + ahead.minutes * 60_000);
   if (ahead.kind === 'holds')
     return ahead.now === null ? said.none(time) : said.holds(ahead.now, time);
   return ahead.then === null ? said.breaks(time) : said.changes(ahead.then, time);

@@ -11,8 +11,10 @@ import { setInputs } from '../../../board/record/choices';
 import { takeText } from '../../../board/wind/windEntry';
 import type { Figure, Unit, WeatherQuestion } from '../../../core';
 import { Asked } from '../../../parts/asked/Asked';
-import { decimal, NO_BREAK_SPACE, wholeNumber, zulu } from '../../../parts/format';
+import { shownFigure } from '../../../parts/digits';
+import { decimal, timeOfDay } from '../../../parts/format';
 import { Key } from '../../../parts/key/Key';
+import { otherPressure } from '../../../parts/units';
 import { GroupByGroup } from './GroupByGroup';
 import styles from './ReportCard.module.css';
 import { words } from './words';
@@ -36,20 +38,20 @@ export function ReportCard(): JSX.Element {
         </div>
       ))}
       {brief !== null && day.windIsNewer() && (
-        <p>{words.butTheWind(issuedMs === null ? null : zulu(issuedMs))}</p>
+        <p>{words.butTheWind(issuedMs === null ? null : timeOfDay(issuedMs))}</p>
       )}
       {brief !== null && (
         <dl class={styles.rows}>
-          <Row name={words.qnh} figure={brief.qnhHpa} decimals={0}>
-            {brief.qnhInHg.value !== null && words.inHg(decimal(brief.qnhInHg.value, 2))}
+          <Row name={words.qnh} figure={brief.qnhHpa}>
+            {brief.qnhHpa.value !== null && otherPressure(brief.qnhHpa.value)}
           </Row>
-          <Row name={words.temperature} figure={brief.temperature} decimals={0}>
+          <Row name={words.temperature} figure={brief.temperature}>
             {dewPoint(brief.report.weather.temperature?.dewPointC ?? null)}
           </Row>
-          <Row name={words.pressureAltitude} figure={brief.pressureAltitude} decimals={0} />
-          <Row name={words.densityAltitude} figure={brief.densityAltitude} decimals={0} />
+          <Row name={words.pressureAltitude} figure={brief.pressureAltitude} />
+          <Row name={words.densityAltitude} figure={brief.densityAltitude} />
           {brief.gustSpread.value !== null && !day.windIsNewer() && (
-            <Row name={words.gustSpread} figure={brief.gustSpread} decimals={0} />
+            <Row name={words.gustSpread} figure={brief.gustSpread} />
           )}
         </dl>
       )}
@@ -88,13 +90,10 @@ function Question({ question }: { question: WeatherQuestion }) {
 interface RowProps {
   readonly name: string;
   readonly figure: Figure<Unit>;
-  readonly decimals: number;
   readonly children?: string | false | null;
 }
 
-function Row({ name, figure, decimals, children }: RowProps) {
-  const unit =
-    figure.value === null ? '' : (words.units[figure.unit] ?? `${NO_BREAK_SPACE}${figure.unit}`);
+function Row({ name, figure, children }: RowProps) {
   return (
     <div class={styles.row}>
       <dt>{name}</dt>
@@ -103,10 +102,7 @@ function Row({ name, figure, decimals, children }: RowProps) {
           <span class={styles.absent}>{words.absent[figure.because]}</span>
         ) : (
           <Asked hint={words.ask} onAsk={() => ask(name, figure)}>
-            {/* A pressure is read digit by digit. */}
-            {(decimals === 0 && figure.unit !== 'hPa'
-              ? wholeNumber(figure.value)
-              : decimal(figure.value, decimals)) + unit}
+            {shownFigure(figure)}
           </Asked>
         )}
         {children && <span> {children}</span>}
@@ -123,10 +119,10 @@ function Sun() {
   return (
     <p class={styles.sun}>
       {sunUp.kind === 'between'
-        ? words.sun(zulu(sunUp.from.getTime()), zulu(sunUp.until.getTime()))
+        ? words.sun(timeOfDay(sunUp.from.getTime()), timeOfDay(sunUp.until.getTime()))
         : words.sunAllDay[sunUp.kind]}
       {civil.kind === 'between' &&
-        ` ${words.civil(zulu(civil.from.getTime()), zulu(civil.until.getTime()))}`}
+        ` ${words.civil(timeOfDay(civil.from.getTime()), timeOfDay(civil.until.getTime()))}`}
     </p>
   );
 }

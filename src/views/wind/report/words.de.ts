@@ -3,6 +3,7 @@
 import type { ReportNote, WeatherQuestion } from '../../../core';
 import { wholeNumber } from '../../../parts/format';
 import type { Translated } from '../../../parts/translated';
+import { length } from '../../../parts/units';
 import type { words as english } from './words.en';
 
 function age(minutes: number): string {
@@ -45,7 +46,7 @@ function question(of: WeatherQuestion): string {
         ? 'Gefrierender Niederschlag: Eis am Flugzeug und im Lufteinlauf?'
         : `Feuchtigkeit bei ${wholeNumber(of.temperatureC)} °C: Eis am Flugzeug und im Lufteinlauf?`;
     case 'low-rvr':
-      return `Pistensichtweite ${wholeNumber(of.rvrM)} m, unter ${wholeNumber(of.belowM)} m.`;
+      return `Pistensichtweite ${length(of.rvrM)}, unter ${length(of.belowM)}.`;
     case 'below-visual-minima': {
       const parts = [
         of.visibilityM === null
@@ -68,13 +69,11 @@ export const words: Translated<typeof english> = {
   other: (station) => (station === null ? 'Weitere Meldung:' : `Auch ${station}:`),
   take: 'Nehmen',
   qnh: 'QNH',
-  inHg: (inches) => `${inches} inHg`,
   temperature: 'Temperatur',
   dewPoint: (celsius) => `Taupunkt ${celsius} °C`,
   pressureAltitude: 'Druckhöhe',
   densityAltitude: 'Dichtehöhe',
   gustSpread: 'Bö über dem mittleren Wind',
-  units: { degC: ' °C' },
   absent: {
     'no-qnh': 'kein QNH gemeldet',
     'no-temperature': 'keine Temperatur gemeldet',

@@ -2,6 +2,7 @@
 
 import type { ReportNote, WeatherQuestion } from '../../../core';
 import { wholeNumber } from '../../../parts/format';
+import { length } from '../../../parts/units';
 
 function age(minutes: number): string {
   if (minutes < 120) return `${minutes} min`;
@@ -43,7 +44,7 @@ function question(of: WeatherQuestion): string {
         ? 'What falls freezes: ice on the aircraft and in the intake?'
         : `Moisture at ${wholeNumber(of.temperatureC)} °C: ice on the aircraft and in the intake?`;
     case 'low-rvr':
-      return `Runway visual range ${wholeNumber(of.rvrM)} m, below ${wholeNumber(of.belowM)} m.`;
+      return `Runway visual range ${length(of.rvrM)}, below ${length(of.belowM)}.`;
     case 'below-visual-minima': {
       const parts = [
         of.visibilityM === null
@@ -64,13 +65,11 @@ export const words = {
   other: (station: string | null) => (station === null ? 'Another report:' : `Also ${station}:`),
   take: 'Take it',
   qnh: 'QNH',
-  inHg: (inches: string) => `${inches} inHg`,
   temperature: 'Temperature',
   dewPoint: (celsius: string) => `dew point ${celsius} °C`,
   pressureAltitude: 'Pressure altitude',
   densityAltitude: 'Density altitude',
   gustSpread: 'Gust above the steady wind',
-  units: { degC: ' °C' } as Partial<Record<string, string>>,
   absent: {
     'no-qnh': 'no QNH reported',
     'no-temperature': 'no temperature reported',

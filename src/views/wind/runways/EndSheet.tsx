@@ -7,10 +7,12 @@ import { ask } from '../../../board/places';
 import { closeEnd, holdShort } from '../../../board/record/choices';
 import { endFigures, type RuleApplied, type WindAnswer } from '../../../core';
 import { Asked } from '../../../parts/asked/Asked';
-import { NumberField } from '../../../parts/field/NumberField';
-import { decimal, direction, NO_BREAK_SPACE, wholeNumber } from '../../../parts/format';
+import { shownFigure } from '../../../parts/digits';
+import { QuantityField } from '../../../parts/field/QuantityField';
+import { decimal, direction, wholeNumber } from '../../../parts/format';
 import { Key } from '../../../parts/key/Key';
 import { Sheet } from '../../../parts/sheet/Sheet';
+import { length } from '../../../parts/units';
 import { words as windWords } from '../words';
 import styles from './EndSheet.module.css';
 import { words } from './words';
@@ -53,9 +55,7 @@ export function EndSheet({ end, answered, onClose }: EndSheetProps): JSX.Element
                     words.unknown
                   ) : (
                     <Asked hint={windWords.ask} onAsk={() => ask(title, figure)}>
-                      {figure.unit === 'deg'
-                        ? direction(figure.value)
-                        : `${figure.unit === 'm' ? wholeNumber(figure.value) : decimal(figure.value, 1)}${NO_BREAK_SPACE}${figure.unit}`}
+                      {figure.unit === 'deg' ? direction(figure.value) : shownFigure(figure)}
                     </Asked>
                   )}
                 </dd>
@@ -70,7 +70,8 @@ export function EndSheet({ end, answered, onClose }: EndSheetProps): JSX.Element
           {closed ? words.closedToday : words.closeToday}
         </Key>
         {day.purpose() === 'landing' && (
-          <NumberField
+          <QuantityField
+            unit="m"
             name={words.holdShort}
             value={holdShortM[end] ?? null}
             least={1}
@@ -133,7 +134,7 @@ function measure({ rule }: RuleApplied, value: number | null): string {
     case 'most-runway-left':
     case 'longest-runway':
     case 'shortest-taxi':
-      return `${wholeNumber(value)} m`;
+      return length(value);
     case 'most-aligned':
       return `${wholeNumber(value)}°`;
     case 'preferred':

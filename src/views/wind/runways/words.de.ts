@@ -3,6 +3,7 @@
 import type { Problem, RankedEnd, Shortfall } from '../../../core';
 import { againstLimit, wholeNumber } from '../../../parts/format';
 import type { Translated } from '../../../parts/translated';
+import { aboutLength, length } from '../../../parts/units';
 import type { words as english } from './words.en';
 
 const noLength: Readonly<Record<(Shortfall & { code: 'no-length' })['because'], string>> = {
@@ -33,7 +34,7 @@ function shortfall(fall: Shortfall): string {
     case 'tailwind':
       return worst('Rückenwind', fall.gust, fall.worstKt, fall.limitKt);
     case 'length':
-      return `${fall.of.toUpperCase()}: braucht ${wholeNumber(fall.neededM)} m, hat ${wholeNumber(fall.availableM)} m`;
+      return `${fall.of.toUpperCase()}: braucht ${aboutLength(fall.neededM, 'up')}, hat ${length(fall.availableM, 'down')}`;
     case 'no-length':
       return noLength[fall.because];
     case 'tyres':
@@ -138,8 +139,8 @@ export const words: Translated<typeof english> = {
   notApplied: 'nicht angewandt',
   closeToday: 'Für heute sperren',
   closedToday: 'Heute gesperrt; öffnen',
-  holdShort: 'Halten nach, m',
-  holdShortBad: 'Eine Länge von 1 bis 9999 m.',
+  holdShort: (unit) => `Halten nach, ${unit}`,
+  holdShortBad: (least, most, unit) => `Eine Länge von ${least} bis ${most} ${unit}.`,
   holdShortNone: 'ganze Länge',
   head: (value) => `Gegenwind ${value}`,
   tail: (value) => `Rückenwind ${value}`,

@@ -2,6 +2,7 @@
 
 import type { NoBest, Problem, RankedEnd, Shortfall } from '../../../core';
 import { againstLimit, wholeNumber } from '../../../parts/format';
+import { aboutLength, length } from '../../../parts/units';
 
 const noBest: Record<NoBest, string> = {
   'speed-not-known': 'No speed was reported: a direction alone does not choose a runway.',
@@ -39,7 +40,7 @@ function shortfall(fall: Shortfall): string {
     case 'tailwind':
       return worst('Tailwind', fall.gust, fall.worstKt, fall.limitKt);
     case 'length':
-      return `${fall.of.toUpperCase()}: needs ${wholeNumber(fall.neededM)} m, has ${wholeNumber(fall.availableM)} m`;
+      return `${fall.of.toUpperCase()}: needs ${aboutLength(fall.neededM, 'up')}, has ${length(fall.availableM, 'down')}`;
     case 'no-length':
       return noLength[fall.because];
     case 'tyres':
@@ -137,8 +138,9 @@ export const words = {
   notApplied: 'not applied',
   closeToday: 'Close it for today',
   closedToday: 'Closed today; open it',
-  holdShort: 'Hold short after, m',
-  holdShortBad: 'A length from 1 to 9999 m.',
+  holdShort: (unit: string) => `Hold short after, ${unit}`,
+  holdShortBad: (least: string, most: string, unit: string) =>
+    `A length from ${least} to ${most} ${unit}.`,
   holdShortNone: 'whole length',
   head: (value: string) => `headwind ${value}`,
   tail: (value: string) => `tailwind ${value}`,

@@ -1,0 +1,53 @@
+/** The units that lengths, pressures and masses are in on this device, and whether local time stands beside UTC. */
+
+import type { JSX } from 'preact';
+import { lengthUnit, localTime, massUnit, pressureUnit } from '../../device/preferences';
+import { Choice, choicesOf } from '../../parts/choice/Choice';
+import { Hint } from '../../parts/field/Labelled';
+import { Key } from '../../parts/key/Key';
+import styles from './SortieSheet.module.css';
+import { words } from './unitWords';
+
+/** A choice for each; what is shown anywhere changes at once. */
+export function Units(): JSX.Element {
+  return (
+    <>
+      <p class={styles.said}>{words.length}</p>
+      <Choice
+        label={words.length}
+        options={choicesOf(words.lengths)}
+        chosen={lengthUnit.value}
+        onChoose={(unit) => {
+          lengthUnit.value = unit;
+        }}
+      />
+      <p class={styles.said}>{words.pressure}</p>
+      <Choice
+        label={words.pressure}
+        options={choicesOf(words.pressures)}
+        chosen={pressureUnit.value}
+        onChoose={(unit) => {
+          pressureUnit.value = unit;
+        }}
+      />
+      <p class={styles.said}>{words.mass}</p>
+      <Choice
+        label={words.mass}
+        options={choicesOf(words.masses)}
+        chosen={massUnit.value}
+        onChoose={(unit) => {
+          massUnit.value = unit;
+        }}
+      />
+      <Key
+        pressed={localTime.value}
+        onPress={() => {
+          localTime.value = !localTime.value;
+        }}
+      >
+        {words.localTime}
+      </Key>
+      <Hint>{words.hint}</Hint>
+    </>
+  );
+}
