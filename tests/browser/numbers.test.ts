@@ -77,7 +77,7 @@ describe('Numbers', () => {
     await numberBehind(page, 'TORA margin').click();
     const sheet = page.getByRole('dialog');
     await sheet.getByText('available − where the roll begins − what is needed').waitFor();
-    await expect.poll(() => sheet.getByText('1400', { exact: true }).isVisible()).toBe(true);
+    await expect.poll(() => sheet.getByText('1 400 m', { exact: true }).isVisible()).toBe(true);
   });
 
   test('a hot day lengthens the run, and puts an end that is too short outside the limits', async ({
@@ -91,7 +91,7 @@ describe('Numbers', () => {
     await openPlace(page, 'Wind');
     // 01/19 is 1 340 m: airfields-demo/fields/XHAR.json.
     const of19 = page.getByRole('listitem').filter({ has: key(page, 'Use 19') });
-    await expect.poll(() => of19.textContent()).toMatch(/TODA: needs 1.\d{3} m, has 1.340 m/);
+    await expect.poll(() => of19.textContent()).toMatch(/TODA: needs 1\s\d{3}\sm, has 1\s340\sm/);
   });
 
   test('what is planned says its factor, and goes by another that is chosen', async ({ open }) => {
