@@ -24,11 +24,11 @@ function tell(told: Told, controlled: boolean): string {
       return `${ahead}, halten, nach beiden Seiten schauen, ${told.along ? 'das Aufrollen' : 'die Querung'} ansagen`;
     }
     case 'along-runway':
-      return `Backtrack auf Piste ${saidRunway(told.runway)}, ${saidHundreds(told.lengthM)} Meter`;
+      return `Backtrack auf Piste ${saidRunway(told.runway)}, ${saidLength(told.lengthM)}`;
     case 'turn-too-tight':
       return `${Math.round(Math.abs(told.turnDeg))} Grad ${told.turnDeg > 0 ? 'rechts' : 'links'} auf ${told.onto === 'apron' ? 'das Vorfeld' : saidPoint(told.onto)}, zu eng für eine Kurve`;
     case 'back-to-exit':
-      return `Backtrack auf Piste ${saidRunway(told.end)}, ${saidHundreds(told.lengthM)} Meter, bis ${saidPoint(told.exit)}`;
+      return `Backtrack auf Piste ${saidRunway(told.end)}, ${saidLength(told.lengthM)}, bis ${saidPoint(told.exit)}`;
     case 'hold-short':
       return `${told.hold === null ? '' : `bei ${saidPoint(told.hold)} `}halten vor Piste ${saidRunway(told.end)}`;
     case 'backtrack':

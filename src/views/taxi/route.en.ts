@@ -25,11 +25,11 @@ function tell(told: Told, controlled: boolean): string {
         : `${ahead}, hold, look both ways, say that you ${todo}`;
     }
     case 'along-runway':
-      return `backtrack runway ${saidRunway(told.runway)}, ${saidHundreds(told.lengthM)} metres`;
+      return `backtrack runway ${saidRunway(told.runway)}, ${saidLength(told.lengthM)}`;
     case 'turn-too-tight':
       return `${tightTurn(told.turnDeg)} onto ${told.onto === 'apron' ? 'the apron' : saidPoint(told.onto)}, too tight to make`;
     case 'back-to-exit':
-      return `backtrack runway ${saidRunway(told.end)}, ${saidHundreds(told.lengthM)} metres, to ${saidPoint(told.exit)}`;
+      return `backtrack runway ${saidRunway(told.end)}, ${saidLength(told.lengthM)}, to ${saidPoint(told.exit)}`;
     case 'hold-short':
       return `${told.hold === null ? '' : `at ${saidPoint(told.hold)} `}hold short runway ${saidRunway(told.end)}`;
     case 'backtrack':
