@@ -34,6 +34,8 @@ export type OpenSheet =
   | { readonly kind: 'failed' }
   /** The lists for when something is wrong. */
   | { readonly kind: 'wrong' }
+  /** What speaks against the runway in use. */
+  | { readonly kind: 'verdict' }
   | { readonly kind: 'load'; readonly over: OpenSheet | null }
   /** The pilot's own version of a procedure, being written. */
   | { readonly kind: 'editor'; readonly hash: Hash; readonly over: OpenSheet | null }

@@ -13,6 +13,7 @@ import { ShareSheet } from '../views/share/ShareSheet';
 import { IncomingSheet } from '../views/sortie/IncomingSheet';
 import { SortieSheet } from '../views/sortie/SortieSheet';
 import { Lists } from '../views/steps/Lists';
+import { VerdictSheet } from '../views/verdict/VerdictSheet';
 import { WhySheet } from '../views/why/WhySheet';
 import { BrokenSheet, FailedSheet } from './Broken';
 
@@ -79,6 +80,8 @@ function Opened({ open }: { open: OpenSheet }): JSX.Element {
       return <IncomingSheet from={open.from} onClose={onClose} />;
     case 'editor':
       return <editor.Later hash={open.hash} onClose={onClose} />;
+    case 'verdict':
+      return <VerdictSheet onClose={onClose} />;
     case 'why':
       return <WhySheet title={open.title} figure={open.figure} onClose={onClose} />;
   }

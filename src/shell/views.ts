@@ -12,6 +12,11 @@ import { WindPlace } from '../views/wind/Wind';
 const notices = later(() => import('./Notices').then(({ Notices }) => Notices), 'asked');
 /** The strip's key to the lists; nobody has a procedure before the first answer. */
 export const wrongKey = later(() => import('./WrongKey').then(({ WrongKey }) => WrongKey), 'asked');
+/** Over every place: what speaks against the runway; nobody has one before the first answer. */
+export const verdictLine = later(
+  () => import('./VerdictLine').then(({ VerdictLine }) => VerdictLine),
+  'asked',
+);
 const taxi = later(() => import('../views/taxi/Taxi').then(({ Taxi }) => Taxi));
 const steps = later(() => import('../views/steps/Steps').then(({ Steps }) => Steps));
 const numbers = later(() => import('../views/numbers/Numbers').then(({ Numbers }) => Numbers));
@@ -34,5 +39,6 @@ export const LaterSheets = sheets.Later;
 /** Loads the views that weren't needed yet. */
 export function loadViews(): void {
   loadWindDetail();
-  for (const view of [notices, wrongKey, steps, taxi, numbers, log, sheets, broken]) view.preload();
+  for (const view of [notices, wrongKey, verdictLine, steps, taxi, numbers, log, sheets, broken])
+    view.preload();
 }

@@ -17,6 +17,7 @@ import { kept } from '../../device/kept';
 import { pageLanguage } from '../../device/pageLanguage';
 import { fallSilent, followVoices, isSpeaking, type Said, say } from '../../device/speech';
 import { day, sortie } from '../board';
+import { cautions } from '../flight/cautions';
 import { wallNowMs } from '../flight/time';
 import { place } from '../places';
 import { sayAgain } from '../steps/card';
@@ -63,6 +64,8 @@ export interface Sayings {
   readonly due: () => Said;
   /** The radio call due on Taxi; empty if none is. */
   readonly call: () => Said;
+  /** The worst that stops, against the runway in use; empty if nothing does. */
+  readonly caution: () => Said;
   readonly gate: (rung: Rung | ClimbRung) => string;
   /** That the gates are times. */
   readonly warning: string;
@@ -123,6 +126,7 @@ export function startVoice(sayings: Sayings): void {
     fallSilent();
     if (callHeard.value !== null) untracked(() => sayNow(sayings.call()));
   });
+  followCautions(sayings);
   followRepeats(sayings);
   followRoll(sayings);
 }
@@ -133,6 +137,20 @@ function warning(sayings: Sayings): string {
   if (!warnsOfGates.peek() || warnedIn.peek() === id) return '';
   warnedIn.value = id;
   return sayings.warning;
+}
+
+/** What comes to stop is said once, wherever the pilot is; not on the roll, where gates speak. */
+function followCautions(sayings: Sayings): void {
+  const worst = computed(() => {
+    const stops = cautions.value.find((caution) => caution.stops);
+    return stops === undefined ? '' : `${stops.code} ${stops.value} ${day.wind().using}`;
+  });
+  effect(() => {
+    if (worst.value === '' || !voicing.peek().on || !isForemost.peek()) return;
+    untracked(() => {
+      if (day.wind().using !== null) sayNow(sayings.caution());
+    });
+  });
 }
 
 /** What was asked for is said even if nothing is read aloud by itself. */

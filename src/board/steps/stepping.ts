@@ -2,6 +2,7 @@
 
 import { computed } from '@preact/signals';
 import {
+  type Caution,
   canMove,
   type Event,
   type FlownAgain,
@@ -11,6 +12,7 @@ import {
   type ListId,
   type Main,
   type Moment,
+  notAccepted,
   offers,
   PHASES,
   type Phase,
@@ -194,10 +196,17 @@ export function resumeFrom(row: StepRow): void {
   undoable.value = { what: 'jump', entries: add(...held) };
 }
 
+/** Goes on outside limits, which the record tells with the figures. */
+function goOutside(cautions: readonly Caution[]): void {
+  const { end, purpose } = day.verdict();
+  undoable.value = null;
+  add({ kind: 'accepted', end, purpose, cautions });
+}
+
 /** What may be done in the steps now; null before there is a procedure. */
 export const offered = computed(() => {
   const brief = day.steps();
-  return brief && offers(brief, sortie.value);
+  return brief && offers(brief, sortie.value, notAccepted(day.verdict(), sortie.value.accepted));
 });
 
 /** Whether there is something to undo. */
@@ -233,6 +242,7 @@ export function endSortie(): void {
 export function doIt(main: Main): void {
   if (main.what === 'tick') tick(main.row, 'done');
   else if (main.what === 'stamp') stamp(main.moment, main.tied);
+  else if (main.what === 'go-outside') goOutside(main.cautions);
   else if (main.what === 'close-list') closeList(main.leadsTo);
   else if (main.what === 'end-sortie') endSortie();
   else resume();

@@ -32,10 +32,20 @@ export function takeoffNeeds(question: TakeoffQuestion, factor: number): Needs |
   };
 }
 
-/** A landing needs 50 ft to rest within LDA, times `factor`, and 1.15 more if not dry. */
+/**
+ * A landing needs 50 ft to rest within LDA, times `factor`, and 1.15 more if not dry; tyres and
+ * brakes allow what their limits say.
+ */
 export function landingNeeds(question: LandingQuestion): Needs | NoNeeds {
   const answer = landing(question);
-  return answer.kind === 'cannot'
-    ? { cannot: answer.because }
-    : { lengthsM: { lda: answer.plannedM } };
+  if (answer.kind === 'cannot') return { cannot: answer.because };
+  const { tyreKt } = question.aircraft.limits;
+  const limitMJ = question.aircraft.performance?.brakes.maxMJ;
+  return {
+    lengthsM: { lda: answer.plannedM },
+    ...(tyreKt === undefined
+      ? {}
+      : { tyres: { groundKt: answer.speeds.touchdownGroundKt, limitKt: tyreKt } }),
+    ...(limitMJ === undefined ? {} : { brakes: { energyMJ: answer.brakes.energyMJ, limitMJ } }),
+  };
 }

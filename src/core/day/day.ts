@@ -331,11 +331,20 @@ export function day(sources: Sources, memo: Memo): Day {
   // Verdict.
   const awaited = memo(() => partsThat(parts, 'loading'), sameData);
   const failed = memo(() => partsThat(parts, 'failed'), sameData);
+  const windAgeMin = memo(() => {
+    const entered = enteredWind();
+    if (entered === null) return null;
+    const sinceMs = windIsNewer() ? null : issuedMs();
+    return (minuteMs() - (sinceMs ?? entered.at.sortieMs)) / 60_000;
+  });
   const verdict = memo(() =>
     verdictOf({
       wind: wind(),
       load: load(),
       today: today(),
+      settled: settled(),
+      conditions: { weather: weather(), air: air(), lowSunOn: lowSunOn() },
+      windAgeMin: windAgeMin(),
       awaited: awaited(),
       failed: failed(),
     }),

@@ -1,5 +1,6 @@
 /** The day: everything that follows from what is chosen and known. */
 
+export { notAccepted } from './accepted';
 export type { AskedDay, DayQuestion } from './askDay';
 export { type Day, type DayBrief, day } from './day';
 export { type EndFigures, endFigures } from './endFigures';
@@ -36,7 +37,7 @@ export { notThereIn, rowsOf, type StepsBrief } from './steps';
 export { sunFigure } from './sunFigure';
 export type { TaxiBrief } from './taxi';
 export type { LandingLimit, TodayBrief } from './today';
-export type { Caution, CautionCode, Verdict } from './verdict';
+export { type Caution, type CautionCode, isStopping, type Verdict } from './verdict';
 export type { WeatherBrief } from './weather';
 export type { WindBrief } from './wholeWind';
 export { type NoRanking, northOf, otherNorth, type ReadWind, type WindAnswer } from './wind';

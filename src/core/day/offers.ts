@@ -4,6 +4,7 @@
  */
 
 import type { FlownAgain } from '../procedure/again';
+import { PHASES } from '../procedure/phases';
 import type { Step } from '../procedure/procedure';
 import { canMove } from '../procedure/tied';
 import { isWaiting, type StepRow } from '../procedure/walk';
@@ -11,6 +12,7 @@ import type { Entry, Id, LeadsTo, Moment } from '../sortie/entry';
 import type { Sortie } from '../sortie/fold';
 import { interruptedAt, mayInterrupt } from '../sortie/interruption';
 import { rowsOf, type StepsBrief } from './steps';
+import type { Caution } from './verdict';
 
 /** What the largest key does next. */
 export type Main =
@@ -18,6 +20,8 @@ export type Main =
   | { readonly what: 'tick'; readonly row: StepRow; readonly barrier: Step | Moment | null }
   /** A moment to stamp, with the steps ticked along with it. */
   | { readonly what: 'stamp'; readonly moment: Moment; readonly tied: readonly StepRow[] }
+  /** Outside limits: to be gone on with before brake release, and before the runway. */
+  | { readonly what: 'go-outside'; readonly cautions: readonly Caution[] }
   | { readonly what: 'close-list'; readonly leadsTo: LeadsTo }
   | { readonly what: 'end-sortie' }
   /** Interrupted at that time: resume before anything else. */
@@ -48,6 +52,8 @@ export interface Offers {
 export function offers(
   { walk: flown, abnormal, procedure }: StepsBrief,
   sortie: Pick<Sortie, 'run' | 'list' | 'endedAt' | 'id'>,
+  /** Cautions that stop and were not gone on with. */
+  outside: readonly Caution[] = [],
 ): Offers {
   const walk = abnormal?.walk ?? flown;
   const { position } = walk;
@@ -60,7 +66,11 @@ export function offers(
   const hasLanded = walk.phase === 'after' && walk.phases.at(-1)?.handled === 0;
   return {
     main:
-      left === null ? mainOf(position, abnormal?.list.then ?? 'return') : { what: 'resume', left },
+      left !== null
+        ? { what: 'resume', left }
+        : abnormal === null && outside.length > 0 && isBeforeRunway(position)
+          ? { what: 'go-outside', cautions: outside }
+          : mainOf(position, abnormal?.list.then ?? 'return'),
     rolling,
     putOff: isAway || !mayPutOff(position) ? null : row,
     cannot: isAway ? null : row,
@@ -78,6 +88,15 @@ export function offers(
           : [],
     lists: procedure.lists.map(({ id }) => id).filter((id) => id !== abnormal?.list.id),
   };
+}
+
+/** At the runway check itself, and before brake release. */
+function isBeforeRunway(position: StepsBrief['walk']['position']): boolean {
+  return position.kind === 'moment'
+    ? position.moment === 'brakes released'
+    : position.kind === 'step' &&
+        position.row.step.kind === 'barrier' &&
+        PHASES.indexOf(position.row.phase) <= PHASES.indexOf('line-up');
 }
 
 function mainOf(position: StepsBrief['walk']['position'], leadsTo: LeadsTo): Main {
@@ -101,11 +120,13 @@ function mayPutOff(position: StepsBrief['walk']['position']): boolean {
 }
 
 /**
- * Whether the key must be held: for a critical step, and to end the sortie without looking, by
- * keyboard, pad or the Big card.
+ * Whether the key must be held: for a critical step, to go on outside limits, and to end the sortie
+ * without looking, by keyboard, pad or the Big card.
  */
 export const wantsHold = (main: Main, eyesUp: boolean): boolean =>
-  main.what === 'tick' ? main.row.step.critical === true : main.what === 'end-sortie' && eyesUp;
+  main.what === 'tick'
+    ? main.row.step.critical === true
+    : main.what === 'go-outside' || (main.what === 'end-sortie' && eyesUp);
 
 /** Whether to read out what falls due: not to someone away, nor on the roll, where gates speak. */
 export const isReadAloud = ({ main, rolling }: Offers): boolean =>

@@ -5,15 +5,17 @@ import type { Designator } from '../airfield/field';
 import type { Figure } from '../figure';
 import type { NoLength } from '../runway/needs';
 import type { NoBestReason, Purpose, RankedEnd, Shortfall } from '../runway/question';
+import { cautionsInAWord, type InAWordSources } from './inAWord';
 import type { LateParts } from './sources';
 import type { LandingLimit, LandingToday, TakeoffToday, TodayBrief } from './today';
 import type { NoRanking, WindAnswer } from './wind';
 
-/** What a caution is about, worst first. */
-export const CAUTIONS = [
+/**
+ * Cautions that stop, worst first: going on in spite of one is a decision, and recorded. Those of
+ * the second list are said in a word.
+ */
+export const STOPPING = [
   'no-field',
-  'no-limits',
-  'no-variation',
   'no-end',
   'closed',
   'closed-by-report',
@@ -35,19 +37,45 @@ export const CAUTIONS = [
   'go-above-stop',
   'tyres',
   'brake-energy',
-  'parachute',
+  'parachute-used',
   'crosswind',
   'tailwind',
   'gust-spread',
   'speed-unbounded',
   'speed-not-known',
   'no-wind',
+  'no-limits',
+  'no-variation',
   'none-within-limits',
   'below-landing-fuel',
+] as const;
+
+/** Cautions in a word, worst first. */
+const IN_A_WORD = [
+  'parachute',
+  'thunderstorm',
+  'wind-shear',
+  'icing',
+  'near-length',
+  'near-crosswind',
+  'near-tailwind',
+  'near-tyres',
+  'wet-tailwind',
+  'surface',
+  'wind-old',
+  'density-altitude',
+  'low-sun',
   'not-best',
 ] as const;
 
+/** What a caution is about, worst first. */
+export const CAUTIONS = [...STOPPING, ...IN_A_WORD] as const;
+
 export type CautionCode = (typeof CAUTIONS)[number];
+
+/** Whether a caution stops: it is asked about before the runway and before brake release. */
+export const isStopping = ({ code }: Pick<Caution, 'code'>): boolean =>
+  STOPPING.some((one) => one === code);
 
 /** What speaks against the runway, with figure and limit; null where there is no number. */
 export interface Caution {
@@ -69,13 +97,15 @@ export interface Verdict {
   readonly cautions: readonly Caution[];
 }
 
-export interface VerdictSources extends Pick<Verdict, 'awaited' | 'failed'> {
+export interface VerdictSources
+  extends Pick<Verdict, 'awaited' | 'failed'>,
+    Omit<InAWordSources, 'end' | 'purpose'> {
   readonly wind: WindAnswer;
   readonly load: LoadFigures | null;
-  readonly today: TodayBrief | null;
 }
 
-export function verdictOf({ wind, load, today, awaited, failed }: VerdictSources): Verdict {
+export function verdictOf(sources: VerdictSources): Verdict {
+  const { wind, load, today, awaited, failed } = sources;
   const { purpose, ranked } = wind;
   const end = wind.inUse ?? ranked?.best ?? null;
   const cautions = [
@@ -83,6 +113,7 @@ export function verdictOf({ wind, load, today, awaited, failed }: VerdictSources
     ...(end?.shortfalls ?? []).map(ofShortfall),
     ...(load?.exceeded ?? []).map(ofLoad),
     ...(today === null ? [] : ofToday(today, purpose)),
+    ...cautionsInAWord({ ...sources, end, purpose }),
     ...notBest(end, ranked?.best ?? null),
   ];
   return {
@@ -130,6 +161,8 @@ function ofShortfall(shortfall: Shortfall): Caution {
       return noLength(shortfall.because);
     case 'tyres':
       return { code: 'tyres', value: shortfall.groundKt, limit: shortfall.limitKt };
+    case 'brake-energy':
+      return { code: 'brake-energy', value: shortfall.energyMJ, limit: shortfall.limitMJ };
     case 'go-on':
       return { code: 'go-above-stop', value: shortfall.lowestKt, limit: shortfall.stopKt };
     default:

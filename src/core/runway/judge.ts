@@ -103,9 +103,13 @@ export function asked({ declaredM }: Candidate, { lengthsM }: Needs): LengthAske
   return all;
 }
 
-/** Faster at lift-off than the tyres allow. */
+/** Faster over the ground than the tyres allow. */
 export const tearsTyres = ({ tyres }: Needs): boolean =>
   tyres !== undefined && exceeds(tyres.groundKt, tyres.limitKt);
+
+/** More for the brakes to take up than they may. */
+export const overheats = ({ brakes }: Needs): boolean =>
+  brakes !== undefined && exceeds(brakes.energyMJ, brakes.limitMJ);
 
 /** With an engine out there are speeds from which it can neither stop nor go on. */
 export const cannotGoOn = ({ goOn }: Needs): boolean =>
@@ -133,7 +137,8 @@ export function leftM(candidate: Candidate, blow: Blow): number | null {
 function hasLength(candidate: Candidate, blow: Blow): boolean {
   const needed = neededOf(candidate, blow);
   if (needed === null) return true;
-  if (needsNothing(needed) || tearsTyres(needed) || cannotGoOn(needed)) return false;
+  if (needsNothing(needed)) return false;
+  if (tearsTyres(needed) || overheats(needed) || cannotGoOn(needed)) return false;
   return asked(candidate, needed).every(({ neededM, availableM }) => !exceeds(neededM, availableM));
 }
 
@@ -173,15 +178,16 @@ export function failsBy(candidate: Candidate, blow: Blow): number {
   );
 }
 
-/** The same for lengths, tyres and going on; Infinity if no length is enough, or it can't go on. */
+/** The same for lengths, tyres, brakes and going on; Infinity if no length is enough, or it can't go on. */
 function lengthExcess(candidate: Candidate, blow: Blow): number {
   const needed = neededOf(candidate, blow);
   if (needed === null) return 0;
   if (needsNothing(needed)) return Number.POSITIVE_INFINITY;
-  const { tyres, goOn } = needed;
+  const { tyres, brakes, goOn } = needed;
   return Math.max(
     ...asked(candidate, needed).map(({ neededM, availableM }) => excessShare(neededM, availableM)),
     tyres === undefined ? 0 : excessShare(tyres.groundKt, tyres.limitKt),
+    brakes === undefined ? 0 : excessShare(brakes.energyMJ, brakes.limitMJ),
     goOn === undefined ? 0 : excessShare(goOn.lowestKt, goOn.stopKt),
   );
 }

@@ -9,8 +9,10 @@ export type Declared = 'tora' | 'toda' | 'asda' | 'lda';
 export interface Needs {
   /** Metres, from where each declared length counts; absent if nothing is needed of it. */
   readonly lengthsM: Readonly<Partial<Record<Declared, number>>>;
-  /** Ground speed at lift-off, and the most the tyres allow; absent if they have no limit. */
+  /** Ground speed at lift-off or touch-down, and the most the tyres allow; absent without a limit. */
   readonly tyres?: { readonly groundKt: number; readonly limitKt: number };
+  /** What the brakes take up in a landing, and the most they may; absent without a limit. */
+  readonly brakes?: { readonly energyMJ: number; readonly limitMJ: number };
   /** A twin's lowest speed to go on from, Infinity if none, and its last to stop from. */
   readonly goOn?: { readonly lowestKt: number; readonly stopKt: number };
 }

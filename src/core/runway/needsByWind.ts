@@ -74,6 +74,9 @@ function mixed(less: Needs, more: Needs, part: number): Needs {
     ...(less.tyres && more.tyres
       ? { tyres: { ...less.tyres, groundKt: mix(less.tyres.groundKt, more.tyres.groundKt) } }
       : {}),
+    ...(less.brakes && more.brakes
+      ? { brakes: { ...less.brakes, energyMJ: mix(less.brakes.energyMJ, more.brakes.energyMJ) } }
+      : {}),
     ...(less.goOn && more.goOn
       ? {
           goOn: {

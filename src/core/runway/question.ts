@@ -108,8 +108,10 @@ export type Shortfall =
   | ({ readonly code: 'length' } & LengthAsked)
   /** No length is enough: too heavy, or it never flies, climbs or stops. */
   | { readonly code: 'no-length'; readonly because: NoLength }
-  /** Faster over the ground at lift-off than the tyres allow. */
+  /** Faster over the ground at lift-off or touch-down than the tyres allow. */
   | { readonly code: 'tyres'; readonly groundKt: number; readonly limitKt: number }
+  /** A landing gives the brakes more to take up than they may. */
+  | { readonly code: 'brake-energy'; readonly energyMJ: number; readonly limitMJ: number }
   /** Between these, a failure allows neither stopping nor going on; null if it never can go on. */
   | { readonly code: 'go-on'; readonly lowestKt: number | null; readonly stopKt: number }
   /** A speed is only known to be above a number, so nothing can be called within limits. */

@@ -15,6 +15,7 @@ import {
   headwindLeastKt,
   leftM,
   neededOf,
+  overheats,
   tailwindWorstKt,
   tearsTyres,
   tightest,
@@ -120,8 +121,9 @@ function lengthShortfalls(end: Candidate, needed: Needs | NoNeeds): Shortfall[] 
   const short: Shortfall[] = asked(end, needed)
     .filter(({ neededM, availableM }) => exceeds(neededM, availableM))
     .map((one) => ({ code: 'length', ...one }));
-  const { tyres, goOn } = needed;
+  const { tyres, brakes, goOn } = needed;
   if (tyres !== undefined && tearsTyres(needed)) short.push({ code: 'tyres', ...tyres });
+  if (brakes !== undefined && overheats(needed)) short.push({ code: 'brake-energy', ...brakes });
   if (goOn !== undefined && cannotGoOn(needed)) {
     const lowestKt = Number.isFinite(goOn.lowestKt) ? goOn.lowestKt : null;
     short.push({ code: 'go-on', lowestKt, stopKt: goOn.stopKt });

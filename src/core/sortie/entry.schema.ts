@@ -52,6 +52,9 @@ const seen = v.union([
   v.custom<number>((value) => typeof value === 'number'),
 ]);
 
+/** What a caution tells, or its limit. */
+const told = v.nullable(v.union([text, v.number()]));
+
 const stamped = v.looseObject({
   id: name,
   seq: v.pipe(v.number(), v.safeInteger(), v.minValue(0), v.maxValue(HIGHEST_SEQ)),
@@ -136,6 +139,11 @@ const CARRIES: Readonly<Record<Exclude<SortieEvent['kind'], 'set'>, v.GenericSch
   resumed: ofRun,
   'taken up': v.looseObject({}),
   undo: v.looseObject({ target: name }),
+  accepted: v.looseObject({
+    end: v.nullable(text),
+    purpose,
+    cautions: v.array(v.looseObject({ code: text, value: told, limit: told })),
+  }),
   noted: v.looseObject({ text }),
   corrected: v.looseObject({ what: text, sortieMs: v.nullable(moment) }),
   sealed: v.looseObject({

@@ -189,6 +189,13 @@ export interface Stamped {
 /** What can happen to a step. */
 export type StepOutcome = 'done' | 'held' | 'cannot';
 
+/** A caution as it was shown when the pilot went on. */
+export interface AcceptedCaution {
+  readonly code: string;
+  readonly value: number | string | null;
+  readonly limit: number | string | null;
+}
+
 /** What happened. */
 export type SortieEvent =
   | { readonly kind: 'set'; readonly inputs: Partial<Inputs> }
@@ -232,6 +239,13 @@ export type SortieEvent =
   /** The sortie is flown again, whichever was begun since. */
   | { readonly kind: 'taken up' }
   | { readonly kind: 'undo'; readonly target: Id }
+  /** The pilot goes on outside limits: the cautions, with the figures they had. */
+  | {
+      readonly kind: 'accepted';
+      readonly end: Designator | null;
+      readonly purpose: Purpose;
+      readonly cautions: readonly AcceptedCaution[];
+    }
   /** A line in the log. */
   | { readonly kind: 'noted'; readonly text: string }
   /**
@@ -293,6 +307,13 @@ function inputsWithin(inputs: Partial<Inputs>): Partial<Inputs> {
   return within;
 }
 
+/** A caution whose numbers can be read back: one that has none is told without. */
+function cautionWithin({ code, value, limit }: AcceptedCaution): AcceptedCaution {
+  const within = (told: number | string | null) =>
+    typeof told === 'number' && !Number.isFinite(told) ? null : told;
+  return { code, value: within(value), limit: within(limit) };
+}
+
 /**
  * What happened, with numbers and moments clamped to what an entry may have, so that whatever is
  * added can be read back. A figure that isn't a number is not sealed.
@@ -315,6 +336,8 @@ export function withinBounds(event: SortieEvent): SortieEvent {
       );
       return { ...event, figures: Object.fromEntries(known) };
     }
+    case 'accepted':
+      return { ...event, cautions: event.cautions.map(cautionWithin) };
     default:
       return event;
   }

@@ -2,6 +2,7 @@
 
 import type { North } from '../angle';
 import { PHASES } from '../procedure/phases';
+import type { Purpose } from '../runway/question';
 import { entriesThatCount } from './counting';
 import {
   compareEntries,
@@ -59,6 +60,17 @@ export interface Seal {
   readonly at: Entry['at'];
 }
 
+/** A caution the pilot went on in spite of, as it was. */
+export interface Accepted {
+  readonly code: string;
+  readonly value: number | string | null;
+  readonly limit: number | string | null;
+  /** The runway it was for. */
+  readonly end: string | null;
+  readonly purpose: Purpose;
+  readonly at: Entry['at'];
+}
+
 /** What decides which of the winds and reports entered before still count. */
 const OUTDATING = ['field', 'ownQnhHpa', 'ownTemperatureC'] as const;
 
@@ -80,6 +92,8 @@ export interface Sortie {
   readonly lists: readonly Run[];
   readonly stamps: readonly Stamp[];
   readonly seals: readonly Seal[];
+  /** Oldest first. */
+  readonly accepted: readonly Accepted[];
   /** Points passed since the aircraft was last placed, on a stand, a point or a runway. */
   readonly taxied: readonly TaxiedPoint[];
   readonly startedAt: Entry['at'] | null;
@@ -100,6 +114,7 @@ export const NO_SORTIE: Sortie = {
   lists: [],
   stamps: [],
   seals: [],
+  accepted: [],
   taxied: [],
   startedAt: null,
   lastAt: null,
@@ -126,6 +141,7 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
   const windsBefore = { ...NO_SORTIE.windsBefore };
   const stamps: Stamp[] = [];
   const seals: Seal[] = [];
+  const accepted: Accepted[] = [];
   let taxied: TaxiedPoint[] = [];
   const counted = entriesThatCount(entries);
 
@@ -237,6 +253,10 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
         if (paused !== undefined) paused.interruptedAt = entry.kind === 'interrupted' ? at : null;
         break;
       }
+      case 'accepted':
+        for (const caution of entry.cautions)
+          accepted.push({ ...caution, end: entry.end, purpose: entry.purpose, at });
+        break;
       case 'taken up':
         endedAt = null;
         break;
@@ -258,6 +278,7 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
     lists,
     stamps,
     seals,
+    accepted,
     taxied,
     startedAt: begun?.at ?? null,
     lastAt: counted.at(-1)?.at ?? null,

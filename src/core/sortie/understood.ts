@@ -48,6 +48,7 @@ const CARRIES: Readonly<Record<SortieEvent['kind'], (carried: Carried) => boolea
   resumed: isOfRun,
   'taken up': () => true,
   undo: ({ target }) => isText(target),
+  accepted: ({ cautions, purpose }) => Array.isArray(cautions) && isText(purpose),
   noted: ({ text }) => isText(text),
   corrected: ({ what, sortieMs }) =>
     isText(what) && (sortieMs === null || Number.isFinite(sortieMs)),

@@ -10,6 +10,7 @@ import { Fit } from '../../parts/fit/Fit';
 import { Key } from '../../parts/key/Key';
 import styles from './Card.module.css';
 import { CardKey } from './CardKey';
+import { CardVerdict } from './CardVerdict';
 import type { Face, SmallKey } from './face';
 import { Head } from './Head';
 import { RollCard } from './Roll';
@@ -73,6 +74,7 @@ function Shown({ face }: { face: Face }) {
         does={{ ...face.does, pinch: closeCard, ...(again && { two: again }) }}
       >
         <Head cells={face.head} share={face.share} />
+        <CardVerdict />
         <Fit silent className={styles.middle} of={face.text}>
           {face.drawn}
         </Fit>

@@ -10,6 +10,7 @@ import { stopwatch } from '../../parts/format';
 import { RollKeys } from '../../parts/key/RollKeys';
 import { marked } from '../../parts/marked';
 import styles from './Card.module.css';
+import { CardVerdict } from './CardVerdict';
 import { endWords, windWords } from './edges';
 import { Head } from './Head';
 import { Rungs, rungsNow } from './Rungs';
@@ -34,6 +35,7 @@ export function RollCard(): JSX.Element {
   return (
     <>
       <Head cells={[sinceReleased(), endWords(), windWords()]} share={null} />
+      <CardVerdict />
       <Fit className={styles.ladder} of={JSON.stringify(rungs)}>
         <Rungs rungs={rungs} />
       </Fit>

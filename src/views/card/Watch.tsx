@@ -9,6 +9,7 @@ import { Fit } from '../../parts/fit/Fit';
 import { markedText } from '../../parts/marked';
 import { momentWords } from '../../parts/procedure';
 import styles from './Card.module.css';
+import { CardVerdict } from './CardVerdict';
 import { endWords, read, windWords } from './edges';
 import type { Face } from './face';
 import { Head } from './Head';
@@ -39,6 +40,7 @@ export function Watch(): JSX.Element {
             cells={rolling ? [sinceReleased(), '', ''] : [face.head[0], '', face.foot[1]]}
             share={rolling ? null : face.share}
           />
+          <CardVerdict />
           <div class={styles.parts}>
             {rolling ? <Rolling /> : <DueNow face={face} walk={walk} />}
             <Beside walk={walk} />

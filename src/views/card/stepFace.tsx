@@ -2,6 +2,7 @@
 
 import type { ComponentChildren } from 'preact';
 import { day, sortie } from '../../board/board';
+import { cautions } from '../../board/flight/cautions';
 import { wallMs } from '../../board/flight/time';
 import { callLang, stepsLang, stepsLanguage, withinSentence } from '../../board/language';
 import {
@@ -32,6 +33,8 @@ import { stopwatch, wholeNumber } from '../../parts/format';
 import { joined, marked, type Worded, worded } from '../../parts/marked';
 import { momentWords, phaseWords } from '../../parts/procedure';
 import { quoted } from '../../parts/quoted/Quoted';
+import { cautionText } from '../../parts/verdict/cautionText';
+import { words as verdictWords } from '../../parts/verdict/words';
 import styles from './Card.module.css';
 import { endWords, liveWords, number, radioText, read } from './edges';
 import type { Face } from './face';
@@ -62,6 +65,17 @@ export function stepFace(): Face | null {
       return dueFace(frame, walk, main, now.putOff);
     case 'stamp':
       return momentFace(frame, main, now);
+    case 'go-outside': {
+      const shown = cautions.value.filter(({ stops }) => stops).map(cautionText);
+      const [worst = NO_LINE, ...others] = shown;
+      return mainFace(
+        frame,
+        main,
+        verdictWords.stops,
+        joined('. ', [worst, ...others]),
+        verdictWords.goOn,
+      );
+    }
     case 'close-list': {
       const leads = leadsWords(main.leadsTo);
       return mainFace(frame, main, words.listEnd, ofPage(leads), leads);

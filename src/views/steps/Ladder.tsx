@@ -157,6 +157,7 @@ function Head(): JSX.Element | null {
           <HeadCell
             name={words.available(length(left + (runM.value ?? 0), 'down'))}
             figure={toraLeftM}
+            short={left < 0}
           />
         )}
       </>
@@ -166,9 +167,16 @@ function Head(): JSX.Element | null {
   return run?.value == null ? null : <HeadCell name={words.runBook} figure={run} />;
 }
 
-function HeadCell({ name, figure }: { name: string; figure: Figure<'m'> }): JSX.Element {
+interface HeadCellProps {
+  readonly name: string;
+  readonly figure: Figure<'m'>;
+  /** It falls short: marked as what stops. */
+  readonly short?: boolean;
+}
+
+function HeadCell({ name, figure, short = false }: HeadCellProps): JSX.Element {
   return (
-    <div>
+    <div class={short ? styles.short : undefined}>
       <dt>{name}</dt>
       <dd>
         {figure.value !== null && (

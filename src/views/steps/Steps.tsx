@@ -12,6 +12,7 @@ import type { Offers, Walk } from '../../core';
 import { Key } from '../../parts/key/Key';
 import { ClimbRungs } from './ClimbRungs';
 import { Due } from './Due';
+import { GoOutside } from './GoOutside';
 import { LadderView } from './Ladder';
 import { ListHead } from './ListHead';
 import { ListEnd, Release, SortieEnd, Touchdown } from './Moments';
@@ -54,6 +55,8 @@ function Offered({ now, walk, inList }: { now: Offers; walk: Walk; inList: boole
       return <Due walk={walk} main={main} inList={inList} />;
     case 'stamp':
       return main.moment === 'landed' ? <Touchdown now={now} /> : <Release main={main} />;
+    case 'go-outside':
+      return <GoOutside main={main} />;
     case 'close-list':
       return <ListEnd main={main} />;
     case 'end-sortie':

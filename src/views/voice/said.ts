@@ -1,6 +1,7 @@
 /** What is due, as said: live numbers digit by digit where the trade says them so. */
 
 import { day } from '../../board/board';
+import { cautions } from '../../board/flight/cautions';
 import { CALL_LANGUAGE, stepsLanguage } from '../../board/language';
 import { walked } from '../../board/steps/due';
 import {
@@ -25,6 +26,7 @@ import {
   saidHundreds,
   saidRunway,
 } from '../../parts/spoken';
+import { cautionText } from '../../parts/verdict/cautionText';
 import { type StepSpeech, saidWind, speechIn } from './otherLanguage';
 import { words } from './words';
 
@@ -121,6 +123,13 @@ export function saidCall(): Said {
   if (call === null) return [];
   const text = sayCall(call, day.inputs().ownCalls[call.kind]);
   return [{ text, language: CALL_LANGUAGE }];
+}
+
+/** The worst that stops, against the runway in use; empty if nothing does. */
+export function saidCaution(): Said {
+  const worst = cautions.value.find(({ stops }) => stops);
+  if (worst === undefined) return [];
+  return inPage(() => words.signs(`${cautionText(worst).text}.`));
 }
 
 /** A gate of the roll or the climb; what must not be exceeded rounds down. */

@@ -4,7 +4,7 @@ import { startHands } from '../../board/hands/hands';
 import { startVoice } from '../../board/hands/voice';
 import { startFeedback } from '../../board/steps/feedback';
 import { takeTurns } from '../../device/foremost';
-import { saidCall, saidDue, saidGate } from './said';
+import { saidCall, saidCaution, saidDue, saidGate } from './said';
 import { words } from './words';
 
 /** Call once, when the first answer is on screen. */
@@ -12,5 +12,11 @@ export function startHandsAndVoice(): void {
   takeTurns();
   startHands();
   startFeedback();
-  startVoice({ due: saidDue, call: saidCall, gate: saidGate, warning: words.warning });
+  startVoice({
+    due: saidDue,
+    call: saidCall,
+    caution: saidCaution,
+    gate: saidGate,
+    warning: words.warning,
+  });
 }

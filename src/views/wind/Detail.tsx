@@ -14,6 +14,7 @@ import { Ends } from './runways/Ends';
 export { DialPanel } from './answer/DialPanel';
 export { LowSunRow } from './answer/LowSunRow';
 export { NoBest } from './answer/NoBest';
+export { UsingFails } from './answer/UsingFails';
 export { MeaningAtCaret } from './entry/MeaningAtCaret';
 export { ProblemText } from './entry/ProblemText';
 

@@ -21,6 +21,9 @@ export const meaning = part(({ MeaningAtCaret }) => MeaningAtCaret);
 /** Why no end is best: rare, and so loaded when first needed, or with the others. */
 export const noBest = part(({ NoBest }) => NoBest, 'drawn silently');
 
+/** That the runway selected fails: as rare, one hopes. */
+export const usingFails = part(({ UsingFails }) => UsingFails);
+
 /** What is wrong with a text: just as rare. */
 export const problemText = part(({ ProblemText }) => ProblemText, 'drawn silently');
 
@@ -29,5 +32,6 @@ export const lowSunRow = part(({ LowSunRow }) => LowSunRow, 'drawn silently');
 
 /** Loads them. */
 export function loadWindDetail(): void {
-  for (const one of [dial, list, meaning, noBest, problemText, lowSunRow]) one.preload();
+  for (const one of [dial, list, meaning, noBest, usingFails, problemText, lowSunRow])
+    one.preload();
 }

@@ -310,3 +310,21 @@ test('ten seconds away is more than a glance, and over a minute elsewhere more t
   expect([wasGlance(9_999), wasGlance(10_000)]).toEqual([true, false]);
   expect([wasMoreThanLook(60_000), wasMoreThanLook(60_001)]).toEqual([false, true]);
 });
+
+test('outside limits the runway check and brake release wait for the pilot to go on, by a hold', () => {
+  const caution = { code: 'crosswind', value: 30, limit: 24 } as const;
+  const atCheck = after(
+    ...doneUntil(({ step, phase }) => step.kind === 'barrier' && phase !== 'ramp'),
+  );
+  const asked = offers(atCheck.steps, atCheck.sortie, [caution]);
+  expect(asked.main).toEqual({ what: 'go-outside', cautions: [caution] });
+  expect(wantsHold(asked.main, false)).toBe(true);
+  // On the ramp nobody is held up by a runway that may still be changed.
+  const onRamp = after(OPEN);
+  expect(offers(onRamp.steps, onRamp.sortie, [caution]).main.what).toBe('tick');
+  const released = [...flown()].find(({ offered }) => isReleasing(offered));
+  if (released === undefined) throw new Error('no brake release');
+  const { steps, sortie } = after(...released.events);
+  expect(offers(steps, sortie, [caution]).main.what).toBe('go-outside');
+  expect(offers(steps, sortie).main.what).toBe('stamp');
+});

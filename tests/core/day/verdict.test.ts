@@ -24,14 +24,14 @@ const on = (end: string) => ({ chosen: { end, purpose: 'take-off' as const } });
 const codes = (text: string | null, inputs = {}, documents = HARROW) =>
   brief(moment(text, inputs), documents, TABLES).verdict.cautions.map(({ code }) => code);
 
-test('on a good day there is nothing to say against the best runway', () => {
+test('on a good day there is nothing to say against the best runway but the evening sun', () => {
   const { verdict } = brief(moment('28010KT'), HARROW, TABLES);
   expect(verdict).toEqual({
     end: '28',
     purpose: 'take-off',
     awaited: [],
     failed: [],
-    cautions: [],
+    cautions: [{ code: 'low-sun', value: null, limit: null }],
   });
 });
 

@@ -10,7 +10,7 @@ import { Asked } from '../../../parts/asked/Asked';
 import { againstLimit, direction, wholeNumber } from '../../../parts/format';
 import { Key } from '../../../parts/key/Key';
 import { aboutLength, length } from '../../../parts/units';
-import { lowSunRow, noBest } from '../afterAnswer';
+import { lowSunRow, noBest, usingFails } from '../afterAnswer';
 import { words } from '../words';
 import styles from './Answer.module.css';
 import { Row } from './Row';
@@ -26,7 +26,7 @@ export function Answer(): JSX.Element {
       class={`${styles.answer} ${isOld.value ? styles.old : ''} ${typing.value ? styles.typing : ''}`}
       aria-live="polite"
     >
-      <div class={styles.best}>
+      <div class={`${styles.best} ${best === null ? styles.without : ''}`}>
         <p class={styles.label}>
           {differs ? words.usingOther(using, best.designator) : words.forPurpose(answered.purpose)}
         </p>
@@ -39,6 +39,7 @@ export function Answer(): JSX.Element {
       </div>
       <div class={styles.why}>
         {isOld.value && <p class={styles.oldMark}>{words.old}</p>}
+        <usingFails.Later />
         <Reasons answered={answered} />
         <div class={styles.keys}>
           {best !== null && <UseKey end={best.designator} />}

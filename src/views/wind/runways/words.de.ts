@@ -38,7 +38,9 @@ function shortfall(fall: Shortfall): string {
     case 'no-length':
       return noLength[fall.because];
     case 'tyres':
-      return `Reifen: hebt mit ${wholeNumber(fall.groundKt)} kt über Grund ab, Grenze ${wholeNumber(fall.limitKt)}`;
+      return `Reifen: ${wholeNumber(fall.groundKt)} kt über Grund, Grenze ${wholeNumber(fall.limitKt)}`;
+    case 'brake-energy':
+      return `Bremsen: ${wholeNumber(fall.energyMJ)} MJ aufzunehmen, Grenze ${wholeNumber(fall.limitMJ)}`;
     case 'go-on':
       return fall.lowestKt === null
         ? 'Zu kurz für den Weiterstart mit einem Triebwerk'
@@ -92,6 +94,7 @@ function problem({ code, values = {} }: Problem): string | null {
 }
 
 export const words: Translated<typeof english> = {
+  selected: (end: string) => `Piste ${end}, gewählt:`,
   useShort: 'Nehmen',
   usingShort: 'Gewählt',
   bigCard: 'Großbild',

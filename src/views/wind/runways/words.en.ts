@@ -44,7 +44,9 @@ function shortfall(fall: Shortfall): string {
     case 'no-length':
       return noLength[fall.because];
     case 'tyres':
-      return `Tyres: lift-off at ${wholeNumber(fall.groundKt)} kt over ground, limit ${wholeNumber(fall.limitKt)}`;
+      return `Tyres: ${wholeNumber(fall.groundKt)} kt over ground, limit ${wholeNumber(fall.limitKt)}`;
+    case 'brake-energy':
+      return `Brakes: ${wholeNumber(fall.energyMJ)} MJ to take up, limit ${wholeNumber(fall.limitMJ)}`;
     case 'go-on':
       return fall.lowestKt === null
         ? 'Too short to continue on one engine'
@@ -98,6 +100,7 @@ function problem({ code, values = {} }: Problem): string | null {
 }
 
 export const words = {
+  selected: (end: string) => `Runway ${end}, selected:`,
   useShort: 'Use',
   usingShort: 'Selected',
   bigCard: 'Big card',

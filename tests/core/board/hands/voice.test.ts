@@ -52,6 +52,7 @@ const due = () => {
 const inEnglish = (text: string) => [{ text, language: 'en' }];
 startVoice({
   due: () => inEnglish(due()),
+  caution: () => [],
   call: () => inEnglish('a call'),
   gate: ({ what }) => what,
   warning: 'by the clock',

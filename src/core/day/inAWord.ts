@@ -1,0 +1,103 @@
+/** Cautions in a word: what doesn't stop anyone, but is worth a glance. */
+
+import { densityAltitudeFt } from '../earth/atmosphere';
+import type { Figure } from '../figure';
+import type { LengthAsked, Purpose, RankedEnd } from '../runway/question';
+import type { Conditions } from './conditions';
+import type { SettledFacts } from './settled';
+import type { TodayBrief } from './today';
+import type { Caution, CautionCode } from './verdict';
+
+export interface InAWordSources {
+  readonly end: RankedEnd | null;
+  readonly purpose: Purpose;
+  readonly today: TodayBrief | null;
+  readonly settled: SettledFacts;
+  readonly conditions: Pick<Conditions, 'weather' | 'air' | 'lowSunOn'>;
+  /** How old the wind in use is, minutes by the sortie's clock; null without one. */
+  readonly windAgeMin: number | null;
+}
+
+/** A wind this near to its limit is close to it, kt. Common practice, no published source. */
+const NEAR_KT = 2;
+
+/** The share of a declared length below which little of it is left. Likewise. */
+const NEAR_SHARE = 0.1;
+
+/** A wind is older than this when it should be asked for again, minutes. Likewise. */
+const OLD_MIN = 15;
+
+/** Density altitude this far above the field is worth a word, ft. Likewise. */
+const THIN_FT = 2000;
+
+/** What is said in a word, in no order. */
+export function cautionsInAWord(sources: InAWordSources): readonly Caution[] {
+  const { end, settled, conditions, windAgeMin } = sources;
+  const { surface } = settled;
+  const now = conditions.weather?.now;
+  return [
+    ...(now?.thunderstorm ? [bare('thunderstorm')] : []),
+    ...(now?.windShear ? [bare('wind-shear')] : []),
+    ...(now?.freezingPrecipitation ? [bare('icing')] : []),
+    ...(end === null ? [] : nearWinds(end, settled)),
+    ...nearLength(sources),
+    ...nearTyres(sources),
+    ...(surface === 'dry' ? [] : [{ code: 'surface', value: surface, limit: null } as const]),
+    ...wetTailwind(end, surface),
+    ...(windAgeMin === null || windAgeMin <= OLD_MIN
+      ? []
+      : [{ code: 'wind-old', value: Math.floor(windAgeMin), limit: OLD_MIN } as const]),
+    ...thinAir(settled, conditions.air),
+    ...(end !== null && conditions.lowSunOn.get(end.designator)?.kind === 'now'
+      ? [bare('low-sun')]
+      : []),
+  ];
+}
+
+const bare = (code: CautionCode): Caution => ({ code, value: null, limit: null });
+
+function near(code: CautionCode, value: number | null, limit: Figure<'kt'>): readonly Caution[] {
+  if (value === null || limit.value === null || limit.value <= 0) return [];
+  const isNear = value <= limit.value && value >= limit.value - NEAR_KT;
+  return isNear ? [{ code, value, limit: limit.value }] : [];
+}
+
+const nearWinds = (end: RankedEnd, { crosswindLimit, tailwindLimit }: SettledFacts) => [
+  ...near('near-crosswind', end.crosswindWorstKt, crosswindLimit),
+  ...near('near-tailwind', end.tailwindWorstKt, tailwindLimit),
+];
+
+function nearLength({ end }: InAWordSources): readonly Caution[] {
+  const tightest: LengthAsked | null = end?.tightest ?? null;
+  if (tightest === null) return [];
+  const { neededM, availableM } = tightest;
+  const leftM = availableM - neededM;
+  const isNear = leftM >= 0 && leftM < NEAR_SHARE * availableM;
+  return isNear ? [{ code: 'near-length', value: neededM, limit: availableM }] : [];
+}
+
+function nearTyres({ today, purpose }: InAWordSources): readonly Caution[] {
+  const planned = today?.takeoff.planned;
+  if (purpose !== 'take-off' || planned?.because !== null) return [];
+  const { tyre } = planned.raw.limits;
+  return tyre !== null && tyre.leftKt >= 0 && tyre.leftKt < NEAR_KT
+    ? [{ code: 'near-tyres', value: tyre.liftOffGroundKt, limit: tyre.limitKt }]
+    : [];
+}
+
+function wetTailwind(end: RankedEnd | null, surface: SettledFacts['surface']): readonly Caution[] {
+  const tailKt = Math.round(end?.tailwindWorstKt ?? 0);
+  return surface === 'dry' || tailKt < 1
+    ? []
+    : [{ code: 'wet-tailwind', value: tailKt, limit: null }];
+}
+
+function thinAir({ field }: SettledFacts, air: Conditions['air']): readonly Caution[] {
+  const [pressureFt, airC] = [air?.pressureAltitude.value, air?.temperature.value];
+  if (field === null || pressureFt == null || airC == null) return [];
+  const densityFt = densityAltitudeFt(pressureFt, airC, air?.dewPointC ?? null);
+  const { elevationFt } = field.place;
+  return densityFt === null || densityFt - elevationFt < THIN_FT
+    ? []
+    : [{ code: 'density-altitude', value: densityFt, limit: elevationFt }];
+}

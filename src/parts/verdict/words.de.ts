@@ -1,0 +1,144 @@
+/** What speaks against the runway in use, in German. */
+
+import type { CautionCode } from '../../core';
+import { againstLimit, wholeNumber } from '../format';
+import type { Translated } from '../translated';
+import { length, mass, neededLength } from '../units';
+import type { words as english, Told } from './words.en';
+
+const number = (told: Told['value']) => Number(told ?? 0);
+const needed = ({ value, limit }: Told) => neededLength(number(value), number(limit));
+const available = ({ limit }: Told) => length(number(limit), 'down');
+const kg = (told: Told['value']) => mass(number(told), 'up');
+const kt = (told: Told['value']) => wholeNumber(number(told));
+const beyond = ({ value, limit }: Told) => againstLimit(number(value), number(limit));
+
+const noNumbers: Readonly<Record<string, string>> = {
+  'under-empty': 'Leichter als das leere Flugzeug',
+  'never-lifts-off': 'Hebt hier heute nicht ab',
+  'never-stops': 'Kommt hier heute nicht zum Stehen',
+  'slope-unreasonable': 'Piste steiler als 10 %',
+  'wind-unreasonable': 'Über 80 kt längs der Piste',
+};
+
+const short = (what: string, of: string) => (told: Told) =>
+  `Zu kurz: ${what} ${needed(told)}, ${of} ${available(told)}`;
+
+const sentences: Readonly<Record<CautionCode, (told: Told) => string>> = {
+  'no-field': () => 'Kein Platz gewählt',
+  'no-end': ({ value }) => `Piste ${value ?? ''} gibt es an diesem Platz nicht`,
+  closed: ({ value }) => `Gesperrt: ${value ?? ''}`,
+  'closed-by-report': () => 'Laut Meldung gesperrt',
+  'closed-today': () => 'Heute gesperrt',
+  'not-for-purpose': ({ value }) => (value === 'landing' ? 'Nicht zur Landung' : 'Nicht zum Start'),
+  'no-numbers': ({ value }) => noNumbers[String(value)] ?? 'Keine Werte für heute',
+  'over-mass': () => 'Über der größten Masse',
+  'over-max-take-off': ({ value }) => `${kg(value)} über der höchsten Startmasse`,
+  'over-max-landing': ({ value }) => `${kg(value)} über der höchsten Landemasse`,
+  'no-fuel': () => 'Kein Kraftstoff an Bord',
+  'outside-envelope': () => 'Schwerpunkt außerhalb der Grenzen',
+  'fuel-over': ({ value }) => `${kg(value)} Kraftstoff zu viel für die Tanks`,
+  'station-over': ({ value, limit }) => `Zu viel in ${limit ?? ''}: ${kg(value)} darüber`,
+  'cannot-climb': () => 'Steigt hier heute nicht auf 50 ft',
+  tora: short('Rollstrecke', 'TORA'),
+  toda: short('50 ft bei', 'TODA'),
+  asda: short('Halt bei', 'ASDA'),
+  lda: short('Landung', 'LDA'),
+  'go-above-stop': ({ value, limit }) =>
+    value === null
+      ? 'Zu kurz für den Weiterstart nach Triebwerksausfall'
+      : `Weiterstart ab ${kt(value)}, Abbruch bis ${kt(limit)}`,
+  tyres: ({ value, limit }) =>
+    value === null
+      ? 'Reifengrenze'
+      : `Reifen: ${beyond({ code: 'tyres', value, limit })} kt über Grund, Grenze ${kt(limit)}`,
+  'brake-energy': ({ value, limit }) =>
+    value === null
+      ? 'Mehr Bremsenergie als zulässig'
+      : `Bremsenergie ${beyond({ code: 'brake-energy', value, limit })} MJ, Grenze ${kt(limit)}`,
+  parachute: () => 'Aufsetzen über der Schirmgeschwindigkeit',
+  'parachute-used': () => 'Bremsschirm verbraucht, nicht gepackt',
+  crosswind: (told) => `Seitenwind ${beyond(told)}, Grenze ${kt(told.limit)}`,
+  tailwind: (told) => `Rückenwind ${beyond(told)}, Grenze ${kt(told.limit)}`,
+  'gust-spread': (told) => `Bö ${beyond(told)} kt über dem Wind, Grenze ${kt(told.limit)}`,
+  'speed-unbounded': () => 'Windgeschwindigkeit nur nach unten bekannt',
+  'speed-not-known': () => 'Windgeschwindigkeit nicht gemeldet',
+  'no-wind': () => 'Kein Wind eingegeben',
+  'no-limits': () => 'Keine Windgrenzen: kein Flugzeug gewählt',
+  'no-variation': () => 'Missweisung unbekannt: missweisender Wind unbrauchbar',
+  'none-within-limits': () => 'Keine Piste innerhalb der Grenzen',
+  'below-landing-fuel': ({ value }) => `${kg(value)} unter dem Landekraftstoff`,
+  thunderstorm: () => 'Gewitter gemeldet',
+  'wind-shear': () => 'Windscherung gemeldet',
+  icing: () => 'Gefrierender Niederschlag',
+  'near-length': (told) => `Piste fast ausgenutzt: ${needed(told)} von ${available(told)}`,
+  'near-crosswind': (told) => `Seitenwind ${kt(told.value)}, nahe der Grenze von ${kt(told.limit)}`,
+  'near-tailwind': (told) => `Rückenwind ${kt(told.value)}, nahe der Grenze von ${kt(told.limit)}`,
+  'near-tyres': (told) => `Abheben mit ${kt(told.value)} kt über Grund, nahe der Reifengrenze`,
+  'wet-tailwind': ({ value }) => `Nicht trocken, und ${kt(value)} kt Rückenwind`,
+  surface: ({ value }) => (value === 'wet' ? 'Piste nass' : 'Piste kontaminiert'),
+  'wind-old': ({ value }) => `Wind ${wholeNumber(number(value))} min alt`,
+  'density-altitude': ({ value, limit }) =>
+    `Dichtehöhe ${wholeNumber(Math.round(number(value) / 100) * 100)} ft, Platz ${wholeNumber(number(limit))} ft`,
+  'low-sun': () => 'Tiefe Sonne voraus',
+  'not-best': ({ limit }) => `Beste Piste ${limit ?? ''}`,
+};
+
+const another = 'Andere Piste wählen.';
+const lessLoad = 'Weniger Kraftstoff oder Ladung nehmen.';
+const shorter = 'Andere Piste, ganze Länge, weniger Masse oder kühlere Luft.';
+const forTheWind = 'Andere Piste, oder auf den Wind warten.';
+
+const mends: Readonly<Partial<Record<CautionCode, string>>> = {
+  'no-end': another,
+  closed: another,
+  'closed-by-report': another,
+  'closed-today': 'Andere Piste wählen, oder sie in ihren Einzelheiten wieder öffnen.',
+  'not-for-purpose': another,
+  'no-numbers': 'Weniger Masse, oder eine andere Piste.',
+  'over-mass': lessLoad,
+  'over-max-take-off': lessLoad,
+  'over-max-landing': 'Mit weniger Kraftstoff oder Ladung landen.',
+  'no-fuel': 'Kraftstoff in der Ladung eingeben.',
+  'outside-envelope': 'Ladung verschieben oder ändern.',
+  'fuel-over': 'Weniger Kraftstoff nehmen.',
+  'station-over': 'Dort weniger laden.',
+  'cannot-climb': 'Weniger Masse, oder auf kühlere Luft warten.',
+  tora: shorter,
+  toda: shorter,
+  asda: 'Andere Piste, ganze Länge oder weniger Masse.',
+  lda: 'Andere Piste, oder weniger Landemasse.',
+  'go-above-stop': 'Andere Piste, ganze Länge oder weniger Masse.',
+  tyres: 'Andere Piste, mehr Gegenwind oder weniger Masse.',
+  'brake-energy': 'Andere Piste, oder weniger Masse.',
+  parachute: 'Mit weniger Masse landen, oder nicht mit ihm rechnen.',
+  'parachute-used': 'Packen und den Schritt neu abhaken, oder ohne ihn fliegen.',
+  crosswind: forTheWind,
+  tailwind: forTheWind,
+  'gust-spread': 'Auf den Wind warten.',
+  'speed-unbounded': 'Wind erfragen.',
+  'speed-not-known': 'Wind erfragen.',
+  'no-wind': 'Wind eingeben.',
+  'no-limits': 'Flugzeug wählen.',
+  'none-within-limits': 'Weniger Masse, anderer Platz, oder auf den Wind warten.',
+  'below-landing-fuel': 'Mehr Kraftstoff nehmen.',
+  'wind-old': 'Wind erfragen.',
+};
+
+export const words: Translated<typeof english> = {
+  said: (told: Told) => sentences[told.code](told),
+  mend: (code: CautionCode) => mends[code] ?? '',
+  more: (count: number) => `${count} weitere`,
+  opens: 'öffnet, was gegen diese Piste spricht',
+  title: (end: string | null) => (end === null ? 'Hinweise' : `Hinweise, Piste ${end}`),
+  none: 'Innerhalb der angegebenen Grenzen.',
+  close: 'Schließen',
+  stops: 'Außerhalb der Grenzen',
+  inAWord: 'Außerdem',
+  accepted: (time: string) => `Um ${time} außerhalb der Grenzen fortgesetzt`,
+  openWind: 'Wind öffnen',
+  openLoad: 'Ladung öffnen',
+  goOn: 'Außerhalb der Grenzen fortsetzen',
+  hold: 'Gedrückt halten',
+  before: (what: string) => `Außerhalb der Grenzen, vor ${what}`,
+};

@@ -1,0 +1,145 @@
+/** What speaks against the runway in use, in words: a figure and its limit, and what would mend it. */
+
+import type { CautionCode } from '../../core';
+import { againstLimit, wholeNumber } from '../format';
+import { length, mass, neededLength } from '../units';
+
+/** A caution's figure and its limit, as told: a number, a word of the document, or nothing. */
+export interface Told {
+  readonly code: CautionCode;
+  readonly value: number | string | null;
+  readonly limit: number | string | null;
+}
+
+const number = (told: Told['value']) => Number(told ?? 0);
+const needed = ({ value, limit }: Told) => neededLength(number(value), number(limit));
+const available = ({ limit }: Told) => length(number(limit), 'down');
+const kg = (told: Told['value']) => mass(number(told), 'up');
+const kt = (told: Told['value']) => wholeNumber(number(told));
+const beyond = ({ value, limit }: Told) => againstLimit(number(value), number(limit));
+
+const noNumbers: Readonly<Record<string, string>> = {
+  'under-empty': 'Lighter than the empty aircraft',
+  'never-lifts-off': 'Cannot lift off here today',
+  'never-stops': 'Cannot stop here today',
+  'slope-unreasonable': 'Runway steeper than 10 %',
+  'wind-unreasonable': 'More than 80 kt along the runway',
+};
+
+const short = (what: string, of: string) => (told: Told) =>
+  `Too short: ${what} ${needed(told)}, ${of} ${available(told)}`;
+
+const sentences: Readonly<Record<CautionCode, (told: Told) => string>> = {
+  'no-field': () => 'No field chosen',
+  'no-end': ({ value }) => `Runway ${value ?? ''} is not at this field`,
+  closed: ({ value }) => `Closed: ${value ?? ''}`,
+  'closed-by-report': () => 'Closed, by the report',
+  'closed-today': () => 'Closed today',
+  'not-for-purpose': ({ value }) => (value === 'landing' ? 'Not for landing' : 'Not for take-off'),
+  'no-numbers': ({ value }) => noNumbers[String(value)] ?? 'No numbers for today',
+  'over-mass': () => 'Over the greatest mass',
+  'over-max-take-off': ({ value }) => `Over maximum take-off mass by ${kg(value)}`,
+  'over-max-landing': ({ value }) => `Over maximum landing mass by ${kg(value)}`,
+  'no-fuel': () => 'No fuel on board',
+  'outside-envelope': () => 'Centre of gravity outside its limits',
+  'fuel-over': ({ value }) => `Fuel over the tanks by ${kg(value)}`,
+  'station-over': ({ value, limit }) => `Too much in ${limit ?? ''}: ${kg(value)} over`,
+  'cannot-climb': () => 'Cannot climb to 50 ft here today',
+  tora: short('run', 'TORA'),
+  toda: short('50 ft at', 'TODA'),
+  asda: short('stop at', 'ASDA'),
+  lda: short('landing', 'LDA'),
+  'go-above-stop': ({ value, limit }) =>
+    value === null
+      ? 'Too short to go on with an engine out'
+      : `Min go speed ${kt(value)} above max abort ${kt(limit)}`,
+  tyres: ({ value, limit }) =>
+    value === null
+      ? 'Tyre limit'
+      : `Tyre limit: ${beyond({ code: 'tyres', value, limit })} kt over ground, limit ${kt(limit)}`,
+  'brake-energy': ({ value, limit }) =>
+    value === null
+      ? 'Brake energy beyond the limit'
+      : `Brake energy ${beyond({ code: 'brake-energy', value, limit })} MJ, limit ${kt(limit)}`,
+  parachute: () => 'Touch-down above the parachute speed',
+  'parachute-used': () => 'Parachute used, not packed',
+  crosswind: (told) => `Crosswind ${beyond(told)}, limit ${kt(told.limit)}`,
+  tailwind: (told) => `Tailwind ${beyond(told)}, limit ${kt(told.limit)}`,
+  'gust-spread': (told) => `Gust ${beyond(told)} kt above the wind, limit ${kt(told.limit)}`,
+  'speed-unbounded': () => 'Wind speed only known to be above a number',
+  'speed-not-known': () => 'Wind speed not reported',
+  'no-wind': () => 'No wind entered',
+  'no-limits': () => 'No wind limits: no aircraft chosen',
+  'no-variation': () => 'Variation unknown: a magnetic wind cannot be used',
+  'none-within-limits': () => 'No runway within limits',
+  'below-landing-fuel': ({ value }) => `Fuel ${kg(value)} below the landing fuel`,
+  thunderstorm: () => 'Thunderstorm reported',
+  'wind-shear': () => 'Wind shear reported',
+  icing: () => 'Freezing precipitation',
+  'near-length': (told) => `Runway nearly used up: ${needed(told)} of ${available(told)}`,
+  'near-crosswind': (told) => `Crosswind ${kt(told.value)}, near the limit of ${kt(told.limit)}`,
+  'near-tailwind': (told) => `Tailwind ${kt(told.value)}, near the limit of ${kt(told.limit)}`,
+  'near-tyres': (told) => `Lift-off ${kt(told.value)} kt over ground, near the tyre limit`,
+  'wet-tailwind': ({ value }) => `Not dry, and a tailwind of ${kt(value)}`,
+  surface: ({ value }) => (value === 'wet' ? 'Runway wet' : 'Runway contaminated'),
+  'wind-old': ({ value }) => `Wind ${wholeNumber(number(value))} min old`,
+  'density-altitude': ({ value, limit }) =>
+    `Density altitude ${wholeNumber(Math.round(number(value) / 100) * 100)} ft, field ${wholeNumber(number(limit))} ft`,
+  'low-sun': () => 'Low sun ahead',
+  'not-best': ({ limit }) => `Best runway ${limit ?? ''}`,
+};
+
+/** What would mend a caution; absent where nothing in the app would. */
+const mends: Readonly<Partial<Record<CautionCode, string>>> = {
+  'no-end': 'Choose another runway.',
+  closed: 'Choose another runway.',
+  'closed-by-report': 'Choose another runway.',
+  'closed-today': 'Choose another runway, or open it again in its details.',
+  'not-for-purpose': 'Choose another runway.',
+  'no-numbers': 'Take less mass, or another runway.',
+  'over-mass': 'Take less fuel or less load.',
+  'over-max-take-off': 'Take less fuel or less load.',
+  'over-max-landing': 'Land with less fuel or less load.',
+  'no-fuel': 'Enter the fuel in the load.',
+  'outside-envelope': 'Move or change the load.',
+  'fuel-over': 'Take less fuel.',
+  'station-over': 'Take less there.',
+  'cannot-climb': 'Take less mass, or wait for cooler air.',
+  tora: 'Another runway, its whole length, less mass, or cooler air.',
+  toda: 'Another runway, its whole length, less mass, or cooler air.',
+  asda: 'Another runway, its whole length, or less mass.',
+  lda: 'Another runway, or less mass at landing.',
+  'go-above-stop': 'Another runway, its whole length, or less mass.',
+  tyres: 'Another runway, more headwind, or less mass.',
+  'brake-energy': 'Another runway, or less mass.',
+  parachute: 'Land with less mass, or do not count on it.',
+  'parachute-used': 'Pack it and tick its step again, or fly without it.',
+  crosswind: 'Another runway, or wait for the wind.',
+  tailwind: 'Another runway, or wait for the wind.',
+  'gust-spread': 'Wait for the wind.',
+  'speed-unbounded': 'Ask for the wind.',
+  'speed-not-known': 'Ask for the wind.',
+  'no-wind': 'Enter the wind.',
+  'no-limits': 'Choose an aircraft.',
+  'none-within-limits': 'Less mass, another field, or wait for the wind.',
+  'below-landing-fuel': 'Take more fuel.',
+  'wind-old': 'Ask for the wind.',
+};
+
+export const words = {
+  said: (told: Told) => sentences[told.code](told),
+  mend: (code: CautionCode) => mends[code] ?? '',
+  more: (count: number) => `${count} more`,
+  opens: 'opens what speaks against this runway',
+  title: (end: string | null) => (end === null ? 'Cautions' : `Cautions, runway ${end}`),
+  none: 'Within the limits given.',
+  close: 'Close',
+  stops: 'Outside limits',
+  inAWord: 'Also',
+  accepted: (time: string) => `Continued outside limits at ${time}`,
+  openWind: 'Open Wind',
+  openLoad: 'Open the load',
+  goOn: 'Continue outside limits',
+  hold: 'Press and hold',
+  before: (what: string) => `Outside limits, before ${what}`,
+} as const;

@@ -1,0 +1,19 @@
+/** That the wind typed or set breaks a limit of the runway selected. */
+
+import type { JSX } from 'preact';
+import { answered } from '../../../board/wind/answered';
+import { shortfallWords } from '../runways/shortfalls';
+import { words } from '../runways/words';
+import styles from './Answer.module.css';
+
+/** The first shortfall of it, as the list has it; nothing while it is within limits. */
+export function UsingFails(): JSX.Element | null {
+  const { inUse } = answered.value;
+  const [first] = inUse?.shortfalls ?? [];
+  if (inUse == null || first === undefined) return null;
+  return (
+    <p class={styles.fails}>
+      <b>{words.selected(inUse.designator)}</b> {shortfallWords(first)}
+    </p>
+  );
+}
