@@ -16,7 +16,7 @@ import { fieldSchema } from '../src/core/airfield/field.schema';
 import { languageOf } from '../src/core/language';
 import { procedureSchema } from '../src/core/procedure/procedure.schema';
 import { documentHash } from '../src/exchange/hash';
-import { faults } from '../src/views/sortie/documentWords.en';
+import { faults } from '../src/views/library/documentWords.en';
 
 const KINDS = [
   { kind: 'field', folder: 'fields', schema: fieldSchema },

@@ -153,7 +153,10 @@ async function watched(page) {
 
 async function sortieSheet(page) {
   await useBest(page);
-  await page.getByRole('banner').getByRole('button', { name: /Z$/ }).click();
+  await page
+    .getByRole('banner')
+    .getByRole('button', { name: /^Field/ })
+    .click();
   await page.getByRole('dialog').waitFor();
 }
 
@@ -185,7 +188,10 @@ async function logged(page) {
       await dialog.getByRole('button', { name: 'Add the note' }).click();
     }
     await dialog.getByRole('button', { name: 'Close' }).click();
-    await page.getByRole('banner').getByRole('button', { name: /Z$/ }).click();
+    await page
+      .getByRole('banner')
+      .getByRole('button', { name: /^Field/ })
+      .click();
     // Ending one sortie begins the next.
     await page.clock.fastForward('24:00:00');
     await page.getByRole('button', { name: 'End the sortie' }).click();

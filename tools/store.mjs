@@ -95,7 +95,8 @@ await page.keyboard.press('Escape');
 
 // One own version kept, and one being written.
 await openSortie();
-await key('Write my own').click();
+await key('Library').click();
+await key('Edit Sleet, usual sortie').click();
 const write = page.getByRole('dialog', { name: 'Write my own' });
 const response = write.getByRole('textbox', { name: 'The state it must be in' });
 await write
@@ -122,6 +123,7 @@ await drawing.getByRole('button', { name: 'Save', exact: true }).click();
 await drawing.getByRole('button', { name: 'Use XHAS' }).click();
 await page.keyboard.press('Escape');
 await header.getByRole('button', { name: /XHA/ }).first().click();
+await key('Library').click();
 await key('Draw a field').click();
 await fieldPart.click();
 await drawing.getByLabel('Code').fill('XTSL');

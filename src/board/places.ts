@@ -26,10 +26,20 @@ export interface FigureOfSun {
 /** A number whose reason is asked for: ready, or to be built first. */
 export type AskedFigure = Figure<Unit> | FigureOfEnd | FigureOfSun;
 
+/** The rooms behind the places, in the order of their tabs. */
+export const ROOMS = ['sortie', 'library', 'device', 'about'] as const;
+
+/**
+ * A room: what is flown today, what the pilot owns, what belongs to the device, what Lapstrip is.
+ * Each is a tap away from the others, in the same sheet.
+ */
+export type RoomName = (typeof ROOMS)[number];
+
 /** What can lie over a place. A sheet opened from a sheet lies over that one, and closes to it. */
 export type OpenSheet =
-  | { readonly kind: 'sortie' }
-  | { readonly kind: 'about' }
+  | { readonly kind: RoomName }
+  /** The sortie's time. */
+  | { readonly kind: 'clock' }
   /** What can be done after an uncaught error. */
   | { readonly kind: 'failed' }
   /** The lists for when something is wrong. */

@@ -1,21 +1,21 @@
 /** The sheets over a place. The first answer needs none of them, so they load together after it. */
 
 import type { JSX } from 'preact';
-import { type OpenSheet, sheet } from '../board/places';
+import { type OpenSheet, ROOMS, sheet } from '../board/places';
 import { Boundary } from '../parts/boundary/Boundary';
 import { laterSheet } from '../parts/later/Later';
-import { About } from '../views/about/About';
 import { KeysSheet } from '../views/keys/KeysSheet';
+import { IncomingSheet } from '../views/library/IncomingSheet';
 import { LoadSheet } from '../views/load/LoadSheet';
 import { LoggedSheet } from '../views/log/LoggedSheet';
 import { PrintSheet } from '../views/print/PrintSheet';
 import { ShareSheet } from '../views/share/ShareSheet';
-import { IncomingSheet } from '../views/sortie/IncomingSheet';
-import { SortieSheet } from '../views/sortie/SortieSheet';
+import { ClockSheet } from '../views/sortie/ClockSheet';
 import { Lists } from '../views/steps/Lists';
 import { VerdictSheet } from '../views/verdict/VerdictSheet';
 import { WhySheet } from '../views/why/WhySheet';
 import { BrokenSheet, FailedSheet } from './Broken';
+import { Room } from './Room';
 
 /** Rarely used, and larger than the others: loaded when first opened. */
 const editor = laterSheet(() => import('../views/editor/Editor').then(({ Editor }) => Editor));
@@ -38,7 +38,7 @@ export function Sheets(_: { onClose: () => void }): JSX.Element {
     <>
       {stack.map((open) => (
         <Boundary
-          key={open.kind}
+          key={isRoom(open) ? 'room' : open.kind}
           fallback={(again) => <BrokenSheet onAgain={again} onWithout={() => close(open)} />}
         >
           <Opened open={open} />
@@ -47,6 +47,8 @@ export function Sheets(_: { onClose: () => void }): JSX.Element {
     </>
   );
 }
+
+const isRoom = ({ kind }: OpenSheet) => ROOMS.some((name) => name === kind);
 
 /** Closes a sheet, down to the one beneath it. */
 function close(open: OpenSheet): void {
@@ -57,9 +59,12 @@ function Opened({ open }: { open: OpenSheet }): JSX.Element {
   const onClose = () => close(open);
   switch (open.kind) {
     case 'sortie':
-      return <SortieSheet onClose={onClose} />;
+    case 'library':
+    case 'device':
     case 'about':
-      return <About onClose={onClose} />;
+      return <Room name={open.kind} onClose={onClose} />;
+    case 'clock':
+      return <ClockSheet onClose={onClose} />;
     case 'failed':
       return <FailedSheet onClose={onClose} />;
     case 'wrong':

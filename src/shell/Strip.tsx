@@ -19,7 +19,6 @@ export function Strip(): JSX.Element {
   const { using } = day.wind();
   const { field } = day.settled();
   const entered = day.enteredWind();
-  const openSortie = () => openSheet({ kind: 'sortie' });
   return (
     <header class={styles.strip}>
       <Cell
@@ -42,22 +41,28 @@ export function Strip(): JSX.Element {
         label={words.strip.field}
         opens={words.strip.open.sortie}
         className={styles.field}
-        onPress={openSortie}
+        onPress={() => openSheet({ kind: 'sortie' })}
       >
-        {field === null ? words.strip.noField : `${field.code} ${field.name}`}
+        {field === null ? (
+          words.strip.noField
+        ) : (
+          <>
+            {field.code}
+            <span class={styles.name}> {field.name}</span>
+          </>
+        )}
       </Cell>
       <Cell
         label={
           <>
-            <span class={styles.code}>{field?.code} </span>
-            <span class={styles.today}>
+            <span class={localTime.value ? styles.notLocal : ''}>
               {sortie.value.clock?.rate === 0 ? words.strip.paused : <Today />}
-              {localTime.value && ` ${localClock(sortieMinute.value)}`}
             </span>
+            {localTime.value && ` ${localClock(sortieMinute.value)}`}
           </>
         }
-        opens={words.strip.open.sortie}
-        onPress={openSortie}
+        opens={words.strip.open.clock}
+        onPress={() => openSheet({ kind: 'clock' })}
       >
         {zulu(sortieMinute.value)}
       </Cell>
@@ -94,7 +99,7 @@ interface CellProps {
   readonly opens: string;
   readonly className?: string | undefined;
   readonly onPress: () => void;
-  readonly children: string;
+  readonly children: ComponentChildren;
 }
 
 function Cell({ label, opens, className = '', onPress, children }: CellProps) {
@@ -138,5 +143,8 @@ function windShort(): string {
     read.gustKt === null
       ? ''
       : ` ${words.strip.gust} ${above(read.gustIsMinimum)}${wholeNumber(read.gustKt)}`;
-  return `${from}${north} ${speed}${gust}`;
+  // On a narrow phone it breaks between direction and speed, and nowhere else.
+  return [`${from}${north}`, `${speed}${gust}`].map(unbroken).join(' ');
 }
+
+const unbroken = (text: string) => text.replaceAll(' ', '\u00a0');

@@ -27,6 +27,7 @@ export const words: Translated<typeof english> = {
       end: 'öffnet Wind',
       wind: 'öffnet das Tastenfeld',
       sortie: 'öffnet Flug',
+      clock: 'öffnet die Uhr',
     },
     gust: 'Bö',
     above: 'über',

@@ -26,6 +26,7 @@ export const words = {
       end: 'opens Wind',
       wind: 'opens the keypad',
       sortie: 'opens Sortie',
+      clock: 'opens the clock',
     },
     gust: 'gust',
     above: 'over',

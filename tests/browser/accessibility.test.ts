@@ -5,6 +5,7 @@ import { objections } from './accessible';
 import { expect, test } from './harness';
 import {
   AIRCRAFT,
+  clockKey,
   closeSheet,
   doneKey,
   EVENING,
@@ -77,7 +78,16 @@ const SCENES: readonly (readonly [string, (page: Page) => Promise<unknown>])[] =
     },
   ],
   ['Sortie', (page) => sortieKey(page).click()],
-  ['About', (page) => key(page, 'About and cautions').click()],
+  ['Library', (page) => key(page, 'Library').click()],
+  ['Device', (page) => key(page, 'Device').click()],
+  ['About', (page) => key(page, 'About').click()],
+  [
+    'clock',
+    async (page) => {
+      await closeSheet(page);
+      await clockKey(page).click();
+    },
+  ],
 ];
 
 test('axe has nothing to say about any place, any sheet, the keypad or the caution', {

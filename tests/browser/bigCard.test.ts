@@ -35,6 +35,7 @@ import {
   EVENING,
   goOnFrom,
   key,
+  openDevice,
   openPlace,
   pressDeliberately,
   read,
@@ -177,7 +178,7 @@ test('it comes by itself at line-up where the pilot wants it, and not otherwise'
 }) => {
   const page = await open('phone', { at: EVENING });
   await toSteps(page);
-  await page.locator('header').first().getByRole('button', { name: /Z/ }).click();
+  await openDevice(page);
   await key(page, 'Big card at line-up').click();
   await closeSheet(page);
   await goOnFrom(page, 'Line-up', 'Nozzle lamp');

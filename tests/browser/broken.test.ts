@@ -5,7 +5,17 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from './harness';
 import { allSaved, dialog } from './logFiles';
-import { due, EVENING, key, openPlace, read, setWind, sortieKey, toSteps } from './pilot';
+import {
+  due,
+  EVENING,
+  key,
+  openDevice,
+  openPlace,
+  read,
+  setWind,
+  sortieKey,
+  toSteps,
+} from './pilot';
 
 /** Makes the page refuse to draw a text; the app has no code for that. */
 const refusing = (): void => {
@@ -124,7 +134,7 @@ test('everything is saved, what is stored amiss too; started anew beside it, not
   await page.getByRole('button', { name: /^XHAR/ }).waitFor();
   await page.getByRole('button', { name: /^XHAR/ }).click();
   await setWind(page, '09010KT');
-  await sortieKey(page).click();
+  await openDevice(page);
   await key(page, 'Go back to what was stored before').click();
   await openPlace(page, 'Steps');
   await expect.poll(() => due(page)).toBe(before);

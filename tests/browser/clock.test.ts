@@ -2,16 +2,16 @@
 
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from './harness';
-import { beginSortie, key, openPlace, read, setWind, sortieKey } from './pilot';
+import { beginSortie, clockKey, key, openPlace, read, setWind } from './pilot';
 
 /** The device's clock, while the sortie is flown in 1987. */
 const TODAY = new Date('2026-11-24T09:30:00Z');
 
 const strip = (page: Page) => page.locator('header').first();
-const sheet = (page: Page) => page.getByRole('dialog', { name: 'Sortie' });
+const sheet = (page: Page) => page.getByRole('dialog', { name: 'Clock, UTC' });
 
 async function openSheet(page: Page): Promise<void> {
-  await sortieKey(page).click();
+  await clockKey(page).click();
   await sheet(page).waitFor();
 }
 

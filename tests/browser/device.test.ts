@@ -14,7 +14,9 @@ import {
   EVENING,
   goOnFrom,
   key,
+  openDevice,
   openPlace,
+  openSortie,
   pressDeliberately,
   read,
   tick,
@@ -66,9 +68,6 @@ const change = (page: Page, how: 'refuse' | 'takeAway') =>
     else of.takeAway();
   }, how);
 
-const openSortie = (page: Page) =>
-  page.locator('header').first().getByRole('button', { name: /Z/ }).click();
-
 /** The screen goes dark and lights up again. */
 const hideAndShow = (page: Page) =>
   page.evaluate(() => {
@@ -96,8 +95,10 @@ describe('the screen', () => {
     expect((await lit(page)).held).toBe(0);
     await hideAndShow(page);
     await expect.poll(async () => (await lit(page)).held).toBe(1);
-    await openSortie(page);
+    await openDevice(page);
     await expect.poll(() => page.getByText('kept lit until the sortie ends').count()).toBe(1);
+    await closeSheet(page);
+    await openSortie(page);
     await key(page, 'End the sortie').click();
     await expect.poll(async () => (await lit(page)).held).toBe(0);
   });
@@ -113,7 +114,7 @@ describe('the screen', () => {
     await change(page, 'takeAway');
     const said = page.getByText('refuses to keep the screen lit');
     expect(await said.count()).toBe(0);
-    await openSortie(page);
+    await openDevice(page);
     await expect.poll(() => said.count()).toBe(1);
     await closeSheet(page);
     // The next tick asks again, with no other effect.
@@ -132,7 +133,7 @@ describe('the screen', () => {
     });
     await toSteps(page);
     await tick(page);
-    await openSortie(page);
+    await openDevice(page);
     await expect
       .poll(() => page.getByText('This browser cannot keep the screen lit').count())
       .toBe(1);
@@ -150,7 +151,7 @@ describe('the screen', () => {
       },
     });
     await toSteps(page);
-    await openSortie(page);
+    await openDevice(page);
     const advice = page.getByText('Turn the device’s brightness down');
     expect(await advice.count()).toBe(0);
     await key(page, 'Night').click();
@@ -165,7 +166,7 @@ test('full screen closes the sheet first, so that the page below takes touches',
 }) => {
   const page = await open('phone', { at: EVENING });
   await toSteps(page);
-  await openSortie(page);
+  await openDevice(page);
   await key(page, 'Full screen').click();
   await expect.poll(() => page.evaluate(() => document.fullscreenElement !== null)).toBe(true);
   await expect.poll(() => page.getByRole('dialog').count()).toBe(0);
@@ -181,7 +182,7 @@ test('for the left hand the rows of keys are mirrored, and read in the same orde
   const left = async (name: string) => (await key(page, name).boundingBox())?.x ?? Number.NaN;
   const done = async () => (await doneKey(page).boundingBox())?.x ?? Number.NaN;
   expect(await done()).toBeGreaterThan(await left('Later'));
-  await openSortie(page);
+  await openDevice(page);
   await key(page, 'Left hand').click();
   await closeSheet(page);
   expect(await done()).toBeLessThan(await left('Later'));
@@ -198,7 +199,7 @@ test('beside the steps stands what the pilot chose', async ({ open }) => {
   await expect
     .poll(() => page.locator('aside').getByRole('img', { name: /^Dial/ }).count())
     .toBe(1);
-  await openSortie(page);
+  await openDevice(page);
   await page
     .getByRole('group', { name: 'Beside Steps' })
     .getByRole('button', { name: 'Taxi' })

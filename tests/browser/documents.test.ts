@@ -4,7 +4,16 @@ import { readFile } from 'node:fs/promises';
 import { networkInterfaces } from 'node:os';
 import { describe, expect, test } from './harness';
 import { dialog } from './logFiles';
-import { beginSortie, EVENING, key, openPlace, read, setWind, sortieKey } from './pilot';
+import {
+  beginSortie,
+  EVENING,
+  key,
+  openLibrary,
+  openPlace,
+  read,
+  setWind,
+  sortieKey,
+} from './pilot';
 
 const FIELD = new URL('../../airfields-demo/fields/XHAR.json', import.meta.url);
 
@@ -46,7 +55,7 @@ describe.skipIf(ADDRESS === undefined)('served over plain http on a local networ
     expect(await page.evaluate(() => isSecureContext)).toBe(false);
     await beginSortie(page);
     const field = { ...JSON.parse(await readFile(FIELD, 'utf8')), code: 'XOWN', name: 'Own Strip' };
-    await sortieKey(page).click();
+    await openLibrary(page);
     await page.getByLabel('Look at a file').setInputFiles({
       name: 'own.json',
       mimeType: 'application/json',

@@ -8,24 +8,14 @@ import { readDocument } from '../../src/core/readDocument.schema';
 import { objections } from './accessible';
 import { controls, misfits, resize } from './fitting';
 import { describe, expect, test } from './harness';
-import { beginSortie, EVENING, key, openPlace, read, setWind } from './pilot';
+import { beginSortie, EVENING, key, openLibrary, openPlace, read, setWind } from './pilot';
 import { EVERY_SCREEN, SCREENS } from './screens';
 import { THEMES } from './themes';
 
 const drawing = (page: Page) => page.getByRole('dialog', { name: /^(Draw a field|Edit )/ });
 
-async function openSortie(page: Page): Promise<void> {
-  await page
-    .locator('header')
-    .first()
-    .getByRole('button')
-    .filter({ hasText: 'XHAR' })
-    .first()
-    .click();
-}
-
 async function openDrawing(page: Page, by: 'Draw a field' | 'Edit XHAR'): Promise<Locator> {
-  await openSortie(page);
+  await openLibrary(page);
   await key(page, by).click();
   const sheet = drawing(page);
   await sheet.getByRole('button', { name: 'Undo' }).waitFor();

@@ -13,13 +13,23 @@ import {
   EVENING,
   key,
   openPlace,
+  openSortie,
   read,
   setWind,
   tick,
   toSteps,
 } from './pilot';
 import { THEMES, wear } from './themes';
-import { openStep, openWriting, responseEntry, rowsIn, saidIn, scrollBack, sheet } from './writing';
+import {
+  openStep,
+  openWriting,
+  responseEntry,
+  rowsIn,
+  saidIn,
+  scrollBack,
+  sheet,
+  writeToday,
+} from './writing';
 
 /** From the first start to the sheet. */
 async function beginWriting(page: Page): Promise<void> {
@@ -79,6 +89,7 @@ describe('a version of one’s own', () => {
     await key(page, 'Save').click();
     await expect.poll(() => read(saidIn(page))).toContain('Saved as version 1. Steps follow it');
     await closeSheet(page);
+    await key(page, 'Sortie').click();
     const chosen = page.getByRole('group', { name: 'Procedure' }).getByRole('button');
     await expect
       .poll(() => chosen.allTextContents())
@@ -158,7 +169,7 @@ describe('a version of one’s own', () => {
     // What was ticked stays ticked when it goes on.
     await tick(page);
     await expect.poll(() => due(page)).toBe('Stick and pedals full travel, free');
-    await page.locator('header').first().getByRole('button', { name: /XHAR/ }).first().click();
+    await openSortie(page);
     await key(page, 'End the sortie').click();
     await tick(page);
     await expect.poll(() => due(page)).toContain('Anchor');
@@ -406,7 +417,7 @@ describe('an original that changed', () => {
     await key(page, 'Add it').click();
     await page.getByText('was added').waitFor();
     await closeSheet(page);
-    await key(page, 'Write my own').click();
+    await writeToday(page);
     await key(page, 'See what changed').click();
     await expect.poll(() => read(sheet(page))).toContain('One step was changed by both.');
     await sheet(page)

@@ -2,12 +2,14 @@
 
 import type { Page } from 'playwright-core';
 import harrow from '../../airfields-demo/fields/XHAR.json';
+import { words as rooms } from '../../src/shell/roomWords.de';
 import { words as caution } from '../../src/shell/words.de';
 import { words as card } from '../../src/views/card/words.de';
+import { words as device } from '../../src/views/device/words.de';
 import { words as fieldEditor } from '../../src/views/fieldEditor/words.de';
-import { words as device } from '../../src/views/sortie/deviceWords.de';
-import { words as documents } from '../../src/views/sortie/documentWords.de';
-import { words as incoming } from '../../src/views/sortie/incomingWords.de';
+import { words as documents } from '../../src/views/library/documentWords.de';
+import { words as incoming } from '../../src/views/library/incomingWords.de';
+import { words as library } from '../../src/views/library/words.de';
 import { words as sortie } from '../../src/views/sortie/words.de';
 import { words as steps } from '../../src/views/steps/words.de';
 import { words as taxi } from '../../src/views/taxi/words.de';
@@ -17,12 +19,15 @@ import { misfits, pageScroll, resize } from './fitting';
 import { describe, expect, test } from './harness';
 import {
   AIRCRAFT,
+  clockKey,
   clockOf,
   closeSheet,
   comes,
   EVENING,
   FIELD,
   key,
+  openDevice,
+  openLibrary,
   pressDeliberately,
   read,
   sortieKey,
@@ -155,10 +160,25 @@ const SCENES: readonly (readonly [string, (page: Page) => Promise<unknown>])[] =
   ['Sortie', (page) => sortieKey(page).click()],
   ['load sheet', (page) => key(page, sortie.openLoad).click()],
   [
+    'Library',
+    async (page) => {
+      await closeSheet(page);
+      await key(page, rooms.tabs.library).click();
+    },
+  ],
+  ['Device', (page) => key(page, rooms.tabs.device).click()],
+  ['About', (page) => key(page, rooms.tabs.about).click()],
+  [
+    'clock',
+    async (page) => {
+      await closeSheet(page);
+      await clockKey(page).click();
+    },
+  ],
+  [
     'Big card',
     async (page) => {
       await closeSheet(page);
-      await page.keyboard.press('Escape');
       await place(page, 'steps');
       await page.getByRole('main').getByRole('button', { name: steps.bigCard }).click();
       await key(page, card.close).waitFor();
@@ -199,12 +219,12 @@ describe('on a device that speaks German', () => {
 });
 
 describe('what stands on a German page in English', () => {
-  /** From the start to Wind with a field chosen, and the sheet of the sortie open. */
-  async function toSortie(page: Page, field = FIELD): Promise<void> {
+  /** From the start to Wind with a field chosen, and the Library open. */
+  async function toLibrary(page: Page, field = FIELD): Promise<void> {
     await key(page, caution.caution.understood).click();
     await page.getByRole('button', { name: AIRCRAFT }).click();
     await page.getByRole('button', { name: new RegExp(`^${field}`) }).click();
-    await sortieKey(page).click();
+    await openLibrary(page);
   }
 
   async function enter(page: Page, text: string): Promise<void> {
@@ -215,7 +235,7 @@ describe('what stands on a German page in English', () => {
 
   test('is marked where a field was brought without German texts', async ({ open }) => {
     const page = await open('phone', GERMAN);
-    await toSortie(page);
+    await toLibrary(page);
     const { translations: _, ...untranslated } = harrow;
     await page.getByLabel(documents.choose).setInputFiles({
       name: 'own.json',
@@ -228,6 +248,7 @@ describe('what stands on a German page in English', () => {
     await key(page, incoming.add).click();
     await page.getByText(incoming.wasAdded('Teasel Flat')).waitFor();
     await closeSheet(page);
+    await key(page, rooms.tabs.sortie).click();
     await page.getByRole('dialog').getByRole('button', { name: /^XOWN/ }).click();
     await closeSheet(page);
     await enter(page, '27012G20KT');
@@ -244,7 +265,8 @@ describe('what stands on a German page in English', () => {
   }) => {
     const page = await open('phone', GERMAN);
     // Where a controller answers, something is to be read back.
-    await toSortie(page, 'XMAR');
+    await toLibrary(page, 'XMAR');
+    await key(page, rooms.tabs.sortie).click();
     await page
       .getByRole('dialog')
       .getByRole('button', { name: /Sleet, usual/ })
@@ -283,8 +305,8 @@ test('a field that is drawn says it is described in German, and what it begins w
 }) => {
   const page = await open('tablet', GERMAN);
   await key(page, caution.caution.understood).click();
-  await sortieKey(page).click();
-  await key(page, sortie.drawField).click();
+  await openLibrary(page);
+  await key(page, library.drawField).click();
   const drawing = page.getByRole('dialog', { name: fieldEditor.draw });
   const language = drawing.getByRole('group', { name: fieldEditor.language });
   await language.waitFor();
@@ -339,17 +361,17 @@ test('the keys of every step and moment of a sortie hold their words, on the sma
   expect([...found]).toEqual([]);
 });
 
-test('is chosen in Sortie, kept, and taken back; the sortie goes on', async ({ open }) => {
+test('is chosen in Device, kept, and taken back; the sortie goes on', async ({ open }) => {
   const page = await open('tablet', { at: EVENING });
   await toSteps(page);
-  await sortieKey(page).click();
+  await openDevice(page);
   await key(page, 'Deutsch').click();
   await page.getByRole('button', { name: caution.places.wind, exact: true }).first().waitFor();
   expect(await page.locator('html').getAttribute('lang')).toBe('de');
   await page.reload();
-  await sortieKey(page).click();
+  await openDevice(page);
   await page
-    .getByRole('dialog', { name: sortie.title })
+    .getByRole('dialog', { name: rooms.titles.device })
     .getByText(device.language)
     .first()
     .waitFor();

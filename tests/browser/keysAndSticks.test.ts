@@ -27,10 +27,10 @@ import {
   entry,
   goOnFrom,
   key,
+  openDevice,
   openPlace,
   read,
   SETTLED_MS,
-  sortieKey,
   standStill,
   toSteps,
 } from './pilot';
@@ -370,7 +370,7 @@ describe('by accident', () => {
 
 describe('the page of keys and sticks', () => {
   async function openKeys(page: Page): Promise<void> {
-    await sortieKey(page).click();
+    await openDevice(page);
     await page.getByRole('button', { name: 'Keys and sticks' }).click();
     await page.getByRole('dialog', { name: 'Keys and sticks' }).waitFor();
   }

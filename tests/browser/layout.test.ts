@@ -14,6 +14,7 @@ import { expect, test } from './harness';
 import {
   AIRCRAFT,
   beginSortie,
+  clockKey,
   clockOf,
   closeSheet,
   doneKey,
@@ -22,6 +23,7 @@ import {
   goOnFrom,
   key,
   openPlace,
+  openSortie,
   pressDeliberately,
   setWind,
   sortieKey,
@@ -129,7 +131,16 @@ const SCENES: readonly Scene[] = [
     },
   ],
   ['Sortie', (page) => sortieKey(page).click()],
-  ['About', (page) => key(page, 'About and cautions').click()],
+  ['Library', (page) => key(page, 'Library').click()],
+  ['Device', (page) => key(page, 'Device').click()],
+  ['About', (page) => key(page, 'About').click()],
+  [
+    'clock',
+    async (page) => {
+      await closeSheet(page);
+      await clockKey(page).click();
+    },
+  ],
   [
     'interrupted',
     async (page) => {
@@ -265,10 +276,12 @@ const ENLARGED_SCENES: readonly Scene[] = [
   [
     'Sortie',
     async (page) => {
-      await sortieKey(page).click();
-      await page.getByRole('heading', { name: 'Voice and sounds' }).waitFor();
+      await openSortie(page);
+      await page.getByRole('heading', { name: 'Your own limits' }).waitFor();
     },
   ],
+  ['Device', (page) => key(page, 'Device').click()],
+  ['Library', (page) => key(page, 'Library').click()],
   [
     'drawing a field',
     async (page) => {

@@ -4,10 +4,11 @@
  */
 
 import type { Page } from 'playwright-core';
+import { words as library } from '../../src/views/library/words.en';
 import { LATER, LEFT_STORES, type LeftStore, laterThan, newestStore } from '../core/record/stores';
 import { describe, expect, test } from './harness';
 import { closeSheet, due, entry, key, openPlace, read, tick } from './pilot';
-import { openStep, responseEntry } from './writing';
+import { openStep, openWriting, responseEntry } from './writing';
 
 const [first] = LEFT_STORES;
 
@@ -71,13 +72,11 @@ describe('a device that the first release was used on', () => {
     await key(page, 'Go on').click();
     await expect.poll(() => due(page)).toBe('Stick and pedals full travel, free');
 
-    await page.locator('header').first().getByRole('button', { name: /XHAS/ }).first().click();
-    await key(page, 'Write my own').click();
-    await key(page, 'Undo').waitFor();
+    await openWriting(page);
     await openStep(page, 'Trim');
     expect(await responseEntry(page).inputValue()).toBe('four units');
     await closeSheet(page);
-    await key(page, 'Draw a field').click();
+    await key(page, library.drawField).click();
     const drawing = page.getByRole('dialog', { name: 'Draw a field' });
     await expect.poll(() => drawing.getByLabel('Code').inputValue()).toBe('XTSL');
   });

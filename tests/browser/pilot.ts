@@ -2,6 +2,13 @@
 
 import type { Locator, Page } from 'playwright-core';
 import { expect } from 'vitest';
+import type { RoomName } from '../../src/board/places';
+import { words as germanRooms } from '../../src/shell/roomWords.de';
+import { words as rooms } from '../../src/shell/roomWords.en';
+import { words as germanFrame } from '../../src/shell/words.de';
+import { words as frame } from '../../src/shell/words.en';
+import { words as germanLibrary } from '../../src/views/library/words.de';
+import { words as library } from '../../src/views/library/words.en';
 import { clockOf, comes, type Wait, whileStill } from './time';
 import { touch } from './touch';
 
@@ -77,12 +84,48 @@ export async function toSteps(page: Page, wind = '27012G20KT', aircraft = AIRCRA
   await doneKey(page).waitFor();
 }
 
-/** The time on the strip, which opens Sortie. */
+const stripKey = (page: Page, name: RegExp): Locator =>
+  page.locator('header').first().getByRole('button', { name });
+
+const either = (english: string, german: string) => new RegExp(`^(${english}|${german})`);
+
+/** The field on the strip, which opens Sortie. */
 export const sortieKey = (page: Page): Locator =>
+  stripKey(page, either(frame.strip.field, germanFrame.strip.field));
+
+/** The time on the strip, which opens the clock. */
+export const clockKey = (page: Page): Locator => stripKey(page, /\d{4}Z$/);
+
+/** Opens a room from wherever no other sheet is open. */
+async function openRoom(page: Page, name: RoomName): Promise<void> {
+  await sortieKey(page).click();
+  const tab = page
+    .getByRole('dialog')
+    .getByRole('button', { name: either(`${rooms.tabs[name]}$`, `${germanRooms.tabs[name]}$`) });
+  await tab.click();
+  await expect.poll(() => tab.getAttribute('aria-current')).toBe('page');
+}
+
+/** Opens Sortie: what is flown today. */
+export const openSortie = (page: Page): Promise<void> => openRoom(page, 'sortie');
+
+/** Opens the Library: what there is to choose from, to edit and to share. */
+export const openLibrary = (page: Page): Promise<void> => openRoom(page, 'library');
+
+/** The row of what is flown today, by the heading it stands under in the Library. */
+export const flownToday = (page: Page, heading: string): Locator =>
   page
-    .locator('header')
-    .first()
-    .getByRole('button', { name: /\d{4}Z$/ });
+    .getByRole('dialog')
+    .locator('section')
+    .filter({ has: page.getByRole('heading', { name: heading }) })
+    .getByRole('listitem')
+    .filter({ hasText: new RegExp(`${library.today}|${germanLibrary.today}`) });
+
+/** Opens Device: theme, language, hand, voice, keys. */
+export const openDevice = (page: Page): Promise<void> => openRoom(page, 'device');
+
+/** Opens About. */
+export const openAbout = (page: Page): Promise<void> => openRoom(page, 'about');
 
 /**
  * Makes a step the due one, by the list of all steps of its phase; those before it are held back.

@@ -4,7 +4,7 @@ import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { readDocument } from '../../src/core/readDocument.schema';
 import { documentHash } from '../../src/exchange/hash';
-import { words as incomingWords } from '../../src/views/sortie/incomingWords.en';
+import { words as incomingWords } from '../../src/views/library/incomingWords.en';
 import { describe, expect, test } from './harness';
 import { dialog, look } from './logFiles';
 import { clockOf, due, EVENING, key, openPlace, read, setWind, sortieKey, toSteps } from './pilot';

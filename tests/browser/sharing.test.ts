@@ -2,30 +2,38 @@
 
 import { readFile } from 'node:fs/promises';
 import type { Locator, Page } from 'playwright-core';
-import { words as documentWords } from '../../src/views/sortie/documentWords.en';
+import { words as rooms } from '../../src/shell/roomWords.en';
+import { words as documentWords } from '../../src/views/library/documentWords.en';
+import { words as library } from '../../src/views/library/words.en';
 import { objections } from './accessible';
 import { misfits, resize } from './fitting';
 import { describe, expect, test } from './harness';
-import { AIRCRAFT, beginSortie, closeSheet, EVENING, key, read, setWind } from './pilot';
+import {
+  AIRCRAFT,
+  beginSortie,
+  closeSheet,
+  EVENING,
+  flownToday,
+  key,
+  openLibrary,
+  openSortie,
+  read,
+  setWind,
+} from './pilot';
 import { EVERY_SCREEN, SCREENS } from './screens';
 import { THEMES, wear } from './themes';
 
 const dialog = (page: Page) => page.getByRole('dialog').last();
-const openSortie = (page: Page) =>
-  key(page, /^Field/)
-    .or(key(page, /\d{4}Z/))
-    .last()
-    .click();
 
-/** Opens Share for a document of Sortie. */
-async function toShare(page: Page, what: string): Promise<void> {
-  await openSortie(page);
-  await key(page, `Share ${what}`).click();
+/** Opens Share for what is flown today. */
+async function toShare(page: Page, what: 'fields' | 'procedures'): Promise<void> {
+  await openLibrary(page);
+  await flownToday(page, library[what]).getByRole('button', { name: library.does.share }).click();
   await key(page, 'Copy the link').waitFor();
 }
 
 /** The link as it is copied. */
-async function linkOf(page: Page, what: string): Promise<string> {
+async function linkOf(page: Page, what: 'fields' | 'procedures'): Promise<string> {
   await toShare(page, what);
   await key(page, 'Copy the link').click();
   await page.getByText('The link is copied.').waitFor();
@@ -52,7 +60,7 @@ async function ownProcedure(): Promise<string> {
 }
 
 async function lookAtFile(page: Page, text: string): Promise<void> {
-  await openSortie(page);
+  await openLibrary(page);
   await page
     .getByLabel('Look at a file')
     .setInputFiles({ name: 'own.json', mimeType: 'application/json', buffer: Buffer.from(text) });
@@ -110,6 +118,7 @@ test('an own version by file: what it would change is said, and only then it is 
   await key(page, 'Add it').click();
   await expect.poll(() => read(dialog(page))).toContain('was added.');
   await dialog(page).getByRole('button', { name: 'Close' }).click();
+  await key(page, rooms.tabs.sortie).click();
   await key(page, 'Sleet, my own way').click();
   await page.reload();
   await lookAtFile(page, await ownProcedure());
@@ -126,9 +135,10 @@ test('an own version goes to a second profile by link, is looked at, added and f
   await key(page, 'Add it').click();
   await page.getByText('was added.').waitFor();
   await dialog(page).getByRole('button', { name: 'Close' }).click();
+  await key(page, rooms.tabs.sortie).click();
   await key(page, 'Sleet, my own way').click();
   await dialog(page).getByRole('button', { name: 'Close' }).click();
-  const link = await linkOf(page, 'procedure');
+  const link = await linkOf(page, 'procedures');
   expect(link).toMatch(/#\/add\?d=[\w-]+$/);
 
   const other = await open('phone', { at: EVENING, path: link.slice(link.indexOf('#')) });
@@ -158,7 +168,7 @@ test('a link opened in a window that is open already is taken too, and one cut s
 }) => {
   const page = await open('tablet', { at: EVENING, ...CLIPBOARD });
   await beginSortie(page);
-  const link = await linkOf(page, 'field');
+  const link = await linkOf(page, 'fields');
   await page.evaluate(
     (hash) => {
       location.hash = hash;
@@ -177,7 +187,7 @@ test('the codes of a procedure, read from the screen one by one, put it together
 }) => {
   const page = await open('tablet', { at: EVENING });
   await beginSortie(page);
-  await toShare(page, 'procedure');
+  await toShare(page, 'procedures');
   await key(page, 'Show the code').click();
   const code = page.getByRole('img', { name: /^QR code/ });
   await code.waitFor();
@@ -223,9 +233,11 @@ describe('printed', () => {
     const page = await open('tablet', { at: EVENING });
     await beginSortie(page);
     await setWind(page, '27012G20KT');
-    await openSortie(page);
+    await openLibrary(page);
     const unprinted = await page.locator('body > div').count();
-    await key(page, 'Print').click();
+    await flownToday(page, library.procedures)
+      .getByRole('button', { name: library.does.print })
+      .click();
     await page.getByText('The cards as they will be').waitFor();
     const printed = async () => pagesOf(await page.pdf({ preferCSSPageSize: true }));
     // What is printed is laid out once the sheet stands.
@@ -269,12 +281,14 @@ test('sharing and printing fit every screen, in every theme, and can be read by 
     }
   };
   await beginSortie(page);
-  await toShare(page, 'procedure');
+  await toShare(page, 'procedures');
   await key(page, 'Show the code').click();
   await page.getByRole('img', { name: /^QR code/ }).waitFor();
   await look();
   await dialog(page).getByRole('button', { name: 'Close' }).click();
-  await key(page, 'Print').click();
+  await flownToday(page, library.procedures)
+    .getByRole('button', { name: library.does.print })
+    .click();
   await page.getByText('The cards as they will be').waitFor();
   await look();
   expect(found).toEqual([]);
@@ -285,7 +299,7 @@ describe('a link or a code that is pasted, where the device opens links elsewher
     const page = await open('phone', { at: EVENING, ...CLIPBOARD });
     await beginSortie(page);
     await setWind(page, '27012KT');
-    const link = await linkOf(page, 'field');
+    const link = await linkOf(page, 'fields');
     await closeSheet(page);
     await key(page, documentWords.paste).click();
     await expect.poll(() => read(dialog(page))).toContain('Harrow Sound');
@@ -305,7 +319,7 @@ describe('a link or a code that is pasted, where the device opens links elsewher
     });
     await beginSortie(page);
     await setWind(page, '27012KT');
-    await openSortie(page);
+    await openLibrary(page);
     await key(page, documentWords.paste).click();
     const box = page.getByRole('textbox', { name: documentWords.paste });
     await box.fill('27012');
@@ -328,7 +342,7 @@ describe('a link or a code that is pasted, where the device opens links elsewher
     });
     await beginSortie(page);
     await setWind(page, '27012KT');
-    await openSortie(page);
+    await openLibrary(page);
     await key(page, documentWords.paste).click();
     await page
       .getByRole('textbox', { name: documentWords.paste })

@@ -6,6 +6,7 @@ import { expect, test } from './harness';
 import {
   AIRCRAFT,
   beginSortie,
+  clockKey,
   clockOf,
   closeSheet,
   EVENING,
@@ -86,27 +87,26 @@ test('every sheet has a height, stays in the window and clear of what the device
   for (const name of [/° mag$/, /^28 before/]) found.push(...(await lookAt(page, name)));
   await openPlace(page, 'Log');
   found.push(...(await lookAt(page, new RegExp(`${FIELD}|${AIRCRAFT}`))));
-  await sortieKey(page).click();
-  await key(page, 'Keys and sticks').waitFor();
-  found.push(...(await faultsOf(page, 'Sortie')));
-  for (const name of [
-    'Share procedure',
-    'Print',
-    'Load sheet',
-    'Keys and sticks',
-    'Draw a field',
-    'Write my own',
-  ]) {
-    found.push(...(await lookAt(page, name)));
+  for (const [room, names] of [
+    ['Device', ['Keys and sticks']],
+    ['About', []],
+    ['Sortie', ['Load sheet']],
+    ['Library', ['Share XHAR', /^Print/, 'Draw a field', 'Edit XHAR', /^Edit Sleet/]],
+  ] as const) {
+    if (!(await page.getByRole('dialog').isVisible())) await sortieKey(page).click();
+    await key(page, room).click();
+    await page.getByRole('dialog').getByRole('heading', { level: 3 }).first().waitFor();
+    found.push(...(await faultsOf(page, room)));
+    for (const name of names) found.push(...(await lookAt(page, name)));
   }
   const nothing = { name: 'own.json', mimeType: 'application/json', buffer: Buffer.from('{}') };
   await page.getByLabel('Look at a file').setInputFiles(nothing);
   await page.getByRole('heading', { name: 'What came' }).waitFor();
   found.push(...(await faultsOf(page, 'What came')));
   await closeSheet(page);
-  await key(page, 'About and cautions').click();
-  await page.getByRole('heading', { name: 'About' }).waitFor();
-  found.push(...(await faultsOf(page, 'About')));
+  await closeSheet(page);
+  await clockKey(page).click();
+  found.push(...(await faultsOf(page, 'clock')));
   expect(found).toEqual([]);
 });
 

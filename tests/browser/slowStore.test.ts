@@ -5,6 +5,7 @@
 
 import type { Page } from 'playwright-core';
 import { words } from '../../src/shell/noticeWords.en';
+import { words as library } from '../../src/views/library/words.en';
 import { type Device, describe, expect, test } from './harness';
 import {
   doneKey,
@@ -12,6 +13,7 @@ import {
   EVENING,
   entry,
   key,
+  openLibrary,
   openPlace,
   read,
   setWind,
@@ -145,8 +147,8 @@ test('an own field is there again after a restart on Wind, and is flown from', a
 }) => {
   const page = await device.start('tablet', { context: { serviceWorkers: 'block' } });
   await toSteps(page);
-  await sortieKey(page).click();
-  await key(page, 'Edit XHAR').click();
+  await openLibrary(page);
+  await key(page, library.doesTo.edit('XHAR')).click();
   const sheet = page.getByRole('dialog', { name: /^Edit / });
   await sheet.getByRole('group', { name: 'Part of the field' }).getByText('Field').click();
   await sheet.getByLabel('Code').fill('XHAS');

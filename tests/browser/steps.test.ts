@@ -11,6 +11,7 @@ import {
   EVENING,
   goOnFrom,
   key,
+  openSortie,
   pressDeliberately,
   read,
   tick,
@@ -93,9 +94,6 @@ describe('the steps in another language than the page', () => {
       .evaluateAll((all) =>
         all.map((one) => one.closest('[lang]')?.getAttribute('lang') ?? 'none'),
       );
-
-  const openSortie = (page: Page) =>
-    page.getByRole('banner').getByRole('button').filter({ hasText: 'XHAR' }).first().click();
 
   const chooseProcedure = async (page: Page, name: string) => {
     await openSortie(page);

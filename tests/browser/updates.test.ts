@@ -8,8 +8,9 @@ import { tmpdir } from 'node:os';
 import { extname, join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll } from 'vitest';
+import { words as library } from '../../src/views/library/words.en';
 import { describe, expect, test } from './harness';
-import { closeSheet, due, key, sortieKey, toSteps, waitUntilStored } from './pilot';
+import { closeSheet, due, key, openAbout, openLibrary, toSteps, waitUntilStored } from './pilot';
 import { DIST } from './server';
 
 /** The sheet that a field is drawn in, by its title. */
@@ -65,8 +66,8 @@ const findNewVersion = (page: Page) =>
 
 /** Opens the sheet for drawing a field: few do, so its code is loaded on demand. */
 async function drawField(page: Page): Promise<void> {
-  await sortieKey(page).click();
-  await key(page, /^Draw a field/).click();
+  await openLibrary(page);
+  await key(page, library.drawField).click();
 }
 
 /** The browser reports missing parts on the console; provoked here, so removed. */
@@ -171,8 +172,7 @@ describe('About', () => {
   test('says which version this is and leads to all licences', async ({ open }) => {
     const page = await open('phone');
     await toSteps(page);
-    await sortieKey(page).click();
-    await key(page, /^About/).click();
+    await openAbout(page);
     const { version } = JSON.parse(
       await readFile(new URL('../../package.json', import.meta.url), 'utf8'),
     );

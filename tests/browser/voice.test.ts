@@ -14,6 +14,7 @@ import {
   EVENING,
   goOnFrom,
   key,
+  openDevice,
   pressDeliberately,
   sortieKey,
   tick,
@@ -46,10 +47,7 @@ async function toRelease(page: Page): Promise<void> {
 }
 
 async function openSettings(page: Page): Promise<void> {
-  await page
-    .getByRole('button', { name: /XHAR Harrow|XHAR/ })
-    .first()
-    .click();
+  await openDevice(page);
   await page.getByRole('heading', { name: 'Voice and sounds' }).waitFor();
 }
 
@@ -209,7 +207,7 @@ describe('the gates of the roll', () => {
   });
 });
 
-describe('voice and sounds in Sortie', () => {
+describe('voice and sounds in Device', () => {
   test('offer voices and flag those that need a network', async ({ open }) => {
     const page = await open('tablet', { at: EVENING, before: syntheticSpeech });
     await toSteps(page);

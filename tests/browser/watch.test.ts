@@ -12,11 +12,11 @@ import {
   due,
   EVENING,
   key,
+  openDevice,
   openPlace,
   read,
   SETTLED_MS,
   setWind,
-  sortieKey,
   tick,
   toSteps,
 } from './pilot';
@@ -138,12 +138,12 @@ const turn = (page: Page, state: DocumentVisibilityState) =>
     document.dispatchEvent(new Event('visibilitychange'));
   }, state);
 
-describe('a pilot who opens it from Sortie', () => {
+describe('a pilot who opens it from Device', () => {
   async function openFromSortie(page: Page): Promise<void> {
     await toSteps(page);
     await tick(page);
     await expect.poll(() => due(page)).toBe(SECOND);
-    await sortieKey(page).click();
+    await openDevice(page);
     const opened = page.context().waitForEvent('page');
     await page.getByRole('link', { name: 'Open it to watch' }).click();
     await (await opened).close();

@@ -1,15 +1,20 @@
 /** What a pilot does in Write, done the way a pilot does it. */
 
 import type { Locator, Page } from 'playwright-core';
-import { key, read } from './pilot';
+import { words as library } from '../../src/views/library/words.en';
+import { flownToday, key, openLibrary, read } from './pilot';
 
 /** The sheet in which a procedure is written. */
 export const sheet = (page: Page): Locator => page.getByRole('dialog', { name: 'Write my own' });
 
-/** Opens it from Sortie. */
+/** In the Library: opens the procedure that is flown today. */
+export const writeToday = (page: Page): Promise<void> =>
+  flownToday(page, library.procedures).getByRole('button', { name: library.does.edit }).click();
+
+/** Opens it from the Library. */
 export async function openWriting(page: Page): Promise<void> {
-  await page.locator('header').first().getByRole('button', { name: /XHAR/ }).first().click();
-  await key(page, 'Write my own').click();
+  await openLibrary(page);
+  await writeToday(page);
   await key(page, 'Undo').waitFor();
 }
 

@@ -4,13 +4,15 @@ import { test as base, describe, expect } from 'vitest';
 import harrow from '../../airfields-demo/fields/XHAR.json';
 import { linksTo } from '../../src/exchange/link';
 import { words as notices } from '../../src/shell/noticeWords.en';
+import { words as germanRooms } from '../../src/shell/roomWords.de';
+import { words as rooms } from '../../src/shell/roomWords.en';
 import { words as german } from '../../src/shell/words.de';
 import { words as frame } from '../../src/shell/words.en';
+import { words as voice } from '../../src/views/device/voiceWords.en';
+import { words as device } from '../../src/views/device/words.en';
+import { words as incoming } from '../../src/views/library/incomingWords.en';
+import { words as library } from '../../src/views/library/words.en';
 import { words as log } from '../../src/views/log/words.en';
-import { words as device } from '../../src/views/sortie/deviceWords.en';
-import { words as incoming } from '../../src/views/sortie/incomingWords.en';
-import { words as voice } from '../../src/views/sortie/voiceWords.en';
-import { words as germanSortie } from '../../src/views/sortie/words.de';
 import { words as sortie } from '../../src/views/sortie/words.en';
 import { words as steps } from '../../src/views/steps/words.en';
 import { words as taxi } from '../../src/views/taxi/words.en';
@@ -24,6 +26,7 @@ import {
   AIRCRAFT,
   beginning,
   DONE,
+  ending,
   FIELD,
   HELD_MS,
   type Label,
@@ -198,18 +201,21 @@ export function coreSet(name: EngineName): void {
       await lookAt('why', { says: wind.ask });
       await lookAt('a runway', { says: detail.openEnd('28') });
       await lookAt('wrong', { says: notices.openLists });
-      for (const [name, label] of [
+      for (const [name, ...labels] of [
         ['load', sortie.openLoad],
-        ['share', sortie.shareOf(sortie.aircraft)],
-        ['print', sortie.print],
-        ['own procedure', sortie.writeOwn],
-        ['keys', voice.openKeys],
-        ['a field drawn', sortie.drawField],
-        ['about', sortie.about],
+        ['library', rooms.tabs.library],
+        ['share', rooms.tabs.library, ending(library.doesTo.share(AIRCRAFT))],
+        ['print', rooms.tabs.library, ending(library.doesTo.print('Sleet, usual sortie'))],
+        ['own procedure', rooms.tabs.library, ending(library.doesTo.edit('Sleet, usual sortie'))],
+        ['a field drawn', rooms.tabs.library, library.drawField],
+        ['device', rooms.tabs.device],
+        ['keys', rooms.tabs.device, voice.openKeys],
+        ['about', rooms.tabs.about],
+        ['sortie'],
       ] as const) {
-        await lookAt(name, { says: frame.strip.open.sortie }, label);
+        await lookAt(name, { says: frame.strip.open.sortie }, ...labels);
       }
-      await lookAt('sortie', { says: frame.strip.open.sortie });
+      await lookAt('clock', { says: frame.strip.open.clock });
       await pilot.openPlace('taxi');
       await lookAt('route', taxi.route);
       await lookAt('calls', new RegExp(taxi.allCalls));
@@ -285,9 +291,9 @@ export function coreSet(name: EngineName): void {
     test('speaks German when it is asked to, and after a restart', async ({ tablet }) => {
       const pilot = await tablet.start();
       await pilot.beginSortie();
-      await pilot.openSortie();
+      await pilot.openDevice();
       await pilot.tap(device.languages.de);
-      await pilot.sees(germanSortie.title);
+      await pilot.sees(germanRooms.titles.device);
       await tablet.close();
       const again = await tablet.start();
       await again.find(german.places.steps);
@@ -299,9 +305,7 @@ export function coreSet(name: EngineName): void {
       const pilot = await tablet.start();
       await pilot.beginSortie();
       expect(await brightness(pilot)).toBeGreaterThan(200);
-      await pilot.openSortie();
-      // The list of procedures comes last, and moves what stands beside it.
-      await pilot.sees('Sleet, usual sortie');
+      await pilot.openDevice();
       await pilot.tap(device.themes.night);
       await pilot.until('night', () => document.documentElement.dataset.theme === 'night' || null);
       expect(await brightness(pilot)).toBeLessThan(20);

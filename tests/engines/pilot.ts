@@ -1,5 +1,6 @@
 /** What a pilot does in any engine, found by what stands on the screen and never by how it is drawn. */
 
+import { words as rooms } from '../../src/shell/roomWords.en';
 import { words as frame } from '../../src/shell/words.en';
 import { words as steps } from '../../src/views/steps/words.en';
 import { words as wind } from '../../src/views/wind/words.en';
@@ -40,6 +41,9 @@ const MOST_TOLD = 600;
 const sleep = (ms: number) => new Promise<void>((resolve) => setTimeout(resolve, ms));
 
 const spelt = (text: string) => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+
+/** Words that stand at the end of a label. */
+export const ending = (words: string) => new RegExp(`${spelt(words)}$`);
 
 /** Words that stand at the beginning of a label. */
 export const beginning = (words: string) => new RegExp(`^${spelt(words)}`);
@@ -242,10 +246,11 @@ export class Pilot {
     await this.until(`the place ${place}`, (name) => location.hash === `#/${name}` || null, place);
   }
 
-  /** Opens Sortie by the strip, and waits until nothing that comes later moves its keys any more. */
-  async openSortie(): Promise<void> {
+  /** Opens Device by the strip, and waits until nothing that comes later moves its keys any more. */
+  async openDevice(): Promise<void> {
     await this.tap({ says: frame.strip.open.sortie });
     await this.seesSheet();
+    await this.tap(rooms.tabs.device);
     await this.settlesOn(() =>
       [...document.querySelectorAll('dialog[open] button')].map((key) => {
         const { x, y } = key.getBoundingClientRect();

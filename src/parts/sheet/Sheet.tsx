@@ -12,6 +12,10 @@ interface SheetProps {
   readonly close: string;
   /** As narrow as its text, or as wide as the page. */
   readonly size?: 'note' | 'page';
+  /** Leads to the other pages, if it is one of several. */
+  readonly tabs?: ComponentChildren;
+  /** Which of several pages it shows: each begins at its top. */
+  readonly page?: string;
   readonly onClose: () => void;
   readonly children: ComponentChildren;
 }
@@ -20,7 +24,15 @@ interface SheetProps {
 let beganOutside = false;
 
 /** A titled sheet with a key to close it; Escape and a tap outside close it too. */
-export function Sheet({ title, close, size = 'note', onClose, children }: SheetProps): JSX.Element {
+export function Sheet({
+  title,
+  close,
+  size = 'note',
+  tabs,
+  page,
+  onClose,
+  children,
+}: SheetProps): JSX.Element {
   const dialog = useRef<HTMLDialogElement>(null);
   const id = useId();
   useEffect(() => {
@@ -53,14 +65,17 @@ export function Sheet({ title, close, size = 'note', onClose, children }: SheetP
       }}
     >
       <div class={styles.body}>
-        <header class={styles.head}>
+        <header class={`${styles.head} ${tabs === undefined ? '' : styles.tabbed}`}>
           <h2 id={id} class={styles.title}>
             {title}
           </h2>
-          <Key onPress={onClose}>{close}</Key>
+          {tabs}
+          <Key className={styles.close} onPress={onClose}>
+            {close}
+          </Key>
         </header>
         {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a text longer than the sheet is moved with the keyboard. */}
-        <div class={styles.content} tabIndex={0}>
+        <div key={page} class={styles.content} tabIndex={0}>
           {children}
         </div>
       </div>

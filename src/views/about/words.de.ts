@@ -4,8 +4,6 @@ import type { Translated } from '../../parts/translated';
 import type { words as english } from './words.en';
 
 export const words: Translated<typeof english> = {
-  title: 'Über Lapstrip',
-  close: 'Schließen',
   what: 'Ein Kniebrett für alle, die im Simulator fliegen: Wind hinein, Piste heraus, Werte und Schritte zur Hand, auch ohne Netz.',
   cautionsTitle: 'Zur Vorsicht',
   dataTitle: 'Woher die Werte kommen',

@@ -1,8 +1,6 @@
 /** The words of About: what Lapstrip is, and the cautions. */
 
 export const words = {
-  title: 'About Lapstrip',
-  close: 'Close',
   what: 'A kneeboard for pilots who fly simulators: the wind in, the runway out, the numbers and the steps at hand, also without a network.',
   cautionsTitle: 'Cautions',
   dataTitle: 'Where numbers come from',

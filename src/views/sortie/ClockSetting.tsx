@@ -8,7 +8,8 @@ import { setClock } from '../../board/record/choices';
 import { sortieTimeMs } from '../../core';
 import { inputClass, Labelled, Wrong } from '../../parts/field/Labelled';
 import { Key } from '../../parts/key/Key';
-import styles from './SortieSheet.module.css';
+import { Keys } from '../../parts/key/Keys';
+import styles from './Sortie.module.css';
 import { words } from './words';
 
 const FIRST_MS = Date.UTC(1900, 0, 1);
@@ -69,7 +70,7 @@ export function ClockSetting(): JSX.Element {
         </Labelled>
       </div>
       {typedMs() === null && <Wrong>{words.clockBad}</Wrong>}
-      <div class={styles.keys}>
+      <Keys>
         <Key
           look={isTyped && typedMs() !== null ? 'pick' : 'plain'}
           disabled={typedMs() === null || !isTyped}
@@ -81,7 +82,7 @@ export function ClockSetting(): JSX.Element {
           {paused ? words.run : words.pause}
         </Key>
         <Key onPress={() => set(wallNowMs(), 1)}>{words.now}</Key>
-      </div>
+      </Keys>
     </>
   );
 }

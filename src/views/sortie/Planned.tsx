@@ -7,9 +7,9 @@ import { stepsLang } from '../../board/language';
 import { fitOption, setInputs } from '../../board/record/choices';
 import { allStepsOf, factsIn, fittedOptions } from '../../core';
 import { Key } from '../../parts/key/Key';
+import { Keys } from '../../parts/key/Keys';
 import { markedText } from '../../parts/marked';
 import { SheetPart } from '../../parts/sheet/SheetPart';
-import styles from './SortieSheet.module.css';
 import { words } from './words';
 
 /** The keys for it; nothing if the procedure asks for none. */
@@ -25,7 +25,7 @@ export function Planned(): JSX.Element | null {
   const fitted = fittedOptions(flown, chosen);
   return (
     <SheetPart title={words.planned}>
-      <div class={styles.keys}>
+      <Keys>
         {asksSupersonic && (
           <Key pressed={supersonic} onPress={() => setInputs({ supersonic: !supersonic })}>
             {words.supersonic}
@@ -40,7 +40,7 @@ export function Planned(): JSX.Element | null {
             {markedText(stepsLang(), name)}
           </Key>
         ))}
-      </div>
+      </Keys>
     </SheetPart>
   );
 }

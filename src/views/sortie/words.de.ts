@@ -4,18 +4,11 @@ import type { Translated } from '../../parts/translated';
 import type { words as english } from './words.en';
 
 export const words: Translated<typeof english> = {
-  title: 'Flug',
   close: 'Schließen',
   field: 'Platz',
-  drawField: 'Platz zeichnen',
-  mendField: (code) => `${code} bearbeiten`,
   aircraft: 'Flugzeug',
   procedure: 'Verfahren',
-  share: 'Teilen',
   inLanguage: (name, language) => `${name} (${language})`,
-  shareOf: (what) => `${what} teilen`,
-  print: 'Drucken',
-  writeOwn: 'Eigene Fassung',
   planned: 'Geplant und ausgerüstet',
   supersonic: 'Schneller als der Schall',
   load: 'Beladung',
@@ -57,7 +50,6 @@ export const words: Translated<typeof english> = {
   variationHint: (model) => `aus dem Modell: ${model}`,
   variationUnknown: 'kein Modell für dieses Datum',
   variationBad: 'Die Ortsmissweisung ist eine Zahl von −180 bis 180.',
-  about: 'Über Lapstrip und zur Vorsicht',
   end: 'Flug beenden',
   endHint:
     'Schreibt die Werte fest ins Flugbuch und beginnt den nächsten Flug mit demselben Platz, demselben Flugzeug und denselben Grenzen.',

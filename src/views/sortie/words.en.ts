@@ -3,18 +3,11 @@
 import type { Surface } from '../../core';
 
 export const words = {
-  title: 'Sortie',
   close: 'Close',
   field: 'Field',
-  drawField: 'Draw a field',
-  mendField: (code: string) => `Edit ${code}`,
   aircraft: 'Aircraft',
   procedure: 'Procedure',
   inLanguage: (name: string, language: string) => `${name} (${language})`,
-  share: 'Share',
-  shareOf: (what: string) => `Share ${what.toLowerCase()}`,
-  print: 'Print',
-  writeOwn: 'Write my own',
   planned: 'Planned and fitted',
   supersonic: 'Faster than sound',
   load: 'Load',
@@ -59,7 +52,6 @@ export const words = {
   variationHint: (model: string) => `from the model: ${model}`,
   variationUnknown: 'no model for this date',
   variationBad: 'Variation is a number from −180 to 180.',
-  about: 'About and cautions',
   end: 'End the sortie',
   endHint:
     'Seals the figures into the log and begins the next with the same field, aircraft and limits.',

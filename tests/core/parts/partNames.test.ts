@@ -5,8 +5,8 @@ import aircraft from '../../../public/schemas/aircraft.schema.json';
 import field from '../../../public/schemas/field.schema.json';
 import procedure from '../../../public/schemas/procedure.schema.json';
 import { speak } from '../../../src/parts/catalogues';
-import { words as german } from '../../../src/views/sortie/incomingWords.de';
-import { words as english } from '../../../src/views/sortie/incomingWords.en';
+import { words as german } from '../../../src/views/library/incomingWords.de';
+import { words as english } from '../../../src/views/library/incomingWords.en';
 
 beforeAll(() => speak('en'));
 

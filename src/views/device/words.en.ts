@@ -6,7 +6,6 @@ import type { Hand } from '../../device/sides';
 import type { Awake } from '../../device/wakeLock';
 
 export const words = {
-  title: 'This device',
   language: 'Language',
   /** Each in its own language, for those who read no other. */
   languages: { en: 'English', de: 'Deutsch' } satisfies Record<Language, string>,
@@ -33,6 +32,10 @@ export const words = {
   beside: 'Beside Steps on a wide screen',
   besides: { wind: 'Wind', taxi: 'Taxi', numbers: 'Numbers' },
   cardAtLineUp: 'Big card at line-up',
+  watching: 'For others to watch',
   watchHint: 'A page for others to watch, in another window of this browser. It changes nothing.',
   watch: 'Open it to watch',
+  storage: 'Storage and version',
+  kept: 'Everything stays on this device: no account, no server, nothing is sent.',
+  version: (version: string) => `Version ${version}`,
 } as const;

@@ -1,10 +1,9 @@
 /** The words for what belongs to the device, in German. */
 
 import type { Translated } from '../../parts/translated';
-import type { words as english } from './deviceWords.en';
+import type { words as english } from './words.en';
 
 export const words: Translated<typeof english> = {
-  title: 'Dieses Gerät',
   language: 'Sprache',
   languages: { en: 'English', de: 'Deutsch' },
   theme: 'Bildschirm',
@@ -28,7 +27,11 @@ export const words: Translated<typeof english> = {
   beside: 'Neben den Schritten auf breitem Bildschirm',
   besides: { wind: 'Wind', taxi: 'Rollen', numbers: 'Werte' },
   cardAtLineUp: 'Großbild beim Aufrollen',
+  watching: 'Zum Zuschauen',
   watchHint:
     'Eine Seite, auf der andere zuschauen, in einem weiteren Fenster dieses Browsers. Sie ändert nichts.',
   watch: 'Zum Zuschauen öffnen',
+  storage: 'Speicher und Version',
+  kept: 'Alles bleibt auf diesem Gerät: kein Konto, kein Server, nichts wird gesendet.',
+  version: (version) => `Version ${version}`,
 };

@@ -107,7 +107,6 @@ function said(what: string): string {
 }
 
 export const words: Translated<typeof englishWords> = {
-  title: 'Eigene Dokumente',
   hint: 'Ein Platz, ein Flugzeug oder ein Verfahren als JSON-Datei, oder ein ganzes Flugbuch. Es bleibt auf diesem Gerät.',
   choose: 'Datei ansehen',
   paste: 'Link oder Code einfügen',

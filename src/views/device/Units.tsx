@@ -5,7 +5,7 @@ import { lengthUnit, localTime, massUnit, pressureUnit } from '../../device/pref
 import { Choice, choicesOf } from '../../parts/choice/Choice';
 import { Hint } from '../../parts/field/Labelled';
 import { Key } from '../../parts/key/Key';
-import styles from './SortieSheet.module.css';
+import styles from './Device.module.css';
 import { words } from './unitWords';
 
 /** A choice for each; what is shown anywhere changes at once. */

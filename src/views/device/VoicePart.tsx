@@ -16,7 +16,7 @@ import { Choice } from '../../parts/choice/Choice';
 import { Hint } from '../../parts/field/Labelled';
 import { Pick } from '../../parts/field/Pick';
 import { Key } from '../../parts/key/Key';
-import styles from './SortieSheet.module.css';
+import { Keys } from '../../parts/key/Keys';
 import { words } from './voiceWords';
 
 /** Reading aloud. */
@@ -25,14 +25,14 @@ export function VoicePart(): JSX.Element {
   const { on, gates, rate } = voicing.value;
   return (
     <>
-      <div class={styles.keys}>
+      <Keys>
         <Key pressed={on} onPress={() => setVoicing({ on: !on })}>
           {words.readAloud}
         </Key>
         <Key pressed={on && gates} disabled={!on} onPress={() => setVoicing({ gates: !gates })}>
           {words.gates}
         </Key>
-      </div>
+      </Keys>
       {on && gates && <Hint>{words.gatesHint}</Hint>}
       <Choice
         label={words.rate}
@@ -63,9 +63,9 @@ function Voices() {
       {!chosen.local && (
         <Hint>{voices.some(({ local }) => local) ? words.voiceNotLocal : words.noLocalVoice}</Hint>
       )}
-      <div class={styles.keys}>
+      <Keys>
         <Key onPress={() => sayNow(words.sample)}>{words.hearIt}</Key>
-      </div>
+      </Keys>
       {speechRefused.value && <Hint>{words.refused}</Hint>}
     </>
   );
@@ -75,7 +75,7 @@ function Voices() {
 export function SoundPart(): JSX.Element {
   return (
     <>
-      <div class={styles.keys}>
+      <Keys>
         <Key
           pressed={feedbackOn.value}
           onPress={() => {
@@ -87,7 +87,7 @@ export function SoundPart(): JSX.Element {
         <Key onPress={() => tell('done')}>{words.hear.done}</Key>
         <Key onPress={() => tell('held')}>{words.hear.held}</Key>
         <Key onPress={() => tell('barrier')}>{words.hear.barrier}</Key>
-      </div>
+      </Keys>
       <Hint>
         {canSound() ? words.soundsHint : words.noSound}{' '}
         {canVibrate() ? words.vibrates : words.noVibration}
@@ -101,9 +101,9 @@ export function KeysPart(): JSX.Element {
   return (
     <>
       <Hint>{words.keysHint(bindings.value.length)}</Hint>
-      <div class={styles.keys}>
+      <Keys>
         <Key onPress={() => openSheet({ kind: 'keys', over: sheet.value })}>{words.openKeys}</Key>
-      </div>
+      </Keys>
     </>
   );
 }

@@ -94,7 +94,6 @@ function said(what: string): string {
 }
 
 export const words = {
-  title: 'Your own documents',
   hint: 'A field, an aircraft or a procedure as a JSON file, or a whole log. It stays on this device.',
   choose: 'Look at a file',
   paste: 'Paste a link or code',

@@ -1,0 +1,232 @@
+/** Sortie: what is flown today. Field, aircraft, procedure, load, surface, own limits, norths, callsign. */
+
+import type { ListedProcedure } from 'virtual:lapstrip-catalogue';
+import type { ComponentChildren, JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import { day, sortie } from '../../board/board';
+import { listedAircraft, listedFields } from '../../board/documents/documents';
+import { chosenProcedure } from '../../board/documents/inUse';
+import { takeReceived } from '../../board/documents/ownDocuments';
+import { proceduresFor } from '../../board/documents/procedures';
+import { langOf, languageName } from '../../board/language';
+import { openSheet, sheet } from '../../board/places';
+import { chooseAircraft, chooseField, setInputs, takeUp } from '../../board/record/choices';
+import { flownLast, offeredFields } from '../../board/record/flownLast';
+import { endSortie } from '../../board/steps/stepping';
+import { Choice, choicesOf } from '../../parts/choice/Choice';
+import { Hint, inputClass, Wrong } from '../../parts/field/Labelled';
+import { NumberField } from '../../parts/field/NumberField';
+import { decimal, wholeNumber } from '../../parts/format';
+import { Key } from '../../parts/key/Key';
+import { Keys } from '../../parts/key/Keys';
+import { marked } from '../../parts/marked';
+import { SheetPart, SheetParts } from '../../parts/sheet/SheetPart';
+import { mass } from '../../parts/units';
+import { Planned } from './Planned';
+import styles from './Sortie.module.css';
+import { words } from './words';
+
+/** The room behind the field. */
+export function SortieRoom({ onClose }: { onClose: () => void }): JSX.Element {
+  const chosen = day.inputs();
+  const [flown] = useState(flownLast);
+  return (
+    <SheetParts>
+      <SheetPart title={words.field}>
+        <ul>
+          {offeredFields(listedFields.value, flown).map((field) => (
+            <li key={field.hash}>
+              <button
+                type="button"
+                class={`${styles.row} ${field.hash === chosen.field ? styles.chosen : ''}`}
+                aria-pressed={field.hash === chosen.field}
+                onClick={() => chooseField(field)}
+              >
+                <b class={styles.code}>{field.code}</b> {field.name}
+              </button>
+            </li>
+          ))}
+        </ul>
+      </SheetPart>
+      <SheetPart title={words.aircraft}>
+        <Choice
+          label={words.aircraft}
+          options={listedAircraft.value.map(({ hash, name }) => ({ value: hash, name }))}
+          chosen={chosen.aircraft}
+          onChoose={(hash) => {
+            const taken = listedAircraft.value.find((listed) => listed.hash === hash);
+            if (taken) chooseAircraft(taken);
+          }}
+        />
+      </SheetPart>
+      <Procedures />
+      <Planned />
+      <LoadPart />
+      <SheetPart title={words.surface}>
+        <Choice
+          label={words.surface}
+          options={choicesOf(words.surfaces)}
+          chosen={chosen.surface}
+          onChoose={(surface) => setInputs({ surface })}
+        />
+      </SheetPart>
+      <SheetPart title={words.limits}>
+        <Limits />
+      </SheetPart>
+      <Preference />
+      <SheetPart title={words.north}>
+        <Choice
+          label={words.north}
+          options={choicesOf(words.norths)}
+          chosen={chosen.typedNorth}
+          onChoose={(typedNorth) => setInputs({ typedNorth })}
+        />
+        <Hint>{words.northHint}</Hint>
+        <NumberField
+          name={words.variation}
+          value={chosen.variationDeg}
+          least={-180}
+          most={180}
+          bad={words.variationBad}
+          hint={modelHint()}
+          onChange={(variationDeg) => setInputs({ variationDeg })}
+        />
+      </SheetPart>
+      <SheetPart title={words.callsign}>
+        <input
+          class={inputClass}
+          aria-label={words.callsign}
+          maxLength={40}
+          placeholder={words.callsignHint}
+          value={chosen.callsign}
+          onChange={(event) => setInputs({ callsign: event.currentTarget.value.trim() })}
+        />
+      </SheetPart>
+      <SheetPart title={words.end}>
+        <Hint>{words.endHint}</Hint>
+        <Keys>
+          <Key
+            disabled={sortie.value.run === null}
+            onPress={() => {
+              endSortie();
+              onClose();
+            }}
+          >
+            {words.end}
+          </Key>
+        </Keys>
+      </SheetPart>
+    </SheetParts>
+  );
+}
+
+/** What the aircraft weighs, and the key to the load sheet. */
+function LoadPart() {
+  const loaded = day.load();
+  if (loaded === null) return null;
+  const { takeoffMassKg, exceeded } = loaded;
+  return (
+    <SheetPart title={words.load}>
+      <p class={styles.said}>
+        {takeoffMassKg.value === null ? words.noMass : words.loaded(mass(takeoffMassKg.value))}
+      </p>
+      {exceeded.length > 0 && <Wrong>{words.loadOver}</Wrong>}
+      <Keys>
+        <Key onPress={() => openSheet({ kind: 'load', over: sheet.value })}>{words.openLoad}</Key>
+      </Keys>
+    </SheetPart>
+  );
+}
+
+/** Which procedure, if the aircraft has more than one; it is shared and printed here. */
+function Procedures() {
+  const flown = day.settled().aircraft;
+  const offered = flown === null ? [] : proceduresFor(flown.code);
+  const procedure = chosenProcedure.value;
+  if (offered.length === 0) return null;
+  return (
+    <SheetPart title={words.procedure}>
+      {offered.length === 1 ? (
+        <p class={styles.said}>{offered.map(nameOf)}</p>
+      ) : (
+        <Choice
+          label={words.procedure}
+          options={offered.map((listed) => ({ value: listed.hash, name: nameOf(listed) }))}
+          chosen={procedure}
+          onChoose={(hash) => {
+            const taken = offered.find((listed) => listed.hash === hash);
+            if (taken === undefined || taken.hash === procedure) return;
+            takeUp({ procedure: taken.hash });
+            void takeReceived(taken.hash);
+          }}
+        />
+      )}
+    </SheetPart>
+  );
+}
+
+/** A procedure by its name, with its language if that isn't the page's. */
+function nameOf({ name, language }: ListedProcedure): ComponentChildren {
+  const lang = langOf(language);
+  if (lang === undefined) return name;
+  // One piece, because the key would drop the space between two.
+  return (
+    <span>{marked(lang, (itself) => words.inLanguage(itself, languageName(lang)), name)}</span>
+  );
+}
+
+/** Whether the field's preferred ends come first; only if the field has any. */
+function Preference() {
+  const ends = day.settled().field?.preferredEnds ?? [];
+  if (ends.length === 0) return null;
+  const { preferred } = day.inputs();
+  return (
+    <SheetPart title={words.preference}>
+      <Hint>{words.preferenceHint(ends.join(', '))}</Hint>
+      <Choice
+        label={words.preference}
+        options={choicesOf(words.preferences)}
+        chosen={preferred ? 'follow' : 'wind'}
+        onChoose={(chosen) => setInputs({ preferred: chosen === 'follow' })}
+      />
+    </SheetPart>
+  );
+}
+
+function Limits() {
+  const { aircraft: flown, surface } = day.settled();
+  const limit = (kt: number | undefined) =>
+    kt === undefined ? '' : words.aircraftLimit(wholeNumber(kt));
+  const own = [
+    ['ownCrosswindKt', words.crosswind, limit(flown?.limits.crosswindKt[surface])],
+    ['ownTailwindKt', words.tailwind, limit(flown?.limits.tailwindKt[surface])],
+    ['ownWetCrosswindKt', words.wetCrosswind, words.asDry],
+    ['ownGustSpreadKt', words.gustSpread, words.anyGust],
+  ] as const;
+  return (
+    <>
+      <div class={styles.pair}>
+        {own.map(([which, name, hint]) => (
+          <NumberField
+            key={which}
+            name={name}
+            value={day.inputs()[which]}
+            least={0}
+            most={99}
+            bad={words.limitBad}
+            hint={hint}
+            onChange={(kt) => setInputs({ [which]: kt })}
+          />
+        ))}
+      </div>
+      <Hint>{words.limitsHint}</Hint>
+    </>
+  );
+}
+
+function modelHint(): string {
+  const { variation } = day.settled();
+  return variation.value === null
+    ? words.variationUnknown
+    : words.variationHint(decimal(variation.value, 1));
+}
