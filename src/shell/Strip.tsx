@@ -10,6 +10,7 @@ import type { EnteredWind } from '../core';
 import { localTime } from '../device/preferences';
 import { ageText } from '../parts/age';
 import { direction, localClock, utcDate, wholeNumber, zulu } from '../parts/format';
+import { cutSentence } from '../parts/sentence';
 import styles from './Strip.module.css';
 import { wrongKey } from './views';
 import { words } from './words';
@@ -30,7 +31,7 @@ export function Strip(): JSX.Element {
         {using ?? words.strip.none}
       </Cell>
       <Cell
-        label={entered === null ? words.strip.wind : words.strip.windAge(ageText(ageMs(entered)))}
+        label={entered === null ? words.strip.wind : <WindAge age={ageText(ageMs(entered))} />}
         opens={words.strip.open.wind}
         className={styles.wind}
         onPress={openTyping}
@@ -70,6 +71,18 @@ export function Strip(): JSX.Element {
     </header>
   );
 }
+
+/** The narrowest screens show the age alone; what it is the age of is read out. */
+const WindAge = ({ age }: { readonly age: string }) =>
+  cutSentence(words.strip.windAge, 1).map((piece) =>
+    typeof piece === 'string' ? (
+      <span key={piece} class={styles.word}>
+        {piece}
+      </span>
+    ) : (
+      age
+    ),
+  );
 
 /** A narrow screen leaves out the little word. */
 function Landing() {
