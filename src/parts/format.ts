@@ -68,3 +68,11 @@ export function stopwatch(ms: number): string {
   const seconds = Math.max(0, Math.floor(ms / 1000));
   return `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')}`;
 }
+
+/** How long something takes, as one says it: `90 s`, `15 min`, `2 min 30 s`. */
+export function lasting(seconds: number): string {
+  const all = Math.round(seconds);
+  if (all < 120) return `${all}${NO_BREAK_SPACE}s`;
+  const minutes = `${Math.floor(all / 60)}${NO_BREAK_SPACE}min`;
+  return all % 60 === 0 ? minutes : `${minutes} ${all % 60}${NO_BREAK_SPACE}s`;
+}

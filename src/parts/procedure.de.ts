@@ -25,7 +25,7 @@ export const momentWords: typeof english.momentWords = {
 /** Speeds of the roll; the mark is named by its distance, m. */
 export const rungWords: typeof english.rungWords = {
   mark: (m) => `An der ${lengthDigits(m)}-${unitFor('m')}-Marke`,
-  'last-stop': () => 'Abbruch möglich bis',
+  'last-stop': () => 'Abbruch bis',
   rotate: () => 'Rotieren',
   'lift-off': () => 'Abheben',
 };

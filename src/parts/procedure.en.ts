@@ -30,7 +30,7 @@ export const momentWords: Record<Moment, string> = {
 /** A speed of the roll; the mark by its distance along it, m. */
 export const rungWords: Record<Rung['what'], (markM: number) => string> = {
   mark: (m) => `At the ${length(m)} mark`,
-  'last-stop': () => 'Last speed to stop from',
+  'last-stop': () => 'Stop up to',
   rotate: () => 'Rotate',
   'lift-off': () => 'Lifts off',
 };

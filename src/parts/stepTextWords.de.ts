@@ -11,7 +11,7 @@ const kinds: Readonly<Record<Step['kind'], string>> = {
   say: 'Sagen',
   gate: 'Marke',
   note: 'Hinweis',
-  barrier: 'Sperre',
+  barrier: 'Aufrollprüfung',
 };
 
 /** Without a verb, to fit after “falls” as well as alone. */
@@ -55,8 +55,8 @@ const live: Readonly<Record<LiveName, string>> = {
   markM: 'Prüfmarke',
   markKt: 'Geschwindigkeit an der Prüfmarke',
   markLeastKt: 'Mindestgeschwindigkeit an der Prüfmarke',
-  lastStopKt: 'Abbruch möglich bis',
-  goOnKt: 'Weiterstart möglich ab',
+  lastStopKt: 'Abbruch bis',
+  goOnKt: 'Weiterstart ab',
   rotateKt: 'Rotieren',
   liftOffKt: 'Abheben',
   runM: 'Startlauf',
@@ -77,7 +77,7 @@ export const stepWords: Translated<typeof english> = {
   putIn: (name) => `[${name}]`,
   critical: 'kritisch',
   when: (condition) => `falls ${condition}`,
-  expect: (seconds) => `etwa ${seconds} s`,
+  expect: (time) => `etwa ${time}`,
   wind: (kt) => [`Wind über ${kt} kt`, `Wind nicht über ${kt} kt`],
   option: (name) => [`mit „${name}“`, `ohne „${name}“`],
   and: ' und ',

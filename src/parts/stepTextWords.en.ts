@@ -9,7 +9,7 @@ const kinds: Readonly<Record<Step['kind'], string>> = {
   say: 'Say',
   gate: 'Gate',
   note: 'Note',
-  barrier: 'Barrier',
+  barrier: 'Runway check',
 };
 
 const facts: Readonly<Record<ConditionFact, readonly [yes: string, no: string]>> = {
@@ -38,7 +38,7 @@ const live: Readonly<Record<LiveName, string>> = {
   tower: 'Tower station',
   crossing: 'Runway to cross',
   crossingAt: 'Holding point before it',
-  options: 'Options fitted',
+  options: 'Equipment',
   qnh: 'QNH',
   temperatureC: 'Temperature',
   densityAltitudeFt: 'Density altitude',
@@ -52,8 +52,8 @@ const live: Readonly<Record<LiveName, string>> = {
   markM: 'Check mark',
   markKt: 'Speed at the mark',
   markLeastKt: 'Least speed at the mark',
-  lastStopKt: 'Last speed to stop from',
-  goOnKt: 'Lowest speed to go on from',
+  lastStopKt: 'Max abort speed',
+  goOnKt: 'Min go speed',
   rotateKt: 'Rotate',
   liftOffKt: 'Lift-off',
   runM: 'Take-off run',
@@ -74,7 +74,7 @@ export const stepWords = {
   putIn: (name: string) => `[${name}]`,
   critical: 'critical',
   when: (condition: string) => `if ${condition}`,
-  expect: (seconds: string) => `about ${seconds} s`,
+  expect: (time: string) => `about ${time}`,
   wind: (kt: string) => [`the wind is above ${kt} kt`, `the wind is not above ${kt} kt`],
   option: (name: string) => [`${name} is fitted`, `${name} is not fitted`],
   and: ' and ',

@@ -114,9 +114,7 @@ describe('when the wind turns and another end becomes best', () => {
     // The end is 28 again, but in a wind across it there is less to stop by than was briefed.
     await key(page, 'Undo').tap();
     await expect.poll(() => due(page)).toBe('Brief 28, how to stop, how far');
-    expect(await page.getByText('Again: the last speed to stop from changed').isVisible()).toBe(
-      true,
-    );
+    expect(await page.getByText('Again: the max abort speed changed').isVisible()).toBe(true);
     await openPlace(page, 'Wind');
     await setWind(page, '27012G20KT');
     await openPlace(page, 'Steps');

@@ -111,7 +111,7 @@ describe('Numbers', () => {
   test('a parachute that cannot be used is not counted on, until it is again', async ({ open }) => {
     const page = await open('tablet', { at: EVENING });
     await toNumbers(page);
-    const last = () => metres(page, 'Last speed to stop from');
+    const last = () => metres(page, 'Max abort speed');
     const counted = await last();
     await key(page, 'Count on the parachute').click();
     await expect.poll(last).toBeLessThan(counted);
@@ -124,7 +124,7 @@ describe('Numbers', () => {
   }) => {
     const page = await open('tablet', { at: EVENING });
     await toNumbers(page);
-    const last = () => metres(page, 'Last speed to stop from');
+    const last = () => metres(page, 'Max abort speed');
     const counted = await last();
     await sortieKey(page).click();
     const option = page.getByRole('dialog').getByRole('button', { name: 'Brake chute packed' });

@@ -143,7 +143,7 @@ test('the stopwatch gives ground speed with what a thumb allows, and takes a pas
   // B is 500 m from A's corner to the holding point, by the demo's generator (495 on its plan): 16 kt in a minute.
   await page.getByText('16 kt', { exact: true }).waitFor();
   await page.getByText('the apron and B to B1, 495 m in 1 min 00 s').waitFor();
-  await page.getByText(/15 to 17 by thumb/).waitFor();
+  await page.getByText('timing error ±1 kt').waitFor();
   await page.getByText('crossing runway zero one one nine on Bravo').waitFor();
   await key(page, 'Not yet').click();
   await key(page, 'Crossing 01/19 at B1').waitFor();

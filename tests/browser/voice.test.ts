@@ -43,7 +43,7 @@ async function toRelease(page: Page): Promise<void> {
   for (let i = 0; i < 60 && !(await key(page, 'Brakes released').isVisible()); i++) {
     await tick(page);
   }
-  await page.getByText('Last speed to stop from').waitFor();
+  await page.getByText('Stop up to').waitFor();
 }
 
 async function openSettings(page: Page): Promise<void> {
@@ -135,7 +135,7 @@ describe('the gates of the roll', () => {
     const roll = gates.slice(0, 4);
     expect(roll.map(({ text }) => text.replace(/expect [a-z ]+/, 'expect #'))).toEqual([
       'Mark, expect #.',
-      'Last stop, expect #.',
+      'Max abort, expect #.',
       'Rotate, expect #.',
       'Lifts off, expect #.',
     ]);
@@ -169,7 +169,7 @@ describe('the gates of the roll', () => {
     const gates = all.filter(({ text }) => text.includes(', expect '));
     const names = gates.map(({ text }) => text.slice(0, text.indexOf(',')));
     expect(names).toEqual([
-      ...['Mark', 'Last stop', 'Rotate', 'Lifts off'],
+      ...['Mark', 'Max abort', 'Rotate', 'Lifts off'],
       ...['Gear up', 'Flaps in', 'Reheat off', 'Climb'],
     ]);
     const climb = gates.slice(4);

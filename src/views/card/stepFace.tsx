@@ -29,7 +29,7 @@ import {
 } from '../../core';
 import { pageLanguage } from '../../device/pageLanguage';
 import { ago } from '../../parts/ago';
-import { stopwatch, wholeNumber } from '../../parts/format';
+import { lasting, stopwatch, wholeNumber } from '../../parts/format';
 import { joined, marked, type Worded, worded } from '../../parts/marked';
 import { momentWords, phaseWords } from '../../parts/procedure';
 import { quoted } from '../../parts/quoted/Quoted';
@@ -208,7 +208,7 @@ function waitWords(_walk: Walk, { expectS }: Step): string {
   const { run, list } = sortie.value;
   const at = list === null ? run?.last?.at : (list.last?.at ?? list.openedAt);
   const waited = words.waited(stopwatch(wallMs.value - (at?.wallMs ?? wallMs.value)));
-  return expectS === undefined ? waited : `${waited}, ${words.expect(expectS)}`;
+  return expectS === undefined ? waited : `${waited}, ${words.expect(lasting(expectS))}`;
 }
 
 /** What was just done, for those who can't see it. */
@@ -272,7 +272,7 @@ function momentFace(
   const tied = main.tied.map(({ step }) => `${read(step.item)}, ${read(step.response)}`);
   const line = joined('. ', [
     ...(day.wind().using === null ? [ofPage(words.noEnd)] : []),
-    ...(tied.length === 0 ? [] : [ofSteps(words.withIt, tied.join('; '))]),
+    ...(tied.length === 0 ? [] : [ofSteps((steps) => steps, tied.join('; '))]),
   ]);
   return mainFace(frame, main, words.released, line, words.released);
 }

@@ -15,6 +15,7 @@ import {
   type StepId,
 } from '../../core';
 import { inputClass, Labelled, wrongClass } from '../../parts/field/Labelled';
+import { lasting } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { filledPieces } from '../../parts/live';
 import { marked, seenAndSaid, type Worded, worded } from '../../parts/marked';
@@ -254,7 +255,7 @@ export function aboutStep(step: Step, options: Procedure['options']): Worded {
   const about = [
     words.kinds[kind],
     ...(critical ? [words.critical] : []),
-    ...(expectS === undefined ? [] : [words.expect(String(expectS))]),
+    ...(expectS === undefined ? [] : [words.expect(lasting(expectS))]),
   ].join(', ');
   return when === undefined
     ? worded(undefined, () => about)

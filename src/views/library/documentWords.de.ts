@@ -87,10 +87,10 @@ export const faults: Translated<typeof englishFaults> = {
   'name-reserved': 'Unter diesem Namen lässt sich keine Option und keine Station speichern',
   'option-twice': 'Zwei Optionen haben denselben Namen',
   'option-unknown': 'Diese Option nennt das Verfahren nicht',
-  'barrier-in-motion': 'Im Startlauf und im Steigflug kann niemand vor einer Sperre warten',
+  'barrier-in-motion': 'Im Startlauf und im Steigflug kann niemand an einer Aufrollprüfung warten',
   'barrier-in-list':
-    'Eine Liste hat keine Sperren: Nichts in ihr wird durchgelassen oder aufgehalten',
-  'barrier-first': 'Vor der Sperre steht nichts',
+    'Eine Liste hat keine Aufrollprüfung: Nichts in ihr wird durchgelassen oder aufgehalten',
+  'barrier-first': 'Vor der Aufrollprüfung steht nichts',
   'tied-off-roll': 'Nur ein Schritt des Startlaufs gehört zum Lösen der Bremsen',
   'until-before':
     'Er zählt bis zu einem Abschnitt, der schon vorbei ist, wenn der Schritt erreicht wird',

@@ -19,7 +19,7 @@ const figures: Readonly<Record<string, string>> = {
   rotateKt: 'Rotieren',
   liftOffKt: 'Abheben',
   runM: 'Startlauf',
-  lastStopKt: 'Abbruch möglich bis',
+  lastStopKt: 'Abbruch bis',
   referenceKt: 'Referenzgeschwindigkeit',
   approachKt: 'Anflug',
   landingM: 'Landestrecke',

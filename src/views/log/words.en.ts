@@ -18,7 +18,7 @@ const figures: Readonly<Record<string, string>> = {
   rotateKt: 'Rotate',
   liftOffKt: 'Lift-off',
   runM: 'Take-off run',
-  lastStopKt: 'Last speed to stop from',
+  lastStopKt: 'Max abort speed',
   referenceKt: 'Reference speed',
   approachKt: 'Approach',
   landingM: 'Landing distance',

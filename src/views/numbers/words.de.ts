@@ -54,13 +54,13 @@ export const words: Translated<typeof english> = {
     'not-a-number': 'Eine Angabe ist keine Zahl.',
   },
   notKnown: 'nicht bekannt',
-  lastStop: 'Abbruch möglich bis',
+  lastStop: 'Abbruch bis',
   bound: {
-    field: 'der Platz begrenzt',
-    'brake-energy': 'die Bremsenergie begrenzt',
-    tyres: 'die Reifen begrenzen',
-    parachute: 'der Bremsschirm begrenzt',
-    rotation: 'Rotieren: Abbruch möglich bis dahin',
+    field: 'begrenzt durch die Piste',
+    'brake-energy': 'begrenzt durch die Bremsen',
+    tyres: 'begrenzt durch die Reifen',
+    parachute: 'begrenzt durch den Bremsschirm',
+    rotation: 'begrenzt durch das Rotieren',
   },
   runPlanned: 'Startlauf, geplant',
   leftNote: (m) =>
@@ -78,9 +78,9 @@ export const words: Translated<typeof english> = {
   ldaLeft: 'Reserve, LDA',
   atMark: 'An der Prüfmarke',
   atMarkLeast: 'An der Prüfmarke, darunter Abbruch',
-  goOn: 'Weiterstart möglich ab',
+  goOn: 'Weiterstart ab',
   goOnAboveStop:
-    'Fällt zwischen „Abbruch möglich bis“ und „Weiterstart möglich ab“ ein Triebwerk aus, ist keines von beiden innerhalb der angegebenen Grenzen.',
+    'Fällt zwischen „Abbruch bis“ und „Weiterstart ab“ ein Triebwerk aus, liegt weder der Abbruch noch der Weiterstart innerhalb der angegebenen Grenzen.',
   safety: 'In 50 ft',
   // Soft hyphens here and below: a phone can't fit the word on one line.
   climbSpeed: 'Steigflug\u00adgeschwindigkeit',

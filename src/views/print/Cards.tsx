@@ -3,6 +3,7 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { callLang, langOf } from '../../board/language';
 import { type Facts, languageOf, type Procedure, type Step } from '../../core';
+import { lasting } from '../../parts/format';
 import { marked } from '../../parts/marked';
 import { conditionText, printedLine } from './cardText';
 import styles from './Print.module.css';
@@ -75,7 +76,7 @@ function Line({ step, facts, lang }: Pick<CardProps, 'facts' | 'lang'> & { step:
   const small = [
     { text: step.note, lang },
     { text: step.call, lang: callLang() },
-    { text: step.expectS === undefined ? undefined : words.seconds(String(step.expectS)) },
+    { text: step.expectS === undefined ? undefined : words.expect(lasting(step.expectS)) },
   ];
   return (
     <tr class={step.kind === 'barrier' ? styles.barrier : ''}>

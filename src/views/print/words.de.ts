@@ -33,7 +33,7 @@ export const words: Translated<typeof english> = {
   and: ' und ',
   or: ' oder ',
   not: (condition) => `nicht (${condition})`,
-  seconds: (s) => `etwa ${s} s`,
+  expect: (time) => `etwa ${time}`,
   gust: 'Böen',
   runway: (end) => `Piste ${end}`,
   wind: (text) => `Wind ${text}`,

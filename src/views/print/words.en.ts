@@ -31,7 +31,7 @@ export const words = {
   and: ' and ',
   or: ' or ',
   not: (condition: string) => `not (${condition})`,
-  seconds: (s: string) => `about ${s} s`,
+  expect: (time: string) => `about ${time}`,
   gust: 'gusts',
   runway: (end: string) => `Runway ${end}`,
   wind: (text: string) => `Wind ${text}`,

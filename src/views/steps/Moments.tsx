@@ -33,7 +33,6 @@ export function Release({ main }: { main: Extract<Main, { what: 'stamp' }> }): J
       )}
       {tied.length > 0 && (
         <p class={styles.tied}>
-          {words.tied}:{' '}
           {tied.map(({ step }) => (
             <b key={step.id} lang={stepsLang()}>
               {liveText(step.item)}, {liveText(step.response)}

@@ -6,7 +6,7 @@ import { wallMs } from '../../board/flight/time';
 import { callLang, stepsLang, stepsLanguage, withinSentence } from '../../board/language';
 import { type FactName, type Moment, rowsOf, type Step, type StepRow, type Walk } from '../../core';
 import { pageLanguage } from '../../device/pageLanguage';
-import { stopwatch, wholeNumber } from '../../parts/format';
+import { lasting, stopwatch, wholeNumber } from '../../parts/format';
 import { marked } from '../../parts/marked';
 import { QuotedPassage, quoted } from '../../parts/quoted/Quoted';
 import styles from './Due.module.css';
@@ -96,7 +96,7 @@ function Waiting({ expectS }: { expectS: number | undefined }) {
   return (
     <p class={styles.waiting}>
       {words.waited(stopwatch(wallMs.value - since))}
-      {expectS !== undefined && `, ${words.expect(expectS)}`}
+      {expectS !== undefined && `, ${words.expect(lasting(expectS))}`}
     </p>
   );
 }

@@ -118,7 +118,7 @@ function Measured({ stretch }: { stretch: Stretch }) {
         <span class={`${styles.ahead} ${isOver ? styles.over : ''}`}>
           {mostKt === null
             ? words.giveNone
-            : words.give(wholeNumber(Math.floor(leastKt)), wholeNumber(Math.ceil(mostKt)))}
+            : words.give(wholeNumber(Math.ceil(Math.max(groundKt - leastKt, mostKt - groundKt))))}
           {isOver && `, ${words.over(wholeNumber(maxKt))}`}
         </span>
       </p>

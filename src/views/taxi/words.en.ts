@@ -45,8 +45,8 @@ export const words = {
   over: (kt: string) => `over ${kt} kt`,
   stretch: (from: string, to: string, length: string, seconds: string) =>
     `${from} to ${to}, ${length} in ${seconds}`,
-  give: (least: string, most: string) => `${least} to ${most} by thumb`,
-  giveNone: 'too short for a thumb',
+  give: (kt: string) => `timing error ±${kt} kt`,
+  giveNone: 'too short to time',
   atSpeed: (duration: string, kt: string) => `${duration} at ${kt} kt`,
   soFar: (elapsed: string, expected: string) => `${elapsed} gone, ${expected} expected`,
   toGo: (length: string, duration: string) => `${length} to go, ${duration}`,

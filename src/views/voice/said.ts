@@ -108,7 +108,7 @@ function saidPosition(position: Position): Said {
     case 'moment': {
       const next = `${words.moment[position.moment]}.`;
       const tied = position.tied.flatMap(saidStep);
-      return inPage((steps) => (tied.length === 0 ? next : `${next} ${words.tied(steps)}`), tied);
+      return inPage((steps) => (tied.length === 0 ? next : `${next} ${steps}`), tied);
     }
     case 'list-end':
       return inPage(() => words.listEnd);

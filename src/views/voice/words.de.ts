@@ -17,7 +17,7 @@ const moment: Record<Moment, string> = {
 /** What counts comes first: within a second, the next gate may cut it short. */
 const gate: Record<(Rung | ClimbRung)['what'], (kt: number) => string> = {
   mark: (kt) => `Marke, erwartet ${saidDigits(kt)}.`,
-  'last-stop': (kt) => `Letzter Abbruch, erwartet ${saidDigits(kt)}.`,
+  'last-stop': (kt) => `Abbruchgrenze, erwartet ${saidDigits(kt)}.`,
   rotate: (kt) => `Rotieren, erwartet ${saidDigits(kt)}.`,
   'lift-off': (kt) => `Abheben, erwartet ${saidDigits(kt)}.`,
   'gear-up': (kt) => `Fahrwerk ein, erwartet ${saidDigits(kt)}.`,
@@ -55,8 +55,7 @@ export const words: Translated<typeof english> = {
   call: (item, call) => `${item}. Sagen: ${call}`,
   again: (step) => `Noch einmal. ${step}`,
   heldBefore: (step) => `Noch offen, bevor es weitergeht. ${step}`,
-  barrier: (step) => `Sperre. ${step}`,
-  tied: (steps) => `Dazu: ${steps}`,
+  barrier: (step) => `Aufrollprüfung. ${step}`,
   listEnd: 'Liste abgeschlossen.',
   end: 'Flug abgeschlossen.',
   unknown: 'nicht bekannt',

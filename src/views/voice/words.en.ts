@@ -15,7 +15,7 @@ const moment: Record<Moment, string> = {
 /** What counts comes first: gates may follow each other within a second, and each cuts the one before short. */
 const gate: Record<(Rung | ClimbRung)['what'], (kt: number) => string> = {
   mark: (kt) => `Mark, expect ${saidDigits(kt)}.`,
-  'last-stop': (kt) => `Last stop, expect ${saidDigits(kt)}.`,
+  'last-stop': (kt) => `Max abort, expect ${saidDigits(kt)}.`,
   rotate: (kt) => `Rotate, expect ${saidDigits(kt)}.`,
   'lift-off': (kt) => `Lifts off, expect ${saidDigits(kt)}.`,
   'gear-up': (kt) => `Gear up, expect ${saidDigits(kt)}.`,
@@ -53,8 +53,7 @@ export const words = {
   call: (item: string, call: string) => `${item}. Say: ${call}`,
   again: (step: string) => `Again. ${step}`,
   heldBefore: (step: string) => `Outstanding, before you go on. ${step}`,
-  barrier: (step: string) => `Barrier. ${step}`,
-  tied: (steps: string) => `With it: ${steps}`,
+  barrier: (step: string) => `Runway check. ${step}`,
   listEnd: 'List complete.',
   end: 'Sortie complete.',
   unknown: 'not known',

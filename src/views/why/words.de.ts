@@ -117,7 +117,7 @@ const inputNames: Record<string, string> = {
   rollsFromM: 'Beginn des Startlaufs',
   needed: 'benötigt',
   neededM: 'benötigt',
-  fieldAllowsKt: 'erlaubt der Platz',
+  fieldAllowsKt: 'erlaubt die Piste',
   brakesAllowKt: 'erlaubt die Bremsenergie',
   tyresAllowKt: 'erlauben die Reifen',
   parachuteAllowsKt: 'erlaubt der Bremsschirm',

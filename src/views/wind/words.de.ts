@@ -70,7 +70,7 @@ export const words: Translated<typeof english> = {
   knots: kt,
   ofLimit: (worst, limit) => `${worst} von ${limit} kt`,
   across: (side, gust) => {
-    const from = { none: '', right: ' rechts', left: ' links' }[side];
+    const from = { none: '', right: ' von rechts', left: ' von links' }[side];
     return `Seitenwind${from}${gust ? ', Bö' : ''}`;
   },
   acrossWorst: (gust) => (gust ? 'Größter Seitenwind, Bö' : 'Größter Seitenwind'),

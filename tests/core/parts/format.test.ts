@@ -5,6 +5,7 @@ import {
   againstLimit,
   decimal,
   direction,
+  lasting,
   NO_BREAK_SPACE,
   stopwatch,
   utcDate,
@@ -101,4 +102,15 @@ test.each([
   [-5000, '0:00'],
 ])('%i ms on the stopwatch are %s', (ms, written) => {
   expect(stopwatch(ms)).toBe(written);
+});
+
+test.each([
+  [40, '40 s'],
+  [90, '90 s'],
+  [120, '2 min'],
+  [150, '2 min 30 s'],
+  [900, '15 min'],
+  [3600, '60 min'],
+])('%i s last %s', (seconds, written) => {
+  expect(lasting(seconds).replaceAll(NO_BREAK_SPACE, ' ')).toBe(written);
 });

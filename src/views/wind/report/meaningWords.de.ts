@@ -282,7 +282,7 @@ function meaning(is: Meaning): string {
     case 'station':
       return `Station ${is.station}`;
     case 'issued':
-      return `Vom ${is.day}. um ${two(is.hour)}${two(is.minute)}Z`;
+      return `Beobachtet am ${is.day}. um ${two(is.hour)}${two(is.minute)}Z`;
     case 'modifier':
       return MODIFIERS[is.modifier];
     case 'wind':
@@ -348,7 +348,7 @@ function meaning(is: Meaning): string {
     case 'colour-state':
       return 'Farbcode eines Militärplatzes';
     case 'maintenance':
-      return 'Die Station braucht Wartung';
+      return 'Station meldet Wartungsbedarf';
     case 'trend':
       return `${TRENDS[is.trend]}${is.percent === null ? '' : `, ${is.percent} %`}`;
     case 'time': {

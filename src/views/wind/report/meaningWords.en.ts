@@ -171,10 +171,23 @@ const MODIFIERS = {
   missing: 'The report is missing',
 } as const;
 
+const ORDINAL_RULES = new Intl.PluralRules('en', { type: 'ordinal' });
+const ORDINALS: Readonly<Record<Intl.LDMLPluralRule, string>> = {
+  one: 'st',
+  two: 'nd',
+  few: 'rd',
+  other: 'th',
+  many: 'th',
+  zero: 'th',
+};
+
 const two = (value: number) => String(value).padStart(2, '0');
 
+/** 1st, 22nd, 30th. */
+const ordinal = (day: number) => `${day}${ORDINALS[ORDINAL_RULES.select(day)]}`;
+
 const hourWords = ({ day, hour, minute }: HourOfDay) =>
-  `${day === null ? '' : `the ${wholeNumber(day)}., `}${two(hour)}${two(minute)}Z`;
+  `${two(hour)}${two(minute)}Z${day === null ? '' : ` on the ${ordinal(day)}`}`;
 
 const celsius = (value: number) => `${decimal(value, Number.isInteger(value) ? 0 : 1)} °C`;
 
@@ -201,7 +214,7 @@ function meaning(is: Meaning): string {
     case 'station':
       return `Station ${is.station}`;
     case 'issued':
-      return `Observed on the ${is.day}. at ${two(is.hour)}${two(is.minute)}Z`;
+      return `Observed on the ${ordinal(is.day)} at ${two(is.hour)}${two(is.minute)}Z`;
     case 'modifier':
       return MODIFIERS[is.modifier];
     case 'wind':
@@ -258,7 +271,7 @@ function meaning(is: Meaning): string {
     case 'colour-state':
       return 'Colour state of a military field';
     case 'maintenance':
-      return 'The station wants maintenance';
+      return 'Station flags maintenance';
     case 'trend':
       return `${TRENDS[is.trend]}${is.percent === null ? '' : `, ${is.percent} %`}`;
     case 'time':
@@ -266,7 +279,7 @@ function meaning(is: Meaning): string {
     case 'validity':
       return `Valid from ${hourWords(is.from)} to ${hourWords(is.to)}`;
     case 'extreme':
-      return `${is.is === 'TX' ? 'Highest' : 'Lowest'} ${celsius(is.airC)}, ${hourWords(is)}`;
+      return `${is.is === 'TX' ? 'Highest' : 'Lowest'} ${celsius(is.airC)} at ${hourWords(is)}`;
     case 'remarks':
       return 'Remarks: not the weather now';
     case 'peak-wind':
