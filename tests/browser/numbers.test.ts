@@ -132,7 +132,7 @@ describe('Numbers', () => {
     await closeSheet(page);
     await expect.poll(last).toBeLessThan(counted);
     await expect
-      .poll(() => page.getByText('by the options in Sortie it is not there').count())
+      .poll(() => page.getByText('by the equipment in Sortie there is none').count())
       .toBe(1);
     await sortieKey(page).click();
     await option.click();
