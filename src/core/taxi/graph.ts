@@ -44,12 +44,13 @@ const graphs = new WeakMap<Field, TaxiGraph>();
 export function taxiGraph(field: Field): TaxiGraph {
   const before = graphs.get(field);
   if (before !== undefined) return before;
-  const graph = graphOf(field.taxi);
+  const graph = graphFrom(field.taxi);
   graphs.set(field, graph);
   return graph;
 }
 
-function graphOf({ nodes, edges }: Field['taxi']): TaxiGraph {
+/** Points and stretches, indexed. */
+export function graphFrom({ nodes, edges }: Pick<TaxiGraph, 'nodes' | 'edges'>): TaxiGraph {
   const indexOf = new Map(nodes.map(({ id }, index) => [id, index]));
   const target = new Int32Array(2 * edges.length);
   const lengthM = new Float64Array(edges.length);

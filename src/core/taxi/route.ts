@@ -35,6 +35,8 @@ export interface Crossing {
   /** From the start of the route to its centreline, metres. */
   readonly atM: number;
   readonly at: PlanPoint;
+  /** The pilot was told to cross it, and entered that. */
+  readonly told: boolean;
   /** The direction of crossing, degrees true. */
   readonly headingTrueDeg: number;
   /** The holding point before it: the last one passed on the same taxiway, if the plan has one. */
@@ -167,6 +169,7 @@ function crossingsOf(field: Field, stretches: readonly Stretch[]): readonly Cros
       crossings.push({
         runway: strip.name,
         alongM,
+        told: false,
         atM: stretch.fromM + atShare * stretch.lengthM,
         at: {
           eastM: from.xM + atShare * (to.xM - from.xM),

@@ -230,7 +230,7 @@ test('the steps are told what they ask for', () => {
     wind: '27012G20KT',
     windKt: 20,
     headwindKt: wind.figures.get('28')?.headwind.value,
-    field: HARROW.field?.name,
+    field: 'Harrow',
     callsign: 'Gannet 1',
     massKg: 9200,
     landingMassKg: 7300,
