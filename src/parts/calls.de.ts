@@ -32,6 +32,7 @@ export const readbackWords: typeof english.readbackWords = {
   backtrack: (said) => `${said}, falls angewiesen`,
   'line-up': (said) => said,
   qnh: (said) => said,
+  via: (said) => said,
   'take-off': (said) => `was zum Start gesagt wird, Wort für Wort: ${said}`,
   land: (said) => `was zur Landung gesagt wird, Wort für Wort: ${said}`,
 };

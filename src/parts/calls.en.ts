@@ -27,6 +27,7 @@ export const readbackWords: Readonly<Record<Readback['code'], (said: string) => 
   backtrack: (said) => `${said}, if told to`,
   'line-up': (said) => said,
   qnh: (said) => said,
+  via: (said) => said,
   'take-off': (said) => `what is said of take-off, word for word, ${said}`,
   land: (said) => `what is said of landing, word for word, ${said}`,
 };

@@ -34,7 +34,8 @@ export const passingWords: typeof english.passingWords = (passing) => {
 };
 
 /** What one waits for before a runway. */
-export const holdWords: typeof english.holdWords = ({ runway, alongM }, controlled) => {
+export const holdWords: typeof english.holdWords = ({ runway, alongM, told }, controlled) => {
+  if (told) return `${runway}: Querung angewiesen; nach beiden Seiten schauen`;
   const what = alongM > 0 ? 'Aufrollen' : 'Querung';
   return controlled
     ? `${runway}: warten, bis ${what} freigegeben`

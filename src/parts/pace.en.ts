@@ -38,7 +38,8 @@ export function passingWords(passing: Passing): string {
 }
 
 /** What one waits for before a runway. */
-export function holdWords({ runway, alongM }: Crossing, controlled: boolean): string {
+export function holdWords({ runway, alongM, told }: Crossing, controlled: boolean): string {
+  if (told) return `${runway}: told to cross; look both ways`;
   const todo = alongM > 0 ? 'enter' : 'cross';
   return controlled
     ? `${runway}: hold until told to ${todo}`

@@ -10,6 +10,7 @@ const undoable: Record<Undoable['what'], string> = {
   sortie: 'The sortie is ended and in the log.',
   wind: 'A wind came with a link or from another app, and is in use.',
   jump: 'What was passed over is outstanding.',
+  route: 'The route changed.',
   'taken up': 'This sortie is taken up again; the other is in the log.',
 };
 

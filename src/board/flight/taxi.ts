@@ -9,14 +9,16 @@ import {
   type ChosenEntry,
   type Inputs,
   isOffStand,
+  LONGEST_TOLD,
   type NodeId,
   present,
   type StretchId,
   type TaxiNode,
 } from '../../core';
+import { kept } from '../../device/kept';
 import { day, documents, sortie } from '../board';
 import { parts } from '../dayParts';
-import { add } from '../record/adding';
+import { add, undoable } from '../record/adding';
 
 /** What Taxi needs of core beside the signals here; null before the code is loaded. */
 export const taxiParts = computed(() => present(parts.taxi.value));
@@ -78,12 +80,64 @@ export function closeStretch(id: StretchId, closed: boolean): void {
  * count from where the roll starts.
  */
 export function enterAt(entry: ChosenEntry | null, rollsFromM: number): void {
-  set({ taxiEntry: entry, rollsFromM: Math.round(rollsFromM), taxiVia: null });
+  // A route as told that leads to another holding point no longer is where the aircraft goes.
+  const keepsTold = entry !== null && day.asTold()?.entry?.hold === entry.hold;
+  set({
+    taxiEntry: entry,
+    rollsFromM: Math.round(rollsFromM),
+    taxiVia: null,
+    ...(keepsTold ? {} : { taxiTold: null }),
+  });
 }
 
 /** Takes another of the routes offered; null means the shortest. */
 export function takeVia(via: string | null): void {
-  set({ taxiVia: via });
+  set({ taxiVia: via, taxiTold: null });
+}
+
+/** A route as told that is being entered, and for which sortie and field. */
+interface ToldDraft {
+  readonly of: string;
+  readonly text: string;
+}
+
+const isToldDraft = (stored: unknown): stored is ToldDraft =>
+  typeof stored === 'object' &&
+  stored !== null &&
+  'of' in stored &&
+  typeof stored.of === 'string' &&
+  'text' in stored &&
+  typeof stored.text === 'string' &&
+  stored.text.length <= LONGEST_TOLD;
+
+const toldTyped = kept('taxiTold', (stored) => (isToldDraft(stored) ? stored : null));
+
+const draftOf = (): string => `${sortie.value.id} ${day.inputs().field}`;
+
+/** The route as told, as far as it is typed; the one in use where nothing is. */
+export function toldDraft(): string {
+  const draft = toldTyped.value;
+  return draft?.of === draftOf() ? draft.text : (day.inputs().taxiTold ?? '');
+}
+
+/** Keeps what is typed of a route as told. */
+export function typeTold(text: string): void {
+  toldTyped.value = { of: draftOf(), text: text.slice(0, LONGEST_TOLD) };
+}
+
+/** Uses the route as told, or the plan's own again if that is null. */
+export function takeTold(text: string | null): void {
+  toldTyped.value = null;
+  const { taxiEntry } = day.inputs();
+  const entry = text === null ? null : (day.layTold()?.(text).entry ?? null);
+  // An intersection chosen elsewhere is not where this route leads.
+  const leaves = taxiEntry !== null && entry !== null && entry.hold !== taxiEntry.hold;
+  const entries = set({
+    taxiTold: text,
+    taxiVia: null,
+    ...(leaves ? { taxiEntry: null, rollsFromM: 0 } : {}),
+  });
+  undoable.value = { what: 'route', entries };
 }
 
 /** Stores the pilot's own wording of a call; null restores the usual one. */

@@ -26,7 +26,16 @@ export function momentAt(ms: number): Entry['at'] {
 
 /** A recent change that one tap takes back. */
 export interface Undoable {
-  readonly what: 'end' | 'field' | 'aircraft' | 'load' | 'sortie' | 'jump' | 'wind' | 'taken up';
+  readonly what:
+    | 'route'
+    | 'end'
+    | 'field'
+    | 'aircraft'
+    | 'load'
+    | 'sortie'
+    | 'jump'
+    | 'wind'
+    | 'taken up';
   readonly entries: readonly Entry[];
 }
 

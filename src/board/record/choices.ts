@@ -30,7 +30,14 @@ export function fitOption(id: string, fitted: boolean): void {
 }
 
 /** Stands, stretches and entries of one field mean nothing on another. */
-const NO_ROUTE = { stand: null, taxiClosed: [], taxiEntry: null, taxiVia: null, rollsFromM: 0 };
+const NO_ROUTE = {
+  stand: null,
+  taxiClosed: [],
+  taxiEntry: null,
+  taxiVia: null,
+  taxiTold: null,
+  rollsFromM: 0,
+};
 
 /** What a field is like today means nothing on another, nor on another sortie. */
 export const NO_CONDITIONS = { surface: 'dry', ownQnhHpa: null, ownTemperatureC: null } as const;

@@ -231,7 +231,7 @@ export function endSortie(): void {
     .reverse();
   const closing =
     run === null ? [] : add(seal(), ...open, { kind: 'close', run: run.id, leadsTo: 'end' });
-  const next: Event[] = [{ kind: 'set', inputs: { ...kept, ...NO_CONDITIONS } }];
+  const next: Event[] = [{ kind: 'set', inputs: { ...kept, ...NO_CONDITIONS, taxiTold: null } }];
   if (clock !== null) {
     next.push({ kind: 'clock', sortieMs: sortieTimeMs(clock, wallNowMs()), rate: clock.rate });
   }

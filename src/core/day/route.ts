@@ -8,12 +8,13 @@ import type { Purpose } from '../runway/question';
 import { sameData } from '../same';
 import type { Inputs } from '../sortie/entry';
 import type { Sortie, Stamp } from '../sortie/fold';
+import type { AsTold } from '../taxi/asTold';
 import type { TaxiFault } from '../taxi/fault';
 import type { NodeId } from '../taxi/graph';
 import type { Progress, Turn } from '../taxi/pace';
 import type { Crossing, Route, RouteMark } from '../taxi/route';
-import type { RouteIn } from '../taxi/routeIn';
-import type { RouteOut } from '../taxi/routeOut';
+import type { RouteIn, RouteInQuestion } from '../taxi/routeIn';
+import type { RouteOut, RouteOutQuestion } from '../taxi/routeOut';
 import type { TaxiRules } from '../taxi/rules';
 import type { Told } from '../taxi/told';
 import type { Memo } from './memo';
@@ -37,6 +38,10 @@ export interface OnTheGround {
   readonly out: RouteOut | null;
   /** From the exit after landing to the stand; null for a take-off. */
   readonly back: RouteIn | null;
+  /** The route as told, with what keeps it from being followed; null if nobody told one. */
+  readonly asTold: AsTold | null;
+  /** Lays a route as it might be told over the plan; null without code or field. */
+  readonly layTold: ((text: string) => AsTold) | null;
   /** The route taken; null if none, and `fault` says why. */
   readonly route: Route | null;
   readonly fault: TaxiFault | null;
@@ -138,27 +143,37 @@ export function routeOf(
 ): Getters<OnTheGround> {
   const taxi = memo(() => present(parts.taxi()));
   const chosen = memo(() => {
-    const { taxiEntry, taxiVia } = sortie().inputs;
-    return { entry: taxiEntry, via: taxiVia };
+    const { taxiEntry, taxiVia, taxiTold } = sortie().inputs;
+    return { entry: taxiEntry, via: taxiVia, told: taxiTold };
   }, sameData);
   const landingM = memo(() => landingLengthM(today(), aircraft()));
 
+  const outAsked = memo((): RouteOutQuestion | null => {
+    const of = field();
+    if (of === null || purpose() === 'landing') return null;
+    return { field: of, from: from(), end: using(), rules: rules(), ...chosen() };
+  });
+  const backAsked = memo((): RouteInQuestion | null => {
+    const of = field();
+    if (of === null || purpose() !== 'landing') return null;
+    const asked = { field: of, end: using(), landingM: landingM(), to: stand(), from: placed() };
+    return { ...asked, rules: rules(), told: chosen().told };
+  });
   const out = memo((): RouteOut | null => {
-    const [code, of] = [taxi(), field()];
-    if (code === null || of === null || purpose() === 'landing') return null;
-    return code.findRouteOut({
-      field: of,
-      from: from(),
-      end: using(),
-      rules: rules(),
-      ...chosen(),
-    });
+    const [code, asked] = [taxi(), outAsked()];
+    return code === null || asked === null ? null : code.findRouteOut(asked);
   });
   const back = memo((): RouteIn | null => {
-    const [code, of] = [taxi(), field()];
-    if (code === null || of === null || purpose() !== 'landing') return null;
-    const asked = { field: of, end: using(), landingM: landingM(), to: stand(), from: placed() };
-    return code.findRouteIn({ ...asked, rules: rules() });
+    const [code, asked] = [taxi(), backAsked()];
+    return code === null || asked === null ? null : code.findRouteIn(asked);
+  });
+  const layTold = memo(() => {
+    const [code, leaving, coming] = [taxi(), outAsked(), backAsked()];
+    if (code === null) return null;
+    if (leaving !== null)
+      return (text: string) => code.layAsTold(text, code.toldOutQuestion(leaving));
+    if (coming !== null) return (text: string) => code.layAsTold(text, code.toldInQuestion(coming));
+    return null;
   });
   const route = memo(() => out()?.route ?? back()?.route ?? null);
 
@@ -209,6 +224,8 @@ export function routeOf(
   return {
     out,
     back,
+    asTold: memo(() => out()?.asTold ?? back()?.asTold ?? null),
+    layTold,
     route,
     fault: memo(() => out()?.fault ?? back()?.fault ?? null),
     told: memo((): readonly Told[] => {
@@ -217,7 +234,7 @@ export function routeOf(
       const nameOf = (node: NodeId) => nodeOf(of, node)?.name ?? null;
       const telling = { route: route(), turns: turns(), nameOf };
       const [leaving, coming] = [out(), back()];
-      if (leaving?.entry) return code.toldOut(telling, leaving.entry);
+      if (leaving?.route || leaving?.entry) return code.toldOut(telling, leaving.entry);
       if (coming === null || coming.fault !== null) return [];
       return code.toldIn(telling, nameOf(stand() ?? '') ?? '', coming.exit, using());
     }),
@@ -309,11 +326,15 @@ function callFactsOf(sources: CallSources): CallFacts | null {
   const nameOf = (node: NodeId | null) => nodeOf(field, node)?.name ?? null;
   const entry = out?.entry ?? null;
   const legs = route?.legs ?? [];
+  // A route as told may end before the runway.
+  const limit = nodeOf(field, route?.nodes.at(-1));
+  const limitName = out?.asTold && limit?.kind === 'hold' ? (limit.name ?? null) : null;
   return {
     callsign: inputs.callsign.trim() || null,
     field: fieldCalled(field),
     stand: nameOf(stand),
-    hold: entry?.name ?? null,
+    hold: entry?.name ?? limitName,
+    told: (out?.asTold?.route ?? null) !== null,
     end: using,
     via: legs.filter(({ on }) => on !== 'apron').map(({ name }) => name),
     crossing: crossingFacts(field, route, crossing),

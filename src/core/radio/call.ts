@@ -34,6 +34,8 @@ export interface CallFacts {
   readonly end: Designator | null;
   /** Taxiways in order; runways taxied along by their names. */
   readonly via: readonly string[];
+  /** The route is the controller's, and read back. */
+  readonly told: boolean;
   /** The next runway to cross or enter, and the taxiway and holding point it is entered from. */
   readonly crossing: {
     readonly runway: string;
@@ -58,7 +60,8 @@ export type Readback =
   | { readonly code: 'holding-point'; readonly hold: string }
   | { readonly code: 'hold-short' | 'cross'; readonly runway: string }
   | { readonly code: 'backtrack' | 'line-up' | 'take-off' | 'land'; readonly end: Designator }
-  | { readonly code: 'qnh'; readonly hPa: number | null };
+  | { readonly code: 'qnh'; readonly hPa: number | null }
+  | { readonly code: 'via'; readonly via: readonly string[] };
 
 export interface Call {
   readonly kind: CallKind;
@@ -139,6 +142,7 @@ function readbackOf(kind: CallKind, facts: CallFacts): readonly Readback[] {
       return [
         ...(hold === null ? [] : [{ code: 'holding-point', hold } as const]),
         ...ofEnd('runway'),
+        ...(facts.told ? [{ code: 'via', via: facts.via } as const] : []),
         ...crossed.map(short),
         qnh,
       ];

@@ -96,6 +96,7 @@ const inputs = v.partial(
     taxiClosed: names,
     taxiEntry: v.nullable(v.object({ end: text, hold: text, intersection: v.boolean() })),
     taxiVia: v.nullable(text),
+    taxiTold: v.nullable(text),
     departTo: v.nullable(v.picklist(COMPASS)),
     ownCalls: texts,
     supersonic: v.boolean(),

@@ -17,6 +17,7 @@ import type { Purpose } from '../runway/question';
 import type { NodeId } from '../taxi/graph';
 import type { ChosenEntry } from '../taxi/routeOut';
 import type { StretchId } from '../taxi/rules';
+import { LONGEST_TOLD } from '../taxi/told';
 
 /** Names an entry, a sortie or a run: 16 or more random characters. */
 export type Id = string;
@@ -80,6 +81,11 @@ export interface Inputs {
   readonly taxiEntry: ChosenEntry | null;
   /** The route chosen among those offered, by its key; null means the shortest. */
   readonly taxiVia: string | null;
+  /**
+   * The route as the controller told it, as typed; null means the plan's own. The roll, a landing
+   * and the stand end it.
+   */
+  readonly taxiTold: string | null;
   /** Where the departure turns, for the calls. */
   readonly departTo: Compass | null;
   /** The pilot's own wording of calls. */
@@ -124,6 +130,7 @@ export const FRESH_INPUTS: Inputs = {
   taxiClosed: [],
   taxiEntry: null,
   taxiVia: null,
+  taxiTold: null,
   departTo: null,
   ownCalls: {},
   supersonic: false,
@@ -296,7 +303,8 @@ function inputsWithin(inputs: Partial<Inputs>): Partial<Inputs> {
     const value = inputs[name];
     if (typeof value === 'number') within = { ...within, [name]: numberWithin(value) };
   }
-  const { holdShortM, load, options, ties } = inputs;
+  const { holdShortM, load, options, ties, taxiTold } = inputs;
+  if (taxiTold) within = { ...within, taxiTold: taxiTold.slice(0, LONGEST_TOLD) };
   if (options !== undefined) within = { ...within, options: keepable(options) };
   if (ties !== undefined) within = { ...within, ties: keepable(ties) };
   if (holdShortM !== undefined) within = { ...within, holdShortM: numbersWithin(holdShortM) };

@@ -237,7 +237,11 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
       case 'stamp':
         stamps.push({ id, what: entry.what, pass: run?.passes.roll ?? 1, at });
         // Points passed on the way out are behind the roll, and the stand will be left anew.
-        if (entry.what !== 'off chocks') taxied = [];
+        if (entry.what !== 'off chocks') {
+          taxied = [];
+          // So is the route that was told.
+          if (inputs.taxiTold !== null) inputs = { ...inputs, taxiTold: null };
+        }
         if (run !== null) {
           run.last = { id, step: null, at };
           run.interruptedAt = null;

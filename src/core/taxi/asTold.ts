@@ -14,7 +14,7 @@ import {
   type TaxiNode,
   taxiGraph,
 } from './graph';
-import { readInstruction, type ToldItem, type UnreadItem } from './instruction';
+import { readInstruction, type ToldItem, type UnreadItem, writtenInstruction } from './instruction';
 import { type Crossing, type Route, routeAlong, sameRunway } from './route';
 import { exitsOf } from './routeIn';
 import { RUNWAY_WEIGHT, type TaxiRules, weightsOf } from './rules';
@@ -78,6 +78,51 @@ export interface AsTold {
   readonly entry: RunwayEntry | null;
   /** Where it leaves the runway after a landing; null for a take-off, or once that lies behind. */
   readonly exit: NodeId | null;
+}
+
+/**
+ * Each text that would mend a problem: with a name that exists, or with what lies between. Empty if
+ * only the pilot can know.
+ */
+export function mendedTexts(text: string, { items, problems }: AsTold): readonly string[] {
+  const [problem] = problems;
+  switch (problem?.code) {
+    case 'no-name':
+    case 'no-runway':
+      return problem.said === ''
+        ? []
+        : problem.suggestions.map((name) => replaced(text, problem.said, name));
+    case 'not-joined': {
+      const at = items.findIndex(
+        (item, index) =>
+          item.code === 'taxiway' &&
+          item.name === problem.other &&
+          items.slice(0, index).findLast(isTaxiway)?.name === problem.one,
+      );
+      return problem.by.length === 0 || at < 0 ? [] : [withNames(items, at, problem.by)];
+    }
+    case 'ends-short':
+      return problem.by.length === 0
+        ? []
+        : [withNames(items, items.findLastIndex(isTaxiway) + 1, problem.by)];
+    default:
+      return [];
+  }
+}
+
+const isTaxiway = (item: ToldItem): item is Extract<ToldItem, { code: 'taxiway' }> =>
+  item.code === 'taxiway';
+
+const withNames = (items: readonly ToldItem[], at: number, names: readonly string[]): string =>
+  writtenInstruction(
+    items.toSpliced(at, 0, ...names.map((name) => ({ code: 'taxiway', name }) as const)),
+  );
+
+/** The last place at which a word stands by itself, with another in its stead. */
+function replaced(text: string, word: string, by: string): string {
+  const parts = text.split(/([\s,;.]+)/);
+  const at = parts.findLastIndex((part) => part.toUpperCase() === word);
+  return at < 0 ? text : parts.with(at, by).join('');
 }
 
 /** A part of the route under one name; the apron has none. */

@@ -1,5 +1,6 @@
 /** The route on the ground. */
 
+export type { AsTold, ToldProblem } from './asTold';
 export type { TaxiFault } from './fault';
 export type { NodeId, TaxiEdge, TaxiNode } from './graph';
 export type { Progress, Stretch, Turn } from './pace';
@@ -8,4 +9,4 @@ export type { Exit, RouteIn as WayIn } from './routeIn';
 export type { ChosenEntry, OfferedEntry, RouteOut as WayOut } from './routeOut';
 export { type StretchId, stretchId } from './rules';
 export type { RunwayStrip as Strip, StripEnd } from './runwayStrip';
-export type { Told } from './told';
+export { LONGEST_TOLD, type Told } from './told';

@@ -6,9 +6,7 @@
 import type { Designator, Field } from '../airfield/field';
 import type { NodeId } from './graph';
 import { stripsOf } from './runwayStrip';
-
-/** No route as told is longer, characters. */
-export const LONGEST_TOLD = 200;
+import { LONGEST_TOLD } from './told';
 
 /** One item of a route as told. */
 export type ToldItem =
@@ -23,7 +21,7 @@ export type ToldItem =
 
 /** A word that can't be used, with what stands there. */
 export interface UnreadItem {
-  readonly code: 'no-name' | 'no-runway' | 'unread' | 'too-long';
+  readonly code: 'no-name' | 'no-runway' | 'too-long';
   readonly said: string;
   /** What may have been meant; empty if nothing is like it. */
   readonly suggestions: readonly string[];
@@ -306,4 +304,30 @@ export function meetingTaxiways(field: Field, name: string): readonly string[] {
       other !== name &&
       edges.some((edge) => edge.name === other && (points.has(edge.from) || points.has(edge.to))),
   );
+}
+
+/** An instruction as it is usually written: `A E B, hold short 05R/23L`. */
+export const writtenInstruction = (items: readonly ToldItem[]): string =>
+  items
+    .map((item, at) => `${at === 0 ? '' : isName(item) ? ' ' : ', '}${writtenItem(item)}`)
+    .join('');
+
+const isName = ({ code }: ToldItem): boolean => code === 'taxiway' || code === 'point';
+
+function writtenItem(item: ToldItem): string {
+  switch (item.code) {
+    case 'taxiway':
+    case 'point':
+    case 'stand':
+      return item.name;
+    case 'hold-at':
+      return `hold ${item.name}`;
+    case 'hold-short':
+      return `hold short ${item.runway}`;
+    case 'cross':
+    case 'backtrack':
+      return `${item.code} ${item.runway}`;
+    case 'runway':
+      return `runway ${item.end}`;
+  }
 }

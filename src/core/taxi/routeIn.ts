@@ -1,6 +1,7 @@
 /** From a landing to the stand. */
 
 import type { Designator, Field } from '../airfield/field';
+import { type AsTold, layAsTold, type ToldQuestion } from './asTold';
 import { pointOf, stripWith } from './entries';
 import { type TaxiFault, whyNoRoute } from './fault';
 import { type NodeId, type TaxiGraph, taxiGraph } from './graph';
@@ -24,6 +25,8 @@ export interface RouteInQuestion {
   /** Where the aircraft is, once the pilot has said so: the runway is behind it. */
   readonly from: NodeId | null;
   readonly rules: TaxiRules;
+  /** The route as told, which comes before the plan's own; null if nobody told one. */
+  readonly told?: string | null;
 }
 
 /** Where to leave the runway. */
@@ -41,13 +44,43 @@ export interface RouteIn {
   readonly route: Route | null;
   /** Where to leave the runway; null if the aircraft has left it, or if unknown. */
   readonly exit: Exit | null;
+  /** The route as told, with what keeps it from being followed; null if nobody told one. */
+  readonly asTold: AsTold | null;
   readonly fault: TaxiFault | null;
 }
 
-const without = (fault: TaxiFault): RouteIn => ({ route: null, exit: null, fault });
+const without = (fault: TaxiFault): RouteIn => ({
+  route: null,
+  exit: null,
+  asTold: null,
+  fault,
+});
 
-/** The route in, from where today's landing leaves the runway, or from where the aircraft is. */
-export function findRouteIn({ field, end, landingM, to, from, rules }: RouteInQuestion): RouteIn {
+/** What is asked of a route in as told. */
+export function toldInQuestion(question: RouteInQuestion): ToldQuestion {
+  const { field, end, to, from, rules, landingM } = question;
+  const likely =
+    from === null && end !== null ? likelyExit(exitsOf(field, end, rules), landingM) : null;
+  const likelyNode = likely?.node ?? null;
+  return { field, end, to, from, rules, purpose: 'landing', likelyExit: likelyNode };
+}
+
+/** The route in: as told, if it can be followed, or the plan's own. */
+export function findRouteIn(question: RouteInQuestion): RouteIn {
+  const planned = ownRouteIn(question);
+  if (!question.told) return planned;
+  const { field, end, rules, landingM } = question;
+  const asTold = layAsTold(question.told, toldInQuestion(question));
+  if (asTold.route === null) return { ...planned, asTold };
+  const exits = end === null ? [] : exitsOf(field, end, rules);
+  const left = exits.find(({ node }) => node === asTold.exit);
+  const backtrackM = Math.max(0, (landingM ?? 0) - (left?.fromThresholdM ?? 0));
+  const exit = left === undefined ? null : { ...left, backtrackM };
+  return { route: asTold.route, exit, asTold, fault: null };
+}
+
+/** The shortest, from where today's landing leaves the runway, or from where the aircraft is. */
+function ownRouteIn({ field, end, landingM, to, from, rules }: RouteInQuestion): RouteIn {
   const stand = destinationOf(field, to);
   if (typeof stand !== 'number') return without(stand);
   const graph = taxiGraph(field);
@@ -61,7 +94,7 @@ export function findRouteIn({ field, end, landingM, to, from, rules }: RouteInQu
   }
   const path = edgesTo(searchFrom(graph, begun, weightsOf(graph, rules)), stand);
   if (path === null) return { ...without(whyNoRoute(field, begun, [stand], rules)), exit };
-  return { route: routeAlong(field, path), exit, fault: null };
+  return { route: routeAlong(field, path), exit, asTold: null, fault: null };
 }
 
 /** The index of the stand, or why there is none to go to: the aircraft may be anywhere. */

@@ -2,6 +2,7 @@
 
 import type { Designator, Field } from '../airfield/field';
 import { alternativesTo, routeKey } from './alternatives';
+import { type AsTold, layAsTold, type ToldQuestion } from './asTold';
 import { type RunwayEntry, runwayEntriesOf, stripWith } from './entries';
 import { type TaxiFault, whyNoRoute } from './fault';
 import { type NodeId, taxiGraph } from './graph';
@@ -21,6 +22,8 @@ export interface RouteOutQuestion {
   readonly entry?: ChosenEntry | null;
   /** The route the pilot chose among those offered, by its key; null for the shortest. */
   readonly via?: string | null;
+  /** The route as told, which comes before all others; null if nobody told one. */
+  readonly told?: string | null;
 }
 
 /** Names an entry: a holding point, and where the roll begins from it. */
@@ -40,7 +43,10 @@ export interface OfferedEntry extends RunwayEntry {
 export interface RouteOut {
   /** The route in use; null if `fault` says why there is none. */
   readonly route: Route | null;
+  /** Null where a route as told ends before the runway. */
   readonly entry: OfferedEntry | null;
+  /** The route as told, with what keeps it from being followed; null if nobody told one. */
+  readonly asTold: AsTold | null;
   /** Others that are hardly longer; includes the shortest, if another is in use. */
   readonly alternatives: readonly Route[];
   /** All reachable ways of entering the end, whole runs first, then by taxi distance. */
@@ -51,6 +57,7 @@ export interface RouteOut {
 const without = (fault: TaxiFault): RouteOut => ({
   route: null,
   entry: null,
+  asTold: null,
   alternatives: [],
   entries: [],
   fault,
@@ -84,13 +91,45 @@ export function findRouteOut(question: RouteOutQuestion): RouteOut {
     ...(chosen.route === null ? [] : [chosen.route]),
     ...alternativesTo(field, forward, chosen.hold, weights),
   ];
-  const route = routes.find((one) => routeKey(one) === question.via) ?? routes[0] ?? null;
-  return {
-    route,
+  const own = routes.find((one) => routeKey(one) === question.via) ?? routes[0] ?? null;
+  const planned: RouteOut = {
+    route: own,
     entry: chosen.entry,
-    alternatives: routes.filter((one) => one !== route),
+    asTold: null,
+    alternatives: routes.filter((one) => one !== own),
     entries: reached.map(({ entry }) => entry),
     fault: null,
+  };
+  return question.told ? asToldInstead(planned, question, question.told) : planned;
+}
+
+/** What is asked of a route to a runway as told. */
+export const toldOutQuestion = ({ field, from, end, rules }: RouteOutQuestion): ToldQuestion => ({
+  ...{ field, from, end, rules },
+  ...{ to: null, purpose: 'take-off', likelyExit: null },
+});
+
+/** The route as told in place of the plan's own, if it can be followed. */
+function asToldInstead(planned: RouteOut, question: RouteOutQuestion, told: string): RouteOut {
+  const asTold = layAsTold(told, toldOutQuestion(question));
+  if (asTold.route === null) return { ...planned, asTold };
+  const { route, entry } = asTold;
+  const same = planned.entries.filter(({ hold }) => hold === entry?.hold);
+  const used =
+    entry === null
+      ? null
+      : (same.find((one) => isEntry(one, question.entry)) ??
+        same.find(({ rollsFromM }) => rollsFromM === entry.rollsFromM) ?? {
+          ...entry,
+          taxiM: route.lengthM,
+        });
+  const own = planned.route === null ? [] : [planned.route];
+  return {
+    ...planned,
+    route,
+    entry: used,
+    asTold,
+    alternatives: [...own, ...planned.alternatives],
   };
 }
 

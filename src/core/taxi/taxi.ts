@@ -2,10 +2,12 @@
 
 export { CALLS, COMPASS, callFor, fieldCalled, stationCalled } from '../radio/call';
 export { routeKey } from './alternatives';
+export { layAsTold, mendedTexts } from './asTold';
 export { taxiGraph } from './graph';
+export { taxiwaysOf } from './instruction';
 export { progressOn, secondsAt, turnsOf } from './pace';
-export { findRouteIn } from './routeIn';
-export { findRouteOut, isEntry, taxiDistances } from './routeOut';
+export { findRouteIn, toldInQuestion } from './routeIn';
+export { findRouteOut, isEntry, taxiDistances, toldOutQuestion } from './routeOut';
 export { neededWidthM, stretchId } from './rules';
 export { stripsOf } from './runwayStrip';
 export { toldIn, toldOut } from './told';

@@ -7,6 +7,9 @@ import type { Turn } from './pace';
 import type { Route } from './route';
 import type { Exit } from './routeIn';
 
+/** No route as told by a controller is longer, characters. */
+export const LONGEST_TOLD = 200;
+
 /** One item of a route description. */
 export type Told =
   | {
@@ -23,6 +26,8 @@ export type Told =
       readonly runway: string;
       readonly hold: string | null;
       readonly along: boolean;
+      /** The pilot was told to cross it. */
+      readonly told: boolean;
     }
   /** Along a runway, whichever way it is used. */
   | { readonly code: 'along-runway'; readonly runway: string; readonly lengthM: number }
@@ -50,7 +55,9 @@ export interface Telling {
   readonly nameOf: (node: NodeId) => string | null;
 }
 
-export function toldOut(telling: Telling, entry: RunwayEntry): readonly Told[] {
+/** The way out; without an entry it ends at what was told, before the runway. */
+export function toldOut(telling: Telling, entry: RunwayEntry | null): readonly Told[] {
+  if (entry === null) return toldAlong(telling);
   const { end, name, backtrackM, rollsFromM, runM } = entry;
   return [
     ...toldAlong(telling),
@@ -94,12 +101,13 @@ function toldAlong({ route, turns, nameOf }: Telling): readonly Told[] {
       ...route.crossings
         .filter((crossing) => crossing.leg === index)
         .map(
-          ({ runway, hold, alongM }) =>
+          ({ runway, hold, alongM, told }) =>
             ({
               code: 'runway-ahead',
               runway,
               hold: hold === null ? null : nameOf(hold),
               along: alongM > 0,
+              told,
             }) as const,
         ),
     ];

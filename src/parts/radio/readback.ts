@@ -16,6 +16,8 @@ export function sayReadback(back: Readback): string {
       return `backtrack runway ${saidRunway(back.end)}`;
     case 'line-up':
       return `line up or hold, runway ${saidRunway(back.end)}`;
+    case 'via':
+      return `via ${back.via.map((name) => (/\d\d/.test(name) ? `runway ${saidRunway(name)}` : saidPoint(name))).join(', ')}`;
     case 'qnh':
       return back.hPa === null ? 'QNH as given' : `QNH ${saidEach(String(Math.round(back.hPa)))}`;
     case 'runway':

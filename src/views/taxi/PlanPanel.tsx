@@ -10,52 +10,50 @@ import { planUp } from '../../device/preferences';
 import { Key } from '../../parts/key/Key';
 import { markedText } from '../../parts/marked';
 import { turnWords } from '../../parts/pace';
-import { type Picked, Plan } from '../../parts/plan/Plan';
+import type { Picked } from '../../parts/plan/Plan';
 import { length } from '../../parts/units';
 import { endsCalled, meetingAt, pointCalled } from './called';
-import { faultWords, tellRoute } from './route';
+import { FieldPlan } from './FieldPlan';
+import { faultWords, problemWords, tellRoute } from './route';
 import styles from './Taxi.module.css';
 import { words } from './words';
 
 /** The plan, what to know about the route, and what was tapped. */
-export function PlanPanel({ onRoute }: { onRoute: () => void }): JSX.Element | null {
+export function PlanPanel({
+  onRoute,
+  onTold,
+}: {
+  onRoute: () => void;
+  onTold: () => void;
+}): JSX.Element | null {
   const [picked, setPicked] = useState<Picked | null>(null);
   const [closer, setCloser] = useState(0);
   const { field } = documents.value;
   const parts = taxiParts.value;
   if (field === null || parts === null) return <div class={styles.panel} />;
   const shown = day.route();
+  const isTold = (day.asTold()?.route ?? null) !== null;
   const spoken = tellRoute(day.told(), day.settled().controlled === true);
-  const { stretchId } = parts;
-  const closed = new Set(day.inputs().taxiClosed);
   return (
     <div class={styles.panel}>
       <p class="spoken">{spoken}</p>
       <div class={styles.drawn}>
-        <Plan
-          strips={parts.stripsOf(field)}
-          nodes={field.taxi.nodes}
-          edges={field.taxi.edges}
-          isClosed={(edge) => closed.has(stretchId(edge))}
-          using={day.wind().using}
-          route={shown?.points ?? []}
+        <FieldPlan
+          route={shown}
+          label={`${words.plan(field.name)}. ${spoken}`}
           goneM={day.progress()?.goneM ?? 0}
-          crossings={shown?.crossings ?? []}
-          hotSpots={field.taxi.hotSpots ?? []}
-          from={shown?.nodes[0] ?? day.from()}
-          to={shown?.nodes.at(-1) ?? null}
           picked={picked}
           onPick={setPicked}
           closer={closer}
           upDeg={planUp.value === 'way' && shown !== null ? headingAhead(shown) : null}
-          windFromDeg={day.wind().fromTrueDeg}
-          words={{
-            ...words.planWords,
-            label: `${words.plan(field.name)}. ${spoken}`,
-          }}
         />
         <div class={styles.tools}>
-          <Key onPress={onRoute}>{words.route}</Key>
+          <div class={styles.routes}>
+            <Key onPress={onRoute}>{words.route}</Key>
+            <Key moving className={styles.told ?? ''} pressed={isTold} onPress={onTold}>
+              {isTold ? words.told.using(day.inputs().taxiTold ?? '') : words.told.key}
+            </Key>
+          </div>
           <Key
             className={styles.turn ?? ''}
             onPress={() => {
@@ -107,6 +105,8 @@ function Note() {
 function noteOf(): string | null {
   const fault = day.fault();
   if (fault !== null) return faultWords(fault);
+  const [problem] = day.asTold()?.problems ?? [];
+  if (problem !== undefined) return words.told.noLonger(problemWords(problem));
   const tight = day.turns().find(({ canBeMade }) => !canBeMade);
   if (tight !== undefined) return words.tightNote(turnWords(tight));
   const exit = day.back()?.exit ?? null;

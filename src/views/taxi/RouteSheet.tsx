@@ -16,7 +16,7 @@ import {
   taxiTo,
 } from '../../board/flight/taxi';
 import { fieldText, paintedLang } from '../../board/language';
-import type { OfferedEntry, Route } from '../../core';
+import type { OfferedEntry } from '../../core';
 import { followPosition, leavePosition, position } from '../../device/position';
 import { wholeNumber } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
@@ -26,7 +26,7 @@ import { QuotedWords } from '../../parts/quoted/Quoted';
 import { Sheet } from '../../parts/sheet/Sheet';
 import { aboutLength, length, neededLength } from '../../parts/units';
 import { endsCalled, pointCalled } from './called';
-import { faultWords, tellRoute } from './route';
+import { faultWords, routeNames, tellRoute } from './route';
 import styles from './Sheets.module.css';
 import { Device } from './Watch';
 import { words } from './words';
@@ -192,7 +192,7 @@ function Routes() {
               pressed={one === taken}
               onPress={() => takeVia(one === all[0] ? null : parts.routeKey(one))}
             >
-              <span>{words.way(namesOf(one), length(one.lengthM))}</span>
+              <span>{words.way(routeNames(one), length(one.lengthM))}</span>
               {one.crossings.length > 0 && (
                 <small>
                   {words.crossesRunways(one.crossings.map(({ runway }) => runway).join(', '))}
@@ -205,12 +205,6 @@ function Routes() {
     </section>
   );
 }
-
-const namesOf = ({ legs }: Route): string =>
-  legs
-    .filter(({ on }) => on !== 'apron')
-    .map(({ name }) => name)
-    .join(', ') || words.direct;
 
 function Turns() {
   if (day.turns().length === 0) return null;

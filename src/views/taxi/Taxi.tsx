@@ -10,12 +10,13 @@ import { TaxiNumbers } from './Numbers';
 import { PlanPanel } from './PlanPanel';
 import { RouteSheet } from './RouteSheet';
 import styles from './Taxi.module.css';
+import { ToldSheet } from './ToldSheet';
 import { TaxiWatch } from './Watch';
 import { words } from './words';
 
 /** The place Taxi. */
 export function Taxi(): JSX.Element {
-  const [open, setOpen] = useState<'route' | 'calls' | null>(null);
+  const [open, setOpen] = useState<'route' | 'calls' | 'told' | null>(null);
   const brief = day.taxi();
   const close = () => setOpen(null);
   if (brief === null) return <p class={styles.none}>{words.noAircraft}</p>;
@@ -25,11 +26,12 @@ export function Taxi(): JSX.Element {
       {documents.value.field === null ? (
         <p class={styles.none}>{words.noField}</p>
       ) : (
-        <PlanPanel onRoute={() => setOpen('route')} />
+        <PlanPanel onRoute={() => setOpen('route')} onTold={() => setOpen('told')} />
       )}
       <TaxiNumbers brief={brief} />
       <TaxiWatch onRoute={() => setOpen('route')} />
       {open === 'route' && <RouteSheet onClose={close} />}
+      {open === 'told' && <ToldSheet onClose={close} />}
       {open === 'calls' && <CallSheet onClose={close} />}
     </div>
   );

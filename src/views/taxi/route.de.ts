@@ -18,6 +18,7 @@ function tell(told: Told, controlled: boolean): string {
     case 'runway-ahead': {
       const at = told.hold === null ? '' : `bei ${saidPoint(told.hold)} `;
       const ahead = `${at}Piste ${saidRunway(told.runway)} voraus`;
+      if (told.told) return `${ahead}, queren wie angewiesen, nach beiden Seiten schauen`;
       if (controlled) {
         return `${ahead}, warten, bis ${told.along ? 'Aufrollen' : 'Querung'} freigegeben`;
       }
@@ -79,4 +80,56 @@ export const faultWords: typeof english.faultWords = (fault) => {
     case 'in-pieces':
       return 'Der Plan ist in Stücken: Nichts verbindet diesen Punkt mit dem Rollhalt der Piste.';
   }
+};
+
+/** What keeps a route as told from being followed. */
+export const problemWords: typeof english.problemWords = (problem) => {
+  switch (problem.code) {
+    case 'no-name':
+      return problem.said === ''
+        ? 'Am Ende fehlt ein Name.'
+        : `${problem.said} gibt es auf diesem Plan nicht.`;
+    case 'no-runway':
+      return problem.said === '' || /[A-Z]{2}/.test(problem.said)
+        ? 'Welche Piste?'
+        : `Welche Piste ist ${problem.said}?`;
+    case 'too-long':
+      return 'Zu lang: höchstens 200 Zeichen.';
+    case 'nothing-said':
+      return 'Keine Rollbahn genannt.';
+    case 'no-start':
+      return 'Erst sagen, wo du bist: unter „Route“ oder auf dem Plan.';
+    case 'not-joined':
+      return `${problem.one} und ${problem.other} treffen nicht zusammen.`;
+    case 'closed':
+      return `${problem.name} ist auf dieser Route heute gesperrt.`;
+    case 'too-narrow':
+      return `${problem.name} ist für dieses Fahrwerk zu schmal.`;
+    case 'one-way':
+      return `${problem.name} ist eine Einbahn in die andere Richtung.`;
+    case 'ends-short':
+      return `${problem.last} führt zu keinem Rollhalt für Piste ${problem.end}.`;
+    case 'other-end':
+      return `Sie führt zu Piste ${problem.said}, gewählt ist ${problem.end}.`;
+    case 'not-met':
+      return `Diese Route kommt nicht zu Piste ${problem.runway}.`;
+    case 'no-stand-at-end':
+      return `Von ${problem.last} kommt man nicht zum Standplatz: den Standplatz nennen oder was dazwischen liegt.`;
+  }
+};
+
+/** A route's taxiways in order. */
+export const routeNames: typeof english.routeNames = ({ legs }) =>
+  legs
+    .filter(({ on }) => on !== 'apron')
+    .map(({ name }) => name)
+    .join(', ') || 'nur Vorfeld';
+
+/** A route in a line: its taxiways, its length, and the runways on it. */
+export const wayWords: typeof english.wayWords = (route, length) => {
+  const runways = route.crossings.map(({ runway, told, alongM }) => {
+    if (told) return `${runway} queren wie angewiesen`;
+    return alongM > 0 ? `Backtrack ${runway}` : `halten vor ${runway}`;
+  });
+  return `${[`${routeNames(route)}: ${length}`, ...runways].join(', ')}.`;
 };

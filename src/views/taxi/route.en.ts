@@ -3,7 +3,7 @@
  * clearance.
  */
 
-import type { TaxiFault, Told } from '../../core';
+import type { Route, TaxiFault, Told, ToldProblem } from '../../core';
 import { saidHundreds, saidPoint, saidRunway, saidStand } from '../../parts/spoken.en';
 import { inShown, unitFor, width } from '../../parts/units';
 
@@ -19,6 +19,7 @@ function tell(told: Told, controlled: boolean): string {
     case 'runway-ahead': {
       const at = told.hold === null ? '' : `at ${saidPoint(told.hold)} `;
       const ahead = `${at}runway ${saidRunway(told.runway)} ahead`;
+      if (told.told) return `${ahead}, cross as told, look both ways`;
       const todo = told.along ? 'enter' : 'cross';
       return controlled
         ? `${ahead}, hold until told to ${todo}`
@@ -83,4 +84,55 @@ export function faultWords(fault: TaxiFault): string {
     case 'in-pieces':
       return 'The plan is in pieces: nothing joins this point to the runway’s holding point.';
   }
+}
+
+/** What keeps a route as told from being followed. */
+export function problemWords(problem: ToldProblem): string {
+  switch (problem.code) {
+    case 'no-name':
+      return problem.said === ''
+        ? 'A name is missing at the end.'
+        : `There is no ${problem.said} on this plan.`;
+    case 'no-runway':
+      return problem.said === '' || /[A-Z]{2}/.test(problem.said)
+        ? 'Which runway?'
+        : `Which runway is ${problem.said}?`;
+    case 'too-long':
+      return 'Too long: 200 characters at most.';
+    case 'nothing-said':
+      return 'No taxiway was said.';
+    case 'no-start':
+      return 'Say where you are first: under Route, or on the plan.';
+    case 'not-joined':
+      return `${problem.one} and ${problem.other} don’t meet.`;
+    case 'closed':
+      return `${problem.name} is closed today on this route.`;
+    case 'too-narrow':
+      return `${problem.name} is too narrow for this gear.`;
+    case 'one-way':
+      return `${problem.name} is one-way, the other way.`;
+    case 'ends-short':
+      return `${problem.last} leads to no holding point for runway ${problem.end}.`;
+    case 'other-end':
+      return `It leads to runway ${problem.said}, and ${problem.end} is selected.`;
+    case 'not-met':
+      return `This route doesn’t come to runway ${problem.runway}.`;
+    case 'no-stand-at-end':
+      return `From ${problem.last} the stand can’t be reached: say which stand, or what lies between.`;
+  }
+}
+
+/** A route's taxiways in order. */
+export const routeNames = ({ legs }: Route): string =>
+  legs
+    .filter(({ on }) => on !== 'apron')
+    .map(({ name }) => name)
+    .join(', ') || 'apron only';
+
+/** A route in a line: its taxiways, its length, and the runways on it. */
+export function wayWords(route: Route, length: string): string {
+  const runways = route.crossings.map(({ runway, told, alongM }) =>
+    told ? `cross ${runway} as told` : `${alongM > 0 ? 'backtrack' : 'hold short'} ${runway}`,
+  );
+  return `${[`${routeNames(route)}: ${length}`, ...runways].join(', ')}.`;
 }

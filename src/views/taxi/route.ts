@@ -6,8 +6,8 @@ import * as english from './route.en';
 
 type Said = Translated<typeof english>;
 
-export let { tellRoute, faultWords }: Said = english;
+export let { tellRoute, faultWords, problemWords, routeNames, wayWords }: Said = english;
 
 inLanguage<Said>(english, { de: () => import('./route.de') }, (said) => {
-  ({ tellRoute, faultWords } = said);
+  ({ tellRoute, faultWords, problemWords, routeNames, wayWords } = said);
 });

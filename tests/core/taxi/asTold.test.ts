@@ -1,7 +1,8 @@
 /** Routes as a controller gives them, on the demo's Harrow Sound and Marram Haven. */
 
+import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { layAsTold, type ToldQuestion } from '../../../src/core/taxi/asTold';
+import { layAsTold, mendedTexts, type ToldQuestion } from '../../../src/core/taxi/asTold';
 import { readInstruction } from '../../../src/core/taxi/instruction';
 import { stretchId } from '../../../src/core/taxi/rules';
 import { demoField } from '../documents/demo';
@@ -118,6 +119,16 @@ test.each([
   expect(told(text)).toMatchObject({ route: null, problems: [problem] });
 });
 
+test.each([
+  ['A J', ['A D', 'A E', 'A L', 'A M']],
+  ['A B', ['A E B']],
+  ['Alfa, Bravo, hold short 23L', ['A E B, hold short 05R/23L']],
+  ['A E, cross 23L', ['A E B, cross 05R/23L']],
+  ['A E B, hold short 23', ['A E B, hold short 05L/23R', 'A E B, hold short 05R/23L']],
+])('%s is mended by a name that is there, or by what lies between', (text, mended) => {
+  expect(mendedTexts(text, told(text))).toEqual(mended);
+});
+
 test('a closed stretch on the route as told is named, and so is a taxiway that is too narrow', () => {
   const closed = [stretchId({ from: 'bf', to: 'bh' })];
   expect(told('A E B', { rules: { ...FREE, closed } }).problems).toEqual([
@@ -144,26 +155,35 @@ test('after a landing the route begins at the exit that was said, and ends at th
   expect([other.exit, other.route?.nodes.at(-1), other.byTheWay]).toEqual(['rF', 's11', ['Q']]);
 });
 
-test('no text makes it fail, and a route as told says its names in their order', () => {
-  // The letters of the field in any order, as a hand typing them would have it.
-  const letters = ['A', 'B', 'C', 'D', 'E', 'F', 'G', 'H', 'L', 'M', 'hold short', '23L', 'cross'];
-  let followed = 0;
-  for (let seed = 0; seed < 400; seed++) {
-    const text = Array.from(
-      { length: 1 + (seed % 5) },
-      (_, at) => letters[(seed * 7 + at * (3 + (seed % 11))) % letters.length],
-    ).join(' ');
-    const { route, items, problems } = told(text);
-    expect(problems.length > 0).toBe(route === null);
-    if (route === null) continue;
-    followed += 1;
-    const said = items.flatMap((item) => (item.code === 'taxiway' ? [item.name] : []));
-    const legs = route.legs.map(({ name }) => name);
-    let at = 0;
-    for (const name of said) {
-      at = legs.indexOf(name, at);
-      expect(at, `${text}: ${legs.join(' ')}`).toBeGreaterThanOrEqual(0);
-    }
-  }
-  expect(followed).toBeGreaterThan(0);
+test('whatever is typed, there is a route or what keeps it from being one, and no name is left out', () => {
+  const word = fc.constantFrom(
+    ...['A', 'B', 'C', 'D', 'E', 'F', 'G', 'H', 'M', 'E1', 'Bravo', 'two', 'hold', 'short', '23L'],
+    ...['cross', 'backtrack', 'runway', '05L', 'stand', '4', 'via', ',', '/'],
+  );
+  const typed = fc.oneof(
+    fc.array(word, { maxLength: 7 }).map((words) => words.join(' ')),
+    fc.string({ maxLength: 30 }),
+  );
+  fc.assert(
+    fc.property(typed, fc.boolean(), (text, landing) => {
+      const back = {
+        from: null,
+        end: '05L',
+        to: 's4',
+        purpose: 'landing',
+        likelyExit: 'rF',
+      } as const;
+      const { route, items, problems } = told(text, landing ? back : {});
+      if (route === null) expect(problems).not.toEqual([]);
+      else expect(problems).toEqual([]);
+      const legs = route?.legs.map(({ name }) => name) ?? [];
+      let at = 0;
+      for (const item of route === null ? [] : items) {
+        if (item.code !== 'taxiway') continue;
+        at = legs.indexOf(item.name, at);
+        expect(at, `${text}: ${legs.join(' ')}`).toBeGreaterThanOrEqual(0);
+      }
+    }),
+    { numRuns: 300 },
+  );
 });

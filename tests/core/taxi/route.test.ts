@@ -120,7 +120,7 @@ test('a runway is told of once one is told to be on the taxiway that crosses it'
   expect(toldIn(telling(field, findRouteIn(asked).route), 'Stand 2', null, null)).toEqual([
     { code: 'along', name: 'apron', on: 'apron' },
     { code: 'along', name: 'A', on: 'taxiway' },
-    { code: 'runway-ahead', runway: '09/27', hold: null, along: false },
+    { code: 'runway-ahead', runway: '09/27', hold: null, along: false, told: false },
     { code: 'stand', name: 'Stand 2' },
   ]);
 });

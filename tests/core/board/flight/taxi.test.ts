@@ -2,9 +2,10 @@
 
 import { expect, test } from 'vitest';
 import { holdWords, passingWords } from '../../../../src/parts/pace.en';
+import { sayReadback } from '../../../../src/parts/radio/readback';
 import { OPENED_MS, openPage, pass } from '../page';
 
-const { add, beginAt, day, load, loadParts, sortie } = await openPage();
+const { add, beginAt, day, load, loadParts, sortie, undoable, undoChange } = await openPage();
 await load('XCAI', 'XMAR', 'tussock', 'tussock-usual');
 await loadParts('taxi');
 const taxi = await import('../../../../src/board/flight/taxi');
@@ -146,4 +147,104 @@ test('on the air one is called by the names on the screen', () => {
   beginAt('XMAR', 'tussock', ...FROM_STAND_4);
   const taxiCall = day.calls().find(({ kind }) => kind === 'taxi');
   expect([taxiCall?.station?.name, taxiCall?.facts.field]).toEqual(['Marram ground', 'Marram']);
+});
+
+const told = () => day.route()?.legs.map(({ name }) => name);
+
+test('the route as told is the one everything counts by: crossings, length, time, points, calls and steps', () => {
+  beginAt('XMAR', 'tussock', ...FROM_STAND_4);
+  const [ownM, ownS] = [day.route()?.lengthM ?? 0, day.pace()?.expectedS ?? 0];
+  taxi.takeTold('A D B');
+  expect(told()).toEqual(['apron', 'M', 'A', 'D', 'B']);
+  expect(day.nextCrossing()).toMatchObject({ runway: '05R/23L', hold: 'D1' });
+  expect(day.facts()).toMatchObject({ crossing: '05R/23L', crossingAt: 'D1' });
+  // D's way is 1 080 m longer than E's: 540 m more on A and 780 m on B, less 240 m on A to E.
+  expect(Math.abs((day.route()?.lengthM ?? 0) - ownM - 1080)).toBeLessThan(5);
+  expect(day.pace()?.expectedS).toBeGreaterThan(ownS);
+  expect(day.callFacts()?.via).toEqual(['M', 'A', 'D', 'B']);
+  const back = day.calls().find(({ kind }) => kind === 'taxi')?.readback ?? [];
+  expect(back.map(sayReadback)).toContain('via Mike, Alfa, Delta, Bravo');
+  const keys: string[] = [];
+  for (let next = day.passing(); next !== null; next = day.passing()) {
+    keys.push(passingWords(next));
+    taxi.passNext();
+  }
+  expect(keys).toContain('Crossing 05R/23L at D1');
+});
+
+test('a route as told can be taken back, and put away for the plan’s own', () => {
+  beginAt('XMAR', 'tussock', ...FROM_STAND_4);
+  taxi.takeTold('A D B');
+  expect(undoable.value?.what).toBe('route');
+  undoChange();
+  expect(told()).toEqual(['apron', 'M', 'A', 'E', 'B']);
+  taxi.takeTold('A D B');
+  taxi.takeTold(null);
+  expect(told()).toEqual(['apron', 'M', 'A', 'E', 'B']);
+  undoChange();
+  expect(told()).toEqual(['apron', 'M', 'A', 'D', 'B']);
+  taxi.takeVia(null);
+  expect(day.inputs().taxiTold).toBeNull();
+});
+
+test('at a limit the call is for the crossing, and the line-up waits', () => {
+  beginAt('XMAR', 'tussock', ...FROM_STAND_4);
+  taxi.takeTold('A E, hold short 23L');
+  while (day.progress()?.next) taxi.passNext();
+  expect(day.progress()?.last?.node).toBe('E1');
+  expect(day.dueCall()).toMatchObject({ kind: 'crossing', facts: { crossing: { hold: 'E1' } } });
+  // Told to go on, it goes on from there.
+  taxi.takeTold('A E B, cross 23L');
+  expect(day.passing()).toMatchObject({ kind: 'pass', mark: { node: 'E2' } });
+  expect(day.nextCrossing()).toMatchObject({ runway: '05R/23L', told: true });
+});
+
+test('what no longer fits is said, and the plan’s own route is taken', () => {
+  beginAt('XMAR', 'tussock', ...FROM_STAND_4);
+  taxi.takeTold('A D B');
+  add({ kind: 'set', inputs: { chosen: { end: '05L', purpose: 'take-off' } } });
+  expect(day.asTold()?.problems).toEqual([]);
+  add({ kind: 'set', inputs: { chosen: { end: '23L', purpose: 'take-off' } } });
+  expect(day.asTold()?.problems).toMatchObject([{ code: 'ends-short', last: 'B', end: '23L' }]);
+  expect(day.route()?.nodes.at(-1)).toBe('A2');
+});
+
+test('an intersection belongs to its own holding point: a route as told to another gives the whole run', () => {
+  beginAt('XMAR', 'tussock', ...FROM_STAND_4);
+  taxi.enterAt({ end: '23R', hold: 'H1', intersection: true }, 388);
+  taxi.takeTold('A E B H');
+  expect(day.inputs()).toMatchObject({ rollsFromM: 388, taxiTold: 'A E B H' });
+  expect(day.out()?.entry).toMatchObject({ hold: 'H1' });
+  taxi.takeTold('A E B');
+  expect(day.inputs()).toMatchObject({ rollsFromM: 0, taxiEntry: null });
+  taxi.enterAt({ end: '23R', hold: 'H1', intersection: true }, 388);
+  expect(day.inputs().taxiTold).toBeNull();
+});
+
+test('a route as told is over with the roll and with the landing, and no other sortie has it', async () => {
+  beginAt('XMAR', 'tussock', ...FROM_STAND_4);
+  taxi.takeTold('A D B');
+  add({ kind: 'stamp', what: 'off chocks' });
+  expect(day.inputs().taxiTold).toBe('A D B');
+  add({ kind: 'stamp', what: 'brakes released' });
+  expect(day.inputs().taxiTold).toBeNull();
+  taxi.takeTold('A D B');
+  taxi.typeTold('A D');
+  const { endSortie } = await import('../../../../src/board/steps/stepping');
+  endSortie();
+  expect([day.inputs().taxiTold, taxi.toldDraft()]).toEqual([null, '']);
+});
+
+test('what is typed of a route is kept until it is used, and no longer than its field', async () => {
+  beginAt('XMAR', 'tussock', ...FROM_STAND_4);
+  taxi.typeTold('A E');
+  expect(taxi.toldDraft()).toBe('A E');
+  taxi.takeTold('A D B');
+  expect(taxi.toldDraft()).toBe('A D B');
+  const { chooseField } = await import('../../../../src/board/record/choices');
+  const { all } = await import('../../../../src/board/documents/documents');
+  const cairn = all.value.find(({ code }) => code === 'XCAI');
+  if (cairn?.kind !== 'field') throw new Error('no such field');
+  chooseField(cairn);
+  expect([day.inputs().taxiTold, taxi.toldDraft()]).toEqual([null, '']);
 });
