@@ -5,7 +5,7 @@ import { useState } from 'preact/hooks';
 import { day, documents } from '../../board/board';
 import { closeStretch, isComingIn, placeAt, taxiParts, taxiTo } from '../../board/flight/taxi';
 import { paintedLang } from '../../board/language';
-import type { Field, Route, TaxiEdge, TaxiNode } from '../../core';
+import type { AsTold, Field, Route, TaxiEdge, TaxiNode } from '../../core';
 import { planUp } from '../../device/preferences';
 import { Key } from '../../parts/key/Key';
 import { markedText } from '../../parts/marked';
@@ -32,7 +32,8 @@ export function PlanPanel({
   const parts = taxiParts.value;
   if (field === null || parts === null) return <div class={styles.panel} />;
   const shown = day.route();
-  const isTold = (day.asTold()?.route ?? null) !== null;
+  const asTold = day.asTold();
+  const isTold = (asTold?.route ?? null) !== null;
   const spoken = tellRoute(day.told(), day.settled().controlled === true);
   return (
     <div class={styles.panel}>
@@ -51,7 +52,7 @@ export function PlanPanel({
           <div class={styles.routes}>
             <Key onPress={onRoute}>{words.route}</Key>
             <Key moving className={styles.told ?? ''} pressed={isTold} onPress={onTold}>
-              {isTold ? words.told.using(day.inputs().taxiTold ?? '') : words.told.key}
+              {isTold ? words.told.using(saidNames(asTold?.items ?? [])) : words.told.key}
             </Key>
           </div>
           <Key
@@ -77,6 +78,10 @@ export function PlanPanel({
     </div>
   );
 }
+
+/** The taxiways and points that were said, in order. */
+const saidNames = (items: AsTold['items']): string =>
+  items.flatMap((item) => ('name' in item ? [item.name] : [])).join(' ');
 
 /** The direction of the route ahead, degrees true, from the last point passed. */
 function headingAhead({ points }: Route): number {

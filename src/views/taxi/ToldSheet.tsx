@@ -55,7 +55,6 @@ export function ToldSheet({ onClose }: { onClose: () => void }): JSX.Element {
         {asTold === null ? words.told.hint : readWords(asTold)}
       </div>
       <Mended text={text} asTold={asTold} />
-      <Letters />
       <div class={styles.choices}>
         <Key moving disabled={text === ''} onPress={() => typeTold(withoutLast(toldDraft()))}>
           {words.told.takeBack}
@@ -69,6 +68,7 @@ export function ToldSheet({ onClose }: { onClose: () => void }): JSX.Element {
           </Key>
         )}
       </div>
+      <Letters />
       <div class={styles.preview}>
         <FieldPlan
           route={asTold?.route ?? null}
@@ -117,22 +117,25 @@ function Letters() {
     <>
       <section class={styles.choices} aria-label={words.told.taxiways}>
         {parts.taxiwaysOf(field).map((name) => (
-          <Key key={name} moving onPress={() => append(' ', name)}>
+          <Key key={name} moving className={styles.letter} onPress={() => append(' ', name)}>
             {markedText(paintedLang(), name)}
           </Key>
         ))}
       </section>
       <section class={styles.choices} aria-label={words.told.runways}>
-        {(['hold short', 'cross', 'backtrack'] as const).flatMap((what) =>
-          runways.map((runway) => (
-            <Key key={`${what} ${runway}`} moving onPress={() => append(', ', `${what} ${runway}`)}>
-              {words.told.atRunway[what](runway)}
-            </Key>
-          )),
-        )}
+        {(['hold short', 'cross', 'backtrack'] as const).map((what) => (
+          <Key key={what} moving className={styles.said} onPress={() => append(', ', what)}>
+            {words.told.atRunway[what]}
+          </Key>
+        ))}
+        {runways.map((runway) => (
+          <Key key={runway} moving className={styles.said} onPress={() => append(' ', runway)}>
+            {runway}
+          </Key>
+        ))}
         {isComingIn() &&
           stands.value.map(({ id, name = id }) => (
-            <Key key={id} moving onPress={() => append(', ', name)}>
+            <Key key={id} moving className={styles.said} onPress={() => append(', ', name)}>
               {markedText(paintedLang(), name)}
             </Key>
           ))}

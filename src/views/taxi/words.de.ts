@@ -90,11 +90,7 @@ export const words: Translated<typeof english> = {
     hint: 'Buchstaben antippen oder schreiben: B K, hold short 19.',
     taxiways: 'Rollbahnen',
     runways: 'Pisten und Standplätze',
-    atRunway: {
-      'hold short': (runway) => `Halten vor ${runway}`,
-      cross: (runway) => `${runway} queren`,
-      backtrack: (runway) => `Backtrack ${runway}`,
-    },
+    atRunway: { 'hold short': 'Halten vor', cross: 'Queren', backtrack: 'Backtrack' },
     takeBack: 'Letztes löschen',
     use: 'Diese Route nehmen',
     drop: 'Route des Plans nehmen',

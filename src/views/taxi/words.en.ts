@@ -86,11 +86,7 @@ export const words = {
     hint: 'Tap the letters, or type: B K, hold short 19.',
     taxiways: 'Taxiways',
     runways: 'Runways and stands',
-    atRunway: {
-      'hold short': (runway: string) => `Hold short ${runway}`,
-      cross: (runway: string) => `Cross ${runway}`,
-      backtrack: (runway: string) => `Backtrack ${runway}`,
-    },
+    atRunway: { 'hold short': 'Hold short', cross: 'Cross', backtrack: 'Backtrack' },
     takeBack: 'Delete last',
     use: 'Use this route',
     drop: 'Use the plan’s route',
