@@ -3,6 +3,8 @@
  */
 
 import type { Page } from 'playwright-core';
+import { words as noticeWords } from '../../src/shell/noticeWords.en';
+import { words } from '../../src/views/taxi/words.en';
 import { objections } from './accessible';
 import { expect, test } from './harness';
 import { beginSortie, closeSheet, EVENING, key, openPlace, read, setWind } from './pilot';
@@ -127,6 +129,29 @@ test('a stretch is closed and the aircraft put on a junction without the plan, b
   await press('K/F');
   await closeSheet(page);
   await expect.poll(() => plan(page).getAttribute('aria-label')).not.toContain('ahead');
+});
+
+test('the route that was told is tapped as letters, mended where names don’t meet, drawn, and taken back', async ({
+  open,
+}) => {
+  const page = await open('phone', { at: EVENING, path: '#/wind' });
+  await toTaxi(page, '27012', '28');
+  await expect.poll(() => plan(page).getAttribute('aria-label')).toContain('then Kilo');
+  await key(page, words.told.key).click();
+  const sheet = page.getByRole('dialog');
+  const tap = (name: string) => sheet.getByRole('button', { name, exact: true }).click();
+  for (const name of ['B', 'F', words.told.atRunway['hold short'], '01/19']) await tap(name);
+  await expect.poll(() => sheet.getByRole('textbox').inputValue()).toBe('B F, hold short 01/19');
+  const use = sheet.getByRole('button', { name: words.told.use });
+  await expect.poll(() => use.isDisabled()).toBe(true);
+  await sheet.getByRole('textbox').fill('Bravo Kilo, hold short one niner');
+  await sheet.getByText('hold short 01/19', { exact: false }).waitFor();
+  expect(await objections(page)).toEqual([]);
+  await tap(words.told.use);
+  await key(page, words.told.using('B K')).waitFor();
+  await page.getByText(noticeWords.undoable.route).waitFor();
+  await key(page, noticeWords.undo).click();
+  await key(page, words.told.key).waitFor();
 });
 
 test('the stopwatch gives ground speed with what a thumb allows, and takes a passing back', async ({

@@ -320,6 +320,13 @@ function crossingFacts(
   };
 }
 
+/** Taxiways and points as said, and runways gone along. */
+const saidNames = ({ items }: AsTold): readonly string[] =>
+  items.flatMap((item) => {
+    if (item.code === 'taxiway' || item.code === 'point') return [item.name];
+    return item.code === 'backtrack' ? [item.runway] : [];
+  });
+
 function callFactsOf(sources: CallSources): CallFacts | null {
   const { field, inputs, stand, using, out, route, crossing, qnhHpa } = sources;
   if (field === null) return null;
@@ -334,7 +341,7 @@ function callFactsOf(sources: CallSources): CallFacts | null {
     field: fieldCalled(field),
     stand: nameOf(stand),
     hold: entry?.name ?? limitName,
-    told: (out?.asTold?.route ?? null) !== null,
+    told: out?.asTold?.route ? saidNames(out.asTold) : null,
     end: using,
     via: legs.filter(({ on }) => on !== 'apron').map(({ name }) => name),
     crossing: crossingFacts(field, route, crossing),

@@ -34,8 +34,8 @@ export interface CallFacts {
   readonly end: Designator | null;
   /** Taxiways in order; runways taxied along by their names. */
   readonly via: readonly string[];
-  /** The route is the controller's, and read back. */
-  readonly told: boolean;
+  /** What the controller said of the route, to be read back; null if nothing was entered. */
+  readonly told: readonly string[] | null;
   /** The next runway to cross or enter, and the taxiway and holding point it is entered from. */
   readonly crossing: {
     readonly runway: string;
@@ -142,7 +142,7 @@ function readbackOf(kind: CallKind, facts: CallFacts): readonly Readback[] {
       return [
         ...(hold === null ? [] : [{ code: 'holding-point', hold } as const]),
         ...ofEnd('runway'),
-        ...(facts.told ? [{ code: 'via', via: facts.via } as const] : []),
+        ...(facts.told === null ? [] : [{ code: 'via', via: facts.told } as const]),
         ...crossed.map(short),
         qnh,
       ];

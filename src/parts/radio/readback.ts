@@ -17,7 +17,7 @@ export function sayReadback(back: Readback): string {
     case 'line-up':
       return `line up or hold, runway ${saidRunway(back.end)}`;
     case 'via':
-      return `via ${back.via.map((name) => (/\d\d/.test(name) ? `runway ${saidRunway(name)}` : saidPoint(name))).join(', ')}`;
+      return `via ${back.via.map((name) => (/\d\d/.test(name) ? `backtrack runway ${saidRunway(name)}` : saidPoint(name))).join(', ')}`;
     case 'qnh':
       return back.hPa === null ? 'QNH as given' : `QNH ${saidEach(String(Math.round(back.hPa)))}`;
     case 'runway':

@@ -56,14 +56,19 @@ export function ToldSheet({ onClose }: { onClose: () => void }): JSX.Element {
       </div>
       <Mended text={text} asTold={asTold} />
       <div class={styles.choices}>
-        <Key moving disabled={text === ''} onPress={() => typeTold(withoutLast(toldDraft()))}>
+        <Key
+          moving
+          className={styles.said}
+          disabled={text === ''}
+          onPress={() => typeTold(withoutLast(toldDraft()))}
+        >
           {words.told.takeBack}
         </Key>
-        <Key look="pick" moving disabled={!asTold?.route} onPress={use}>
+        <Key look="pick" moving className={styles.said} disabled={!asTold?.route} onPress={use}>
           {words.told.use}
         </Key>
         {day.inputs().taxiTold !== null && (
-          <Key moving onPress={drop}>
+          <Key moving className={styles.said} onPress={drop}>
             {words.told.drop}
           </Key>
         )}

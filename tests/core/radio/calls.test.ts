@@ -23,7 +23,7 @@ const FACTS: CallFacts = {
   hold: 'K2',
   end: '28',
   via: ['B', 'K'],
-  told: false,
+  told: null,
   crossing: { runway: '01/19', on: 'B', hold: 'B1', along: false },
   crossed: ['01/19'],
   backtrack: false,
