@@ -341,6 +341,7 @@ export function day(sources: Sources, memo: Memo): Day {
     verdictOf({
       wind: wind(),
       load: load(),
+      noParachute: noParachute(),
       today: today(),
       settled: settled(),
       conditions: { weather: weather(), air: air(), lowSunOn: lowSunOn() },

@@ -4,8 +4,9 @@ import type { Aircraft } from '../aircraft/aircraft';
 import { optionsIn } from '../procedure/condition';
 import { PHASES } from '../procedure/phases';
 import type { Phase, Procedure, StepId } from '../procedure/procedure';
+import { undoneIn } from '../procedure/undone';
 import type { Inputs } from '../sortie/entry';
-import { type Run, tickKey } from '../sortie/run';
+import { type Run, type Ticked, tickKey } from '../sortie/run';
 
 export type NoParachute =
   /** The pilot says so. */
@@ -13,7 +14,9 @@ export type NoParachute =
   /** Its option is not fitted. */
   | 'not-fitted'
   /** A step that asks for its option was marked as not possible. */
-  | 'cannot';
+  | 'cannot'
+  /** It was pulled or dropped since it was packed. */
+  | 'used';
 
 export interface ParachuteQuestion {
   readonly aircraft: Aircraft | null;
@@ -29,6 +32,7 @@ export function noParachuteOf(question: ParachuteQuestion): NoParachute | null {
   const { option } = parachute;
   if (option !== undefined && !isFitted(option, question)) return 'not-fitted';
   if (option !== undefined && isCannot(option, question)) return 'cannot';
+  if (option !== undefined && isUsed(option, question)) return 'used';
   return question.inputs.noParachute ? 'own' : null;
 }
 
@@ -41,19 +45,36 @@ const isFitted = (option: string, { inputs, procedure }: ParachuteQuestion): boo
 /** Only what comes before the roll says what the roll can use. */
 const isBefore = (phase: Phase): boolean => PHASES.indexOf(phase) < PHASES.indexOf('roll');
 
-function isCannot(option: string, { procedure, run }: ParachuteQuestion): boolean {
-  const phases = procedure?.phases.filter(({ phase }) => isBefore(phase)) ?? [];
-  return phases
+/** The steps before the roll that ask for the option. */
+const askedFor = (option: string, { procedure }: ParachuteQuestion): readonly StepId[] =>
+  (procedure?.phases ?? [])
+    .filter(({ phase }) => isBefore(phase))
     .flatMap(({ steps }) => steps)
-    .some(({ id, when }) => when && optionsIn(when).includes(option) && wasCannot(id, run));
+    .filter(({ when }) => when !== undefined && optionsIn(when).includes(option))
+    .map(({ id }) => id);
+
+const isCannot = (option: string, question: ParachuteQuestion): boolean =>
+  askedFor(option, question).some((step) => wasCannot(step, question.run));
+
+/** It is used up until a step that asks for it is done again. */
+function isUsed(option: string, question: ParachuteQuestion): boolean {
+  const { procedure, run } = question;
+  if (procedure === null || run === null) return false;
+  const undone = undoneIn(procedure, run);
+  return askedFor(option, question).some((step) => {
+    const undoneAt = undone.get(step);
+    return undoneAt !== undefined && undoneAt > (lastTick(step, run)?.seq ?? 0);
+  });
 }
 
 /** The last word on a step, in the last pass of its phase that reached it. */
-function wasCannot(step: StepId, run: Run | null): boolean {
-  if (run === null) return false;
+function lastTick(step: StepId, run: Run): Ticked | undefined {
   for (let pass = Math.max(...Object.values(run.passes)); pass > 0; pass -= 1) {
     const ticked = run.ticks.get(tickKey(pass, step));
-    if (ticked !== undefined) return ticked.outcome === 'cannot';
+    if (ticked !== undefined) return ticked;
   }
-  return false;
+  return undefined;
 }
+
+const wasCannot = (step: StepId, run: Run | null): boolean =>
+  run !== null && lastTick(step, run)?.outcome === 'cannot';

@@ -6,6 +6,7 @@ import type { Figure } from '../figure';
 import type { NoLength } from '../runway/needs';
 import type { NoBestReason, Purpose, RankedEnd, Shortfall } from '../runway/question';
 import { cautionsInAWord, type InAWordSources } from './inAWord';
+import type { NoParachute } from './parachute';
 import type { LateParts } from './sources';
 import type { LandingLimit, LandingToday, TakeoffToday, TodayBrief } from './today';
 import type { NoRanking, WindAnswer } from './wind';
@@ -102,6 +103,7 @@ export interface VerdictSources
     Omit<InAWordSources, 'end' | 'purpose'> {
   readonly wind: WindAnswer;
   readonly load: LoadFigures | null;
+  readonly noParachute: NoParachute | null;
 }
 
 export function verdictOf(sources: VerdictSources): Verdict {
@@ -112,6 +114,7 @@ export function verdictOf(sources: VerdictSources): Verdict {
     ...cannotJudge(wind),
     ...(end?.shortfalls ?? []).map(ofShortfall),
     ...(load?.exceeded ?? []).map(ofLoad),
+    ...(sources.noParachute === 'used' ? [bare('parachute-used')] : []),
     ...(today === null ? [] : ofToday(today, purpose)),
     ...cautionsInAWord({ ...sources, end, purpose }),
     ...notBest(end, ranked?.best ?? null),

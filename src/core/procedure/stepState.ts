@@ -22,13 +22,18 @@ export type StepState =
       readonly passed: boolean;
       readonly decided: Decided | null;
     }
-  /** It was done, or not needed, and then facts it depends on moved. */
+  /**
+   * It was done, or not needed, and then facts it depends on moved; none of them if something else
+   * that was done made it untrue.
+   */
   | { readonly kind: 'again'; readonly tick: Decided; readonly moved: readonly FactName[] };
 
 /** What the record says about a step in a pass. */
 export interface Recorded {
   readonly tick: Ticked | undefined;
   readonly decided: Decided | undefined;
+  /** Something done since the tick made it untrue. */
+  readonly isUndone: boolean;
 }
 
 /** The facts a step depends on: those of its condition, and the live numbers it shows. */
@@ -57,7 +62,7 @@ export const order = (phase: Phase): number => PHASES.indexOf(phase);
 export function stateOf(
   step: Step,
   phase: Phase,
-  { tick, decided }: Recorded,
+  { tick, decided, isUndone }: Recorded,
   facts: Facts,
   reached: number,
 ): StepState {
@@ -71,7 +76,9 @@ export function stateOf(
   if (tick.outcome !== 'done' || past) return { kind: tick.outcome, tick };
   const moved = movedSince(tick, factsOf(step), facts);
   // A step that was done and is no longer needed stays done: asking again gains nothing.
-  return moved.length > 0 && needed ? { kind: 'again', tick, moved } : { kind: 'done', tick };
+  return (moved.length > 0 || isUndone) && needed
+    ? { kind: 'again', tick, moved }
+    : { kind: 'done', tick };
 }
 
 function untickedState(

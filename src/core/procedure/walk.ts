@@ -7,8 +7,9 @@ import type { Moment } from '../sortie/entry';
 import { type Run, type Stamp, tickKey } from '../sortie/fold';
 import type { Facts } from './facts';
 import { PHASES } from './phases';
-import type { Phase, Procedure, Step } from './procedure';
+import type { Phase, Procedure, Step, StepId } from './procedure';
 import { order, type Recorded, type StepState, stateOf } from './stepState';
+import { undoneIn } from './undone';
 
 /** A step and how it stands in the present pass. */
 export interface StepRow {
@@ -57,9 +58,20 @@ export interface Walk {
 }
 
 /** What the record says about a step in a pass. */
-export const recordedOf = (run: Run | null, pass: number, step: Step): Recorded => {
+export const recordedOf = (
+  run: Run | null,
+  pass: number,
+  step: Step,
+  undone?: ReadonlyMap<StepId, number>,
+): Recorded => {
   const key = tickKey(pass, step.id);
-  return { tick: run?.ticks.get(key), decided: run?.passed.get(key) };
+  const tick = run?.ticks.get(key);
+  const undoneAt = undone?.get(step.id);
+  return {
+    tick,
+    decided: run?.passed.get(key),
+    isUndone: tick !== undefined && undoneAt !== undefined && undoneAt > tick.seq,
+  };
 };
 
 /** Whether nothing more is to be done with a step. */
@@ -113,13 +125,14 @@ export function walk(
   const happened = momentsOf(run, stamps);
   const reached = furthestPhase(procedure, run, happened);
   const rolledOn = hasRolledOn(run, happened);
+  const undone = undoneIn(procedure, run);
   const phases = PHASES.map((phase): PhaseRows => {
     const pass = run?.passes[phase] ?? 1;
     const steps = procedure.phases.find((part) => part.phase === phase)?.steps ?? [];
     return phaseRows(
       phase,
       steps.map((step) => {
-        const recorded = recordedOf(run, pass, step);
+        const recorded = recordedOf(run, pass, step, undone);
         const isLeftOut = rolledOn && step.tiedTo !== undefined && recorded.tick === undefined;
         const state = isLeftOut ? ROLLED_ON : stateOf(step, phase, recorded, facts, reached);
         return { step, phase, pass, state };

@@ -216,7 +216,7 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
       case 'passed':
         runs
           .get(entry.run)
-          ?.passed.set(tickKey(entry.pass, entry.step), { id, saw: entry.saw, at });
+          ?.passed.set(tickKey(entry.pass, entry.step), { id, seq: entry.seq, saw: entry.saw, at });
         break;
       case 'done':
       case 'held':
@@ -225,6 +225,7 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
         if (ticked === undefined) break;
         ticked.ticks.set(tickKey(entry.pass, entry.step), {
           id,
+          seq: entry.seq,
           outcome: entry.kind,
           saw: entry.saw,
           why: entry.why ?? null,
@@ -232,6 +233,8 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
         });
         ticked.last = { id, step: entry.step, at };
         ticked.interruptedAt = null;
+        if (ticked.list !== null && entry.kind === 'done')
+          run?.doneInLists.push({ list: ticked.list, step: entry.step, seq: entry.seq });
         break;
       }
       case 'stamp':

@@ -8,6 +8,8 @@ import type { Entry, Hash, Id, ListId, StepOutcome } from './entry';
 /** When something was decided about a step, and under which facts. */
 export interface Decided {
   readonly id: Id;
+  /** The entry's number. */
+  readonly seq: number;
   readonly saw: FactValues;
   readonly at: Entry['at'];
 }
@@ -16,6 +18,13 @@ export interface Decided {
 export interface Ticked extends Decided {
   readonly outcome: StepOutcome;
   readonly why: string | null;
+}
+
+/** A step of a list that was done, and the entry's number. */
+export interface DoneInList {
+  readonly list: ListId;
+  readonly step: StepId;
+  readonly seq: number;
 }
 
 /** A walk through the steps of a procedure, or of one of its lists. */
@@ -28,6 +37,8 @@ export interface Run {
   readonly passes: Readonly<Record<Phase, number>>;
   /** What happened to each step, by {@link tickKey}. */
   readonly ticks: ReadonlyMap<string, Ticked>;
+  /** What was done in the lists opened from it, in order, the closed ones too. */
+  readonly doneInLists: readonly DoneInList[];
   /** The steps passed because they weren't needed, by {@link tickKey}. */
   readonly passed: ReadonlyMap<string, Decided>;
   /**
@@ -48,7 +59,8 @@ export function tickKey(pass: number, step: StepId): string {
 type Draft<T> = { -readonly [K in keyof T]: T[K] };
 
 /** A run while it is being folded. */
-export interface RunDraft extends Draft<Omit<Run, 'passes' | 'ticks' | 'passed'>> {
+export interface RunDraft extends Draft<Omit<Run, 'passes' | 'ticks' | 'passed' | 'doneInLists'>> {
+  doneInLists: DoneInList[];
   passes: Record<Phase, number>;
   ticks: Map<string, Ticked>;
   passed: Map<string, Decided>;
@@ -68,6 +80,7 @@ export function openedRun(
     passes: Object.fromEntries(PHASES.map((phase) => [phase, 1])) as Record<Phase, number>,
     ticks: new Map(),
     passed: new Map(),
+    doneInLists: [],
     last: null,
     interruptedAt: null,
     openedAt,

@@ -149,7 +149,8 @@ export function Entries({ today }: { today: TodayBrief }): JSX.Element {
  */
 function Parachute() {
   const why = day.noParachute();
-  if (why === 'not-fitted' || why === 'cannot') return <p>{words.noParachute[why]}</p>;
+  if (why === 'not-fitted' || why === 'cannot' || why === 'used')
+    return <p>{words.noParachute[why]}</p>;
   return (
     <Key pressed={why === null} onPress={() => setInputs({ noParachute: why === null })}>
       {words.countOnParachute}

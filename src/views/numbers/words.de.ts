@@ -140,6 +140,7 @@ export const words: Translated<typeof english> = {
   noParachute: {
     'not-fitted': 'Ohne Bremsschirm gerechnet: Laut Ausrüstung unter „Flug“ ist keiner eingebaut.',
     cannot: 'Ohne Bremsschirm gerechnet: Laut einem Schritt ist er nicht verwendbar.',
+    used: 'Mit keinem Bremsschirm gerechnet: Er wurde benutzt und ist nicht wieder gepackt.',
   },
   lookUps: 'Zum Nachschlagen',
   crosswindTable: 'Seitenwind nach Winkel und Windstärke',

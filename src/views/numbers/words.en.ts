@@ -134,6 +134,7 @@ export const words = {
   noParachute: {
     'not-fitted': 'No parachute is counted on: by the equipment in Sortie there is none.',
     cannot: 'No parachute is counted on: a step says that it cannot be used.',
+    used: 'No parachute is counted on: it was used, and is not packed again.',
   },
   lookUps: 'To look up',
   crosswindTable: 'Crosswind by angle and speed',

@@ -66,7 +66,7 @@ const beforeWords = (barrier: Step | Moment) =>
 function whyAgain(walk: Walk, row: StepRow): string {
   if (row.state.kind !== 'again') return '';
   const { tick, moved } = row.state;
-  const why = whyMoved(moved[0]);
+  const why = moved.length === 0 ? words.undone : whyMoved(moved[0]);
   const others = rowsOf(walk).filter(({ state }) => state.kind === 'again').length - 1;
   const said = 'outcome' in tick ? words.again(why) : words.neededNow(why);
   return others > 0 ? words.andOthers(said, others) : said;

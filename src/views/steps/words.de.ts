@@ -39,6 +39,7 @@ export const words: Translated<typeof english> = {
   rung: rungWords,
   fact,
   moved,
+  undone: 'seither benutzt',
   movedOther: 'Werte geändert',
   done: 'Erledigt',
   said: 'Gesagt',

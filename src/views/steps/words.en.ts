@@ -37,6 +37,7 @@ export const words = {
   rung: rungWords,
   fact,
   moved,
+  undone: 'it was used since',
   movedOther: 'the numbers changed',
   done: 'Done',
   said: 'Said',

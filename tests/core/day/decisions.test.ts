@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { noParachuteOf } from '../../../src/core/day/parachute';
 import { isOffStand, standOf } from '../../../src/core/day/route';
+import { rowsOf } from '../../../src/core/day/steps';
 import { dueCallKind } from '../../../src/core/radio/dueCall';
 import type { SortieEvent } from '../../../src/core/sortie/entry';
 import { FRESH_INPUTS } from '../../../src/core/sortie/entry';
@@ -8,8 +9,8 @@ import { foldSortie } from '../../../src/core/sortie/fold';
 import { withWind } from '../../../src/core/sortie/withWind';
 import type { RouteMark } from '../../../src/core/taxi/route';
 import { demoField } from '../documents/demo';
-import { entry, OPEN, RUN, tick, written } from '../sortie/recorder';
-import { documentsAt, flown, moment, sortieAt, stamped } from './moments';
+import { entry, LIST, OPEN, OPEN_LIST, RUN, tick, written } from '../sortie/recorder';
+import { brief, documentsAt, flown, moment, sortieAt, stamped, TABLES } from './moments';
 
 /** A step of the Sleet's procedure that asks for the parachute before the roll. */
 const { aircraft, procedure } = documentsAt('XHAR');
@@ -51,6 +52,66 @@ test('what was said in an earlier pass counts until the step is reached again', 
   };
   expect(counted({}, tick('cannot', step), reopen)).toBe('cannot');
   expect(counted({}, tick('cannot', step), reopen, tick('done', step, { pass: 2 }))).toBeNull();
+});
+
+const CLOSED_LIST: SortieEvent = {
+  kind: 'close',
+  run: LIST,
+  leadsTo: { phase: 'taxi', reopen: ['taxi', 'line-up', 'roll'] },
+};
+
+/** A step of the list for a rejected take-off that builds on the packed parachute. */
+const PULLED =
+  procedure?.lists
+    .find(({ id }) => id === 'rejected-takeoff')
+    ?.steps.find(({ needs }) => needs === CHUTE?.id)?.id ?? '';
+
+/** Packed on the ramp, and pulled when the take-off was rejected. */
+const REJECTED: readonly SortieEvent[] = [
+  tick('done', CHUTE?.id ?? ''),
+  OPEN_LIST,
+  tick('done', PULLED, { run: LIST }),
+  CLOSED_LIST,
+];
+
+test('pulled when a take-off was rejected, it does not count until it is packed again', () => {
+  expect(PULLED).not.toBe('');
+  const [packed, ...rejected] = REJECTED;
+  if (packed === undefined) throw new Error('nothing packed');
+  expect(counted({}, packed)).toBeNull();
+  expect(counted({}, packed, ...rejected)).toBe('used');
+  expect(counted({}, packed, ...rejected, tick('done', CHUTE?.id ?? ''))).toBeNull();
+  // Taken back, it was never pulled.
+  const undone: SortieEvent = { kind: 'undo', target: 'id-4' };
+  expect(counted({}, packed, ...rejected, undone)).toBeNull();
+});
+
+test('dropped after landing, it does not count for another take-off until it is packed again', () => {
+  const dropped = procedure?.phases
+    .find(({ phase }) => phase === 'after')
+    ?.steps.find(({ when }) => JSON.stringify(when ?? null).includes('chute'))?.id;
+  expect(dropped).toBeDefined();
+  const packed = tick('done', CHUTE?.id ?? '');
+  expect(counted({}, packed, tick('done', dropped ?? ''))).toBe('used');
+  expect(counted({}, packed, tick('done', dropped ?? ''), packed)).toBeNull();
+});
+
+test('its step is due again, the last speed to stop from is that without it, and it stops', () => {
+  const after = (...events: readonly SortieEvent[]) => {
+    const { run, stamps } = foldSortie(written(OPEN, ...events));
+    return brief(moment('28010KT', {}, { run, stamps }), documentsAt('XHAR'), TABLES);
+  };
+  const [before, used] = [after(tick('done', CHUTE?.id ?? '')), after(...REJECTED)];
+  const rowIn = ({ steps }: typeof used) =>
+    steps && rowsOf(steps.walk).find(({ step }) => step.id === CHUTE?.id)?.state.kind;
+  expect([rowIn(before), rowIn(used)]).toEqual(['done', 'again']);
+  const stopKt = ({ today }: typeof used) =>
+    today?.takeoff.planned.because === null && today.takeoff.planned.figures.lastStopKt.value;
+  const bare = before.today?.takeoff.planned;
+  expect(stopKt(used)).toBe(bare?.because === null && bare.figures.lastStopBareKt.value);
+  expect(stopKt(used)).toBeLessThan(Number(stopKt(before)));
+  const codes = used.verdict.cautions.map(({ code }) => code);
+  expect(codes).toContain('parachute-used');
 });
 
 test('an aircraft without a parachute has none that could not count', () => {
