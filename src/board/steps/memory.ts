@@ -116,3 +116,12 @@ export function tie(step: StepId, before: StepId | null): void {
   const ties = before === null ? others : { ...others, [tieKey(by.code, step)]: before };
   add({ kind: 'set', inputs: { ties } });
 }
+
+/** Says that the simulation has a step after all, which is asked for again. */
+export function setSimulated(step: StepId): void {
+  const by = procedure.value;
+  if (by === null) return;
+  const key = tieKey(by.code, step);
+  const notSimulated = day.inputs().notSimulated.filter((one) => one !== key);
+  add({ kind: 'set', inputs: { notSimulated } });
+}

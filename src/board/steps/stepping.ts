@@ -20,10 +20,12 @@ import {
   passesAgain,
   putOffBefore,
   rowsOf,
+  type StepId,
   type StepOutcome,
   type StepRow,
   sawOf,
   sortieTimeMs,
+  tieKey,
   togetherWith,
 } from '../../core';
 import { askToKeepStorage } from '../../device/storage';
@@ -58,17 +60,27 @@ function tickEvent(run: Id, row: StepRow, outcome: StepOutcome, why?: string): E
 }
 
 /** Records what was done with a step of the procedure, or of the open list. */
-export function tick(row: StepRow, outcome: StepOutcome, why?: string): void {
+export function tick(row: StepRow, outcome: StepOutcome, why?: string, lasting = false): void {
   const { list } = sortie.value;
   const run = list === null ? openRun() : { id: list.id, events: [] };
   if (run === null) return;
   const event = tickEvent(run.id, row, outcome, why);
   undoable.value = null;
   if (event === null) return;
-  add(...run.events, ...passing(run.id, row), event);
+  const remembered = lasting ? notSimulatedWith(row.step.id) : [];
+  add(...run.events, ...passing(run.id, row), ...remembered, event);
   // From the first tick there is something to lose, so the pilot understands the browser's
   // question.
   void askToKeepStorage();
+}
+
+/** The simulation hasn't got a step: it isn't asked for in the next sorties. */
+function notSimulatedWith(step: StepId): readonly Event[] {
+  const by = procedure.value;
+  // The steps of a list are needed when something is wrong, whatever the simulation has.
+  if (by === null || sortie.value.list !== null) return [];
+  const others = day.inputs().notSimulated;
+  return [{ kind: 'set', inputs: { notSimulated: [...others, tieKey(by.code, step)] } }];
 }
 
 /** What going on to a row, or to the end of the walk, passes over. */

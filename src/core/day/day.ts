@@ -370,10 +370,10 @@ export function day(sources: Sources, memo: Memo): Day {
       }),
     sameData,
   );
-  const ties = group((all) => all.ties);
+  const habits = group(({ ties, notSimulated }) => ({ ties, notSimulated }));
   const steps = memo(() => {
     const { run, list, stamps } = sortie();
-    return stepsStage(procedure(), ties(), run, list, stamps, facts());
+    return stepsStage(procedure(), habits(), run, list, stamps, facts());
   });
   const times = memo(() => {
     const { run, stamps } = sortie();

@@ -5,7 +5,7 @@ import { optionsIn } from '../procedure/condition';
 import { PHASES } from '../procedure/phases';
 import type { Phase, Procedure, StepId } from '../procedure/procedure';
 import { undoneIn } from '../procedure/undone';
-import type { Inputs } from '../sortie/entry';
+import { type Inputs, tieKey } from '../sortie/entry';
 import { type Run, type Ticked, tickKey } from '../sortie/run';
 
 export type NoParachute =
@@ -22,7 +22,7 @@ export interface ParachuteQuestion {
   readonly aircraft: Aircraft | null;
   readonly procedure: Procedure | null;
   readonly run: Run | null;
-  readonly inputs: Pick<Inputs, 'options' | 'noParachute'>;
+  readonly inputs: Pick<Inputs, 'options' | 'noParachute' | 'notSimulated'>;
 }
 
 /** Why it is not counted on; null if it is, and for an aircraft without one. */
@@ -54,7 +54,15 @@ const askedFor = (option: string, { procedure }: ParachuteQuestion): readonly St
     .map(({ id }) => id);
 
 const isCannot = (option: string, question: ParachuteQuestion): boolean =>
-  askedFor(option, question).some((step) => wasCannot(step, question.run));
+  askedFor(option, question).some(
+    (step) => wasCannot(step, question.run) || isNotSimulated(step, question),
+  );
+
+/** Said in an earlier sortie, and not done in this one after all. */
+const isNotSimulated = (step: StepId, { procedure, run, inputs }: ParachuteQuestion): boolean =>
+  procedure !== null &&
+  inputs.notSimulated.includes(tieKey(procedure.code, step)) &&
+  (run === null || lastTick(step, run)?.outcome !== 'done');
 
 /** It is used up until a step that asks for it is done again. */
 function isUsed(option: string, question: ParachuteQuestion): boolean {

@@ -1,11 +1,11 @@
 /** Last stage: where the pilot is in the steps, given the facts of the moment. */
 
 import type { Facts } from '../procedure/facts';
-import type { AbnormalList, Procedure } from '../procedure/procedure';
+import type { AbnormalList, Procedure, StepId } from '../procedure/procedure';
 import { tied } from '../procedure/tied';
 import { type StepRow, type Walk, walk } from '../procedure/walk';
 import { notThere, walkList } from '../procedure/walkList';
-import type { Inputs } from '../sortie/entry';
+import { type Inputs, tieKey } from '../sortie/entry';
 import type { Run, Stamp } from '../sortie/fold';
 
 export interface StepsBrief {
@@ -25,7 +25,7 @@ export interface StepsBrief {
 /** Where the pilot is in the procedure; null without one. */
 export function stepsStage(
   given: Procedure | null,
-  ties: Inputs['ties'],
+  { ties, notSimulated }: Pick<Inputs, 'ties' | 'notSimulated'>,
   run: Run | null,
   list: Run | null,
   stamps: readonly Stamp[],
@@ -33,9 +33,21 @@ export function stepsStage(
 ): StepsBrief | null {
   if (given === null) return null;
   const procedure = tied(given, ties);
-  const flown = walk(procedure, run, stamps, facts);
+  const flown = walk(procedure, run, stamps, facts, notSimulatedIn(procedure, notSimulated));
   const opened = procedure.lists.find(({ id }) => id === list?.list);
   return { procedure, facts, walk: flown, abnormal: openList(opened, list, facts, flown) };
+}
+
+/** Steps of the procedure that the simulation hasn't; none can be left out that others wait for. */
+function notSimulatedIn(
+  { code, phases }: Procedure,
+  keys: Inputs['notSimulated'],
+): ReadonlySet<StepId> {
+  const steps = phases.flatMap((part) => part.steps);
+  const left = steps.filter(
+    ({ id, kind }) => kind !== 'barrier' && keys.includes(tieKey(code, id)),
+  );
+  return new Set(left.map(({ id }) => id));
 }
 
 function openList(

@@ -21,6 +21,8 @@ export type StepState =
       readonly facts: readonly FactName[];
       readonly passed: boolean;
       readonly decided: Decided | null;
+      /** The simulation hasn't got it, the pilot said in this sortie or one before. */
+      readonly notSimulated?: true;
     }
   /**
    * It was done, or not needed, and then facts it depends on moved; none of them if something else

@@ -103,6 +103,14 @@ function momentsOf(run: Run | null, stamps: readonly Stamp[]): ReadonlySet<Momen
   return new Set(stamps.filter((stamp) => stamp.pass === pass).map((stamp) => stamp.what));
 }
 
+const NOT_SIMULATED: StepState = {
+  kind: 'not-needed',
+  facts: [],
+  passed: false,
+  decided: null,
+  notSimulated: true,
+};
+
 const ROLLED_ON: StepState = { kind: 'not-needed', facts: [], passed: true, decided: null };
 
 /** Whether this take-off began rolling, as in a touch-and-go: no brakes were released for it. */
@@ -121,6 +129,8 @@ export function walk(
   run: Run | null,
   stamps: readonly Stamp[],
   facts: Facts,
+  /** Steps that the simulation hasn't. */
+  notSimulated: ReadonlySet<StepId> = new Set(),
 ): Walk {
   const happened = momentsOf(run, stamps);
   const reached = furthestPhase(procedure, run, happened);
@@ -133,6 +143,8 @@ export function walk(
       phase,
       steps.map((step) => {
         const recorded = recordedOf(run, pass, step, undone);
+        if (recorded.tick === undefined && notSimulated.has(step.id))
+          return { step, phase, pass, state: NOT_SIMULATED };
         const isLeftOut = rolledOn && step.tiedTo !== undefined && recorded.tick === undefined;
         const state = isLeftOut ? ROLLED_ON : stateOf(step, phase, recorded, facts, reached);
         return { step, phase, pass, state };

@@ -101,6 +101,7 @@ const inputs = v.partial(
     ownCalls: texts,
     supersonic: v.boolean(),
     options: v.record(text, v.boolean()),
+    notSimulated: names,
     ties: texts,
   }),
 );

@@ -94,11 +94,13 @@ export interface Inputs {
   readonly supersonic: boolean;
   /** Options fitted or not, where that differs from the procedure's default, by id. */
   readonly options: Readonly<Record<string, boolean>>;
+  /** Steps that the simulation hasn't, by {@link tieKey}: not asked for in the next sorties either. */
+  readonly notSimulated: readonly string[];
   /** Steps the pilot does earlier, by {@link tieKey}: the step each of them precedes. */
   readonly ties: Readonly<Record<string, StepId>>;
 }
 
-/** The key for a step done earlier: steps of two procedures may share an id. */
+/** The key for a step of a procedure: steps of two procedures may share an id. */
 export const tieKey = (procedureCode: string, step: StepId): string => `${procedureCode}/${step}`;
 
 /** What a sortie begins with. */
@@ -135,6 +137,7 @@ export const FRESH_INPUTS: Inputs = {
   ownCalls: {},
   supersonic: false,
   options: {},
+  notSimulated: [],
   ties: {},
 };
 

@@ -12,7 +12,8 @@ import { words } from './words';
 
 interface CannotProps {
   readonly item: string;
-  readonly onReason: (why: string) => void;
+  /** `lasting`: the simulation hasn't got it, which is remembered. */
+  readonly onReason: (why: string, lasting?: boolean) => void;
   readonly onClose: () => void;
 }
 
@@ -29,6 +30,12 @@ export function CannotDo({ item, onReason, onClose }: CannotProps): JSX.Element 
     >
       <p class={styles.question}>{words.whyCannot}</p>
       <div class={styles.reasons}>
+        <Key
+          moving
+          onPress={() => onReason(withinSentence(words.notSimulated, pageLanguage()), true)}
+        >
+          {words.notSimulated}
+        </Key>
         {words.reasons.map((reason) => (
           <Key key={reason} moving onPress={() => onReason(withinSentence(reason, pageLanguage()))}>
             {reason}

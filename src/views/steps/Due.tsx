@@ -98,9 +98,9 @@ export function Due({ walk, main, inList }: DueProps): JSX.Element {
         <CannotDo
           item={item}
           onClose={() => setAsking(false)}
-          onReason={(why) => {
+          onReason={(why, lasting) => {
             setAsking(false);
-            tick(row, 'cannot', why);
+            tick(row, 'cannot', why, lasting);
           }}
         />
       )}

@@ -6,7 +6,7 @@ import { day } from '../../board/board';
 import { chosenProcedure, procedure } from '../../board/documents/inUse';
 import { stepsLang } from '../../board/language';
 import { openSheet } from '../../board/places';
-import { tie } from '../../board/steps/memory';
+import { setSimulated, tie } from '../../board/steps/memory';
 import { resumeFrom, tick } from '../../board/steps/stepping';
 import {
   mayDoNow,
@@ -108,6 +108,9 @@ function WriteOwn({ onClose }: { onClose: () => void }) {
 const isTied = ({ step }: StepRow) =>
   procedure.value !== null && tiesOf(procedure.value, day.inputs().ties).has(step.id);
 
+const isNotSimulated = ({ state }: StepRow) =>
+  state.kind === 'not-needed' && state.notSimulated === true;
+
 function Row({ row, onClose }: { row: StepRow; onClose: () => void }) {
   const { kind } = row.state;
   return (
@@ -124,6 +127,9 @@ function Row({ row, onClose }: { row: StepRow; onClose: () => void }) {
           </span>
         )}
       </span>
+      {isNotSimulated(row) && (
+        <Key onPress={() => setSimulated(row.step.id)}>{words.simulated}</Key>
+      )}
       {isTied(row) && <Key onPress={() => tie(row.step.id, null)}>{words.putBack}</Key>}
       {mayDoNow(row) && <Key onPress={() => tick(row, 'done')}>{words.doneNow}</Key>}
       {mayGoOnFrom(row) && (

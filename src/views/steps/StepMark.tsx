@@ -47,7 +47,8 @@ export const stateLang = ({ state: { kind } }: StepRow): string | undefined =>
   kind === 'held' || kind === 'cannot' || kind === 'not-needed' ? undefined : stepsLang();
 
 /** Why a step is not needed, and when that was decided. */
-function notNeededWords({ facts, passed, decided }: NotNeeded): string {
+function notNeededWords({ facts, passed, decided, notSimulated }: NotNeeded): string {
+  if (notSimulated) return words.notNeeded(words.notSimulatedState);
   if (decided === null) {
     const now = facts.map((name) => factWords(name, day.steps()?.facts[name] ?? null, true));
     return passed ? words.notNeededThen : words.notNeeded(now.join(', '));

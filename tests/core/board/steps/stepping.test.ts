@@ -51,6 +51,14 @@ function done(phases: readonly Phase[], but = ''): void {
   pass(1000);
 }
 
+/** No wind is known here: before the runway that is gone on with first. */
+function goOutside(): void {
+  const main = offered.value?.main;
+  if (main?.what !== 'go-outside') throw new Error('nothing is outside limits');
+  stepping.doIt(main);
+  pass(1000);
+}
+
 /** Everything is done up to brake release. */
 const toTheRunway = () => done(['ramp', 'taxi', 'line-up']);
 
@@ -87,6 +95,7 @@ test('what is held back waits, and comes again before the runway, which it bars'
   expect(main?.what === 'tick' && main.barrier).toMatchObject({ id: 'before-runway' });
   expect(offered.value?.putOff).toBeNull();
   tickNext();
+  goOutside();
   expect(due()).toBe('before-runway');
 });
 
@@ -118,6 +127,7 @@ test('ticked on, a jump is no longer offered to be taken back', () => {
 
 test('releasing the brakes ticks what is tied to it, and Back takes both back together', () => {
   toTheRunway();
+  goOutside();
   pass(1000);
   if (offered.value !== null) stepping.doIt(offered.value.main);
   expect(sortie.value.stamps.map(({ what }) => what)).toEqual(['brakes released']);
@@ -221,4 +231,45 @@ test('the end seals, and begins the next sortie with the same field, its clock r
   expect(sortie.value.id).toBe(before);
   expect(sortie.value).toMatchObject({ endedAt: null, seals: [] });
   expect(day.inputs().chosen).toEqual({ end: '20', purpose: 'landing' });
+});
+
+test('a step the simulation has not got is not asked for in the next sortie, until it is asked again', async () => {
+  const { setSimulated } = await import('../../../../src/board/steps/memory');
+  const [first = '', second = ''] = idsOf(begin(), 'ramp');
+  stepping.tick(row(first), 'cannot', 'not simulated', true);
+  pass(1000);
+  expect([due(), ...states(first)]).toEqual([second, 'cannot']);
+  stepping.endSortie();
+  expect([due(), ...states(first)]).toEqual([second, 'not-needed']);
+  expect(row(first).state).toMatchObject({ notSimulated: true });
+  setSimulated(first);
+  expect([due(), ...states(first)]).toEqual([first, 'open']);
+});
+
+test('taking it back forgets it too, and another reason is not remembered', () => {
+  const [first = ''] = idsOf(begin(), 'ramp');
+  stepping.tick(row(first), 'cannot', 'not simulated', true);
+  stepping.goBack();
+  expect([due(), ...day.inputs().notSimulated]).toEqual([first]);
+  pass(1000);
+  stepping.tick(row(first), 'cannot', 'does not work');
+  pass(1000);
+  stepping.endSortie();
+  expect(due()).toBe(first);
+});
+
+test('outside limits, going on is told by the record and releases the brakes only then', () => {
+  toTheRunway();
+  add(
+    { kind: 'set', inputs: { chosen: { end: '02', purpose: 'take-off' } } },
+    { kind: 'wind', text: '11030KT', north: 'true' },
+  );
+  expect(due()).toBe('go-outside');
+  goOutside();
+  expect(due()).toBe('stamp');
+  const { accepted } = sortie.value;
+  expect(accepted.map(({ code }) => code)).toContain('crosswind');
+  expect(accepted).toContainEqual(
+    expect.objectContaining({ code: 'crosswind', limit: 24, end: '02', purpose: 'take-off' }),
+  );
 });
