@@ -3,7 +3,7 @@
 import { computed, signal } from '@preact/signals';
 import { boardOf } from './boardOf';
 import { parts } from './dayParts';
-import { aircraft, field, procedure } from './documents/inUse';
+import { aircraft, field, fieldCode, procedure } from './documents/inUse';
 import { wallMs } from './flight/time';
 import { sortie, sortieMinute } from './record/sortie';
 
@@ -20,6 +20,7 @@ export const turned = signal(false);
 export const { day, typed } = boardOf({
   sortie,
   documents: { field, aircraft, procedure },
+  fieldCode,
   minuteMs: sortieMinute,
   secondMs: wallMs,
   parts,

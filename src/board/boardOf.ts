@@ -5,9 +5,11 @@ import {
   type Day,
   type Documents,
   day,
+  type Hash,
   northOf,
   type Part,
   type Parts,
+  readEnteredWind,
   type Sortie,
   withWind,
 } from '../core';
@@ -19,6 +21,8 @@ type Signals<T> = { readonly [Name in keyof T]: ReadonlySignal<T[Name]> };
 export interface BoardSources {
   readonly sortie: ReadonlySignal<Sortie>;
   readonly documents: Signals<Documents>;
+  /** The code of any field, by its hash; null until it is loaded. */
+  readonly fieldCode: (field: Hash) => string | null;
   /**
    * The sortie's own time at its last whole minute, and the device's clock at its last second, ms.
    */
@@ -33,14 +37,18 @@ export interface BoardSources {
 
 export interface Board {
   readonly day: Day;
-  /** The day with the typed wind in use; while nothing is typed, the day as it is. */
-  readonly typed: Pick<Day, 'read' | 'wind'>;
+  /**
+   * The day with the typed wind in use; while nothing is typed, the day as it is. `read` is what is
+   * typed, even where it is a forecast and another wind stays in use.
+   */
+  readonly typed: Pick<Day, 'read' | 'wind' | 'windIsForecast' | 'expects'>;
 }
 
 /** Makes a board. */
 export function boardOf({
   sortie,
   documents,
+  fieldCode,
   parts,
   draft,
   turned,
@@ -53,6 +61,7 @@ export function boardOf({
       aircraft: () => documents.aircraft.value,
       procedure: () => documents.procedure.value,
     },
+    fieldCode,
     minuteMs: () => times.minuteMs.value,
     secondMs: () => times.secondMs.value,
     parts: {
@@ -64,18 +73,21 @@ export function boardOf({
     },
   };
   const now = day(sources, memo);
-  const withDraft = computed(() => {
+  const typedText = computed(() => {
     const [text, { typedNorth }] = [draft.value, sortie.value.inputs];
-    const north = northOf(text, documents.field.value, typedNorth, turned.value);
-    return withWind(sortie.value, { text, north });
+    return { text, north: northOf(text, documents.field.value, typedNorth, turned.value) };
   });
+  const withDraft = computed(() => withWind(sortie.value, typedText.value));
+  const readDraft = computed(() => readEnteredWind(typedText.value));
   const typed = day({ ...sources, sortie: () => withDraft.value }, memo);
   const isTyped = computed(() => draft.value.trim() !== '');
   return {
     day: now,
     typed: {
-      read: () => (isTyped.value ? typed : now).read(),
+      read: () => (isTyped.value ? readDraft.value : now.read()),
       wind: () => (isTyped.value ? typed : now).wind(),
+      windIsForecast: () => (isTyped.value ? typed : now).windIsForecast(),
+      expects: () => (isTyped.value ? typed : now).expects(),
     },
   };
 }

@@ -55,7 +55,10 @@ export const otherReports = computed((): readonly OfferedReport[] => {
  */
 const MOST_TOGETHER = 6;
 
-/** Of several reports, takes the newest for the field; the others are offered. */
+/**
+ * Of several reports, takes the newest for the field, with the newest forecast pasted with it; the
+ * other reports are offered.
+ */
 function newestOf(reading: Parts['reports'], text: string): string {
   const { reports } = reading.readTokens(text);
   const { field } = day.settled();
@@ -63,17 +66,39 @@ function newestOf(reading: Parts['reports'], text: string): string {
   const newest =
     reading.newestFor(reports, field?.code ?? null, near) ?? reading.newestFor(reports, null, near);
   const chosen = newest === null ? undefined : reports[newest];
-  if (reports.length < 2 || chosen === undefined) return text;
+  const expected = newestForecast(reading, reports, chosen?.station ?? field?.code ?? null, near);
+  if (reports.length < 2 || (chosen ?? expected) === undefined) return text;
   const textOf = ({ spans }: WindReport) =>
     text.slice(spans[0]?.at[0] ?? 0, spans.at(-1)?.at[1] ?? 0).trim();
+  const taken = [chosen, expected]
+    .filter((one) => one !== undefined)
+    .map(textOf)
+    .join('\n');
   const others = reports.filter((one) => one !== chosen && one.kind === 'report');
-  const byText = new Map<string, OfferedReport>();
-  for (const one of [chosen, ...others]) {
+  const byText = new Map([[taken, { station: chosen?.station ?? null, text: taken }]]);
+  for (const one of others) {
     if (byText.size === MOST_TOGETHER) break;
     byText.set(textOf(one), { station: one.station, text: textOf(one) });
   }
   together.value = [...byText.values()];
-  return textOf(chosen);
+  return taken;
+}
+
+/** The forecast issued last, of this station before any other; undefined without one. */
+function newestForecast(
+  { issuedAt }: Parts['reports'],
+  reports: readonly WindReport[],
+  station: string | null,
+  near: Date,
+): WindReport | undefined {
+  const all = reports.filter(({ kind }) => kind === 'forecast');
+  const own = all.filter((one) => one.station === station);
+  const issuedMs = ({ issued }: WindReport) =>
+    issued === null ? Number.NEGATIVE_INFINITY : issuedAt(issued, near).getTime();
+  return (own.length > 0 ? own : all).reduce<WindReport | undefined>(
+    (newest, one) => (newest === undefined || issuedMs(one) >= issuedMs(newest) ? one : newest),
+    undefined,
+  );
 }
 
 /** Once the reader is loaded, lets a report be chosen from a text. */

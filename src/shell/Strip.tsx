@@ -31,7 +31,7 @@ export function Strip(): JSX.Element {
         {using ?? words.strip.none}
       </Cell>
       <Cell
-        label={entered === null ? words.strip.wind : <WindAge age={ageText(ageMs(entered))} />}
+        label={windLabel(entered)}
         opens={words.strip.open.wind}
         className={styles.wind}
         onPress={openTyping}
@@ -127,6 +127,13 @@ function Cell({ label, opens, className = '', onPress, children }: CellProps) {
       <span class={styles.value}>{children}</span>
     </button>
   );
+}
+
+/** What is forecast has no age that matters: it counts by its own time. */
+function windLabel(entered: EnteredWind | null): ComponentChildren {
+  if (entered === null) return words.strip.wind;
+  if (day.windIsForecast()) return words.strip.windForecast;
+  return <WindAge age={ageText(ageMs(entered))} />;
 }
 
 /**

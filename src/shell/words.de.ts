@@ -18,6 +18,7 @@ export const words: Translated<typeof english> = {
     on: 'auf',
     none: 'keine',
     wind: 'Wind',
+    windForecast: 'Wind, Vorhersage',
     windAge: (age) => `Wind, ${age}`,
     noWind: 'noch keiner',
     field: 'Platz',

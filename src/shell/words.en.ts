@@ -17,6 +17,7 @@ export const words = {
     on: 'on',
     none: 'none',
     wind: 'Wind',
+    windForecast: 'Wind, forecast',
     windAge: (age: string) => `Wind, ${age}`,
     noWind: 'none yet',
     field: 'Field',

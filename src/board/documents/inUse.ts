@@ -14,6 +14,10 @@ export const answerStands = signal(false);
 /** The field; null if not chosen, or not loaded. */
 export const field = computed(() => documentOf<Field>(record, sortie.value.inputs.field));
 
+/** The code of any field; null until it is loaded, which the first call starts. */
+export const fieldCode = (hash: Hash): string | null =>
+  documentOf<Field>(record, hash)?.code ?? null;
+
 /**
  * The aircraft, likewise. Without a field nothing needs one, and the pilot may yet take another.
  */

@@ -1,7 +1,15 @@
 /** Typing a wind: stored as it is typed, in use once it is set. */
 
-import { batch, signal } from '@preact/signals';
-import { type Entry, type Event, type Id, type North, otherNorth, plainly } from '../../core';
+import { batch, computed, signal } from '@preact/signals';
+import {
+  type EnteredWind,
+  type Entry,
+  type Event,
+  type Id,
+  type North,
+  otherNorth,
+  plainly,
+} from '../../core';
 import { draftKeeper } from '../../record/drafts';
 import { day, draft, turned, typed } from '../board';
 import { typing } from '../places';
@@ -48,10 +56,15 @@ export function typeWind(text: string): void {
 /** Makes the typed wind the wind in use. What can't be used stays typed, to be corrected. */
 export const setWind = (): boolean => setTyped() !== null;
 
+/** Whether what is typed gives a wind, or is a forecast that can be judged. */
+export const isUsable = computed(() =>
+  typed.read().report?.kind === 'forecast' ? typed.expects() === true : typed.wind().wind !== null,
+);
+
 /** Sets the typed wind, and returns its entry; null if it can't be used. */
 function setTyped(): Entry | null {
   const text = draft.value.trim();
-  if (text === '' || typed.wind().wind === null) return null;
+  if (text === '' || !isUsable.value) return null;
   const entry = batch(() => {
     const [set] = add({ kind: 'wind', text, north: typedNorth() });
     draft.value = '';
@@ -104,8 +117,11 @@ let unchosen: {
 export function chooseTextsWith(choose: (text: string) => string): void {
   chooseFrom = choose;
   const before = unchosen;
-  if (before === null || choose(before.text) === before.text) return;
-  const [wasCut, isInUse] = [cut.value, before.wind === (day.enteredWind()?.id ?? null)];
+  if (before === null) return;
+  // A forecast could not be set before anything could read it.
+  const waits = before.wind === null;
+  if (!waits && choose(before.text) === before.text) return;
+  const [wasCut, isInUse] = [cut.value, waits || before.wind === day.enteredWind()?.id];
   if (!isInUse) return;
   batch(() => {
     if (before.wind !== null) add({ kind: 'undo', target: before.wind });
@@ -142,6 +158,12 @@ function beginningOf(text: string, most: number): string {
   const reports = Math.max(within.lastIndexOf('=') + 1, within.lastIndexOf('\n'));
   const end = reports > 0 ? reports : within.lastIndexOf(' ');
   return end > 0 ? within.slice(0, end) : within;
+}
+
+/** Takes over a wind of another field. It is as old as it was. */
+export function takeOver({ id, text, north }: EnteredWind): void {
+  const entries = add({ kind: 'wind', text, north, takenFrom: id });
+  undoable.value = { what: 'wind', entries };
 }
 
 /** Closes the keypad; a usable wind is set. */

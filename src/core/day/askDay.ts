@@ -69,7 +69,12 @@ export async function askDay(question: DayQuestion): Promise<AskedDay> {
 /** A sortie with nothing done yet and a wind in use. */
 function sortieWith(inputs: Inputs, wind: WindText | null, at: Date): Sortie {
   const ms = at.getTime();
-  const entered = wind && { ...wind, id: 'asked', at: { wallMs: ms, sortieMs: ms } };
+  const entered = wind && {
+    ...wind,
+    id: 'asked',
+    field: inputs.field,
+    at: { wallMs: ms, sortieMs: ms },
+  };
   return { ...NO_SORTIE, inputs, winds: entered === null ? [] : [entered] };
 }
 
@@ -87,6 +92,7 @@ export function settledSources(
       aircraft: () => documents.aircraft,
       procedure: () => documents.procedure ?? null,
     },
+    fieldCode: () => null,
     minuteMs: () => at.getTime(),
     secondMs: () => at.getTime(),
     parts: {

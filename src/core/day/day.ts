@@ -18,6 +18,7 @@ import type { EnteredWind } from '../sortie/fold';
 import type { Wind } from '../weather/report';
 import { type Report, statesWeather } from '../weather/whole/report';
 import { type Conditions, isControlled, variationFigure } from './conditions';
+import type { ExpectedBrief } from './expected';
 import type { Ladder } from './ladder';
 import { bookRuns, type LengthsNeeded, taxiDistance } from './lengths';
 import type { Memo } from './memo';
@@ -40,18 +41,32 @@ import { type TaxiBrief, taxiStage } from './taxi';
 import type { DayGiven, TodayBrief } from './today';
 import { type Verdict, verdictOf } from './verdict';
 import { answerWind, type ReadWind, readEnteredWind, type WindAnswer } from './wind';
+import { windsHere } from './winds';
 
 /** Everything worked out about a day. */
 export interface DayBrief extends Standing, OnTheGround {
   readonly inputs: Inputs;
   readonly purpose: Purpose;
-  /** The wind in use, as it was entered last; null before the first. */
+  /** The wind in use, as it was entered last at this field; null before the first. */
   readonly enteredWind: EnteredWind | null;
+  /** All winds, reports and forecasts that count at this field, oldest first. */
+  readonly windsHere: readonly EnteredWind[];
+  /** The last wind of another field, which doesn't count, while there is none of this one. */
+  readonly windElsewhere: EnteredWind | null;
+  /** The wind in use is what a forecast gives for now, because no other was entered. */
+  readonly windIsForecast: boolean;
+  /**
+   * What was entered last is a forecast that can be used, or one that takes another's place; null
+   * until the code has loaded.
+   */
+  readonly expects: boolean | null;
   readonly enteredText: WindText | null;
   readonly read: ReadWind;
 
   /** The last report entered, read whole; null without one, and until the reader has loaded. */
   readonly report: Report | null;
+  /** The text it stands in, with whatever else was pasted. */
+  readonly reportText: string | null;
   /** Whether a wind was entered after it, which replaced its wind and nothing else. */
   readonly windIsNewer: boolean;
   readonly weather: Conditions['weather'];
@@ -73,6 +88,8 @@ export interface DayBrief extends Standing, OnTheGround {
   readonly wind: WindAnswer;
   /** Where the winds entered so far lead; null until the code has loaded. */
   readonly outlook: OutlookBrief | null;
+  /** What is forecast, judged for that runway; null until the code has loaded. */
+  readonly expected: ExpectedBrief | null;
 
   /** The document's plain figures; null without an aircraft. */
   readonly numbers: NumbersBrief | null;
@@ -111,7 +128,10 @@ export function day(sources: Sources, memo: Memo): Day {
   const taxiClosed = group((all) => all.taxiClosed);
   const limits = memo(() => windLimits(aircraft(), inputs()), sameData);
   const purpose = memo(() => purposeOf(inputs(), sortie().stamps));
-  const enteredWind = memo(() => sortie().winds.at(-1) ?? null);
+  const winds = memo(() => windsHere(sortie(), field()?.code ?? null, sources.fieldCode), sameData);
+  const placedWind = memo(() => winds().inUse);
+  const enteredWind = memo(() => placedWind()?.entered ?? null);
+  const windIsForecast = memo(() => placedWind()?.isForecast === true);
   const enteredText = memo((): WindText | null => {
     const entered = enteredWind();
     return entered === null ? null : { text: entered.text, north: entered.north };
@@ -123,26 +143,17 @@ export function day(sources: Sources, memo: Memo): Day {
     const whole = reports()?.readReport(text) ?? null;
     return whole !== null && statesWeather(whole) ? whole : null;
   };
-  const earlierTexts = memo(
-    () =>
-      sortie()
-        .winds.slice(0, -1)
-        .map(({ text }) => text),
-    sameData,
-  );
   const windsBefore = memo(() => sortie().windsBefore, sameData);
-  // A report from before the field was chosen counts only if it is the field's own.
-  const earlierPlace = memo(() =>
-    earlierTexts().findLastIndex((one, place) => {
-      const whole = weatherIn(one);
-      const isHere = place >= windsBefore().field || whole?.station === field()?.code;
-      return whole !== null && isHere;
-    }),
-  );
-  const earlierReport = memo(() => weatherIn(earlierTexts()[earlierPlace()] ?? ''));
-  const enteredReport = memo(() => weatherIn(enteredText()?.text ?? ''));
-  const report = memo(() => enteredReport() ?? earlierReport());
-  const windIsNewer = memo(() => report() !== null && enteredReport() === null);
+  const placedReport = memo(() => {
+    const placed = winds().all.findLast(({ entered }) => weatherIn(entered.text) !== null);
+    const whole = weatherIn(placed?.entered.text ?? '');
+    return placed === undefined || whole === null ? null : { ...placed, report: whole };
+  });
+  const report = memo(() => placedReport()?.report ?? null);
+  const windIsNewer = memo(() => {
+    const [of, last] = [placedReport(), placedWind()];
+    return of !== null && last !== null && last.place !== of.place;
+  });
   const weather = memo(() => {
     const [code, whole] = [reports(), report()];
     if (code === null || whole === null) return null;
@@ -180,7 +191,7 @@ export function day(sources: Sources, memo: Memo): Day {
   });
   const typedBefore = memo(() => {
     const { ownQnhHpa, ownTemperatureC } = windsBefore();
-    const place = enteredReport() === null ? earlierPlace() : sortie().winds.length - 1;
+    const place = placedReport()?.place ?? -1;
     return [
       ...(place >= ownQnhHpa ? (['qnh'] as const) : []),
       ...(place >= ownTemperatureC ? (['temperature'] as const) : []),
@@ -278,11 +289,28 @@ export function day(sources: Sources, memo: Memo): Day {
   );
 
   // Wind: judged anew only if the text says another one.
+  const forecasts = memo(
+    () => reports()?.forecastsHere(winds().all, placedReport(), field()?.code ?? null) ?? [],
+    sameData,
+  );
+  const expects = memo(() => {
+    const last = winds().all.at(-1);
+    const code = reports();
+    if (last?.isForecast !== true) return false;
+    if (code === null) return null;
+    const { text, at: entered } = last.entered;
+    return code
+      .forecastsIn(text, entered.sortieMs)
+      .some(({ state, parts }) => state !== 'given' || parts.length > 0);
+  });
+  const forecastInUse = memo(() =>
+    windIsForecast() ? (reports()?.windForecast(forecasts(), at()) ?? null) : null,
+  );
   const said = memo(
-    (): { readonly wind: Wind | null; readonly north: ReadWind['north'] } => ({
-      wind: read().report?.wind ?? null,
-      north: read().north,
-    }),
+    (): { readonly wind: Wind | null; readonly north: ReadWind['north'] } =>
+      windIsForecast()
+        ? { wind: forecastInUse()?.wind ?? null, north: 'true' }
+        : { wind: read().report?.wind ?? null, north: read().north },
     sameData,
   );
   const wind = memo(() => {
@@ -290,12 +318,24 @@ export function day(sources: Sources, memo: Memo): Day {
     return answerWind(settled(), blowing, north, purpose(), chosen(), at());
   });
   const outlook = memo(() => {
-    const winds = sortie().winds.map(({ text, north, at: { sortieMs } }) => ({
-      text,
-      north,
-      timeMs: sortieMs,
-    }));
-    return reports()?.outlookStage(winds, settled(), purpose(), at()) ?? null;
+    const blown = winds()
+      .all.filter(({ isForecast }) => !isForecast)
+      .map(({ entered: { text, north, at } }) => ({ text, north, timeMs: at.sortieMs }));
+    return reports()?.outlookStage(blown, settled(), purpose(), at()) ?? null;
+  });
+  const expected = memo(() => {
+    const end = wind().inUse ?? wind().ranked?.best ?? null;
+    const code = reports();
+    return code === null
+      ? null
+      : code.expectedStage(
+          forecasts(),
+          settled(),
+          purpose(),
+          end?.designator ?? wind().using,
+          at(),
+          forecastInUse(),
+        );
   });
 
   // Numbers.
@@ -333,7 +373,8 @@ export function day(sources: Sources, memo: Memo): Day {
   const failed = memo(() => partsThat(parts, 'failed'), sameData);
   const windAgeMin = memo(() => {
     const entered = enteredWind();
-    if (entered === null) return null;
+    // What is forecast for now is as old as the forecast, whose time is checked.
+    if (entered === null || windIsForecast()) return null;
     const sinceMs = windIsNewer() ? null : issuedMs();
     return (minuteMs() - (sinceMs ?? entered.at.sortieMs)) / 60_000;
   });
@@ -346,6 +387,7 @@ export function day(sources: Sources, memo: Memo): Day {
       settled: settled(),
       conditions: { weather: weather(), air: air(), lowSunOn: lowSunOn() },
       windAgeMin: windAgeMin(),
+      expected: expected(),
       awaited: awaited(),
       failed: failed(),
     }),
@@ -385,9 +427,14 @@ export function day(sources: Sources, memo: Memo): Day {
     inputs,
     purpose,
     enteredWind,
+    windsHere: memo(() => winds().all.map(({ entered }) => entered)),
+    windElsewhere: memo(() => winds().elsewhere),
+    windIsForecast,
+    expects,
     enteredText,
     read,
     report,
+    reportText: memo(() => placedReport()?.entered.text ?? null),
     windIsNewer,
     weather,
     issuedMs,
@@ -402,6 +449,7 @@ export function day(sources: Sources, memo: Memo): Day {
     settled,
     wind,
     outlook,
+    expected,
     numbers,
     numbersEnd,
     today,

@@ -4,6 +4,7 @@ import { densityAltitudeFt } from '../earth/atmosphere';
 import type { Figure } from '../figure';
 import type { LengthAsked, Purpose, RankedEnd } from '../runway/question';
 import type { Conditions } from './conditions';
+import type { ExpectedBrief } from './expected';
 import type { SettledFacts } from './settled';
 import type { TodayBrief } from './today';
 import type { Caution, CautionCode } from './verdict';
@@ -14,6 +15,8 @@ export interface InAWordSources {
   readonly today: TodayBrief | null;
   readonly settled: SettledFacts;
   readonly conditions: Pick<Conditions, 'weather' | 'air' | 'lowSunOn'>;
+  /** Null until it is loaded. */
+  readonly expected: ExpectedBrief | null;
   /** How old the wind in use is, minutes by the sortie's clock; null without one. */
   readonly windAgeMin: number | null;
 }
@@ -39,6 +42,7 @@ export function cautionsInAWord(sources: InAWordSources): readonly Caution[] {
     ...(now?.thunderstorm ? [bare('thunderstorm')] : []),
     ...(now?.windShear ? [bare('wind-shear')] : []),
     ...(now?.freezingPrecipitation ? [bare('icing')] : []),
+    ...beyondForecast(sources),
     ...(end === null ? [] : nearWinds(end, settled)),
     ...nearLength(sources),
     ...nearTyres(sources),
@@ -55,6 +59,14 @@ export function cautionsInAWord(sources: InAWordSources): readonly Caution[] {
 }
 
 const bare = (code: CautionCode): Caution => ({ code, value: null, limit: null });
+
+/** A part of what is forecast, in force or coming within the hour, beyond a limit. */
+function beyondForecast({ expected }: InAWordSources): readonly Caution[] {
+  const beyond = expected?.worst?.beyond ?? null;
+  if (beyond === null) return [];
+  const { code, valueKt, limitKt } = beyond;
+  return [{ code: `forecast-${code}`, value: valueKt, limit: limitKt }];
+}
 
 function near(code: CautionCode, value: number | null, limit: Figure<'kt'>): readonly Caution[] {
   if (value === null || limit.value === null || limit.value <= 0) return [];

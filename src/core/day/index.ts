@@ -4,6 +4,7 @@ export { notAccepted } from './accepted';
 export type { AskedDay, DayQuestion } from './askDay';
 export { type Day, type DayBrief, day } from './day';
 export { type EndFigures, endFigures } from './endFigures';
+export type { ExpectedBrief, JudgedPart } from './expected';
 export type { ClimbRung, Ladder, Rung } from './ladder';
 export { takeoffUnderWay } from './ladderTimes';
 export type { LookUp } from './lookUp';
@@ -40,4 +41,11 @@ export type { LandingLimit, TodayBrief } from './today';
 export { type Caution, type CautionCode, isStopping, type Verdict } from './verdict';
 export type { WeatherBrief } from './weather';
 export type { WindBrief } from './wholeWind';
-export { type NoRanking, northOf, otherNorth, type ReadWind, type WindAnswer } from './wind';
+export {
+  type NoRanking,
+  northOf,
+  otherNorth,
+  type ReadWind,
+  readEnteredWind,
+  type WindAnswer,
+} from './wind';

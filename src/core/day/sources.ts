@@ -5,6 +5,7 @@ import type { Field } from '../airfield/field';
 import type { North } from '../angle';
 import type { VariationTable } from '../earth/variationTable';
 import type { Procedure } from '../procedure/procedure';
+import type { Hash } from '../sortie/entry';
 import type { Sortie } from '../sortie/fold';
 
 /** A wind as typed or pasted, and its north where the text doesn't say. */
@@ -39,6 +40,8 @@ export type Getters<T> = { readonly [Name in keyof T]: () => T[Name] };
 export interface Sources {
   readonly sortie: () => Sortie;
   readonly documents: Getters<Documents>;
+  /** The code of any field, not only the one in use; null until it is loaded. */
+  readonly fieldCode: (field: Hash) => string | null;
   /** Sortie time, UTC, at the last whole minute, ms. */
   readonly minuteMs: () => number;
   /** Device clock at the last whole second, ms. */

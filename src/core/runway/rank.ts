@@ -1,5 +1,6 @@
 /** Ranking the ends of a field in today's wind. */
 
+import type { Designator } from '../airfield/field';
 import { degreesOf, toMagnetic } from '../angle';
 import { holdsUntil } from './holds';
 import {
@@ -57,6 +58,14 @@ export function rankRunwayEnds(question: EndsQuestion): RankedEnds {
         : null,
     light: rule === 'light',
   };
+}
+
+/** One end as {@link rankRunwayEnds} judges it, without its place; null if the field has none. */
+export function judgeEnd(question: EndsQuestion, designator: Designator): RankedEnd | null {
+  const situation = situationOf(question);
+  const end = situation.candidates.find((candidate) => candidate.designator === designator);
+  const blow = blowFrom(situation.from, situation);
+  return end === undefined ? null : rankedEnd({ end, reasons: [] }, blow, question);
 }
 
 function whyNoBest({ shape, unbounded }: Situation): NoBestReason {

@@ -117,7 +117,7 @@ const ofRun = v.looseObject({ run: name });
 
 /** What an entry of each kind carries; the same in versions 1 and 2. */
 const CARRIES: Readonly<Record<Exclude<SortieEvent['kind'], 'set'>, v.GenericSchema>> = {
-  wind: v.looseObject({ text, north }),
+  wind: v.looseObject({ text, north, takenFrom: v.optional(name) }),
   clock: v.looseObject({
     sortieMs: moment,
     rate: v.pipe(v.number(), v.minValue(0), v.maxValue(HIGHEST_RATE)),

@@ -209,7 +209,13 @@ export interface AcceptedCaution {
 /** What happened. */
 export type SortieEvent =
   | { readonly kind: 'set'; readonly inputs: Partial<Inputs> }
-  | { readonly kind: 'wind'; readonly text: string; readonly north: North }
+  | {
+      readonly kind: 'wind';
+      readonly text: string;
+      readonly north: North;
+      /** The wind of another field it repeats: taking it over makes it no younger. */
+      readonly takenFrom?: Id;
+    }
   | { readonly kind: 'clock'; readonly sortieMs: number; readonly rate: number }
   | {
       readonly kind: StepOutcome;

@@ -23,6 +23,9 @@ export interface EnteredWind {
   readonly text: string;
   /** The north it was given to, unless the text itself says. */
   readonly north: North;
+  /** The field it was entered at; null before any was chosen. */
+  readonly field: Hash | null;
+  /** If it was taken over from another field, when it was entered there. */
   readonly at: Entry['at'];
 }
 
@@ -72,7 +75,7 @@ export interface Accepted {
 }
 
 /** What decides which of the winds and reports entered before still count. */
-const OUTDATING = ['field', 'ownQnhHpa', 'ownTemperatureC'] as const;
+const OUTDATING = ['ownQnhHpa', 'ownTemperatureC'] as const;
 
 /** One sortie, as the record tells it. */
 export interface Sortie {
@@ -107,7 +110,7 @@ export const NO_SORTIE: Sortie = {
   id: null,
   inputs: FRESH_INPUTS,
   winds: [],
-  windsBefore: { field: 0, ownQnhHpa: 0, ownTemperatureC: 0 },
+  windsBefore: { ownQnhHpa: 0, ownTemperatureC: 0 },
   clock: null,
   run: null,
   list: null,
@@ -154,9 +157,12 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
         if ('stand' in entry.inputs && stamps.at(-1)?.what !== 'landed') taxied = [];
         for (const name of OUTDATING) if (name in entry.inputs) windsBefore[name] = winds.length;
         break;
-      case 'wind':
-        winds.push({ id, text: entry.text, north: entry.north, at });
+      case 'wind': {
+        const { text, north, takenFrom } = entry;
+        const before = winds.find((one) => one.id === takenFrom);
+        winds.push({ id, text, north, field: inputs.field, at: before?.at ?? at });
         break;
+      }
       case 'clock':
         clock = { wallMs: at.wallMs, sortieMs: entry.sortieMs, rate: entry.rate };
         break;

@@ -13,6 +13,7 @@ export type {
   WindReport,
 } from './report';
 export { type ReportNote, reportNotes } from './reportNotes';
+export type { Forecast, ForecastPart, PartKind } from './whole/forecast';
 export type * from './whole/groupTypes';
 export type { HourOfDay, Meaning, Modifier, RemarkKind, TrendKind } from './whole/meaning';
 export type { ReadSpan, Remarks, Report, Trend, Weather } from './whole/report';

@@ -50,7 +50,8 @@ export function readStatement(
     addGroups(spans, 'forecast', tokens, body, close, explainer.expected);
     addEnd();
     const problems: Problem[] = [{ code: 'forecast', at: whole }];
-    const north = 'unstated';
+    // FM 51, 51.2, as FM 15: degrees true.
+    const north = 'true';
     return { kind: 'forecast', station, issued, wind: null, north, others: 0, spans, problems };
   }
 

@@ -71,6 +71,12 @@ const sentences: Readonly<Record<CautionCode, (told: Told) => string>> = {
   thunderstorm: () => 'Gewitter gemeldet',
   'wind-shear': () => 'Windscherung gemeldet',
   icing: () => 'Gefrierender Niederschlag',
+  'forecast-crosswind': (told) =>
+    `Vorhergesagt: Seitenwind ${beyond(told)}, Grenze ${kt(told.limit)}`,
+  'forecast-tailwind': (told) =>
+    `Vorhergesagt: Rückenwind ${beyond(told)}, Grenze ${kt(told.limit)}`,
+  'forecast-gust-spread': (told) =>
+    `Vorhergesagt: Bö ${beyond(told)} kt über dem Wind, Grenze ${kt(told.limit)}`,
   'near-length': (told) => `Piste fast ausgenutzt: ${needed(told)} von ${available(told)}`,
   'near-crosswind': (told) => `Seitenwind ${kt(told.value)}, nahe der Grenze von ${kt(told.limit)}`,
   'near-tailwind': (told) => `Rückenwind ${kt(told.value)}, nahe der Grenze von ${kt(told.limit)}`,
@@ -122,6 +128,9 @@ const mends: Readonly<Partial<Record<CautionCode, string>>> = {
   'no-limits': 'Flugzeug wählen.',
   'none-within-limits': 'Weniger Masse, anderer Platz, oder auf den Wind warten.',
   'below-landing-fuel': 'Mehr Kraftstoff nehmen.',
+  'forecast-crosswind': 'Andere Piste, oder ein anderer Zeitpunkt.',
+  'forecast-tailwind': 'Andere Piste, oder ein anderer Zeitpunkt.',
+  'forecast-gust-spread': 'Ein anderer Zeitpunkt.',
   'wind-old': 'Wind erfragen.',
 };
 

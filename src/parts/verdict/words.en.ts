@@ -76,6 +76,10 @@ const sentences: Readonly<Record<CautionCode, (told: Told) => string>> = {
   thunderstorm: () => 'Thunderstorm reported',
   'wind-shear': () => 'Wind shear reported',
   icing: () => 'Freezing precipitation',
+  'forecast-crosswind': (told) => `Forecast crosswind ${beyond(told)}, limit ${kt(told.limit)}`,
+  'forecast-tailwind': (told) => `Forecast tailwind ${beyond(told)}, limit ${kt(told.limit)}`,
+  'forecast-gust-spread': (told) =>
+    `Forecast gust ${beyond(told)} kt above the wind, limit ${kt(told.limit)}`,
   'near-length': (told) => `Runway nearly used up: ${needed(told)} of ${available(told)}`,
   'near-crosswind': (told) => `Crosswind ${kt(told.value)}, near the limit of ${kt(told.limit)}`,
   'near-tailwind': (told) => `Tailwind ${kt(told.value)}, near the limit of ${kt(told.limit)}`,
@@ -123,6 +127,9 @@ const mends: Readonly<Partial<Record<CautionCode, string>>> = {
   'no-limits': 'Choose an aircraft.',
   'none-within-limits': 'Less mass, another field, or wait for the wind.',
   'below-landing-fuel': 'Take more fuel.',
+  'forecast-crosswind': 'Another runway, or another time.',
+  'forecast-tailwind': 'Another runway, or another time.',
+  'forecast-gust-spread': 'Another time.',
   'wind-old': 'Ask for the wind.',
 };
 

@@ -45,6 +45,9 @@ const forPurpose = (purpose: Purpose) =>
 export const words = {
   noRanking,
   windWords,
+  forecastNow: (wind: string) => `Forecast, not observed. ${wind}`,
+  forecastWithout: 'Forecast: it gives no wind for now.',
+  forecastBeside: 'Forecast: judged for the hour ahead; the wind in use stays.',
   incomplete: 'Go on typing: the wind is not complete yet.',
   forPurpose,
   entry: 'Wind or report',

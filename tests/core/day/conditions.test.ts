@@ -109,4 +109,83 @@ describe('at another field', () => {
     expect(temperature({ field: 'here' }, other, '33009KT')).toBe(38);
     expect(temperature(HOT, { field: 'here' }, '33009KT')).toBe(38);
   });
+
+  const windAt = (...entered: readonly Entered[]) => {
+    const of = dayOf(...entered);
+    return { wind: of.wind().wind, elsewhere: of.windElsewhere()?.text ?? null };
+  };
+
+  test('a wind typed at the one before is no wind, but is shown as that place’s', () => {
+    const moved = windAt({ field: 'elsewhere' }, '27012KT', { field: 'here' });
+    expect(moved).toEqual({ wind: null, elsewhere: '27012KT' });
+    expect(
+      dayOf({ field: 'elsewhere' }, '27012KT', { field: 'here' }).windElsewhere(),
+    ).toMatchObject({
+      field: 'elsewhere',
+    });
+    // One that is typed here takes its place, and then there is nothing to offer.
+    const typed = windAt({ field: 'elsewhere' }, '27012KT', { field: 'here' }, '33009KT');
+    expect(typed).toMatchObject({ wind: { fromDeg: 330 }, elsewhere: null });
+    // Back where it was typed, it counts again.
+    const back = windAt({ field: 'one' }, '27012KT', { field: 'two' }, '33009KT', { field: 'one' });
+    expect(back).toMatchObject({ wind: { fromDeg: 270 }, elsewhere: null });
+  });
+
+  test('a wind entered before there was a field belongs to the first', () => {
+    expect(windAt('27012KT', { field: 'here' }).wind).toMatchObject({ fromDeg: 270 });
+  });
+
+  test('a field that was mended keeps its wind: it is another document of the same place', () => {
+    const sortie = foldSortie(
+      written(
+        { kind: 'set', inputs: { field: 'before' } },
+        { kind: 'wind', text: '27012KT', north: 'true' },
+        { kind: 'set', inputs: { field: 'after' } },
+      ),
+    );
+    const sources = settledSources(sortie, TUMBREL, AT, 'failed');
+    const windOf = (code: string) =>
+      day({ ...sources, fieldCode: () => code }, plainMemo).wind().wind?.fromDeg ?? null;
+    expect([windOf('XTUM'), windOf('XHAR')]).toEqual([270, null]);
+  });
+
+  test('taken over it counts, and is as old as it was', () => {
+    const entries = written(
+      { kind: 'set', inputs: { field: 'elsewhere' } },
+      { kind: 'wind', text: '27012KT', north: 'true' },
+      { kind: 'set', inputs: { field: 'here' } },
+    );
+    const before = entries[1];
+    if (before === undefined) throw new Error('no wind');
+    const taken = foldSortie([
+      ...entries,
+      {
+        ...before,
+        id: 'taken',
+        seq: 99,
+        at: { wallMs: before.at.wallMs + 720_000, sortieMs: before.at.sortieMs + 720_000 },
+        kind: 'wind',
+        text: '27012KT',
+        north: 'true',
+        takenFrom: before.id,
+      },
+    ]);
+    const of = day(settledSources(taken, TUMBREL, AT, 'failed'), plainMemo);
+    expect(of.wind().wind).toMatchObject({ fromDeg: 270 });
+    expect(of.enteredWind()?.at).toEqual(before.at);
+  });
+
+  test('neither do the trend of its report and its forecast', () => {
+    const taf = 'TAF XHAR 051700Z 0518/0618 19025G38KT';
+    const moved = dayOf(
+      { field: 'elsewhere' },
+      `${HOT.replace('XTUM', 'XHAR')} TEMPO 19040KT`,
+      taf,
+      {
+        field: 'here',
+      },
+    );
+    expect(moved.expected()?.parts).toEqual([]);
+    expect(moved.wind().wind).toBeNull();
+  });
 });

@@ -44,7 +44,12 @@ export const NO_TABLES: Tables = { magnetic: null, sun: null };
 /** The sortie as it stands at a moment. */
 export function sortieAt({ inputs, wind, run, list, stamps, at }: AskedMoment): Sortie {
   const ms = at.getTime();
-  const entered = wind && { ...wind, id: 'wind', at: { wallMs: ms, sortieMs: ms } };
+  const entered = wind && {
+    ...wind,
+    id: 'wind',
+    field: inputs.field,
+    at: { wallMs: ms, sortieMs: ms },
+  };
   const lists = list === null ? [] : [list];
   return { ...NO_SORTIE, inputs, winds: entered ? [entered] : [], run, list, lists, stamps };
 }

@@ -200,11 +200,24 @@ function Understood({ byHand }: { byHand: boolean }) {
   const { fromTrueDeg, fromMagneticDeg, because } = typed.wind();
   const { wind, problems = [], spans = [] } = report.value ?? {};
   const unread = spans.some(({ kind }) => kind === 'unread');
+  // Its wind is in use, or stands beside the one in use; only what can't be read is a problem.
+  const expects = report.value?.kind === 'forecast' ? typed.expects() : false;
+  const shown = expects === false ? problems : problems.filter(({ code }) => code !== 'forecast');
+  const forecastWind = typed.windIsForecast() ? typed.wind().wind : null;
   return (
     <div class={styles.understood} aria-live="polite">
       {byHand && <p>{words.pasteByHand}</p>}
       {wind && <p>{words.windWords(wind, fromTrueDeg, fromMagneticDeg)}</p>}
-      {problems.map((problem) => (
+      {expects && (
+        <p>
+          {forecastWind !== null
+            ? words.forecastNow(words.windWords(forecastWind, fromTrueDeg, fromMagneticDeg))
+            : typed.windIsForecast()
+              ? words.forecastWithout
+              : words.forecastBeside}
+        </p>
+      )}
+      {shown.map((problem) => (
         <p key={problem.code} class={problem.code === 'incomplete' ? undefined : styles.problem}>
           {problem.code === 'incomplete' ? (
             words.incomplete
@@ -218,9 +231,9 @@ function Understood({ byHand }: { byHand: boolean }) {
           <problemText.Later problem={{ code: 'too-long', at: [0, 0] }} />
         </p>
       )}
-      {unread && problems.length === 0 && <p class={styles.problem}>{words.someUnread}</p>}
+      {unread && shown.length === 0 && <p class={styles.problem}>{words.someUnread}</p>}
       {!report.value && because === 'no-limits' && <p>{words.noRanking[because]}</p>}
-      {draft.value !== '' && problems.some(({ code }) => code !== 'incomplete') && (
+      {draft.value !== '' && shown.some(({ code }) => code !== 'incomplete') && (
         <button type="button" class={styles.drop} onClick={dropDraft}>
           {words.drop}
         </button>

@@ -4,7 +4,7 @@
  */
 
 import type { JSX } from 'preact';
-import { day, sortie, sortieMinute } from '../../../board/board';
+import { day, sortieMinute } from '../../../board/board';
 import { takeText } from '../../../board/wind/windEntry';
 import type { OutlookBrief } from '../../../core';
 import { timeOfDay } from '../../../parts/format';
@@ -17,7 +17,7 @@ const SHOWN = 5;
 
 /** The last winds, each with its time; a tap uses one again. */
 export function WindHistory(): JSX.Element | null {
-  const winds = sortie.value.winds.slice(-SHOWN).reverse();
+  const winds = day.windsHere().slice(-SHOWN).reverse();
   if (winds.length < 2) return null;
   const outlook = day.outlook();
   return (

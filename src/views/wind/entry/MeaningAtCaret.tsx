@@ -5,10 +5,12 @@ import type { JSX } from 'preact';
 import { draft } from '../../../board/board';
 import { notes } from '../../../board/day';
 import type { ReadSpan } from '../../../core';
+import { ExpectedBeyond } from '../report/Expected';
 import { words } from '../report/meaningWords';
 import { words as noteWords } from '../report/words';
 import { atCaret } from './afterTyping';
 import styles from './MeaningAtCaret.module.css';
+import { WindElsewhere } from './WindElsewhere';
 
 /** What a stretch of the text means, in words. */
 export function spanWords({ kind, meaning }: ReadSpan): string {
@@ -35,6 +37,8 @@ export function MeaningAtCaret(): JSX.Element {
             {noteWords.note(note)}
           </p>
         ))}
+      {isResting.value && <WindElsewhere />}
+      {isResting.value && <ExpectedBeyond />}
     </>
   );
 }

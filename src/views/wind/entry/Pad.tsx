@@ -2,15 +2,15 @@
 
 import { computed } from '@preact/signals';
 import type { JSX } from 'preact';
-import { draft, typed } from '../../../board/board';
-import { closeKeypad, typeWind } from '../../../board/wind/windEntry';
+import { draft } from '../../../board/board';
+import { closeKeypad, isUsable, typeWind } from '../../../board/wind/windEntry';
 import { Key } from '../../../parts/key/Key';
 import { Keypad } from '../../../parts/keypad/Keypad';
 import styles from '../Wind.module.css';
 import { words } from '../words';
 import { letters } from './caret';
 
-const setLabel = computed(() => (typed.wind().wind === null ? words.setAndClose : words.set));
+const setLabel = computed(() => (isUsable.value ? words.set : words.setAndClose));
 
 /** The keypad. The entry shows the wind in use; the first key starts a new one. */
 export function Pad(): JSX.Element {

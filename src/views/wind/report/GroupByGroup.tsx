@@ -15,7 +15,7 @@ interface GroupByGroupProps {
 
 /** The sheet. */
 export function GroupByGroup({ report, onClose }: GroupByGroupProps): JSX.Element {
-  const text = day.enteredText()?.text ?? '';
+  const text = day.reportText() ?? '';
   return (
     <Sheet title={words.title} close={words.close} size="page" onClose={onClose}>
       <dl>

@@ -15,6 +15,7 @@ import { shownFigure } from '../../../parts/digits';
 import { decimal, timeOfDay } from '../../../parts/format';
 import { Key } from '../../../parts/key/Key';
 import { otherPressure } from '../../../parts/units';
+import { Expected } from './Expected';
 import { GroupByGroup } from './GroupByGroup';
 import styles from './ReportCard.module.css';
 import { words } from './words';
@@ -55,6 +56,7 @@ export function ReportCard(): JSX.Element {
           )}
         </dl>
       )}
+      <Expected />
       <div class={styles.foot}>
         <Sun />
         {brief !== null && <Key onPress={() => setOpen(true)}>{words.groupByGroup}</Key>}

@@ -93,6 +93,39 @@ export const words: Translated<typeof english> = {
     at === null
       ? 'Alles außer dem Wind stammt aus der letzten Meldung.'
       : `Alles außer dem Wind stammt aus der Meldung von ${at}.`,
+  expected: {
+    title: 'Vorhersage',
+    trend: (until) => `Trend der Meldung, bis ${until}`,
+    taf: (station, from, until) =>
+      `Vorhersage${station === null ? '' : ` für ${station}`}, ${from} bis ${until}`,
+    cancelled: (station) => `Vorhersage${station === null ? '' : ` für ${station}`} aufgehoben`,
+    missing: (station) => `Keine Vorhersage${station === null ? '' : ` für ${station}`}`,
+    kinds: {
+      base: 'Zu Beginn',
+      FM: 'Danach',
+      BECMG: 'Übergang',
+      TEMPO: 'Zeitweise',
+      INTER: 'Kurzzeitig',
+      PROB: 'Stattdessen',
+    },
+    chance: (percent) => `${percent} %`,
+    when: (from, until) => `${from} bis ${until}`,
+    windStays: 'Wind wie zuvor',
+    variable: 'umlaufend',
+    crosswind: (knots, limit) => `Seitenwind ${knots}, Limit ${limit}`,
+    tailwind: (knots, limit) => `Rückenwind ${knots}, Limit ${limit}`,
+    'gust-spread': (knots, limit) => `Bö ${knots} über dem Wind, Limit ${limit}`,
+    within: { trend: 'In dieser Meldung', taf: 'In dieser Vorhersage' },
+    said: (within, wind, figure, from, until) =>
+      `${within}: ${wind}, ${figure}, ${from === null ? '' : `ab ${from} `}bis ${until}`,
+    over: 'über dem Limit',
+  },
+  elsewhere: {
+    typed: (place, age, wind) => `Eingegeben an ${place ?? 'einem anderen Platz'}, ${age}: ${wind}`,
+    report: (place, time, wind) =>
+      `Meldung von ${place ?? 'einem anderen Platz'}, ${time}: ${wind}`,
+    take: 'Hier verwenden',
+  },
   groupByGroup: 'Gruppe für Gruppe',
   trend: {
     turn: { veering: 'nach rechts gedreht', backing: 'nach links gedreht' },

@@ -87,6 +87,42 @@ export const words = {
       ? 'All but the wind is from the last report.'
       : `All but the wind is from the report of ${at}.`,
   groupByGroup: 'Group by group',
+  expected: {
+    title: 'Expected',
+    trend: (until: string) => `Trend of the report, until ${until}`,
+    taf: (station: string | null, from: string, until: string) =>
+      `Forecast${station === null ? '' : ` for ${station}`}, ${from} to ${until}`,
+    cancelled: (station: string | null) =>
+      `Forecast${station === null ? '' : ` for ${station}`} cancelled`,
+    missing: (station: string | null) => `No forecast${station === null ? '' : ` for ${station}`}`,
+    kinds: {
+      base: 'At first',
+      FM: 'From then on',
+      BECMG: 'Becoming',
+      TEMPO: 'At times',
+      INTER: 'Intermittently',
+      PROB: 'Instead',
+    },
+    chance: (percent: number) => `${percent} %`,
+    when: (from: string, until: string) => `${from} to ${until}`,
+    windStays: 'wind as before',
+    variable: 'variable',
+    crosswind: (knots: string, limit: string) => `crosswind ${knots}, limit ${limit}`,
+    tailwind: (knots: string, limit: string) => `tailwind ${knots}, limit ${limit}`,
+    'gust-spread': (knots: string, limit: string) => `gust ${knots} above the wind, limit ${limit}`,
+    within: { trend: 'Within this report', taf: 'Within this forecast' },
+    /** `Within this report: 280° 25 gust 38, crosswind 32, limit 24, until 1300Z`. */
+    said: (within: string, wind: string, figure: string, from: string | null, until: string) =>
+      `${within}: ${wind}, ${figure}, ${from === null ? '' : `from ${from} `}until ${until}`,
+    over: 'beyond the limit',
+  },
+  elsewhere: {
+    typed: (place: string | null, age: string, wind: string) =>
+      `Typed at ${place ?? 'another field'}, ${age}: ${wind}`,
+    report: (place: string | null, time: string, wind: string) =>
+      `Report of ${place ?? 'another field'}, ${time}: ${wind}`,
+    take: 'Use it here',
+  },
   trend: {
     turn: { veering: 'Veered', backing: 'Backed' },
     strength: { strengthening: 'rose', easing: 'fell' },

@@ -71,7 +71,7 @@ function problem({ code, values = {} }: Problem): string | null {
     case 'no-wind':
       return 'Darin ist kein Wind zu erkennen. Eingeben als 24012, 24012G20 oder 240/12.';
     case 'forecast':
-      return 'Das ist eine Vorhersage: Ihr Wind ist nicht der Wind von jetzt. Stattdessen die Meldung einfügen.';
+      return 'Das ist eine Vorhersage, aber kein Zeitraum ist darin zu erkennen.';
     case 'wind-not-reported':
       return 'Die Station hat den Wind nicht gemeldet.';
     case 'direction-out-of-range':

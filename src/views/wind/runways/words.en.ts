@@ -77,7 +77,7 @@ function problem({ code, values = {} }: Problem): string | null {
     case 'no-wind':
       return 'No wind could be read in this. Type it as 24012, 24012G20 or 240/12.';
     case 'forecast':
-      return 'This is a forecast: its wind is not the wind now. Paste the report instead.';
+      return 'This is a forecast, but no period can be read in it.';
     case 'wind-not-reported':
       return 'The station did not report the wind.';
     case 'direction-out-of-range':

@@ -1,0 +1,37 @@
+/** The wind of the field before, which doesn't count here unless it is taken over. */
+
+import type { JSX } from 'preact';
+import { day } from '../../../board/board';
+import { fieldCode } from '../../../board/documents/inUse';
+import { wallMs } from '../../../board/flight/time';
+import { takeOver } from '../../../board/wind/windEntry';
+import { type EnteredWind, readEnteredWind } from '../../../core';
+import { ago } from '../../../parts/ago';
+import { Key } from '../../../parts/key/Key';
+import { readWindShort } from '../../../parts/live/live';
+import { words } from '../report/words';
+import styles from './WindElsewhere.module.css';
+
+/** Whose it is, how old, and the key that uses it here; nothing once a wind was entered here. */
+export function WindElsewhere(): JSX.Element | null {
+  const wind = day.windElsewhere();
+  const said = wind === null ? null : saidOf(wind);
+  if (wind === null || said === null) return null;
+  return (
+    <div class={styles.elsewhere}>
+      <p>{said}</p>
+      <Key onPress={() => takeOver(wind)}>{words.elsewhere.take}</Key>
+    </div>
+  );
+}
+
+function saidOf(entered: EnteredWind): string | null {
+  const { report } = readEnteredWind(entered);
+  if (report?.wind == null) return null;
+  const age = ago(wallMs.value - entered.at.wallMs);
+  const place = entered.field === null ? null : fieldCode(entered.field);
+  const wind = readWindShort(report.wind);
+  return report.station === null
+    ? words.elsewhere.typed(place, age, wind)
+    : words.elsewhere.report(report.station, age, wind);
+}
