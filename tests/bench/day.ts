@@ -57,6 +57,7 @@ export const rows: Rows = async () => {
     {
       sortie: () => sortie.value,
       documents: { field: () => field, aircraft: () => aircraft, procedure: () => procedure },
+      fieldCode: () => null,
       minuteMs: () => AT.getTime(),
       secondMs: () => AT.getTime(),
       parts: {

@@ -69,6 +69,7 @@ test('however its sources change, a day kept by signals is the day worked out af
       const kept = day(
         {
           sortie: () => now.value.sortie(),
+          fieldCode: () => null,
           minuteMs: () => now.value.minuteMs(),
           secondMs: () => now.value.secondMs(),
           documents: {

@@ -3,7 +3,7 @@
 import type { JSX } from 'preact';
 import { day, sortieMinute } from '../../../board/board';
 import type { ExpectedBrief, Forecast, JudgedPart, Wind } from '../../../core';
-import { againstLimit, wholeNumber, zulu } from '../../../parts/format';
+import { againstLimit, timeOfDay, wholeNumber, zulu } from '../../../parts/format';
 import { readWindShort } from '../../../parts/live/live';
 import styles from './Expected.module.css';
 import { words } from './words';
@@ -103,5 +103,5 @@ const windShort = (wind: Wind): string =>
 function time(ms: number): string {
   const [date, today] = [new Date(ms), new Date(sortieMinute.value)];
   const isToday = date.toISOString().slice(0, 10) === today.toISOString().slice(0, 10);
-  return isToday ? zulu(ms) : String(date.getUTCDate()).padStart(2, '0') + zulu(ms);
+  return isToday ? timeOfDay(ms) : String(date.getUTCDate()).padStart(2, '0') + zulu(ms);
 }

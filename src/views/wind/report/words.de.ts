@@ -112,13 +112,12 @@ export const words: Translated<typeof english> = {
     when: (from, until) => `${from} bis ${until}`,
     windStays: 'Wind wie zuvor',
     variable: 'umlaufend',
-    crosswind: (knots, limit) => `Seitenwind ${knots}, Limit ${limit}`,
-    tailwind: (knots, limit) => `Rückenwind ${knots}, Limit ${limit}`,
-    'gust-spread': (knots, limit) => `Bö ${knots} über dem Wind, Limit ${limit}`,
+    crosswind: (knots, limit) => `Seitenwind ${knots}, Grenze ${limit}`,
+    tailwind: (knots, limit) => `Rückenwind ${knots}, Grenze ${limit}`,
+    'gust-spread': (knots, limit) => `Bö ${knots} über dem Wind, Grenze ${limit}`,
     within: { trend: 'In dieser Meldung', taf: 'In dieser Vorhersage' },
     said: (within, wind, figure, from, until) =>
       `${within}: ${wind}, ${figure}, ${from === null ? '' : `ab ${from} `}bis ${until}`,
-    over: 'über dem Limit',
   },
   elsewhere: {
     typed: (place, age, wind) => `Eingegeben an ${place ?? 'einem anderen Platz'}, ${age}: ${wind}`,

@@ -114,7 +114,6 @@ export const words = {
     /** `Within this report: 280° 25 gust 38, crosswind 32, limit 24, until 1300Z`. */
     said: (within: string, wind: string, figure: string, from: string | null, until: string) =>
       `${within}: ${wind}, ${figure}, ${from === null ? '' : `from ${from} `}until ${until}`,
-    over: 'beyond the limit',
   },
   elsewhere: {
     typed: (place: string | null, age: string, wind: string) =>
