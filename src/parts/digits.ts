@@ -80,7 +80,7 @@ const METRIC: ReadonlySet<string> = new Set([
 ]);
 
 /** Lengths that a field declares: as given, but never more in feet than in metres. */
-const DECLARED: ReadonlySet<string> = new Set(['tora', 'lda']);
+const DECLARED: ReadonlySet<string> = new Set(['tora', 'toda', 'asda', 'lda']);
 
 const roundOf = (formula: string): Round =>
   NEEDED.has(formula) ? 'up' : LEFT.has(formula) || DECLARED.has(formula) ? 'down' : 'nearest';

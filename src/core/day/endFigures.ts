@@ -5,6 +5,7 @@ import { type Figure, known, unknown } from '../figure';
 import type { RankedEnd } from '../runway/question';
 import { clockwiseDeg, envelopeOf } from '../weather/envelope';
 import type { Wind } from '../weather/report';
+import { declared } from './declared';
 import { type FirmFigures, firmFigures } from './firmFigures';
 import type { SettledFacts } from './settled';
 import type { WindAnswer } from './wind';
@@ -13,6 +14,8 @@ import type { WindAnswer } from './wind';
 export interface EndFigures extends FirmFigures {
   /** Steady wind along the runway, negative from behind. */
   readonly headwind: Figure<'kt'>;
+  /** The least steady wind along the runway anywhere in the envelope: what performance counts on. */
+  readonly headwindLeast: Figure<'kt'>;
   /** Steady wind across the runway, positive from the right. */
   readonly crosswind: Figure<'kt'>;
   /** Greatest crosswind anywhere in the envelope, gust included. */
@@ -56,6 +59,14 @@ export function endFigures(
   const noDirection = unknown(wind.speedKt === null ? 'no-speed' : 'no-direction');
   return {
     headwind: end.headwindKt === null ? noDirection : known(end.headwindKt, 'kt', why('headwind')),
+    headwindLeast:
+      end.headwindLeastKt === null
+        ? unknown('no-speed')
+        : known(end.headwindLeastKt, 'kt', {
+            formula: 'headwind-least',
+            inputs: { speedKt: wind.speedKt ?? 0, angleDeg: angles.farthest },
+            source: 'wind-components',
+          }),
     crosswind:
       end.crosswindKt === null ? noDirection : known(end.crosswindKt, 'kt', why('crosswind')),
     crosswindWorst: worst('crosswind-worst', end.crosswindWorstKt, angles.nearestToAcross),
@@ -68,11 +79,7 @@ export function endFigures(
             inputs: { runwayTrueDeg: end.headingTrueDeg, variation: settled.variation },
             source: 'field',
           }),
-    available: known(end.availableM, 'm', {
-      formula: purpose === 'take-off' ? 'tora' : 'lda',
-      inputs: { given: end.availableM },
-      source: 'field',
-    }),
+    available: declared(purpose === 'take-off' ? 'tora' : 'lda', end.availableM),
     left:
       end.tightest === null || end.leftM === null
         ? unknown('no-length-needed')

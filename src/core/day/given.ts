@@ -9,3 +9,7 @@ export function fromAircraft<U extends Unit>(value: number | undefined, unit: U)
     ? unknown('not-in-aircraft')
     : known(value, unit, { formula: 'as-given', inputs: { given: value }, source: 'aircraft' });
 }
+
+/** A figure from the field's document. */
+export const fromField = <U extends Unit>(value: number, unit: U): Figure<U> =>
+  known(value, unit, { formula: 'as-given', inputs: { given: value }, source: 'field' });

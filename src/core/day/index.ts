@@ -3,8 +3,10 @@
 export { notAccepted } from './accepted';
 export type { AskedDay, DayQuestion } from './askDay';
 export { type Day, type DayBrief, day } from './day';
+export { type Declared, declared, declaredFigures } from './declared';
 export { type EndFigures, endFigures } from './endFigures';
 export type { ExpectedBrief, JudgedPart } from './expected';
+export { fromField } from './given';
 export type { ClimbRung, Ladder, Rung } from './ladder';
 export { takeoffUnderWay } from './ladderTimes';
 export type { LookUp } from './lookUp';

@@ -3,6 +3,7 @@
 import { takeoff } from '../aircraft/takeoff';
 import type { StopBound, Takeoff } from '../aircraft/takeoffAnswer';
 import type { Figure } from '../figure';
+import { fromAircraft } from './given';
 import type { TodayBrief } from './today';
 
 export interface Rung {
@@ -22,6 +23,9 @@ export interface Rung {
 export interface ClimbRung {
   readonly what: 'gear-up' | 'flaps-up' | 'reheat-off' | 'climb';
   readonly speedKt: number;
+  /** The speed, and the limit, with where they come from. */
+  readonly figure: Figure<'kt'>;
+  readonly limit: Figure<'kt'> | null;
   /** From lift-off, s. */
   readonly fromLiftOffS: number;
   /** The limit, kt, and when it comes after lift-off, s; null without one, or if never reached. */
@@ -68,17 +72,32 @@ export function ladderOf({ takeoff: { planned, expected } }: TodayBrief): Ladder
       ...at('rotate', hope.rotateKt),
       ...at('lift-off', hope.liftOffKt),
     ].sort((a, b) => (a.speed.value ?? 0) - (b.speed.value ?? 0)),
-    climb: climbOf(expected.raw),
+    climb: climbOf(expected.raw, expected.asked.aircraft, hope.climbKt),
     lightUpS: lightUpOf(expected.asked.aircraft.performance),
   };
 }
 
-function climbOf({ climbOut, limits }: Takeoff): readonly ClimbRung[] {
+function climbOf(
+  { climbOut, limits }: Takeoff,
+  { climb, limits: given }: TodayBrief['aircraft'],
+  climbKt: Figure<'kt'>,
+): readonly ClimbRung[] {
+  const figures: Readonly<Record<ClimbRung['what'], Figure<'kt'>>> = {
+    'gear-up': fromAircraft(climb.gearUpByKt, 'kt'),
+    'flaps-up': fromAircraft(climb.flapsUpByKt, 'kt'),
+    'reheat-off': fromAircraft(climb.reheatOffKt, 'kt'),
+    climb: climbKt,
+  };
   return climbOut.map(({ what, speedKt, fromLiftOffS }) => {
     const limit = what === 'gear-up' ? limits.gear : what === 'flaps-up' ? limits.flaps : null;
     return {
       what,
       speedKt,
+      figure: figures[what],
+      limit:
+        limit === null
+          ? null
+          : fromAircraft(what === 'gear-up' ? given.gearKt : given.flapsKt, 'kt'),
       fromLiftOffS,
       limitKt: limit?.limitKt ?? null,
       limitS: limit?.fromLiftOffS ?? null,

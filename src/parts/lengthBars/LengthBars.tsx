@@ -1,6 +1,6 @@
 /** Lengths to one scale, as they lie along the runway from where its length counts. */
 
-import type { JSX } from 'preact';
+import type { ComponentChildren, JSX } from 'preact';
 import { inShown } from '../units';
 import styles from './LengthBars.module.css';
 
@@ -12,9 +12,9 @@ export interface LengthBar {
   readonly toM: number;
   /** Where it is expected to end, m; null if unknown. */
   readonly expectedToM: number | null;
-  /** What is available, m, and its name. */
+  /** What is available, m, and how it is written. */
   readonly availableM: number;
-  readonly availableName: string;
+  readonly available: ComponentChildren;
   /** What the bar shows, in words. */
   readonly label: string;
 }
@@ -40,7 +40,7 @@ export function LengthBars({ bars }: { bars: readonly LengthBar[] }): JSX.Elemen
         <div key={bar.name} class={styles.row}>
           <p class={styles.name}>
             <span>{bar.name}</span>
-            <span class={styles.available}>{bar.availableName}</span>
+            <span class={styles.available}>{bar.available}</span>
           </p>
           <svg
             class={styles.bar}

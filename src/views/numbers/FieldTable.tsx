@@ -2,7 +2,7 @@
 
 import type { JSX } from 'preact';
 import { ask } from '../../board/places';
-import { degreesOf, endsOf, type Field, type Figure, toMagnetic } from '../../core';
+import { declaredFigures, type End, endsOf, type Field, type Figure, fromField } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
 import { decimal, direction, wholeNumber } from '../../parts/format';
 import { lengthDigits, unitFor } from '../../parts/units';
@@ -14,8 +14,15 @@ interface FieldTableProps {
   readonly variation: Figure<'deg'>;
 }
 
+/** What an end offers, in the order of the columns. */
+function figuresOf(end: End, variation: Figure<'deg'>): readonly Figure<'m' | 'deg'>[] {
+  const { toraM, todaM, asdaM, ldaM, headingMagnetic } = declaredFigures(end, variation);
+  return [toraM, todaM, asdaM, ldaM, headingMagnetic];
+}
+
 /** The field as its document gives it. */
 export function FieldTable({ field, variation }: FieldTableProps): JSX.Element {
+  const elevation = fromField(field.place.elevationFt, 'ft');
   return (
     <section>
       <h2 class={styles.title}>{`${field.code} ${field.name}`}</h2>
@@ -23,7 +30,9 @@ export function FieldTable({ field, variation }: FieldTableProps): JSX.Element {
         <div class={styles.line}>
           <dt>{words.elevation}</dt>
           <dd>
-            <b>{words.feet(wholeNumber(field.place.elevationFt))}</b>
+            <Asked hint={words.ask} onAsk={() => ask(words.elevation, elevation)}>
+              {words.feet(wholeNumber(field.place.elevationFt))}
+            </Asked>
           </dd>
         </div>
         <div class={styles.line}>
@@ -54,17 +63,25 @@ export function FieldTable({ field, variation }: FieldTableProps): JSX.Element {
             </tr>
           </thead>
           <tbody>
-            {endsOf(field).map(({ designator, given, heading }) => (
-              <tr key={designator}>
-                <th scope="row">{designator}</th>
-                {[given.toraM, given.todaM, given.asdaM, given.ldaM].map((length, i) => (
-                  <td key={words.endsHead[i + 1]}>{lengthDigits(length, 'down')}</td>
-                ))}
-                <td>
-                  {variation.value === null
-                    ? '—'
-                    : direction(degreesOf(toMagnetic(heading, variation.value)))}
-                </td>
+            {endsOf(field).map((end) => (
+              <tr key={end.designator}>
+                <th scope="row">{end.designator}</th>
+                {figuresOf(end, variation).map((figure, i) => {
+                  const name = `${end.designator} ${words.endsHead[i + 1]}`;
+                  return (
+                    <td key={name}>
+                      {figure.value === null ? (
+                        '—'
+                      ) : (
+                        <Asked hint={words.ask} onAsk={() => ask(name, figure)}>
+                          {figure.unit === 'deg'
+                            ? direction(figure.value)
+                            : lengthDigits(figure.value, 'down')}
+                        </Asked>
+                      )}
+                    </td>
+                  );
+                })}
               </tr>
             ))}
           </tbody>

@@ -5,9 +5,10 @@
 
 import type { JSX } from 'preact';
 import { day, documents } from '../../board/board';
-import { openPlace, openSheet } from '../../board/places';
+import { ask, openPlace, openSheet } from '../../board/places';
 import { setInputs } from '../../board/record/choices';
 import type { TodayBrief } from '../../core';
+import { Asked } from '../../parts/asked/Asked';
 import { Choice, choicesOf } from '../../parts/choice/Choice';
 import { NumberField } from '../../parts/field/NumberField';
 import { QuantityField } from '../../parts/field/QuantityField';
@@ -45,12 +46,7 @@ export function Given({ today }: { today: TodayBrief }): JSX.Element {
         <div>
           <dt>{words.along}</dt>
           <dd>
-            <b>
-              {words.alongKt(
-                headwindKt === null ? null : wholeNumber(Math.abs(headwindKt)),
-                (headwindKt ?? 0) < 0,
-              )}
-            </b>
+            <Along headwindKt={headwindKt} />
           </dd>
         </div>
       </dl>
@@ -65,6 +61,20 @@ export function Given({ today }: { today: TodayBrief }): JSX.Element {
       ))}
       {load.exceeded.length > 0 && <p class={styles.short}>{words.loadExceeds}</p>}
     </section>
+  );
+}
+
+/** The wind along the end that the numbers are for: the least of it, which they count on. */
+function Along({ headwindKt }: { headwindKt: number | null }) {
+  const end = day.numbersEnd();
+  if (headwindKt === null || end === null) return <b>{words.alongKt(null, false)}</b>;
+  return (
+    <Asked
+      hint={words.ask}
+      onAsk={() => ask(words.along, { name: 'headwindLeast', end, answer: day.wind() })}
+    >
+      {words.alongKt(wholeNumber(Math.abs(headwindKt)), headwindKt < 0)}
+    </Asked>
   );
 }
 

@@ -13,13 +13,16 @@ interface Cell {
   readonly name: string;
   readonly figure: Figure<Unit>;
   readonly note?: string;
+  /** What the note says is a figure too. */
+  readonly noteFigure?: Figure<Unit>;
+  readonly noteName?: string;
 }
 
 /** The cells, side by side as many as fit. */
 export function Glance({ cells }: { cells: readonly Cell[] }): JSX.Element {
   return (
     <dl class={styles.glance}>
-      {cells.map(({ name, figure, note }) => (
+      {cells.map(({ name, figure, note, noteFigure, noteName = name }) => (
         <div key={name} class={styles.cell}>
           <dt>{name}</dt>
           <dd>
@@ -31,7 +34,18 @@ export function Glance({ cells }: { cells: readonly Cell[] }): JSX.Element {
                 <small class={styles.unit}>{`${NO_BREAK_SPACE}${asFigure(figure).unit}`}</small>
               </Asked>
             )}
-            {note && <span class={styles.note}>{note}</span>}
+            {note &&
+              (noteFigure === undefined ? (
+                <span class={styles.note}>{note}</span>
+              ) : (
+                <Asked
+                  className={`${styles.note} ${styles.askedNote}`}
+                  hint={words.ask}
+                  onAsk={() => ask(noteName, noteFigure)}
+                >
+                  {note}
+                </Asked>
+              ))}
           </dd>
         </div>
       ))}

@@ -6,6 +6,7 @@ import { decimal, wholeNumber } from '../../parts/format';
 import { LengthBars } from '../../parts/lengthBars/LengthBars';
 import { aboutLength, length, neededLength } from '../../parts/units';
 import { Assumed } from './Assumed';
+import { Available } from './Available';
 import { downNm, slowing } from './descent';
 import { Glance } from './Glance';
 import { Group, Line, Pair, PairHead } from './Line';
@@ -41,7 +42,13 @@ export function LandingPanel({ today }: { today: TodayBrief }): JSX.Element {
           { name: words.approach, figure: hope.approachKt },
           { name: words.touchdown, figure: hope.touchdownKt },
           { name: words.sink, figure: hope.sinkFtMin },
-          { name: words.landingPlanned, figure: plan.plannedM, note: words.leftNote(left) },
+          {
+            name: words.landingPlanned,
+            figure: plan.plannedM,
+            note: words.leftNote(left),
+            noteFigure: plan.plannedLeftM,
+            noteName: words.ldaLeft,
+          },
         ]}
       />
       <Assumed today={today} of="landing" />
@@ -54,7 +61,7 @@ export function LandingPanel({ today }: { today: TodayBrief }): JSX.Element {
               toM: needed,
               expectedToM: hope.neededM.value,
               availableM: needed + left,
-              availableName: words.availableOf('LDA', length(needed + left, 'down')),
+              available: <Available of="LDA" lengthM={needed + left} />,
               label: words.barSpoken(
                 words.landingPlanned,
                 neededLength(needed, needed + left),

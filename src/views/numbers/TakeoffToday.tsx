@@ -5,6 +5,7 @@ import type { TodayBrief } from '../../core';
 import { type LengthBar, LengthBars } from '../../parts/lengthBars/LengthBars';
 import { aboutLength, length, neededLength } from '../../parts/units';
 import { Assumed } from './Assumed';
+import { Available } from './Available';
 import { Glance } from './Glance';
 import { Group, Line, Pair, PairHead } from './Line';
 import styles from './Numbers.module.css';
@@ -33,7 +34,13 @@ export function TakeoffPanel({ today }: { today: TodayBrief }): JSX.Element {
             figure: plan.lastStopKt,
             note: plan.lastStopKt.value === null ? '' : words.bound[boundBy],
           },
-          { name: words.runPlanned, figure: plan.runM, note: words.leftNote(plan.toraLeftM.value) },
+          {
+            name: words.runPlanned,
+            figure: plan.runM,
+            note: words.leftNote(plan.toraLeftM.value),
+            noteFigure: plan.toraLeftM,
+            noteName: words.toraLeft,
+          },
         ]}
       />
       <Assumed today={today} of="takeoff" />
@@ -124,7 +131,7 @@ function bars({ takeoff: { planned, expected }, end }: TodayBrief): readonly Len
         toM: fromM + needed,
         expectedToM: expectedM === null ? null : fromM + expectedM,
         availableM,
-        availableName: words.availableOf(of, length(availableM, 'down')),
+        available: <Available of={of} lengthM={availableM} />,
         label: words.barSpoken(
           name,
           neededLength(needed, needed + over),

@@ -1,9 +1,11 @@
 /** After lift-off: the speeds to clean up by, each with its limit and the seconds left. */
 
-import type { JSX } from 'preact';
+import type { ComponentChildren, JSX } from 'preact';
 import { day, sortie } from '../../board/board';
 import { wallMs } from '../../board/flight/time';
+import { ask } from '../../board/places';
 import type { ClimbRung } from '../../core';
+import { Asked } from '../../parts/asked/Asked';
 import { wholeNumber } from '../../parts/format';
 import styles from './ClimbRungs.module.css';
 import { words } from './words';
@@ -27,14 +29,33 @@ export function ClimbRungs(): JSX.Element | null {
       {rungs.map((rung) => (
         <li key={rung.what} class={styles.rung}>
           <span class={styles.name}>{words.climbRung[rung.what]}</span>
-          <b class={styles.speed}>
+          <Asked
+            hint={words.opens}
+            className={styles.speed}
+            onAsk={() => ask(words.climbRung[rung.what], rung.figure)}
+          >
             {wholeNumber(rung.speedKt)}
             <small class={styles.unit}>{words.knots}</small>
-          </b>
-          <span class={styles.left}>{leftOf(rung, goneMs / 1000)}</span>
+          </Asked>
+          <span class={styles.left}>
+            <Left rung={rung} goneS={goneMs / 1000} />
+          </span>
         </li>
       ))}
     </ol>
+  );
+}
+
+/** The time left, and the limit with where it comes from. */
+function Left({ rung, goneS }: { rung: ClimbRung; goneS: number }): ComponentChildren {
+  const { limit } = rung;
+  const text = leftOf(rung, goneS);
+  return limit === null ? (
+    text
+  ) : (
+    <Asked hint={words.opens} onAsk={() => ask(words.limitOf(words.climbRung[rung.what]), limit)}>
+      {text}
+    </Asked>
   );
 }
 

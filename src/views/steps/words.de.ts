@@ -157,6 +157,7 @@ export const words: Translated<typeof english> = {
   climbRung: climbRungWords,
   limitIn: (kt, s) => (s === null ? `Grenze ${kt}: jetzt` : `Grenze ${kt} in ${s} s`),
   limitOnly: (kt) => `Grenze ${kt}`,
+  limitOf: (gate) => `${gate}: Grenze`,
   speedIn: (s) => `in etwa ${s} s`,
   aboutNow: 'etwa jetzt',
   seconds: (s) => `${s} s`,

@@ -152,6 +152,7 @@ export const words = {
   limitIn: (kt: string, s: string | null) =>
     s === null ? `limit ${kt}: now` : `limit ${kt} in ${s} s`,
   limitOnly: (kt: string) => `limit ${kt}`,
+  limitOf: (gate: string) => `${gate}: limit`,
   speedIn: (s: string) => `in about ${s} s`,
   aboutNow: 'about now',
   seconds: (s: string) => `${s} s`,

@@ -12,6 +12,8 @@ const formulas: Record<string, string> = {
   'smaller-limit': 'die kleinere der beiden Grenzen',
   variation: 'Winkel von rechtweisend zu missweisend Nord im Feld des Modells, Ost positiv',
   headwind: 'Windgeschwindigkeit × cos (Windrichtung − Pistenrichtung)',
+  'headwind-least':
+    'Windgeschwindigkeit × cos (Winkel), beim Winkel der Schwankung, der am weitesten von der Piste abweicht',
   crosswind: 'Windgeschwindigkeit × sin (Windrichtung − Pistenrichtung)',
   'crosswind-worst':
     'stärkster Wind × sin (Winkel), beim Winkel der Schwankung, der 90° am nächsten kommt',
@@ -64,6 +66,8 @@ const formulas: Record<string, string> = {
   'go-around':
     '100 × (Schub − Widerstand) ÷ Gewichtskraft bei Anfluggeschwindigkeit, Fahrwerk ausgefahren, Klappen wie beim Start',
   tora: 'verfügbare Startlaufstrecke, wie ausgewiesen',
+  toda: 'verfügbare Startstrecke, wie ausgewiesen',
+  asda: 'verfügbare Startabbruchstrecke, wie ausgewiesen',
   lda: 'verfügbare Landestrecke, wie ausgewiesen',
 };
 

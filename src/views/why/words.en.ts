@@ -9,6 +9,7 @@ const formulas: Record<string, string> = {
   'smaller-limit': 'the smaller of the two limits',
   variation: 'angle from true to magnetic north in the model’s field, east positive',
   headwind: 'wind speed × cos (wind direction − runway direction)',
+  'headwind-least': 'wind speed × cos (angle), at the angle in the swing farthest from the runway',
   crosswind: 'wind speed × sin (wind direction − runway direction)',
   'crosswind-worst': 'strongest wind × sin (angle), at the angle in the swing nearest to 90°',
   'tailwind-worst':
@@ -65,6 +66,8 @@ const formulas: Record<string, string> = {
   'go-around':
     '100 × (thrust − drag) ÷ weight at the approach speed, gear down, flaps as for take-off',
   tora: 'take-off run available, as declared',
+  toda: 'take-off distance available, as declared',
+  asda: 'accelerate-stop distance available, as declared',
   lda: 'landing distance available, as declared',
 };
 

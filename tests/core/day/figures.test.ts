@@ -4,6 +4,7 @@ import { loadSheet } from '../../../src/core/aircraft/loadSheet';
 import { endsOf } from '../../../src/core/airfield/ends';
 import { degreesOf } from '../../../src/core/angle';
 import { airOf } from '../../../src/core/day/air';
+import { declaredFigures } from '../../../src/core/day/declared';
 import type { Documents } from '../../../src/core/day/sources';
 import { sunFigure } from '../../../src/core/day/sunFigure';
 import { type LandingToday, type TakeoffToday, todayStage } from '../../../src/core/day/today';
@@ -179,6 +180,13 @@ function olderJet() {
   return today?.takeoff.planned.because === null ? today.takeoff.planned.figures : null;
 }
 
+/** What the ends of Harrow Sound offer by its document. */
+function declaredLengths() {
+  const { settled } = brief(moment(null), documentsAt('XHAR'), TABLES);
+  const { field, variation } = settled;
+  return field === null ? [] : endsOf(field).map((end) => declaredFigures(end, variation));
+}
+
 /** A weak wind on a field with one end open: from wherever it blows, that end is best. */
 const alwaysBest = () =>
   brief(
@@ -219,6 +227,7 @@ function namesMet() {
     tooHighToClimb(),
     alwaysBest(),
     olderJet(),
+    declaredLengths(),
   ]))
     meet(figure);
   for (const name of MODELS.keys()) met.sources.add(name);
@@ -232,6 +241,24 @@ test('there are words for all that can stand behind a figure, and none without a
   expect([...met.sources].sort()).toEqual(known(words.sources));
   expect([...met.inputs].sort()).toEqual(known(words.inputNames));
   expect([...met.causes].sort()).toEqual(known(words.causes));
+});
+
+test('what an end offers is what its document declares, and its heading turns by the variation', () => {
+  const { field } = documentsAt('XHAR');
+  const lengths = declaredLengths();
+  expect(lengths.length).toBeGreaterThan(3);
+  for (const [index, end] of (field === null ? [] : endsOf(field)).entries()) {
+    const { toraM, todaM, asdaM, ldaM, headingMagnetic } = lengths[index] ?? {};
+    expect([toraM, todaM, asdaM, ldaM].map((one) => one?.value)).toEqual([
+      end.given.toraM,
+      end.given.todaM,
+      end.given.asdaM,
+      end.given.ldaM,
+    ]);
+    if (headingMagnetic === undefined || headingMagnetic.value === null)
+      throw new Error('no heading');
+    expect(headingMagnetic.value).toBeCloseTo(workedOutAgain(headingMagnetic.why), 9);
+  }
 });
 
 test('every formula there are words for is worked out again in these tests', () => {

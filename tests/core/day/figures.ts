@@ -103,6 +103,7 @@ export const FORMULAS: Readonly<Record<string, (given: Given) => number>> = {
     return variationDeg(place, new Date(given.text('date')), model);
   },
   headwind: (given) => given.number('speedKt') * Math.cos(inRad(offDeg(given))),
+  'headwind-least': (given) => given.number('speedKt') * Math.cos(inRad(given.number('angleDeg'))),
   crosswind: (given) => given.number('speedKt') * Math.sin(inRad(offDeg(given))),
   'crosswind-worst': (given) =>
     given.number('strongestKt') * Math.sin(inRad(given.number('angleDeg'))),
@@ -215,6 +216,8 @@ export const FORMULAS: Readonly<Record<string, (given: Given) => number>> = {
   'go-around': (given) =>
     (100 * (given.number('thrustN') - given.number('dragN'))) / given.number('weightN'),
   tora: (given) => given.number('given'),
+  toda: (given) => given.number('given'),
+  asda: (given) => given.number('given'),
   lda: (given) => given.number('given'),
 };
 

@@ -14,8 +14,24 @@ const LADDER: Ladder = {
     { what: 'lift-off', speed: known(150, 'kt', WHY), s: 12, distanceM: 650 },
   ],
   climb: [
-    { what: 'gear-up', speedKt: 240, fromLiftOffS: 5, limitKt: 260, limitS: 7 },
-    { what: 'climb', speedKt: 350, fromLiftOffS: 20, limitKt: null, limitS: null },
+    {
+      what: 'gear-up',
+      speedKt: 240,
+      figure: known(240, 'kt', WHY),
+      limit: known(260, 'kt', WHY),
+      fromLiftOffS: 5,
+      limitKt: 260,
+      limitS: 7,
+    },
+    {
+      what: 'climb',
+      speedKt: 350,
+      figure: known(350, 'kt', WHY),
+      limit: null,
+      fromLiftOffS: 20,
+      limitKt: null,
+      limitS: null,
+    },
   ],
   lightUpS: null,
 };

@@ -50,6 +50,22 @@ const figures: readonly KnownFigure[] = await (async () => {
   return met;
 })();
 
+test('a gate of the climb, and its limit, say where they come from', async () => {
+  const gates = await Promise.all(
+    demoAircraft.map(async (aircraft) => {
+      const field = demoFields.find(({ code }) => code === 'XHAR') ?? null;
+      const wind = { text: WINDS[0] ?? '' };
+      const { numbers } = await askDay({ field, aircraft, procedure: null, at: AT, wind });
+      return numbers.ladder?.climb ?? [];
+    }),
+  );
+  expect(gates.flat().length).toBeGreaterThan(5);
+  for (const { speedKt, figure, limitKt, limit } of gates.flat()) {
+    expect(figure.value).toBe(speedKt);
+    expect(limit?.value ?? null).toBe(limitKt);
+  }
+});
+
 const isFigure = (input: AnyFigure | number | string): input is AnyFigure =>
   typeof input === 'object';
 
@@ -105,7 +121,7 @@ const DECIMALS: Partial<Record<Unit, number>> = { inHg: 2, deg: 1, '%': 1 };
 
 /** Lengths that a document or the pilot gave; all others were worked out. */
 const GIVEN_LENGTH = /^(given|set|elevationM|distanceM|rollsFromM|(tora|toda|lda|available)M)$/;
-const GIVEN_FORMULA = /^(as-given|as-set|tora|lda|centre-of-gravity)$/;
+const GIVEN_FORMULA = /^(as-given|as-set|tora|toda|asda|lda|centre-of-gravity)$/;
 
 test('no input is shown finer than it is known', () => {
   for (const figure of figures) {
