@@ -39,7 +39,7 @@ describe('units', () => {
     await page.getByText('4 593 ft').first().waitFor();
 
     await openPlace(page, 'Taxi');
-    await expect.poll(() => page.locator('main').innerText()).toMatch(/\d ft/);
+    await expect.poll(() => page.locator('main').innerText()).toMatch(/\d\sft/);
     await expect.poll(() => metric(page)).toEqual([]);
 
     await openPlace(page, 'Numbers');
@@ -50,7 +50,7 @@ describe('units', () => {
     await qnh.blur();
     await expect.poll(() => qnh.inputValue()).toBe('29.92');
     await qnh.fill('1013');
-    await page.getByText(numbers.between('25.10', '32.04', 'inHg')).waitFor();
+    await page.getByText(numbers.between('25.11', '32.04', 'inHg')).waitFor();
     await qnh.fill('');
 
     await key(page, numbers.openLoad).click();
