@@ -1,23 +1,26 @@
 /** The pilot's choice of units: it changes every place at once, and stays with the device. */
 
 import type { Page } from 'playwright-core';
+import { words as units } from '../../src/views/device/unitWords.en';
 import { words as load } from '../../src/views/load/words.en';
 import { words as numbers } from '../../src/views/numbers/words.en';
-import { words as units } from '../../src/views/sortie/unitWords.en';
 import { describe, expect, test } from './harness';
-import { closeSheet, EVENING, key, openPlace, sortieKey, toSteps } from './pilot';
+import { closeSheet, EVENING, key, openDevice, openPlace, toSteps } from './pilot';
 
 const REPORT = 'METAR XHAR 051850Z 27012G20KT 9999 FEW030 14/06 Q1009';
 
 /** Metres, kilograms and hectopascals that can be read in what is on the screen. */
-const metric = async (page: Page, within = 'main'): Promise<readonly string[]> => {
-  const text = await page.locator(within).last().innerText();
+const metric = async (
+  page: Page,
+  within: 'main' | 'dialog' = 'main',
+): Promise<readonly string[]> => {
+  const text = (await page.getByRole(within).last().textContent()) ?? '';
   // The report itself keeps its words.
   return text.match(/\d\s?(?:m|kg|hPa)(?![\w/])/g) ?? [];
 };
 
 async function choose(page: Page): Promise<void> {
-  await sortieKey(page).click();
+  await openDevice(page);
   for (const name of [units.lengths.ft, units.pressures.inHg, units.masses.lb])
     await key(page, name).click();
   await key(page, units.localTime).click();
@@ -39,7 +42,7 @@ describe('units', () => {
     await page.getByText('4 593 ft').first().waitFor();
 
     await openPlace(page, 'Taxi');
-    await expect.poll(() => page.locator('main').innerText()).toMatch(/\d\sft/);
+    await expect.poll(() => page.getByRole('main').textContent()).toMatch(/\d\sft/);
     await expect.poll(() => metric(page)).toEqual([]);
 
     await openPlace(page, 'Numbers');
@@ -57,7 +60,7 @@ describe('units', () => {
     await page.getByLabel(load.fuelIn('lb')).waitFor();
     // Only arms stay in the metres of the aircraft's document.
     await expect
-      .poll(async () => (await metric(page, '[role=dialog]')).filter((one) => !one.endsWith('m')))
+      .poll(async () => (await metric(page, 'dialog')).filter((one) => !one.endsWith('m')))
       .toEqual([]);
     await closeSheet(page);
   });

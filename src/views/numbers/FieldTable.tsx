@@ -51,7 +51,7 @@ export function FieldTable({ field, variation }: FieldTableProps): JSX.Element {
         </div>
       </dl>
       <div class={styles.scroll}>
-        <table class={styles.table}>
+        <table class={`${styles.table} ${styles.asking}`}>
           <caption class={styles.group}>{words.ends(unitFor('m'))}</caption>
           <thead>
             <tr>

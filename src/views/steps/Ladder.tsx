@@ -52,7 +52,11 @@ function TodaysRungs({ ladder: { rungs } }: { ladder: Ladder }): JSX.Element {
           </span>
           <span class={styles.when}>
             <b>{words.seconds(wholeNumber(rung.s))}</b>
-            <span>{aboutLength(rung.distanceM, 'nearest')}</span>
+            <span>
+              {rung.what === 'mark'
+                ? length(rung.distanceM)
+                : aboutLength(rung.distanceM, 'nearest')}
+            </span>
           </span>
         </li>
       ))}
