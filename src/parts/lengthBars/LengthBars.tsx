@@ -1,7 +1,7 @@
 /** Lengths to one scale, as they lie along the runway from where its length counts. */
 
 import type { ComponentChildren, JSX } from 'preact';
-import { inShown } from '../units';
+import { inShown, unitFor } from '../units';
 import styles from './LengthBars.module.css';
 
 /** A length compared with what is available. */
@@ -22,10 +22,14 @@ export interface LengthBar {
 const WIDTH = 1000;
 const HEIGHT = 30;
 
-/** The spacing of the marks, in the unit they are in: the smallest that gives at most ten. */
+/** The spacing of the marks, in the unit they are in: the smallest that leaves room for their digits. */
 const STEPS = [50, 100, 250, 500, 1000, 2000, 5000] as const;
 
-const stepFor = (most: number): number => STEPS.find((step) => most / step <= 10) ?? 10_000;
+/** Feet have a digit more, so fewer of them fit beside each other on a phone. */
+const mostMarks = (): number => (unitFor('m') === 'm' ? 10 : 6);
+
+const stepFor = (most: number): number =>
+  STEPS.find((step) => most / step <= mostMarks()) ?? 10_000;
 
 /** Bars below each other to one scale: planned solid, expected a notch, available a post. */
 export function LengthBars({ bars }: { bars: readonly LengthBar[] }): JSX.Element {
