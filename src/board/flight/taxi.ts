@@ -54,7 +54,10 @@ export const isComingIn = (): boolean => day.purpose() === 'landing';
 
 /** Taxis to a stand; the aircraft stays where it is. */
 export function taxiTo(stand: NodeId): void {
+  const at = day.placed();
   set({ stand, taxiVia: null });
+  // Before a landing is stamped, a stand named is one the aircraft stands on.
+  if (at !== null && day.placed() !== at) add({ kind: 'taxied', point: at, placed: true });
 }
 
 /** Passes the next point. */

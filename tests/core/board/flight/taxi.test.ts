@@ -248,3 +248,13 @@ test('what is typed of a route is kept until it is used, and no longer than its 
   chooseField(cairn);
   expect([day.inputs().taxiTold, taxi.toldDraft()]).toEqual([null, '']);
 });
+
+test('nor does a destination move the aircraft where nobody stamped the landing', () => {
+  beginAt('XCAI', 'tussock', {
+    kind: 'set',
+    inputs: { chosen: { end: '27', purpose: 'landing' }, purpose: 'landing' },
+  });
+  taxi.placeAt('q');
+  taxi.taxiTo('s2');
+  expect([day.placed(), day.stand(), day.route()?.nodes[0]]).toEqual(['q', 's2', 'q']);
+});
