@@ -82,7 +82,7 @@ function NoRoute({ onRoute }: { onRoute: () => void }) {
         </Key>
       ) : (
         <Key look="pick" moving className={styles.passing ?? ''} onPress={onRoute}>
-          {words.chooseStand}
+          {day.fault()?.code === 'no-destination' ? words.chooseStand : words.whereIAm}
         </Key>
       )}
     </section>
