@@ -52,6 +52,14 @@ const aircraftShape = v.strictObject({
     ),
     flapsKt: described(knots, 'Flaps must be up below this.'),
     tyreKt: described(v.optional(knots), 'Greatest ground speed of the tyres.'),
+    tyrePsi: described(
+      v.optional(v.pipe(v.number(), v.minValue(5), v.maxValue(500))),
+      'Pressure of the main tyres, psi: from it comes the speed at which they may float on water.',
+    ),
+    leastWidthM: described(
+      v.optional(v.pipe(v.number(), v.minValue(3), v.maxValue(100))),
+      'Least width of a runway, metres.',
+    ),
   }),
   taxi: v.strictObject({
     maxKt: described(knots, 'Do not exceed, straight.'),

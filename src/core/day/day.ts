@@ -272,7 +272,13 @@ export function day(sources: Sources, memo: Memo): Day {
       thunderstorm: now?.thunderstorm ?? false,
     });
   });
-  const rules = memo(() => rulesOf(inputs(), field(), applies(), weather()?.closure), sameData);
+  const rules = memo(() => {
+    const leastWidthM = aircraft()?.limits.leastWidthM;
+    return rulesOf(inputs(), field(), applies(), weather()?.closure, {
+      ...(leastWidthM === undefined ? {} : { leastWidthM }),
+      ...(sunFacts()?.night.holds === true ? { night: true } : {}),
+    });
+  }, sameData);
   const settled = memo(
     (): SettledFacts => ({
       field: field(),

@@ -48,6 +48,7 @@ export function cautionsInAWord(sources: InAWordSources): readonly Caution[] {
     ...nearTyres(sources),
     ...(surface === 'dry' ? [] : [{ code: 'surface', value: surface, limit: null } as const]),
     ...wetTailwind(end, surface),
+    ...aquaplaning(sources),
     ...(windAgeMin === null || windAgeMin <= OLD_MIN
       ? []
       : [{ code: 'wind-old', value: Math.floor(windAgeMin), limit: OLD_MIN } as const]),
@@ -102,6 +103,25 @@ function wetTailwind(end: RankedEnd | null, surface: SettledFacts['surface']): r
   return surface === 'dry' || tailKt < 1
     ? []
     : [{ code: 'wet-tailwind', value: tailKt, limit: null }];
+}
+
+/**
+ * On a wet surface the tyres may float from 9 √p kt on, p in psi. NASA TN D-2056, Horne and Dreher,
+ * 1963. Take-off reaches lift-off, a landing touch-down.
+ */
+function aquaplaning({ settled, today, purpose }: InAWordSources): readonly Caution[] {
+  const psi = settled.aircraft?.limits.tyrePsi;
+  if (psi === undefined || settled.surface === 'dry' || today === null) return [];
+  const floatsKt = 9 * Math.sqrt(psi);
+  const planned = today[purpose === 'take-off' ? 'takeoff' : 'landing'].planned;
+  if (planned.because !== null) return [];
+  const fastestKt =
+    'liftOffKt' in planned.figures
+      ? planned.figures.liftOffKt.value
+      : planned.figures.touchdownKt.value;
+  return fastestKt === null || fastestKt <= floatsKt
+    ? []
+    : [{ code: 'aquaplaning', value: floatsKt, limit: null }];
 }
 
 function thinAir({ field }: SettledFacts, air: Conditions['air']): readonly Caution[] {

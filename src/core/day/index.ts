@@ -40,7 +40,7 @@ export { notThereIn, rowsOf, type StepsBrief } from './steps';
 export { sunFigure } from './sunFigure';
 export type { TaxiBrief } from './taxi';
 export type { LandingLimit, TodayBrief } from './today';
-export { type Caution, type CautionCode, isStopping, type Verdict } from './verdict';
+export { type Caution, type CautionCode, isCautionCode, isStopping, type Verdict } from './verdict';
 export type { WeatherBrief } from './weather';
 export type { WindBrief } from './wholeWind';
 export {

@@ -21,7 +21,7 @@ export interface SettledFacts
   /** The pilot's other settings: ends closed today, preference, holding short, gust limit. */
   readonly rules: Pick<
     EndsQuestion,
-    'closedToday' | 'closedByReport' | 'preferred' | 'holdShortM'
+    'closedToday' | 'closedByReport' | 'preferred' | 'holdShortM' | 'leastWidthM' | 'night'
   > &
     Pick<WindLimits, 'gustSpreadKt'>;
   /** Length needed on an end: today's, else the book's; null without an aircraft. */
@@ -62,6 +62,8 @@ export function rulesOf(
   field: Field | null,
   applies: boolean,
   closure: Closure = [],
+  /** What aircraft and hour ask of a runway besides. */
+  asked: Pick<EndsQuestion, 'leastWidthM' | 'night'> = {},
 ): SettledFacts['rules'] {
   const closedByReport = (field?.runways ?? []).flatMap((runway) => {
     const both = runway.ends.map(({ designator }) => designator);
@@ -69,6 +71,7 @@ export function rulesOf(
   });
   const ends = preferred ? (field?.preferredEnds ?? []) : [];
   return {
+    ...asked,
     closedToday,
     ...(closedByReport.length === 0 ? {} : { closedByReport }),
     holdShortM,

@@ -49,6 +49,8 @@ export const STOPPING = [
   'no-variation',
   'none-within-limits',
   'below-landing-fuel',
+  'narrow',
+  'no-lights',
 ] as const;
 
 /** Cautions in a word, worst first. */
@@ -65,6 +67,7 @@ const IN_A_WORD = [
   'near-tailwind',
   'near-tyres',
   'wet-tailwind',
+  'aquaplaning',
   'surface',
   'wind-old',
   'density-altitude',
@@ -80,6 +83,10 @@ export type CautionCode = (typeof CAUTIONS)[number];
 /** Whether a caution stops: it is asked about before the runway and before brake release. */
 export const isStopping = ({ code }: Pick<Caution, 'code'>): boolean =>
   STOPPING.some((one) => one === code);
+
+/** Whether this version knows a caution by that name. */
+export const isCautionCode = (code: string): code is CautionCode =>
+  CAUTIONS.some((one) => one === code);
 
 /** What speaks against the runway, with figure and limit; null where there is no number. */
 export interface Caution {
@@ -167,6 +174,8 @@ function ofShortfall(shortfall: Shortfall): Caution {
       return noLength(shortfall.because);
     case 'tyres':
       return { code: 'tyres', value: shortfall.groundKt, limit: shortfall.limitKt };
+    case 'narrow':
+      return { code: 'narrow', value: shortfall.widthM, limit: shortfall.limitM };
     case 'brake-energy':
       return { code: 'brake-energy', value: shortfall.energyMJ, limit: shortfall.limitMJ };
     case 'go-on':

@@ -63,6 +63,10 @@ export interface EndsQuestion {
   readonly closedToday?: readonly Designator[];
   /** Ends the report says are closed. */
   readonly closedByReport?: readonly Designator[];
+  /** The least width the aircraft's document allows, m; absent: any. */
+  readonly leastWidthM?: number;
+  /** It is night: a runway without lights is no choice. */
+  readonly night?: boolean;
   /** Ends put before others within limits. Pass the same object while nothing in it changes. */
   readonly preferred?: PreferredEnds;
   /**
@@ -86,6 +90,10 @@ export type Shortfall =
   | { readonly code: 'closed-today' }
   /** The report says so. */
   | { readonly code: 'closed-by-report' }
+  /** Narrower than the aircraft's document allows. */
+  | { readonly code: 'narrow'; readonly widthM: number; readonly limitM: number }
+  /** Night, and no runway lights. */
+  | { readonly code: 'no-lights' }
   /** Nothing is declared for this purpose: a TORA or LDA of 0. */
   | { readonly code: 'not-for-purpose'; readonly purpose: Purpose }
   | {

@@ -111,6 +111,8 @@ function shortfallsOf(end: Candidate, blow: Blow, { purpose }: EndsQuestion): Sh
   if (closed !== undefined) short.push({ code: 'closed', why: closed });
   if (end.closedByReport) short.push({ code: 'closed-by-report' });
   if (end.closedToday) short.push({ code: 'closed-today' });
+  if (end.narrow !== null) short.push({ code: 'narrow', ...end.narrow });
+  if (end.dark) short.push({ code: 'no-lights' });
   if (availableM === 0) short.push({ code: 'not-for-purpose', purpose });
   short.push(...over('tailwind', tailwindWorstKt(end, blow), limits.tailwindKt));
   short.push(...over('crosswind', crosswindWorstKt(end, blow), limits.crosswindKt));

@@ -44,6 +44,8 @@ function allButDirection(question: EndsQuestion, situation: Situation): readonly
     limits.gustSpreadKt,
     question.closedToday,
     question.closedByReport,
+    question.leastWidthM,
+    question.night,
     question.preferred,
     question.holdShortM,
     rule,

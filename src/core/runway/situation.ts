@@ -41,9 +41,13 @@ export interface Candidate extends Pick<End, 'designator' | 'given' | 'heading'>
   readonly closedToday: boolean;
   /** The report says so. */
   readonly closedByReport: boolean;
+  /** Its width and the least allowed, if it is narrower. */
+  readonly narrow: { readonly widthM: number; readonly limitM: number } | null;
+  /** It has no lights, and it is night. */
+  readonly dark: boolean;
   readonly taxiM: number | null;
   readonly isCalmWindEnd: boolean;
-  /** Open, and something is declared for the purpose. */
+  /** Open, wide enough, lit by night, and something is declared for the purpose. */
   readonly usable: boolean;
 }
 
@@ -73,7 +77,7 @@ export function situationOf(question: EndsQuestion): Situation {
   const shape = shapeOf(wind, envelope);
   const unbounded = wind.speedIsMinimum || wind.gustIsMinimum;
   return {
-    candidates: endsOf(field).map(({ designator, given, heading }) => {
+    candidates: endsOf(field).map(({ designator, given, heading, runway }) => {
       const holdM = question.holdShortM?.[designator] ?? given.ldaM;
       const declaredM = {
         tora: given.toraM,
@@ -84,6 +88,9 @@ export function situationOf(question: EndsQuestion): Situation {
       const availableM = declaredM[lengthOf(question.purpose)];
       const closedToday = question.closedToday?.includes(designator) === true;
       const closedByReport = question.closedByReport?.includes(designator) === true;
+      const limitM = question.leastWidthM ?? 0;
+      const narrow = runway.widthM < limitM ? { widthM: runway.widthM, limitM } : null;
+      const dark = question.night === true && !runway.edgeLights;
       const closed = given.closed !== undefined || closedToday || closedByReport;
       return {
         designator,
@@ -94,9 +101,11 @@ export function situationOf(question: EndsQuestion): Situation {
         declaredM,
         closedToday,
         closedByReport,
+        narrow,
+        dark,
         taxiM: question.taxiDistanceM?.(designator) ?? null,
         isCalmWindEnd: designator === field.calmWindEnd,
-        usable: !closed && availableM > 0,
+        usable: !closed && narrow === null && !dark && availableM > 0,
       };
     }),
     rule: ruleOf(shape, from, unbounded),

@@ -5,7 +5,7 @@ import { PHASES } from '../procedure/phases';
 import type { Phase, Procedure, StepId } from '../procedure/procedure';
 import { entriesThatCount } from './counting';
 import type { Entry, Hash, Id, StepOutcome } from './entry';
-import { type EnteredWind, foldSortie, type Seal, type Stamp } from './fold';
+import { type Accepted, type EnteredWind, foldSortie, type Seal, type Stamp } from './fold';
 import { LOG_MOMENTS, type LoggedTime, type LogMoment, type LogTimes } from './logTimes';
 
 /** A note, as written. */
@@ -51,6 +51,8 @@ export interface LoggedSortie {
   readonly stamps: readonly Stamp[];
   readonly seals: readonly Seal[];
   readonly winds: readonly EnteredWind[];
+  /** What the pilot went on in spite of, with its figures. */
+  readonly accepted: readonly Accepted[];
   readonly notes: readonly Note[];
 }
 
@@ -118,6 +120,7 @@ export function logOf(
     stamps,
     seals: seals.map(soundSeal),
     winds,
+    accepted: sortie.accepted,
     notes: counted.flatMap((entry) =>
       entry.kind === 'noted' ? [{ id: entry.id, text: entry.text, at: entry.at }] : [],
     ),

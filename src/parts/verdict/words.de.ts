@@ -68,6 +68,9 @@ const sentences: Readonly<Record<CautionCode, (told: Told) => string>> = {
   'no-variation': () => 'Missweisung unbekannt: missweisender Wind unbrauchbar',
   'none-within-limits': () => 'Keine Piste innerhalb der Grenzen',
   'below-landing-fuel': ({ value }) => `${kg(value)} unter dem Landekraftstoff`,
+  narrow: ({ value, limit }) =>
+    `Piste ${length(number(value))} breit, nötig ${length(number(limit))}`,
+  'no-lights': () => 'Nacht, und keine Pistenlichter',
   thunderstorm: () => 'Gewitter gemeldet',
   'wind-shear': () => 'Windscherung gemeldet',
   icing: () => 'Gefrierender Niederschlag',
@@ -82,6 +85,7 @@ const sentences: Readonly<Record<CautionCode, (told: Told) => string>> = {
   'near-tailwind': (told) => `Rückenwind ${kt(told.value)}, nahe der Grenze von ${kt(told.limit)}`,
   'near-tyres': (told) => `Abheben mit ${kt(told.value)} kt über Grund, nahe der Reifengrenze`,
   'wet-tailwind': ({ value }) => `Nicht trocken, und ${kt(value)} kt Rückenwind`,
+  aquaplaning: ({ value }) => `Aquaplaning ab ${kt(value)} kt`,
   surface: ({ value }) => (value === 'wet' ? 'Piste nass' : 'Piste kontaminiert'),
   'wind-old': ({ value }) => `Wind ${wholeNumber(number(value))} min alt`,
   'density-altitude': ({ value, limit }) =>
@@ -131,6 +135,8 @@ const mends: Readonly<Partial<Record<CautionCode, string>>> = {
   'forecast-crosswind': 'Andere Piste, oder ein anderer Zeitpunkt.',
   'forecast-tailwind': 'Andere Piste, oder ein anderer Zeitpunkt.',
   'forecast-gust-spread': 'Ein anderer Zeitpunkt.',
+  narrow: another,
+  'no-lights': another,
   'wind-old': 'Wind erfragen.',
 };
 
@@ -145,6 +151,7 @@ export const words: Translated<typeof english> = {
   stops: 'Außerhalb der Grenzen',
   inAWord: 'Außerdem',
   accepted: (time: string) => `Um ${time} außerhalb der Grenzen fortgesetzt`,
+  went: 'Außerhalb der Grenzen fortgesetzt',
   openWind: 'Wind öffnen',
   openLoad: 'Ladung öffnen',
   goOn: 'Außerhalb der Grenzen fortsetzen',

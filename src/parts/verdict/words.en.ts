@@ -73,6 +73,9 @@ const sentences: Readonly<Record<CautionCode, (told: Told) => string>> = {
   'no-variation': () => 'Variation unknown: a magnetic wind cannot be used',
   'none-within-limits': () => 'No runway within limits',
   'below-landing-fuel': ({ value }) => `Fuel ${kg(value)} below the landing fuel`,
+  narrow: ({ value, limit }) =>
+    `Runway ${length(number(value))} wide, ${length(number(limit))} needed`,
+  'no-lights': () => 'Night, and no runway lights',
   thunderstorm: () => 'Thunderstorm reported',
   'wind-shear': () => 'Wind shear reported',
   icing: () => 'Freezing precipitation',
@@ -85,6 +88,7 @@ const sentences: Readonly<Record<CautionCode, (told: Told) => string>> = {
   'near-tailwind': (told) => `Tailwind ${kt(told.value)}, near the limit of ${kt(told.limit)}`,
   'near-tyres': (told) => `Lift-off ${kt(told.value)} kt over ground, near the tyre limit`,
   'wet-tailwind': ({ value }) => `Not dry, and a tailwind of ${kt(value)}`,
+  aquaplaning: ({ value }) => `Aquaplaning from ${kt(value)} kt`,
   surface: ({ value }) => (value === 'wet' ? 'Runway wet' : 'Runway contaminated'),
   'wind-old': ({ value }) => `Wind ${wholeNumber(number(value))} min old`,
   'density-altitude': ({ value, limit }) =>
@@ -130,6 +134,8 @@ const mends: Readonly<Partial<Record<CautionCode, string>>> = {
   'forecast-crosswind': 'Another runway, or another time.',
   'forecast-tailwind': 'Another runway, or another time.',
   'forecast-gust-spread': 'Another time.',
+  narrow: 'Choose another runway.',
+  'no-lights': 'Choose another runway.',
   'wind-old': 'Ask for the wind.',
 };
 
@@ -144,6 +150,7 @@ export const words = {
   stops: 'Outside limits',
   inAWord: 'Also',
   accepted: (time: string) => `Continued outside limits at ${time}`,
+  went: 'Continued outside limits',
   openWind: 'Open Wind',
   openLoad: 'Open the load',
   goOn: 'Continue outside limits',

@@ -17,7 +17,7 @@ import {
   takeBackEntry,
   takeUpAgain,
 } from '../../board/record/log';
-import type { Id, LoggedSortie, Seal } from '../../core';
+import { type Id, isCautionCode, type LoggedSortie, type Seal } from '../../core';
 import { Hint, linesClass } from '../../parts/field/Labelled';
 import { decimal, NO_BREAK_SPACE, timeOfDay, utcDate, wholeNumber } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
@@ -25,6 +25,7 @@ import { marked, markedText } from '../../parts/marked';
 import { Sheet } from '../../parts/sheet/Sheet';
 import { SheetPart, SheetParts } from '../../parts/sheet/SheetPart';
 import { length, mass, pressure } from '../../parts/units';
+import { words as verdictWords } from '../../parts/verdict/words';
 import { hoursMinutes } from './hours';
 import styles from './Logged.module.css';
 import { TimeEntry } from './TimeEntry';
@@ -57,6 +58,7 @@ export function LoggedSheet({ id, onClose }: { id: Id; onClose: () => void }): J
           <Notes logged={logged} />
           <Left logged={logged} />
           <Phases logged={logged} />
+          <WentOn logged={logged} />
           <Winds logged={logged} />
           <Stamps logged={logged} />
           <Seals logged={logged} />
@@ -243,6 +245,24 @@ function Winds({ logged: { winds } }: Of) {
       <dl>
         {winds.map(({ id, text, at }) => (
           <Figure key={id} name={timeOfDay(at.sortieMs)} value={text} />
+        ))}
+      </dl>
+    </SheetPart>
+  );
+}
+
+/** Limits the pilot went on in spite of; one that another version of the app named goes by its name. */
+function WentOn({ logged: { accepted } }: Of) {
+  if (accepted.length === 0) return null;
+  return (
+    <SheetPart title={verdictWords.went}>
+      <dl>
+        {accepted.map(({ code, value, limit, end, at }) => (
+          <Figure
+            key={`${at.wallMs} ${code} ${limit}`}
+            name={[timeOfDay(at.sortieMs), end ?? ''].join(' ')}
+            value={isCautionCode(code) ? verdictWords.said({ code, value, limit }) : code}
+          />
         ))}
       </dl>
     </SheetPart>

@@ -204,3 +204,40 @@ describe('going on outside limits', () => {
     expect(open('28010KT', [])).toEqual([]);
   });
 });
+
+describe('what a runway is like', () => {
+  const codesOf = (asked: ReturnType<typeof moment>, documents = HARROW) =>
+    brief(asked, documents, TABLES).verdict.cautions;
+  const on = (end: string) => ({ chosen: { end, purpose: 'take-off' as const } });
+
+  test('by night one without lights is no choice, by day it is', () => {
+    // 01/19 at Harrow Sound has none. The sun sets there before 2000Z on that day.
+    const night = { at: new Date('1987-04-05T23:00:00Z') };
+    const codes = (more: object) =>
+      codesOf(moment('01015KT', on('01'), more)).map(({ code }) => code);
+    expect(codes(night)).toContain('no-lights');
+    expect(codes({ at: new Date('1987-04-05T12:00:00Z') })).not.toContain('no-lights');
+    const { wind } = brief(moment('01015KT', on('01'), night), HARROW, TABLES);
+    expect(wind.inUse?.withinLimits).toBe(false);
+  });
+
+  test('one narrower than the aircraft may use is no choice', () => {
+    // The grass at its field is 18 m wide; the Sleet's document asks for 20.
+    const narrow = codesOf(moment('02010KT', on('02')), documentsAt('XLIN'));
+    expect(narrow).toContainEqual({ code: 'narrow', value: 18, limit: 20 });
+    const tussock = { ...documentsAt('XLIN'), ...flown('tussock') };
+    expect(codesOf(moment('02010KT', on('02')), tussock).map(({ code }) => code)).not.toContain(
+      'narrow',
+    );
+  });
+
+  test('wet, tyres may float from 9 √p on: 145 psi, 108 kt', () => {
+    // NASA TN D-2056 (Horne, Dreher 1963): 9 × √145 psi = 9 × 12.04.
+    const wet = codesOf(moment('28010KT', { ...on('28'), surface: 'wet' }));
+    const floats = wet.find(({ code }) => code === 'aquaplaning');
+    expect(floats?.value).toBeCloseTo(108.4, 1);
+    expect(codesOf(moment('28010KT', on('28'))).map(({ code }) => code)).not.toContain(
+      'aquaplaning',
+    );
+  });
+});

@@ -49,6 +49,10 @@ function shortfall(fall: Shortfall): string {
       return 'Gesperrt laut Meldung';
     case 'closed-today':
       return 'Heute gesperrt';
+    case 'narrow':
+      return `${length(fall.widthM)} breit, nötig ${length(fall.limitM)}`;
+    case 'no-lights':
+      return 'Nacht, und keine Pistenlichter';
     case 'gust-spread':
       return `Bö ${wholeNumber(fall.spreadKt)} kt über dem Wind, Grenze ${wholeNumber(fall.limitKt)}`;
     case 'speed-unbounded':

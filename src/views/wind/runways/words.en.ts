@@ -55,6 +55,10 @@ function shortfall(fall: Shortfall): string {
       return 'Closed, by the report';
     case 'closed-today':
       return 'Closed today';
+    case 'narrow':
+      return `${length(fall.widthM)} wide, ${length(fall.limitM)} needed`;
+    case 'no-lights':
+      return 'Night, and no runway lights';
     case 'gust-spread':
       return `Gust ${wholeNumber(fall.spreadKt)} kt above the wind, limit ${wholeNumber(fall.limitKt)}`;
     case 'speed-unbounded':
