@@ -3,6 +3,7 @@
  * ICAO Annex 3, App. 5. Section numbers from memory.
  */
 
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { forecastsIn, prevailingAt } from '../../../src/core/weather/whole/forecast';
 
@@ -156,5 +157,77 @@ describe('the trend of a report', () => {
     expect(lines('TEMPO 28025G38KT', NEAR)).toEqual([
       'TEMPO 280/25G38 04-05 19:00 until 04-05 21:00',
     ]);
+  });
+});
+
+describe('whatever the text', () => {
+  const group = fc.constantFrom(
+    ...[
+      'TAF',
+      'XHAR',
+      '051700Z',
+      '0518/0624',
+      '9999/0099',
+      '0612/0610',
+      'BECMG',
+      'TEMPO',
+      'PROB30',
+    ],
+    ...[
+      'FM',
+      'FM060200',
+      'FM2400',
+      'TL1900',
+      'AT9999',
+      '25016KT',
+      '28025G38KT',
+      'VRB03KT',
+      '/////KT',
+    ],
+    ...['NOSIG', 'RMK', 'CNL', 'NIL', '=', 'METAR', 'TX15/0614Z', '1017', 'INTER', 'CAVOK'],
+  );
+
+  test('every part has times, and none counts before it begins', () => {
+    fc.assert(
+      fc.property(fc.array(group, { maxLength: 30 }), (groups) => {
+        for (const { validMs, parts } of forecastsIn(groups.join(' '), at('1987-04-05T17:05Z'))) {
+          expect(validMs !== null || parts.length === 0).toBe(true);
+          for (const { fromMs, byMs, untilMs } of parts) {
+            expect([fromMs, byMs, untilMs].every(Number.isFinite)).toBe(true);
+            expect(byMs).toBeGreaterThanOrEqual(fromMs);
+          }
+        }
+      }),
+      { numRuns: 3000 },
+    );
+  });
+
+  test('a forecast whose changes are in order gives a wind for every hour it is for', () => {
+    // Hours of change, two by two; each is a moment from which, or a period within which.
+    const changes = fc.uniqueArray(fc.integer({ min: 1, max: 22 }), { maxLength: 8 });
+    fc.assert(
+      fc.property(changes, fc.boolean(), (hours, byMoments) => {
+        const two = (hour: number) => String(hour).padStart(2, '0');
+        const written = [...hours]
+          .sort((a, b) => a - b)
+          .map((hour) =>
+            byMoments
+              ? `FM06${two(hour)}00 ${two(hour)}010KT`
+              : `BECMG 06${two(hour)}/06${two(hour + 1)} ${two(hour)}010KT`,
+          );
+        const [forecast] = forecastsIn(
+          `TAF XHAR 052300Z 0600/0624 36005KT ${written.join(' ')}`,
+          at('1987-04-05T23:05Z'),
+        );
+        if (forecast === undefined) throw new Error('unread');
+        for (let hour = 0; hour < 24; hour++) {
+          const now = prevailingAt(forecast, Date.UTC(1987, 3, 6, hour, 30));
+          // The last that has begun, or whose change is complete, by half past.
+          const done = hours.filter((one) => (byMoments ? one : one + 1) <= hour);
+          const expected = done.length === 0 ? 360 : Math.max(...done) * 10;
+          expect(now?.wind?.fromDeg).toBe(expected);
+        }
+      }),
+    );
   });
 });

@@ -2,8 +2,8 @@
  * Forecasts as aerodromes issued them, each with the date of issue.
  *
  * Source: "Data from real-life METAR/TAF reports produced by actual weather stations", of the open
- * library metaf (github nnaumenko/metaf, test/testdata_real.cpp, commit 07b5725, MIT), in its
- * order, slips of the stations included. The forecasts themselves are public.
+ * library metaf (github nnaumenko/metaf, test/testdata_real.cpp, commit 07b5725; copyright 2018-2020
+ * Nick Naumenko, MIT), in its order, slips of the stations included. The forecasts themselves are public.
  */
 
 const LINES = `

@@ -240,12 +240,11 @@ function timesOf(
       return { fromMs: wholeFromMs, byMs: wholeFromMs, untilMs: wholeUntilMs };
     case 'FM':
       return { fromMs, byMs: fromMs, untilMs: wholeUntilMs };
-    case 'BECMG':
-      return {
-        fromMs,
-        byMs: written?.[1] ?? at(moment ?? until, wholeUntilMs),
-        untilMs: wholeUntilMs,
-      };
+    case 'BECMG': {
+      const byMs = written?.[1] ?? at(moment ?? until, wholeUntilMs);
+      // One that begins after the whole has ended never counts.
+      return { fromMs, byMs: Math.max(fromMs, byMs), untilMs: wholeUntilMs };
+    }
     default:
       return { fromMs, byMs: fromMs, untilMs: written?.[1] ?? at(until, wholeUntilMs) };
   }
