@@ -22,6 +22,12 @@ export const momentWords: typeof english.momentWords = {
   'on chocks': 'On-Block',
 };
 
+export const listGroupWords: typeof english.listGroupWords = {
+  emergency: 'Notverfahren',
+  malfunction: 'Störungen',
+  'go-around': 'Durchstarten',
+};
+
 /** Speeds of the roll; the mark is named by its distance, m. */
 export const rungWords: typeof english.rungWords = {
   mark: (m) => `An der ${lengthDigits(m)}-${unitFor('m')}-Marke`,

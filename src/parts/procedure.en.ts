@@ -3,7 +3,7 @@
  * stand.
  */
 
-import type { ClimbRung, Moment, Phase, Rung } from '../core';
+import type { ClimbRung, ListGroup, Moment, Phase, Rung } from '../core';
 import { length } from './units';
 
 /** The phases of a sortie. */
@@ -25,6 +25,13 @@ export const momentWords: Record<Moment, string> = {
   airborne: 'Airborne',
   landed: 'Landed',
   'on chocks': 'On chocks',
+};
+
+/** The headings under which lists are offered. */
+export const listGroupWords: Record<ListGroup, string> = {
+  emergency: 'Emergencies',
+  malfunction: 'Malfunctions',
+  'go-around': 'Go-around',
 };
 
 /** A speed of the roll; the mark by its distance along it, m. */

@@ -6,8 +6,8 @@ import type { Translated } from './translated';
 
 type Said = Translated<typeof english>;
 
-export let { phaseWords, momentWords, rungWords, climbRungWords }: Said = english;
+export let { phaseWords, momentWords, listGroupWords, rungWords, climbRungWords }: Said = english;
 
 inLanguage<Said>(english, { de: () => import('./procedure.de') }, (said) => {
-  ({ phaseWords, momentWords, rungWords, climbRungWords } = said);
+  ({ phaseWords, momentWords, listGroupWords, rungWords, climbRungWords } = said);
 });

@@ -38,7 +38,7 @@ const title = (page: Page) => page.getByRole('heading', { level: 2 });
 /** Past the ramp and the taxi by the quick way, and off the ground. */
 async function toAirborne(page: Page): Promise<void> {
   await toSteps(page);
-  await goOnFrom(page, 'Line-up', 'Nozzle lamp');
+  await goOnFrom(page, 'Line-up', 'Nozzle light');
   await tickAll(page);
   await press(page, 'Brakes released');
   await press(page, 'Airborne');
@@ -93,7 +93,7 @@ describe('something wrong', () => {
     await tick(page);
     await open(page, 'Gear not locked');
     await tick(page);
-    await open(page, 'Limit lamp');
+    await open(page, 'Limit light');
     await expect.poll(() => page.getByText('over: Gear not locked').isVisible()).toBe(true);
     await key(page, 'Leave').tap();
     await key(page, 'Go on').tap();
@@ -121,7 +121,7 @@ describe('something wrong', () => {
     const page = await window('phone', { at: EVENING });
     await toAirborne(page);
     await tick(page);
-    await open(page, 'Limit lamp');
+    await open(page, 'Limit light');
     await tickAll(page);
     await press(page, 'Back to Recovery');
     await expect.poll(() => due(page)).toBe('Fuel above 600 kg');
@@ -146,7 +146,7 @@ describe('something wrong', () => {
   test('on the roll there is only to stop or to fly', async ({ open: window }) => {
     const page = await window('phone', { at: EVENING });
     await toSteps(page);
-    await goOnFrom(page, 'Line-up', 'Nozzle lamp');
+    await goOnFrom(page, 'Line-up', 'Nozzle light');
     await tickAll(page);
     await press(page, 'Brakes released');
     await key(page, 'Stopping').waitFor();
@@ -159,7 +159,7 @@ describe('something wrong', () => {
     await goOnFrom(page, 'Ramp', 'Chute');
     await key(page, 'Cannot').tap();
     await key(page, 'Does not work').tap();
-    await goOnFrom(page, 'Line-up', 'Nozzle lamp');
+    await goOnFrom(page, 'Line-up', 'Nozzle light');
     await tickAll(page);
     await press(page, 'Brakes released');
     await expect.poll(() => page.getByText('(no chute)').count()).toBe(1);
@@ -250,11 +250,11 @@ test('lists and landings fit every screen', async ({ open: window }) => {
   await look('climb');
   await key(page, /^Emergencies/).tap();
   await look('lists');
-  await lists(page).filter({ hasText: 'Limit lamp' }).getByRole('button').tap();
+  await lists(page).filter({ hasText: 'Limit light' }).getByRole('button').tap();
   await key(page, 'Leave').waitFor();
   await look('a list');
   await open(page, 'Gear not locked');
-  await page.getByText('over: Limit lamp').waitFor();
+  await page.getByText('over: Limit light').waitFor();
   await look('a list over a list');
   await key(page, 'Leave').tap();
   await look('back');

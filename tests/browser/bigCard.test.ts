@@ -181,7 +181,7 @@ test('it comes by itself at line-up where the pilot wants it, and not otherwise'
   await openDevice(page);
   await key(page, 'Big card at line-up').click();
   await closeSheet(page);
-  await goOnFrom(page, 'Line-up', 'Nozzle lamp');
+  await goOnFrom(page, 'Line-up', 'Nozzle light');
   // What is held back comes first, before the barrier; the card comes behind it.
   await tickAll(page);
   await key(page, 'Close').waitFor();
@@ -222,7 +222,7 @@ describe('other faces', () => {
   test('on the roll the ladder, and its two keys as halves', async ({ open }) => {
     const page = await open('phone', { at: EVENING });
     await toSteps(page);
-    await goOnFrom(page, 'Line-up', 'Nozzle lamp');
+    await goOnFrom(page, 'Line-up', 'Nozzle light');
     await tickAll(page);
     await key(page, 'Brakes released').waitFor();
     await pressDeliberately(page, key(page, 'Brakes released'), clockOf(page));

@@ -42,7 +42,7 @@ describe('the clock of the sortie', () => {
       .toMatch(/28.*1 400.*280°/);
     await openPlace(page, 'Steps');
     await page.getByRole('button', { name: /^Ramp, / }).click();
-    const lamps = page.getByRole('listitem').filter({ hasText: 'Position lamps' });
+    const lamps = page.getByRole('listitem').filter({ hasText: 'Position lights' });
     await expect.poll(() => read(lamps)).toMatch(/not needed: sun up until 19\d\dZ/);
   });
 

@@ -234,7 +234,7 @@ describe('where a click does not say what made it', () => {
 /** Goes to the roll, the brakes just released by a touch, with the clock stopped. */
 async function releaseBrakes(page: Page): Promise<Wait> {
   await toSteps(page);
-  await goOnFrom(page, 'Line-up', 'Nozzle lamp');
+  await goOnFrom(page, 'Line-up', 'Nozzle light');
   await tickAll(page);
   const wait = await standStill(page);
   await key(page, 'Brakes released').waitFor();
@@ -255,7 +255,7 @@ test('what comes up under a finger is not pressed by the same tap, nor by one ju
   // Where "Stopping" was, "Back" comes up: the tap that opened the list must not close it.
   await touch(page, key(page, 'Stopping'), { wait });
   await wait(SEEN_MS);
-  await expect.poll(() => page.getByText('Stopped on the runway').isVisible()).toBe(true);
+  await expect.poll(() => page.getByText('Rejected take-off').isVisible()).toBe(true);
 });
 
 test('a second tap on Airborne opens none of the places that come up under it', async ({

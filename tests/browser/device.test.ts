@@ -249,7 +249,7 @@ test('in high contrast what is due, what is chosen and what stops keep edges tha
   expect(await edge(page.locator('strong').locator('../..'))).toBeGreaterThanOrEqual(3);
   expect(await edge(key(page, 'Steps'))).toBeGreaterThanOrEqual(3);
   expect(await edge(doneKey(page))).toBeGreaterThan(await edge(key(page, 'Later')));
-  await goOnFrom(page, 'Line-up', 'Nozzle lamp');
+  await goOnFrom(page, 'Line-up', 'Nozzle light');
   await tickAll(page);
   await pressDeliberately(page, key(page, 'Brakes released'), clockOf(page));
   expect(await edge(key(page, 'Stopping'))).toBeGreaterThanOrEqual(6);

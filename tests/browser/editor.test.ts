@@ -80,7 +80,7 @@ describe('a version of one’s own', () => {
 
     await key(page, 'What is mine').click();
     const mine = await read(sheet(page));
-    expect(mine).toContain('RemovedAir brakes: in, lamp out');
+    expect(mine).toContain('RemovedAir brakes: in, light out');
     expect(mine).toContain('AddedTaxi speed');
     expect(mine).toContain('MovedTrim, within its part');
     expect(mine).toContain('Original: Trim: two units nose up');
@@ -177,7 +177,7 @@ describe('a version of one’s own', () => {
 });
 
 describe('a list for when something is wrong', () => {
-  const TITLE = 'Stopped on the runway';
+  const TITLE = 'Rejected take-off';
   const head = (page: Page, title: string) =>
     key(page, new RegExp(`^Change the title of “${title}”, and where it leads`));
   const group = (page: Page, name: string) => sheet(page).getByRole('group', { name });
@@ -383,7 +383,7 @@ describe('an original that changed', () => {
     const place = (item: string) =>
       taxi.steps.findIndex((step: { item: string }) => step.item === item);
     taxi.steps[place('Trim')].response = 'one unit nose up';
-    taxi.steps[place('Air brakes')].response = 'in, both lamps out';
+    taxi.steps[place('Air brakes')].response = 'in, both lights out';
     taxi.steps.splice(place('Flaps'), 0, {
       id: 'slats-out',
       kind: 'check',
@@ -427,7 +427,7 @@ describe('an original that changed', () => {
     await key(page, 'Follow the original').click();
     await expect.poll(() => read(row(page, 'Trim'))).toContain('one unit nose up');
     await expect.poll(() => read(row(page, 'Flaps'))).toContain('half');
-    await expect.poll(() => read(row(page, 'Air brakes'))).toContain('in, both lamps out');
+    await expect.poll(() => read(row(page, 'Air brakes'))).toContain('in, both lights out');
     expect(await rowsIn(page, 'Taxi')).toContain('Slats');
     expect(await key(page, 'See what changed').count()).toBe(0);
     await key(page, 'Undo').click();

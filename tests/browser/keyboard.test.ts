@@ -89,7 +89,7 @@ describe('on the keyboard alone', () => {
     await tabTo(page, /^Airborne$/);
     await page.clock.runFor(SETTLED_MS);
     await page.keyboard.press('Enter');
-    await expect.poll(() => due(page)).toBe('Gear up, three lamps out');
+    await expect.poll(() => due(page)).toBe('Gear up, three lights out');
   });
 
   test('focus stays on the key while step after step is ticked', async ({ open }) => {

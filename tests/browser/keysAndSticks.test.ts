@@ -190,7 +190,7 @@ describe('keys and sticks', () => {
     const page = await open('phone', { at: EVENING, before: syntheticPads });
     await toStepsWith(page, BUTTONS);
     await plugIn(page);
-    await goOnFrom(page, 'Line-up', 'Nozzle lamp');
+    await goOnFrom(page, 'Line-up', 'Nozzle light');
     await standStill(page);
     // What was passed over waits before the runway: each must be held for, critical or not.
     for (let i = 0; i < 80 && (await doneKey(page).isVisible()); i++) {
@@ -199,7 +199,7 @@ describe('keys and sticks', () => {
     await pressButton(page, 3);
     await key(page, 'Stopping').waitFor();
     await pressButton(page, 3, 800);
-    await expect.poll(() => page.getByText('Stopped on the runway').isVisible()).toBe(true);
+    await expect.poll(() => page.getByText('Rejected take-off').isVisible()).toBe(true);
   });
 
   test('of a pad that is pulled out and put back go on', async ({ open }) => {

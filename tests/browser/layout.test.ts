@@ -109,8 +109,8 @@ const SCENES: readonly Scene[] = [
     'a held step before the runway',
     async (page) => {
       await key(page, 'Undo').click();
-      await goOnFrom(page, 'Line-up', 'Nozzle lamp');
-      await page.getByText('Outstanding, and before the runway is next').waitFor();
+      await goOnFrom(page, 'Line-up', 'Nozzle light');
+      await page.getByText('Outstanding, and runway check is next').waitFor();
     },
   ],
   [
@@ -267,7 +267,7 @@ const ENLARGED_SCENES: readonly Scene[] = [
     'Steps',
     async (page) => {
       await key(page, 'Close').click();
-      await goOnFrom(page, 'Line-up', 'Nozzle lamp');
+      await goOnFrom(page, 'Line-up', 'Nozzle light');
     },
   ],
   ['Taxi', (page) => openPlace(page, 'Taxi')],

@@ -116,6 +116,6 @@ describe('the memory of the steps', () => {
     // Sunset of 5 April 1987 at 62.95° N 10.55° W is 1937Z (NOAA solar equations, arithmetic).
     await page.clock.runFor(60 * 60_000);
     await expect.poll(() => page.getByText('Needed now: sun down').isVisible()).toBe(true);
-    await expect.poll(() => due(page)).toBe('Position lamps steady');
+    await expect.poll(() => due(page)).toBe('Position lights steady');
   });
 });

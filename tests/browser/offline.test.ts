@@ -46,8 +46,8 @@ test('a sortie is flown to the end of the take-off after a cold start without a 
   expect(ticked).toContain('Heading 280°, both compasses');
   await press('Brakes released');
   await press('Airborne');
-  await expect.poll(() => due(page)).toBe('Gear up, three lamps out');
-  expect((await tickAll(page)).slice(0, 4)).toContain('Reheat out, nozzle lamp out');
+  await expect.poll(() => due(page)).toBe('Gear up, three lights out');
+  expect((await tickAll(page)).slice(0, 4)).toContain('Reheat out, nozzle light out');
 
   for (const place of ['Taxi', 'Numbers', 'Log']) {
     await openPlace(page, place);

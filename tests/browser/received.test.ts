@@ -95,7 +95,7 @@ describe('what a document would change is told before it is kept', () => {
     const lines = await dialog(page).getByRole('listitem').allTextContents();
     // What removes safeguards comes first.
     expect(lines[0]).toBe('Brake lever – parked, needle white; critical: yes → no');
-    expect(lines[1]).toBe('Canopy – shut, two hooks, lamp out; applies: always → night');
+    expect(lines[1]).toBe('Canopy – shut, two hooks, light out; applies: always → night');
     expect(lines).toContain('Brakes, rolling – both bite, no pull (critical)');
     expect(lines).toContain('Brake chute packed: yes → no');
   }

@@ -140,7 +140,7 @@ test('no key lies under what a telephone covers at its edges: keypad, steps, Big
   await page.locator('[data-fitted]').waitFor();
   await look('Big card');
   await key(page, 'Close').click();
-  await goOnFrom(page, 'Line-up', 'Nozzle lamp');
+  await goOnFrom(page, 'Line-up', 'Nozzle light');
   await tickAll(page);
   await pressDeliberately(page, key(page, 'Brakes released'), clockOf(page));
   await key(page, 'Airborne').waitFor();

@@ -23,7 +23,7 @@ const press = (page: Page, name: string) => pressDeliberately(page, key(page, na
 /** Past the ramp and the taxi by the quick way, and everything held back done before the runway. */
 async function toRelease(page: Page): Promise<void> {
   await toSteps(page);
-  await goOnFrom(page, 'Line-up', 'Nozzle lamp');
+  await goOnFrom(page, 'Line-up', 'Nozzle light');
   await tickAll(page);
   await key(page, 'Brakes released').waitFor();
 }
@@ -77,7 +77,7 @@ describe('on the roll', () => {
     await key(page, 'Airborne').waitFor();
     await page.reload();
     await press(page, 'Airborne');
-    await expect.poll(() => due(page)).toBe('Gear up, three lamps out');
+    await expect.poll(() => due(page)).toBe('Gear up, three lights out');
   });
 });
 
@@ -90,7 +90,7 @@ test('from the first wind to the log, with a take-off rejected and another flown
   await press(page, 'Stopping');
 
   // Stopping opens the list for it; its end says where it leads.
-  await expect.poll(() => page.getByText('Stopped on the runway').isVisible()).toBe(true);
+  await expect.poll(() => page.getByText('Rejected take-off').isVisible()).toBe(true);
   const stopped = await tickAll(page);
   expect(stopped).toHaveLength(10);
   expect(stopped.slice(0, 4)).toEqual([
@@ -113,9 +113,9 @@ test('from the first wind to the log, with a take-off rejected and another flown
   await press(page, 'Airborne');
 
   expect(await tickUntil(page, 'Fuel above 600 kg')).toEqual([
-    'Gear up, three lamps out',
+    'Gear up, three lights out',
     'Flaps up, no bars',
-    'Reheat out, nozzle lamp out',
+    'Reheat out, nozzle light out',
     // Today's, from its physics: between 345 and 375 kt, as its document has it.
     expect.stringMatching(/^Climb (34[5-9]|3[56]\d|37[0-5]) kt, nose \d+°$/),
   ]);

@@ -33,7 +33,7 @@ describe('the step that is due', () => {
     expect(await upcoming(page)).toEqual([
       'Brake leverparked, needle white',
       'Stick and pedalsfull travel, free',
-      'Canopyshut, two hooks, lamp out',
+      'Canopyshut, two hooks, light out',
     ]);
     await tick(page);
     await expect.poll(() => due(page)).toBe('Brake lever parked, needle white');
@@ -78,9 +78,9 @@ describe('the step that is due', () => {
       page.getByRole('dialog').getByRole('listitem').filter({ hasText: item });
     // Sunset of 5 April 1987 at 62.95° N 10.55° W is 1937Z (NOAA solar equations, arithmetic): 1850Z
     // is day.
-    await expect.poll(() => read(row('Cockpit lamps'))).toMatch(/not needed: not night until/);
+    await expect.poll(() => read(row('Cockpit lights'))).toMatch(/not needed: not night until/);
     await expect
-      .poll(() => read(row('Position lamps')))
+      .poll(() => read(row('Position lights')))
       .toMatch(/not needed: sun up until 19\d\dZ/);
     await expect.poll(() => read(row('Windscreen air'))).toContain('not needed: surface dry');
   });
@@ -180,7 +180,7 @@ describe('what is held back', () => {
     await press(page, 'Later');
     await expect.poll(() => due(page)).toBe('Brake lever parked, needle white');
     await goOnFrom(page, 'Taxi', 'Probe heat');
-    await expect.poll(() => due(page)).toBe('Probe heat on, lamp lit');
+    await expect.poll(() => due(page)).toBe('Probe heat on, light on');
     await tick(page);
     await tick(page);
     // Instead of the barrier, what was held back first is due again.

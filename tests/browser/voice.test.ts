@@ -39,7 +39,7 @@ async function toRelease(page: Page): Promise<void> {
   await key(page, 'Wet').click();
   await page.getByRole('dialog').getByRole('button', { name: 'Brake chute packed' }).click();
   await closeSheet(page);
-  await goOnFrom(page, 'Line-up', 'Nozzle lamp');
+  await goOnFrom(page, 'Line-up', 'Nozzle light');
   for (let i = 0; i < 60 && !(await key(page, 'Brakes released').isVisible()); i++) {
     await tick(page);
   }
@@ -188,7 +188,7 @@ describe('the gates of the roll', () => {
     const after = all
       .slice(all.findIndex(({ text }) => text.startsWith('Gear up')))
       .map(({ text }) => text.replace(/, expect .*/, ''));
-    expect(after.slice(0, 2)).toEqual(['Gear up', 'Gear: up, three lamps out.']);
+    expect(after.slice(0, 2)).toEqual(['Gear up', 'Gear: up, three lights out.']);
     expect(after.at(-1)).toBe('Climb');
   });
 

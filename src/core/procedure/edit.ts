@@ -103,12 +103,20 @@ function changeList(document: Procedure, id: ListId, to: ListChange): Procedure 
   const list = document.lists[index];
   if (list === undefined) return document;
   const after: AbnormalList = { ...list, ...to };
-  if (after.phases === undefined) delete after.phases;
+  for (const name of OPTIONAL_OF_LIST) if (after[name] === undefined) delete after[name];
   return { ...document, lists: document.lists.with(index, after) };
 }
 
+/** A list's optional properties. */
+export const OPTIONAL_OF_LIST = ['group', 'phases'] as const satisfies (keyof ListChange)[];
+
 /** What a list has apart from its steps. */
-export const LIST_NAMES = ['title', 'phases', 'then'] as const satisfies (keyof ListChange)[];
+export const LIST_NAMES = [
+  'title',
+  'group',
+  'phases',
+  'then',
+] as const satisfies (keyof ListChange)[];
 
 /**
  * What a change sets: properties of one step or list, or the name of the whole; null if it stands

@@ -19,6 +19,7 @@ export {
 } from './facts';
 export { type PlacedFault, placedFault } from './faultPlace';
 export type { ProcedureFault } from './faults';
+export { groupOf, LIST_GROUPS, type ListGroup } from './listGroup';
 export {
   type Habit,
   type HabitKind,

@@ -4,7 +4,7 @@
 
 import { sameDocument } from '../same';
 import type { ListId } from '../sortie/entry';
-import { LIST_NAMES } from './edit';
+import { LIST_NAMES, OPTIONAL_OF_LIST } from './edit';
 import { movedSteps } from './ownDifference';
 import { listPart, type PartId, type PlacedStep, partsOf, placesOf } from './parts';
 import { PHASES } from './phases';
@@ -185,7 +185,7 @@ function mergedHead(
       : side === 'theirs' && !sameDocument(was[name], theirs[name]),
   );
   const merged = { ...mine, ...Object.fromEntries(names.map((name) => [name, theirs[name]])) };
-  if (merged.phases === undefined) delete merged.phases;
+  for (const name of OPTIONAL_OF_LIST) if (merged[name] === undefined) delete merged[name];
   return merged;
 }
 

@@ -5,6 +5,7 @@ import { described, document, holdsTogether, languages, shortText, text } from '
 import { textFaults } from '../plainText';
 import { conditionNamed } from './condition.schema';
 import { procedureFaults } from './faults';
+import { LIST_GROUPS } from './listGroup';
 import { PHASES } from './phases';
 import { GATE_SPEEDS, HIGHEST_GATE_FT, LONGEST_WAIT_S, STEP_KINDS } from './stepKinds';
 
@@ -78,6 +79,10 @@ const list = v.strictObject({
     'Unique within the procedure. The list `rejected-takeoff` opens with "Stopping", `go-around` with "Go around".',
   ),
   title: shortText,
+  group: described(
+    v.optional(v.picklist(LIST_GROUPS)),
+    'Under which heading it is offered. Where left out: `go-around` by its own, every other with the emergencies.',
+  ),
   phases: described(
     v.optional(v.pipe(v.array(phase), v.maxLength(PHASES.length))),
     'Where it is looked for first.',

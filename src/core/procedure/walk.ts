@@ -111,11 +111,18 @@ const NOT_SIMULATED: StepState = {
   notSimulated: true,
 };
 
-const ROLLED_ON: StepState = { kind: 'not-needed', facts: [], passed: true, decided: null };
+const LEFT_OUT: StepState = { kind: 'not-needed', facts: [], passed: true, decided: null };
 
 /** Whether this take-off began rolling, as in a touch-and-go: no brakes were released for it. */
 const hasRolledOn = (run: Run | null, happened: ReadonlySet<Moment>): boolean =>
   (run?.passes.roll ?? 1) > 1 && happened.has('airborne') && !happened.has('brakes released');
+
+/** Stopped on the runway: what would have been flown after the roll is not. */
+const hasStopped = (happened: ReadonlySet<Moment>): boolean =>
+  happened.has('stopping') && !happened.has('airborne');
+
+/** The phases that a take-off which was stopped never gets to. */
+const NOT_FLOWN: readonly Phase[] = ['climb', 'recovery'];
 
 /** The moments that follow the steps of a phase. */
 function momentsIn(phase: Phase): readonly Moment[] {
@@ -136,6 +143,7 @@ export function walk(
   const reached = furthestPhase(procedure, run, happened);
   const rolledOn = hasRolledOn(run, happened);
   const undone = undoneIn(procedure, run);
+  const stopped = hasStopped(happened);
   const phases = PHASES.map((phase): PhaseRows => {
     const pass = run?.passes[phase] ?? 1;
     const steps = procedure.phases.find((part) => part.phase === phase)?.steps ?? [];
@@ -145,8 +153,10 @@ export function walk(
         const recorded = recordedOf(run, pass, step, undone);
         if (recorded.tick === undefined && notSimulated.has(step.id))
           return { step, phase, pass, state: NOT_SIMULATED };
-        const isLeftOut = rolledOn && step.tiedTo !== undefined && recorded.tick === undefined;
-        const state = isLeftOut ? ROLLED_ON : stateOf(step, phase, recorded, facts, reached);
+        const isLeftOut =
+          recorded.tick === undefined &&
+          ((rolledOn && step.tiedTo !== undefined) || (stopped && NOT_FLOWN.includes(phase)));
+        const state = isLeftOut ? LEFT_OUT : stateOf(step, phase, recorded, facts, reached);
         return { step, phase, pass, state };
       }),
     );
@@ -186,7 +196,7 @@ export function phaseRows(phase: Phase, rows: readonly StepRow[]): PhaseRows {
 
 /** A moment is past once it was stamped, or a later phase was begun without it. */
 function isPast(moment: Moment, happened: ReadonlySet<Moment>, reached: number): boolean {
-  if (happened.has(moment)) return true;
+  if (happened.has(moment) || hasStopped(happened)) return true;
   const laterPhase = moment === 'landed' ? 'after' : 'climb';
   return reached >= order(laterPhase);
 }

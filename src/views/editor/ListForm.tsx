@@ -1,12 +1,14 @@
 /**
- * A list for when something is wrong, apart from its steps: its title, where it is looked for,
- * where it leads.
+ * A list for when something is wrong, apart from its steps: its title, the heading it stands under,
+ * where it is looked for, where it leads.
  */
 
 import type { JSX } from 'preact';
 import { edit, faults, settle, written } from '../../board/writing/procedure';
 import {
   type AbnormalList,
+  groupOf,
+  LIST_GROUPS,
   type ListChange,
   listPart,
   PHASES,
@@ -53,6 +55,15 @@ export function ListForm({ id }: { id: AbnormalList['id'] }): JSX.Element | null
           onBlur={settle}
         />
       </Labelled>
+      <section class={styles.formPart}>
+        <h4 class={styles.partName}>{words.listGroup}</h4>
+        <Choice
+          label={words.listGroup}
+          options={LIST_GROUPS.map((value) => ({ value, name: words.listGroups[value] }))}
+          chosen={groupOf(list)}
+          onChoose={(group) => change(list, { group })}
+        />
+      </section>
       <section class={styles.formPart}>
         <h4 class={styles.partName}>{words.lookedForIn}</h4>
         <Several

@@ -6,6 +6,7 @@ import { langOf } from '../../board/language';
 import { written } from '../../board/writing/procedure';
 import {
   type AbnormalList,
+  groupOf,
   type LiveName,
   languageOf,
   listIn,
@@ -82,7 +83,12 @@ export function leadsSaid(then: AbnormalList['then']): string {
 }
 
 /** What a list has apart from its title and steps, as sentences. */
-export function aboutList({ phases = [], then }: AbnormalList): string {
+export function aboutList(list: AbnormalList): string {
+  const { phases = [], then } = list;
   const first = phases.map((phase) => words.phases[phase]).join(', ');
-  return [...(first === '' ? [] : [words.lookedForFirst(first)]), leadsSaid(then)].join(' ');
+  return [
+    words.listGroupSaid(words.listGroups[groupOf(list)]),
+    ...(first === '' ? [] : [words.lookedForFirst(first)]),
+    leadsSaid(then),
+  ].join(' ');
 }

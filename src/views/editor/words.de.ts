@@ -1,7 +1,7 @@
 /** The words of Write, in German: one's own version of a procedure. */
 
 import type { ProcedureFault, Step, TextFault, ValueFault } from '../../core';
-import { phaseWords } from '../../parts/procedure.de';
+import { listGroupWords, phaseWords } from '../../parts/procedure.de';
 import { stepWords } from '../../parts/stepTextWords.de';
 import type { Translated } from '../../parts/translated';
 import type { words as english } from './words.en';
@@ -109,6 +109,9 @@ export const words: Translated<typeof english> = {
   changeList: 'Titel und wohin sie führt',
   changeListOf: (title) => `Titel von „${title}“ ändern, und wohin sie führt`,
   listTitle: 'Titel',
+  listGroup: 'Steht unter',
+  listGroups: listGroupWords,
+  listGroupSaid: (group) => `Steht unter: ${group}.`,
   lookedForIn: 'Zuerst gesucht unter',
   lookedForHint:
     'In diesen Abschnitten steht sie über den anderen Listen. Öffnen lässt sie sich in jedem.',

@@ -1,7 +1,7 @@
 /** The words of Write: a procedure in one's own version. */
 
 import type { ProcedureFault, Step, TextFault, ValueFault } from '../../core';
-import { phaseWords } from '../../parts/procedure.en';
+import { listGroupWords, phaseWords } from '../../parts/procedure.en';
 import { stepWords } from '../../parts/stepTextWords.en';
 
 const kindHints: Readonly<Record<Step['kind'], string>> = {
@@ -105,6 +105,9 @@ export const words = {
   changeList: 'Title and where it leads',
   changeListOf: (title: string) => `Change the title of “${title}”, and where it leads`,
   listTitle: 'Title',
+  listGroup: 'Offered under',
+  listGroups: listGroupWords,
+  listGroupSaid: (group: string) => `Offered under: ${group}.`,
   lookedForIn: 'Looked for first in',
   lookedForHint: 'In these phases it stands above the other lists. It can be opened in any.',
   lookedForFirst: (phases: string) => `Looked for first in: ${phases}.`,

@@ -1,7 +1,13 @@
 /** The words of Steps, in German. */
 
 import type { FactName } from '../../core';
-import { climbRungWords, momentWords, phaseWords, rungWords } from '../../parts/procedure.de';
+import {
+  climbRungWords,
+  listGroupWords,
+  momentWords,
+  phaseWords,
+  rungWords,
+} from '../../parts/procedure.de';
 import type { Translated } from '../../parts/translated';
 import type { words as english } from './words.en';
 
@@ -126,6 +132,7 @@ export const words: Translated<typeof english> = {
   takeOffAgain: 'Noch ein Start',
   wrong: 'Notverfahren',
   noLists: 'Zu diesem Verfahren gehört keine Liste für den Notfall.',
+  listGroups: listGroupWords,
   listOpen: 'jetzt offen',
   listOver: (title) => `über: ${title}`,
   leaveList: 'Verlassen',

@@ -1,7 +1,13 @@
 /** The words of Steps. */
 
 import type { FactName } from '../../core';
-import { climbRungWords, momentWords, phaseWords, rungWords } from '../../parts/procedure.en';
+import {
+  climbRungWords,
+  listGroupWords,
+  momentWords,
+  phaseWords,
+  rungWords,
+} from '../../parts/procedure.en';
 
 /** A fact that decided a step away, as the words behind "not needed:". */
 const fact: Partial<Record<FactName, { yes: string; no: string }>> = {
@@ -121,6 +127,7 @@ export const words = {
   takeOffAgain: 'Another take-off',
   wrong: 'Emergencies',
   noLists: 'The procedure has no list for an emergency.',
+  listGroups: listGroupWords,
   listOpen: 'open now',
   listOver: (title: string) => `over: ${title}`,
   leaveList: 'Leave',

@@ -14,7 +14,16 @@ const TWINS = demoProcedures
   });
 
 /** Words that are the same in both languages. */
-const SAME = new Set(['generator', 'intercom', 'propeller', 'wind', 'qnh', 'kt', 'm']);
+const SAME = new Set([
+  'generator',
+  'intercom',
+  'propeller',
+  'transponder',
+  'wind',
+  'qnh',
+  'kt',
+  'm',
+]);
 
 /** A call is English in every language, also where it is written as a note. */
 const CALL_NOTE = '{field} traffic, {callsign}, joining for runway {runway}';

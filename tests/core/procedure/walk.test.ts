@@ -302,7 +302,26 @@ test('a stop leads back to the taxi: its steps are due again, those of the ramp 
   expect(pilot.walk().position).toMatchObject({ tied: [{ pass: 2 }] });
   pilot.now = BY_DAY;
   pilot.undo(closed);
-  expect(pilot.at()).toBe('airborne');
+  // The roll is over, whatever the list still asks for.
+  expect(pilot.at()).toBe('pins-in');
+});
+
+test('after a stop that leads to the stand, nothing of the flight is asked for', () => {
+  const pilot = new Pilot();
+  pilot.goTo('airborne');
+  pilot.stamp('stopping');
+  pilot.record(OPEN_LIST);
+  pilot.record({ kind: 'close', run: LIST, leadsTo: { phase: 'after', reopen: [] } });
+  expect(pilot.at()).toBe('pins-in');
+  expect(pilot.walk().heldBack).toEqual([]);
+  const flight = pilot
+    .walk()
+    .phases.filter(({ phase }) => phase === 'climb' || phase === 'recovery');
+  const asked = flight
+    .flatMap(({ rows }) => rows)
+    .filter(({ state }) => state.kind !== 'not-needed');
+  expect(flight.flatMap(({ rows }) => rows).length).toBeGreaterThan(0);
+  expect(asked).toEqual([]);
 });
 
 /** The list for a stop, with these things done in it. */
