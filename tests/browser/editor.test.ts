@@ -192,7 +192,7 @@ describe('a list for when something is wrong', () => {
     const page = await open('tablet', { at: EVENING });
     await beginWriting(page);
     expect(await read(head(page, TITLE))).toContain(
-      'Looked for first in: Roll. Leads to Taxi; due again: Taxi, Line-up, Roll.',
+      'Offered under: Emergencies. Looked for first in: Roll. Leads to After; nothing is due again.',
     );
     await head(page, TITLE).click();
     const title = sheet(page).getByRole('textbox', { name: 'Title' });
@@ -204,21 +204,27 @@ describe('a list for when something is wrong', () => {
     expect(await pressed(page, 'Looked for first in')).toBe('Ramp, Roll');
     await sheet(page).getByRole('combobox', { name: 'Phase' }).selectOption('line-up');
     // What would come before the phase it leads to is not due again.
-    expect(await pressed(page, 'Due again from there')).toBe('Line-up, Roll');
-    await group(page, 'Due again from there').getByRole('button', { name: 'Roll' }).click();
+    expect(await pressed(page, 'Due again from there')).toBe('');
+    await group(page, 'Offered under').getByRole('button', { name: 'Malfunctions' }).click();
+    await group(page, 'Due again from there').getByRole('button', { name: 'Line-up' }).click();
     const leads = 'Leads to Line-up; due again: Line-up.';
     await expect.poll(() => read(head(page, 'Rejected'))).toContain(`Ramp, Roll. ${leads}`);
 
     while (await key(page, 'Undo').isEnabled()) await key(page, 'Undo').click();
     await expect.poll(() => title.inputValue()).toBe(TITLE);
-    expect(await pressed(page, 'Due again from there')).toBe('Taxi, Line-up, Roll');
+    expect(await pressed(page, 'Due again from there')).toBe('');
+    expect(await pressed(page, 'Offered under')).toBe('Emergencies');
     while (await key(page, 'Redo').isEnabled()) await key(page, 'Redo').click();
     await expect.poll(() => title.inputValue()).toBe('Rejected');
 
     await key(page, 'What is mine').click();
     const mine = await read(sheet(page));
-    expect(mine).toContain(`Original: ${TITLE}: Looked for first in: Roll. Leads to Taxi;`);
-    expect(mine).toContain(`Mine: Rejected: Looked for first in: Ramp, Roll. ${leads}`);
+    expect(mine).toContain(
+      `Original: ${TITLE}: Offered under: Emergencies. Looked for first in: Roll. Leads to After;`,
+    );
+    expect(mine).toContain(
+      `Mine: Rejected: Offered under: Malfunctions. Looked for first in: Ramp, Roll. ${leads}`,
+    );
     await key(page, 'Save').click();
     await expect.poll(() => read(saidIn(page))).toContain('Saved as version 1.');
     await closeSheet(page);

@@ -179,13 +179,13 @@ describe('what is held back', () => {
     await toSteps(page);
     await press(page, 'Later');
     await expect.poll(() => due(page)).toBe('Brake lever parked, needle white');
-    await goOnFrom(page, 'Taxi', 'Probe heat');
-    await expect.poll(() => due(page)).toBe('Probe heat on, light on');
+    await goOnFrom(page, 'Taxi', 'Take-off brief');
+    await expect.poll(() => due(page)).toMatch(/^Take-off brief 28, stop up to \d+$/);
     await tick(page);
     await tick(page);
     // Instead of the barrier, what was held back first is due again.
     await expect.poll(() => due(page)).toBe('Seat pins three out, in the rack');
-    const flag = page.getByText('Outstanding, and before the runway is next');
+    const flag = page.getByText('Outstanding, and runway check is next');
     await expect.poll(() => flag.isVisible()).toBe(true);
     expect(await key(page, 'Later').isDisabled()).toBe(true);
     await tick(page);
@@ -217,7 +217,7 @@ describe('what is held back', () => {
     await goOnFrom(page, 'Line-up', 'Throttle');
     // The barrier stands between, and with it everything that was skipped.
     await expect
-      .poll(() => page.getByText('Outstanding, and before the runway is next').isVisible())
+      .poll(() => page.getByText('Outstanding, and runway check is next').isVisible())
       .toBe(true);
     await expect.poll(() => due(page)).toBe('Seat pins three out, in the rack');
     await key(page, 'Undo').tap();

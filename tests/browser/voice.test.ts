@@ -280,7 +280,7 @@ describe('voice and sounds in Device', () => {
     const done = await feels(1);
     await pressDeliberately(page, key(page, 'Later'), clockOf(page));
     const held = await feels(3);
-    await goOnFrom(page, 'Taxi', 'Probe heat');
+    await goOnFrom(page, 'Taxi', 'Take-off brief');
     await felt();
     await tick(page);
     await tick(page);
