@@ -47,6 +47,8 @@ export type OpenSheet =
   /** What speaks against the runway in use. */
   | { readonly kind: 'verdict' }
   | { readonly kind: 'load'; readonly over: OpenSheet | null }
+  /** An aircraft without a procedure: what can be done about it. */
+  | { readonly kind: 'procedure'; readonly over: OpenSheet | null }
   /** The pilot's own version of a procedure, being written. */
   | { readonly kind: 'editor'; readonly hash: Hash; readonly over: OpenSheet | null }
   /** Which keys, sticks and pedals do what. */

@@ -20,6 +20,11 @@ import { Room } from './Room';
 /** Rarely used, and larger than the others: loaded when first opened. */
 const editor = laterSheet(() => import('../views/editor/Editor').then(({ Editor }) => Editor));
 
+/** Only for an aircraft of one's own: loaded when first opened. */
+const procedureSheet = laterSheet(() =>
+  import('../views/procedure/ProcedureSheet').then(({ ProcedureSheet }) => ProcedureSheet),
+);
+
 /** Few draw a field: loaded when first opened. */
 const fieldEditor = laterSheet(() =>
   import('../views/fieldEditor/FieldEditor').then(({ FieldEditor }) => FieldEditor),
@@ -85,6 +90,8 @@ function Opened({ open }: { open: OpenSheet }): JSX.Element {
       return <IncomingSheet from={open.from} onClose={onClose} />;
     case 'editor':
       return <editor.Later hash={open.hash} onClose={onClose} />;
+    case 'procedure':
+      return <procedureSheet.Later onClose={onClose} />;
     case 'verdict':
       return <VerdictSheet onClose={onClose} />;
     case 'why':

@@ -231,7 +231,8 @@ describe('a list for when something is wrong', () => {
     await closeSheet(page);
     await openPlace(page, 'Steps');
     await key(page, 'Emergencies').click();
-    const lists = page.getByRole('dialog').getByRole('listitem');
+    const malfunctions = page.getByRole('dialog').getByRole('region', { name: 'Malfunctions' });
+    const lists = malfunctions.getByRole('listitem');
     // On the ramp, where it is looked for first from now on, it stands above the others.
     await expect.poll(() => read(lists.first())).toContain('Rejected');
     await lists.first().getByRole('button').click();
@@ -256,7 +257,9 @@ describe('a list for when something is wrong', () => {
       await group(page, 'Looked for first in').getByRole('button', { name }).click();
     await key(page, 'All steps').click();
     const row = head(page, 'Gear not locked');
-    expect(await read(row)).toMatch(/leads ?Leads to Climb; due again: Climb\.$/);
+    expect(await read(row)).toMatch(
+      /leads ?Offered under: Malfunctions\. Leads to Climb; due again: Climb\.$/,
+    );
     // The keyboard is where it was.
     await expect.poll(() => row.evaluate((one) => one === document.activeElement)).toBe(true);
   });

@@ -23,7 +23,7 @@ import { documentHash } from '../../exchange/hash';
 import { newId } from '../../record/record';
 import { record, sortie, steady } from '../board';
 import { all, received } from '../documents/documents';
-import { chosenProcedure } from '../documents/inUse';
+import { aircraft, chosenProcedure } from '../documents/inUse';
 import {
   addOwnDocument,
   listOwnDocuments,
@@ -290,7 +290,7 @@ async function keepNow(over: OwnVersion | null): Promise<Kept> {
   // Only then: the others store their unsaved work again.
   await draft.keeper.now();
   tellOfDocuments();
-  return { kind: 'kept', number, flown: fly(hash, now.code) };
+  return { kind: 'kept', number, flown: fly(hash, now.code, document) };
 }
 
 /** Updates what we know about the edit; whatever was typed meanwhile stays. */
@@ -311,13 +311,14 @@ async function keepOriginal({ hash, content }: Named): Promise<void> {
  * Uses the version for the next run, if its procedure is the one in use. A run in progress keeps
  * its own.
  */
-function fly(hash: Hash, code: string): 'now' | 'next' | 'not' {
+function fly(hash: Hash, code: string, document: Procedure): 'now' | 'next' | 'not' {
   const chosen = chosenProcedure.value;
   const isInUse =
     versions.value.some((version) => version.hash === chosen) ||
     all.value.some((one) => one.kind === 'procedure' && one.hash === chosen && one.code === code) ||
     open()?.bases.get(chosen ?? '')?.code === code;
-  if (!isInUse) return 'not';
+  // For another aircraft from now on: this one is flown with what it has.
+  if (!isInUse || document.aircraft !== aircraft.value?.code) return 'not';
   setInputs({ procedure: hash });
   return sortie.value.run === null ? 'now' : 'next';
 }

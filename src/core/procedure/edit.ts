@@ -21,6 +21,8 @@ export type ProcedureEdit =
   /** Reworded, of another kind, under another condition. */
   | { readonly kind: 'change'; readonly id: StepId; readonly to: StepChange }
   | { readonly kind: 'rename'; readonly name: string }
+  /** For another aircraft, by its code. */
+  | { readonly kind: 'for'; readonly aircraft: string }
   /** A list with another title, looked for first elsewhere, or leading elsewhere. */
   | { readonly kind: 'change-list'; readonly id: ListId; readonly to: ListChange }
   /** Everything: an earlier version restored, or what the original brought. */
@@ -48,6 +50,10 @@ export function editedProcedure(document: Procedure, edit: ProcedureEdit): Proce
       return change(document, edit.id, edit.to);
     case 'rename':
       return { ...document, name: edit.name };
+    case 'for':
+      return edit.aircraft === document.aircraft
+        ? document
+        : { ...document, aircraft: edit.aircraft };
     case 'change-list':
       return changeList(document, edit.id, edit.to);
     case 'replace':

@@ -19,6 +19,7 @@ export {
 } from './facts';
 export { type PlacedFault, placedFault } from './faultPlace';
 export type { ProcedureFault } from './faults';
+export { adapted, type Naming, type StarterWords, starter } from './forAircraft';
 export { groupOf, LIST_GROUPS, type ListGroup } from './listGroup';
 export {
   type Habit,

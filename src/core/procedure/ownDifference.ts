@@ -25,13 +25,16 @@ export interface OptionDifference {
 
 /** What differs: the options that steps ask for, and part by part. */
 export interface OwnDifference {
+  /** The code of the aircraft it is for now; null if it is for the same. */
+  readonly aircraft: string | null;
   readonly options: readonly OptionDifference[];
   /** The parts that differ, in the order of the own version. */
   readonly parts: readonly PartDifference[];
 }
 
-/** Everything that differs; both empty if nothing does. */
+/** Everything that differs; nothing in any of them if nothing does. */
 export const ownDifference = (base: Procedure, own: Procedure): OwnDifference => ({
+  aircraft: base.aircraft === own.aircraft ? null : own.aircraft,
   options: optionDifferences(base.options, own.options),
   parts: partDifferences(base, own),
 });

@@ -143,6 +143,7 @@ function documentOf(
   return {
     ...pick(base, theirs, mine),
     name: pick(base.name, theirs.name, mine.name),
+    aircraft: pick(base.aircraft, theirs.aircraft, mine.aircraft),
     about: pick(base.about, theirs.about, mine.about),
     options: pick(base.options, theirs.options, mine.options),
     phases,

@@ -14,6 +14,7 @@ import {
   offered,
   tick,
 } from '../../board/steps/stepping';
+import { unproceduredAircraft } from '../../board/writing/firstProcedure';
 import {
   handledAs,
   type LeadsTo,
@@ -303,7 +304,13 @@ function awayFace(
 
 /** Before there is a procedure. */
 export function noFace(): Face {
-  const line = sortie.value.inputs.aircraft === null ? words.nothing : words.loading;
+  const without = unproceduredAircraft.value;
+  const line =
+    without !== null
+      ? words.without(without.name)
+      : sortie.value.inputs.aircraft === null
+        ? words.nothing
+        : words.loading;
   return {
     name: 'none',
     share: null,

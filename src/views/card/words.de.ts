@@ -73,6 +73,7 @@ export const words: Translated<typeof english> = {
   endIt: 'Flug beenden',
   nothing: 'Unter „Flug“ ein Flugzeug wählen.',
   loading: 'Das Verfahren wird geladen.',
+  without: (aircraft) => `${aircraft} hat kein Verfahren: unter „Schritte“ gibt es eines.`,
   kt: 'kt',
   unknown: '—',
   stopUnder: (kt) => `unter ${kt}: Abbruch`,

@@ -70,6 +70,7 @@ export const words = {
   endIt: 'End the sortie',
   nothing: 'Choose an aircraft in Sortie.',
   loading: 'Loading the procedure.',
+  without: (aircraft: string) => `The ${aircraft} has no procedure: Steps offers one.`,
   kt: 'kt',
   unknown: '—',
   stopUnder: (kt: string) => `below ${kt}: stop`,

@@ -1,6 +1,7 @@
 /** What is one's own: how the version differs from the original, part by part. */
 
 import type { JSX } from 'preact';
+import { listedAircraft } from '../../board/documents/documents';
 import { callLang } from '../../board/language';
 import { comparedWith, written } from '../../board/writing/procedure';
 import {
@@ -25,10 +26,16 @@ export function Differences(): JSX.Element {
   const base = comparedWith.value;
   const own = written.value;
   const found = base === null || own === null ? null : ownDifference(base, own);
-  if (own === null || found === null || found.parts.length + found.options.length === 0)
-    return <p>{words.nothingMine}</p>;
+  if (own === null || found === null || isNothing(found)) return <p>{words.nothingMine}</p>;
   return <AllDifferences found={found} procedure={own} before={words.before} after={words.after} />;
 }
+
+const isNothing = ({ aircraft, options, parts }: OwnDifference) =>
+  aircraft === null && parts.length + options.length === 0;
+
+/** An aircraft by its name; by its code if it isn't here. */
+const nameOf = (aircraft: string) =>
+  listedAircraft.value.find(({ code }) => code === aircraft)?.name ?? aircraft;
 
 interface AllDifferencesProps {
   readonly found: OwnDifference;
@@ -41,13 +48,14 @@ interface AllDifferencesProps {
 
 /** A list of differences. */
 export function AllDifferences({
-  found: { options, parts },
+  found: { aircraft, options, parts },
   procedure,
   before,
   after,
 }: AllDifferencesProps): JSX.Element {
   return (
     <>
+      {aircraft !== null && <p>{words.forNow(nameOf(aircraft))}</p>}
       {options.length > 0 && <Options options={options} before={before} after={after} />}
       {parts.map((one) => (
         <section key={one.part} class={styles.part}>

@@ -3,6 +3,7 @@
 import { computed } from '@preact/signals';
 import type { JSX } from 'preact';
 import { useLayoutEffect, useMemo, useRef } from 'preact/hooks';
+import { listedAircraft } from '../../board/documents/documents';
 import { edit, faults, settle, written, writtenAtRest } from '../../board/writing/procedure';
 import {
   type AbnormalList,
@@ -15,6 +16,7 @@ import {
   type StepId,
 } from '../../core';
 import { inputClass, Labelled, wrongClass } from '../../parts/field/Labelled';
+import { Pick } from '../../parts/field/Pick';
 import { lasting } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { filledPieces } from '../../parts/live';
@@ -46,6 +48,7 @@ export function StepList(): JSX.Element {
   return (
     <div ref={root}>
       <Name />
+      <For />
       {procedure !== null &&
         partsOf(procedure).map(({ part, steps }) => (
           <Part
@@ -77,6 +80,23 @@ function Name() {
         onBlur={settle}
       />
     </Labelled>
+  );
+}
+
+/** Unaffected by the letters of a step. */
+const ownFor = computed(() => written.value?.aircraft ?? '');
+
+/** The aircraft it is for. One that isn't here stays named by its code. */
+function For() {
+  const here = listedAircraft.value.map(({ code, name }) => ({ value: code, name }));
+  const isHere = here.some(({ value }) => value === ownFor.value);
+  return (
+    <Pick
+      name={words.aircraft}
+      options={isHere ? here : [{ value: ownFor.value, name: ownFor.value }, ...here]}
+      chosen={ownFor.value}
+      onChoose={(aircraft) => edit({ kind: 'for', aircraft })}
+    />
   );
 }
 

@@ -106,6 +106,8 @@ export const words: Translated<typeof english> = {
   undone: 'Zurückgenommen.',
   redone: 'Wiederhergestellt.',
   back: 'Alle Schritte',
+  aircraft: 'Für das Flugzeug',
+  forNow: (aircraft) => `Jetzt für das Flugzeug ${aircraft}.`,
   changeList: 'Titel und wohin sie führt',
   changeListOf: (title) => `Titel von „${title}“ ändern, und wohin sie führt`,
   listTitle: 'Titel',

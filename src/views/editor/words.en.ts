@@ -102,6 +102,8 @@ export const words = {
   undone: 'Taken back.',
   redone: 'Made again.',
   back: 'All steps',
+  aircraft: 'Aircraft it is for',
+  forNow: (aircraft: string) => `Now for the aircraft ${aircraft}.`,
   changeList: 'Title and where it leads',
   changeListOf: (title: string) => `Change the title of “${title}”, and where it leads`,
   listTitle: 'Title',

@@ -13,6 +13,7 @@ import { openSheet, sheet } from '../../board/places';
 import { chooseAircraft, chooseField, setInputs, takeUp } from '../../board/record/choices';
 import { flownLast, offeredFields } from '../../board/record/flownLast';
 import { endSortie } from '../../board/steps/stepping';
+import { isFlownWithout, unproceduredAircraft } from '../../board/writing/firstProcedure';
 import { Choice, choicesOf } from '../../parts/choice/Choice';
 import { Hint, inputClass, Wrong } from '../../parts/field/Labelled';
 import { NumberField } from '../../parts/field/NumberField';
@@ -143,7 +144,7 @@ function Procedures() {
   const flown = day.settled().aircraft;
   const offered = flown === null ? [] : proceduresFor(flown.code);
   const procedure = chosenProcedure.value;
-  if (offered.length === 0) return null;
+  if (offered.length === 0) return <Without />;
   return (
     <SheetPart title={words.procedure}>
       {offered.length === 1 ? (
@@ -161,6 +162,24 @@ function Procedures() {
           }}
         />
       )}
+    </SheetPart>
+  );
+}
+
+/** For an aircraft without a procedure: what can be done about it. */
+function Without() {
+  const without = unproceduredAircraft.value;
+  if (without === null) return null;
+  return (
+    <SheetPart title={words.procedure}>
+      <p class={styles.said}>
+        {isFlownWithout.value ? words.flownWithout : words.noProcedure(without.name)}
+      </p>
+      <Keys>
+        <Key onPress={() => openSheet({ kind: 'procedure', over: sheet.value })}>
+          {isFlownWithout.value ? words.writeOrCopy : words.writeCopyOrWithout}
+        </Key>
+      </Keys>
     </SheetPart>
   );
 }

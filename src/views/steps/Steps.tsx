@@ -8,6 +8,7 @@ import { day, sortie } from '../../board/board';
 import { openSheet } from '../../board/places';
 import { comeBackToSteps, leaveSteps } from '../../board/steps/leavingSteps';
 import { offered } from '../../board/steps/stepping';
+import { isFlownWithout, unproceduredAircraft } from '../../board/writing/firstProcedure';
 import type { Offers, Walk } from '../../core';
 import { Key } from '../../parts/key/Key';
 import { ClimbRungs } from './ClimbRungs';
@@ -65,6 +66,21 @@ function Offered({ now, walk, inList }: { now: Offers; walk: Walk; inList: boole
 }
 
 function NoProcedure() {
+  const without = unproceduredAircraft.value;
+  if (without !== null) {
+    return (
+      <div class={styles.none}>
+        <p>{(isFlownWithout.value ? words.flownWithout : words.noProcedure)(without.name)}</p>
+        <Key
+          look={isFlownWithout.value ? 'plain' : 'pick'}
+          moving
+          onPress={() => openSheet({ kind: 'procedure', over: null })}
+        >
+          {isFlownWithout.value ? words.writeOrCopy : words.writeCopyOrWithout}
+        </Key>
+      </div>
+    );
+  }
   return (
     <div class={styles.none}>
       <p>{sortie.value.inputs.aircraft === null ? words.noAircraft : words.loading}</p>

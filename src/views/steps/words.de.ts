@@ -117,6 +117,12 @@ export const words: Translated<typeof english> = {
   record: 'Eintragen',
   noAircraft: 'Unter „Flug“ ein Flugzeug wählen; hier wird sein Verfahren abgearbeitet.',
   loading: 'Das Verfahren wird geladen.',
+  noProcedure: (aircraft) =>
+    `${aircraft} hat noch kein Verfahren. Wind, Rollen und Zahlen gehen auch ohne.`,
+  flownWithout: (aircraft) =>
+    `Du fliegst ${aircraft} ohne Verfahren. Wind, Rollen und Zahlen gehen wie immer.`,
+  writeCopyOrWithout: 'Schreiben, kopieren oder ohne',
+  writeOrCopy: 'Schreiben oder kopieren',
   openSortie: 'Flug öffnen',
   released: 'Bremsen los',
   toStop: 'Abbruch:',

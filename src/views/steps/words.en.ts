@@ -115,6 +115,12 @@ export const words = {
   record: 'Record',
   noAircraft: 'Choose an aircraft in Sortie; its procedure is walked here.',
   loading: 'Loading the procedure.',
+  noProcedure: (aircraft: string) =>
+    `The ${aircraft} has no procedure yet. Wind, Taxi and Numbers work without one.`,
+  flownWithout: (aircraft: string) =>
+    `You fly the ${aircraft} without a procedure. Wind, Taxi and Numbers work as ever.`,
+  writeCopyOrWithout: 'Write, copy, or fly without',
+  writeOrCopy: 'Write or copy one',
   openSortie: 'Open Sortie',
   released: 'Brakes released',
   toStop: 'To stop:',

@@ -46,7 +46,11 @@ describe.each(Object.keys(english))('%s', (file) => {
     const inEnglish = new Map(textsOf(english[file]));
     const left = textsOf(german[twinOf(file)]).filter(
       ([way, text]) =>
-        inEnglish.get(way) === text && /\p{Ll}{3}/u.test(text) && / /.test(text) && !SAME.has(text),
+        inEnglish.get(way) === text &&
+        // The name of a live number is the same in every language.
+        /\p{Ll}{3}/u.test(text.replace(/\{\w+\}/g, '')) &&
+        / /.test(text) &&
+        !SAME.has(text),
     );
     expect(left).toEqual([]);
   });

@@ -107,6 +107,7 @@ const phases = fc.uniqueArray(fc.constantFrom(...PHASES), { maxLength: 3 });
 /** A change of a list: its title, where it is looked for first, where it leads. */
 export const listChange: fc.Arbitrary<ListChange> = fc.oneof(
   fc.record({ title: words }),
+  fc.record({ group: fc.constantFrom('emergency', 'malfunction', undefined) }),
   fc.record({ phases: fc.option(phases, { nil: undefined }) }),
   fc
     .oneof(
@@ -134,6 +135,7 @@ export function anyEdit(procedure: Procedure): fc.Arbitrary<ProcedureEdit> {
     fc.record({ kind: fc.constant('duplicate' as const), id, as: added }),
     fc.record({ kind: fc.constant('change' as const), id, to: stepChange }),
     fc.record({ kind: fc.constant('rename' as const), name: words }),
+    fc.record({ kind: fc.constant('for' as const), aircraft: fc.constantFrom('one', 'two') }),
     fc.record({
       kind: fc.constant('change-list' as const),
       id: fc.constantFrom('gear-unsafe', 'go-around', 'no-such'),

@@ -34,7 +34,7 @@ describe('what is one’s own', () => {
   test('a version has nothing other than itself, and any other has something', () => {
     fc.assert(
       fc.property(versions, (own) => {
-        expect(ownDifference(own, own)).toEqual({ options: [], parts: [] });
+        expect(ownDifference(own, own)).toEqual({ aircraft: null, options: [], parts: [] });
         const isOther = !sameDocument([own.phases, own.lists], [BASE.phases, BASE.lists]);
         expect(ownDifference(BASE, own).parts.length > 0).toBe(isOther);
       }),
@@ -84,16 +84,25 @@ describe('what is one’s own', () => {
     const tank = { id: 'tank', name: 'Tank', fitted: false };
     const told = (...options: NonNullable<Procedure['options']>) =>
       ownDifference(BASE, { ...BASE, options });
-    expect(told(hook)).toEqual({ options: [], parts: [] });
+    expect(told(hook)).toEqual({ aircraft: null, options: [], parts: [] });
+    expect(ownDifference(BASE, { ...BASE, aircraft: 'other' })).toEqual({
+      aircraft: 'other',
+      options: [],
+      parts: [],
+    });
     const unfitted = { ...hook, fitted: false };
-    expect(told(unfitted)).toEqual({ options: [{ before: hook, after: unfitted }], parts: [] });
+    expect(told(unfitted)).toEqual({
+      aircraft: null,
+      options: [{ before: hook, after: unfitted }],
+      parts: [],
+    });
     const renamed = { ...hook, name: 'Tail hook' };
     expect(told(renamed).options).toEqual([{ before: hook, after: renamed }]);
     expect(told(tank, hook).options).toEqual([{ before: null, after: tank }]);
     expect(told().options).toEqual([{ before: hook, after: null }]);
     expect(
       ownDifference({ ...BASE, options: [hook, tank] }, { ...BASE, options: [tank, hook] }),
-    ).toEqual({ options: [], parts: [] });
+    ).toEqual({ aircraft: null, options: [], parts: [] });
   });
 
   test('of steps in another order as few as will do are told as moved', () => {
