@@ -18,6 +18,13 @@ const places = await import('../../../../src/board/places');
 
 followDue();
 
+/** No wind is known here: before the runway, and on it, that is gone on with first. */
+function goOutside(): void {
+  expect(due()).toBe('go-outside');
+  expect(act('done', press({ held: true }))).toBe('done');
+  pass(SETTLE_MS);
+}
+
 /** A sortie at the steps, in which every step of some phases is done. */
 function begin(...phases: readonly Phase[]): void {
   places.place.value = 'steps';
@@ -128,12 +135,14 @@ test('a step is held back by its key, the barrier before the runway is not', () 
   // The calls after it, and the check itself.
   for (const { id } of happened().slice(-3)) add({ kind: 'undo', target: id });
   pass(SETTLE_MS);
+  goOutside();
   expect(due()).toBe('before-runway');
   expect(act('hold-back', press())).toBe('not-now');
 });
 
 test('brakes are released by their own key alone, and so is airborne said', () => {
   begin('ramp', 'taxi', 'line-up');
+  goOutside();
   expect(due()).toBe('stamp');
   expect(act('done', press({ held: true }))).toBe('not-now');
   expect(act('airborne', press())).toBe('not-now');
@@ -143,6 +152,7 @@ test('brakes are released by their own key alone, and so is airborne said', () =
 
 test('on the roll only stopping and airborne do anything', () => {
   begin('ramp', 'taxi', 'line-up');
+  goOutside();
   act('brakes-released', press());
   pass(SETTLE_MS);
   places.onRoll.value = true;

@@ -141,7 +141,7 @@ test('releasing the brakes ticks what is tied to it, and Back takes both back to
 
 test('a stop on the roll opens its list, whose end leads to the stand, and another try to the ramp', () => {
   toTheRunway();
-  pass(1000);
+  goOutside();
   if (offered.value !== null) stepping.doIt(offered.value.main);
   pass(1000);
   stepping.stopRoll();
