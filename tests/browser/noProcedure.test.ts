@@ -23,7 +23,7 @@ async function toStepsWithOwn(page: Page): Promise<void> {
   await page.goto('about:blank');
   await page.goto(link);
   await key(page, 'Add it').click();
-  await expect.poll(() => read(page.getByRole('dialog'))).toContain('was added.');
+  await page.getByText('was added.').waitFor();
   await closeSheet(page);
   await beginSortie(page, NAME);
   await setWind(page, '27012G20KT');

@@ -19,6 +19,9 @@ const LONGEST: Readonly<Record<string, string>> = {
   wind: '270° 12 gust 20',
   callsign: 'Tallow one two',
   field: 'Harrow Sound',
+  ground: 'Marram ground',
+  tower: 'Marram tower',
+  crossing: '05R/23L',
   keepRolling: '850–1000',
   breakaway: '1300',
   climbKt: '345–375',
@@ -159,7 +162,9 @@ describe.each(each)('%s', (_, procedure) => {
     );
     expect(ids(crossings)).toEqual(['crossing', 'crossing-traffic']);
     expect(crossings.filter(({ critical }) => !critical)).toEqual([]);
-    for (const { response, note = '' } of crossings) {
+    // Named, so that each crossing of a route is due by itself, as it comes.
+    for (const { item, response, note = '' } of crossings) {
+      expect(item).toContain('{crossing}');
       const words = `${response} ${note}`.toLowerCase();
       expect(words).toMatch(/both ways|one looks left|davor halten|beidseits|einer .*links/);
       expect(words).toMatch(/lights on|lichter an/);
