@@ -11,6 +11,7 @@ const undoable: Record<Undoable['what'], string> = {
   load: 'Beladung geändert.',
   sortie: 'Der Flug ist beendet und im Flugbuch.',
   wind: 'Ein Wind kam mit einem Link oder aus einer anderen App und gilt jetzt.',
+  'wind elsewhere': 'Der Wind des anderen Platzes gilt jetzt hier.',
   jump: 'Übersprungenes bleibt offen.',
   route: 'Die Route ist geändert.',
   'taken up': 'Dieser Flug ist wieder aufgenommen; der andere ist im Flugbuch.',

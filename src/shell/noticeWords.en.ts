@@ -9,6 +9,7 @@ const undoable: Record<Undoable['what'], string> = {
   load: 'The load was changed.',
   sortie: 'The sortie is ended and in the log.',
   wind: 'A wind came with a link or from another app, and is in use.',
+  'wind elsewhere': 'The wind of the other field is in use here.',
   jump: 'What was passed over is outstanding.',
   route: 'The route changed.',
   'taken up': 'This sortie is taken up again; the other is in the log.',

@@ -63,4 +63,5 @@ test('a wind typed at another field is shown as its own, and counts once it is t
   await expect.poll(() => said(page)).toMatch(/^From 270° true/);
   await page.locator('header').first().getByText('Wind, 12 min old').waitFor();
   expect(await page.getByText('Typed at XHAR').count()).toBe(0);
+  await page.getByText('The wind of the other field is in use here.').waitFor();
 });

@@ -35,6 +35,7 @@ export interface Undoable {
     | 'sortie'
     | 'jump'
     | 'wind'
+    | 'wind elsewhere'
     | 'taken up';
   readonly entries: readonly Entry[];
 }

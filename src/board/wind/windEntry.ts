@@ -163,7 +163,7 @@ function beginningOf(text: string, most: number): string {
 /** Takes over a wind of another field. It is as old as it was. */
 export function takeOver({ id, text, north }: EnteredWind): void {
   const entries = add({ kind: 'wind', text, north, takenFrom: id });
-  undoable.value = { what: 'wind', entries };
+  undoable.value = { what: 'wind elsewhere', entries };
 }
 
 /** Closes the keypad; a usable wind is set. */

@@ -5,7 +5,7 @@ import { day } from '../../../board/board';
 import { fieldCode } from '../../../board/documents/inUse';
 import { wallMs } from '../../../board/flight/time';
 import { takeOver } from '../../../board/wind/windEntry';
-import { type EnteredWind, readEnteredWind } from '../../../core';
+import { type EnteredWind, readEnteredWind, type WindReport } from '../../../core';
 import { ago } from '../../../parts/ago';
 import { Key } from '../../../parts/key/Key';
 import { readWindShort } from '../../../parts/live/live';
@@ -28,10 +28,15 @@ export function WindElsewhere(): JSX.Element | null {
 function saidOf(entered: EnteredWind): string | null {
   const { report } = readEnteredWind(entered);
   if (report?.wind == null) return null;
-  const age = ago(wallMs.value - entered.at.wallMs);
-  const place = entered.field === null ? null : fieldCode(entered.field);
+  const { station, issued } = report;
   const wind = readWindShort(report.wind);
-  return report.station === null
-    ? words.elsewhere.typed(place, age, wind)
-    : words.elsewhere.report(report.station, age, wind);
+  const age = ago(wallMs.value - entered.at.wallMs);
+  if (station !== null) {
+    return words.elsewhere.report(station, issued === null ? age : timeOfIssue(issued), wind);
+  }
+  return words.elsewhere.typed(entered.field && fieldCode(entered.field), age, wind);
 }
+
+/** As the report has it: `051830Z`. */
+const timeOfIssue = ({ day, hour, minute }: NonNullable<WindReport['issued']>): string =>
+  `${[day, hour, minute].map((part) => String(part).padStart(2, '0')).join('')}Z`;
