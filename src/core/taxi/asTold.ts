@@ -2,23 +2,23 @@
 
 import type { Designator, Field } from '../airfield/field';
 import { pointOf, type RunwayEntry, runwayEntriesOf, stripWith } from './entries';
+import { exitsOf } from './exits';
 import {
   type DirectedEdge,
   distanceM,
   edgeOf,
   graphFrom,
-  isReversed,
   type NodeId,
   type TaxiEdge,
   type TaxiGraph,
   type TaxiNode,
   taxiGraph,
 } from './graph';
-import { readInstruction, type ToldItem, type UnreadItem, writtenInstruction } from './instruction';
+import { readInstruction, type ToldItem, type UnreadItem } from './instruction';
 import { type Crossing, type Route, routeAlong, sameRunway } from './route';
-import { exitsOf } from './routeIn';
 import { RUNWAY_WEIGHT, type TaxiRules, weightsOf } from './rules';
 import { crossedAt, isOn, type RunwayStrip, stripsOf } from './runwayStrip';
+import { APRON, type Layer, pointsOn, searchAsSaid } from './saidSearch';
 import { edgesTo, searchFrom } from './search';
 
 /** What is asked of a route as told. */
@@ -80,59 +80,6 @@ export interface AsTold {
   readonly exit: NodeId | null;
 }
 
-/**
- * Each text that would mend a problem: with a name that exists, or with what lies between. Empty if
- * only the pilot can know.
- */
-export function mendedTexts(text: string, { items, problems }: AsTold): readonly string[] {
-  const [problem] = problems;
-  switch (problem?.code) {
-    case 'no-name':
-    case 'no-runway':
-      return problem.said === ''
-        ? []
-        : problem.suggestions.map((name) => replaced(text, problem.said, name));
-    case 'not-joined': {
-      const at = items.findIndex(
-        (item, index) =>
-          item.code === 'taxiway' &&
-          item.name === problem.other &&
-          items.slice(0, index).findLast(isTaxiway)?.name === problem.one,
-      );
-      return problem.by.length === 0 || at < 0 ? [] : [withNames(items, at, problem.by)];
-    }
-    case 'ends-short':
-      return problem.by.length === 0
-        ? []
-        : [withNames(items, items.findLastIndex(isTaxiway) + 1, problem.by)];
-    default:
-      return [];
-  }
-}
-
-const isTaxiway = (item: ToldItem): item is Extract<ToldItem, { code: 'taxiway' }> =>
-  item.code === 'taxiway';
-
-const withNames = (items: readonly ToldItem[], at: number, names: readonly string[]): string =>
-  writtenInstruction(
-    items.toSpliced(at, 0, ...names.map((name) => ({ code: 'taxiway', name }) as const)),
-  );
-
-/** The last place at which a word stands by itself, with another in its stead. */
-function replaced(text: string, word: string, by: string): string {
-  const parts = text.split(/([\s,;.]+)/);
-  const at = parts.findLastIndex((part) => part.toUpperCase() === word);
-  return at < 0 ? text : parts.with(at, by).join('');
-}
-
-/** A part of the route under one name; the apron has none. */
-interface Layer {
-  readonly name: string | null;
-  readonly on: TaxiEdge['on'];
-  /** The point at which one gets to it; null for any where both meet. */
-  readonly gate: NodeId | null;
-}
-
 /** Lays a route as told over the plan. */
 export function layAsTold(text: string, question: ToldQuestion): AsTold {
   const { items, unread } = readInstruction(text, question.field);
@@ -144,8 +91,6 @@ export function layAsTold(text: string, question: ToldQuestion): AsTold {
 }
 
 type Laid = Omit<AsTold, 'items' | 'problems'>;
-
-const APRON: Layer = { name: null, on: 'apron', gate: null };
 
 class Laying {
   readonly #items: readonly ToldItem[];
@@ -248,12 +193,8 @@ class Laying {
   readonly #entries = (end: Designator, beside: boolean) =>
     runwayEntriesOf(this.#field, end, beside);
 
-  #isOn(node: NodeId, layer: Layer | undefined): boolean {
-    return this.#field.taxi.edges.some(
-      (edge) =>
-        layer !== undefined && isOf(edge, layer) && (edge.from === node || edge.to === node),
-    );
-  }
+  readonly #isOn = (node: NodeId, layer: Layer | undefined) =>
+    layer !== undefined && pointsOn(this.#graph, layer).has(node);
 
   /** The holding points on the last taxiway from which a runway is crossed or entered. */
   #holdsBefore(runway: string, layers: readonly Layer[]): readonly NodeId[] {
@@ -283,81 +224,8 @@ class Laying {
     return this.#graph.nodes[this.#graph.indexOf.get(id) ?? -1];
   }
 
-  /**
-   * The plan once for each part of the route, with steps from one to the next where they meet; the
-   * shortest way through it says every name in its turn. `unsaid` lets the apron's parts use other
-   * taxiways too, if they cross no runway.
-   */
-  #search(layers: readonly Layer[], start: NodeId, rules: TaxiRules, unsaid: boolean) {
-    const { nodes, edges, indexOf } = this.#graph;
-    const id = (node: NodeId, layer: number) => `${layer} ${node}`;
-    const allowed = weightsOf(this.#graph, rules);
-    const plan: TaxiEdge[] = [];
-    const source: number[] = [];
-    const add = (edge: TaxiEdge, of: number) => {
-      plan.push(edge);
-      source.push(of);
-    };
-    layers.forEach((layer, at) => {
-      edges.forEach((edge, index) => {
-        if (!isOf(edge, layer) && !(unsaid && layer.name === null && isQuiet(edge))) return;
-        add({ ...edge, from: id(edge.from, at), to: id(edge.to, at) }, index);
-      });
-      const next = layers[at + 1];
-      if (next === undefined) return;
-      for (const node of nodes) {
-        const isGate = next.gate === null ? true : next.gate === node.id;
-        if (!isGate || !(next.name === null || this.#isOn(node.id, next))) continue;
-        add(
-          { from: id(node.id, at), to: id(node.id, at + 1), name: '', on: 'apron', oneWay: true },
-          -1,
-        );
-      }
-    });
-    // Said from the beginning although a part of it lies behind: one goes on from where one is.
-    const isUnderWay = this.#node(start)?.kind !== 'stand';
-    layers.forEach((layer, at) => {
-      if (!isUnderWay || at < 2 || layers.slice(0, at + 1).some(({ gate }) => gate !== null))
-        return;
-      if (layer.name === null || !this.#isOn(start, layer)) return;
-      add({ from: id(start, 0), to: id(start, at), name: '', on: 'apron', oneWay: true }, -1);
-    });
-    const layered = graphFrom({
-      nodes: layers.flatMap((_, at) => nodes.map((node) => ({ ...node, id: id(node.id, at) }))),
-      edges: plan,
-    });
-    const weights = Float64Array.from(source, (index, at) => {
-      if (index < 0) return 0;
-      const lengthM = layered.lengthM[at] ?? 0;
-      const isOpen = (allowed[index] ?? 0) < Number.POSITIVE_INFINITY;
-      // A taxiway that was not said is a last resort.
-      const isUnsaid = plan[at]?.on === 'taxiway' && isApronLayer(layers, plan[at]?.from ?? '');
-      return isOpen ? lengthM * (isUnsaid ? RUNWAY_WEIGHT : 1) : Number.POSITIVE_INFINITY;
-    });
-    const from = indexOf.get(start) ?? 0;
-    const search = searchFrom(layered, from, weights);
-    const costOf = (node: NodeId, layer: number) =>
-      search.cost[layered.indexOf.get(id(node, layer)) ?? -1] ?? Number.POSITIVE_INFINITY;
-    return {
-      /** The way to the nearest of some points in the last layer; null if there is none. */
-      to: (targets: readonly NodeId[]) => {
-        const last = layers.length - 1;
-        const target = targets
-          .filter((node) => costOf(node, last) < Number.POSITIVE_INFINITY)
-          .sort((a, b) => costOf(a, last) - costOf(b, last))[0];
-        if (target === undefined) return null;
-        const path = edgesTo(search, layered.indexOf.get(id(target, last)) ?? 0) ?? [];
-        const arcs = path.flatMap((arc): DirectedEdge[] => {
-          const of = source[edgeOf(arc)] ?? -1;
-          return of < 0 ? [] : [2 * of + Number(isReversed(arc))];
-        });
-        return { arcs, target };
-      },
-      /** Whether any point of a layer can be reached. */
-      reaches: (layer: number) =>
-        nodes.some((node) => costOf(node.id, layer) < Number.POSITIVE_INFINITY),
-    };
-  }
+  readonly #search = (layers: readonly Layer[], start: NodeId, rules: TaxiRules, unsaid: boolean) =>
+    searchAsSaid(this.#graph, layers, start, rules, unsaid);
 
   /** What a path is once it was found: the route, or what was said of it that it doesn't do. */
   #checked(
@@ -507,14 +375,3 @@ class Laying {
     return [...new Set(led)];
   }
 }
-
-/** Whether a stretch belongs to a part of the route. */
-const isOf = (edge: TaxiEdge, { name, on }: Layer): boolean =>
-  edge.on === on &&
-  (on === 'apron' || (on === 'runway' ? sameRunway(edge.name) : edge.name) === name);
-
-/** A taxiway one may get to the first one said by, without anybody saying so. */
-const isQuiet = ({ on, crosses }: TaxiEdge): boolean => on === 'taxiway' && crosses === undefined;
-
-const isApronLayer = (layers: readonly Layer[], id: string): boolean =>
-  layers[Number(id.split(' ', 1)[0])]?.name === null;

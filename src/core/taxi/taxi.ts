@@ -2,9 +2,10 @@
 
 export { CALLS, COMPASS, callFor, fieldCalled, stationCalled } from '../radio/call';
 export { routeKey } from './alternatives';
-export { layAsTold, mendedTexts } from './asTold';
+export { layAsTold } from './asTold';
 export { taxiGraph } from './graph';
 export { taxiwaysOf } from './instruction';
+export { mendedTexts } from './mended';
 export { progressOn, secondsAt, turnsOf } from './pace';
 export { findRouteIn, toldInQuestion } from './routeIn';
 export { findRouteOut, isEntry, taxiDistances, toldOutQuestion } from './routeOut';

@@ -2,10 +2,10 @@
 
 import type { Designator } from '../airfield/field';
 import type { RunwayEntry } from './entries';
+import type { Exit } from './exits';
 import type { NodeId, TaxiEdge } from './graph';
 import type { Turn } from './pace';
 import type { Route } from './route';
-import type { Exit } from './routeIn';
 
 /** No route as told by a controller is longer, characters. */
 export const LONGEST_TOLD = 200;

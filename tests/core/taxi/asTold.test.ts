@@ -2,8 +2,9 @@
 
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { layAsTold, mendedTexts, type ToldQuestion } from '../../../src/core/taxi/asTold';
+import { layAsTold, type ToldQuestion } from '../../../src/core/taxi/asTold';
 import { readInstruction } from '../../../src/core/taxi/instruction';
+import { mendedTexts } from '../../../src/core/taxi/mended';
 import { stretchId } from '../../../src/core/taxi/rules';
 import { demoField } from '../documents/demo';
 import { FREE } from './drawn';

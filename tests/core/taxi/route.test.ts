@@ -1,5 +1,6 @@
 import { beforeAll, expect, test } from 'vitest';
-import { exitsOf, findRouteIn } from '../../../src/core/taxi/routeIn';
+import { exitsOf } from '../../../src/core/taxi/exits';
+import { findRouteIn } from '../../../src/core/taxi/routeIn';
 import { findRouteOut } from '../../../src/core/taxi/routeOut';
 import { stretchId, type TaxiRules } from '../../../src/core/taxi/rules';
 import { toldIn, toldOut } from '../../../src/core/taxi/told';
