@@ -4,10 +4,9 @@ import type { Designator, Field } from '../airfield/field';
 import { type AsTold, layAsTold, type ToldQuestion } from './asTold';
 import { type Exit, exitsOf } from './exits';
 import { type TaxiFault, whyNoRoute } from './fault';
-import { type NodeId, type TaxiGraph, taxiGraph } from './graph';
+import { type NodeId, taxiGraph } from './graph';
 import { type Route, routeAlong } from './route';
-import { isTaxiable, type TaxiRules, weightsOf } from './rules';
-import { isOn, type RunwayStrip, seenFrom } from './runwayStrip';
+import { type TaxiRules, weightsOf } from './rules';
 import { edgesTo, searchFrom } from './search';
 
 /** What is asked about the route in. */
