@@ -1,6 +1,7 @@
-/** That the wind typed or set breaks a limit of the runway selected. */
+/** That the wind being typed breaks a limit of the runway selected: once set, every place says so. */
 
 import type { JSX } from 'preact';
+import { typing } from '../../../board/places';
 import { answered } from '../../../board/wind/answered';
 import { shortfallWords } from '../runways/shortfalls';
 import { words } from '../runways/words';
@@ -10,7 +11,7 @@ import styles from './Answer.module.css';
 export function UsingFails(): JSX.Element | null {
   const { inUse } = answered.value;
   const [first] = inUse?.shortfalls ?? [];
-  if (inUse == null || first === undefined) return null;
+  if (!typing.value || inUse == null || first === undefined) return null;
   return (
     <p class={styles.fails}>
       <b>{words.selected(inUse.designator)}</b> {shortfallWords(first)}
