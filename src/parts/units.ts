@@ -128,9 +128,11 @@ export const massAgainst = (kg: number, limitKg: number): string => {
   return withUnit(wholeNumber(shown), 'kg');
 };
 
+/** A pressure, its digits alone. */
+export const pressureDigits = (hPa: number): string => digits(hPa, 'hPa', 'step', 'nearest');
+
 /** A pressure: `1013 hPa`, `29.92 inHg`. */
-export const pressure = (hPa: number): string =>
-  withUnit(digits(hPa, 'hPa', 'step', 'nearest'), 'hPa');
+export const pressure = (hPa: number): string => withUnit(pressureDigits(hPa), 'hPa');
 
 /** A width that is needed: `7.5 m`, `25 ft`. */
 export const width = (m: number): string =>

@@ -1,7 +1,17 @@
 /** What is said when an answer is read back. English on every page. ICAO Doc 9432, 2.8.3. */
 
 import type { Readback } from '../../core';
+import { pressureDigits, unitFor } from '../units';
 import { saidEach, saidPoint, saidRunway } from './spelling';
+
+/**
+ * The pressure setting, digit by digit: QNH in hectopascals, `altimeter` in inches, said without its
+ * point (FAA JO 7110.65, 2-7-1, value from memory).
+ */
+function saidPressure(hPa: number | null): string {
+  const name = unitFor('hPa') === 'inHg' ? 'altimeter' : 'QNH';
+  return `${name} ${hPa === null ? 'as given' : saidEach(pressureDigits(hPa).replace(/\D/g, ''))}`;
+}
 
 /** One item that is read back, as said. */
 export function sayReadback(back: Readback): string {
@@ -19,7 +29,7 @@ export function sayReadback(back: Readback): string {
     case 'via':
       return `via ${back.via.map((name) => (/\d\d/.test(name) ? `backtrack runway ${saidRunway(name)}` : saidPoint(name))).join(', ')}`;
     case 'qnh':
-      return back.hPa === null ? 'QNH as given' : `QNH ${saidEach(String(Math.round(back.hPa)))}`;
+      return saidPressure(back.hPa);
     case 'runway':
     case 'take-off':
     case 'land':

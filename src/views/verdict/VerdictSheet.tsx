@@ -4,7 +4,7 @@ import type { JSX } from 'preact';
 import { day, sortie } from '../../board/board';
 import { cautions, type ShownCaution } from '../../board/flight/cautions';
 import { openPlace, openSheet } from '../../board/places';
-import { zulu } from '../../parts/format';
+import { timeOfDay } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { Sheet } from '../../parts/sheet/Sheet';
 import { SheetPart, SheetParts } from '../../parts/sheet/SheetPart';
@@ -62,5 +62,5 @@ function List({ of }: { of: readonly ShownCaution[] }) {
 
 function acceptedAt({ code }: ShownCaution): string {
   const when = sortie.value.accepted.findLast((one) => one.code === code)?.at.sortieMs;
-  return when === undefined ? '' : words.accepted(zulu(when));
+  return when === undefined ? '' : words.accepted(timeOfDay(when));
 }

@@ -10,6 +10,7 @@ import { lengthUnit, localTime, massUnit, pressureUnit } from '../../../src/devi
 import { speak } from '../../../src/parts/catalogues';
 import { localClock, NO_BREAK_SPACE, timeOfDay } from '../../../src/parts/format';
 import { liveValue, piecesInUnits, shownLive } from '../../../src/parts/live';
+import { sayReadback } from '../../../src/parts/radio/readback';
 import {
   aboutLength,
   fromShown,
@@ -212,6 +213,15 @@ describe('live numbers in a step', () => {
     american();
     expect(shownLive('runM', 1683)).toEqual({ value: 5550, unit: 'ft' });
   });
+});
+
+test('a pressure setting is read back digit by digit, as altimeter where it is in inches', () => {
+  const back = { code: 'qnh', hPa: 1013.25 } as const;
+  expect(sayReadback(back)).toBe('QNH one zero one three');
+  pressureUnit.value = 'inHg';
+  // FAA JO 7110.65, 2-7-1, value from memory: without "decimal".
+  expect(sayReadback(back)).toBe('altimeter two nine nine two');
+  expect(sayReadback({ code: 'qnh', hPa: null })).toBe('altimeter as given');
 });
 
 test('local time stands beside UTC only where it is wanted', () => {
