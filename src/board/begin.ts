@@ -5,9 +5,10 @@ import { readDraft } from '../record/drafts';
 import { day, keeping, record, sortie } from './board';
 import { followDate } from './dayParts';
 import { askAgain, listedAircraft } from './documents/documents';
-import { takeFromAddress, watching } from './places';
+import { wallNowMs } from './flight/time';
+import { isPlaceAsked, takeFromAddress, watching } from './places';
 import { chooseAircraft } from './record/choices';
-import { interrupt } from './steps/interruption';
+import { backToSteps, interrupt } from './steps/interruption';
 import { goOnTyping, WIND_DRAFT } from './wind/windEntry';
 
 /** Reads the record and what it asks for. Resolves when the first frame can be drawn. */
@@ -39,9 +40,13 @@ async function goOn(): Promise<void> {
 
 /** Marks the interruption, and takes an aircraft if there is none. */
 function takeUp(isElsewhere: boolean): void {
+  const lastMs = sortie.value.lastAt?.wallMs;
   // A reload in mid-sequence is an interruption, counted from the last thing we know of; another
   // window is not.
-  if (!isElsewhere && !record.workedMeanwhile) interrupt(sortie.value.lastAt?.wallMs);
+  if (!isElsewhere && !record.workedMeanwhile) {
+    interrupt(lastMs);
+    if (!watching) backToSteps(wallNowMs() - (lastMs ?? wallNowMs()), isPlaceAsked());
+  }
   const first = listedAircraft.value[0];
   if (day.inputs().aircraft === null && first !== undefined) chooseAircraft(first);
 }

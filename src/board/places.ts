@@ -75,10 +75,15 @@ const isWatch = () => globalThis.location?.hash === '#/watch';
 /** This window only shows what the others do: it has no keys, and adds nothing to the record. */
 export const watching = isWatch();
 
+const nameIn = (hash: string): string => hash.replace(/^#\/?/, '').split('?')[0] ?? '';
+
 function placeInAddress(hash = globalThis.location?.hash ?? ''): PlaceName {
-  const name = hash.replace(/^#\/?/, '').split('?')[0] ?? '';
+  const name = nameIn(hash);
   return isPlace(name) ? name : 'wind';
 }
+
+/** Whether the address the app was started at names a place. */
+export const isPlaceAsked = (): boolean => isPlace(nameIn(globalThis.location?.hash ?? ''));
 
 /** The open place. */
 export const place = signal<PlaceName>(placeInAddress());

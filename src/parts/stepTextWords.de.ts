@@ -1,6 +1,6 @@
 /** The words for what a step is and when it applies, in German. */
 
-import type { ConditionFact, LiveName, Step } from '../core';
+import type { ConditionFact, EnteredAt, LiveName, Step } from '../core';
 import type { stepWords as english } from './stepTextWords.en';
 import type { Translated } from './translated';
 
@@ -70,10 +70,21 @@ const live: Readonly<Record<LiveName, string>> = {
   landingM: 'Landestrecke',
 };
 
+/** The key that opens where a live number is entered. */
+const supply: Readonly<Record<EnteredAt, string>> = {
+  wind: 'Wind öffnen',
+  keypad: 'Wind eingeben',
+  sortie: 'Flug öffnen',
+  load: 'Beladung öffnen',
+  numbers: 'Werte öffnen',
+};
+
 export const stepWords: Translated<typeof english> = {
   kinds,
   facts,
   live,
+  supply,
+  notKnown: (name) => `Nicht bekannt: ${name}`,
   putIn: (name) => `[${name}]`,
   critical: 'kritisch',
   when: (condition) => `falls ${condition}`,

@@ -1,6 +1,6 @@
 /** The words for what a step is and when it applies, the same wherever they stand. */
 
-import type { ConditionFact, LiveName, Step } from '../core';
+import type { ConditionFact, EnteredAt, LiveName, Step } from '../core';
 
 const kinds: Readonly<Record<Step['kind'], string>> = {
   do: 'Do',
@@ -67,10 +67,21 @@ const live: Readonly<Record<LiveName, string>> = {
   landingM: 'Landing distance',
 };
 
+/** The key that opens where a live number is entered. */
+const supply: Readonly<Record<EnteredAt, string>> = {
+  wind: 'Open Wind',
+  keypad: 'Enter the wind',
+  sortie: 'Open Sortie',
+  load: 'Open Load',
+  numbers: 'Open Numbers',
+};
+
 export const stepWords = {
   kinds,
   facts,
   live,
+  supply,
+  notKnown: (name: string) => `Not known: ${name}`,
   putIn: (name: string) => `[${name}]`,
   critical: 'critical',
   when: (condition: string) => `if ${condition}`,

@@ -21,7 +21,7 @@ import styles from './App.module.css';
 import { CautionSheet } from './Caution';
 import { Places } from './Places';
 import { Strip } from './Strip';
-import { broken, LaterNotices, LaterSheets, verdictLine, views } from './views';
+import { broken, LaterNotices, LaterSheets, underWay, verdictLine, views } from './views';
 import { words } from './words';
 
 /**
@@ -93,6 +93,9 @@ function Frame() {
       )}
       <Boundary fallback={() => null}>
         <verdictLine.Later />
+      </Boundary>
+      <Boundary fallback={() => null}>
+        <underWay.Later />
       </Boundary>
       <Boundary fallback={() => null}>
         <LaterNotices />

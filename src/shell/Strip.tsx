@@ -4,9 +4,9 @@
 
 import type { ComponentChildren, JSX } from 'preact';
 import { day, sortie, sortieMinute } from '../board/board';
+import { windMs } from '../board/flight/aged';
 import { wallMs } from '../board/flight/time';
 import { openPlace, openSheet, openTyping } from '../board/places';
-import type { EnteredWind } from '../core';
 import { localTime } from '../device/preferences';
 import { ageText } from '../parts/age';
 import { direction, localClock, utcDate, wholeNumber, zulu } from '../parts/format';
@@ -19,7 +19,6 @@ import { words } from './words';
 export function Strip(): JSX.Element {
   const { using } = day.wind();
   const { field } = day.settled();
-  const entered = day.enteredWind();
   return (
     <header class={styles.strip}>
       <Cell
@@ -31,7 +30,7 @@ export function Strip(): JSX.Element {
         {using ?? words.strip.none}
       </Cell>
       <Cell
-        label={windLabel(entered)}
+        label={windLabel()}
         opens={words.strip.open.wind}
         className={styles.wind}
         onPress={openTyping}
@@ -130,21 +129,10 @@ function Cell({ label, opens, className = '', onPress, children }: CellProps) {
 }
 
 /** What is forecast has no age that matters: it counts by its own time. */
-function windLabel(entered: EnteredWind | null): ComponentChildren {
-  if (entered === null) return words.strip.wind;
+function windLabel(): ComponentChildren {
   if (day.windIsForecast()) return words.strip.windForecast;
-  return <WindAge age={ageText(ageMs(entered))} />;
-}
-
-/**
- * A report's age counts by the sortie's clock from its time of issue; any other wind's from its
- * entry.
- */
-function ageMs({ at }: EnteredWind): number {
-  const issuedMs = day.issuedMs();
-  return issuedMs === null || day.windIsNewer()
-    ? wallMs.value - at.wallMs
-    : sortieMinute.value - issuedMs;
+  const ageMs = windMs();
+  return ageMs === null ? words.strip.wind : <WindAge age={ageText(ageMs)} />;
 }
 
 function windShort(): string {

@@ -14,6 +14,8 @@ const undoable: Record<Undoable['what'], string> = {
   'wind elsewhere': 'Der Wind des anderen Platzes gilt jetzt hier.',
   jump: 'Übersprungenes bleibt offen.',
   route: 'Die Route ist geändert.',
+  begun: 'Was davor liegt, gilt als nicht geflogen.',
+  list: 'Die Liste ist geschlossen.',
   'taken up': 'Dieser Flug ist wieder aufgenommen; der andere ist im Flugbuch.',
 };
 

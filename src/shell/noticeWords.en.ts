@@ -12,6 +12,8 @@ const undoable: Record<Undoable['what'], string> = {
   'wind elsewhere': 'The wind of the other field is in use here.',
   jump: 'What was passed over is outstanding.',
   route: 'The route changed.',
+  begun: 'What lies before is marked as not flown.',
+  list: 'The list is closed.',
   'taken up': 'This sortie is taken up again; the other is in the log.',
 };
 

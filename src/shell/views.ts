@@ -17,6 +17,8 @@ export const verdictLine = later(
   () => import('./VerdictLine').then(({ VerdictLine }) => VerdictLine),
   'asked',
 );
+/** Under the strip, what is under way in the steps. */
+export const underWay = later(() => import('./UnderWay').then(({ UnderWay }) => UnderWay), 'asked');
 const taxi = later(() => import('../views/taxi/Taxi').then(({ Taxi }) => Taxi));
 const steps = later(() => import('../views/steps/Steps').then(({ Steps }) => Steps));
 const numbers = later(() => import('../views/numbers/Numbers').then(({ Numbers }) => Numbers));
@@ -39,6 +41,17 @@ export const LaterSheets = sheets.Later;
 /** Loads the views that weren't needed yet. */
 export function loadViews(): void {
   loadWindDetail();
-  for (const view of [notices, wrongKey, verdictLine, steps, taxi, numbers, log, sheets, broken])
+  for (const view of [
+    notices,
+    wrongKey,
+    verdictLine,
+    underWay,
+    steps,
+    taxi,
+    numbers,
+    log,
+    sheets,
+    broken,
+  ])
     view.preload();
 }

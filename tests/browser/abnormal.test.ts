@@ -4,6 +4,7 @@ import type { Page } from 'playwright-core';
 import { misfits, resize, SIZES } from './fitting';
 import { describe, expect, test } from './harness';
 import {
+  chooseRunway,
   clockOf,
   closeSheet,
   due,
@@ -214,6 +215,10 @@ describe('flying again', () => {
     await openPlace(page, 'Steps');
     await press(page, 'Landed');
     await key(page, 'Another take-off').tap();
+    // The runway in use was one to land on: the briefing asks which one it is now.
+    await expect.poll(() => due(page)).toMatch(/^Brief/);
+    await page.clock.runFor(SETTLED_MS);
+    await chooseRunway(page);
     await expect.poll(() => due(page)).toContain('Taxi call');
     // Only the pilot knows where it stands after a landing. A second tap on the previous key opens
     // nothing.
@@ -223,7 +228,6 @@ describe('flying again', () => {
     await toStand();
     await key(page, /^Leaving/).waitFor();
     await openPlace(page, 'Steps');
-    // What was chosen for the previous take-off still is.
     await expect.poll(() => read(key(page, /^Runway/))).toBe('Runway28');
     await page.reload();
     await key(page, 'Go on').tap();
@@ -264,6 +268,9 @@ test('lists and landings fit every screen', async ({ open: window }) => {
   await press(page, 'Back to Recovery');
   await look('recovery');
   await tickAll(page);
+  // Until the notice of the runway just chosen is gone.
+  await page.clock.runFor(13_000);
+  await expect.poll(() => key(page, 'Undo').count()).toBe(0);
   await look('landing');
   await press(page, 'Landed');
   await key(page, 'Another take-off').waitFor();

@@ -2,6 +2,7 @@
 
 import type { Page } from 'playwright-core';
 import harrow from '../../airfields-demo/fields/XHAR.json';
+import { stepWords } from '../../src/parts/stepTextWords.de';
 import { words as rooms } from '../../src/shell/roomWords.de';
 import { words as caution } from '../../src/shell/words.de';
 import { words as card } from '../../src/views/card/words.de';
@@ -338,12 +339,13 @@ test('the keys of every step and moment of a sortie hold their words, on the sma
     .getByRole('main')
     .getByRole('button', { name: new RegExp(`^(${ticks.join('|')})( ${steps.holdTheKey})?$`) });
   const end = key(page, steps.endKey);
+  const supply = key(page, stepWords.supply.wind);
   await next.waitFor();
   const found = new Set<string>();
   const seen = new Set<string>();
   const LONGEST = 100;
   for (let step = 0; step < LONGEST; step++) {
-    await comes(next.or(end), wait);
+    await comes(next.or(end).or(supply), wait);
     const keys = (await page.getByRole('main').getByRole('button').allTextContents()).join();
     if (!seen.has(keys)) {
       seen.add(keys);
@@ -354,7 +356,11 @@ test('the keys of every step and moment of a sortie hold their words, on the sma
     }
     if (await end.isVisible()) break;
     const drawn = await read(page.getByRole('main'));
-    await pressDeliberately(page, next, wait, steps.holdTheKey);
+    if (await supply.isVisible()) {
+      await place(page, 'wind');
+      await key(page, wind.use('28')).first().click();
+      await place(page, 'steps');
+    } else await pressDeliberately(page, next, wait, steps.holdTheKey);
     await expect.poll(() => read(page.getByRole('main'))).not.toBe(drawn);
   }
   await expect.poll(() => end.isVisible()).toBe(true);

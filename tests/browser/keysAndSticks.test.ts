@@ -5,6 +5,8 @@
  */
 
 import type { Page } from 'playwright-core';
+import { stepWords } from '../../src/parts/stepTextWords.en';
+import { words as keysWords } from '../../src/views/keys/words.en';
 import { objections } from './accessible';
 import {
   type Bound,
@@ -19,6 +21,7 @@ import {
 } from './hands';
 import { describe, expect, test } from './harness';
 import {
+  chooseRunway,
   clockOf,
   closeSheet,
   doneKey,
@@ -84,10 +87,20 @@ async function toPlainStep(page: Page, bound: readonly Bound[]) {
 
 const isCritical = async (page: Page) => (await read(doneKey(page))).includes('Press and hold');
 
-/** Walks step after step, pressing as long as each asks for, until something else is due. */
+/**
+ * Walks step after step, pressing as long as each asks for, until something else is due. Pressing does
+ * nothing where a runway must be chosen first.
+ */
 async function walkOn(page: Page, done: (ms: number) => Promise<void>): Promise<string[]> {
   const walked: string[] = [];
-  while (await doneKey(page).isVisible()) {
+  const supply = key(page, stepWords.supply.wind);
+  while (await doneKey(page).or(supply).isVisible()) {
+    if (await supply.isVisible()) {
+      await done(120);
+      await page.getByText(keysWords.outcome['not-known'](keysWords.action.done)).waitFor();
+      await chooseRunway(page);
+      await clockOf(page)(SETTLED_MS);
+    }
     const step = await due(page);
     await done((await isCritical(page)) ? 800 : 120);
     walked.push(step);

@@ -3,6 +3,7 @@
 import type { Locator, Page } from 'playwright-core';
 import { expect } from 'vitest';
 import type { RoomName } from '../../src/board/places';
+import { stepWords } from '../../src/parts/stepTextWords.en';
 import { words as germanRooms } from '../../src/shell/roomWords.de';
 import { words as rooms } from '../../src/shell/roomWords.en';
 import { words as germanFrame } from '../../src/shell/words.de';
@@ -201,17 +202,31 @@ export async function tick(page: Page, wait: Wait = clockOf(page)): Promise<stri
   return untilItGivesWay(page, () => pressDeliberately(page, doneKey(page), wait));
 }
 
+/** Takes the best runway where the due step asks for one, and comes back to it. */
+export async function chooseRunway(page: Page, wait: Wait = clockOf(page)): Promise<void> {
+  await openPlace(page, 'Wind');
+  await page
+    .getByRole('button', { name: /^Use \d\d/ })
+    .first()
+    .click();
+  await openPlace(page, 'Steps');
+  await comes(doneKey(page), wait);
+}
+
 /**
  * Ticks step after step, at least one, until something other than a step is due, and returns them.
  */
 export async function tickAll(page: Page, wait: Wait = clockOf(page)): Promise<string[]> {
   const ticked: string[] = [];
-  await comes(doneKey(page), wait);
+  await comes(doneKey(page).or(key(page, stepWords.supply.wind)), wait);
   const isStep = async () => {
     if (await doneKey(page).isVisible()) return true;
     // What is drawn may load its key in the next frame.
     await wait(100);
-    return doneKey(page).isVisible();
+    if (await doneKey(page).isVisible()) return true;
+    if (!(await key(page, stepWords.supply.wind).isVisible())) return false;
+    await chooseRunway(page, wait);
+    return true;
   };
   await whileStill(page, wait, async () => {
     while (await isStep()) ticked.push(await tick(page, wait));
@@ -231,4 +246,16 @@ export async function waitUntilStored(page: Page): Promise<void> {
       navigator.serviceWorker.addEventListener('controllerchange', resolve, { once: true }),
     );
   });
+}
+
+/** The screen is dark for a while, like that of a device laid aside. */
+export async function darken(page: Page, ms: number): Promise<void> {
+  const turn = (state: DocumentVisibilityState) =>
+    page.evaluate((shown) => {
+      Object.defineProperty(document, 'visibilityState', { value: shown, configurable: true });
+      document.dispatchEvent(new Event('visibilitychange'));
+    }, state);
+  await turn('hidden');
+  await page.clock.runFor(ms);
+  await turn('visible');
 }

@@ -5,6 +5,7 @@ import { describe, expect, test } from './harness';
 import {
   AIRCRAFT,
   clockOf,
+  darken,
   doneKey,
   due,
   EVENING,
@@ -205,15 +206,3 @@ test('before anything was done there is nothing to come back to', async ({ open 
   const aircraft = page.getByRole('dialog').getByRole('button', { name: AIRCRAFT });
   await expect.poll(() => aircraft.getAttribute('aria-pressed')).toBe('true');
 });
-
-/** The screen is dark for a while, like that of a device laid aside. */
-async function darken(page: Page, ms: number): Promise<void> {
-  const turn = (state: DocumentVisibilityState) =>
-    page.evaluate((shown) => {
-      Object.defineProperty(document, 'visibilityState', { value: shown, configurable: true });
-      document.dispatchEvent(new Event('visibilitychange'));
-    }, state);
-  await turn('hidden');
-  await page.clock.runFor(ms);
-  await turn('visible');
-}

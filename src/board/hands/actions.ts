@@ -28,9 +28,10 @@ export interface ActionPress {
 /**
  * The outcome. `not-here`: what the action works on isn't on screen. `not-now`: it is, but there is
  * nothing to do. `too-soon`: the due step has only just changed. `hold`, `again`: a critical step
- * wants the control held or, if it can't be, pressed once more.
+ * wants the control held or, if it can't be, pressed once more. `not-known`: a live number of the
+ * step isn't known.
  */
-export type Outcome = 'done' | 'not-here' | 'not-now' | 'too-soon' | 'hold' | 'again';
+export type Outcome = 'done' | 'not-here' | 'not-now' | 'too-soon' | 'hold' | 'again' | 'not-known';
 
 /** A second press that stands in for a hold comes within this time of the first, ms. */
 const AGAIN_MS = 4000;
@@ -111,6 +112,8 @@ function inSteps(action: StepAction, pressed: ActionPress): Outcome {
 /** Does what the largest key does. Brakes released and airborne have actions of their own. */
 function doMain({ main }: Offers, pressed: ActionPress): Outcome {
   if (main.what === 'stamp' && main.moment !== 'landed') return 'not-now';
+  // Nobody who presses a pad wants another place on the screen: it is said what is missing.
+  if (main.what === 'supply') return 'not-known';
   return withCare(wantsHold(main, true), pressed, () => doIt(main));
 }
 

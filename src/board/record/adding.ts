@@ -34,6 +34,8 @@ export interface Undoable {
     | 'load'
     | 'sortie'
     | 'jump'
+    | 'begun'
+    | 'list'
     | 'wind'
     | 'wind elsewhere'
     | 'taken up';

@@ -25,9 +25,10 @@ export const dueName = computed((): string => {
   switch (main?.what) {
     case undefined:
       return '';
-    case 'tick': {
+    case 'tick':
+    case 'supply': {
       const { pass, step, state } = main.row;
-      return `${within}/${pass}/${step.id}/${state.kind}`;
+      return `${within}/${pass}/${step.id}/${state.kind}/${main.what}`;
     }
     case 'stamp':
       return `${within}/${run?.passes.roll ?? 1}/${main.moment}`;

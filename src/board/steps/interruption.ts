@@ -1,8 +1,9 @@
 /** Being called away from the steps, and resuming them. */
 
-import { mayInterrupt, wasGlance } from '../../core';
+import { leadsToSteps, mayInterrupt, wasGlance } from '../../core';
 import { record, sortie } from '../board';
 import { goneMs, moment, wallNowMs } from '../flight/time';
+import { openPlace, place, sheet, typing } from '../places';
 import { add, momentAt } from '../record/adding';
 import { backFromWatch, goesBehindWatch } from '../watch';
 
@@ -15,6 +16,12 @@ export function interrupt(sinceMs = wallNowMs()): void {
   const current = list ?? run;
   if (id === null || current === null || !mayInterrupt(sortie.value)) return;
   record.add(id, momentAt(sinceMs), { kind: 'interrupted', run: current.id });
+}
+
+/** Leads a pilot who comes back to the steps, if that comes first; not away from what is open. */
+export function backToSteps(awayMs: number, isPlaceAsked: boolean): void {
+  if (sheet.value !== null || typing.value || place.value === 'steps') return;
+  if (leadsToSteps(sortie.value, awayMs, isPlaceAsked)) openPlace('steps');
 }
 
 /** Resumes the steps. */
@@ -36,6 +43,8 @@ export function interruptWhenLeft(): void {
     const watchedSinceMs = backFromWatch();
     if (watchedSinceMs !== null) interrupt(watchedSinceMs);
     void record.refresh();
-    if (wasGlance(goneMs(hidden))) resume();
+    const awayMs = goneMs(hidden);
+    if (wasGlance(awayMs)) resume();
+    else backToSteps(awayMs, true);
   });
 }

@@ -4,6 +4,7 @@ import { computed } from '@preact/signals';
 import {
   type Caution,
   canMove,
+  type EnteredAt,
   type Event,
   type FlownAgain,
   type Id,
@@ -33,10 +34,11 @@ import { newId } from '../../record/record';
 import { day, record, sortie } from '../board';
 import { chosenProcedure, procedure } from '../documents/inUse';
 import { wallNowMs } from '../flight/time';
-import { openPlace } from '../places';
+import { openPlace, openSheet, openTyping } from '../places';
 import { add, addTo, undoable } from '../record/adding';
 import { NO_CONDITIONS } from '../record/choices';
 import { seal } from '../record/sealing';
+import { closeCard } from './card';
 import { resume } from './interruption';
 
 /** The run to tick in: the procedure's, begun with its first tick. */
@@ -156,7 +158,7 @@ export function closeList(leadsTo: LeadsTo): void {
   if (list === null) return;
   const close = { kind: 'close', run: list.id, leadsTo } as const;
   if (leadsTo === 'end') endSortie();
-  else if (leadsTo === 'return') add(close);
+  else if (leadsTo === 'return') undoable.value = { what: 'list', entries: add(close) };
   else {
     const under = lists.filter((one) => one !== list);
     const closing = under.map((one): Event => ({ kind: 'close', run: one.id, leadsTo: 'return' }));
@@ -194,6 +196,14 @@ export function flyAgain(what: FlownAgain): void {
     add({ kind: 'stamp', what: 'landed' }, seal(), reopen, { kind: 'stamp', what: 'airborne' });
   } else if (what === 'take-off') add({ kind: 'set', inputs: { purpose: 'take-off' } }, reopen);
   else add(reopen);
+}
+
+/** Begins the sortie at a phase, as in the air: what waits before it is not flown. */
+export function beginAt(phase: Phase): void {
+  const run = openRun();
+  if (run === null) return;
+  if (run.events.length > 0) add(...run.events);
+  undoable.value = { what: 'begun', entries: add({ kind: 'begun', run: run.id, phase }) };
 }
 
 /** Holds back everything before a step, so that it is the one due. */
@@ -250,9 +260,19 @@ export function endSortie(): void {
   undoable.value = { what: 'sortie', entries: [...closing, ...addTo(newId(), ...next)] };
 }
 
+/** Opens where something is entered; the Big card makes room for it. */
+function openEntry(at: EnteredAt): void {
+  closeCard();
+  if (at === 'keypad') openTyping();
+  else if (at === 'sortie') openSheet({ kind: 'sortie' });
+  else if (at === 'load') openSheet({ kind: 'load', over: null });
+  else openPlace(at);
+}
+
 /** Does what is offered next. */
 export function doIt(main: Main): void {
   if (main.what === 'tick') tick(main.row, 'done');
+  else if (main.what === 'supply') openEntry(main.at);
   else if (main.what === 'stamp') stamp(main.moment, main.tied);
   else if (main.what === 'go-outside') goOutside(main.cautions);
   else if (main.what === 'close-list') closeList(main.leadsTo);

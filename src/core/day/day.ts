@@ -127,7 +127,7 @@ export function day(sources: Sources, memo: Memo): Day {
   const chosen = group((all) => all.chosen);
   const taxiClosed = group((all) => all.taxiClosed);
   const limits = memo(() => windLimits(aircraft(), inputs()), sameData);
-  const purpose = memo(() => purposeOf(inputs(), sortie().stamps));
+  const purpose = memo(() => purposeOf(inputs(), sortie()));
   const winds = memo(() => windsHere(sortie(), field()?.code ?? null, sources.fieldCode), sameData);
   const placedWind = memo(() => winds().inUse);
   const enteredWind = memo(() => placedWind()?.entered ?? null);

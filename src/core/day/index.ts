@@ -13,6 +13,7 @@ export type { LookUp } from './lookUp';
 export { type Memo, plainMemo } from './memo';
 export type { NumbersBrief } from './numbers';
 export {
+  endsSortie,
   isReadAloud,
   isReleasing,
   type Main,

@@ -4,9 +4,11 @@
  */
 
 import type { FlownAgain } from '../procedure/again';
+import type { Facts, LiveName } from '../procedure/facts';
 import { PHASES } from '../procedure/phases';
-import type { Step } from '../procedure/procedure';
+import type { Phase, Step } from '../procedure/procedure';
 import { canMove } from '../procedure/tied';
+import { type EnteredAt, enteredAt, unknownIn } from '../procedure/unknown';
 import { isWaiting, type StepRow } from '../procedure/walk';
 import type { Entry, Id, LeadsTo, Moment } from '../sortie/entry';
 import type { Sortie } from '../sortie/fold';
@@ -16,8 +18,27 @@ import type { Caution } from './verdict';
 
 /** What the largest key does next. */
 export type Main =
-  /** A step; `barrier` is what it was put off to, and must be done first. */
-  | { readonly what: 'tick'; readonly row: StepRow; readonly barrier: Step | Moment | null }
+  /**
+   * A step; `barrier` is what it was put off to, and must be done first. `without` is a live number
+   * of it that isn't known and that the pilot can't supply: the key must be held.
+   */
+  | {
+      readonly what: 'tick';
+      readonly row: StepRow;
+      readonly barrier: Step | Moment | null;
+      readonly without: LiveName | null;
+    }
+  /**
+   * A step that can't be ticked, because a live number of it isn't known: the key leads to where
+   * that is entered.
+   */
+  | {
+      readonly what: 'supply';
+      readonly row: StepRow;
+      readonly barrier: Step | Moment | null;
+      readonly unknown: LiveName;
+      readonly at: EnteredAt;
+    }
   /** A moment to stamp, with the steps ticked along with it. */
   | { readonly what: 'stamp'; readonly moment: Moment; readonly tied: readonly StepRow[] }
   /** Outside limits: to be gone on with before brake release, and before the runway. */
@@ -44,13 +65,15 @@ export interface Offers {
   readonly goAround: boolean;
   /** Phases that may be flown again. */
   readonly again: readonly FlownAgain[];
+  /** Phases the sortie may be begun at, as in the air: something before them waits. */
+  readonly begin: readonly Phase[];
   /** Names of lists that may be opened, while none is open. */
   readonly lists: readonly string[];
 }
 
 /** What may be done at a position in the steps. */
 export function offers(
-  { walk: flown, abnormal, procedure }: StepsBrief,
+  { walk: flown, abnormal, procedure, facts }: StepsBrief,
   sortie: Pick<Sortie, 'run' | 'list' | 'endedAt' | 'id'>,
   /** Cautions that stop and were not gone on with. */
   outside: readonly Caution[] = [],
@@ -70,7 +93,7 @@ export function offers(
         ? { what: 'resume', left }
         : abnormal === null && outside.length > 0 && isBeforeRunway(position)
           ? { what: 'go-outside', cautions: outside }
-          : mainOf(position, abnormal?.list.then ?? 'return'),
+          : mainOf(position, facts, abnormal?.list.then ?? 'return'),
     rolling,
     putOff: isAway || !mayPutOff(position) ? null : row,
     cannot: isAway ? null : row,
@@ -86,6 +109,7 @@ export function offers(
         : position.kind === 'end' || (inPhases && row !== null && hasLanded)
           ? ['take-off']
           : [],
+    begin: inPhases && !rolling ? PHASES.filter((phase) => isBegunBefore(flown, phase)) : [],
     lists: procedure.lists.map(({ id }) => id).filter((id) => id !== abnormal?.list.id),
   };
 }
@@ -99,10 +123,24 @@ function isBeforeRunway(position: StepsBrief['walk']['position']): boolean {
         PHASES.indexOf(position.row.phase) <= PHASES.indexOf('line-up');
 }
 
-function mainOf(position: StepsBrief['walk']['position'], leadsTo: LeadsTo): Main {
+/** Whether anything before a phase waits or was put off. */
+const isBegunBefore = ({ phases }: StepsBrief['walk'], begun: Phase): boolean =>
+  phases
+    .slice(0, PHASES.indexOf(begun))
+    .some(({ rows }) => rows.some((row) => isWaiting(row) || row.state.kind === 'held'));
+
+function mainOf(position: StepsBrief['walk']['position'], facts: Facts, leadsTo: LeadsTo): Main {
   switch (position.kind) {
-    case 'step':
-      return { what: 'tick', row: position.row, barrier: position.barrier };
+    case 'step': {
+      const { row, barrier } = position;
+      const missing = unknownIn(row.step, facts).map(
+        (name) => [name, enteredAt(name, facts)] as const,
+      );
+      for (const [unknown, at] of missing) {
+        if (at !== null) return { what: 'supply', row, barrier, unknown, at };
+      }
+      return { what: 'tick', row, barrier, without: missing[0]?.[0] ?? null };
+    }
     case 'moment':
       return { what: 'stamp', moment: position.moment, tied: position.tied };
     case 'list-end':
@@ -120,13 +158,18 @@ function mayPutOff(position: StepsBrief['walk']['position']): boolean {
 }
 
 /**
- * Whether the key must be held: for a critical step, to go on outside limits, and to end the sortie
- * without looking, by keyboard, pad or the Big card.
+/**
+ * Whether the key must be held: for a critical step, for one whose live number nobody knows, to go on
+ * outside limits, and to end the sortie without looking, by keyboard, pad or the Big card.
  */
 export const wantsHold = (main: Main, eyesUp: boolean): boolean =>
   main.what === 'tick'
-    ? main.row.step.critical === true
-    : main.what === 'go-outside' || (main.what === 'end-sortie' && eyesUp);
+    ? main.row.step.critical === true || main.without !== null
+    : main.what === 'go-outside' || (eyesUp && endsSortie(main));
+
+/** Whether doing it ends the sortie. */
+export const endsSortie = (main: Main): boolean =>
+  main.what === 'end-sortie' || (main.what === 'close-list' && main.leadsTo === 'end');
 
 /** Whether to read out what falls due: not to someone away, nor on the roll, where gates speak. */
 export const isReadAloud = ({ main, rolling }: Offers): boolean =>
@@ -140,8 +183,9 @@ export const isReleasing = ({ main }: Offers): boolean =>
 export const mayGoOnFrom = ({ step, state }: StepRow): boolean =>
   state.kind === 'open' && step.tiedTo === undefined;
 
-/** Whether a step that was put off may be done in place. */
-export const mayDoNow = ({ state }: StepRow): boolean => state.kind === 'held';
+/** Whether a step that was put off may be done in place: what it asks for is known. */
+export const mayDoNow = ({ step, state }: StepRow, facts: Facts): boolean =>
+  state.kind === 'held' && unknownIn(step, facts).length === 0;
 
 /** What going on from a step puts off: all that waits before it and can wait. */
 export function putOffBefore({ walk }: Pick<StepsBrief, 'walk'>, row: StepRow): readonly StepRow[] {

@@ -6,7 +6,7 @@ import { type Figure, known, unknown } from '../figure';
 import { PREFERRED_CROSSWIND_KT, PREFERRED_TAILWIND_KT } from '../runway/preference';
 import type { EndsQuestion, Purpose, WindLimits } from '../runway/question';
 import type { Inputs } from '../sortie/entry';
-import type { Stamp } from '../sortie/fold';
+import { isNotFlown, type Sortie } from '../sortie/fold';
 import { type Closure, closes } from '../weather/closure';
 import type { Conditions } from './conditions';
 import type { LengthsNeeded } from './lengths';
@@ -103,11 +103,15 @@ function limit(aircraftKt: number | undefined, ownKt: number | null): Figure<'kt
 }
 
 /**
- * What Wind judges for: as set, else landing from lift-off to the next brake release, else
- * take-off.
+ * What Wind judges for: as set, else landing from lift-off, or a start in the air, to the next brake
+ * release, else take-off.
  */
-export function purposeOf(inputs: Pick<Inputs, 'purpose'>, stamps: readonly Stamp[]): Purpose {
+export function purposeOf(
+  inputs: Pick<Inputs, 'purpose'>,
+  { stamps, run }: Pick<Sortie, 'stamps' | 'run'>,
+): Purpose {
   if (inputs.purpose !== null) return inputs.purpose;
+  if (isNotFlown(run, 'roll')) return 'landing';
   const last = stamps.findLast(
     ({ what }) => what === 'brakes released' || what === 'airborne' || what === 'landed',
   );

@@ -74,6 +74,7 @@ export {
 export { GATE_SPEEDS, HIGHEST_GATE_FT, LONGEST_WAIT_S, STEP_KINDS } from './stepKinds';
 export { type StepState, sawOf } from './stepState';
 export { canMove, tiesOf } from './tied';
+export { type EnteredAt, enteredAt, unknownIn } from './unknown';
 export {
   handledAs,
   isHandled,

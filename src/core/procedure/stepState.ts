@@ -24,6 +24,8 @@ export type StepState =
       /** The simulation hasn't got it, the pilot said in this sortie or one before. */
       readonly notSimulated?: true;
     }
+  /** Its phase lies before the one the sortie was begun at, as in the air. */
+  | { readonly kind: 'not-flown' }
   /**
    * It was done, or not needed, and then facts it depends on moved; none of them if something else
    * that was done made it untrue.

@@ -4,7 +4,7 @@
  */
 
 import type { Moment } from '../sortie/entry';
-import { type Run, type Stamp, tickKey } from '../sortie/fold';
+import { isNotFlown, type Run, type Stamp, tickKey } from '../sortie/fold';
 import type { Facts } from './facts';
 import { PHASES } from './phases';
 import type { Phase, Procedure, Step, StepId } from './procedure';
@@ -76,7 +76,11 @@ export const recordedOf = (
 
 /** Whether nothing more is to be done with a step. */
 export const isHandled = (row: StepRow): boolean =>
-  row.state.kind === 'done' || row.state.kind === 'cannot' || row.state.kind === 'not-needed';
+  row.state.kind === 'done' || row.state.kind === 'cannot' || !isCounted(row);
+
+/** Whether a step counts in its phase: it is needed, and its phase is flown. */
+const isCounted = ({ state: { kind } }: StepRow): boolean =>
+  kind !== 'not-needed' && kind !== 'not-flown';
 
 /** Whether a step is waiting to be done. */
 export const isWaiting = (row: StepRow): boolean =>
@@ -94,7 +98,8 @@ function furthestPhase(procedure: Procedure, run: Run | null, happened: Readonly
     happened.has('airborne') ? order('climb') : 0,
     happened.has('landed') ? order('after') : 0,
   ];
-  return Math.max(0, ...ticked, ...stamped);
+  const leftOut = PHASES.filter((phase) => isNotFlown(run, phase)).map((phase) => order(phase) + 1);
+  return Math.max(0, ...ticked, ...stamped, ...leftOut);
 }
 
 /** The moments stamped in the present pass of the roll. */
@@ -112,6 +117,14 @@ const NOT_SIMULATED: StepState = {
 };
 
 const LEFT_OUT: StepState = { kind: 'not-needed', facts: [], passed: true, decided: null };
+
+const BEGUN_LATER: StepState = { kind: 'not-flown' };
+
+/** Whether something was decided of a step that beginning at a later phase leaves as it is. */
+const isDecided = (state: StepState): boolean =>
+  state.kind === 'done' ||
+  state.kind === 'cannot' ||
+  (state.kind === 'again' && 'outcome' in state.tick);
 
 /** Whether this take-off began rolling, as in a touch-and-go: no brakes were released for it. */
 const hasRolledOn = (run: Run | null, happened: ReadonlySet<Moment>): boolean =>
@@ -156,7 +169,8 @@ export function walk(
         const isLeftOut =
           recorded.tick === undefined &&
           ((rolledOn && step.tiedTo !== undefined) || (stopped && NOT_FLOWN.includes(phase)));
-        const state = isLeftOut ? LEFT_OUT : stateOf(step, phase, recorded, facts, reached);
+        const stands = isLeftOut ? LEFT_OUT : stateOf(step, phase, recorded, facts, reached);
+        const state = isNotFlown(run, phase) && !isDecided(stands) ? BEGUN_LATER : stands;
         return { step, phase, pass, state };
       }),
     );
@@ -190,7 +204,7 @@ export function walk(
 }
 
 export function phaseRows(phase: Phase, rows: readonly StepRow[]): PhaseRows {
-  const counting = rows.filter((row) => row.state.kind !== 'not-needed');
+  const counting = rows.filter(isCounted);
   return { phase, rows, total: counting.length, handled: counting.filter(isHandled).length };
 }
 

@@ -134,6 +134,7 @@ const CARRIES: Readonly<Record<Exclude<SortieEvent['kind'], 'set'>, v.GenericSch
       v.looseObject({ phase, reopen: v.array(phase) }),
     ]),
   }),
+  begun: v.looseObject({ run: name, phase }),
   reopen: v.looseObject({ run: name, passes: v.record(phase, pass) }),
   stamp: v.looseObject({ what: text }),
   taxied: v.looseObject({ point: text, placed: v.boolean() }),

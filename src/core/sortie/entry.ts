@@ -242,6 +242,11 @@ export type SortieEvent =
       readonly step: StepId;
       readonly saw: FactValues;
     }
+  /**
+   * The sortie begins at this phase, as in the air: the phases before it, in their present pass, are
+   * not flown.
+   */
+  | { readonly kind: 'begun'; readonly run: Id; readonly phase: Phase }
   /** Phases are flown again, as after a touch-and-go: the pass each of them is in from here on. */
   | {
       readonly kind: 'reopen';

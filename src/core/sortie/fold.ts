@@ -14,9 +14,9 @@ import {
   type Moment,
   type SealedFigure,
 } from './entry';
-import { openedRun, type Run, type RunDraft, tickKey } from './run';
+import { openedRun, phaseKey, type Run, type RunDraft, tickKey } from './run';
 
-export { type Decided, type Run, type Ticked, tickKey } from './run';
+export { type Decided, isNotFlown, type Run, type Ticked, tickKey } from './run';
 
 export interface EnteredWind {
   readonly id: Id;
@@ -124,10 +124,13 @@ export const NO_SORTIE: Sortie = {
   endedAt: null,
 };
 
-/** Returns to the place that was left for a list, as after any interruption. */
-function returnFrom(list: RunDraft, to: RunDraft | null, id: Id, at: Entry['at']): void {
+/**
+ * Returns to the place that was left for a list, as after any interruption: the last thing done
+ * there is what it was before the list, so that "Back" takes back a step and opens no list again.
+ */
+function returnFrom(list: RunDraft, to: RunDraft | null, before: Run['last'], at: Entry['at']) {
   if (to === null) return;
-  to.last = { id, step: to.last?.step ?? null, at };
+  to.last = before === null ? null : { ...before, at };
   to.interruptedAt ??= list.openedAt;
 }
 
@@ -135,6 +138,8 @@ function returnFrom(list: RunDraft, to: RunDraft | null, id: Id, at: Entry['at']
 export function foldSortie(entries: readonly Entry[]): Sortie {
   const runs = new Map<Id, RunDraft>();
   const closedRuns = new Set<RunDraft>();
+  /** What had been done last where each list was opened. */
+  const lastBefore = new Map<RunDraft, Run['last']>();
   let inputs = FRESH_INPUTS;
   let clock: Clock | null = null;
   let run: RunDraft | null = null;
@@ -182,7 +187,10 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
         else {
           // "Back" closes a list again if nothing in it was done.
           const left = lists.at(-1) ?? run;
-          if (left !== null) left.last = { id, step: left.last?.step ?? null, at };
+          if (left !== null) {
+            lastBefore.set(opened, left.last);
+            left.last = { id, step: left.last?.step ?? null, at };
+          }
           lists.push(opened);
         }
         break;
@@ -202,11 +210,23 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
             // Taking another aircraft closes the procedure itself this way: its steps start afresh.
             run = null;
             lists.length = 0;
-          } else if (place >= 0) returnFrom(closed, lists.at(-1) ?? run, id, at);
+          } else if (place >= 0) {
+            returnFrom(closed, lists.at(-1) ?? run, lastBefore.get(closed) ?? null, at);
+          }
         } else if (run !== null) {
           for (const phase of leadsTo.reopen) run.passes[phase] += 1;
           run.last = { id, step: null, at };
         }
+        break;
+      }
+      case 'begun': {
+        const begun = runs.get(entry.run);
+        if (begun === undefined) break;
+        for (const phase of PHASES.slice(0, PHASES.indexOf(entry.phase))) {
+          begun.notFlown.add(phaseKey(begun.passes[phase], phase));
+        }
+        begun.last = { id, step: null, at };
+        begun.interruptedAt = null;
         break;
       }
       case 'reopen': {

@@ -44,10 +44,11 @@ export {
   type Ticked,
 } from './fold';
 export { interruptedAt, mayInterrupt, wasGlance, wasMoreThanLook } from './interruption';
-export type { LoggedSortie, Note, PhaseTime, StepLeft } from './log';
+export type { LoggedList, LoggedSortie, Note, PhaseTime, StepLeft } from './log';
 export type { LogSummary, LogTotals } from './logSummary';
 export type { LoggedTime, LogMoment, LogTimes } from './logTimes';
 export { tickKey } from './run';
 export { togetherWith } from './together';
 export type { Written } from './understood';
+export { type Aged, aged, leadsToSteps, type UnderWay, underWay } from './underWay';
 export { withWind } from './withWind';

@@ -4,7 +4,7 @@ import { languageOf } from '../language';
 import { PHASES } from '../procedure/phases';
 import type { Phase, Procedure, StepId } from '../procedure/procedure';
 import { entriesThatCount } from './counting';
-import type { Entry, Hash, Id, StepOutcome } from './entry';
+import type { Entry, Hash, Id, ListId, StepOutcome } from './entry';
 import { type Accepted, type EnteredWind, foldSortie, type Seal, type Stamp } from './fold';
 import { LOG_MOMENTS, type LoggedTime, type LogMoment, type LogTimes } from './logTimes';
 
@@ -30,6 +30,24 @@ export interface PhaseTime {
   readonly ms: number;
 }
 
+/** A list that was gone through because something went wrong. */
+export interface LoggedList {
+  /** The run it was walked in. */
+  readonly id: Id;
+  readonly list: ListId;
+  /** As it stands in the procedure; null if that isn't available. */
+  readonly title: string | null;
+  readonly openedAt: Entry['at'];
+  /** When it was left; null if it still is open. */
+  readonly closedAt: Entry['at'] | null;
+}
+
+/** A phase the sortie was begun at, as in the air: nothing before it was flown. */
+export interface BegunAt {
+  readonly phase: Phase;
+  readonly at: Entry['at'];
+}
+
 /** A sortie in the log. */
 export interface LoggedSortie {
   readonly id: Id;
@@ -47,6 +65,9 @@ export interface LoggedSortie {
   readonly done: number;
   readonly heldBack: readonly StepLeft[];
   readonly cannot: readonly StepLeft[];
+  /** In the order they were opened. */
+  readonly lists: readonly LoggedList[];
+  readonly begun: readonly BegunAt[];
   readonly phases: readonly PhaseTime[];
   readonly stamps: readonly Stamp[];
   readonly seals: readonly Seal[];
@@ -116,6 +137,10 @@ export function logOf(
     done: leftAs('done').length,
     heldBack: leftAs('held'),
     cannot: leftAs('cannot'),
+    lists: listsIn(counted, flown),
+    begun: counted.flatMap((entry) =>
+      entry.kind === 'begun' ? [{ phase: entry.phase, at: entry.at }] : [],
+    ),
     phases: phaseTimes(counted, steps),
     stamps,
     seals: seals.map(soundSeal),
@@ -125,6 +150,28 @@ export function logOf(
       entry.kind === 'noted' ? [{ id: entry.id, text: entry.text, at: entry.at }] : [],
     ),
   };
+}
+
+/** The lists that were opened; one that two windows opened at once is one. */
+function listsIn(counted: readonly Entry[], procedure: Procedure | null): readonly LoggedList[] {
+  const lists: { -readonly [K in keyof LoggedList]: LoggedList[K] }[] = [];
+  const runs = new Map<Id, (typeof lists)[number]>();
+  for (const entry of counted) {
+    if (entry.kind === 'open' && typeof entry.list === 'string') {
+      const { run, list, at } = entry;
+      const same = lists.find((one) => one.list === list && one.closedAt === null);
+      const title = procedure?.lists.find(({ id }) => id === list)?.title ?? null;
+      const logged = same ?? { id: run, list, title, openedAt: at, closedAt: null };
+      if (same === undefined) lists.push(logged);
+      runs.set(run, logged);
+    } else if (entry.kind === 'close') {
+      const closed = runs.get(entry.run);
+      // What leads elsewhere, as to the end of the sortie, leaves whatever is open.
+      const left = closed === undefined || entry.leadsTo !== 'return' ? lists : [closed];
+      for (const one of left) one.closedAt ??= entry.at;
+    }
+  }
+  return lists;
 }
 
 /** A record from elsewhere may contain values of any type. */

@@ -41,6 +41,8 @@ export interface Run {
   readonly doneInLists: readonly DoneInList[];
   /** The steps passed because they weren't needed, by {@link tickKey}. */
   readonly passed: ReadonlyMap<string, Decided>;
+  /** The phases not flown because the pilot began at a later one, by {@link phaseKey}. */
+  readonly notFlown: ReadonlySet<string>;
   /**
    * The last thing done in this run, which "Back" undoes; `step` is the last step, if there was
    * one.
@@ -56,14 +58,25 @@ export function tickKey(pass: number, step: StepId): string {
   return `${pass}/${step}`;
 }
 
+/** The key of a phase in a pass. */
+export function phaseKey(pass: number, phase: Phase): string {
+  return `${pass}/${phase}`;
+}
+
+/** Whether the pilot began at a later phase, in the present pass of this one. */
+export const isNotFlown = (run: Run | null, phase: Phase): boolean =>
+  run?.notFlown.has(phaseKey(run.passes[phase], phase)) ?? false;
+
 type Draft<T> = { -readonly [K in keyof T]: T[K] };
 
 /** A run while it is being folded. */
-export interface RunDraft extends Draft<Omit<Run, 'passes' | 'ticks' | 'passed' | 'doneInLists'>> {
+export interface RunDraft
+  extends Draft<Omit<Run, 'passes' | 'ticks' | 'passed' | 'doneInLists' | 'notFlown'>> {
   doneInLists: DoneInList[];
   passes: Record<Phase, number>;
   ticks: Map<string, Ticked>;
   passed: Map<string, Decided>;
+  notFlown: Set<string>;
 }
 
 /** A run in which nothing was done yet. */
@@ -81,6 +94,7 @@ export function openedRun(
     ticks: new Map(),
     passed: new Map(),
     doneInLists: [],
+    notFlown: new Set(),
     last: null,
     interruptedAt: null,
     openedAt,

@@ -41,6 +41,7 @@ const CARRIES: Readonly<Record<SortieEvent['kind'], (carried: Carried) => boolea
   open: ({ run, procedure }) => isText(run) && isText(procedure),
   close: ({ run, leadsTo }) => isText(run) && leadsSomewhere(leadsTo),
   passed: isTick,
+  begun: ({ run, phase }) => isText(run) && isPhase(phase),
   reopen: ({ run, passes }) => isText(run) && isPasses(passes),
   stamp: ({ what }) => isText(what),
   taxied: ({ point }) => isText(point),

@@ -2,12 +2,15 @@
 
 import type { JSX } from 'preact';
 import { useEffect } from 'preact/hooks';
-import { place } from '../../board/places';
+import { sortie } from '../../board/board';
+import { openPlace, place } from '../../board/places';
 import { closeCard, sayAgain } from '../../board/steps/card';
-import { comeBackToSteps, leaveSteps } from '../../board/steps/leavingSteps';
+import { comeBackToSteps, leaveSteps, stepsShown } from '../../board/steps/leavingSteps';
 import { offered } from '../../board/steps/stepping';
+import { underWay } from '../../core';
 import { Fit } from '../../parts/fit/Fit';
 import { Key } from '../../parts/key/Key';
+import { words as underWayWords } from '../../parts/underWayWords';
 import styles from './Card.module.css';
 import { CardKey } from './CardKey';
 import { CardVerdict } from './CardVerdict';
@@ -85,10 +88,22 @@ function Shown({ face }: { face: Face }) {
         <span class={styles.hint}>{face.hint}</span>
       </CardKey>
       <SmallKeys
-        keys={[...face.keys, ...(again === null ? [] : [{ name: words.again, onPress: again }])]}
+        keys={[
+          ...toWhatIsUnderWay(),
+          ...face.keys,
+          ...(again === null ? [] : [{ name: words.again, onPress: again }]),
+        ]}
       />
     </>
   );
+}
+
+/** Over Wind and Taxi, the way to what is under way in the steps. */
+function toWhatIsUnderWay(): readonly SmallKey[] {
+  const now = underWay(sortie.value);
+  return now === null || stepsShown.value
+    ? []
+    : [{ name: underWayWords.opens[now.what], onPress: () => openPlace('steps') }];
 }
 
 /** Keys for what the gestures do; and the way out. */

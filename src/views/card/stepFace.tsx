@@ -18,6 +18,7 @@ import { unproceduredAircraft } from '../../board/writing/firstProcedure';
 import {
   handledAs,
   type LeadsTo,
+  type LiveName,
   type Main,
   type Moment,
   type Offers,
@@ -34,6 +35,7 @@ import { lasting, stopwatch, wholeNumber } from '../../parts/format';
 import { joined, marked, type Worded, worded } from '../../parts/marked';
 import { momentWords, phaseWords } from '../../parts/procedure';
 import { quoted } from '../../parts/quoted/Quoted';
+import { stepWords } from '../../parts/stepTextWords';
 import { cautionText } from '../../parts/verdict/cautionText';
 import { words as verdictWords } from '../../parts/verdict/words';
 import styles from './Card.module.css';
@@ -63,6 +65,7 @@ export function stepFace(): Face | null {
     case 'resume':
       return awayFace(frame, walk, main);
     case 'tick':
+    case 'supply':
       return dueFace(frame, walk, main, now.putOff);
     case 'stamp':
       return momentFace(frame, main, now);
@@ -119,7 +122,7 @@ export const undoLast = () => (canGoBack() ? goBack : undefined);
 function dueFace(
   frame: Frame,
   walk: Walk,
-  main: Extract<Main, { what: 'tick' }>,
+  main: Extract<Main, { what: 'tick' | 'supply' }>,
   putOff: StepRow | null,
 ): Face {
   const { row, barrier } = main;
@@ -130,11 +133,13 @@ function dueFace(
   const hold = putOff === null ? undefined : () => tick(putOff, 'held');
   const across = undoLast();
   const [item, response] = [read(step.item), read(step.response)];
-  const lines = linesOf(walk, row, barrier);
-  const what = step.kind === 'say' ? words.said : step.kind === 'note' ? words.seen : words.done;
+  const missing = main.what === 'supply' ? main.unknown : main.without;
+  const lines = linesOf(walk, row, barrier, missing);
+  const what = doneWords(step);
+  const opens = main.what === 'supply' ? stepWords.supply[main.at] : null;
   return {
     ...frame,
-    name: `${sortie.value.list?.id ?? ''}/${row.pass}/${step.id}/${state.kind}`,
+    name: `${sortie.value.list?.id ?? ''}/${row.pass}/${step.id}/${state.kind}/${main.what}`,
     drawn: (
       <>
         {lines.before.text !== '' && <span class={styles.flag}>{lines.before.drawn}</span>}
@@ -160,13 +165,17 @@ function dueFace(
     text: [lines.before.text, item, response, lines.call, ...lines.after]
       .join(' ')
       .replace(/\d:\d\d/, ''),
-    hint: critical
-      ? words.hints[isHeld ? 'critical' : 'criticalBarrier']
-      : words.hints[isHeld ? 'step' : 'barrier'],
-    label: marked(stepsLang(), (text) => words.does(what, text), `${item}, ${response}`),
+    hint:
+      opens !== null
+        ? words.hints.tap(withinSentence(opens, pageLanguage()))
+        : critical
+          ? words.hints[isHeld ? 'critical' : 'criticalBarrier']
+          : words.hints[isHeld ? 'step' : 'barrier'],
+    label: marked(stepsLang(), (text) => words.does(opens ?? what, text), `${item}, ${response}`),
     spoken: (
       <>
-        {lastSpoken(walk.lastHandled)} {marked(stepsLang(), words.due, item, response)}
+        {lastSpoken(walk.lastHandled)} {marked(stepsLang(), words.due, item, response)}{' '}
+        {missing !== null && stepWords.notKnown(stepWords.live[missing])}
       </>
     ),
     critical,
@@ -183,8 +192,17 @@ function dueFace(
   };
 }
 
-function linesOf(walk: Walk, { step, state }: StepRow, barrier: Step | Moment | null) {
+const doneWords = ({ kind }: Step): string =>
+  kind === 'say' ? words.said : kind === 'note' ? words.seen : words.done;
+
+function linesOf(
+  walk: Walk,
+  { step, state }: StepRow,
+  barrier: Step | Moment | null,
+  missing: LiveName | null,
+) {
   const before = [
+    ...(missing === null ? [] : [ofPage(stepWords.notKnown(stepWords.live[missing]))]),
     ...(barrier === null ? [] : [heldBefore(barrier)]),
     ...(state.kind !== 'again'
       ? []

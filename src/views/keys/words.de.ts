@@ -138,6 +138,7 @@ export const words: Translated<typeof english> = {
     'too-soon': (name) => `${name}: zu früh, noch einmal drücken`,
     hold: (name) => `${name}: kritisch, lange drücken`,
     again: (name) => `${name}: kritisch, noch einmal drücken`,
+    'not-known': (name) => `${name}: ein Wert dieses Schritts ist nicht bekannt`,
   },
 
   gates: 'Angesagte Marken sind Zeiten, nicht die Fahrt.',

@@ -118,6 +118,7 @@ export const words = {
     'too-soon': (name: string) => `${name}: too soon, press again`,
     hold: (name: string) => `${name}: critical, hold it`,
     again: (name: string) => `${name}: critical, press it again`,
+    'not-known': (name: string) => `${name}: a number of this step is not known`,
   } satisfies Record<Exclude<Outcome, 'done'>, (name: string) => string>,
 
   gates: 'Spoken gates are times, not airspeed.',

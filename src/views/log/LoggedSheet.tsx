@@ -56,6 +56,8 @@ export function LoggedSheet({ id, onClose }: { id: Id; onClose: () => void }): J
           {canTakeUp(id) && <TakeUp id={id} onClose={onClose} />}
           <Times logged={logged} />
           <Notes logged={logged} />
+          <Lists logged={logged} />
+          <Begun logged={logged} />
           <Left logged={logged} />
           <Phases logged={logged} />
           <WentOn logged={logged} />
@@ -181,6 +183,40 @@ function Notes({ logged: { id, notes } }: Of) {
           {words.sheet.addNote}
         </Key>
       </div>
+    </SheetPart>
+  );
+}
+
+/** What went wrong: the lists that were gone through, with their times. */
+function Lists({ logged: { lists, language } }: Of) {
+  if (lists.length === 0) return null;
+  const lang = language === null ? undefined : langOf(language);
+  return (
+    <SheetPart title={words.sheet.lists}>
+      <dl>
+        {lists.map(({ id, list, title, openedAt, closedAt }) => (
+          <div key={id} class={styles.figure}>
+            <dt lang={title === null ? undefined : lang}>{title ?? list}</dt>
+            <dd>
+              {words.sheet.listTimes(
+                timeOfDay(openedAt.sortieMs),
+                closedAt && timeOfDay(closedAt.sortieMs),
+              )}
+            </dd>
+          </div>
+        ))}
+      </dl>
+    </SheetPart>
+  );
+}
+
+/** Where the sortie was begun, if not on the ramp. */
+function Begun({ logged: { begun } }: Of) {
+  const last = begun.at(-1);
+  if (last === undefined) return null;
+  return (
+    <SheetPart>
+      <p>{words.sheet.begunAt(words.phases[last.phase], timeOfDay(last.at.sortieMs))}</p>
     </SheetPart>
   );
 }

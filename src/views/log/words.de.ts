@@ -89,6 +89,10 @@ export const words: Translated<typeof english> = {
     left: 'Offen geblieben',
     cannot: 'Ging nicht',
     cannotWhy: (item, why) => `${item}: ${why}`,
+    lists: 'Notverfahren',
+    listTimes: (from, to) => (to === null ? from : `${from} bis ${to}`),
+    begunAt: (phase, time) =>
+      `Begonnen in: ${phase}, ${time}. Was davor liegt, wurde nicht geflogen.`,
     winds: 'Winde',
     figures: 'Werte, wie sie waren',
     sealed: (moment, time) => `${moment}, ${time}`,

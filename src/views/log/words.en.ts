@@ -85,6 +85,10 @@ export const words = {
     left: 'Outstanding',
     cannot: 'Could not be done',
     cannotWhy: (item: string, why: string) => `${item}: ${why}`,
+    lists: 'Emergencies',
+    listTimes: (from: string, to: string | null) => (to === null ? from : `${from} to ${to}`),
+    begunAt: (phase: string, time: string) =>
+      `Begun at ${phase}, ${time}: what lies before was not flown.`,
     winds: 'Winds',
     figures: 'Figures as they were',
     sealed: (moment: string, time: string) => `${moment}, ${time}`,

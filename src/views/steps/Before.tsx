@@ -4,10 +4,10 @@
  */
 
 import type { JSX } from 'preact';
-import { sortie } from '../../board/board';
+import { day, sortie } from '../../board/board';
 import { stepsLang } from '../../board/language';
 import { tick } from '../../board/steps/stepping';
-import { rowsOf, type StepRow, type Walk } from '../../core';
+import { mayDoNow, rowsOf, type StepRow, type Walk } from '../../core';
 import { timeOfDay } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { marked, seenAndSaid } from '../../parts/marked';
@@ -53,6 +53,7 @@ export function Before({ walk }: { walk: Walk }): JSX.Element {
 }
 
 function Handled({ row }: { row: StepRow }) {
+  const facts = day.steps()?.facts;
   return (
     <li class={`${styles.beforeRow} ${row.state.kind === 'held' ? styles.heldRow : ''}`}>
       <StepMark row={row} />
@@ -62,12 +63,14 @@ function Handled({ row }: { row: StepRow }) {
       {row.state.kind === 'held' ? (
         <span class={styles.heldState}>
           <span class={styles.held}>{words.heldBack}</span>
-          <Key className={styles.now} onPress={() => tick(row, 'done')}>
-            {seenAndSaid(
-              words.doneNow,
-              marked(stepsLang(), (item) => `${words.doneNow}: ${item}`, liveText(row.step.item)),
-            )}
-          </Key>
+          {facts !== undefined && mayDoNow(row, facts) && (
+            <Key className={styles.now} onPress={() => tick(row, 'done')}>
+              {seenAndSaid(
+                words.doneNow,
+                marked(stepsLang(), (item) => `${words.doneNow}: ${item}`, liveText(row.step.item)),
+              )}
+            </Key>
+          )}
         </span>
       ) : (
         <span class={styles.beforeState} lang={stateLang(row)}>
@@ -82,5 +85,8 @@ function Handled({ row }: { row: StepRow }) {
 const isPhaseFresh = (walk: Walk) =>
   rowsOf(walk).every(
     ({ phase, state }) =>
-      phase !== walk.phase || state.kind === 'open' || state.kind === 'not-needed',
+      phase !== walk.phase ||
+      state.kind === 'open' ||
+      state.kind === 'not-needed' ||
+      state.kind === 'not-flown',
   );

@@ -11,6 +11,7 @@ import { CardOpener } from '../../parts/card/CardOpener';
 import { Key } from '../../parts/key/Key';
 import { TickKey } from '../../parts/key/TickKey';
 import { marked } from '../../parts/marked';
+import { stepWords } from '../../parts/stepTextWords';
 import { BackKey } from './BackKey';
 import { Before } from './Before';
 import { CannotDo } from './Cannot';
@@ -22,7 +23,7 @@ import { words } from './words';
 
 interface DueProps {
   readonly walk: Walk;
-  readonly main: Extract<Main, { what: 'tick' }>;
+  readonly main: Extract<Main, { what: 'tick' | 'supply' }>;
   /** A list is being walked, not the phases. */
   readonly inList: boolean;
 }
@@ -31,23 +32,27 @@ interface DueProps {
 export function Due({ walk, main, inList }: DueProps): JSX.Element {
   const [asking, setAsking] = useState(false);
   const { row, barrier } = main;
+  const missing = main.what === 'supply' ? main.unknown : main.without;
   const { step } = row;
   const now = offered.value;
   const putOff = now?.putOff ?? null;
-  const key = `${row.pass}/${step.id}/${row.state.kind}`;
+  const key = `${row.pass}/${step.id}/${row.state.kind}/${main.what}`;
   useEffect(() => setAsking(false), [key]);
   const item = liveText(step.item);
+  const isHeld = wantsHold(main, false);
   return (
     <>
       <Before walk={walk} />
       <p class="spoken" role="status">
         {lastSpoken(walk.lastHandled)}{' '}
-        {marked(stepsLang(), words.spokenDue, item, liveText(step.response))}
+        {marked(stepsLang(), words.spokenDue, item, liveText(step.response))}{' '}
+        {missing !== null && stepWords.notKnown(stepWords.live[missing])}
       </p>
       <WhatIsDue
         walk={walk}
         row={row}
         barrier={barrier}
+        missing={missing}
         inList={inList}
         className={cornerClass(walk, inList)}
       >
@@ -86,12 +91,18 @@ export function Due({ walk, main, inList }: DueProps): JSX.Element {
           look="pick"
           moving
           step={key}
-          hold={wantsHold(main, false)}
+          hold={isHeld}
           holdHint={words.holdHint}
           onPress={() => doIt(main)}
         >
-          <span class={styles.doneFace}>{doneWords(step)}</span>
-          {step.critical && <span class={styles.doneHint}>{words.holdTheKey}</span>}
+          {main.what === 'supply' ? (
+            stepWords.supply[main.at]
+          ) : (
+            <>
+              <span class={styles.doneFace}>{doneWords(step)}</span>
+              {isHeld && <span class={styles.doneHint}>{words.holdTheKey}</span>}
+            </>
+          )}
         </TickKey>
       </div>
       {asking && (

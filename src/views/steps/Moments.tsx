@@ -1,11 +1,11 @@
 /** The moments of a sortie: brakes released, landed, a list at its end, the sortie at its end. */
 
-import type { JSX } from 'preact';
+import type { ComponentChildren, JSX } from 'preact';
 import { day } from '../../board/board';
 import { stepsLang } from '../../board/language';
 import { openPlace } from '../../board/places';
 import { doIt, flyAgain, goAround } from '../../board/steps/stepping';
-import { type LeadsTo, type Main, type Offers, wantsHold } from '../../core';
+import { endsSortie, type LeadsTo, type Main, type Offers, wantsHold } from '../../core';
 import { wholeNumber } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { TickKey } from '../../parts/key/TickKey';
@@ -93,20 +93,24 @@ export function Touchdown({ now }: { now: Offers }): JSX.Element {
 /** An abnormal list is complete: where it leads. */
 export function ListEnd({ main }: { main: Extract<Main, { what: 'close-list' }> }): JSX.Element {
   return (
-    <div class={styles.moment}>
+    <div class={`${styles.moment} ${endsSortie(main) ? styles.ending : ''}`}>
       <p class={styles.big}>{words.listEnd}</p>
-      <div class={styles.keys}>
-        <BackKey />
-        <TickKey
-          refusals={words.refused}
-          look="pick"
-          moving
-          step="list end"
-          onPress={() => doIt(main)}
-        >
-          {leadsWords(main.leadsTo)}
-        </TickKey>
-      </div>
+      {endsSortie(main) ? (
+        <EndKeys main={main} />
+      ) : (
+        <div class={styles.keys}>
+          <BackKey />
+          <TickKey
+            refusals={words.refused}
+            look="pick"
+            moving
+            step="list end"
+            onPress={() => doIt(main)}
+          >
+            {leadsWords(main.leadsTo)}
+          </TickKey>
+        </div>
+      )}
     </div>
   );
 }
@@ -121,25 +125,41 @@ function leadsWords(then: LeadsTo): string {
 /** Everything is handled. */
 export function SortieEnd({ now }: { now: Offers }): JSX.Element {
   return (
-    <div class={styles.moment}>
+    <div class={`${styles.moment} ${styles.ending}`}>
       <p class={styles.big}>{words.end}</p>
       <p class={styles.note}>{words.endNote}</p>
-      <div class={`${styles.keys} ${styles.three}`}>
-        <BackKey />
+      <EndKeys main={now.main}>
         <Key moving disabled={!now.again.includes('take-off')} onPress={() => flyAgain('take-off')}>
           {words.takeOffAgain}
         </Key>
+      </EndKeys>
+    </div>
+  );
+}
+
+/**
+ * The keys where the sortie may be ended. Where "Done" stood there is no key: the tap that follows
+ * the last step ends nothing.
+ */
+function EndKeys({ main, children }: { main: Main; children?: ComponentChildren }) {
+  return (
+    <>
+      <div class={styles.end}>
         <TickKey
           refusals={words.refused}
           look="pick"
           moving
           step="end"
-          hold={wantsHold(now.main, false)}
-          onPress={() => doIt(now.main)}
+          hold={wantsHold(main, false)}
+          onPress={() => doIt(main)}
         >
           {words.endKey}
         </TickKey>
       </div>
-    </div>
+      <div class={`${styles.keys} ${styles.asDue}`}>
+        <BackKey />
+        {children}
+      </div>
+    </>
   );
 }

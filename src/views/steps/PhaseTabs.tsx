@@ -7,7 +7,7 @@ import { chosenProcedure, procedure } from '../../board/documents/inUse';
 import { stepsLang } from '../../board/language';
 import { openSheet } from '../../board/places';
 import { setSimulated, tie } from '../../board/steps/memory';
-import { resumeFrom, tick } from '../../board/steps/stepping';
+import { beginAt, offered, resumeFrom, tick } from '../../board/steps/stepping';
 import {
   mayDoNow,
   mayGoOnFrom,
@@ -31,17 +31,16 @@ export function PhaseTabs({ walk }: { walk: Walk }): JSX.Element {
   return (
     <>
       <ol class={styles.phases}>
-        {walk.phases.map(({ phase, handled, total }) => (
+        {walk.phases.map(({ phase, handled, total, rows }) => (
           <li key={phase}>
             <button
               type="button"
               class={`${styles.phase} ${phase === walk.phase ? styles.here : ''}`}
-              aria-label={words.phaseStands(
-                words.phase[phase],
-                handled,
-                total,
-                phase === walk.phase,
-              )}
+              aria-label={
+                isNotFlown({ rows, total })
+                  ? words.phaseNotFlown(words.phase[phase])
+                  : words.phaseStands(words.phase[phase], handled, total, phase === walk.phase)
+              }
               onClick={() => setOpen(phase)}
             >
               <span class={styles.name}>{words.phase[phase]}</span>
@@ -69,6 +68,10 @@ export function PhaseTabs({ walk }: { walk: Walk }): JSX.Element {
   );
 }
 
+/** Whether a phase was left out by beginning at a later one, and nothing was done in it before. */
+const isNotFlown = ({ rows, total }: Pick<PhaseRows, 'rows' | 'total'>) =>
+  total === 0 && rows.some(({ state }) => state.kind === 'not-flown');
+
 function AllSteps({ phase, onClose }: { phase: PhaseRows; onClose: () => void }) {
   return (
     <Sheet
@@ -77,6 +80,19 @@ function AllSteps({ phase, onClose }: { phase: PhaseRows; onClose: () => void })
       size="page"
       onClose={onClose}
     >
+      {offered.value?.begin.includes(phase.phase) && (
+        <div class={styles.begin}>
+          <span>{words.beginNote}</span>
+          <Key
+            onPress={() => {
+              beginAt(phase.phase);
+              onClose();
+            }}
+          >
+            {words.beginHere}
+          </Key>
+        </div>
+      )}
       <ol>
         {phase.rows.map((row) => (
           <Row key={row.step.id} row={row} onClose={onClose} />
@@ -113,6 +129,7 @@ const isNotSimulated = ({ state }: StepRow) =>
 
 function Row({ row, onClose }: { row: StepRow; onClose: () => void }) {
   const { kind } = row.state;
+  const facts = day.steps()?.facts;
   return (
     <li class={styles.row}>
       <StepMark row={row} />
@@ -131,7 +148,9 @@ function Row({ row, onClose }: { row: StepRow; onClose: () => void }) {
         <Key onPress={() => setSimulated(row.step.id)}>{words.simulated}</Key>
       )}
       {isTied(row) && <Key onPress={() => tie(row.step.id, null)}>{words.putBack}</Key>}
-      {mayDoNow(row) && <Key onPress={() => tick(row, 'done')}>{words.doneNow}</Key>}
+      {facts !== undefined && mayDoNow(row, facts) && (
+        <Key onPress={() => tick(row, 'done')}>{words.doneNow}</Key>
+      )}
       {mayGoOnFrom(row) && (
         <Key
           onPress={() => {

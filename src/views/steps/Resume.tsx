@@ -4,11 +4,14 @@
  */
 
 import type { JSX } from 'preact';
+import { grownOld } from '../../board/flight/aged';
 import { wallMs } from '../../board/flight/time';
 import { stepsLang } from '../../board/language';
+import { openTyping } from '../../board/places';
 import { resume } from '../../board/steps/interruption';
 import { canGoBack, goBack } from '../../board/steps/stepping';
 import { type Entry, handledAs, type StepRow, type Walk } from '../../core';
+import { ageText } from '../../parts/age';
 import { ago } from '../../parts/ago';
 import { Key } from '../../parts/key/Key';
 import { marked } from '../../parts/marked';
@@ -28,6 +31,7 @@ interface ResumeProps {
 /** The way back into the steps. */
 export function Resume({ walk, left }: ResumeProps): JSX.Element {
   const { lastHandled, position } = walk;
+  const old = grownOld();
   const named = (item: string, response: string) => `${liveText(item)}, ${liveText(response)}`;
   return (
     <div class={styles.resume} role="alert">
@@ -52,10 +56,20 @@ export function Resume({ walk, left }: ResumeProps): JSX.Element {
           )}
         </p>
       )}
-      <div class={styles.keys}>
+      {old.map(({ what, ageMs }) => (
+        <p key={what} class={styles.aged}>
+          {words.aged[what](ageText(ageMs))}
+        </p>
+      ))}
+      <div class={`${styles.keys} ${old.length > 0 ? styles.three : ''}`}>
         <Key moving disabled={!canGoBack()} onPress={goBack}>
           {words.oneBack}
         </Key>
+        {old.length > 0 && (
+          <Key moving onPress={openTyping}>
+            {words.newWind}
+          </Key>
+        )}
         <Key moving look="pick" onPress={resume}>
           {words.goOn}
         </Key>

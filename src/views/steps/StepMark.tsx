@@ -14,7 +14,7 @@ export function StepMark({ row }: { row: StepRow }): JSX.Element {
   const { kind } = row.state;
   return (
     <svg class={styles.mark} viewBox="0 0 20 20" aria-hidden="true">
-      {kind === 'not-needed' ? (
+      {kind === 'not-needed' || kind === 'not-flown' ? (
         <path class={styles.stroke} d="M3 10H17" />
       ) : (
         <rect class={styles.stroke} x="2" y="2" width="16" height="16" />
@@ -35,6 +35,8 @@ export function stateWords(row: StepRow): string {
       return words.heldBack;
     case 'cannot':
       return words.cannotState(state.tick.why ?? '');
+    case 'not-flown':
+      return words.notFlown;
     case 'not-needed':
       return notNeededWords(state);
     default:
@@ -44,7 +46,7 @@ export function stateWords(row: StepRow): string {
 
 /** Its language: the response is the procedure's own text, everything else is the page's. */
 export const stateLang = ({ state: { kind } }: StepRow): string | undefined =>
-  kind === 'held' || kind === 'cannot' || kind === 'not-needed' ? undefined : stepsLang();
+  kind === 'open' || kind === 'done' || kind === 'again' ? stepsLang() : undefined;
 
 /** Why a step is not needed, and when that was decided. */
 function notNeededWords({ facts, passed, decided, notSimulated }: NotNeeded): string {

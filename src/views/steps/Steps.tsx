@@ -53,6 +53,7 @@ function Offered({ now, walk, inList }: { now: Offers; walk: Walk; inList: boole
     case 'resume':
       return <Resume walk={walk} left={main.left} />;
     case 'tick':
+    case 'supply':
       return <Due walk={walk} main={main} inList={inList} />;
     case 'stamp':
       return main.moment === 'landed' ? <Touchdown now={now} /> : <Release main={main} />;

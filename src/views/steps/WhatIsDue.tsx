@@ -4,11 +4,20 @@ import type { ComponentChildren, JSX } from 'preact';
 import { day, sortie } from '../../board/board';
 import { wallMs } from '../../board/flight/time';
 import { callLang, stepsLang, stepsLanguage, withinSentence } from '../../board/language';
-import { type FactName, type Moment, rowsOf, type Step, type StepRow, type Walk } from '../../core';
+import {
+  type FactName,
+  type LiveName,
+  type Moment,
+  rowsOf,
+  type Step,
+  type StepRow,
+  type Walk,
+} from '../../core';
 import { pageLanguage } from '../../device/pageLanguage';
 import { lasting, stopwatch, wholeNumber } from '../../parts/format';
 import { marked } from '../../parts/marked';
 import { QuotedPassage, quoted } from '../../parts/quoted/Quoted';
+import { stepWords } from '../../parts/stepTextWords';
 import styles from './Due.module.css';
 import { callText, liveNumber, liveText } from './liveText';
 import { becameWords } from './StepMark';
@@ -18,6 +27,8 @@ interface WhatIsDueProps {
   readonly walk: Walk;
   readonly row: StepRow;
   readonly barrier: Step | Moment | null;
+  /** A live number of the step that isn't known. */
+  readonly missing: LiveName | null;
   /** A list is being walked, not the phases. */
   readonly inList: boolean;
   /** If what takes the corner leaves no room for the timers on a phone. */
@@ -28,12 +39,13 @@ interface WhatIsDueProps {
 
 /** The block in reverse. */
 export function WhatIsDue(props: WhatIsDueProps): JSX.Element {
-  const { walk, row, barrier, inList, className, children } = props;
+  const { walk, row, barrier, missing, inList, className, children } = props;
   const { step } = row;
   return (
     <div class={`${styles.due} ${className ?? ''}`}>
       {barrier !== null && <p class={styles.flag}>{beforeWords(barrier)}</p>}
       {row.state.kind === 'again' && <p class={styles.flag}>{whyAgain(walk, row)}</p>}
+      {missing !== null && <p class={styles.flag}>{stepWords.notKnown(stepWords.live[missing])}</p>}
       <p class={styles.step} lang={stepsLang()}>
         <strong class={styles.item}>{liveText(step.item)}</strong>{' '}
         <span class={styles.response}>{liveText(step.response)}</span>

@@ -92,6 +92,9 @@ export function brief(moment: AskedMoment, documents: Documents, tables: Tables)
     get taxi() {
       return asked.taxi();
     },
+    get purpose() {
+      return asked.purpose();
+    },
     get steps() {
       return asked.steps();
     },

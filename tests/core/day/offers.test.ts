@@ -25,13 +25,22 @@ import { brief, documentsAt, moment, TABLES } from './moments';
 const HARROW = documentsAt('XHAR');
 const { procedure } = HARROW;
 
-/** Where the pilot is after these events, and what is offered there. */
-function after(...events: readonly SortieEvent[]) {
+/** Where the pilot is after these events, on runway 28, and what is offered there. */
+const after = (...events: readonly SortieEvent[]) => on('28', ...events);
+
+/** The same on a runway, or before one is chosen. */
+function on(end: string | null, ...events: readonly SortieEvent[]) {
   const sortie = foldSortie(written(...events));
   const { run, list, stamps } = sortie;
-  const { steps } = brief(moment('28010KT', {}, { run, list, stamps }), HARROW, TABLES);
+  const isUp = stamps.some(({ what }) => what === 'airborne');
+  const chosen = end === null ? null : ({ end, purpose: isUp ? 'landing' : 'take-off' } as const);
+  const { steps, purpose } = brief(
+    moment('28010KT', { chosen }, { run, list, stamps }),
+    HARROW,
+    TABLES,
+  );
   if (steps === null) throw new Error('no procedure');
-  return { steps, sortie, offered: offers(steps, sortie) };
+  return { steps, sortie, purpose, offered: offers(steps, sortie) };
 }
 
 /** Every step of these phases, done as they stand; `ends` leaves the last of them. */
@@ -227,9 +236,19 @@ test('what matters wants to be held, and the end of the sortie where nobody look
   const row = rowsOf(after().steps.walk)[0];
   if (row === undefined) throw new Error('no step');
   const asked = (critical: boolean) =>
-    ({ what: 'tick', row: { ...row, step: { ...row.step, critical } }, barrier: null }) as const;
+    ({
+      what: 'tick',
+      row: { ...row, step: { ...row.step, critical } },
+      barrier: null,
+      without: null,
+    }) as const;
   expect([wantsHold(asked(true), false), wantsHold(asked(true), true)]).toEqual([true, true]);
   expect([wantsHold(asked(false), false), wantsHold(asked(false), true)]).toEqual([false, false]);
+  // A number that nobody can supply: only on purpose.
+  expect(wantsHold({ ...asked(false), without: 'approachKt' }, false)).toBe(true);
+  expect(wantsHold({ what: 'close-list', leadsTo: 'end' }, false)).toBe(false);
+  expect(wantsHold({ what: 'close-list', leadsTo: 'end' }, true)).toBe(true);
+  expect(wantsHold({ what: 'close-list', leadsTo: 'return' }, true)).toBe(false);
   expect(wantsHold({ what: 'end-sortie' }, false)).toBe(false);
   expect(wantsHold({ what: 'end-sortie' }, true)).toBe(true);
 });
@@ -245,14 +264,74 @@ test('going on from a step puts off what waits before it, but no barrier and not
   expect(put.some(({ step }) => step.kind === 'barrier')).toBe(false);
   for (const one of put) expect(rows.indexOf(one)).toBeLessThan(later);
   expect(mayGoOnFrom(row)).toBe(true);
-  expect(mayDoNow(row)).toBe(false);
+  expect(mayDoNow(row, steps.facts)).toBe(false);
 });
 
 test('a step that was put off may be done where it stands', () => {
   const first = procedure?.phases[0]?.steps[0]?.id ?? '';
   const { steps } = after(OPEN, tick('held', first));
   const row = rowsOf(steps.walk).find(({ step }) => step.id === first);
-  expect(row && [mayDoNow(row), mayGoOnFrom(row)]).toEqual([true, false]);
+  expect(row && [mayDoNow(row, steps.facts), mayGoOnFrom(row)]).toEqual([true, false]);
+});
+
+const briefing = doneUntil(({ step }) => step.id === 'briefing');
+
+test('a step whose live number is not known leads to where it is entered, and is not ticked', () => {
+  const { offered } = on(null, ...briefing);
+  expect(offered.main).toMatchObject({
+    what: 'supply',
+    row: { step: { id: 'briefing' } },
+    unknown: 'runway',
+    at: 'wind',
+  });
+  // It can still be put off, or said not to be possible.
+  expect([offered.putOff?.step.id, offered.cannot?.step.id]).toEqual(['briefing', 'briefing']);
+  expect(wantsHold(offered.main, true)).toBe(false);
+  expect(on('28', ...briefing).offered.main).toMatchObject({ what: 'tick', without: null });
+});
+
+test('the runway to land on is asked for before the landing runway and its speeds are ticked', () => {
+  const home = flownUntil(({ main }) => main.what === 'tick' && main.row.step.id === 'landing-end');
+  const { main } = on(null, ...home).offered;
+  expect(main).toMatchObject({ what: 'supply', row: { step: { critical: true } }, at: 'wind' });
+});
+
+test('put off without its number, a step is done in place only once that is known', () => {
+  const held = [...briefing, tick('held', 'briefing')];
+  for (const [end, may] of [
+    [null, false],
+    ['28', true],
+  ] as const) {
+    const { steps } = on(end, ...held);
+    const row = rowsOf(steps.walk).find(({ step }) => step.id === 'briefing');
+    expect(row && mayDoNow(row, steps.facts)).toBe(may);
+  }
+});
+
+const BEGUN: SortieEvent = { kind: 'begun', run: RUN, phase: 'recovery' };
+
+test('the sortie may be begun at any phase before which something waits', () => {
+  expect(after().offered.begin).toEqual(['taxi', 'line-up', 'roll', 'climb', 'recovery', 'after']);
+  const begun = after(OPEN, BEGUN);
+  expect(begun.offered.begin).toEqual(['after']);
+  expect(begun.offered.main).toMatchObject({ what: 'tick', row: { step: { id: 'fuel-home' } } });
+  expect(begun.offered.undo).toBe(begun.sortie.run?.last?.id);
+  // In the air the runway is one to land on.
+  expect(begun.purpose).toBe('landing');
+  expect(after(OPEN).purpose).toBe('take-off');
+  // What was gone on from may be said not to be flown, too.
+  expect(after(...toBarrier, tick('held', 'briefing')).offered.begin[0]).toBe('taxi');
+});
+
+test('on the roll, in a list and while away the sortie is begun nowhere else', () => {
+  const first = procedure?.phases[0]?.steps[0]?.id ?? '';
+  for (const events of [
+    [...toRelease, RELEASED],
+    [OPEN, tick('done', first), OPEN_LIST],
+    [OPEN, tick('done', first), AWAY],
+  ]) {
+    expect(after(...events).offered.begin).toEqual([]);
+  }
 });
 
 /** Entries that were added in one go have one time. */

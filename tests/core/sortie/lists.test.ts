@@ -48,8 +48,19 @@ test('back at the place that was left, it was left when the list was opened', ()
     written(OPEN, tick('done', 'flaps'), OPEN_LIST, close(LIST, 'return')),
   );
   expect(run?.interruptedAt?.wallMs).toBe(WALL_MS + 3000);
-  // The step that was done last is still named.
-  expect(run?.last).toMatchObject({ id: 'id-4', step: 'flaps' });
+  // "Back" takes back the step before the list.
+  expect(run?.last).toMatchObject({ id: 'id-2', step: 'flaps' });
+});
+
+test('back from lists over lists, the step before each of them is the one to take back', () => {
+  const inList = { ...tick('done', 'idle'), run: LIST } as SortieEvent;
+  const events = [OPEN, tick('done', 'flaps'), OPEN_LIST, inList, OPEN_OTHER_LIST];
+  const one = foldSortie(written(...events, close(OTHER_LIST, 'return')));
+  expect(one.list?.last).toMatchObject({ id: 'id-4', step: 'idle' });
+  const both = foldSortie(written(...events, close(OTHER_LIST, 'return'), close(LIST, 'return')));
+  expect(both.run?.last).toMatchObject({ id: 'id-2', step: 'flaps' });
+  // Where nothing had been done there is nothing to take back.
+  expect(foldSortie(written(OPEN, OPEN_LIST, close(LIST, 'return'))).run?.last).toBeNull();
 });
 
 test('a list under another that is closed takes the one above with it', () => {

@@ -11,7 +11,18 @@ import {
   LOG_MOMENTS,
   nearestAtMinute,
 } from '../../../src/core/sortie/logTimes';
-import { anyRecord, entry, OPEN, SORTIE_MS, tick, WALL_MS, written } from './recorder';
+import {
+  anyRecord,
+  entry,
+  OPEN,
+  OPEN_OTHER_LIST,
+  OTHER_LIST,
+  RUN,
+  SORTIE_MS,
+  tick,
+  WALL_MS,
+  written,
+} from './recorder';
 
 const step = (id: string): Step => ({ id, kind: 'do', item: `The ${id}`, response: 'set' });
 const PROCEDURE: Procedure = {
@@ -274,4 +285,56 @@ test('totals add up what was flown; what was only planned is not a sortie', () =
   expect([line, { ...line, wallMs: line.wallMs + 1 }].sort(compareLines)[0]?.wallMs).toBe(
     line.wallMs + 1,
   );
+});
+
+/** The log of these entries, by the procedure with a list. */
+const withList = (entries: readonly Entry[]) =>
+  logOf(entries, () => ({
+    ...PROCEDURE,
+    lists: [
+      // biome-ignore lint/suspicious/noThenProperty: an object under this name never makes a promise; only a function would.
+      { id: 'engine-fire-ground', title: 'Engine fire', steps: [step('cock')], then: 'end' },
+    ],
+  }));
+
+test('a list that was gone through is in the log, with its times', () => {
+  const fire = [OPEN, tick('done', 'pins'), OPEN_OTHER_LIST] as const;
+  const begun = { id: OTHER_LIST, list: 'engine-fire-ground', title: 'Engine fire' };
+  expect(withList(written(...fire))?.lists).toMatchObject([
+    { ...begun, openedAt: { sortieMs: SORTIE_MS + 3000 }, closedAt: null },
+  ]);
+  const ended = [
+    ...fire,
+    { kind: 'close', run: OTHER_LIST, leadsTo: 'end' },
+    { kind: 'close', run: RUN, leadsTo: 'end' },
+  ] as const;
+  expect(withList(written(...ended))?.lists).toMatchObject([
+    { ...begun, closedAt: { sortieMs: SORTIE_MS + 4000 } },
+  ]);
+  // Opened by mistake and taken back, it was not gone through.
+  expect(withList(written(...fire, { kind: 'undo', target: 'id-3' }))?.lists).toEqual([]);
+  // Without the procedure its name is all there is.
+  expect(told(written(...fire)).lists).toMatchObject([{ list: 'engine-fire-ground', title: null }]);
+});
+
+test('one that two windows opened at once stands there once; opened again it stands there twice', () => {
+  const twice = [
+    ...written(OPEN),
+    entry({ ...OPEN_OTHER_LIST, run: 'here' }, 2, 'a'),
+    entry({ ...OPEN_OTHER_LIST, run: 'there' }, 2, 'b'),
+    entry({ kind: 'close', run: 'there', leadsTo: 'return' }, 3),
+  ];
+  expect(withList(twice)?.lists).toHaveLength(1);
+  expect(withList([...twice, entry(OPEN_OTHER_LIST, 4)])?.lists).toHaveLength(2);
+});
+
+test('begun in the air, the log says where, and holds nothing before it back', () => {
+  const flown = written(OPEN, { kind: 'begun', run: RUN, phase: 'after' }, tick('done', 'lever'));
+  expect(told(flown)).toMatchObject({
+    begun: [{ phase: 'after', at: { sortieMs: SORTIE_MS + 2000 } }],
+    heldBack: [],
+    cannot: [],
+    done: 1,
+  });
+  expect(told(written(OPEN, tick('done', 'pins'))).begun).toEqual([]);
 });

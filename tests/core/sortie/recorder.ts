@@ -103,6 +103,8 @@ export const anyEvent: fc.Arbitrary<SortieEvent> = fc.oneof(
     { kind: 'passed', run: LIST, pass: 1, step: 'trim', saw: { wet: true } },
     { kind: 'reopen', run: RUN, passes: { roll: 2, climb: 2, recovery: 2 } },
     { kind: 'reopen', run: RUN, passes: { taxi: 3 } },
+    { kind: 'begun', run: RUN, phase: 'recovery' },
+    { kind: 'begun', run: RUN, phase: 'line-up' },
     { kind: 'stamp', what: 'landed' },
     { kind: 'close', run: LIST, leadsTo: { phase: 'taxi', reopen: ['taxi', 'line-up', 'roll'] } },
     { kind: 'close', run: RUN, leadsTo: 'return' },
