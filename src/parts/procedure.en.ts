@@ -39,13 +39,13 @@ export const rungWords: Record<Rung['what'], (markM: number) => string> = {
   mark: (m) => `At the ${length(m)} mark`,
   'last-stop': () => 'Stop up to',
   rotate: () => 'Rotate',
-  'lift-off': () => 'Lifts off',
+  'lift-off': () => 'Lift-off',
 };
 
 /** A speed of the climb. */
 export const climbRungWords: Record<ClimbRung['what'], string> = {
   'gear-up': 'Gear up',
-  'flaps-up': 'Flaps in',
+  'flaps-up': 'Flaps up',
   'reheat-off': 'Reheat off',
   climb: 'Climb',
 };

@@ -58,7 +58,7 @@ const live: Readonly<Record<LiveName, string>> = {
   liftOffKt: 'Lift-off',
   runM: 'Take-off run',
   gearKt: 'Gear up by',
-  flapsKt: 'Flaps in by',
+  flapsKt: 'Flaps up by',
   reheatOffKt: 'Reheat off by',
   climbKt: 'Climb speed',
   climbPitch: 'Climb pitch',

@@ -38,7 +38,7 @@ describe('what is pasted', () => {
       await setWind(page, WIND);
       await paste(page, text);
       await expect.poll(() => said(page)).toContain(sentence);
-      await expect.poll(() => page.getByText('Answer to the wind before').isVisible()).toBe(true);
+      await expect.poll(() => page.getByText('For the previous wind').isVisible()).toBe(true);
       await key(page, 'Undo typing').click();
       await expect.poll(() => entry(page).inputValue()).toBe(WIND);
       await expect.poll(() => read(answer(page))).toContain('12 kt');

@@ -229,7 +229,7 @@ describe('other faces', () => {
     await key(page, 'Airborne').waitFor();
     await openCard(page);
     // Figures of the aircraft's document, airfields-demo/aircraft/sleet.json.
-    await expect.poll(() => cardText(page)).toMatch(/165 ?Lifts off.*138 ?Rotate/);
+    await expect.poll(() => cardText(page)).toMatch(/165 ?Lift-off.*138 ?Rotate/);
     const [stop, go] = await Promise.all(
       ['Stopping', 'Airborne'].map((name) => key(page, name).boundingBox()),
     );

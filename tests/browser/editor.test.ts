@@ -141,7 +141,7 @@ describe('a version of one’s own', () => {
       await expect.poll(() => read(saidIn(page))).toContain(`Saved as version ${version + 1}.`);
     }
     await key(page, 'Versions').click();
-    await key(page, 'Take it up again: Version 1').click();
+    await key(page, 'Restore: Version 1').click();
     await key(page, 'Save').click();
     await expect.poll(() => read(saidIn(page))).toContain('Saved as version 3.');
     await key(page, 'Steps').last().click();
@@ -335,7 +335,7 @@ describe('pickers', () => {
     await openStep(page, 'Trim');
     await responseEntry(page).fill('by ');
     await sheet(page).getByRole('combobox', { name: 'Live number' }).selectOption('gearKt');
-    await key(page, 'Put it in').click();
+    await key(page, 'Insert').click();
     await expect.poll(() => responseEntry(page).inputValue()).toBe('by {gearKt}');
     expect(await read(sheet(page).getByRole('region', { name: 'Under today’s facts' }))).toMatch(
       /Trim by \d{3}/,
@@ -358,13 +358,13 @@ describe('pickers', () => {
     await expect
       .poll(() => read(preview))
       .toContain('It applies today. (if the wind is above 15 kt)');
-    await key(page, /^Turn round/).click();
+    await key(page, /^Reverse/).click();
     await expect.poll(() => read(preview)).toContain('It does not apply today.');
     await sheet(page)
       .getByRole('combobox', { name: 'Condition' })
       .selectOption({ label: 'the surface is not dry' });
     await key(page, 'Add').click();
-    await key(page, /^Turn round: the surface/).click();
+    await key(page, /^Reverse: the surface/).click();
     await key(page, 'If any holds').click();
     expect(await read(preview)).toContain(
       'It applies today. (if the wind is not above 15 kt or the surface is dry)',

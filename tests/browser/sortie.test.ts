@@ -54,8 +54,8 @@ describe('on the roll', () => {
     // Figures of the aircraft's document, airfields-demo/aircraft/sleet.json.
     const of = (name: string) => rungs.find(([text]) => text.includes(name)) ?? ['', Number.NaN];
     expect(of('Rotate')[0]).toMatch(/138/);
-    expect(of('Lifts off')[0]).toMatch(/165/);
-    expect(of('Rotate')[1]).toBeGreaterThan(of('Lifts off')[1]);
+    expect(of('Lift-off')[0]).toMatch(/165/);
+    expect(of('Rotate')[1]).toBeGreaterThan(of('Lift-off')[1]);
     await expect
       .poll(() => page.getByText('throttle idle, chute, brakes full, hook').isVisible())
       .toBe(true);

@@ -235,10 +235,10 @@ test('way-ahead up turns the plan, is kept on the device, and the plan moves by 
   const page = await open('tablet', { at: EVENING, path: '#/wind' });
   await toTaxi(page, '27012', '28');
   await key(page, 'North up').click();
-  await key(page, 'Way up').waitFor();
+  await key(page, 'Track up').waitFor();
   await plan(page).focus();
   await page.keyboard.press('+');
   await key(page, 'Fit').click();
   await page.reload();
-  await key(page, 'Way up').waitFor();
+  await key(page, 'Track up').waitFor();
 });

@@ -137,7 +137,7 @@ describe('the gates of the roll', () => {
       'Mark, expect #.',
       'Max abort, expect #.',
       'Rotate, expect #.',
-      'Lifts off, expect #.',
+      'Lift-off, expect #.',
     ]);
     // The ladder is read from the bottom up; each rung shows its seconds.
     const seconds = shown
@@ -161,7 +161,7 @@ describe('the gates of the roll', () => {
     // It lifted off long ago, and the pilot says so a second before the gear is expected up.
     await clockOf(page)(29_500);
     await pressDeliberately(page, key(page, 'Airborne'), clockOf(page));
-    const rungs = page.getByRole('list', { name: 'Cleaning up' }).getByRole('listitem');
+    const rungs = page.getByRole('list', { name: 'Clean-up' }).getByRole('listitem');
     await rungs.first().waitFor();
     const shown = (await rungs.allInnerTexts()).map((rung) => rung.replace(/\u00a0/g, ' '));
     await clockOf(page)(60_000);
@@ -169,8 +169,8 @@ describe('the gates of the roll', () => {
     const gates = all.filter(({ text }) => text.includes(', expect '));
     const names = gates.map(({ text }) => text.slice(0, text.indexOf(',')));
     expect(names).toEqual([
-      ...['Mark', 'Max abort', 'Rotate', 'Lifts off'],
-      ...['Gear up', 'Flaps in', 'Reheat off', 'Climb'],
+      ...['Mark', 'Max abort', 'Rotate', 'Lift-off'],
+      ...['Gear up', 'Flaps up', 'Reheat off', 'Climb'],
     ]);
     const climb = gates.slice(4);
     // The speeds are those that are shown: 360 kt is said as three six zero.

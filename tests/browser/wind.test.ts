@@ -168,17 +168,17 @@ describe('what cannot be used as a wind', () => {
     await typeAnything(page, 'hello there');
     expect(await entry(page).inputValue()).toBe('hello there');
     await expect.poll(() => said(page)).toContain('No wind could be read in this.');
-    await expect.poll(() => page.getByText('Answer to the wind before').isVisible()).toBe(true);
+    await expect.poll(() => page.getByText('For the previous wind').isVisible()).toBe(true);
     await expect.poll(() => page.getByText('28', { exact: true }).first().isVisible()).toBe(true);
     // Closing the keypad, or coming back later, changes nothing about that.
     await key(page, 'Close').click();
     await page.reload();
     await expect.poll(() => entry(page).inputValue()).toBe('hello there');
-    await expect.poll(() => page.getByText('Answer to the wind before').isVisible()).toBe(true);
+    await expect.poll(() => page.getByText('For the previous wind').isVisible()).toBe(true);
 
     await key(page, 'Undo typing').click();
     await expect.poll(() => entry(page).inputValue()).toBe(WIND);
-    expect(await page.getByText('Answer to the wind before').count()).toBe(0);
+    expect(await page.getByText('For the previous wind').count()).toBe(0);
     await expectAnswer(page);
   });
 
@@ -192,7 +192,7 @@ describe('what cannot be used as a wind', () => {
     await expect.poll(() => said(page)).toContain('The gust is below the steady wind');
     await typeAnything(page, '37012KT');
     await expect.poll(() => said(page)).toContain('Direction 370 does not exist');
-    await expect.poll(() => page.getByText('Answer to the wind before').isVisible()).toBe(true);
+    await expect.poll(() => page.getByText('For the previous wind').isVisible()).toBe(true);
     await typeAnything(page, '/////KT');
     await expect.poll(() => said(page)).toContain('did not report the wind');
   });

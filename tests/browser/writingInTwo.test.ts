@@ -70,7 +70,7 @@ describe('two windows that write the same procedure', () => {
         .filter({ hasText: `Version ${number},` })
         .waitFor();
     }
-    await key(two, 'Take it up again: Version 1').click();
+    await key(two, 'Restore: Version 1').click();
     await key(two, 'Steps').last().click();
     expect(await trim(two)).toBe('three units');
     // Nothing is written in the first that could be kept as the newer one.

@@ -86,7 +86,8 @@ export const words: Translated<typeof english> = {
     `Inzwischen wurde anderswo Fassung ${number} gespeichert, ohne das, was hier steht.`,
   goOnFrom: (number) => `Mit Fassung ${number} weitermachen`,
   keepOver: (number) => `Meine als Fassung ${number} speichern`,
-  wentOn: (number) => `Jetzt steht hier Fassung ${number}. „Zurück“ bringt wieder, was hier war.`,
+  wentOn: (number) =>
+    `Jetzt steht hier Fassung ${number}. „Rückgängig“ bringt wieder, was hier war.`,
   takenIn: (number) => `Anderswo wurde Fassung ${number} gespeichert; sie steht jetzt hier.`,
   keepFailed: 'Das ließ sich hier nicht speichern. Es bleibt in diesem Fenster.',
   name: 'Name',
@@ -201,10 +202,10 @@ export const words: Translated<typeof english> = {
   keptOn: (date, time) => `gespeichert ${date}, ${time}`,
   original: 'Das Original',
   asOriginal: 'wie es kam',
-  takeUp: 'Wieder aufnehmen',
-  takeUpOf: (name) => `Wieder aufnehmen: ${name}`,
+  takeUp: 'Wiederherstellen',
+  takeUpOf: (name) => `Wiederherstellen: ${name}`,
   isNow: 'wie es hier steht',
-  takenUp: 'Wieder aufgenommen. „Rückgängig“ bringt wieder, was hier stand.',
+  takenUp: 'Wiederhergestellt. „Rückgängig“ bringt wieder, was hier stand.',
   news: 'Das Original hat sich geändert, seit die eigene Fassung daraus entstand.',
   look: 'Änderungen ansehen',
   noBase:

@@ -149,7 +149,7 @@ export const words = {
   nothingMissing: 'Nothing is missing: every stand reaches every open runway.',
   keep: 'Save',
   save: 'Save as a file',
-  anew: 'Start anew',
+  anew: 'Start over',
   kept: (code: string) => `${code} is saved as one of your own fields.`,
   use: (code: string) => `Use ${code}`,
   refused: 'It was not saved:',

@@ -22,7 +22,7 @@ export const words = {
 
   takeoff: 'Take-off',
   landing: 'Landing',
-  zeroFuel: 'Without fuel',
+  zeroFuel: 'Zero fuel',
   of: (limit: string) => `of ${limit}`,
   bar: (name: string, mass: string, limit: string) => `${name}: ${mass}, limit ${limit}`,
   because: {

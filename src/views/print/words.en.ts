@@ -10,7 +10,7 @@ export const words = {
   filled: "Today's numbers",
   blank: 'Left blank',
   print: 'Print',
-  failed: 'It could not be had just now.',
+  failed: 'It is not available just now.',
   preview: 'The cards as they will be',
   phases: phaseWords,
   when: (condition: string) => `If ${condition}: `,

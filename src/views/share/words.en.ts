@@ -4,7 +4,7 @@ export const words = {
   title: (name: string) => `Share ${name}`,
   close: 'Close',
   loading: 'Packing it',
-  failed: 'It could not be had just now.',
+  failed: 'It is not available just now.',
   hint: 'Whoever opens the file, the link or the code sees what it would add before anything is kept.',
   file: 'File',
   save: 'Save as a file',

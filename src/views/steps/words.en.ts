@@ -169,7 +169,7 @@ export const words = {
   },
   surface: { dry: 'dry', wet: 'wet', contaminated: 'contaminated' },
   lightUp: (s: string) => `Reheat lights about ${s} s after release.`,
-  climbRungs: 'Cleaning up',
+  climbRungs: 'Clean-up',
   climbRung: climbRungWords,
   limitIn: (kt: string, s: string | null) =>
     s === null ? `limit ${kt}: now` : `limit ${kt} in ${s} s`,

@@ -27,7 +27,7 @@ export const words = {
   plan: (field: string) => `Plan of ${field}`,
   bigCard: 'Big card',
   northUp: 'North up',
-  wayUp: 'Way up',
+  wayUp: 'Track up',
   route: 'Route',
   hotSpots: 'Hot spots',
   planWords: {

@@ -17,9 +17,9 @@ const gate: Record<(Rung | ClimbRung)['what'], (kt: number) => string> = {
   mark: (kt) => `Mark, expect ${saidDigits(kt)}.`,
   'last-stop': (kt) => `Max abort, expect ${saidDigits(kt)}.`,
   rotate: (kt) => `Rotate, expect ${saidDigits(kt)}.`,
-  'lift-off': (kt) => `Lifts off, expect ${saidDigits(kt)}.`,
+  'lift-off': (kt) => `Lift-off, expect ${saidDigits(kt)}.`,
   'gear-up': (kt) => `Gear up, expect ${saidDigits(kt)}.`,
-  'flaps-up': (kt) => `Flaps in, expect ${saidDigits(kt)}.`,
+  'flaps-up': (kt) => `Flaps up, expect ${saidDigits(kt)}.`,
   'reheat-off': (kt) => `Reheat off, expect ${saidDigits(kt)}.`,
   climb: (kt) => `Climb, expect ${saidDigits(kt)}.`,
 };

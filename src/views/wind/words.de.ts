@@ -67,7 +67,7 @@ export const words: Translated<typeof english> = {
   inUse: (end) => `Piste ${end}, gewählt`,
   usingOther: (using, best) => `Gewählt ${using}, beste ${best}`,
   none: 'Keine',
-  old: 'Antwort auf den Wind davor',
+  old: 'Noch für den vorigen Wind',
   magnetic: (deg) => `${deg} mw.`,
   headwind: 'Gegenwind',
   knots: kt,

@@ -28,7 +28,7 @@ function windWords(wind: Wind, trueDeg: number | null, magneticDeg: number | nul
     wind.sectorDeg === null
       ? ''
       : `, swinging ${direction(wind.sectorDeg[0])} to ${direction(wind.sectorDeg[1])}`;
-  if (wind.variable) return `From any direction ${speedWords(wind)}${swing}`;
+  if (wind.variable) return `Variable ${speedWords(wind)}${swing}`;
   if (wind.fromDeg === null) return `Direction not reported, ${speedWords(wind)}${swing}`;
   const both =
     trueDeg === null
@@ -65,7 +65,7 @@ export const words = {
   inUse: (end: string) => `Runway ${end}, selected`,
   usingOther: (using: string, best: string) => `Selected ${using}, best ${best}`,
   none: 'None',
-  old: 'Answer to the wind before',
+  old: 'For the previous wind',
   magnetic: (deg: string) => `${deg} mag`,
   headwind: 'Headwind',
   knots: kt,
@@ -101,7 +101,7 @@ export const words = {
     'shortest-taxi': 'Shortest taxi',
     'fails-least': 'Fails by least',
     'longest-runway': 'Longest runway',
-    'most-aligned': 'Points nearest to the wind',
+    'most-aligned': 'Most nearly into wind',
     alike: 'No rule separates the first two',
   } satisfies Record<Reason['code'], string>,
   ask: 'opens where this number comes from',

@@ -277,7 +277,7 @@ function meaning(is: Meaning): string {
       return is.type === 'SPECI'
         ? 'Sondermeldung zwischen den Routinemeldungen'
         : is.type === 'TAF'
-          ? 'Vorhersage für einen Flugplatz'
+          ? 'Flugplatzwettervorhersage'
           : 'Routinemeldung';
     case 'station':
       return `Station ${is.station}`;
@@ -311,9 +311,9 @@ function meaning(is: Meaning): string {
       const base = is.baseFt === null ? '' : `, Untergrenze ${wholeNumber(is.baseFt)} ft`;
       const kind =
         is.convective === 'CB'
-          ? ', Gewitterwolken'
+          ? ', Cumulonimbus'
           : is.convective === 'TCU'
-            ? ', hoch aufgetürmt'
+            ? ', aufgetürmte Cumulus'
             : '';
       return amount + base + kind;
     }

@@ -125,7 +125,7 @@ const DEPOSITS: Record<string, string> = {
 function runwayStateWords(state: RunwayState): string {
   const parts = [
     state.closed ? 'not in use' : null,
-    state.cleared ? 'deposits gone' : null,
+    state.cleared ? 'deposits cleared' : null,
     state.deposit && (DEPOSITS[state.deposit] ?? null),
     state.coveredPercent && `${state.coveredPercent[0]} to ${state.coveredPercent[1]} % covered`,
     state.depth && `${wholeNumber(state.depth.depthMm)} mm deep`,
@@ -157,14 +157,14 @@ const REMARKS: Record<RemarkKind, string> = {
 const TRENDS = {
   NOSIG: 'No significant change expected in two hours',
   BECMG: 'Becoming, expected',
-  TEMPO: 'At times, expected',
+  TEMPO: 'Temporarily, expected',
   INTER: 'Intermittently, expected',
   PROB: 'Probability',
   FM: 'From then on, expected',
 } as const;
 
 const MODIFIERS = {
-  automatic: 'By an automatic station, no one looking',
+  automatic: 'From an automatic station, no observer',
   corrected: 'A corrected report',
   amended: 'An amended report',
   late: 'A late report',
@@ -207,10 +207,10 @@ function meaning(is: Meaning): string {
       return 'Heading of a bulletin';
     case 'type':
       return is.type === 'SPECI'
-        ? 'Special report, between the regular ones'
+        ? 'Special report, between the routine ones'
         : is.type === 'TAF'
-          ? 'Forecast for an aerodrome'
-          : 'Regular report';
+          ? 'Aerodrome forecast'
+          : 'Routine report';
     case 'station':
       return `Station ${is.station}`;
     case 'issued':
@@ -227,7 +227,7 @@ function meaning(is: Meaning): string {
       return `Visibility ${distanceWords(is.distance)}${towards}`;
     }
     case 'cavok':
-      return 'Visibility 10 km or more, no cloud that matters, no weather';
+      return 'Visibility 10 km or more, no significant cloud, no significant weather';
     case 'runway-visual-range': {
       if (is.distance === null) return `Runway ${is.runway}: visual range not observed`;
       const upTo = is.upTo === null ? '' : ` to ${distanceWords(is.upTo)}`;
@@ -242,13 +242,17 @@ function meaning(is: Meaning): string {
       const amount = is.amount === null ? 'Cloud' : AMOUNTS[is.amount];
       const base = is.baseFt === null ? '' : `, base ${wholeNumber(is.baseFt)} ft`;
       const kind =
-        is.convective === 'CB' ? ', thunderclouds' : is.convective === 'TCU' ? ', towering' : '';
+        is.convective === 'CB'
+          ? ', cumulonimbus'
+          : is.convective === 'TCU'
+            ? ', towering cumulus'
+            : '';
       return amount + base + kind;
     }
     case 'vertical-visibility':
       return is.heightFt === null
-        ? 'Sky hidden'
-        : `Sky hidden, seen into for ${wholeNumber(is.heightFt)} ft`;
+        ? 'Sky obscured'
+        : `Sky obscured, vertical visibility ${wholeNumber(is.heightFt)} ft`;
     case 'no-cloud':
       return NO_CLOUD[is.as];
     case 'temperature':
@@ -301,8 +305,8 @@ export const words = {
   title: 'The report, group by group',
   close: 'Close',
   notRead: 'Not read',
-  another: 'Of another report',
-  noMeaning: 'Told apart, and not read further',
+  another: 'From another report',
+  noMeaning: 'Recognised, not read further',
   expected: 'Expected, not now',
   remark: 'Remark',
   otherReports: 'Other reports in the text',

@@ -43,8 +43,8 @@ function question(of: WeatherQuestion): string {
       return `${BECAUSE[of.because]}: Piste als kontaminiert werten?`;
     case 'icing':
       return of.temperatureC === null
-        ? 'Gefrierender Niederschlag: Eis am Flugzeug und im Lufteinlauf?'
-        : `Feuchtigkeit bei ${wholeNumber(of.temperatureC)} °C: Eis am Flugzeug und im Lufteinlauf?`;
+        ? 'Gefrierender Niederschlag: Vereisung an Zelle und Lufteinlauf?'
+        : `Sichtbare Feuchte bei ${wholeNumber(of.temperatureC)} °C: Vereisung an Zelle und Lufteinlauf?`;
     case 'low-rvr':
       return `Pistensichtweite ${length(of.rvrM)}, unter ${length(of.belowM)}.`;
     case 'below-visual-minima': {

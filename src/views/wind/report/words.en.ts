@@ -23,16 +23,16 @@ function note(of: ReportNote): string {
 
 const BECAUSE = {
   'runway-state': 'The runway’s state is reported',
-  precipitation: 'Rain or the like',
-  'recent-rain': 'It rained a while ago',
-  'freezing-precipitation': 'What falls freezes',
+  precipitation: 'Rain or similar',
+  'recent-rain': 'Recent rain',
+  'freezing-precipitation': 'Freezing precipitation',
   'frozen-precipitation': 'Snow, ice or hail',
 } as const;
 
 function question(of: WeatherQuestion): string {
   switch (of.code) {
     case 'thunderstorm':
-      return 'Thunderstorms about: the wind can turn and rise at once.';
+      return 'Thunderstorms nearby: the wind can shift and rise at any moment.';
     case 'wind-shear':
       return 'Wind shear is reported.';
     case 'treat-as-wet':
@@ -41,8 +41,8 @@ function question(of: WeatherQuestion): string {
       return `${BECAUSE[of.because]}: treat the runway as contaminated?`;
     case 'icing':
       return of.temperatureC === null
-        ? 'What falls freezes: ice on the aircraft and in the intake?'
-        : `Moisture at ${wholeNumber(of.temperatureC)} °C: ice on the aircraft and in the intake?`;
+        ? 'Freezing precipitation: icing on the airframe and in the intake?'
+        : `Visible moisture at ${wholeNumber(of.temperatureC)} °C: icing on the airframe and in the intake?`;
     case 'low-rvr':
       return `Runway visual range ${length(of.rvrM)}, below ${length(of.belowM)}.`;
     case 'below-visual-minima': {
