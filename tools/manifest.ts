@@ -33,7 +33,7 @@ export const manifest: Partial<ManifestOptions> & Record<`${string}_localized`, 
   name: 'Lapstrip',
   short_name: 'Lapstrip',
   description:
-    'A kneeboard for pilots who fly simulators: the wind in, the runway end out, the steps ticked off, without a network.',
+    'A kneeboard for pilots who fly simulators: the wind in, the runway out, the steps ticked off, without a network.',
   description_localized: { de: german.caution.what },
   lang: 'en',
   dir: 'ltr',

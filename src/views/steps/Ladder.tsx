@@ -22,7 +22,7 @@ import { shownFigure } from '../../parts/digits';
 import { NO_BREAK_SPACE, stopwatch, wholeNumber } from '../../parts/format';
 import { RollKeys } from '../../parts/key/RollKeys';
 import { marked } from '../../parts/marked';
-import { aboutLength, length } from '../../parts/units';
+import { aboutLength } from '../../parts/units';
 import { BackKey } from './BackKey';
 import styles from './Ladder.module.css';
 import { liveText } from './liveText';
@@ -157,13 +157,7 @@ function Head(): JSX.Element | null {
     return (
       <>
         <HeadCell name={words.runPlanned} figure={runM} />
-        {left !== null && (
-          <HeadCell
-            name={words.available(length(left + (runM.value ?? 0), 'down'))}
-            figure={toraLeftM}
-            short={left < 0}
-          />
-        )}
+        {left !== null && <HeadCell name={words.available} figure={toraLeftM} short={left < 0} />}
       </>
     );
   }

@@ -189,7 +189,7 @@ export const words: Translated<typeof english> = {
   knots: 'kt',
   timed: 'Bremsen los',
   runBook: 'Startlauf, Handbuch',
-  available: (of) => `Reserve, TORA ${of}`,
+  available: 'TORA-Reserve',
   listEnd: 'Liste abgeschlossen',
   listLeads: (name) => `Zurück zu „${name}“`,
   listLeadsOn: (name) => `Weiter mit „${name}“`,

@@ -184,7 +184,7 @@ export const words = {
   knots: 'kt',
   timed: 'Brakes released',
   runBook: 'Run, book',
-  available: (of: string) => `Margin, TORA ${of}`,
+  available: 'TORA margin',
   listEnd: 'List complete',
   listLeads: (name: string) => `Back to ${name}`,
   listLeadsOn: (name: string) => `On to ${name}`,

@@ -1,4 +1,4 @@
-/** Wind: a wind in, the best runway end out, with its reasons and how firm it is. */
+/** Wind: a wind in, the best runway out, with its reasons and the winds it holds for. */
 
 import type { JSX } from 'preact';
 import { day } from '../../board/board';

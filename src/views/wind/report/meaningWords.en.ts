@@ -125,7 +125,7 @@ const DEPOSITS: Record<string, string> = {
 function runwayStateWords(state: RunwayState): string {
   const parts = [
     state.closed ? 'not in use' : null,
-    state.cleared ? 'deposits cleared' : null,
+    state.cleared ? 'deposits removed' : null,
     state.deposit && (DEPOSITS[state.deposit] ?? null),
     state.coveredPercent && `${state.coveredPercent[0]} to ${state.coveredPercent[1]} % covered`,
     state.depth && `${wholeNumber(state.depth.depthMm)} mm deep`,
