@@ -22,7 +22,7 @@ import { shownFigure } from '../../parts/digits';
 import { NO_BREAK_SPACE, stopwatch, wholeNumber } from '../../parts/format';
 import { RollKeys } from '../../parts/key/RollKeys';
 import { marked } from '../../parts/marked';
-import { aboutLength } from '../../parts/units';
+import { aboutLength, length } from '../../parts/units';
 import { BackKey } from './BackKey';
 import styles from './Ladder.module.css';
 import { liveText } from './liveText';
