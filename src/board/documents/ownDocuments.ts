@@ -75,12 +75,18 @@ function list(kept: KeptDocument): void {
   own.value = [...brought, ...(version === null ? [listed(kept)] : []), ...newest()];
 }
 
-/** The newest version of each procedure; they come last, because they are what is flown. */
+/**
+ * The newest version of each procedure for each aircraft it was written for; they come last,
+ * because they are what is flown.
+ */
 const newest = (): readonly Listed[] =>
   ownVersions.value
     .filter(
       (version, place, versions) =>
-        versions.findLastIndex(({ content }) => content.code === version.content.code) === place,
+        versions.findLastIndex(
+          ({ content }) =>
+            content.code === version.content.code && content.aircraft === version.content.aircraft,
+        ) === place,
     )
     .map(({ hash, content }) => listed({ hash, kind: 'procedure', content }));
 

@@ -7,6 +7,7 @@ await load('XLIN', 'sleet', 'sleet-usual');
 const writing = await import('../../../../src/board/writing/procedure');
 const { all } = await import('../../../../src/board/documents/documents');
 const { procedure } = await import('../../../../src/board/documents/inUse');
+const { proceduresFor } = await import('../../../../src/board/documents/procedures');
 const { addOwnDocument } = await import('../../../../src/board/documents/ownDocuments');
 
 // Another file must not find what is left here.
@@ -137,4 +138,18 @@ test('where something was written, that stays, and is not saved over the otherâ€
 test('what is not there cannot be written', async () => {
   await writing.openWriting('no-such-hash', ownName);
   expect(writing.stage.value).toBe('failed');
+});
+
+test('made for another aircraft it is listed with that one, and this one keeps its own', async () => {
+  await open();
+  const before = proceduresFor('sleet').map(({ hash }) => hash);
+  const flown = day.inputs().procedure;
+  const others = proceduresFor('tussock').length;
+  edit({ kind: 'for', aircraft: 'tussock' });
+  expect(await writing.keepOwn()).toMatchObject({ kind: 'kept', flown: 'not' });
+  expect(proceduresFor('tussock')).toHaveLength(others + 1);
+  expect(proceduresFor('sleet').map(({ hash }) => hash)).toEqual(before);
+  expect(day.inputs().procedure).toBe(flown);
+  edit({ kind: 'for', aircraft: 'sleet' });
+  expect(await writing.keepOwn()).toMatchObject({ kind: 'kept' });
 });
