@@ -282,7 +282,7 @@ describe('moving a step', () => {
     expect((await someOf(page)).slice(0, 3)).toEqual(['Brakes, rolling', 'Flaps', 'Trim']);
     const rows = await rowsIn(page, 'Taxi');
     expect(rows.indexOf('Air brakes')).toBe(rows.indexOf('Brakes, rolling') - 1);
-    await expect.poll(() => read(saidIn(page))).toMatch(/^Air brakes is now \d+ of 17 in Taxi\.$/);
+    await expect.poll(() => read(saidIn(page))).toMatch(/^Air brakes is now \d+ of 20 in Taxi\.$/);
   });
 
   test('Escape leaves it where it stood, and the sheet open', async ({ open }) => {
