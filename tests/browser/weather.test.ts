@@ -128,8 +128,8 @@ describe('a whole report', () => {
     expect(Math.abs((await shown('Density altitude')) - densityFt)).toBeLessThan(20);
     for (const [name, input] of [
       ['QNH', 'The report in use.'],
-      ['Pressure altitude', 'QNH, hPa'],
-      ['Density altitude', 'temperature, °C'],
+      ['Pressure altitude', '1009 hPa QNH'],
+      ['Density altitude', '°C temperature'],
     ] as const) {
       await card(page)
         .locator('dl > div', { has: page.getByText(name, { exact: true }) })
@@ -213,6 +213,6 @@ test('a wind from the tower changes the wind alone, and of typed and reported ai
   await paste(page, 'METAR XTUM 051900Z 31008KT CAVOK 37/12 Q1012');
   await openPlace(page, 'Numbers');
   await expect.poll(temperature).toContain('37 °C');
-  await key(page, 'Use 25').click();
+  await key(page, 'Use 25 °C').click();
   await expect.poll(temperature).toContain('25 °C');
 });
