@@ -112,6 +112,70 @@ export function misfits(page: Page): Promise<string[]> {
   });
 }
 
+/**
+ * Texts that reach sideways out of the block they stand in: the nearest box that is filled or framed
+ * all round.
+ */
+export function spilt(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    const SLACK_PX = 1;
+    const isBlock = (part: Element) => {
+      const style = getComputedStyle(part);
+      const { borderTopWidth, borderRightWidth, borderBottomWidth, borderLeftWidth } = style;
+      return (
+        !['rgba(0, 0, 0, 0)', 'transparent'].includes(style.backgroundColor) ||
+        [borderTopWidth, borderRightWidth, borderBottomWidth, borderLeftWidth].every(
+          (width) => width !== '0px',
+        )
+      );
+    };
+    const found: string[] = [];
+    for (const main of document.querySelectorAll('main')) {
+      const texts = document.createTreeWalker(main, NodeFilter.SHOW_TEXT);
+      for (let node = texts.nextNode(); node !== null; node = texts.nextNode()) {
+        const parent = node.parentElement;
+        if ((node.textContent ?? '').trim() === '' || parent?.closest('svg, .spoken')) continue;
+        let block = parent;
+        while (block !== null && block !== main && !isBlock(block)) block = block.parentElement;
+        if (block === null || block === main) continue;
+        const box = block.getBoundingClientRect();
+        const range = document.createRange();
+        range.selectNodeContents(node);
+        for (const { left, right, width } of range.getClientRects()) {
+          if (width === 0) continue;
+          if (left < box.left - SLACK_PX || right > box.right + SLACK_PX) {
+            found.push(`out of its block: "${(node.textContent ?? '').trim().slice(0, 40)}"`);
+            break;
+          }
+        }
+      }
+    }
+    return found;
+  });
+}
+
+/** Which of these texts a place doesn't show, or shows only when it is scrolled. */
+export async function unseen(page: Page, texts: readonly (string | RegExp)[]): Promise<string[]> {
+  const main = page.getByRole('main');
+  const bounds = await main.boundingBox();
+  const missing: string[] = [];
+  for (const text of texts) {
+    const box = await main
+      .getByText(text)
+      .filter({ visible: true })
+      .first()
+      .boundingBox({ timeout: 1000 })
+      .catch(() => null);
+    const isSeen =
+      box !== null &&
+      bounds !== null &&
+      box.y >= bounds.y - 1 &&
+      box.y + box.height <= bounds.y + bounds.height + 1;
+    if (!isSeen) missing.push(`not seen: ${text}`);
+  }
+  return missing;
+}
+
 /** Every visible control, with the size of its hit area, whatever is drawn of it. */
 export function controls(page: Page): Promise<Control[]> {
   return page.evaluate(() => {

@@ -9,6 +9,8 @@ import {
   misfits,
   resize,
   scrolls,
+  spilt,
+  unseen,
 } from './fitting';
 import { expect, test } from './harness';
 import {
@@ -31,6 +33,7 @@ import {
   typeAnything,
 } from './pilot';
 import { wear } from './themes';
+import { beginAt } from './weather';
 import { openWriting } from './writing';
 
 const SIZES = [
@@ -237,6 +240,45 @@ test('every text fits and every key is large enough, from 360 x 640 to 1366 x 10
     }
     await wear(page, 'day');
   }
+  expect(found).toEqual([]);
+});
+
+/** Phones upright and on their side, the smallest and a usual one, CSS px. */
+const PHONES = [
+  [360, 640],
+  [390, 844],
+  [640, 360],
+  [844, 390],
+] as const;
+
+test('on a phone, upright and on its side, what decides is whole: a long designator, its lengths, each reason, the wind, the call', async ({
+  open,
+}) => {
+  const page = await open('phone', { at: EVENING, path: '#/wind' });
+  await beginAt(page, 'XMAR');
+  await key(page, /^True north/).click();
+  await setWind(page, '24016G28KT');
+  await key(page, 'Use 23R').first().click();
+  await page.getByText('Largest margin', { exact: true }).waitFor();
+  const found: string[] = [];
+  const look = async (place: string, texts: readonly (string | RegExp)[], scrollsAt: number) => {
+    for (const [width, height] of PHONES) {
+      await resize(page, { width, height });
+      for (const theme of ['day', 'night'] as const) {
+        await wear(page, theme);
+        const wrong = [...(await misfits(page)), ...(await spilt(page))];
+        if (height > scrollsAt) wrong.push(...(await unseen(page, texts)));
+        found.push(...wrong.map((one) => `${place} at ${width} x ${height}, ${theme}: ${one}`));
+      }
+    }
+    await wear(page, 'day');
+  };
+  // 23R: 5° off the wind of 229° true; 2 400 m of TORA (airfields-demo/fields/XMAR.json).
+  const answer = ['23R', '231° mag', /^2.400.m$/, /^Margin/, /^Crosswind/, /^Largest margin$/];
+  await look('Wind', answer, 360);
+  await openPlace(page, 'Taxi');
+  await page.getByText('request taxi').waitFor({ state: 'attached' });
+  await look('Taxi', ['request taxi', 'Do not exceed', 'Where I am'], 0);
   expect(found).toEqual([]);
 });
 
