@@ -59,6 +59,7 @@ const ALLOWED: readonly (readonly [file: RegExp, why: string, line?: RegExp])[] 
     /arm|Arm|Hebel|NO_BREAK_SPACE\}m|aft of the datum|Bezugsebene/,
   ],
   [/views\/voice\//, 'units as they are said'],
+  [/views\/procedure\/words/, 'a step’s text, turned where it is read', /'\{fuelKg\} kg'/],
   [/views\/\w+\/documentWords/, 'a document’s own units', /\{0\} m/],
   [/board\/record\/sealing|views\/log\/table/, 'the log and its table keep core’s units'],
   [/views\/\w+\/unitWords/, 'the choice itself'],
