@@ -67,7 +67,7 @@ export const manifest: Partial<ManifestOptions> & Record<`${string}_localized`, 
   // (src/board/documents/launched.ts), which never reloads mid-sequence. W3C Web App Launch
   // Handler.
   launch_handler: { client_mode: ['focus-existing', 'auto'] },
-  // Files open as those chosen in Sortie do. W3C Manifest Incubations, file_handlers.
+  // Files open as those chosen in the Library do. W3C Manifest Incubations, file_handlers.
   file_handlers: [{ action: './', accept: { 'application/json': ['.json'] } }],
   screenshots: SCREENSHOTS.filter(({ src }) => existsSync(fileURLToPath(new URL(src, PUBLIC)))).map(
     (shot) => ({ ...shot, type: 'image/png' }),

@@ -5,6 +5,7 @@ import { lengthUnit, localTime, massUnit, pressureUnit } from '../../device/pref
 import { Choice, choicesOf } from '../../parts/choice/Choice';
 import { Hint } from '../../parts/field/Labelled';
 import { Key } from '../../parts/key/Key';
+import { Keys } from '../../parts/key/Keys';
 import styles from './Device.module.css';
 import { words } from './unitWords';
 
@@ -39,14 +40,16 @@ export function Units(): JSX.Element {
           massUnit.value = unit;
         }}
       />
-      <Key
-        pressed={localTime.value}
-        onPress={() => {
-          localTime.value = !localTime.value;
-        }}
-      >
-        {words.localTime}
-      </Key>
+      <Keys>
+        <Key
+          pressed={localTime.value}
+          onPress={() => {
+            localTime.value = !localTime.value;
+          }}
+        >
+          {words.localTime}
+        </Key>
+      </Keys>
       <Hint>{words.hint}</Hint>
     </>
   );
