@@ -78,7 +78,7 @@ test('a list under way is seen from every place, and a start of the app comes ba
 test('the roll is come back to, and led to from another place', async ({ open }) => {
   const page = await open('phone', { at: EVENING });
   await toSteps(page);
-  await goOnFrom(page, 'Line-up', 'Nozzle lamp');
+  await goOnFrom(page, 'Line-up', 'Nozzle light');
   await tickAll(page);
   await press(page, words.released);
   await key(page, words.stopping).waitFor();
