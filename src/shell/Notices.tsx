@@ -6,6 +6,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { day, keeping, unread } from '../board/board';
+import { stopsOverhead } from '../board/flight/cautions';
 import { onRoll, openPlace, openSheet, place, typing } from '../board/places';
 import { undoable, undoChange } from '../board/record/adding';
 import { useEnd } from '../board/record/choices';
@@ -40,7 +41,7 @@ export function Notices(): JSX.Element {
         <NotKept />
         <Unread />
         <Failed />
-        {using !== null && best !== null && using !== best && !onWind && (
+        {using !== null && best !== null && using !== best && !onWind && !stopsOverhead.value && (
           <Notice
             text={words.usingOther(using, best)}
             action={words.use(best)}

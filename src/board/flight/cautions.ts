@@ -62,3 +62,6 @@ export const cautionsOverhead = computed((): readonly ShownCaution[] => {
       code !== 'not-best' && (isSelected || ((stops || accepted) && !ASKED_ANYWAY.includes(code))),
   );
 });
+
+/** Whether the line over every place says what stops, and offers the best runway beside it. */
+export const stopsOverhead = computed(() => cautionsOverhead.value[0]?.stops === true);
