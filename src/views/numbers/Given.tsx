@@ -26,7 +26,7 @@ export function Given({ today }: { today: TodayBrief }): JSX.Element {
     <section class={styles.given}>
       <dl class={styles.givenList}>
         <div>
-          <dt>{words.mass}</dt>
+          <dt>{words.massTakeoff}</dt>
           <dd>
             <Value name={words.massTakeoff} figure={load.takeoffMassKg} />
           </dd>
