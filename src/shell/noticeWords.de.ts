@@ -27,7 +27,7 @@ export const words: Translated<typeof english> = {
       aheadKt === null
         ? ''
         : `${aheadKt < 0 ? 'Rückenwind' : 'Gegenwind'} ${Math.abs(aheadKt)} kt, `;
-    return `Neuer Wind, ${end} noch immer am besten: ${along}Seitenwind ${across} von ${limit} kt`;
+    return `Neuer Wind, ${end} am besten: ${along}Seitenwind ${across} von ${limit} kt`;
   },
   look: 'Ansehen',
   forgets:

@@ -23,7 +23,7 @@ export const words = {
   newWind: (end: string, aheadKt: number | null, across: string, limit: string) => {
     const along =
       aheadKt === null ? '' : `${aheadKt < 0 ? 'tailwind' : 'headwind'} ${Math.abs(aheadKt)} kt, `;
-    return `New wind, ${end} still best: ${along}crosswind ${across} of ${limit} kt`;
+    return `New wind, ${end} best: ${along}crosswind ${across} of ${limit} kt`;
   },
   look: 'Look',
   forgets:

@@ -49,14 +49,14 @@ describe('when the wind turns and another end becomes best', () => {
   }) => {
     const page = await open('phone', { at: EVENING });
     await toSteps(page);
-    const told = page.getByText('New wind, 28 still best');
+    const told = page.getByText('New wind, 28 best');
     await key(page, /^Wind/).first().tap();
     await entry(page).fill('29015G27KT');
     await key(page, 'Set wind').tap();
     // 28 lies 266° true: 15 cos 24° ahead, 27 sin 24° across.
     await expect
       .poll(() => read(told))
-      .toBe('New wind, 28 still best: headwind 14 kt, crosswind 11 of 24 kt');
+      .toBe('New wind, 28 best: headwind 14 kt, crosswind 11 of 24 kt');
     await expect.poll(() => due(page)).toBe('Seat pins three out, in the rack');
     await page.clock.runFor(13_000);
     await expect.poll(() => told.count()).toBe(0);
