@@ -101,7 +101,9 @@ export function TickKey(props: TickKeyProps): JSX.Element {
       {...on}
       onContextMenu={(event) => event.preventDefault()}
     >
-      <span class={styles.face}>{refused ?? children}</span>
+      <span class={refused === null ? styles.face : `${styles.face} ${styles.refused}`}>
+        {refused ?? children}
+      </span>
     </button>
   );
 }
