@@ -318,9 +318,8 @@ describe.each(each)('%s', (_, procedure) => {
   });
 
   // Common practice, no published source: one pulls a lever back only after both have named it.
-  test.runIf(classOf(procedure) === 'twin jet')(
-    'shuts nothing down below 400 ft, or before both agree',
-    () => {
+  if (classOf(procedure) === 'twin jet') {
+    test('shuts nothing down below 400 ft, or before both agree', () => {
       for (const [id, shut] of [
         ['engine-out', 'out-shut'],
         ['engine-fire-flight', 'aloft-throttle'],
@@ -332,21 +331,29 @@ describe.each(each)('%s', (_, procedure) => {
         expect(before.at(-1)).toMatchObject({ kind: 'check', critical: true });
         expect(before.at(-1)?.response).toMatch(/both say the same|beide sagen dasselbe/);
       }
-    },
-  );
+    });
+  }
 
   // Lycoming Flyer, Key Reprints (value from memory): lean starves an engine slowly or not at all,
   // cut-off stops it.
-  test.runIf(classOf(procedure) === 'piston')(
-    'stops the engine by cut-off, never by a lean mixture',
-    () => {
+  if (classOf(procedure) === 'piston') {
+    test('stops the engine by cut-off, never by a lean mixture', () => {
       const mixtures = steps.filter(({ item }) => /^(Mixture|Gemisch)$/.test(item));
       expect(mixtures.length).toBeGreaterThanOrEqual(6);
       for (const { response } of mixtures) {
         expect(response).toMatch(/^(rich|cut-off|reich|Schnellstopp)/);
       }
-    },
-  );
+    });
+  }
+
+  test('asks for the fuel again until the line-up, whenever the load changes', () => {
+    const shown = procedure.phases
+      .filter(({ phase }) => phase === 'ramp')
+      .flatMap((part) => part.steps)
+      .filter(({ response }) => response.includes('{fuelKg}'));
+    for (const { until } of shown) expect(until).toBe('line-up');
+    expect(shown.length).toBe(classOf(procedure) === 'piston' ? 0 : 1);
+  });
 
   test('names panel items as panels do', () => {
     const texts = [

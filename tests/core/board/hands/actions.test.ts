@@ -128,7 +128,9 @@ test('nothing is taken back, held back or stopped where that is not offered', ()
 
 test('a step is held back by its key, the barrier before the runway is not', () => {
   begin('ramp');
-  const step = due();
+  // The call names a runway, and none is chosen: it can be put off all the same.
+  const step = offered.value?.putOff?.step.id;
+  expect(step).toBeDefined();
   expect(act('hold-back', press())).toBe('done');
   expect(happened().at(-1)).toMatchObject({ kind: 'held', step });
   begin('ramp', 'taxi');
