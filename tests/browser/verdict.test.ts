@@ -5,15 +5,21 @@ import { words } from '../../src/parts/verdict/words.en';
 import { describe, expect, test } from './harness';
 import {
   clockOf,
+  closeSheet,
   comes,
+  due,
   EVENING,
+  goOnFrom,
   key,
   openPlace,
+  openSortie,
   pressDeliberately,
   read,
   setWind,
   sortieKey,
+  tick,
   tickAll,
+  toSteps,
 } from './pilot';
 
 /** The line under the strip. */
@@ -86,4 +92,36 @@ test('too short stops at the runway check until the pilot goes on, and again whe
   await comes(page.getByRole('button', { name: /^(Done|Said|Continue outside limits)/ }), wait);
   if ((await key(page, /^Continue outside limits/).count()) === 0) await tickAll(page, wait);
   await comes(key(page, /^Continue outside limits/), wait);
+});
+
+test('a changed load asks for the fuel again, wet is seen everywhere, and both end with the sortie', async ({
+  open,
+}) => {
+  const page = await open('tablet', { at: EVENING });
+  await toSteps(page, '27012KT');
+  await goOnFrom(page, 'Ramp', 'Fuel');
+  await tick(page);
+  await expect.poll(() => due(page)).not.toContain('Fuel');
+  await openSortie(page);
+  await key(page, /^Load/).first().click();
+  await key(page, 'Circuits').click();
+  await key(page, 'Close').last().click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Wet', exact: true }).click();
+  await closeSheet(page);
+  await expect.poll(() => due(page)).toContain('Fuel 1 600 kg');
+  for (const place of ['Wind', 'Numbers', 'Taxi', 'Steps']) {
+    await openPlace(page, place);
+    await expect.poll(() => read(line(page))).toMatch(/Aquaplaning from 108 kt|Runway wet/);
+  }
+  await key(page, 'Cannot').click();
+  await key(page, 'Not simulated').click();
+  await openSortie(page);
+  await key(page, /^End the sortie/).click();
+  await openPlace(page, 'Steps');
+  await page.getByRole('button', { name: /^Ramp, \d/ }).click();
+  const fuel = page.getByRole('dialog').getByRole('listitem').filter({ hasText: 'Fuel' }).first();
+  await expect.poll(() => read(fuel)).toContain('not simulated');
+  await closeSheet(page);
+  await expect.poll(() => read(page.locator('header').first())).toContain('none');
+  expect(await page.getByText('Runway wet').count()).toBe(0);
 });
