@@ -3,7 +3,7 @@
 import type { Locator } from 'playwright-core';
 import { describe, expect, test } from './harness';
 import { EVENING, entry, key, read, setWind } from './pilot';
-import { answer, beginAt, inSortie, paste, said, WITH_CLIPBOARD } from './weather';
+import { answer, beginAt, inClock, paste, said, WITH_CLIPBOARD } from './weather';
 
 const WIND = '27012KT';
 const NO_WIND = 'No wind could be read in this. Type it as 24012, 24012G20 or 240/12.';
@@ -90,7 +90,7 @@ describe('a date that no magnetic model covers', () => {
     await beginAt(page, 'XHAR');
     await setWind(page, WIND);
     await expect.poll(() => read(answer(page))).toContain('° mag');
-    await inSortie(page, setDate('2035-06-01'));
+    await inClock(page, setDate('2035-06-01'));
     await expect.poll(() => said(page)).toBe('From 270° true at 12 kt');
     await expect.poll(() => key(page, 'Use 28').first().isVisible()).toBe(true);
     expect(await read(answer(page))).not.toContain('° mag');
@@ -102,7 +102,7 @@ describe('a date that no magnetic model covers', () => {
   test('a date of 1890 is refused, and the clock stays', async ({ open }) => {
     const page = await open('tablet', { at: EVENING });
     await beginAt(page, 'XHAR');
-    await inSortie(page, async (sheet) => {
+    await inClock(page, async (sheet) => {
       await sheet.getByLabel('Date').fill('1890-06-01');
       await expect.poll(() => sheet.getByText('a day from 1900 to 2099').isVisible()).toBe(true);
       expect(await sheet.getByRole('button', { name: 'Set', exact: true }).isDisabled()).toBe(true);

@@ -104,7 +104,7 @@ describe('a field drawn from nothing', () => {
     await expect.poll(() => missing.count()).toBe(0);
     await sheet.getByText('No holding point gives on to 28.').waitFor();
     await drawPlan(sheet);
-    await sheet.getByText('Nothing is missing: every stand reaches every open end.').waitFor();
+    await sheet.getByText('Nothing is missing: every stand reaches every open runway.').waitFor();
     await sheet.getByRole('button', { name: 'Save', exact: true }).click();
     await sheet.getByText('XTSL is saved as one of your own fields.').waitFor();
     await sheet.getByRole('button', { name: 'Use XTSL' }).click();
@@ -232,7 +232,7 @@ describe('a field mended', () => {
     await sheet.getByRole('heading', { name: 'Chosen: Stand 6' }).waitFor();
     await sheet.getByLabel('Join to').selectOption({ label: 'junction p6' });
     await sheet.getByRole('button', { name: 'Join', exact: true }).click();
-    await sheet.getByText('Nothing is missing: every stand reaches every open end.').waitFor();
+    await sheet.getByText('Nothing is missing: every stand reaches every open runway.').waitFor();
   });
 });
 

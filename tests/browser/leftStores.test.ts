@@ -63,6 +63,8 @@ describe('a device that the first release was used on', () => {
   }) => {
     if (first === undefined) throw new Error('there is no store of the first release');
     const page = await openOn(first, open, problems);
+    // Steps are under way, so that the app opens there; the wind waits on Wind.
+    await openPlace(page, 'Wind');
     await expect.poll(() => entry(page).inputValue()).toBe('0101');
     await expect.poll(() => header(page)).toContain('XHAS');
     await expect.poll(() => header(page)).toContain('Harrow Sound, mended');

@@ -44,10 +44,10 @@ test.for(demoFields.map((field) => ({ field, code: field.code })))(
     const { planned, expected } = asked.numbers.today?.takeoff ?? {};
     if (planned?.because !== null || expected?.because !== null) throw new Error('no take-off');
     const runs = [planned, expected].map(({ figures }) => figures.runM.value ?? 0);
-    // To the metre, as Numbers shows them.
+    // Needed lengths stand to ten metres, rounded up.
     await expect
       .poll(() => metres(page, /^Take-off run/))
-      .toEqual(runs.map((runM) => Math.round(runM)));
+      .toEqual(runs.map((runM) => Math.ceil(runM / 10) * 10));
     const { pressureAltitude } = asked.conditions.air ?? {};
     const [shown = Number.NaN] = await metres(page, /^Pressure altitude/);
     expect(Math.abs(shown - (pressureAltitude?.value ?? 0))).toBeLessThanOrEqual(0.5);

@@ -73,10 +73,10 @@ describe('the page that watches', () => {
     await holdDone(pilot);
     await expect.poll(() => shown(audience)).toContain(SECOND);
     await openPlace(pilot, 'Wind');
-    await setWind(pilot, '01015KT');
-    await expect.poll(() => shown(audience)).toContain('28, best 01');
-    await key(pilot, 'Use 01').first().tap();
-    await expect.poll(() => shown(audience)).not.toContain('28, best 01');
+    await setWind(pilot, '10015KT');
+    await expect.poll(() => shown(audience)).toContain('28, best 10');
+    await key(pilot, 'Use 10').first().tap();
+    await expect.poll(() => shown(audience)).not.toContain('28, best 10');
     // Hidden, left and shown again, as a window is.
     await audience.evaluate(() => {
       for (const state of ['hidden', 'visible']) {

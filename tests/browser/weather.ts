@@ -2,7 +2,7 @@
 
 import type { Locator, Page } from 'playwright-core';
 import type { Opened } from './harness';
-import { AIRCRAFT, entry, key, read, sortieKey } from './pilot';
+import { AIRCRAFT, clockKey, entry, key, read, sortieKey } from './pilot';
 
 /** A window whose clipboard the app may read. */
 export const WITH_CLIPBOARD: Opened = {
@@ -52,8 +52,17 @@ export const endRow = (page: Page, end: string): Locator =>
 
 /** Opens Sortie, does something there and closes it. */
 export async function inSortie(page: Page, work: (sheet: Locator) => Promise<unknown>) {
-  await sortieKey(page).click();
-  const sheet = page.getByRole('dialog', { name: 'Sortie' });
+  await inSheet(page, sortieKey(page), work);
+}
+
+/** Opens the clock, does something there and closes it. */
+export async function inClock(page: Page, work: (sheet: Locator) => Promise<unknown>) {
+  await inSheet(page, clockKey(page), work);
+}
+
+async function inSheet(page: Page, opens: Locator, work: (sheet: Locator) => Promise<unknown>) {
+  await opens.click();
+  const sheet = page.getByRole('dialog');
   await sheet.waitFor();
   await work(sheet);
   await sheet.getByRole('button', { name: 'Close' }).click();

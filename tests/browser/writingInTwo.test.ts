@@ -4,7 +4,16 @@ import type { Page } from 'playwright-core';
 import { objections } from './accessible';
 import { misfits, resize, SIZES } from './fitting';
 import { type Device, describe, expect, test } from './harness';
-import { beginSortie, closeSheet, EVENING, key, openPlace, read, setWind } from './pilot';
+import {
+  beginSortie,
+  closeSheet,
+  EVENING,
+  key,
+  openPlace,
+  openSortie,
+  read,
+  setWind,
+} from './pilot';
 import { THEMES, wear } from './themes';
 import { openStep, openWriting, responseEntry, saidIn, scrollBack, sheet } from './writing';
 
@@ -87,7 +96,10 @@ describe('two windows that write the same procedure', () => {
     await key(one, 'Save').click();
     await said(two).toBe('Version 1 was saved elsewhere, and stands here now.');
     expect(await trim(two)).toBe('three units');
+    // The editor, and the Library beneath it.
     await closeSheet(two);
+    await closeSheet(two);
+    await openSortie(two);
     const chosen = two.getByRole('group', { name: 'Procedure' }).getByRole('button');
     await expect.poll(() => chosen.last().textContent()).toBe('Sleet, usual sortie, mine');
     await expect.poll(() => chosen.last().getAttribute('aria-pressed')).toBe('true');

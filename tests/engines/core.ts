@@ -4,7 +4,6 @@ import { test as base, describe, expect } from 'vitest';
 import harrow from '../../airfields-demo/fields/XHAR.json';
 import { linksTo } from '../../src/exchange/link';
 import { words as notices } from '../../src/shell/noticeWords.en';
-import { words as germanRooms } from '../../src/shell/roomWords.de';
 import { words as rooms } from '../../src/shell/roomWords.en';
 import { words as german } from '../../src/shell/words.de';
 import { words as frame } from '../../src/shell/words.en';
@@ -293,7 +292,8 @@ export function coreSet(name: EngineName): void {
       await pilot.beginSortie();
       await pilot.openDevice();
       await pilot.tap(device.languages.de);
-      await pilot.sees(germanRooms.titles.device);
+      // The page is loaded anew in that language.
+      await pilot.find(german.places.steps);
       await tablet.close();
       const again = await tablet.start();
       await again.find(german.places.steps);

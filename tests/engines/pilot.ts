@@ -118,12 +118,13 @@ function aim(label: string): void {
     addEventListener(type, judge, { capture: true, passive: false });
 }
 
-/** Whether the finger met something else. From here on the next may press anything. */
+/** Whether the finger met something else, or nothing. From here on the next may press anything. */
 function missed(): boolean {
   const page = window as Aimed;
-  const { met } = page.lapstripAim ?? { met: null };
+  // A page loaded anew by the press knows of no finger: it was met.
+  const { met } = page.lapstripAim ?? { met: true };
   if (page.lapstripAim) page.lapstripAim = null;
-  return met === false;
+  return met !== true;
 }
 
 /** What stands in the due step: its item and its response. */
