@@ -6,7 +6,7 @@ import './style/base.css';
 import { effect } from '@preact/signals';
 import { render } from 'preact';
 import { begin } from './board/begin';
-import { draft, keeping, typed, unread } from './board/board';
+import { draft, keeping, sortie, typed, unread } from './board/board';
 import { startClock } from './board/flight/time';
 import { followAddress, place, sheet, watching } from './board/places';
 import { record } from './board/record/sortie';
@@ -61,7 +61,8 @@ const KEYS_REST_MS = 500;
 // takes the time to read.
 let timer = setTimeout(start, watching ? 0 : 6000);
 const stop = effect(() => {
-  const isAnswered = typed.wind().ranked !== null;
+  // A wind of another field gives no answer here; that it can be used comes with the rest.
+  const isAnswered = typed.wind().ranked !== null || sortie.value.winds.length > 0;
   const isTyping = draft.value !== '';
   // What lies beside Wind may need anything.
   const isElsewhere = place.value !== 'wind' || sheet.value !== null;

@@ -225,6 +225,8 @@ export async function tickAll(page: Page, wait: Wait = clockOf(page)): Promise<s
     await wait(100);
     if (await doneKey(page).isVisible()) return true;
     if (!(await key(page, stepWords.supply.wind).isVisible())) return false;
+    // Outside limits Wind is offered too, and the pilot decides.
+    if (await key(page, /^Continue outside limits/).isVisible()) return false;
     await chooseRunway(page, wait);
     return true;
   };

@@ -157,6 +157,8 @@ test('an own field is there again after a restart on Wind, and is flown from', a
   await openPlace(page, 'Wind');
   await page.reload();
   await expect.poll(() => header(page)).toContain('XHAS');
+  // The wind was typed at a field of another name.
+  await key(page, 'Use it here').click();
   await key(page, /^Use 28/)
     .first()
     .waitFor();
