@@ -223,17 +223,32 @@ export class Pilot {
   }
 
   /** Asks the page until it says the same for a while, and gives that: what it shows may still be coming. */
-  async settlesOn<Result>(ask: () => Result): Promise<Awaited<Result>> {
+  async settlesOn<Args extends readonly Plain[], Result>(
+    ask: (...args: Args) => Result,
+    ...args: Args
+  ): Promise<Awaited<Result>> {
     const end = performance.now() + PATIENCE_MS;
     let [said, times] = ['', 0];
     for (;;) {
-      const now = await this.window.run(ask);
+      const now = await this.window.run(ask, ...args);
       const text = JSON.stringify(now);
       times = text === said ? times + 1 : 1;
       said = text;
       if (times === SAME_TIMES || performance.now() > end) return now;
       await sleep(SAME_MS);
     }
+  }
+
+  /** Waits until keys stay where they are: a press on one that moves meets it and is no click. */
+  async keysRest(keys: string): Promise<void> {
+    await this.settlesOn(
+      (wanted) =>
+        [...document.querySelectorAll(wanted)].map((key) => {
+          const { x, y } = key.getBoundingClientRect();
+          return [x, y];
+        }),
+      keys,
+    );
   }
 
   /** Waits until no sheet is open. */
@@ -252,12 +267,7 @@ export class Pilot {
     await this.tap({ says: frame.strip.open.sortie });
     await this.seesSheet();
     await this.tap(rooms.tabs.device);
-    await this.settlesOn(() =>
-      [...document.querySelectorAll('dialog[open] button')].map((key) => {
-        const { x, y } = key.getBoundingClientRect();
-        return [x, y];
-      }),
-    );
+    await this.keysRest('dialog[open] button');
   }
 
   /** From the first start to the entry of a wind. */
@@ -290,6 +300,14 @@ export class Pilot {
       text,
     );
     await this.tap(wind.set);
+    // The keypad closes, and the answer takes its place; what comes after it moves its keys.
+    await this.until(
+      'the keypad to close',
+      (clear) =>
+        [...document.querySelectorAll('button')].every((key) => key.textContent !== clear) || null,
+      wind.pad.clear,
+    );
+    await this.keysRest('main button');
   }
 
   /** Opens the keypad by a touch on the entry of the wind, which then has the keyboard. */
