@@ -11,11 +11,15 @@ export function notAccepted(
   return cautions.filter((caution) => {
     if (!isStopping(caution)) return false;
     const before = accepted.findLast(
-      (one) => one.code === caution.code && one.end === end && one.purpose === purpose,
+      (one) => isAbout(one, caution) && one.end === end && one.purpose === purpose,
     );
     return before === undefined || isWorse(caution, before);
   });
 }
+
+/** Of the same kind, and about the same station where several may be overloaded. */
+const isAbout = (before: Accepted, { code, limit }: Caution): boolean =>
+  before.code === code && (code !== 'station-over' || before.limit === limit);
 
 /** Beyond its limit by more than it was, by a whole knot, metre or kilogram. */
 function isWorse(now: Caution, before: Accepted): boolean {

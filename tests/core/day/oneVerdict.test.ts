@@ -199,6 +199,25 @@ describe('going on outside limits', () => {
     ).toEqual(['crosswind']);
   });
 
+  test('counts for each overloaded station by itself', () => {
+    const stations = { 'wing-left': 900, 'wing-right': 700 };
+    const { verdict } = brief(
+      moment('28010KT', {
+        chosen: { end: '28', purpose: 'take-off' },
+        load: { fuelKg: 600, stations },
+      }),
+      HARROW,
+      TABLES,
+    );
+    const stopping = verdict.cautions.filter(isStopping);
+    expect(stopping.filter(({ code }) => code === 'station-over')).toHaveLength(2);
+    const at = { wallMs: AT.getTime(), sortieMs: AT.getTime() };
+    const accepted = stopping.map(
+      (one) => ({ ...one, end: '28', purpose: 'take-off', at }) as const,
+    );
+    expect(notAccepted(verdict, accepted)).toEqual([]);
+  });
+
   test('is never asked for what is said in a word', () => {
     expect(inWind('28010KT').cautions.map(({ code }) => code)).toEqual(['low-sun']);
     expect(open('28010KT', [])).toEqual([]);
