@@ -1,17 +1,11 @@
 /** What speaks against the runway in use, in German. */
 
 import type { CautionCode } from '../../core';
-import { againstLimit, wholeNumber } from '../format';
+import { wholeNumber } from '../format';
 import type { Translated } from '../translated';
-import { length, mass, neededLength } from '../units';
-import type { words as english, Told } from './words.en';
-
-const number = (told: Told['value']) => Number(told ?? 0);
-const needed = ({ value, limit }: Told) => neededLength(number(value), number(limit));
-const available = ({ limit }: Told) => length(number(limit), 'down');
-const kg = (told: Told['value']) => mass(number(told), 'up');
-const kt = (told: Told['value']) => wholeNumber(number(told));
-const beyond = ({ value, limit }: Told) => againstLimit(number(value), number(limit));
+import { length } from '../units';
+import { available, beyond, kg, kt, needed, number, type Told } from './told';
+import type { words as english } from './words.en';
 
 const noNumbers: Readonly<Record<string, string>> = {
   'under-empty': 'Leichter als das leere Flugzeug',
@@ -156,5 +150,4 @@ export const words: Translated<typeof english> = {
   openLoad: 'Ladung öffnen',
   goOn: 'Außerhalb der Grenzen fortsetzen',
   hold: 'Gedrückt halten',
-  before: (what: string) => `Außerhalb der Grenzen, vor ${what}`,
 };

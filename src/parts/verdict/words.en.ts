@@ -1,22 +1,9 @@
 /** What speaks against the runway in use, in words: a figure and its limit, and what would mend it. */
 
 import type { CautionCode } from '../../core';
-import { againstLimit, wholeNumber } from '../format';
-import { length, mass, neededLength } from '../units';
-
-/** A caution's figure and its limit, as told: a number, a word of the document, or nothing. */
-export interface Told {
-  readonly code: CautionCode;
-  readonly value: number | string | null;
-  readonly limit: number | string | null;
-}
-
-const number = (told: Told['value']) => Number(told ?? 0);
-const needed = ({ value, limit }: Told) => neededLength(number(value), number(limit));
-const available = ({ limit }: Told) => length(number(limit), 'down');
-const kg = (told: Told['value']) => mass(number(told), 'up');
-const kt = (told: Told['value']) => wholeNumber(number(told));
-const beyond = ({ value, limit }: Told) => againstLimit(number(value), number(limit));
+import { wholeNumber } from '../format';
+import { length } from '../units';
+import { available, beyond, kg, kt, needed, number, type Told } from './told';
 
 const noNumbers: Readonly<Record<string, string>> = {
   'under-empty': 'Lighter than the empty aircraft',
@@ -155,5 +142,4 @@ export const words = {
   openLoad: 'Open the load',
   goOn: 'Continue outside limits',
   hold: 'Press and hold',
-  before: (what: string) => `Outside limits, before ${what}`,
 } as const;
