@@ -1,25 +1,29 @@
 /** A field drawn to scale: runways, taxiways, stands, and the route. */
 
-import type { JSX } from 'preact';
+import type { JSX, RefObject } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Crossing, Field, NodeId, Strip, TaxiEdge, TaxiNode } from '../../core';
 import { PlanCorner } from './Corner';
 import { busyPixels, freeCorner, keysOn, solidPixels } from './corners';
 import { useGestures } from './gestures';
-import { boxAround, type LabelBox, placeWords } from './labels';
+import { type Ground, groundAt, groundOf } from './ground';
+import { boxAround, type LabelBox, type PlacedLabel, placeWords } from './labels';
 import styles from './plan.module.css';
 import {
   fitted,
   type GroundPoint,
+  matrix,
   moved,
-  type Sight,
+  type Pixel,
+  projection,
   type Size,
   toGround,
   toPixel,
 } from './projection';
-import { Strips } from './Strips';
-import { crossings as crossingShapes, pathOf, tickMark, type View } from './shapes';
-import { wordsOf } from './wanted';
+import { numberBoxes, Strips } from './Strips';
+import { crossings as crossingShapes, holdBar, pathOf, type View } from './shapes';
+import { useSight } from './sight';
+import { type Sign, signsOf, wordsOf } from './wanted';
 
 /** What was tapped on the plan. */
 export type Picked =
@@ -47,6 +51,8 @@ export interface PlanProps {
   readonly from: NodeId | null;
   readonly to: NodeId | null;
   readonly picked: Picked | null;
+  /** A place to look at: ringed, and brought to the middle when it becomes another one. */
+  readonly place?: GroundPoint | null;
   readonly onPick: (picked: Picked | null) => void;
   /** How often the pilot asked to zoom in on the selection: what two fingers do, with one. */
   readonly closer: number;
@@ -75,10 +81,8 @@ const MARGIN_PX = 34;
 /** The plan; it fills what it is given. */
 export function Plan(props: PlanProps): JSX.Element {
   const holder = useRef<HTMLDivElement>(null);
+  const layer = useRef<HTMLDivElement>(null);
   const [size, setSize] = useState<Size>({ width: 0, height: 0 });
-  const [moving, setMoving] = useState<{ readonly sight: Sight; readonly layout: object } | null>(
-    null,
-  );
   useEffect(() => {
     const element = holder.current;
     if (element === null) return;
@@ -89,32 +93,42 @@ export function Plan(props: PlanProps): JSX.Element {
     return () => observer.disconnect();
   }, []);
   const upDeg = props.upDeg ?? 0;
+  const { picked, closer, strips, nodes, edges, route, using, from, to, isClosed } = props;
   // Turned another way, or with another route, the plan is laid out afresh.
-  const layout = useMemo(() => ({}), [upDeg, props.strips, props.from, props.to]);
-  const own = moving?.layout === layout ? moving.sight : null;
-  const setOwn = (to: Sight) => setMoving({ sight: to, layout });
-  const sight = own ?? fitted(toBeSeen(props), upDeg, size, MARGIN_PX);
+  const layout = useMemo(() => ({}), [upDeg, strips, from, to]);
+  const whole = useMemo(
+    () => fitted(toBeSeen(props), upDeg, size, MARGIN_PX),
+    [upDeg, size, strips, nodes, route, using],
+  );
+  const { sight, isOwn, now, look, reset } = useSight(whole, layout, size, layer);
+  const ground = useMemo(() => groundOf(nodes, edges, isClosed), [nodes, edges, isClosed]);
+  const signs = useMemo(() => signsOf(edges, ground.byId, route), [edges, ground, route]);
+  const middle = { x: size.width / 2, y: size.height / 2 };
 
-  const { picked, closer } = props;
   useEffect(() => {
-    const at = closer > 0 && picked !== null ? middleOf(picked, props.nodes) : null;
+    const at = closer > 0 && picked !== null ? middleOf(picked, nodes) : null;
     if (at === null) return;
-    const middle = { x: size.width / 2, y: size.height / 2 };
-    setOwn(moved(sight, size, toPixel(at, sight, size), middle, CLOSER));
+    look(moved(now(), size, toPixel(at, now(), size), middle, CLOSER), true);
   }, [closer]);
 
+  const shown = props.place ?? null;
+  useEffect(() => {
+    if (shown === null || size.width === 0) return;
+    const pxPerM = Math.max(now().pxPerM, PLACE_PX_PER_M);
+    look({ ...now(), middle: shown, pxPerM }, true);
+  }, [shown, size.width === 0]);
+
   const gestures = useGestures({
-    onMove: (from, to, growth) => setOwn(moved(sight, size, from, to, growth)),
-    onTap: (at) => props.onPick(nearest(props, toGround(at, sight, size), sight.pxPerM)),
+    onMove: (at, onto, growth) => look(moved(now(), size, at, onto, growth)),
+    onTap: (at) => props.onPick(nearest(props, toGround(at, now(), size), now().pxPerM)),
   });
 
   const onKeyDown = (event: KeyboardEvent) => {
     const step = KEY_STEPS[event.key];
     if (step === undefined) return;
     event.preventDefault();
-    const middle = { x: size.width / 2, y: size.height / 2 };
-    const to = { x: middle.x + (step.x ?? 0), y: middle.y + (step.y ?? 0) };
-    setOwn(moved(sight, size, middle, to, step.growth ?? 1));
+    const onto = { x: middle.x + (step.x ?? 0), y: middle.y + (step.y ?? 0) };
+    look(moved(now(), size, middle, onto, step.growth ?? 1));
   };
 
   return (
@@ -127,16 +141,21 @@ export function Plan(props: PlanProps): JSX.Element {
         {...gestures}
         aria-label={props.words.label}
       >
-        {size.width > 0 && size.height > 0 && <Drawing {...props} view={{ sight, size }} />}
+        {size.width > 0 && size.height > 0 && (
+          <Drawing {...props} ground={ground} signs={signs} view={{ sight, size }} layer={layer} />
+        )}
       </section>
-      {own !== null && (
-        <button type="button" class={styles.whole} onClick={() => setMoving(null)}>
+      {isOwn && (
+        <button type="button" class={styles.whole} onClick={reset}>
           {props.words.whole}
         </button>
       )}
     </div>
   );
 }
+
+/** How close a place is looked at, at least, px a metre: 400 m on a tablet. */
+const PLACE_PX_PER_M = 1;
 
 /** The zoom factor of each request. */
 const CLOSER = 1.8;
@@ -174,11 +193,6 @@ function toBeSeen({ route, strips, nodes, using }: PlanProps): readonly GroundPo
   return [...ends.map(({ at }) => at), ...nodes.map(groundAt)];
 }
 
-export const groundAt = ({ xM, yM }: Pick<TaxiNode, 'xM' | 'yM'>): GroundPoint => ({
-  eastM: xM,
-  northM: yM,
-});
-
 /** The point nearest to a tap, else the stretch; null if neither is within a finger. */
 function nearest({ nodes, edges }: PlanProps, at: GroundPoint, pxPerM: number): Picked | null {
   const reachM = FINGER_PX / pxPerM;
@@ -209,111 +223,148 @@ function offStretchM(at: GroundPoint, from: GroundPoint, to: GroundPoint): numbe
   return Math.hypot(at.eastM - from.eastM - share * east, at.northM - from.northM - share * north);
 }
 
-function Drawing(props: PlanProps & { readonly view: View }) {
-  const { view, strips, nodes, edges, isClosed, using, route, goneM, crossings, words } = props;
+interface DrawingProps extends PlanProps {
+  readonly ground: Ground;
+  readonly signs: readonly Sign[];
+  readonly view: View;
+  /** What is shifted while the plan moves. */
+  readonly layer: RefObject<HTMLDivElement | null>;
+}
+
+function Drawing(props: DrawingProps) {
+  const { view, ground, strips, using, route, goneM, crossings, words, place = null } = props;
   const { sight, size } = view;
-  const byId = new Map(nodes.map((node) => [node.id, node]));
-  const stretch = ({ from, to }: TaxiEdge) => {
-    const ends = [byId.get(from), byId.get(to)].flatMap((node) => (node ? [groundAt(node)] : []));
-    return pathOf(ends, view);
-  };
-  const open = edges.filter((edge) => edge.on !== 'runway' && !isClosed(edge));
+  const pixel = useMemo(() => projection(sight, size), [sight, size]);
+  const corner = useMemo(
+    () => freeCorner(busyPixels(props, view), numberBoxes(strips, view), size),
+    [route, strips, sight, size],
+  );
+  const placed = useMemo(
+    () => placedWords(props, corner, pixel),
+    [
+      props.nodes,
+      strips,
+      props.signs,
+      crossings,
+      props.hotSpots,
+      props.from,
+      props.to,
+      using,
+      sight,
+      size,
+    ],
+  );
   const dot = (id: NodeId | null) => {
-    const node = id === null ? undefined : byId.get(id);
-    return node && toPixel(groundAt(node), sight, size);
+    const node = id === null ? undefined : ground.byId.get(id);
+    return node && pixel(groundAt(node));
   };
-  const corner = freeCorner(busyPixels(props, view), size);
-  const lines = solidPixels(props, view).map((pixel) => boxAround(pixel, 14, 14));
+  const hot = props.hotSpots.map((one) => pixel(groundAt(one)));
+  const hatched = crossingShapes(crossings, view);
+  const { picked } = props;
+  const ends = picked?.kind === 'edge' ? [picked.edge.from, picked.edge.to] : [];
+  const [start, finish, ringed] = [
+    dot(props.from),
+    dot(props.to),
+    picked?.kind === 'node' ? dot(picked.node.id) : place === null ? undefined : pixel(place),
+  ];
+  const onGround = { transform: `matrix(${matrix(sight, size).join(' ')})` };
+  const isDense = ground.standsApartM * sight.pxPerM < DENSE_PX;
+  const drawing = {
+    class: styles.plan,
+    width: size.width,
+    height: size.height,
+    viewBox: `0 0 ${size.width} ${size.height}`,
+  };
+  return (
+    <>
+      <div class={styles.layer} ref={props.layer}>
+        <svg {...drawing} aria-hidden="true">
+          <path class={styles.apron} d={ground.apron} {...onGround} />
+          <path class={styles.taxiway} d={ground.taxiway} {...onGround} />
+          <Strips strips={strips} using={using} view={view} />
+          <path class={styles.closed} d={ground.closed} {...onGround} />
+          {ends.length > 0 && (
+            <path
+              class={styles.pickedEdge}
+              d={pathOf(
+                ends.flatMap((id) => {
+                  const node = ground.byId.get(id);
+                  return node ? [groundAt(node)] : [];
+                }),
+                view,
+              )}
+            />
+          )}
+          <path class={styles.route} d={pathOf(route, view)} />
+          <path class={styles.gone} d={pathOf(route, view, goneM)} />
+          <path class={styles.holds} d={ground.holds.map((hold) => holdBar(hold, view)).join('')} />
+          {hatched.map(({ outline, lines }) => (
+            <g key={outline}>
+              <path class={styles.crossing} d={outline} />
+              <path class={styles.hatch} d={lines} />
+            </g>
+          ))}
+          {hot.map(({ x, y }) => (
+            <circle key={`${x} ${y}`} class={styles.hot} cx={x} cy={y} r={15} />
+          ))}
+          <g class={isDense ? styles.dense : styles.spots}>
+            <path class={styles.spotEdge} d={ground.stands} {...onGround} />
+            <path class={styles.spot} d={ground.stands} {...onGround} />
+          </g>
+          {finish && <circle class={styles.finish} cx={finish.x} cy={finish.y} r={9} />}
+          {start && <circle class={styles.start} cx={start.x} cy={start.y} r={9} />}
+          {ringed && <circle class={styles.picked} cx={ringed.x} cy={ringed.y} r={16} />}
+          {placed.map(({ key, kind, text, x, y, width, height }) => (
+            <g key={key} class={styles[kind]}>
+              <rect x={x - width / 2} y={y - height / 2} width={width} height={height} />
+              <text x={x} y={y + 6.5}>
+                {text}
+              </text>
+            </g>
+          ))}
+        </svg>
+      </div>
+      <svg {...drawing} aria-hidden="true" class={`${styles.plan} ${styles.over}`}>
+        <PlanCorner
+          at={corner}
+          size={size}
+          pxPerM={sight.pxPerM}
+          upDeg={sight.upDeg}
+          windFromDeg={props.windFromDeg}
+          words={words}
+        />
+      </svg>
+    </>
+  );
+}
+
+/** Stands closer together than this, px, are drawn as smaller dots. */
+const DENSE_PX = 14;
+
+/** The words of the plan in their places. */
+function placedWords(
+  props: DrawingProps,
+  corner: LabelBox,
+  pixel: (point: GroundPoint) => Pixel,
+): readonly PlacedLabel[] {
+  const { ground, strips, view } = props;
+  const { size } = view;
+  const lines = solidPixels(props, view).map((at) => boxAround(at, 14, 14));
   const scale: LabelBox = { x: 0, y: size.height - 34, width: 130, height: 34 };
-  const spots = nodes
-    .filter(({ kind }) => kind === 'stand')
-    .map((node) => toPixel(groundAt(node), sight, size));
+  const ends = [props.from, props.to].flatMap((id) => {
+    const node = id === null ? undefined : ground.byId.get(id);
+    return node ? [boxAround(pixel(groundAt(node)), 22, 22)] : [];
+  });
   const taken = [
     corner,
     scale,
     ...keysOn(size),
-    ...spots.map((spot) => boxAround(spot, 10, 10)),
-    ...crossings.map(({ at }) => boxAround(toPixel(at, sight, size), 36, 36)),
-    ...[props.from, props.to].flatMap((id) => {
-      const end = dot(id);
-      return end ? [boxAround(end, 22, 22)] : [];
-    }),
+    ...numberBoxes(strips, view),
+    ...ground.named
+      .filter(({ kind }) => kind === 'stand')
+      .map((node) => boxAround(pixel(groundAt(node)), 10, 10)),
+    ...props.crossings.map(({ at }) => boxAround(pixel(at), 36, 36)),
+    ...ends,
   ];
-  const hot = props.hotSpots.map((one) => toPixel(groundAt(one), sight, size));
-  const placed = placeWords(wordsOf(props, view), size, taken, lines);
-  const hatched = crossingShapes(crossings, view);
-  const [start, finish, picked] = [
-    dot(props.from),
-    dot(props.to),
-    props.picked?.kind === 'node' ? dot(props.picked.node.id) : undefined,
-  ];
-  return (
-    <svg
-      class={styles.plan}
-      width={size.width}
-      height={size.height}
-      viewBox={`0 0 ${size.width} ${size.height}`}
-      aria-hidden="true"
-    >
-      <path
-        class={styles.apron}
-        d={open
-          .filter(({ on }) => on === 'apron')
-          .map(stretch)
-          .join('')}
-      />
-      <path
-        class={styles.taxiway}
-        d={open
-          .filter(({ on }) => on === 'taxiway')
-          .map(stretch)
-          .join('')}
-      />
-      <Strips strips={strips} using={using} view={view} />
-      <path class={styles.closed} d={edges.filter(isClosed).map(stretch).join('')} />
-      {props.picked?.kind === 'edge' && (
-        <path class={styles.pickedEdge} d={stretch(props.picked.edge)} />
-      )}
-      <path class={styles.route} d={pathOf(route, view)} />
-      <path class={styles.gone} d={pathOf(route, view, goneM)} />
-      <path
-        class={styles.holds}
-        d={nodes
-          .filter(({ kind }) => kind === 'hold')
-          .map((node) => tickMark(node, edges, byId, view))
-          .join('')}
-      />
-      {hatched.map(({ outline, lines }) => (
-        <g key={outline}>
-          <path class={styles.crossing} d={outline} />
-          <path class={styles.hatch} d={lines} />
-        </g>
-      ))}
-      {hot.map(({ x, y }) => (
-        <circle key={`${x} ${y}`} class={styles.hot} cx={x} cy={y} r={15} />
-      ))}
-      {spots.map(({ x, y }) => (
-        <circle key={`${x} ${y}`} class={styles.spot} cx={x} cy={y} r={4} />
-      ))}
-      {finish && <circle class={styles.finish} cx={finish.x} cy={finish.y} r={9} />}
-      {start && <circle class={styles.start} cx={start.x} cy={start.y} r={9} />}
-      {picked && <circle class={styles.picked} cx={picked.x} cy={picked.y} r={16} />}
-      {placed.map(({ key, kind, text, x, y, width, height }) => (
-        <g key={key} class={styles[kind]}>
-          <rect x={x - width / 2} y={y - height / 2} width={width} height={height} />
-          <text x={x} y={y + 6.5}>
-            {text}
-          </text>
-        </g>
-      ))}
-      <PlanCorner
-        at={corner}
-        size={size}
-        pxPerM={sight.pxPerM}
-        upDeg={sight.upDeg}
-        windFromDeg={props.windFromDeg}
-        words={words}
-      />
-    </svg>
-  );
+  return placeWords(wordsOf(props, ground, props.signs, view), size, taken, lines);
 }

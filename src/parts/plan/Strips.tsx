@@ -2,6 +2,7 @@
 
 import type { JSX } from 'preact';
 import type { Strip, StripEnd } from '../../core';
+import { boxAround, type LabelBox } from './labels';
 import styles from './plan.module.css';
 import { type GroundPoint, toPixel } from './projection';
 import { pathOf, type View } from './shapes';
@@ -19,6 +20,16 @@ const along = ({ at, headingTrueDeg }: StripEnd, metres: number, rightM = 0): Gr
     northM: at.northM + metres * Math.cos(rad) - rightM * Math.sin(rad),
   };
 };
+
+/** Where the runways' numbers are painted: a box around each. */
+export function numberBoxes(strips: readonly Strip[], { sight, size }: View): readonly LabelBox[] {
+  return strips.flatMap(({ ends }) =>
+    ends.map((end) => {
+      const middle = along(end, end.displacedM + NUMBER_PX / sight.pxPerM);
+      return boxAround(toPixel(middle, sight, size), 2 * NUMBER_PX, 2 * NUMBER_PX);
+    }),
+  );
+}
 
 /** All runways; that of the end in use is solid. */
 export function Strips({

@@ -45,28 +45,61 @@ export function placeWords(
   taken: readonly LabelBox[],
   lines: readonly LabelBox[],
 ): readonly PlacedLabel[] {
-  const boxes = [...taken];
+  const [used, drawn] = [groundTaken(taken), groundTaken(lines)];
   const placed: PlacedLabel[] = [];
   for (const { key, text, kind, at } of wanted) {
     const px = LABEL_PX[kind];
     const width = Math.max(text.length * LETTER_EM * px + (kind === 'sign' ? 14 : 6), px + 6);
     const height = px * 1.3;
-    const isFree = (middle: Pixel, used: readonly LabelBox[]) => {
+    const isFree = (middle: Pixel) => {
       const box = boxAround(middle, width, height);
       const isInside =
         box.x >= 2 &&
         box.y >= 2 &&
         box.x + width <= size.width - 2 &&
         box.y + height <= size.height - 2;
-      return isInside && !used.some((other) => overlap(box, other));
+      return isInside && used.isFree(box);
     };
-    const off = kind === 'sign' ? undefined : at.find((one) => isFree(one, [...boxes, ...lines]));
-    const spot = kind === 'stand' ? off : (off ?? at.find((one) => isFree(one, boxes)));
+    const isOff = (middle: Pixel) =>
+      isFree(middle) && drawn.isFree(boxAround(middle, width, height));
+    const off = kind === 'sign' ? undefined : at.find(isOff);
+    const spot = kind === 'stand' ? off : (off ?? at.find(isFree));
     if (spot === undefined) continue;
-    boxes.push(boxAround(spot, width, height));
+    used.add(boxAround(spot, width, height));
     placed.push({ key, text, kind, width, height, ...spot });
   }
   return placed;
+}
+
+/** The side of the squares by which boxes are looked up, px: about a word's. */
+const CELL_PX = 64;
+
+/**
+ * Boxes already used, looked up by the squares they lie in: a large field has hundreds of words,
+ * each with a dozen places to try.
+ */
+function groundTaken(boxes: readonly LabelBox[]) {
+  const cells = new Map<string, LabelBox[]>();
+  const cellsOf = ({ x, y, width, height }: LabelBox): readonly string[] => {
+    const keys: string[] = [];
+    for (let column = Math.floor(x / CELL_PX); column * CELL_PX < x + width; column++) {
+      for (let row = Math.floor(y / CELL_PX); row * CELL_PX < y + height; row++) {
+        keys.push(`${column} ${row}`);
+      }
+    }
+    return keys;
+  };
+  const add = (box: LabelBox) => {
+    for (const key of cellsOf(box)) {
+      const inCell = cells.get(key);
+      if (inCell) inCell.push(box);
+      else cells.set(key, [box]);
+    }
+  };
+  for (const box of boxes) add(box);
+  const isFree = (box: LabelBox) =>
+    !cellsOf(box).some((key) => cells.get(key)?.some((other) => overlap(box, other)) ?? false);
+  return { add, isFree };
 }
 
 /** A rectangle of the drawing, from its upper left corner. */

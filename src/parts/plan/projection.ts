@@ -36,11 +36,33 @@ function turned({ eastM, northM }: GroundPoint, upDeg: number) {
   return { rightM: eastM * cos - northM * sin, upM: eastM * sin + northM * cos };
 }
 
+/** Where points are drawn: for many at once. */
+export function projection(sight: Sight, size: Size): (point: GroundPoint) => Pixel {
+  const [a, b, c, d, right, down] = matrix(sight, size);
+  return ({ eastM, northM }) => ({
+    x: a * eastM + c * northM + right,
+    y: b * eastM + d * northM + down,
+  });
+}
+
 /** Where a point is drawn. */
-export function toPixel(point: GroundPoint, { middle, pxPerM, upDeg }: Sight, size: Size): Pixel {
-  const from = { eastM: point.eastM - middle.eastM, northM: point.northM - middle.northM };
-  const { rightM, upM } = turned(from, upDeg);
-  return { x: size.width / 2 + rightM * pxPerM, y: size.height / 2 - upM * pxPerM };
+export const toPixel = (point: GroundPoint, sight: Sight, size: Size): Pixel =>
+  projection(sight, size)(point);
+
+/** From metres east and north to pixels, as SVG's `matrix()` takes it. */
+export function matrix(
+  { middle, pxPerM, upDeg }: Sight,
+  size: Size,
+): readonly [a: number, b: number, c: number, d: number, right: number, down: number] {
+  const [sin, cos] = [Math.sin(rad(upDeg)) * pxPerM, Math.cos(rad(upDeg)) * pxPerM];
+  return [
+    cos,
+    -sin,
+    -sin,
+    -cos,
+    size.width / 2 - middle.eastM * cos + middle.northM * sin,
+    size.height / 2 + middle.eastM * sin + middle.northM * cos,
+  ];
 }
 
 /** Which point is drawn there. */
@@ -112,4 +134,13 @@ export function scaleM(pxPerM: number, mostPx: number): number {
   const most = mostPx / pxPerM;
   const power = 10 ** Math.floor(Math.log10(most));
   return ([5, 2, 1].find((step) => step * power <= most) ?? 1) * power;
+}
+
+/**
+ * How a drawing made for one sight lies for another that points up the same way: enlarged about its
+ * middle, then moved, px.
+ */
+export function shift(drawn: Sight, now: Sight, size: Size): Pixel & { readonly growth: number } {
+  const { x, y } = toPixel(drawn.middle, now, size);
+  return { x: x - size.width / 2, y: y - size.height / 2, growth: now.pxPerM / drawn.pxPerM };
 }

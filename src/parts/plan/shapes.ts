@@ -1,7 +1,15 @@
 /** The lines of the plan, as paths. */
 
 import type { Crossing, TaxiEdge, TaxiNode } from '../../core';
-import { type GroundPoint, type Pixel, type Sight, type Size, toPixel } from './projection';
+import { groundAt, type Hold } from './ground';
+import {
+  type GroundPoint,
+  type Pixel,
+  projection,
+  type Sight,
+  type Size,
+  toPixel,
+} from './projection';
 
 /** What part of the ground is drawn, and how large the drawing is. */
 export interface View {
@@ -15,7 +23,8 @@ const write = ({ x, y }: Pixel): string => `${x.toFixed(1)} ${y.toFixed(1)}`;
 export function pathOf(points: readonly GroundPoint[], view: View, mostM?: number): string {
   const kept = mostM === undefined ? points : beginning(points, mostM);
   if (kept.length < 2) return '';
-  return `M${kept.map((point) => write(toPixel(point, view.sight, view.size))).join('L')}`;
+  const pixel = projection(view.sight, view.size);
+  return `M${kept.map((point) => write(pixel(point))).join('L')}`;
 }
 
 function beginning(points: readonly GroundPoint[], mostM: number): readonly GroundPoint[] {
@@ -43,20 +52,30 @@ function beginning(points: readonly GroundPoint[], mostM: number): readonly Grou
 const BAR_PX = 9;
 
 /** A bar across the taxiway at a holding point. */
+export function holdBar({ at, towards }: Hold, { sight, size }: View): string {
+  const [from, to] = [toPixel(at, sight, size), toPixel(towards, sight, size)];
+  const length = Math.max(Math.hypot(to.x - from.x, to.y - from.y), 1e-6);
+  const across = {
+    x: (-(to.y - from.y) / length) * BAR_PX,
+    y: ((to.x - from.x) / length) * BAR_PX,
+  };
+  const [left, right] = [
+    { x: from.x - across.x, y: from.y - across.y },
+    { x: from.x + across.x, y: from.y + across.y },
+  ];
+  return `M${write(left)}L${write(right)}`;
+}
+
+/** The same for one point of a plan being drawn. */
 export function tickMark(
   node: TaxiNode,
   edges: readonly TaxiEdge[],
   byId: ReadonlyMap<string, TaxiNode>,
-  { sight, size }: View,
+  view: View,
 ): string {
   const edge = edges.find(({ from, to }) => from === node.id || to === node.id);
   const other = edge && byId.get(edge.from === node.id ? edge.to : edge.from);
-  if (other === undefined) return '';
-  const at = toPixel({ eastM: node.xM, northM: node.yM }, sight, size);
-  const to = toPixel({ eastM: other.xM, northM: other.yM }, sight, size);
-  const length = Math.max(Math.hypot(to.x - at.x, to.y - at.y), 1e-6);
-  const across = { x: (-(to.y - at.y) / length) * BAR_PX, y: ((to.x - at.x) / length) * BAR_PX };
-  return `M${write({ x: at.x - across.x, y: at.y - across.y })}L${write({ x: at.x + across.x, y: at.y + across.y })}`;
+  return other === undefined ? '' : holdBar({ at: groundAt(node), towards: groundAt(other) }, view);
 }
 
 /** Half of a crossing's square, px. */

@@ -1,11 +1,15 @@
 /** The field's plan with a route on it. */
 
 import type { JSX } from 'preact';
+import { useMemo } from 'preact/hooks';
 import { day, documents } from '../../board/board';
 import { taxiParts } from '../../board/flight/taxi';
-import type { Route } from '../../core';
+import type { Route, TaxiEdge } from '../../core';
 import { type Picked, Plan } from '../../parts/plan/Plan';
 import { words } from './words';
+
+/** The same empty list every time. */
+const NONE: readonly never[] = [];
 
 /** The plan of the field; nothing before its code is loaded. */
 export function FieldPlan(props: {
@@ -22,19 +26,24 @@ export function FieldPlan(props: {
   const { route, label, goneM = 0, picked = null, closer = 0, upDeg = null } = props;
   const { field } = documents.value;
   const parts = taxiParts.value;
+  const closed = day.inputs().taxiClosed;
+  // The plan prepares its lines anew only when another stretch is closed.
+  const isClosed = useMemo(() => {
+    const ids = new Set(closed);
+    return (edge: TaxiEdge) => parts !== null && ids.has(parts.stretchId(edge));
+  }, [closed.join(' '), parts]);
   if (field === null || parts === null) return null;
-  const closed = new Set(day.inputs().taxiClosed);
   return (
     <Plan
       strips={parts.stripsOf(field)}
       nodes={field.taxi.nodes}
       edges={field.taxi.edges}
-      isClosed={(edge) => closed.has(parts.stretchId(edge))}
+      isClosed={isClosed}
       using={day.wind().using}
-      route={route?.points ?? []}
+      route={route?.points ?? NONE}
       goneM={goneM}
-      crossings={route?.crossings ?? []}
-      hotSpots={field.taxi.hotSpots ?? []}
+      crossings={route?.crossings ?? NONE}
+      hotSpots={field.taxi.hotSpots ?? NONE}
       from={route?.nodes[0] ?? day.from()}
       to={route?.nodes.at(-1) ?? null}
       picked={picked}
