@@ -43,27 +43,20 @@ export default defineConfig({
       injectRegister: null,
       includeManifestIcons: false,
       manifest,
-      workbox: {
+      strategies: 'injectManifest',
+      srcDir: 'offline',
+      filename: 'sw.ts',
+      injectManifest: {
+        // Not every browser takes a worker that is a module.
+        rollupFormat: 'iife',
+        target: TARGET,
         globPatterns: [
           '**/*.{html,js,css,json,woff2,webmanifest}',
           'icons/{mark.svg,192.png}',
           'licences.txt',
         ],
         // whatsNew.json is read of the version on the host.
-        globIgnores: ['whatsNew.json', 'schemas/**', 'pictures/**', 'sw.js', 'workbox-*.js'],
-        navigateFallback: 'index.html',
-        navigateFallbackDenylist: [/\/[^/?]+\.[^/]+$/],
-        clientsClaim: true,
-        cleanupOutdatedCaches: true,
-        // What this version does not hold is a part of another, asked for by a page that is still
-        // open: src/device/update.ts keeps it there before it takes a version.
-        runtimeCaching: [
-          {
-            urlPattern: /\/assets\/[^/]+$/,
-            handler: 'CacheFirst',
-            options: { cacheName: 'lapstrip-earlier', matchOptions: { ignoreVary: true } },
-          },
-        ],
+        globIgnores: ['whatsNew.json', 'schemas/**', 'pictures/**', 'sw.js'],
       },
     }),
   ],

@@ -18,7 +18,7 @@ export const HEADERS = {
 } as const;
 
 /** Names that no other file of any version ever has: cached for good. */
-const HASHED = /(^|\/)(assets\/|workbox-)[^/]+$/;
+const HASHED = /(^|\/)assets\/[^/]+$/;
 
 /** For files with a hash of their content in the name. */
 export const IMMUTABLE = 'public, max-age=31536000, immutable';

@@ -24,6 +24,14 @@ const shortcut = (place: Shortcut) => ({
   icons: [{ src: 'icons/192.png', sizes: '192x192' }],
 });
 
+/** The files that are looked at: documents, logs, and extracts of a map. */
+const FILES = {
+  'application/json': ['.json'],
+  'application/geo+json': ['.geojson'],
+  'application/vnd.openstreetmap.data+xml': ['.osm'],
+  'application/xml': ['.xml'],
+};
+
 /**
  * The web app manifest. W3C Web Application Manifest; shortcuts and screenshots by its registries.
  * One file for all languages: English, with German in `*_localized` members for browsers that read
@@ -56,19 +64,25 @@ export const manifest: Partial<ManifestOptions> & Record<`${string}_localized`, 
     { src: 'icons/maskable-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
   ],
   shortcuts: [shortcut('wind'), shortcut('steps')],
-  // Text shared from another app lands in the wind entry (src/board/documents/incoming.ts). W3C Web Share Target.
+  // Text shared from another app lands in the wind entry, a file is looked at first. Files need POST,
+  // which the worker takes (src/offline/shared.ts). W3C Web Share Target.
   share_target: {
     action: './',
-    method: 'GET',
-    enctype: 'application/x-www-form-urlencoded',
-    params: { title: 'title', text: 'text', url: 'url' },
+    method: 'POST',
+    enctype: 'multipart/form-data',
+    params: {
+      title: 'title',
+      text: 'text',
+      url: 'url',
+      files: [{ name: 'file', accept: [...Object.entries(FILES)].flat(2) }],
+    },
   },
   // One sortie, one window: whatever is opened comes to the existing window
   // (src/board/documents/launched.ts), which never reloads mid-sequence. W3C Web App Launch
   // Handler.
   launch_handler: { client_mode: ['focus-existing', 'auto'] },
   // Files open as those chosen in the Library do. W3C Manifest Incubations, file_handlers.
-  file_handlers: [{ action: './', accept: { 'application/json': ['.json'] } }],
+  file_handlers: [{ action: './', accept: FILES }],
   screenshots: SCREENSHOTS.filter(({ src }) => existsSync(fileURLToPath(new URL(src, PUBLIC)))).map(
     (shot) => ({ ...shot, type: 'image/png' }),
   ),

@@ -6,6 +6,7 @@
  */
 
 import type { Workbox } from 'workbox-window';
+import { EARLIER } from './cacheNames';
 import { language } from './language';
 import { ownScript } from './missing';
 import { whatsNew } from './whatsNew';
@@ -26,12 +27,6 @@ const WORKER = './sw.js';
 
 /** How often an open page checks for a new version, ms: an hour. */
 const CHECK_EVERY_MS = 60 * 60 * 1000;
-
-/**
- * Where the parts of an earlier version stay while one of its pages is open. The worker looks there
- * for what its own version lacks (vite.config.ts).
- */
-const EARLIER = 'lapstrip-earlier';
 
 /** Every open page holds a lock named after its script, so that pages know each other's version. */
 const PAGE_LOCK = 'lapstrip-page ';

@@ -24,9 +24,8 @@ const together = (files: readonly string[]): number =>
 /** Everything the worker stores, by its own list, and the worker itself. */
 function storedFiles(): string[] {
   const worker = readFileSync(join(DIST, 'sw.js'), 'utf8');
-  const listed = [...worker.matchAll(/url:\s*"([^"]+)"/g)].map((match) => match[1] ?? '');
-  const runtime = /define\(\["\.\/(workbox-[^"]+)"\]/.exec(worker)?.[1];
-  return [...new Set(listed), 'sw.js', ...(runtime ? [`${runtime}.js`] : [])];
+  const listed = [...worker.matchAll(/"url":\s*"([^"]+)"/g)].map((match) => match[1] ?? '');
+  return [...new Set(listed), 'sw.js'];
 }
 
 const largest = (files: readonly string[]): string =>

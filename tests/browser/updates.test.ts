@@ -43,7 +43,7 @@ async function another(): Promise<string> {
     const text = await readFile(join(folder, file), 'utf8');
     const changed = renamed.reduce((code, [from, to]) => code.replaceAll(from, to), text);
     // What is not named by its content, as index.html is, the worker knows by a revision.
-    await writeFile(join(folder, file), changed.replace(/\brevision: ?"/g, '$&B'));
+    await writeFile(join(folder, file), changed.replace(/\brevision"?: ?"/g, '$&B'));
   }
   await writeFile(join(folder, 'whatsNew.json'), JSON.stringify(RELEASES));
   return folder;

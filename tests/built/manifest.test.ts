@@ -23,11 +23,20 @@ test('wherever it lies, it starts within its own folder, and files and shared te
   for (const address of addresses) expect(within(address).startsWith(scope)).toBe(true);
 });
 
+test('it takes files that are shared with it, which need POST, and texts as before', () => {
+  const { method, enctype, params } = manifest.share_target;
+  // W3C Web Share Target, 2.2: files are sent only by POST, as multipart/form-data.
+  expect([method, enctype]).toEqual(['POST', 'multipart/form-data']);
+  expect(params).toMatchObject({ title: 'title', text: 'text', url: 'url' });
+  expect(params.files[0].accept).toEqual(expect.arrayContaining(['.json', '.osm', '.geojson']));
+});
+
 test('it is one app wherever it moves to, in one window, and opens its own files', () => {
   expect(manifest.id).toBe('lapstrip');
   // What is opened comes to the window that is there, not to a second one that reloads it.
   expect(manifest.launch_handler.client_mode[0]).toBe('focus-existing');
-  expect(manifest.file_handlers[0].accept).toEqual({ 'application/json': ['.json'] });
+  const opened = Object.values(manifest.file_handlers[0].accept).flat();
+  expect(opened).toEqual(['.json', '.geojson', '.osm', '.xml']);
   // Never a mode without a way back where the device draws none.
   expect(manifest.display_override).not.toContain('fullscreen');
   expect(manifest.display_override.at(0)).toBe(manifest.display);

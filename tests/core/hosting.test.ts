@@ -43,7 +43,6 @@ describe('what is kept for good', () => {
   test.each([
     ['/some/where/assets/index-C5qWTY7I.js', IMMUTABLE],
     ['/assets/text-DX0y6gqF.woff2', IMMUTABLE],
-    ['/workbox-9c191d2f.js', IMMUTABLE],
     ['/', NO_CACHE],
     ['/index.html', NO_CACHE],
     ['/sw.js', NO_CACHE],

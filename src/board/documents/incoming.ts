@@ -6,6 +6,7 @@
 import { ADD } from '../../exchange/link';
 import { sheet } from '../places';
 import { takeText } from '../wind/windEntry';
+import { SHARED_QUERY, takeSharedFile } from './sharedFile';
 
 /** The names under which shared text may come; our own links say `report`. */
 const NAMES = ['report', 'text', 'title'] as const;
@@ -30,6 +31,11 @@ export function takeIncoming(address: Pick<Location, 'search' | 'hash'> = locati
     history.replaceState(null, '', `${location.pathname}#/wind`);
     // Nothing is stored before the pilot has seen what it is.
     sheet.value = { kind: 'incoming', from: hash, over: null };
+    return;
+  }
+  if (address.search === SHARED_QUERY) {
+    history.replaceState(null, '', `${location.pathname}#/wind`);
+    void takeSharedFile();
     return;
   }
   const text = textInAddress(address);

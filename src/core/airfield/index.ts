@@ -1,5 +1,6 @@
 /** What a field is, and drawing one. */
 
+export { mayBeOne, type PlanMisfit, type WithPlan, withPlan } from './addPlan';
 export { oppositeOf, readDesignator, runwayNumbers } from './designator';
 export { type FieldEdit, fieldChanges } from './edit';
 export type { LaidAs } from './editPlan';

@@ -1,10 +1,10 @@
 /**
- * Adding a field, an aircraft, a procedure or a log from a file or a link: it is shown before it is
- * stored.
+ * Adding a field, an aircraft, a procedure or a log from a file or a link, or a field from an
+ * extract of a map: it is shown before it is stored.
  */
 
 import type { JSX } from 'preact';
-import { openSheet, sheet } from '../../board/places';
+import { openFile } from '../../board/documents/opened';
 import styles from './Bring.module.css';
 import { words } from './documentWords';
 import { Paste } from './Paste';
@@ -19,11 +19,11 @@ export function Bring(): JSX.Element {
         <input
           class={styles.file}
           type="file"
-          accept="application/json,.json"
+          accept="application/json,.json,.geojson,.osm,.xml"
           onChange={(event) => {
             const input = event.currentTarget;
             const from = input.files?.[0];
-            if (from !== undefined) openSheet({ kind: 'incoming', from, over: sheet.value });
+            if (from !== undefined) openFile(from);
             // Lets the same file, corrected, be chosen again.
             input.value = '';
           }}
