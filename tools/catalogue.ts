@@ -13,6 +13,7 @@ import type { Plugin } from 'vite';
 import type { Field, Hash } from '../src/core';
 import { aircraftSchema } from '../src/core/aircraft/aircraft.schema';
 import { fieldSchema } from '../src/core/airfield/field.schema';
+import { whereabouts } from '../src/core/airfield/whereabouts';
 import { languageOf } from '../src/core/language';
 import { procedureSchema } from '../src/core/procedure/procedure.schema';
 import { documentHash } from '../src/exchange/hash';
@@ -101,7 +102,9 @@ function aboutOf({ about, language, translations = {} }: Field): object {
 function listedOf({ kind, hash, document }: Entry): object {
   const { code, name } = document;
   const listed = { kind, code, name, hash };
-  if ('runways' in document) return { ...listed, ...aboutOf(document) };
+  if ('runways' in document) {
+    return { ...listed, ...aboutOf(document), ...whereabouts(document) };
+  }
   return 'phases' in document
     ? { ...listed, aircraft: document.aircraft, language: languageOf(document) }
     : listed;

@@ -15,6 +15,15 @@ export {
   wrapDeg,
 } from './angle';
 export * from './day';
+export {
+  besideLine,
+  type DocumentLine,
+  documentLines,
+  inOrder,
+  lineOf,
+  nextPlace,
+  type OwnedDocument,
+} from './documentLines';
 export * from './earth';
 export type { DocumentFault, Fault, ValueFault } from './fault';
 export { type Cause, type Figure, known, type SourceId, unknown, type Why } from './figure';

@@ -17,7 +17,8 @@ declare module 'virtual:lapstrip-catalogue' {
   }
 
   export type ListedField = Listed<'field', Field> &
-    Pick<Field, 'language' | 'translations'> & {
+    Pick<Field, 'language' | 'translations'> &
+    import('../core').Whereabouts & {
       /** What it is, in a sentence. */
       readonly about: string;
     };

@@ -10,20 +10,22 @@
  */
 
 import type { DBSchema, IDBPDatabase } from 'idb';
-import type { Entry, Hash, Id } from '../core';
+import type { Entry, Id, OwnedDocument } from '../core';
 import { isNewer, openDatabase } from './database';
 import { storeName } from './storeName';
 
+/** How a document came to be here. */
+export const ORIGINS = ['drawn', 'written', 'copied', 'file', 'link', 'log'] as const;
+
+export type Origin = (typeof ORIGINS)[number];
+
 /** A document a sortie uses, stored as it was. */
-export interface KeptDocument {
-  readonly hash: Hash;
-  /** `field`, `aircraft` or `procedure`. */
-  readonly kind: string;
-  readonly content: unknown;
+export interface KeptDocument extends OwnedDocument {
   /** The pilot added it; the others came with the app and were stored when they were flown. */
   readonly own: boolean;
-  /** It came from elsewhere and the pilot hasn't chosen it yet: nothing uses it until then. */
-  readonly received?: true | undefined;
+  readonly from?: Origin | undefined;
+  /** What the pilot calls this version. */
+  readonly title?: string | undefined;
 }
 
 /** Stored values may have any shape until the reader of their version has checked them. */

@@ -13,22 +13,43 @@ import type { SortieRecord } from '../../record/record';
 /** A document as listed, with the function that loads it. */
 export type Listed = ListedField | ListedAircraft | ListedProcedure;
 
-/** Documents the pilot added, listed beside those that come with the app. */
+/**
+ * The newest version of each document the pilot added, listed beside those that come with the app.
+ */
 export const own = signal<readonly Listed[]>([]);
+
+/** Their older versions, and what was deleted. */
+export const earlier = signal<readonly Listed[]>([]);
 
 /** Those of them that came from elsewhere and were never chosen: offered, but not used unasked. */
 export const received = signal<ReadonlySet<Hash>>(new Set());
 
-/** Everything there is to choose from: what comes with the app, then what the pilot added. */
+/**
+ * What is no longer offered to be chosen, each with what is offered in its place: older versions,
+ * and fields and aircraft of the app that the pilot has made their own.
+ */
+export const newer = signal<ReadonlyMap<Hash, Hash>>(new Map());
+
+/** What comes with the app, then the newest of what the pilot added. */
 export const all = computed((): readonly Listed[] => [...catalogue, ...own.value]);
 
+/** Everything there is to choose from. */
+const offered = computed(() => all.value.filter(({ hash }) => !newer.value.has(hash)));
+
 /** The fields to choose from. */
-export const listedFields = computed(() => all.value.filter((listed) => listed.kind === 'field'));
+export const listedFields = computed(() =>
+  offered.value.filter((listed) => listed.kind === 'field'),
+);
 
 /** The aircraft to choose from. */
 export const listedAircraft = computed(() =>
-  all.value.filter((listed) => listed.kind === 'aircraft'),
+  offered.value.filter((listed) => listed.kind === 'aircraft'),
 );
+
+/** A document of the app or of the pilot's, old and deleted ones too; undefined if there is none. */
+export const listedBy = (hash: Hash): Listed | undefined =>
+  all.value.find((listed) => listed.hash === hash) ??
+  earlier.value.find((listed) => listed.hash === hash);
 
 /** Loaded documents, by hash. They never change, so each is loaded once. */
 const inHand = signal<ReadonlyMap<Hash, unknown>>(new Map());

@@ -1,12 +1,24 @@
 /** The documents the pilot added or wrote. */
 
-import type { ListedProcedure } from 'virtual:lapstrip-catalogue';
-import { signal } from '@preact/signals';
-import { editionsInOrder, type Field, type Hash, languageOf, type Procedure } from '../../core';
+import { catalogue, type ListedProcedure } from 'virtual:lapstrip-catalogue';
+import { batch, computed, signal } from '@preact/signals';
+import {
+  besideLine,
+  documentLines,
+  editionsInOrder,
+  type Field,
+  type Hash,
+  languageOf,
+  lineOf,
+  nextPlace,
+  type Procedure,
+  whereabouts,
+} from '../../core';
 import { type DocumentFollowers, followDocuments } from '../../record/followDocuments';
 import type { KeptDocument } from '../../record/store';
 import { record } from '../board';
-import { all, askAgain, hold, type Listed, own, received } from './documents';
+import { wallNowMs } from '../flight/time';
+import { askAgain, earlier, hold, type Listed, newer, own, received } from './documents';
 
 /** A version of a procedure that the pilot wrote. */
 export interface OwnVersion {
@@ -21,9 +33,39 @@ export interface OwnVersion {
  */
 export const ownVersions = signal<readonly OwnVersion[]>([]);
 
-/** Lists the documents the pilot added or wrote earlier. */
+/** All of them by hash, deleted ones too: what was flown stays readable. */
+const kept = signal<ReadonlyMap<Hash, KeptDocument>>(new Map());
+
+/** Without those that are the app's to the letter. */
+const differing = computed(() =>
+  [...kept.value.values()].filter(({ hash }) => !catalogue.some((listed) => listed.hash === hash)),
+);
+
+/** What the pilot owns, every version. */
+export const ownDocuments = computed(() =>
+  differing.value.filter(({ deletedMs }) => deletedMs === undefined),
+);
+
+/** What the pilot deleted. */
+export const deletedDocuments = computed(() =>
+  differing.value.filter(({ deletedMs }) => deletedMs !== undefined),
+);
+
+/** What is known of a document of the pilot's; undefined if it is none. */
+export const keptBy = (hash: Hash): KeptDocument | undefined => kept.value.get(hash);
+
+/** Counts what happens here, so that what was read before something was written doesn't undo it. */
+let happened = 0;
+const writtenAt = new Map<Hash, number>();
+
+/** Lists the documents the pilot added earlier, here or in another window. */
 export async function listOwnDocuments(): Promise<void> {
-  for (const kept of await record.documents()) if (kept.own) list(kept);
+  happened += 1;
+  const began = happened;
+  const read = (await record.documents()).filter(
+    ({ own, hash }) => own && (writtenAt.get(hash) ?? 0) < began,
+  );
+  if (read.length > 0) list(read);
   askAgain();
 }
 
@@ -38,60 +80,126 @@ export function followOwnDocuments(): Promise<void> {
 /** Tells the other windows that there is more to list. */
 export const tellOfDocuments = (): void => followers?.tell();
 
-/** Takes a document that has passed its schema, stores it, and lists it here. */
-export async function addOwnDocument(kept: KeptDocument): Promise<void> {
-  hold(kept.hash, kept.content);
-  list(kept);
-  await record.keepDocument(kept);
+/** Lists documents at once, and stores them. */
+async function keep(documents: readonly KeptDocument[]): Promise<void> {
+  for (const { hash } of documents) writtenAt.set(hash, Number.POSITIVE_INFINITY);
+  list(documents);
+  await Promise.all(documents.map((document) => record.keepDocument(document)));
+  happened += 1;
+  for (const { hash } of documents) writtenAt.set(hash, happened);
+}
+
+const versionsIn = (line: string): readonly KeptDocument[] =>
+  [...kept.value.values()].filter((document) => lineOf(document) === line);
+
+/**
+ * Takes a document that has passed its schema, stores it, and lists it here as the newest version
+ * of its line. What is only `received` is listed by itself.
+ */
+export async function addOwnDocument(document: KeptDocument): Promise<void> {
+  const { hash, content } = document;
+  hold(hash, content);
+  const before = kept.value.get(hash);
+  const isOwn = before !== undefined && !before.received && before.deletedMs === undefined;
+  // What the pilot owns doesn't become a stranger's because someone sent it too.
+  if (isOwn && document.received) return;
+  const { title } = before ?? {};
+  const here = { keptMs: wallNowMs(), ...(title === undefined ? {} : { title }), ...document };
+  const others = versionsIn(lineOf(here)).filter((one) => one.hash !== hash);
+  await keep([{ ...here, place: nextPlace(others) }]);
 }
 
 /** Makes a document from elsewhere the pilot's own, because the pilot chose it. */
 export async function takeReceived(hash: Hash): Promise<void> {
-  const listed = own.value.find((one) => one.hash === hash);
-  if (listed === undefined || !received.value.has(hash)) return;
-  await addOwnDocument({ hash, kind: listed.kind, content: await listed.load(), own: true });
+  const document = kept.value.get(hash);
+  if (document?.received !== true) return;
+  const { received: _, ...taken } = document;
+  // A field or an aircraft stays where the pilot put it, beside others of its code.
+  const line = document.kind === 'procedure' ? {} : { line: besideLine(document) };
+  await addOwnDocument({ ...taken, ...line });
   tellOfDocuments();
 }
 
-const isVersion = (hash: Hash) => ownVersions.value.some((version) => version.hash === hash);
-
-const isKnown = (hash: Hash) => isVersion(hash) || all.value.some((listed) => listed.hash === hash);
-
-function list(kept: KeptDocument): void {
-  const isChosen = !kept.received && received.value.has(kept.hash);
-  if (!isChosen && isKnown(kept.hash)) return;
-  received.value = new Set(
-    kept.received
-      ? [...received.value, kept.hash]
-      : [...received.value].filter((hash) => hash !== kept.hash),
-  );
-  own.value = own.value.filter(({ hash }) => hash !== kept.hash);
-  // A version by another pilot, or one never chosen here, replaces nothing.
-  const version = kept.received ? null : versionIn(kept);
-  if (version !== null) {
-    ownVersions.value = editionsInOrder([...ownVersions.value, version]);
-  }
-  const brought = own.value.filter(({ hash }) => !isVersion(hash));
-  own.value = [...brought, ...(version === null ? [listed(kept)] : []), ...newest()];
+/** Takes documents out of every list; what was flown with them stays readable. */
+export async function deleteOwn(hashes: readonly Hash[]): Promise<void> {
+  const deletedMs = wallNowMs();
+  await change(hashes, (document) => ({ ...document, deletedMs }));
 }
 
-/**
- * The newest version of each procedure for each aircraft it was written for; they come last,
- * because they are what is flown.
- */
-const newest = (): readonly Listed[] =>
-  ownVersions.value
-    .filter(
-      (version, place, versions) =>
-        versions.findLastIndex(
-          ({ content }) =>
-            content.code === version.content.code && content.aircraft === version.content.aircraft,
-        ) === place,
-    )
-    .map(({ hash, content }) => listed({ hash, kind: 'procedure', content }));
+/** Lists them again, where they stood. */
+export async function bringBack(hashes: readonly Hash[]): Promise<void> {
+  await change(hashes, ({ deletedMs: _, ...document }) => document);
+}
+
+/** Names a version; an empty name is none. */
+export async function nameVersion(hash: Hash, title: string): Promise<void> {
+  await change([hash], ({ title: _, ...document }) =>
+    title.trim() === '' ? document : { ...document, title: title.trim() },
+  );
+}
+
+async function change(
+  hashes: readonly Hash[],
+  to: (document: KeptDocument) => KeptDocument,
+): Promise<void> {
+  await keep(hashes.flatMap((hash) => kept.value.get(hash) ?? []).map(to));
+  tellOfDocuments();
+}
+
+/** Lists what was added or changed. */
+function list(changed: readonly KeptDocument[]): void {
+  batch(() => {
+    kept.value = new Map([
+      ...kept.value,
+      ...changed.map((document) => [document.hash, document] as const),
+    ]);
+    const lines = documentLines(differing.value);
+    const present = lines.flatMap(({ versions }) => versions);
+    received.value = new Set(present.filter((one) => one.received).map(({ hash }) => hash));
+    // A version by another pilot, or one never chosen here, replaces nothing.
+    ownVersions.value = editionsInOrder(
+      present.flatMap((document) => (document.received ? [] : (versionIn(document) ?? []))),
+    );
+    const newest = lines.flatMap(({ versions }) => versions.at(-1) ?? []);
+    // What the pilot wrote comes last, because it is what is flown.
+    const flown = ownVersions.value.flatMap(({ hash }) =>
+      newest.filter((document) => document.hash === hash),
+    );
+    const brought = newest.filter((document) => !flown.includes(document));
+    own.value = [...brought, ...flown].map(listedOnce);
+    earlier.value = [
+      ...lines.flatMap(({ versions }) => versions.slice(0, -1)),
+      ...deletedDocuments.value,
+    ].map(listedOnce);
+    newer.value = new Map(lines.flatMap(({ versions }) => replacedBy(versions)));
+  });
+}
+
+/** What the newest of these versions is offered instead of. */
+function replacedBy(versions: readonly KeptDocument[]): readonly (readonly [Hash, Hash])[] {
+  const newest = versions.at(-1);
+  if (newest === undefined) return [];
+  const older = versions.slice(0, -1).map(({ hash }) => hash);
+  // A procedure of one's own has its own name and stands beside the app's.
+  const isBeside = newest.kind === 'procedure' || newest.received || newest.line !== undefined;
+  const { code } = Object(newest.content) as { readonly code?: unknown };
+  const ofApp = catalogue.filter((one) => one.kind === newest.kind && one.code === code);
+  return [...older, ...(isBeside ? [] : ofApp.map(({ hash }) => hash))].map(
+    (hash) => [hash, newest.hash] as const,
+  );
+}
+
+/** A document never changes under its hash, and what a list says of it neither. */
+const lists = new Map<Hash, Listed>();
+
+function listedOnce(document: KeptDocument): Listed {
+  const known = lists.get(document.hash) ?? listed(document);
+  lists.set(document.hash, known);
+  return known;
+}
 
 /** What a document is listed with; the document has the same property names. */
-function listed({ hash, kind, content }: Omit<KeptDocument, 'own'>): Listed {
+function listed({ hash, kind, content }: KeptDocument): Listed {
   const { code, name, aircraft } = content as ListedProcedure;
   const load = async () => content;
   const ofKind =
@@ -103,13 +211,20 @@ function listed({ hash, kind, content }: Omit<KeptDocument, 'own'>): Listed {
   return { kind, hash, code, name, load, ...ofKind } as Listed;
 }
 
-const aboutOf = ({ about, language, translations }: Field) => ({ about, language, translations });
+const aboutOf = (field: Field) => {
+  const { about, language, translations } = field;
+  return { about, language, translations, ...whereabouts(field) };
+};
+
+/** The same object for the same version, so that whoever holds one knows it again. */
+const written = new Map<Hash, OwnVersion>();
 
 function versionIn({ hash, kind, content }: KeptDocument): OwnVersion | null {
   if (kind !== 'procedure') return null;
   const procedure = content as Procedure;
   const { edition, basedOn } = procedure;
-  return edition === undefined || basedOn === undefined
-    ? null
-    : { hash, content: procedure, edition };
+  if (edition === undefined || basedOn === undefined) return null;
+  const version = written.get(hash) ?? { hash, content: procedure, edition };
+  written.set(hash, version);
+  return version;
 }

@@ -21,8 +21,8 @@ import { forgetFirstDraft, readFirstDraft } from '../../device/drafts';
 import { pageLanguage } from '../../device/pageLanguage';
 import { documentHash } from '../../exchange/hash';
 import { sortieMinute } from '../board';
-import { listedFields } from '../documents/documents';
-import { addOwnDocument } from '../documents/ownDocuments';
+import { listedBy, listedFields } from '../documents/documents';
+import { addOwnDocument, keptBy, tellOfDocuments } from '../documents/ownDocuments';
 import { langOf } from '../language';
 import { draftOf, faultsOf, loadCheck } from './draft';
 
@@ -76,8 +76,8 @@ const nothingDrawn = (): Field => ({
 
 async function asBegun(of: Hash | null): Promise<Field> {
   if (of === null) return nothingDrawn();
-  const listed = listedFields.value.find(({ hash }) => hash === of);
-  if (listed === undefined) throw new Error('there is no such field');
+  const listed = listedBy(of);
+  if (listed?.kind !== 'field') throw new Error('there is no such field');
   return listed.load();
 }
 
@@ -115,7 +115,11 @@ export async function keepField(): Promise<KeptField> {
     const result = await checked();
     if ('problems' in result) return { listed: null, problems: result.problems };
     const hash = documentHash(result.field);
-    await addOwnDocument({ hash, kind: 'field', content: result.field, own: true });
+    // What was put beside others of its code stays there.
+    const line = keptBy(draftName.value)?.line;
+    const kept = { hash, kind: 'field', content: result.field, own: true, line } as const;
+    await addOwnDocument({ ...kept, from: 'drawn' });
+    tellOfDocuments();
     done = drawn;
     forgetFirstDraft(draftName.value);
     void draft.keeper.now();

@@ -94,7 +94,7 @@ async function take(made: Procedure): Promise<Hash | null> {
   if (read.document?.kind !== 'procedure') return null;
   const { content } = read.document;
   const hash = documentHash(content);
-  await addOwnDocument({ hash, kind: 'procedure', content, own: true });
+  await addOwnDocument({ hash, kind: 'procedure', content, own: true, from: 'written' });
   tellOfDocuments();
   setInputs({ procedure: hash });
   return hash;

@@ -284,7 +284,7 @@ async function keepNow(over: OwnVersion | null): Promise<Kept> {
   const hash = documentHash(content);
   await keepOriginal(now.original);
   change({ known: new Set([...knownVersions(now.code), hash]) });
-  await addOwnDocument({ hash, kind: 'procedure', content, own: true });
+  await addOwnDocument({ hash, kind: 'procedure', content, own: true, from: 'written' });
   change({ kept: document });
   settle();
   // Only then: the others store their unsaved work again.

@@ -14,3 +14,4 @@ export { findEnd } from './findEnd';
 export { type PlanRunway, runwayPlan } from './plan';
 export { type RouteGap, routeGaps } from './routeGaps';
 export { centreOf, type RunwayLine } from './runwayLine';
+export { type Whereabouts, whereabouts } from './whereabouts';

@@ -11,6 +11,8 @@ export interface LogSummary {
   readonly make: number;
   readonly field: Hash | null;
   readonly aircraft: Hash | null;
+  /** The procedure it was last flown with. */
+  readonly procedure: Hash | null;
   readonly callsign: string;
   /** When something was first done in it, by both clocks. */
   readonly wallMs: number;
@@ -28,7 +30,7 @@ export interface LogSummary {
 }
 
 /** Incremented when a line comes to say more, or something else. */
-export const SUMMARY_MAKE = 2;
+export const SUMMARY_MAKE = 3;
 
 /** The line of a sortie. */
 export function summaryOf(sortie: LoggedSortie): LogSummary {
@@ -38,6 +40,7 @@ export function summaryOf(sortie: LoggedSortie): LogSummary {
     make: SUMMARY_MAKE,
     field: sortie.field,
     aircraft: sortie.aircraft,
+    procedure: sortie.procedure,
     callsign: sortie.callsign,
     wallMs: sortie.beganAt.wallMs,
     sortieMs: sortie.beganAt.sortieMs,

@@ -3,7 +3,7 @@
 import { type JSX, render } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { day, sortieMinute } from '../../board/board';
-import { all } from '../../board/documents/documents';
+import { listedBy } from '../../board/documents/documents';
 import { nameLang } from '../../board/language';
 import type { Hash, Procedure } from '../../core';
 import { theme } from '../../device/preferences';
@@ -20,7 +20,7 @@ type Filling = 'filled' | 'blank';
 
 /** The sheet for a listed procedure. */
 export function PrintSheet({ hash, onClose }: { hash: Hash; onClose: () => void }): JSX.Element {
-  const listed = all.value.find((one) => one.kind === 'procedure' && one.hash === hash);
+  const listed = listedBy(hash);
   const [procedure, setProcedure] = useState<Procedure | 'failed' | null>(null);
   const [filling, setFilling] = useState<Filling>('filled');
   useEffect(() => {

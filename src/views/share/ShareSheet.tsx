@@ -4,7 +4,7 @@
 
 import type { ComponentChildren, JSX } from 'preact';
 import { useEffect, useId, useState } from 'preact/hooks';
-import { all } from '../../board/documents/documents';
+import { listedBy } from '../../board/documents/documents';
 import { type Shared, shared } from '../../board/documents/sharing';
 import { nameLang } from '../../board/language';
 import type { Hash } from '../../core';
@@ -19,7 +19,7 @@ import { words } from './words';
 
 /** The sheet for a listed document. */
 export function ShareSheet({ hash, onClose }: { hash: Hash; onClose: () => void }): JSX.Element {
-  const listed = all.value.find((one) => one.hash === hash);
+  const listed = listedBy(hash);
   const [document, setDocument] = useState<Shared | 'failed' | null>(null);
   useEffect(() => {
     if (listed === undefined) setDocument('failed');
