@@ -37,6 +37,8 @@ test('five at most stand before the others, and those that are no longer listed 
     code: hash,
     name: hash,
     about: '',
+    place: { latDeg: 0, lonDeg: 0, elevationFt: 0 },
+    longestM: 0,
     load: () => Promise.reject(new Error('not asked for')),
   }));
   const order = (...hashes: string[]) =>
