@@ -96,6 +96,7 @@ await page.keyboard.press('Escape');
 // One own version kept, and one being written.
 await openSortie();
 await key('Library').click();
+await key(/^Sleet, usual sortie.*flown today/).click();
 await key('Edit Sleet, usual sortie').click();
 const write = page.getByRole('dialog', { name: 'Write my own' });
 const response = write.getByRole('textbox', { name: 'The state it must be in' });
@@ -111,6 +112,7 @@ await page.clock.runFor(2000);
 await page.keyboard.press('Escape');
 
 // A field mended, kept and used, and one being drawn.
+await key(/^XHAR.*flown today/).click();
 await key('Edit XHAR').click();
 const drawing = page.getByRole('dialog', { name: /^(Draw a field|Edit )/ });
 const fieldPart = drawing

@@ -59,6 +59,8 @@ export type OpenSheet =
   | { readonly kind: 'logged'; readonly sortie: Id }
   /** A document to share or print. */
   | { readonly kind: 'share' | 'print'; readonly hash: Hash; readonly over: OpenSheet | null }
+  /** A document compared with another of its kind. */
+  | { readonly kind: 'compare'; readonly hash: Hash; readonly over: OpenSheet | null }
   /** What came from elsewhere, a file or what follows `#` in a link: shown before it is stored. */
   | { readonly kind: 'incoming'; readonly from: File | string; readonly over: OpenSheet | null }
   | {

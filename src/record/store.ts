@@ -24,6 +24,8 @@ export interface KeptDocument extends OwnedDocument {
   /** The pilot added it; the others came with the app and were stored when they were flown. */
   readonly own: boolean;
   readonly from?: Origin | undefined;
+  /** The name of the file it came from. */
+  readonly fromName?: string | undefined;
   /** What the pilot calls this version. */
   readonly title?: string | undefined;
 }

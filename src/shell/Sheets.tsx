@@ -5,6 +5,7 @@ import { type OpenSheet, ROOMS, sheet } from '../board/places';
 import { Boundary } from '../parts/boundary/Boundary';
 import { laterSheet } from '../parts/later/Later';
 import { KeysSheet } from '../views/keys/KeysSheet';
+import { CompareSheet } from '../views/library/CompareSheet';
 import { IncomingSheet } from '../views/library/IncomingSheet';
 import { LoadSheet } from '../views/load/LoadSheet';
 import { LoggedSheet } from '../views/log/LoggedSheet';
@@ -86,6 +87,8 @@ function Opened({ open }: { open: OpenSheet }): JSX.Element {
       return <ShareSheet hash={open.hash} onClose={onClose} />;
     case 'print':
       return <PrintSheet hash={open.hash} onClose={onClose} />;
+    case 'compare':
+      return <CompareSheet hash={open.hash} onClose={onClose} />;
     case 'incoming':
       return <IncomingSheet from={open.from} onClose={onClose} />;
     case 'editor':

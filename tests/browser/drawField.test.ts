@@ -8,7 +8,16 @@ import { readDocument } from '../../src/core/readDocument.schema';
 import { objections } from './accessible';
 import { controls, misfits, resize } from './fitting';
 import { describe, expect, test } from './harness';
-import { beginSortie, EVENING, key, openLibrary, openPlace, read, setWind } from './pilot';
+import {
+  beginSortie,
+  EVENING,
+  flownToday,
+  key,
+  openLibrary,
+  openPlace,
+  read,
+  setWind,
+} from './pilot';
 import { EVERY_SCREEN, SCREENS } from './screens';
 import { THEMES } from './themes';
 
@@ -16,6 +25,7 @@ const drawing = (page: Page) => page.getByRole('dialog', { name: /^(Draw a field
 
 async function openDrawing(page: Page, by: 'Draw a field' | 'Edit XHAR'): Promise<Locator> {
   await openLibrary(page);
+  if (by === 'Edit XHAR') await flownToday(page, 'Fields');
   await key(page, by).click();
   const sheet = drawing(page);
   await sheet.getByRole('button', { name: 'Undo' }).waitFor();

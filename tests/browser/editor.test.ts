@@ -424,7 +424,7 @@ describe('an original that changed', () => {
         mimeType: 'application/json',
         buffer: Buffer.from(laterOriginal()),
       });
-    await key(page, 'Add it').click();
+    await key(page, 'Keep both').click();
     await page.getByText('was added').waitFor();
     await closeSheet(page);
     await writeToday(page);

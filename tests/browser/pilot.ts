@@ -113,14 +113,22 @@ export const openSortie = (page: Page): Promise<void> => openRoom(page, 'sortie'
 /** Opens the Library: what there is to choose from, to edit and to share. */
 export const openLibrary = (page: Page): Promise<void> => openRoom(page, 'library');
 
-/** The row of what is flown today, by the heading it stands under in the Library. */
-export const flownToday = (page: Page, heading: string): Locator =>
-  page
+/**
+ * Opens the row of what is flown today, by the heading it stands under in the Library, and returns
+ * it.
+ */
+export async function flownToday(page: Page, heading: string): Promise<Locator> {
+  const row = page
     .getByRole('dialog')
     .locator('section')
     .filter({ has: page.getByRole('heading', { name: heading }) })
     .getByRole('listitem')
     .filter({ hasText: new RegExp(`${library.today}|${germanLibrary.today}`) });
+  const head = row.getByRole('button').first();
+  await head.waitFor();
+  if ((await head.getAttribute('aria-expanded')) !== 'true') await head.click();
+  return row;
+}
 
 /** Opens Device: theme, language, hand, voice, keys. */
 export const openDevice = (page: Page): Promise<void> => openRoom(page, 'device');

@@ -91,7 +91,7 @@ describe('what a document would change is told before it is kept', () => {
   async function isTold(page: Page): Promise<void> {
     const said = () => read(dialog(page));
     await expect.poll(said).toContain('A procedure: “Sleet, as they fly it”');
-    await expect.poll(said).toContain('You have “Sleet, usual sortie” under the same name.');
+    await expect.poll(said).toContain('The demo has “Sleet, usual sortie” under the same code.');
     const lines = await dialog(page).getByRole('listitem').allTextContents();
     // What removes safeguards comes first.
     expect(lines[0]).toBe('Brake lever – parked, needle white; critical: yes → no');

@@ -28,7 +28,9 @@ const dialog = (page: Page) => page.getByRole('dialog').last();
 /** Opens Share for what is flown today. */
 async function toShare(page: Page, what: 'fields' | 'procedures'): Promise<void> {
   await openLibrary(page);
-  await flownToday(page, library[what]).getByRole('button', { name: library.does.share }).click();
+  await (await flownToday(page, library[what]))
+    .getByRole('button', { name: library.does.share })
+    .click();
   await key(page, 'Copy the link').waitFor();
 }
 
@@ -104,7 +106,7 @@ test('an own version by file: what it would change is said, and only then it is 
   await lookAtFile(page, await ownProcedure());
   await expect.poll(() => read(dialog(page))).toContain('A procedure: “Sleet, my own way”');
   const said = await read(dialog(page));
-  expect(said).toContain('You have “Sleet, usual sortie” under the same name.');
+  expect(said).toContain('The demo has “Sleet, usual sortie” under the same code.');
   expect(said).toContain('One step more:Pencil – sharp');
   expect(said).toContain('One step left out:');
   expect(said).toContain('One step said otherwise:');
@@ -235,7 +237,7 @@ describe('printed', () => {
     await setWind(page, '27012G20KT');
     await openLibrary(page);
     const unprinted = await page.locator('body > div').count();
-    await flownToday(page, library.procedures)
+    await (await flownToday(page, library.procedures))
       .getByRole('button', { name: library.does.print })
       .click();
     await page.getByText('The cards as they will be').waitFor();
@@ -286,7 +288,7 @@ test('sharing and printing fit every screen, in every theme, and can be read by 
   await page.getByRole('img', { name: /^QR code/ }).waitFor();
   await look();
   await dialog(page).getByRole('button', { name: 'Close' }).click();
-  await flownToday(page, library.procedures)
+  await (await flownToday(page, library.procedures))
     .getByRole('button', { name: library.does.print })
     .click();
   await page.getByText('The cards as they will be').waitFor();

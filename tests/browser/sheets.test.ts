@@ -11,6 +11,7 @@ import {
   closeSheet,
   EVENING,
   FIELD,
+  flownToday,
   goOnFrom,
   key,
   openPlace,
@@ -97,6 +98,8 @@ test('every sheet has a height, stays in the window and clear of what the device
     await key(page, room).click();
     await page.getByRole('dialog').getByRole('heading', { level: 3 }).first().waitFor();
     found.push(...(await faultsOf(page, room)));
+    if (room === 'Library')
+      for (const kind of ['Fields', 'Procedures']) await flownToday(page, kind);
     for (const name of names) found.push(...(await lookAt(page, name)));
   }
   const nothing = { name: 'own.json', mimeType: 'application/json', buffer: Buffer.from('{}') };

@@ -12,6 +12,7 @@ import {
   due,
   EVENING,
   entry,
+  flownToday,
   key,
   openLibrary,
   openPlace,
@@ -148,6 +149,7 @@ test('an own field is there again after a restart on Wind, and is flown from', a
   const page = await device.start('tablet', { context: { serviceWorkers: 'block' } });
   await toSteps(page);
   await openLibrary(page);
+  await flownToday(page, library.fields);
   await key(page, library.doesTo.edit('XHAR')).click();
   const sheet = page.getByRole('dialog', { name: /^Edit / });
   await sheet.getByRole('group', { name: 'Part of the field' }).getByText('Field').click();

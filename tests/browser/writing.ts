@@ -8,8 +8,10 @@ import { flownToday, key, openLibrary, read } from './pilot';
 export const sheet = (page: Page): Locator => page.getByRole('dialog', { name: 'Write my own' });
 
 /** In the Library: opens the procedure that is flown today. */
-export const writeToday = (page: Page): Promise<void> =>
-  flownToday(page, library.procedures).getByRole('button', { name: library.does.edit }).click();
+export async function writeToday(page: Page): Promise<void> {
+  const row = await flownToday(page, library.procedures);
+  await row.getByRole('button', { name: library.does.edit }).click();
+}
 
 /** Opens it from the Library. */
 export async function openWriting(page: Page): Promise<void> {

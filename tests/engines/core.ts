@@ -35,6 +35,12 @@ import {
   TAP_MS,
 } from './pilot';
 
+/** The procedure that AIRCRAFT is flown with. */
+const USUAL = 'Sleet, usual sortie';
+
+/** The row of what is flown today in the Library. */
+const today = (name: string) => new RegExp(`^${name} .*${library.today}`);
+
 /** The bounds of a deliberate tap, as the app promises them: ms and CSS px. */
 const LEAST_MS = 80;
 const MOST_MS = 800;
@@ -203,9 +209,9 @@ export function coreSet(name: EngineName): void {
       for (const [name, ...labels] of [
         ['load', sortie.openLoad],
         ['library', rooms.tabs.library],
-        ['share', rooms.tabs.library, ending(library.doesTo.share(AIRCRAFT))],
-        ['print', rooms.tabs.library, ending(library.doesTo.print('Sleet, usual sortie'))],
-        ['own procedure', rooms.tabs.library, ending(library.doesTo.edit('Sleet, usual sortie'))],
+        ['share', rooms.tabs.library, today(AIRCRAFT), ending(library.doesTo.share(AIRCRAFT))],
+        ['print', rooms.tabs.library, today(USUAL), ending(library.doesTo.print(USUAL))],
+        ['own procedure', rooms.tabs.library, today(USUAL), ending(library.doesTo.edit(USUAL))],
         ['a field drawn', rooms.tabs.library, library.drawField],
         ['device', rooms.tabs.device],
         ['keys', rooms.tabs.device, voice.openKeys],

@@ -92,6 +92,16 @@ async function keep(documents: readonly KeptDocument[]): Promise<void> {
 const versionsIn = (line: string): readonly KeptDocument[] =>
   [...kept.value.values()].filter((document) => lineOf(document) === line);
 
+/** The versions of the document that this one is of, oldest first, without deleted ones. */
+export function versionsOf(hash: Hash): readonly KeptDocument[] {
+  const document = kept.value.get(hash);
+  if (document === undefined) return [];
+  const line = lineOf(document);
+  return documentLines(ownDocuments.value.filter((one) => lineOf(one) === line)).flatMap(
+    ({ versions }) => versions,
+  );
+}
+
 /**
  * Takes a document that has passed its schema, stores it, and lists it here as the newest version
  * of its line. What is only `received` is listed by itself.

@@ -2,21 +2,12 @@
 
 import {
   type DocumentProblem,
+  lineOf,
   loadDocumentCheck,
-  type OptionDifference,
-  ownDifference,
-  type Procedure,
-  type ProcedureOption,
   type ReadDocument,
+  shownPlainly,
 } from '../../core';
-import {
-  countSteps,
-  partsThatDiffer,
-  type StepDifferences,
-  stepDifferences,
-  type ValueDifference,
-  valuesThatDiffer,
-} from '../../exchange/differences';
+import { countSteps } from '../../exchange/differences';
 import { documentHash } from '../../exchange/hash';
 import { type Links, linksTo, partInLink, textInDigits, textInLink } from '../../exchange/link';
 import { parseApart } from '../../exchange/parseApart';
@@ -33,9 +24,9 @@ import { type MergedCount, mergeBrought, wholeRecord } from '../../record/past';
 import type { KeptDocument } from '../../record/store';
 import { record } from '../board';
 import { gatherCodes } from './codes';
-import type { Listed } from './documents';
-import { all } from './documents';
-import { addOwnDocument, listOwnDocuments, tellOfDocuments } from './ownDocuments';
+import { ageAgainst, type Differences, differencesOf } from './comparing';
+import { all, type Listed, received } from './documents';
+import { addOwnDocument, keptBy, listOwnDocuments, tellOfDocuments } from './ownDocuments';
 
 /** A document to share. */
 export interface Shared {
@@ -66,20 +57,19 @@ export async function recordFiles(): Promise<readonly File[]> {
 export type AgainstOwn =
   /** The very same is here. */
   | { readonly kind: 'same' }
+  /** The very same is here, as an older version of the pilot's. */
+  | { readonly kind: 'earlier'; readonly name: string }
   /** Nothing with its code is here. */
   | { readonly kind: 'new' }
-  /** Another with its code is here, and stays. */
+  /** Another with its code is here. */
   | {
       readonly kind: 'other';
-      readonly name: string;
-      readonly steps: StepDifferences | null;
-      readonly parts: readonly string[];
-      /** Value by value; empty for a procedure. */
-      readonly values: readonly ValueDifference[];
-      /** For a procedure: how its options differ. */
-      readonly fitted: readonly OptionDifference[];
-      /** The option names that conditions of either refer to. */
-      readonly options: readonly ProcedureOption[];
+      readonly listed: Listed;
+      /** It is the pilot's, not the app's. */
+      readonly isOwn: boolean;
+      /** Whether what came is newer or older, as far as the two say. */
+      readonly age: 'newer' | 'older' | null;
+      readonly differences: Differences;
     };
 
 /** A document of a record, as shown before the record is merged. */
@@ -161,33 +151,44 @@ async function look(from: Blob | string): Promise<Incoming> {
   const hash = documentHash(content);
   return {
     kind: 'document',
-    document: { hash, kind, content, own: true, received: true },
+    document: { hash, kind, content, own: true, received: true, ...cameFrom(from) },
     against: await against(hash, document),
     steps: kind === 'procedure' ? countSteps(content) : null,
   };
 }
 
+/** A longer name says no more, characters. */
+const LONGEST_NAME = 60;
+
+const cameFrom = (from: Blob | string): Pick<KeptDocument, 'from' | 'fromName'> =>
+  from instanceof File
+    ? { from: 'file', fromName: shownPlainly(from.name, LONGEST_NAME) }
+    : { from: 'link' };
+
 async function against(hash: string, { kind, content }: Checked): Promise<AgainstOwn> {
   if (all.value.some((listed) => listed.hash === hash)) return { kind: 'same' };
-  // The pilot's own comes last, and is what is flown.
-  const named = all.value.findLast(
-    (listed) => listed.kind === kind && listed.code === content.code,
-  );
-  const own = await named?.load().catch(() => null);
-  if (named === undefined || own == null) return { kind: 'new' };
+  const before = keptBy(hash);
+  if (before !== undefined && before.deletedMs === undefined) {
+    return { kind: 'earlier', name: content.name };
+  }
+  const listed = nearestOf(kind, content.code);
+  const other = await listed?.load().catch(() => null);
+  if (listed === undefined || other == null) return { kind: 'new' };
   return {
     kind: 'other',
-    name: named.name,
-    steps: kind === 'procedure' ? stepDifferences(own as Procedure, content) : null,
-    parts: partsThatDiffer(own, content),
-    values: kind === 'procedure' ? [] : valuesThatDiffer(own, content),
-    fitted: kind === 'procedure' ? ownDifference(own as Procedure, content).options : [],
-    options: kind === 'procedure' ? [...(content.options ?? []), ...optionsOf(own)] : [],
+    listed,
+    isOwn: keptBy(listed.hash) !== undefined,
+    age: ageAgainst({ hash: listed.hash, content: other }, content, hash),
+    differences: differencesOf(kind, other, content),
   };
 }
 
-const optionsOf = (document: object): readonly ProcedureOption[] =>
-  'options' in document && Array.isArray(document.options) ? document.options : [];
+/** What a document of this code is compared with: the pilot's, else one that came, else the app's. */
+function nearestOf(kind: string, code: string): Listed | undefined {
+  const named = all.value.filter((listed) => listed.kind === kind && listed.code === code);
+  const owned = named.filter(({ hash }) => keptBy(hash) !== undefined);
+  return owned.findLast(({ hash }) => !received.value.has(hash)) ?? owned.at(-1) ?? named.at(-1);
+}
 
 const RECORD_PROBLEMS: Readonly<Record<RecordProblem, string>> = {
   'too-large': 'record-too-large',
@@ -210,7 +211,7 @@ async function lookAtRecord(parsed: unknown): Promise<Incoming> {
   for (const document of filed.documents) {
     const checked = await asItSays(document);
     if (checked === null) continue;
-    documents.push({ ...document, content: checked.content, received: true });
+    documents.push({ ...documentIn(document), content: checked.content });
     const differs = await against(document.hash, checked);
     if (document.own && differs.kind !== 'same') told.push({ ...checked, against: differs });
   }
@@ -224,6 +225,16 @@ async function lookAtRecord(parsed: unknown): Promise<Incoming> {
   };
 }
 
+/** What a log may say of a document: neither that it is deleted here, nor where it stands. */
+const documentIn = ({ hash, kind, content, own }: KeptDocument): KeptDocument => ({
+  hash,
+  kind,
+  content,
+  own,
+  received: true,
+  from: 'log',
+});
+
 /** A document of a record; null if it fails its schema, or its content doesn't match its hash. */
 async function asItSays({ hash, kind, content }: KeptDocument): Promise<Checked | null> {
   const checkDocument = await loadDocumentCheck();
@@ -232,9 +243,21 @@ async function asItSays({ hash, kind, content }: KeptDocument): Promise<Checked 
   return isIt ? document : null;
 }
 
-/** Stores a document the pilot has looked at. */
+/** Stores a document the pilot has looked at: by itself, and not used before it is chosen. */
 export async function keepIncoming(document: KeptDocument): Promise<void> {
   await addOwnDocument(document);
+  tellOfDocuments();
+}
+
+/** Stores it as the newest version of another, whose place it takes in every list. */
+export async function putOver(
+  { received: _, ...document }: KeptDocument,
+  over: Listed | null,
+): Promise<void> {
+  const other = over === null ? undefined : keptBy(over.hash);
+  // What stands beside others of its code keeps standing there.
+  const isApart = other?.received === true || other?.line !== undefined;
+  await addOwnDocument(isApart ? { ...document, line: lineOf(other) } : document);
   tellOfDocuments();
 }
 

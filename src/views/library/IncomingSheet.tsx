@@ -10,27 +10,20 @@ import {
   keepIncoming,
   lookAt,
   mergeIncoming,
+  putOver,
 } from '../../board/documents/sharing';
 import { langOf, shownText } from '../../board/language';
 import { openLog } from '../../board/record/log';
 import { recall } from '../../board/steps/memory';
-import {
-  languageOf,
-  type OptionDifference,
-  type ProcedureOption,
-  type Step,
-  shownPlainly,
-} from '../../core';
-import { aspectsThatDiffer, type StepAspect } from '../../exchange/differences';
+import { languageOf, shownPlainly } from '../../core';
 import type { DamagedEntry } from '../../exchange/recordFile';
 import { Key } from '../../parts/key/Key';
+import { Keys } from '../../parts/key/Keys';
 import { marked } from '../../parts/marked';
-import { phaseWords } from '../../parts/procedure';
 import { QuotedPassage, quoted } from '../../parts/quoted/Quoted';
 import { Sheet } from '../../parts/sheet/Sheet';
-import { conditionSaid, textWritten } from '../../parts/stepText';
-import { stepWords } from '../../parts/stepTextWords';
 import styles from './Bring.module.css';
+import { DifferencesSaid, NAMED } from './DifferencesSaid';
 import { words as documentWords } from './documentWords';
 import { words } from './incomingWords';
 
@@ -95,13 +88,15 @@ function damageSaid({ number, kind, misfit }: DamagedEntry): string {
 }
 
 function IncomingDocument({ incoming }: { incoming: Extract<Incoming, { kind: 'document' }> }) {
-  const [isAdded, setAdded] = useState(false);
+  const [done, setDone] = useState<'added' | 'over' | null>(null);
   const { document, against, steps } = incoming;
   const { name } = document.content;
   const about = shownText(document.content, document.content.about);
   const lang = 'phases' in document.content ? langOf(languageOf(document.content)) : undefined;
   const kind = words.kinds[document.kind] ?? '';
   const flown = 'phases' in document.content ? document.content.aircraft : null;
+  // A procedure of one's own never takes the place of the app's: it has a name of its own.
+  const mayBeOver = against.kind === 'other' && (against.isOwn || document.kind !== 'procedure');
   const isMissing = flown !== null && !listedAircraft.value.some(({ code }) => code === flown);
   return (
     <>
@@ -115,157 +110,56 @@ function IncomingDocument({ incoming }: { incoming: Extract<Incoming, { kind: 'd
       {steps !== null && <p>{words.steps(steps)}</p>}
       {isMissing && <p>{words.noAircraft(flown)}</p>}
       <Against against={against} lang={lang} />
-      {against.kind !== 'same' && !isAdded && (
-        <div>
-          <Key
-            look="pick"
-            onPress={() => {
-              setAdded(true);
-              void keepIncoming(document);
-            }}
-          >
-            {words.add}
-          </Key>
-        </div>
+      {against.kind !== 'same' && done === null && (
+        <Keys>
+          {against.kind !== 'earlier' && (
+            <Key
+              look={mayBeOver ? 'plain' : 'pick'}
+              onPress={() => {
+                setDone('added');
+                void keepIncoming(document);
+              }}
+            >
+              {mayBeOver ? words.beside : words.add}
+            </Key>
+          )}
+          {(mayBeOver || against.kind === 'earlier') && (
+            <Key
+              onPress={() => {
+                setDone('over');
+                void putOver(document, against.kind === 'other' ? against.listed : null);
+              }}
+            >
+              {against.kind === 'earlier'
+                ? words.newest
+                : against.isOwn
+                  ? words.overMine
+                  : words.overDemo}
+            </Key>
+          )}
+        </Keys>
       )}
-      <p role="status">{isAdded && marked(lang, words.wasAdded, name)}</p>
+      <p role="status">
+        {done === 'added' && marked(lang, words.wasAdded, name)}
+        {done === 'over' && marked(lang, words.wasPutOver, name)}
+      </p>
     </>
   );
 }
 
-/** How many lines of each kind of difference are listed. */
-const NAMED = 40;
-
-interface ListedProps {
-  readonly title: string;
-  readonly lines: readonly string[];
-  /** The `lang` of the lines. */
-  readonly lang?: string | undefined;
-}
-
-function Listed({ title, lines, lang }: ListedProps) {
-  if (lines.length === 0) return null;
-  return (
-    <section>
-      <h4 class={styles.kind}>{title}</h4>
-      <ul class={styles.differences}>
-        {lines.slice(0, NAMED).map((line, index) => (
-          <li key={index} lang={lang}>
-            {line}
-          </li>
-        ))}
-        {lines.length > NAMED && <li>{words.andMore(lines.length - NAMED)}</li>}
-      </ul>
-    </section>
-  );
-}
-
-type Options = readonly ProcedureOption[];
-
-/** An option that differs: whether it is fitted, and its name if that changed. */
-function optionLine({ before, after }: OptionDifference): string {
-  const fitted = (option: ProcedureOption | null) =>
-    option === null ? words.none : option.fitted ? words.yes : words.no;
-  const [was = '', is = was] = [before, after].flatMap((option) => option?.name ?? []);
-  const name = was === is ? is : words.became(was, is);
-  return words.aspect(name, fitted(before), fitted(after));
-}
-
-const stepLine = ({ item, response }: Pick<Step, 'item' | 'response'>) =>
-  words.step(textWritten(item), textWritten(response));
-
-/** A step, and what decides whether and how it is ticked. */
-function lineOf({ item, response, critical, when }: Step, options: Options): string {
-  const about = [
-    ...(critical ? [stepWords.critical] : []),
-    ...(when === undefined ? [] : [stepWords.when(conditionSaid(when, options))]),
-  ];
-  const line = stepLine({ item, response });
-  return about.length === 0 ? line : `${line} (${about.join(', ')})`;
-}
-
-function aspectOf(step: Step, name: StepAspect, options: Options): string {
-  if (name === 'when') {
-    return step.when === undefined ? words.always : conditionSaid(step.when, options);
-  }
-  if (name === 'critical') return step.critical ? words.yes : words.no;
-  if (name === 'kind') return stepWords.kinds[step.kind];
-  if (name === 'until') return step.until === undefined ? words.none : phaseWords[step.until];
-  const value = step[name];
-  return value === undefined ? words.none : quoted(textWritten(String(value)));
-}
-
-interface Pair {
-  readonly before: Step;
-  readonly after: Step;
-}
-
-/** A step that differs: how it reads, and each aspect that changed. */
-function becameLine({ before, after }: Pair, options: Options): string {
-  const [was, is] = [before, after].map(stepLine);
-  return [
-    was === is ? is : words.became(was ?? '', is ?? ''),
-    ...aspectsThatDiffer(before, after).map((name) =>
-      words.aspect(
-        words.aspects[name],
-        aspectOf(before, name, options),
-        aspectOf(after, name, options),
-      ),
-    ),
-  ].join('; ');
-}
-
-/** What removes safeguards comes first: nobody reads the fortieth line like the first. */
-const byWeight = (one: Pair, other: Pair) => weightOf(other) - weightOf(one);
-function weightOf({ before, after }: Pair): number {
-  if (before.critical && !after.critical) return 2;
-  return aspectsThatDiffer(before, after).includes('when') ? 1 : 0;
-}
-
-const criticalFirst = (one: Step, other: Step) =>
-  Number(other.critical ?? false) - Number(one.critical ?? false);
-
 function Against({ against, lang }: { against: AgainstOwn; lang: string | undefined }) {
   if (against.kind === 'same') return <p>{words.same}</p>;
   if (against.kind === 'new') return <p>{words.fresh}</p>;
-  const { name, steps, parts, values, fitted, options } = against;
-  const others = parts.filter((part) => steps === null || (part !== 'phases' && part !== 'lists'));
-  const lines = (listed: readonly Step[]) =>
-    listed.toSorted(criticalFirst).map((step) => lineOf(step, options));
+  if (against.kind === 'earlier') return <p>{words.earlier}</p>;
+  const { listed, isOwn, age, differences } = against;
   return (
     <>
-      <p>{marked(lang, words.other, name)}</p>
-      {steps !== null && (
-        <>
-          <Listed
-            title={words.changed(steps.changed.length)}
-            lang={lang}
-            lines={steps.changed.toSorted(byWeight).map((pair) => becameLine(pair, options))}
-          />
-          <Listed
-            title={words.removed(steps.removed.length)}
-            lines={lines(steps.removed)}
-            lang={lang}
-          />
-          <Listed title={words.added(steps.added.length)} lines={lines(steps.added)} lang={lang} />
-          {steps.moved > 0 && <p>{words.moved(steps.moved)}</p>}
-          <Listed title={words.lists(steps.lists.length)} lines={steps.lists} lang={lang} />
-        </>
-      )}
-      {others.length > 0 && (
-        <p>{words.parts(others.map((part) => words.partNames[part] ?? part).join(', '))}</p>
-      )}
-      <Listed
-        title={words.optionsDiffer(fitted.length)}
-        lang={lang}
-        lines={fitted.map(optionLine)}
-      />
-      <Listed
-        title={words.values(values.length)}
-        lines={values.map(({ at, before, after }) =>
-          words.aspect(at, before ?? words.none, after ?? words.none),
-        )}
-      />
+      <p>
+        {marked(lang, isOwn ? words.other : words.otherOfApp, listed.name)}{' '}
+        {age !== null && `${words.ages[age]} `}
+        {words.differs}
+      </p>
+      <DifferencesSaid of={differences} lang={lang} />
     </>
   );
 }

@@ -1,31 +1,33 @@
 /** Library: what the pilot has to choose from, to edit and to give away, and how more comes in. */
 
-import type { ListedProcedure } from 'virtual:lapstrip-catalogue';
-import type { ComponentChildren, JSX } from 'preact';
-import { day } from '../../board/board';
+import type { JSX } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import type { Listed } from '../../board/documents/documents';
 import {
-  all,
-  type Listed,
-  listedAircraft,
-  listedFields,
-  own,
-} from '../../board/documents/documents';
-import { chosenProcedure } from '../../board/documents/inUse';
-import { langOf, languageName, nameLang } from '../../board/language';
+  appRows,
+  compareListed,
+  deletedRows,
+  type Kind,
+  type LibraryRow,
+  ownRows,
+  today,
+} from '../../board/documents/library';
+import { wallNowMs } from '../../board/flight/time';
 import { openSheet, sheet } from '../../board/places';
-import type { Hash } from '../../core';
+import { openLog } from '../../board/record/log';
 import { Key } from '../../parts/key/Key';
 import { Keys } from '../../parts/key/Keys';
-import { marked, markedText, seenAndSaid } from '../../parts/marked';
 import { SheetPart, SheetParts } from '../../parts/sheet/SheetPart';
 import { Bring } from './Bring';
 import styles from './Library.module.css';
+import { AppRow, GoneRow, OwnRow } from './Row';
 import { words } from './words';
 
 /** The room. */
 export function LibraryRoom(): JSX.Element {
-  const { field, aircraft } = day.inputs();
-  const procedures = all.value.filter((listed) => listed.kind === 'procedure');
+  const [openedMs] = useState(wallNowMs);
+  // The log says what was flown with what; without it a row says nothing of that.
+  useEffect(() => void openLog().catch(() => undefined), []);
   return (
     <SheetParts>
       <SheetPart title={words.more}>
@@ -36,88 +38,85 @@ export function LibraryRoom(): JSX.Element {
           </Key>
         </Keys>
       </SheetPart>
-      <SheetPart title={words.fields}>
-        <ul>
-          {listedFields.value.map((listed) => (
-            <Row key={listed.hash} of={listed} today={listed.hash === field}>
-              <b class={styles.code}>{listed.code}</b> {listed.name}
-            </Row>
-          ))}
-        </ul>
-      </SheetPart>
-      <SheetPart title={words.aircraft}>
-        <ul>
-          {listedAircraft.value.map((listed) => (
-            <Row key={listed.hash} of={listed} today={listed.hash === aircraft}>
-              {listed.name}
-            </Row>
-          ))}
-        </ul>
-      </SheetPart>
-      <SheetPart title={words.procedures}>
-        <ul>
-          {procedures.map((listed) => (
-            <Row key={listed.hash} of={listed} today={listed.hash === chosenProcedure.value}>
-              {markedText(nameLang(listed), listed.name)}
-            </Row>
-          ))}
-        </ul>
-      </SheetPart>
+      <KindPart kind="field" title={words.fields} openedMs={openedMs} />
+      <KindPart kind="aircraft" title={words.aircraft} openedMs={openedMs} />
+      <KindPart kind="procedure" title={words.procedures} openedMs={openedMs} />
     </SheetParts>
   );
 }
 
-interface RowProps {
-  readonly of: Listed;
-  /** It is flown today. */
-  readonly today: boolean;
-  readonly children: ComponentChildren;
+interface KindPartProps {
+  readonly kind: Kind;
+  readonly title: string;
+  /** When the room was opened: what was deleted since stands where it stood. */
+  readonly openedMs: number;
 }
 
-/** A document: its name, what there is to know of it, and what can be done with it. */
-function Row({ of, today, children }: RowProps) {
-  const { hash, kind } = of;
-  const name = kind === 'field' ? of.code : of.name;
-  const doing = (does: Does) =>
-    seenAndSaid(words.does[does], marked(nameLang(of), words.doesTo[does], name));
-  const notes = [
-    ...(of.kind === 'procedure' ? [forWhat(of)] : []),
-    ...(own.value.some((one) => one.hash === hash) ? [words.own] : []),
-    ...(today ? [words.today] : []),
-  ];
+/** A row, and what it is sorted by. */
+interface Placed {
+  readonly row: LibraryRow;
+  readonly isGone: boolean;
+}
+
+function KindPart({ kind, title, openedMs }: KindPartProps) {
+  const [opened, setOpened] = useState<string | null>(null);
+  const toggle = (name: string) => setOpened((now) => (now === name ? null : name));
+  const deleted = deletedRows(kind);
+  const isRecent = ({ versions }: LibraryRow) =>
+    versions.some(({ deletedMs = 0 }) => deletedMs >= openedMs);
+  const rows: readonly Placed[] = [
+    ...ownRows(kind).map((row) => ({ row, isGone: false })),
+    ...deleted.filter(isRecent).map((row) => ({ row, isGone: true })),
+  ].sort((a, b) => before(a.row, b.row));
+  const older = deleted.filter((row) => !isRecent(row));
+  const [flown, others] = inTwo(appRows(kind), ({ hash }) => today.value.has(hash));
+  const app = (listed: Listed) => (
+    <AppRow
+      key={listed.hash}
+      of={listed}
+      isOpen={opened === listed.hash}
+      onToggle={() => toggle(listed.hash)}
+    />
+  );
   return (
-    <li class={styles.row}>
-      <div class={styles.named}>
-        <p class={styles.name}>{children}</p>
-        {notes.length > 0 && <p class={styles.notes}>{notes.join(' · ')}</p>}
-      </div>
-      <Keys>
-        {kind !== 'aircraft' && <Key onPress={() => edit(of)}>{doing('edit')}</Key>}
-        <Key onPress={() => openSheet({ kind: 'share', hash, over: sheet.value })}>
-          {doing('share')}
-        </Key>
-        {kind === 'procedure' && (
-          <Key onPress={() => openSheet({ kind: 'print', hash, over: sheet.value })}>
-            {doing('print')}
-          </Key>
+    <SheetPart title={title}>
+      {ownRows(kind).length === 0 && <p class={styles.notes}>{words.none}</p>}
+      <ul>
+        {rows.map(({ row, isGone }) =>
+          isGone ? (
+            <GoneRow key={`gone ${row.name}`} row={row} isFresh />
+          ) : (
+            <OwnRow
+              key={row.name}
+              row={row}
+              isOpen={opened === row.name}
+              onToggle={() => toggle(row.name)}
+            />
+          ),
         )}
-      </Keys>
-    </li>
+        {flown.map(app)}
+      </ul>
+      <details class={styles.fold}>
+        <summary class={styles.summary}>{words.demo(others.length)}</summary>
+        <ul>{others.map(app)}</ul>
+      </details>
+      {older.length > 0 && (
+        <details class={styles.fold}>
+          <summary class={styles.summary}>{words.deleted(older.length)}</summary>
+          <ul>
+            {older.map((row) => (
+              <GoneRow key={row.name} row={row} />
+            ))}
+          </ul>
+        </details>
+      )}
+    </SheetPart>
   );
 }
 
-type Does = keyof typeof words.does;
+const before = (a: LibraryRow, b: LibraryRow) =>
+  compareListed(a.newest, b.newest) || (a.name < b.name ? -1 : 1);
 
-const edit = ({ kind, hash }: { readonly kind: Listed['kind']; readonly hash: Hash }) =>
-  openSheet(
-    kind === 'field'
-      ? { kind: 'drawing', of: hash, over: sheet.value }
-      : { kind: 'editor', hash, over: sheet.value },
-  );
-
-/** The aircraft a procedure is for, by name or else by code, and its language if not the page's. */
-function forWhat({ aircraft, language }: ListedProcedure): string {
-  const name = listedAircraft.value.find(({ code }) => code === aircraft)?.name ?? aircraft;
-  const lang = langOf(language);
-  return words.forAircraft(name, lang === undefined ? null : languageName(lang));
+function inTwo<T>(all: readonly T[], isFirst: (one: T) => boolean): [readonly T[], readonly T[]] {
+  return [all.filter(isFirst), all.filter((one) => !isFirst(one))];
 }

@@ -35,10 +35,19 @@ const partNames: typeof english.partNames = {
   lists: 'Listen',
   edition: 'Fassung',
   basedOn: 'Original',
+  source: 'Herkunft',
+  doubts: 'Zweifel',
 };
 
 export const words: Translated<typeof english> = {
   title: 'Eingegangen',
+  compareTitle: (name) => `${name} vergleichen`,
+  compareWith: 'Mit',
+  compareNone: 'Es gibt nichts, womit es zu vergleichen wäre.',
+  compareSame: 'Beide sagen dasselbe.',
+  compareFailed: 'Das ist gerade nicht verfügbar.',
+  compareRead: 'Links vom Pfeil steht das andere, rechts dieses.',
+  versionOf: (name, version) => `${name}, ${version}`,
   close: 'Schließen',
   looking: 'Wird angesehen',
   refused: 'Das ist nicht verwendbar, und nichts wurde geändert:',
@@ -56,8 +65,11 @@ export const words: Translated<typeof english> = {
   noAircraft: (code) => `Es ist für das Flugzeug ${code}, das es hier noch nicht gibt.`,
   same: 'Genau dasselbe ist schon da.',
   fresh: 'Unter diesem Namen ist noch nichts da. Es käme zur Auswahl hinzu.',
-  other: (name) =>
-    `Unter demselben Namen gibt es schon „${name}“. Das bleibt; dieses käme daneben und weicht ab:`,
+  earlier: 'Genau dasselbe ist schon da, als frühere Fassung Ihres eigenen.',
+  other: (name) => `Unter derselben Kennung haben Sie „${name}“.`,
+  otherOfApp: (name) => `Unter derselben Kennung hat die Demo „${name}“.`,
+  ages: { newer: 'Das Eingegangene ist neuer.', older: 'Das Eingegangene ist älter.' },
+  differs: 'Das Eingegangene weicht ab:',
   added: (steps) => `${count(steps, 'Ein Schritt', 'Schritte')} mehr:`,
   removed: (steps) => `${count(steps, 'Ein Schritt', 'Schritte')} weniger:`,
   changed: (steps) => `${count(steps, 'Ein Schritt lautet', 'Schritte lauten')} anders:`,
@@ -65,7 +77,7 @@ export const words: Translated<typeof english> = {
   lists: (lists) =>
     `${count(lists, 'Eine Liste', 'Listen')} neu, oder mit anderem Titel oder anderem Ende:`,
   partNames,
-  parts: (parts) => `In diesen Teilen: ${parts}.`,
+  parts: (parts) => `Mehr weicht ab bei: ${parts}.`,
   step: (item, response) => `${item} – ${response}`,
   became: (before, after) => `${before} → ${after}`,
   saysOfItself: 'Es sagt von sich selbst:',
@@ -87,13 +99,19 @@ export const words: Translated<typeof english> = {
   no: 'nein',
   none: 'ohne',
   always: 'immer',
-  values: (values) => `${count(values, 'Ein Wert weicht', 'Werte weichen')} ab:`,
+  facts: (facts) => `${count(facts, 'Ein Unterschied', 'Unterschiede')}:`,
   optionsDiffer: (options) => `${count(options, 'Eine Option weicht', 'Optionen weichen')} ab:`,
   notUsed: 'Diese Dokumente kämen hinzu. Keines wird benutzt, bevor es unter „Flug“ gewählt ist:',
   andMore: (more) => `und noch ${more}`,
   add: 'Hinzufügen',
   wasAdded: (name) =>
     `„${name}“ ist hinzugefügt. Benutzt wird es erst, wenn es unter „Flug“ gewählt ist.`,
+  beside: 'Beide behalten',
+  overMine: 'An die Stelle von meinem setzen',
+  overDemo: 'An die Stelle der Demo setzen',
+  newest: 'Zur neuesten Fassung machen',
+  wasPutOver: (name) =>
+    `„${name}“ steht von jetzt an in den Listen. Das bisherige bleibt in der Bibliothek, und ein begonnener Flug behält, was er hat.`,
   part: (part, of) => `Code ${part} von ${of} ist gelesen.`,
   missing: (missing) => `Noch zu lesen: ${missing}. Mit der Kamera lesen wie diesen.`,
   record: (sorties, entries, documents) =>

@@ -35,10 +35,19 @@ const partNames: Readonly<Partial<Record<string, string>>> = {
   lists: 'lists',
   edition: 'version',
   basedOn: 'original',
+  source: 'where it comes from',
+  doubts: 'what is doubtful',
 };
 
 export const words = {
   title: 'What came',
+  compareTitle: (name: string) => `Compare ${name}`,
+  compareWith: 'With',
+  compareNone: 'There is no other to compare it with.',
+  compareSame: 'They say the same.',
+  compareFailed: 'It is not available right now.',
+  compareRead: 'Left of the arrow stands the other, right of it this one.',
+  versionOf: (name: string, version: string) => `${name}, ${version}`,
   close: 'Close',
   looking: 'Looking at it',
   refused: 'It cannot be used, and nothing was changed:',
@@ -58,8 +67,11 @@ export const words = {
   noAircraft: (code: string) => `It is for the aircraft ${code}, which is not here yet.`,
   same: 'You have the very same already.',
   fresh: 'You have none of its name. It would be one more to choose from.',
-  other: (name: string) =>
-    `You have “${name}” under the same name. That one stays; this would stand beside it, and differs:`,
+  earlier: 'You have the very same already, as an earlier version of yours.',
+  other: (name: string) => `You have “${name}” under the same code.`,
+  otherOfApp: (name: string) => `The demo has “${name}” under the same code.`,
+  ages: { newer: 'What came is newer.', older: 'What came is older.' },
+  differs: 'What came differs from it:',
   added: (steps: number) => `${counted(steps, 'step', 'steps')} more:`,
   removed: (steps: number) => `${counted(steps, 'step', 'steps')} left out:`,
   changed: (steps: number) => `${counted(steps, 'step', 'steps')} said otherwise:`,
@@ -67,7 +79,7 @@ export const words = {
   lists: (lists: number) =>
     `${counted(lists, 'list', 'lists')} new, or with another title or another end:`,
   partNames,
-  parts: (parts: string) => `In its parts: ${parts}.`,
+  parts: (parts: string) => `More differs in: ${parts}.`,
   step: (item: string, response: string) => `${item} – ${response}`,
   became: (before: string, after: string) => `${before} → ${after}`,
   saysOfItself: 'It says of itself:',
@@ -89,13 +101,19 @@ export const words = {
   no: 'no',
   none: 'none',
   always: 'always',
-  values: (values: number) => `${counted(values, 'value differs', 'values differ')}:`,
+  facts: (facts: number) => `${counted(facts, 'difference', 'differences')}:`,
   optionsDiffer: (options: number) => `${counted(options, 'option differs', 'options differ')}:`,
   notUsed: 'These documents would be added. None is used before you choose it in Sortie:',
   andMore: (more: number) => `and ${more} more`,
   add: 'Add it',
   wasAdded: (name: string) =>
     `“${name}” was added. Nothing uses it before you choose it in Sortie.`,
+  beside: 'Keep both',
+  overMine: 'Put it in place of mine',
+  overDemo: 'Put it in place of the demo’s',
+  newest: 'Make it the newest of mine',
+  wasPutOver: (name: string) =>
+    `“${name}” is in the lists from now on. The one before is still in the Library, and a sortie begun keeps what it has.`,
   part: (part: number, of: number) => `Code ${part} of ${of} was read.`,
   missing: (missing: string) =>
     `Still to be read: ${missing}. Read them with the camera as this one.`,

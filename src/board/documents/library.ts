@@ -1,0 +1,162 @@
+/** What the Library shows: what the pilot owns by kind, what comes with the app, what was deleted. */
+
+import { catalogue } from 'virtual:lapstrip-catalogue';
+import { computed } from '@preact/signals';
+import {
+  type DocumentProblem,
+  documentLines,
+  type Hash,
+  isReservedName,
+  loadDocumentReader,
+} from '../../core';
+import { documentHash } from '../../exchange/hash';
+import type { KeptDocument, Origin } from '../../record/store';
+import { sortie } from '../board';
+import { lines } from '../record/log';
+import { all, type Listed, listedBy } from './documents';
+import { chosenProcedure } from './inUse';
+import {
+  addOwnDocument,
+  bringBack,
+  deletedDocuments,
+  deleteOwn,
+  keptBy,
+  ownDocuments,
+  tellOfDocuments,
+} from './ownDocuments';
+
+/** The kinds of documents, in the order of the Library. */
+export const KINDS = ['field', 'aircraft', 'procedure'] as const;
+
+export type Kind = (typeof KINDS)[number];
+
+/** A document of the pilot's own with its versions, oldest first. */
+export interface LibraryRow {
+  /** Stays the same while versions come and go. */
+  readonly name: string;
+  readonly newest: Listed;
+  readonly versions: readonly KeptDocument[];
+}
+
+/** What the pilot owns of a kind, by code and name. */
+export const ownRows = (kind: Kind): readonly LibraryRow[] =>
+  rowsOf(ownDocuments.value.filter((document) => document.kind === kind));
+
+/** What was deleted of a kind, whole documents and single versions, by code and name. */
+export const deletedRows = (kind: Kind): readonly LibraryRow[] =>
+  rowsOf(
+    deletedDocuments.value
+      .filter((document) => document.kind === kind)
+      .map(({ deletedMs: _, ...document }) => document),
+  ).map((row) => ({ ...row, versions: row.versions.flatMap(({ hash }) => keptBy(hash) ?? []) }));
+
+const rowsOf = (documents: readonly KeptDocument[]): readonly LibraryRow[] =>
+  documentLines(documents)
+    .flatMap(({ name, versions }) => {
+      const newest = listedBy(versions.at(-1)?.hash ?? '');
+      return newest === undefined ? [] : [{ name, newest, versions }];
+    })
+    .sort((a, b) => compareListed(a.newest, b.newest));
+
+/** The order of the Library: fields by code, the others by name. */
+export const compareListed = (a: Listed, b: Listed): number =>
+  (a.kind === 'field' ? a.code.localeCompare(b.code) : 0) || a.name.localeCompare(b.name);
+
+/** What comes with the app of a kind. */
+export const appRows = (kind: Kind): readonly Listed[] =>
+  catalogue.filter((listed) => listed.kind === kind);
+
+/** The documents flown today. */
+export const today = computed((): ReadonlySet<Hash> => {
+  const { field, aircraft } = sortie.value.inputs;
+  const procedure = sortie.value.run?.procedure ?? chosenProcedure.value;
+  return new Set([field, aircraft, procedure].flatMap((hash) => hash ?? []));
+});
+
+/** How many sorties of the log each document was flown in; empty until the log was read. */
+const flights = computed((): ReadonlyMap<Hash, number> => {
+  const counts = new Map<Hash, number>();
+  for (const { field, aircraft, procedure } of lines.value ?? []) {
+    for (const hash of [field, aircraft, procedure]) {
+      if (hash !== null) counts.set(hash, (counts.get(hash) ?? 0) + 1);
+    }
+  }
+  return counts;
+});
+
+/** How many sorties of the log any of these was flown in; null until the log was read. */
+export const flownIn = (hashes: readonly Hash[]): number | null =>
+  lines.value === null
+    ? null
+    : hashes.reduce((sum, hash) => sum + (flights.value.get(hash) ?? 0), 0);
+
+/** Where a document came from, and what that is called if it has a name. */
+export function originOf({ from, fromName, content }: KeptDocument): {
+  readonly kind: Origin | 'source' | 'unknown';
+  readonly source: string | null;
+} {
+  const { source } = Object(content) as { readonly source?: { readonly name?: unknown } };
+  const name = typeof source?.name === 'string' ? source.name : null;
+  if (from === undefined) return { kind: name === null ? 'unknown' : 'source', source: name };
+  return { kind: from, source: from === 'file' ? (fromName ?? null) : null };
+}
+
+/** Puts an older version, or one from elsewhere, over all others of its code. */
+export async function makeNewest({
+  line: _l,
+  received: _r,
+  ...document
+}: KeptDocument): Promise<void> {
+  await addOwnDocument(document);
+  tellOfDocuments();
+}
+
+/** What a copy is called. */
+export interface CopyName {
+  /** For a field; the others get one by themselves. */
+  readonly code: string;
+  readonly name: string;
+}
+
+/** What keeps a copy from being made: its code is another's, or the schema refuses it. */
+export type CopyProblem = 'code-taken' | readonly DocumentProblem[];
+
+/** Whether another document of the kind has this code. */
+const isTaken = (kind: string, code: string) =>
+  all.value.some((one) => one.kind === kind && one.code === code) ||
+  ownDocuments.value.some(
+    ({ kind: other, content }) => other === kind && Object(content).code === code,
+  );
+
+/** The longest code of an aircraft or a procedure, characters. */
+const LONGEST_CODE = 24;
+
+/** A code like this one that nothing else of the kind has; of a field, four letters and figures. */
+export function freeCode({ kind, code }: Pick<Listed, 'kind' | 'code'>): string {
+  for (let number = 2; ; number++) {
+    const end = kind === 'field' ? String(number) : `-${number}`;
+    const most = kind === 'field' ? 4 : LONGEST_CODE;
+    const free = `${code.slice(0, most - end.length)}${end}`;
+    if (!isTaken(kind, free) && !isReservedName(free)) return free;
+  }
+}
+
+/** Copies a document under another name, as one of the pilot's own; null if that is done. */
+export async function copyDocument(
+  listed: Listed,
+  { code, name }: CopyName,
+): Promise<CopyProblem | null> {
+  const named = listed.kind === 'field' ? code.trim().toUpperCase() : freeCode(listed);
+  if (isTaken(listed.kind, named)) return 'code-taken';
+  const copy = { ...(await listed.load()), code: named, name: name.trim() };
+  const { document, problems } = (await loadDocumentReader())(
+    JSON.stringify({ ...copy, edition: undefined, basedOn: undefined }),
+  );
+  if (document === null) return problems;
+  const { kind, content } = document;
+  await addOwnDocument({ hash: documentHash(content), kind, content, own: true, from: 'copied' });
+  tellOfDocuments();
+  return null;
+}
+
+export { bringBack, deleteOwn };
