@@ -27,6 +27,7 @@ export {
 export * from './earth';
 export type { DocumentFault, Fault, ValueFault } from './fault';
 export { type Cause, type Figure, known, type SourceId, unknown, type Why } from './figure';
+export { found, matchOf, type Searched, slipsIn } from './found';
 export { type InLanguages, languageOf, primarySubtag, textIn } from './language';
 export {
   askDay,

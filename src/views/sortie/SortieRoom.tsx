@@ -4,19 +4,22 @@ import type { ListedProcedure } from 'virtual:lapstrip-catalogue';
 import type { ComponentChildren, JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { day, sortie } from '../../board/board';
-import { listedAircraft, listedFields } from '../../board/documents/documents';
+import { listedAircraft } from '../../board/documents/documents';
+import { fieldsFor, markOf } from '../../board/documents/fieldChoice';
 import { chosenProcedure } from '../../board/documents/inUse';
 import { takeReceived } from '../../board/documents/ownDocuments';
 import { proceduresFor } from '../../board/documents/procedures';
 import { langOf, languageName } from '../../board/language';
 import { openSheet, sheet } from '../../board/places';
 import { chooseAircraft, chooseField, setInputs, takeUp } from '../../board/record/choices';
-import { flownLast, offeredFields } from '../../board/record/flownLast';
+import { flownLast } from '../../board/record/flownLast';
 import { endSortie } from '../../board/steps/stepping';
 import { isFlownWithout, unproceduredAircraft } from '../../board/writing/firstProcedure';
 import { Choice, choicesOf } from '../../parts/choice/Choice';
 import { Hint, inputClass, Wrong } from '../../parts/field/Labelled';
 import { NumberField } from '../../parts/field/NumberField';
+import { aboutField } from '../../parts/fieldSearch/aboutField';
+import { FieldSearch } from '../../parts/fieldSearch/FieldSearch';
 import { decimal, wholeNumber } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { Keys } from '../../parts/key/Keys';
@@ -30,24 +33,10 @@ import { words } from './words';
 /** The room behind the field. */
 export function SortieRoom({ onClose }: { onClose: () => void }): JSX.Element {
   const chosen = day.inputs();
-  const [flown] = useState(flownLast);
   return (
     <SheetParts>
       <SheetPart title={words.field}>
-        <ul>
-          {offeredFields(listedFields.value, flown).map((field) => (
-            <li key={field.hash}>
-              <button
-                type="button"
-                class={`${styles.row} ${field.hash === chosen.field ? styles.chosen : ''}`}
-                aria-pressed={field.hash === chosen.field}
-                onClick={() => chooseField(field)}
-              >
-                <b class={styles.code}>{field.code}</b> {field.name}
-              </button>
-            </li>
-          ))}
-        </ul>
+        <Fields />
       </SheetPart>
       <SheetPart title={words.aircraft}>
         <Choice
@@ -119,6 +108,21 @@ export function SortieRoom({ onClose }: { onClose: () => void }): JSX.Element {
       </SheetPart>
     </SheetParts>
   );
+}
+
+/** Which field is flown from: one search over one's own, those flown lately and the demo's. */
+function Fields() {
+  const [flown] = useState(flownLast);
+  const [text, setText] = useState('');
+  const rows = fieldsFor(text, flown).map((field) => ({
+    key: field.hash,
+    code: field.code,
+    name: field.name,
+    about: aboutField(field, markOf(field)),
+    isChosen: field.hash === day.inputs().field,
+    onChoose: () => chooseField(field),
+  }));
+  return <FieldSearch text={text} onText={setText} groups={[{ rows }]} />;
 }
 
 /** What the aircraft weighs, and the key to the load sheet. */

@@ -4,12 +4,15 @@ import type { ListedField } from 'virtual:lapstrip-catalogue';
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { day } from '../../board/board';
-import { listedAircraft, listedFields } from '../../board/documents/documents';
+import { listedAircraft } from '../../board/documents/documents';
+import { fieldsFor, markOf } from '../../board/documents/fieldChoice';
 import { shownText } from '../../board/language';
 import { typing } from '../../board/places';
 import { chooseAircraft, chooseField } from '../../board/record/choices';
-import { flownLast, offeredFields } from '../../board/record/flownLast';
+import { flownLast } from '../../board/record/flownLast';
 import { Choice } from '../../parts/choice/Choice';
+import { aboutField } from '../../parts/fieldSearch/aboutField';
+import { FieldSearch } from '../../parts/fieldSearch/FieldSearch';
 import { QuotedWords } from '../../parts/quoted/Quoted';
 import styles from './ChooseField.module.css';
 import { words } from './words';
@@ -17,6 +20,7 @@ import { words } from './words';
 /** The fields to choose from, and above them the aircraft. */
 export function ChooseField(): JSX.Element {
   const [flown] = useState(flownLast);
+  const [text, setText] = useState('');
   return (
     <div class={styles.choose}>
       <section>
@@ -31,29 +35,29 @@ export function ChooseField(): JSX.Element {
         />
       </section>
       <h2 class={styles.title}>{words.chooseField}</h2>
-      <ul class={styles.fields}>
-        {offeredFields(listedFields.value, flown).map((field) => (
-          <li key={field.hash}>
-            <button
-              type="button"
-              class={styles.field}
-              onClick={() => {
-                chooseField(field);
-                typing.value = true;
-              }}
-            >
-              <b class={styles.code}>{field.code}</b>
-              <span>
-                <b>{field.name}</b>
-                <About of={field} />
-              </span>
-            </button>
-          </li>
-        ))}
-      </ul>
+      <FieldSearch
+        text={text}
+        onText={setText}
+        groups={[{ rows: fieldsFor(text, flown).map(rowOf) }]}
+      />
     </div>
   );
 }
+
+const rowOf = (field: ListedField) => ({
+  key: field.hash,
+  code: field.code,
+  name: field.name,
+  about: (
+    <>
+      <About of={field} /> <span>{aboutField(field, markOf(field))}</span>
+    </>
+  ),
+  onChoose: () => {
+    chooseField(field);
+    typing.value = true;
+  },
+});
 
 /** What the field's document says about the field. */
 function About({ of: field }: { of: ListedField }) {

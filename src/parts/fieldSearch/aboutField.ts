@@ -1,0 +1,16 @@
+/** What a list says of a field, in a line. */
+
+import type { Whereabouts } from '../../core';
+import { wholeNumber } from '../format';
+import { length } from '../units';
+import { words } from './words';
+
+/** How long its longest runway is, how high it lies, and whose it is. */
+export const aboutField = (
+  { longestM, place }: Whereabouts,
+  mark: keyof typeof words.marks,
+): string =>
+  [
+    words.details(length(longestM), words.feet(wholeNumber(place.elevationFt))),
+    words.marks[mark],
+  ].join(' · ');

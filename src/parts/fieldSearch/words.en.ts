@@ -1,0 +1,12 @@
+/** The words of the search for a field. */
+
+export const words = {
+  label: 'Search for a field',
+  hint: 'code, name or town',
+  found: (fields: number) => (fields === 1 ? 'One field' : `${fields} fields`),
+  none: 'No field has such a code, name or town.',
+  more: (fields: number) => `Show ${fields} more`,
+  details: (longest: string, elevation: string) => `runway ${longest} · elevation ${elevation}`,
+  feet: (feet: string) => `${feet}\u00a0ft`,
+  marks: { own: 'yours', received: 'not used yet', demo: 'demo' },
+} as const;
