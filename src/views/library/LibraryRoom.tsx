@@ -15,6 +15,8 @@ import {
 import { wallNowMs } from '../../board/flight/time';
 import { openSheet, sheet } from '../../board/places';
 import { openLog } from '../../board/record/log';
+import { found } from '../../core';
+import { inputClass, Labelled } from '../../parts/field/Labelled';
 import { Key } from '../../parts/key/Key';
 import { Keys } from '../../parts/key/Keys';
 import { SheetPart, SheetParts } from '../../parts/sheet/SheetPart';
@@ -60,6 +62,8 @@ interface Placed {
 
 function KindPart({ kind, title, openedMs }: KindPartProps) {
   const [opened, setOpened] = useState<string | null>(null);
+  const [text, setText] = useState('');
+  const [isWhole, setWhole] = useState(false);
   const toggle = (name: string) => setOpened((now) => (now === name ? null : name));
   const deleted = deletedRows(kind);
   const isRecent = ({ versions }: LibraryRow) =>
@@ -68,6 +72,8 @@ function KindPart({ kind, title, openedMs }: KindPartProps) {
     ...ownRows(kind).map((row) => ({ row, isGone: false })),
     ...deleted.filter(isRecent).map((row) => ({ row, isGone: true })),
   ].sort((a, b) => before(a.row, b.row));
+  const asked = found(text, rows, searchedOf);
+  const shown = isWhole ? asked : asked.slice(0, SHOWN);
   const older = deleted.filter((row) => !isRecent(row));
   const [flown, others] = inTwo(appRows(kind), ({ hash }) => today.value.has(hash));
   const app = (listed: Listed) => (
@@ -81,8 +87,21 @@ function KindPart({ kind, title, openedMs }: KindPartProps) {
   return (
     <SheetPart title={title}>
       {ownRows(kind).length === 0 && <p class={styles.notes}>{words.none}</p>}
+      {rows.length > SHOWN && (
+        <Labelled name={words.find(title)}>
+          <input
+            class={inputClass}
+            type="search"
+            maxLength={60}
+            autocomplete="off"
+            spellcheck={false}
+            value={text}
+            onInput={(event) => setText(event.currentTarget.value)}
+          />
+        </Labelled>
+      )}
       <ul>
-        {rows.map(({ row, isGone }) =>
+        {shown.map(({ row, isGone }) =>
           isGone ? (
             <GoneRow key={`gone ${row.name}`} row={row} isFresh />
           ) : (
@@ -96,6 +115,11 @@ function KindPart({ kind, title, openedMs }: KindPartProps) {
         )}
         {flown.map(app)}
       </ul>
+      {shown.length < asked.length && (
+        <Keys>
+          <Key onPress={() => setWhole(true)}>{words.showMore(asked.length - shown.length)}</Key>
+        </Keys>
+      )}
       <details class={styles.fold}>
         <summary class={styles.summary}>{words.demo(others.length)}</summary>
         <ul>{others.map(app)}</ul>
@@ -113,6 +137,11 @@ function KindPart({ kind, title, openedMs }: KindPartProps) {
     </SheetPart>
   );
 }
+
+/** More than this isn't read at a glance, nor drawn at once. */
+const SHOWN = 12;
+
+const searchedOf = ({ row: { newest } }: Placed) => ({ code: newest.code, texts: [newest.name] });
 
 const before = (a: LibraryRow, b: LibraryRow) =>
   compareListed(a.newest, b.newest) || (a.name < b.name ? -1 : 1);

@@ -11,6 +11,8 @@ export const words: Translated<typeof english> = {
   procedures: 'Verfahren',
   fromDemo: 'aus der Demo',
   demo: (number) => `Aus der Demo: ${number}`,
+  find: (kind) => `${kind} suchen`,
+  showMore: (number) => `Noch ${number} zeigen`,
   none: 'Noch nichts Eigenes.',
   does: {
     edit: 'Bearbeiten',

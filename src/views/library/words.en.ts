@@ -10,6 +10,8 @@ export const words = {
   procedures: 'Procedures',
   fromDemo: 'the demo’s',
   demo: (number: number) => `From the demo: ${number}`,
+  find: (kind: string) => `Search ${kind.toLowerCase()}`,
+  showMore: (number: number) => `Show ${number} more`,
   none: 'None of your own yet.',
   does: {
     edit: 'Edit',
