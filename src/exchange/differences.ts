@@ -88,31 +88,6 @@ export const aspectsThatDiffer = (before: Step, after: Step): readonly StepAspec
     (name) => canonicalJson(before[name] ?? null) !== canonicalJson(after[name] ?? null),
   );
 
-/** A value that differs, and its path, such as `limits.crosswindKt.dry`. Null: it isn't there. */
-export interface ValueDifference {
-  readonly at: string;
-  readonly before: string | null;
-  readonly after: string | null;
-}
-
-/** The values that differ between two documents, in document order. */
-export function valuesThatDiffer(before: object, after: object): readonly ValueDifference[] {
-  const old = new Map(valuesIn(before));
-  const fresh = new Map(valuesIn(after));
-  return [...new Set([...fresh.keys(), ...old.keys()])].flatMap((at) => {
-    const pair = { before: old.get(at) ?? null, after: fresh.get(at) ?? null };
-    return at === '$schema' || pair.before === pair.after ? [] : [{ at, ...pair }];
-  });
-}
-
-function valuesIn(value: unknown, at = ''): readonly (readonly [string, string])[] {
-  if (value === undefined) return [];
-  if (typeof value !== 'object' || value === null) return [[at, String(value)]];
-  return Object.entries(value).flatMap(([name, part]) =>
-    valuesIn(part, at === '' ? name : `${at}.${name}`),
-  );
-}
-
 /** The top-level parts that differ between two documents, such as `runways`, in document order. */
 export function partsThatDiffer(before: object, after: object): readonly string[] {
   const old = new Map<string, unknown>(Object.entries(before));

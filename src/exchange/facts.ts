@@ -209,27 +209,29 @@ export interface DocumentDifference {
 /** What differs between two fields. */
 export const fieldDifference = (before: Field, after: Field): DocumentDifference => ({
   facts: factDifferences(factsOfField(before), factsOfField(after)),
-  parts: partsThatDiffer(before, after).filter((part) => FIELD_PARTS.includes(part)),
+  parts: partsThatDiffer(before, after).filter((part) => !TOLD.field.includes(part)),
 });
 
 /** What differs between two aircraft. */
 export const aircraftDifference = (before: Aircraft, after: Aircraft): DocumentDifference => ({
   facts: factDifferences(factsOfAircraft(before), factsOfAircraft(after)),
-  parts: partsThatDiffer(before, after).filter((part) => AIRCRAFT_PARTS.includes(part)),
+  parts: partsThatDiffer(before, after).filter((part) => !TOLD.aircraft.includes(part)),
 });
 
-/** The parts in which more can differ than the facts tell. */
-const FIELD_PARTS = ['language', 'translations', 'radio', 'taxi', 'source', 'doubts'];
-const AIRCRAFT_PARTS = [
-  'language',
-  'translations',
-  'engine',
-  'taxi',
-  'takeoff',
-  'climb',
-  'load',
-  'performance',
-];
+/** The parts that the facts tell whole; any other may differ in more. */
+const TOLD: Readonly<Record<'field' | 'aircraft', readonly string[]>> = {
+  field: [
+    'code',
+    'name',
+    'about',
+    'place',
+    'numbersFrom',
+    'calmWindEnd',
+    'preferredEnds',
+    'runways',
+  ],
+  aircraft: ['code', 'name', 'about', 'masses', 'limits', 'landing', 'stop'],
+};
 
 const nameOf = ({ of, what, end = '' }: Fact) => [of, what, end].join('|');
 

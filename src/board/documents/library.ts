@@ -73,22 +73,34 @@ export const today = computed((): ReadonlySet<Hash> => {
   return new Set([field, aircraft, procedure].flatMap((hash) => hash ?? []));
 });
 
-/** How many sorties of the log each document was flown in; empty until the log was read. */
-const flights = computed((): ReadonlyMap<Hash, number> => {
-  const counts = new Map<Hash, number>();
-  for (const { field, aircraft, procedure } of lines.value ?? []) {
+/** What the log says of a document: in how many sorties it was flown, and when last, ms UTC. */
+export interface Flown {
+  readonly sorties: number;
+  readonly lastMs: number;
+}
+
+/** By document; empty until the log was read. */
+const flights = computed((): ReadonlyMap<Hash, Flown> => {
+  const flown = new Map<Hash, Flown>();
+  for (const { field, aircraft, procedure, sortieMs } of lines.value ?? []) {
     for (const hash of [field, aircraft, procedure]) {
-      if (hash !== null) counts.set(hash, (counts.get(hash) ?? 0) + 1);
+      if (hash !== null)
+        flown.set(hash, together(flown.get(hash), { sorties: 1, lastMs: sortieMs }));
     }
   }
-  return counts;
+  return flown;
 });
 
-/** How many sorties of the log any of these was flown in; null until the log was read. */
-export const flownIn = (hashes: readonly Hash[]): number | null =>
-  lines.value === null
-    ? null
-    : hashes.reduce((sum, hash) => sum + (flights.value.get(hash) ?? 0), 0);
+const together = (one: Flown | undefined, other: Flown): Flown =>
+  one === undefined
+    ? other
+    : { sorties: one.sorties + other.sorties, lastMs: Math.max(one.lastMs, other.lastMs) };
+
+/** What the log says of any of these; null if nothing, or before it was read. */
+export const flownIn = (hashes: readonly Hash[]): Flown | null =>
+  hashes
+    .flatMap((hash) => flights.value.get(hash) ?? [])
+    .reduce<Flown | null>((sum, one) => together(sum ?? undefined, one), null);
 
 /** Where a document came from, and what that is called if it has a name. */
 export function originOf({ from, fromName, content }: KeptDocument): {

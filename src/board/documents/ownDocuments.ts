@@ -124,9 +124,8 @@ export async function takeReceived(hash: Hash): Promise<void> {
   const document = kept.value.get(hash);
   if (document?.received !== true) return;
   const { received: _, ...taken } = document;
-  // A field or an aircraft stays where the pilot put it, beside others of its code.
-  const line = document.kind === 'procedure' ? {} : { line: besideLine(document) };
-  await addOwnDocument({ ...taken, ...line });
+  // It stays where the pilot put it, beside others of its code.
+  await addOwnDocument({ ...taken, line: besideLine(document) });
   tellOfDocuments();
 }
 

@@ -26,6 +26,7 @@ import { all, received } from '../documents/documents';
 import { aircraft, chosenProcedure } from '../documents/inUse';
 import {
   addOwnDocument,
+  keptBy,
   listOwnDocuments,
   type OwnVersion,
   ownVersions,
@@ -45,6 +46,8 @@ interface Named {
 /** What is being written. */
 export interface Writing {
   readonly code: string;
+  /** Where it stands beside others of its code: the name of its line. */
+  readonly line: string | undefined;
   /** The original as it is now. */
   readonly original: Named;
   /** What versions were made from, as far as stored here. */
@@ -64,7 +67,7 @@ const open = () => (writing.value === 'failed' ? null : writing.value);
 
 const draft = draftOf<Procedure, ProcedureEdit>({
   changes: procedureChanges,
-  name: () => open()?.code ?? '',
+  name: () => open()?.line ?? open()?.code ?? '',
   isDone: (history) => sameDocument(open()?.kept, documentNow(history)),
   more: () => ({ known: [...(open()?.known ?? [])] }),
 });
@@ -106,8 +109,8 @@ export const isUnkept = computed(() => {
 
 /** The saved versions of what is being written, newest first. */
 export const versions = computed((): readonly OwnVersion[] => {
-  const code = open()?.code;
-  return ownVersions.value.filter(({ content }) => content.code === code).toReversed();
+  const now = open();
+  return now === null ? [] : versionsOf(now).toReversed();
 });
 
 /**
@@ -139,7 +142,7 @@ function takeInOther(): void {
   const other = overtaken.value;
   if (now === null || other === null) return;
   const kept = editable(other.content);
-  const known = knownVersions(now.code);
+  const known = knownVersions(now);
   if (sameDocument(kept, written.value)) change({ kept, known });
   else if (draft.history.value?.steps.length === 0) {
     batch(() => {
@@ -152,8 +155,16 @@ function takeInOther(): void {
   else draft.keeper.soon();
 }
 
-const knownVersions = (code: string): ReadonlySet<Hash> =>
-  new Set(ownVersions.value.filter(({ content }) => content.code === code).map(({ hash }) => hash));
+type InLine = Pick<Writing, 'code' | 'line'>;
+
+/** The versions of a procedure, oldest first, without those that stand beside it. */
+const versionsOf = ({ code, line }: InLine): readonly OwnVersion[] =>
+  ownVersions.value.filter(
+    ({ hash, content }) => content.code === code && keptBy(hash)?.line === line,
+  );
+
+const knownVersions = (of: InLine): ReadonlySet<Hash> =>
+  new Set(versionsOf(of).map(({ hash }) => hash));
 
 /** Continues from the version saved elsewhere: one change, which undo reverts. */
 export function goOnFromOther(): void {
@@ -161,7 +172,7 @@ export function goOnFromOther(): void {
   const other = overtaken.value;
   if (now === null || other === null) return;
   const by = editable(other.content);
-  change({ kept: by, known: knownVersions(now.code) });
+  change({ kept: by, known: knownVersions(now) });
   edit({ kind: 'replace', by });
 }
 
@@ -201,7 +212,8 @@ async function takeInHand(hash: Hash, ownName: (original: string) => string): Pr
   const content = asked?.kind === 'procedure' ? await asked.load() : bases.get(hash);
   if (content === undefined) throw new Error('there is no such procedure');
   const { code } = content;
-  const newest = ownVersions.value.findLast((version) => version.content.code === code);
+  const { line } = keptBy(hash) ?? {};
+  const newest = versionsOf({ code, line }).at(-1);
   // The pilot's own version is compared with an original from elsewhere and takes from it what the
   // pilot chooses; a new version isn't started from one before it was chosen.
   const original = (await originalOf(code, newest !== undefined)) ?? { hash, content };
@@ -212,10 +224,12 @@ async function takeInHand(hash: Hash, ownName: (original: string) => string): Pr
     basedOn: { code, hash: original.hash },
   };
   const kept = editable(newest?.content ?? fresh);
-  const left = await draft.left(code);
-  const known = Array.isArray(left?.known) ? new Set<Hash>(left.known) : knownVersions(code);
+  const left = await draft.left(line ?? code);
+  const known = Array.isArray(left?.known)
+    ? new Set<Hash>(left.known)
+    : knownVersions({ code, line });
   batch(() => {
-    writing.value = { code, original, bases, kept, known };
+    writing.value = { code, line, original, bases, kept, known };
     draft.open(left?.history ?? kept);
   });
 }
@@ -283,14 +297,15 @@ async function keepNow(over: OwnVersion | null): Promise<Kept> {
   const { content } = read.document;
   const hash = documentHash(content);
   await keepOriginal(now.original);
-  change({ known: new Set([...knownVersions(now.code), hash]) });
-  await addOwnDocument({ hash, kind: 'procedure', content, own: true, from: 'written' });
+  change({ known: new Set([...knownVersions(now), hash]) });
+  const { line } = now;
+  await addOwnDocument({ hash, kind: 'procedure', content, own: true, from: 'written', line });
   change({ kept: document });
   settle();
   // Only then: the others store their unsaved work again.
   await draft.keeper.now();
   tellOfDocuments();
-  return { kind: 'kept', number, flown: fly(hash, now.code, document) };
+  return { kind: 'kept', number, flown: fly(hash, now, document) };
 }
 
 /** Updates what we know about the edit; whatever was typed meanwhile stays. */
@@ -311,12 +326,16 @@ async function keepOriginal({ hash, content }: Named): Promise<void> {
  * Uses the version for the next run, if its procedure is the one in use. A run in progress keeps
  * its own.
  */
-function fly(hash: Hash, code: string, document: Procedure): 'now' | 'next' | 'not' {
+function fly(hash: Hash, { code, line }: InLine, document: Procedure): 'now' | 'next' | 'not' {
   const chosen = chosenProcedure.value;
+  const isBeside = keptBy(chosen ?? '')?.line !== line;
   const isInUse =
-    versions.value.some((version) => version.hash === chosen) ||
-    all.value.some((one) => one.kind === 'procedure' && one.hash === chosen && one.code === code) ||
-    open()?.bases.get(chosen ?? '')?.code === code;
+    !isBeside &&
+    (versions.value.some((version) => version.hash === chosen) ||
+      all.value.some(
+        (one) => one.kind === 'procedure' && one.hash === chosen && one.code === code,
+      ) ||
+      open()?.bases.get(chosen ?? '')?.code === code);
   // For another aircraft from now on: this one is flown with what it has.
   if (!isInUse || document.aircraft !== aircraft.value?.code) return 'not';
   setInputs({ procedure: hash });

@@ -86,7 +86,7 @@ function KindPart({ kind, title, openedMs }: KindPartProps) {
   );
   return (
     <SheetPart title={title}>
-      {ownRows(kind).length === 0 && <p class={styles.notes}>{words.none}</p>}
+      {rows.length === 0 && <p class={styles.notes}>{words.none}</p>}
       {rows.length > SHOWN && (
         <Labelled name={words.find(title)}>
           <input

@@ -242,7 +242,7 @@ export function GoneRow({
       item.current?.querySelector('button')?.focus();
   }, []);
   const hashes = versions.map(({ hash }) => hash);
-  const isKept = (flownIn(hashes) ?? 0) > 0 || hashes.some((hash) => today.value.has(hash));
+  const isKept = flownIn(hashes) !== null || hashes.some((hash) => today.value.has(hash));
   return (
     <li ref={item} class={`${styles.row} ${styles.gone}`}>
       <p role="status">
@@ -314,8 +314,8 @@ function aboutVersion({ versions }: LibraryRow, place: number): readonly string[
 
 /** In how many sorties of the log it was flown; nothing before the log was read. */
 function usedBy(hashes: readonly Hash[]): readonly string[] {
-  const sorties = flownIn(hashes);
-  return sorties === null || sorties === 0 ? [] : [words.flownIn(sorties)];
+  const flown = flownIn(hashes);
+  return flown === null ? [] : [words.flownIn(flown.sorties, utcDate(flown.lastMs))];
 }
 
 const flownToday = (hash: Hash) => (today.value.has(hash) ? [words.today] : []);

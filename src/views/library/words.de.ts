@@ -53,7 +53,8 @@ export const words: Translated<typeof english> = {
   },
   fromSource: (kind, source) => (kind === 'file' ? `aus der Datei „${source}“` : `aus ${source}`),
   notUsed: 'noch nicht in Gebrauch',
-  flownIn: (number) => (number === 1 ? 'auf einem Flug geflogen' : `auf ${number} Flügen geflogen`),
+  flownIn: (number, last) =>
+    number === 1 ? `geflogen am ${last}` : `auf ${number} Flügen geflogen, zuletzt am ${last}`,
   today: 'heute geflogen',
   deleted: (number) => `Früher gelöscht: ${number}`,
   gone: (name) => `${name} ist gelöscht.`,

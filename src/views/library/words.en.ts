@@ -1,7 +1,5 @@
 /** The words of the Library. */
 
-const sorties = (number: number) => (number === 1 ? 'one sortie' : `${number} sorties`);
-
 export const words = {
   more: 'Add to it',
   drawField: 'Draw a field',
@@ -54,7 +52,8 @@ export const words = {
   fromSource: (kind: string, source: string) =>
     kind === 'file' ? `from the file “${source}”` : `from ${source}`,
   notUsed: 'not used yet',
-  flownIn: (number: number) => `flown in ${sorties(number)}`,
+  flownIn: (number: number, last: string) =>
+    number === 1 ? `flown on ${last}` : `flown in ${number} sorties, last on ${last}`,
   today: 'flown today',
   deleted: (number: number) => `Deleted earlier: ${number}`,
   gone: (name: string) => `${name} is deleted.`,

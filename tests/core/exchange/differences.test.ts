@@ -6,7 +6,6 @@ import {
   countSteps,
   partsThatDiffer,
   stepDifferences,
-  valuesThatDiffer,
 } from '../../../src/exchange/differences';
 
 const step = (id: string, response = 'set'): Step => ({ id, kind: 'do', item: id, response });
@@ -104,18 +103,4 @@ test('what decides whether a step is ticked, and how, is told as a difference', 
     ),
   ).toEqual(['when', 'kind', 'until', 'note']);
   expect(aspectsThatDiffer({ ...plain, item: 'b' }, plain)).toEqual([]);
-});
-
-test('values that differ are told by their place, those that are gone too', () => {
-  expect(
-    valuesThatDiffer(
-      { $schema: 'x', limits: { crosswindKt: { dry: 25, wet: 15 } }, stop: ['a', 'b'], gone: 1 },
-      { limits: { crosswindKt: { wet: 15, dry: 40 } }, stop: ['a'], closed: 'works' },
-    ),
-  ).toEqual([
-    { at: 'limits.crosswindKt.dry', before: '25', after: '40' },
-    { at: 'closed', before: null, after: 'works' },
-    { at: 'stop.1', before: 'b', after: null },
-    { at: 'gone', before: '1', after: null },
-  ]);
 });

@@ -8,7 +8,9 @@ const writing = await import('../../../../src/board/writing/procedure');
 const { all } = await import('../../../../src/board/documents/documents');
 const { procedure } = await import('../../../../src/board/documents/inUse');
 const { proceduresFor } = await import('../../../../src/board/documents/procedures');
-const { addOwnDocument } = await import('../../../../src/board/documents/ownDocuments');
+const { addOwnDocument, takeReceived } = await import(
+  '../../../../src/board/documents/ownDocuments'
+);
 
 // Another file must not find what is left here.
 afterAll(() => void vi.resetModules());
@@ -152,4 +154,36 @@ test('made for another aircraft it is listed with that one, and this one keeps i
   expect(day.inputs().procedure).toBe(flown);
   edit({ kind: 'for', aircraft: 'sleet' });
   expect(await writing.keepOwn()).toMatchObject({ kind: 'kept' });
+});
+
+test('another pilot’s version, chosen and kept beside mine, is written on by itself', async () => {
+  const began = await open();
+  edit({ kind: 'change', id: 'seat-pins-out', to: { item: 'Pins, mine' } });
+  await writing.keepOwn();
+  const mine = day.inputs().procedure ?? '';
+  const theirs: Procedure = {
+    ...began,
+    name: 'As they fly it',
+    edition: { number: 40, keptAt: '2026-01-01T00:00:00.000Z' },
+  };
+  await addOwnDocument({
+    hash: 'theirs',
+    kind: 'procedure',
+    content: theirs,
+    own: true,
+    received: true,
+  });
+  await takeReceived('theirs');
+  const listed = () => proceduresFor('sleet').map(({ hash }) => hash);
+  expect(listed()).toEqual(expect.arrayContaining([mine, 'theirs']));
+  await writing.openWriting(mine, ownName);
+  expect(items()[0]).toBe('Pins, mine');
+  await writing.openWriting('theirs', ownName);
+  expect(written.value?.name).toBe('As they fly it');
+  edit({ kind: 'change', id: 'seat-pins-out', to: { item: 'Pins, theirs' } });
+  expect(await writing.keepOwn()).toMatchObject({ kind: 'kept', number: 41, flown: 'not' });
+  // Mine is still the newest of mine; theirs gave way to what was written on from it.
+  expect(listed()).toContain(mine);
+  expect(listed()).not.toContain('theirs');
+  expect(day.inputs().procedure).toBe(mine);
 });
