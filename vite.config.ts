@@ -5,7 +5,7 @@ import { catalogue } from './tools/catalogue';
 import { changelog } from './tools/changelog';
 import { contentPolicy } from './tools/contentPolicy';
 import { headers } from './tools/headers';
-import { licences } from './tools/licences';
+import { licences, licencesOfWorker } from './tools/licences';
 import { manifest } from './tools/manifest';
 import { TARGET } from './tools/oldest';
 
@@ -28,6 +28,18 @@ export default defineConfig({
           groups: [{ name: 'first', tags: ['$initial'] }],
           includeDependenciesRecursively: false,
         },
+      },
+    },
+  },
+  // A worker loads what it needs when it needs it. What reads a map is told by its name from what is
+  // stored with the app (below, and src/offline).
+  worker: {
+    format: 'es',
+    plugins: () => [licencesOfWorker()],
+    rolldownOptions: {
+      output: {
+        chunkFileNames: ({ moduleIds }) =>
+          `assets/${moduleIds.some((id) => id.includes('/core/map/')) ? 'map.' : ''}[name]-[hash].js`,
       },
     },
   },
@@ -55,8 +67,8 @@ export default defineConfig({
           'icons/{mark.svg,192.png}',
           'licences.txt',
         ],
-        // whatsNew.json is read of the version on the host.
-        globIgnores: ['whatsNew.json', 'schemas/**', 'pictures/**', 'sw.js'],
+        // whatsNew.json is read of the version on the host; few bring a map.
+        globIgnores: ['whatsNew.json', 'schemas/**', 'pictures/**', 'sw.js', 'assets/map.*.js'],
       },
     }),
   ],

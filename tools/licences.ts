@@ -7,7 +7,7 @@
 
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Plugin } from 'vite';
+import type { Plugin, Rolldown } from 'vite';
 
 export const LICENCES = 'licences.txt';
 
@@ -44,6 +44,7 @@ SOFTWARE OR THE USE OR OTHER DEALINGS IN THE SOFTWARE.`;
 
 /** Packages that name their licence without its text; copyright from the head of their source. */
 const WITHOUT_TEXT: Readonly<Record<string, string>> = {
+  '@nodable/entities': `Copyright (c) Amit Gupta\n\n${MIT}`,
   'qrcode-generator': `Copyright (c) 2009 Kazuhiko Arase\n\n${MIT}`,
 };
 
@@ -67,7 +68,7 @@ export function withoutTerms(text: string, packages: readonly string[]): string[
 function entryOf(root: string, name: string): string {
   const folder = join(root, 'node_modules', name);
   const { version, license } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
-  const whole = readFileSync(join(folder, FILE[name] ?? 'LICENSE'), 'utf8');
+  const whole = WITHOUT_TEXT[name] ?? readFileSync(join(folder, FILE[name] ?? 'LICENSE'), 'utf8');
   // vite's continues with what vite itself bundles, which is not in the app.
   const [text = ''] = whole.split('# Licenses of bundled dependencies');
   return `## ${name} - ${version} (${license})\n\n${text.trim()}\n`;
@@ -76,6 +77,24 @@ function entryOf(root: string, name: string): string {
 /** The package a module belongs to: `@preact/signals` of `…/node_modules/@preact/signals/dist/x.js`. */
 const packageOf = (id: string): string[] =>
   /.*node_modules\/((?:@[^/]+\/)?[^/]+)/.exec(id.replaceAll('\\', '/'))?.slice(1) ?? [];
+
+/** What the page's workers are made of; they are bundled before the page is. */
+const inWorkers = new Set<string>();
+
+/** Notes what a worker bundles, for {@link licences}. */
+export const licencesOfWorker = (): Plugin => ({
+  name: 'lapstrip-licences-of-worker',
+  generateBundle(_options, bundle) {
+    for (const name of packagesIn(bundle)) inWorkers.add(name);
+  },
+});
+
+const packagesIn = (
+  bundle: Readonly<Record<string, Rolldown.OutputAsset | Rolldown.OutputChunk>>,
+) =>
+  Object.values(bundle)
+    .flatMap((output) => (output.type === 'chunk' ? Object.keys(output.modules) : []))
+    .flatMap(packageOf);
 
 /** The plugin; `root` is the project's. */
 export function licences(root: string): Plugin {
@@ -94,11 +113,10 @@ export function licences(root: string): Plugin {
             text.replace(new RegExp(`^## ${name} - .*$`, 'm'), (title) => `${title}\n\n${terms}`),
           String(listed.source).trim(),
         );
-        listed.source = [bundled, ...FURTHER.map((name) => entryOf(root, name))].join('\n\n');
-        const modules = Object.values(bundle).flatMap((output) =>
-          output.type === 'chunk' ? Object.keys(output.modules) : [],
-        );
-        const packages = [...new Set([...modules.flatMap(packageOf), ...FURTHER])];
+        const apart = [...inWorkers].filter((name) => !bundled.includes(`## ${name} - `)).sort();
+        const further = [...apart, ...FURTHER];
+        listed.source = [bundled, ...further.map((name) => entryOf(root, name))].join('\n\n');
+        const packages = [...new Set([...packagesIn(bundle), ...further])];
         const missing = withoutTerms(listed.source, packages);
         if (missing.length > 0) throw new Error(`no licence's text for ${missing.join(', ')}`);
       },

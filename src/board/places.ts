@@ -63,6 +63,8 @@ export type OpenSheet =
   | { readonly kind: 'compare'; readonly hash: Hash; readonly over: OpenSheet | null }
   /** What came from elsewhere, a file or what follows `#` in a link: shown before it is stored. */
   | { readonly kind: 'incoming'; readonly from: File | string; readonly over: OpenSheet | null }
+  /** An extract of a map, or a file that can't be looked at: what it holds, before it is stored. */
+  | { readonly kind: 'map'; readonly from: File | string; readonly over: OpenSheet | null }
   | {
       readonly kind: 'why';
       readonly title: string;

@@ -36,9 +36,11 @@ export {
   loadDocumentReader,
   loadKeptDocumentReader,
   loadLogbook,
+  loadMapReader,
   loadPart,
   loadReportReader,
 } from './loaders';
+export type { MapExtract, MapField, MapNote } from './map/readMapExtract';
 export { plainly, shownPlainly, type TextFault } from './plainText';
 export * from './procedure';
 export * from './radio';

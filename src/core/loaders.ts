@@ -46,3 +46,6 @@ export const loadDocumentFaults = () =>
 
 /** Loads the code of the log. */
 export const loadLogbook = () => import('./sortie/logbook');
+
+/** Loads the reader of extracts of a map. */
+export const loadMapReader = () => import('./map/readMapExtract');

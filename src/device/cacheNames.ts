@@ -6,6 +6,9 @@
  */
 export const EARLIER = 'lapstrip-earlier';
 
+/** Where parts stay that are fetched when first wanted: what reads a map. Each version has its own. */
+export const ON_DEMAND = 'lapstrip-on-demand';
+
 /** Where a file shared from another app waits for the page, under {@link SHARED_FILE}. */
 export const SHARED = 'lapstrip-shared';
 

@@ -12,7 +12,7 @@ import {
 } from 'workbox-precaching';
 import { NavigationRoute, registerRoute } from 'workbox-routing';
 import { CacheFirst } from 'workbox-strategies';
-import { EARLIER } from '../device/cacheNames';
+import { EARLIER, ON_DEMAND } from '../device/cacheNames';
 import { takeShared } from './shared';
 
 declare const self: ServiceWorkerGlobalScope & {
@@ -36,6 +36,10 @@ registerRoute(
     denylist: [/\/[^/?]+\.[^/]+$/],
   }),
 );
+
+// Fetched when first wanted, and then here without a network too, until a version brings its own.
+registerRoute(/\/assets\/map\.[^/]+$/, new CacheFirst({ cacheName: ON_DEMAND }));
+self.addEventListener('activate', (event) => event.waitUntil(caches.delete(ON_DEMAND)));
 
 // What this version does not hold is a part of another, asked for by a page that is still open:
 // src/device/update.ts keeps it there before it takes a version.

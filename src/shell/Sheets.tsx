@@ -31,6 +31,9 @@ const fieldEditor = laterSheet(() =>
   import('../views/fieldEditor/FieldEditor').then(({ FieldEditor }) => FieldEditor),
 );
 
+/** Few bring a map: loaded when one is looked at. */
+const map = laterSheet(() => import('../views/map/MapSheet').then(({ MapSheet }) => MapSheet));
+
 const under = (open: OpenSheet): OpenSheet | null => ('over' in open ? open.over : null);
 
 /**
@@ -91,6 +94,8 @@ function Opened({ open }: { open: OpenSheet }): JSX.Element {
       return <CompareSheet hash={open.hash} onClose={onClose} />;
     case 'incoming':
       return <IncomingSheet from={open.from} onClose={onClose} />;
+    case 'map':
+      return <map.Later from={open.from} onClose={onClose} />;
     case 'editor':
       return <editor.Later hash={open.hash} onClose={onClose} />;
     case 'procedure':

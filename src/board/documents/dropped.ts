@@ -17,6 +17,6 @@ export function takeDropped(): void {
     if (!hasFile(event)) return;
     event.preventDefault();
     const file = event.dataTransfer?.files[0];
-    if (file !== undefined) openFile(file);
+    if (file !== undefined) void openFile(file);
   });
 }

@@ -13,7 +13,7 @@ import { openFile } from './opened';
 export function takeLaunches(): void {
   takeDropped();
   followLaunches({
-    onFile: (from) => openFile(from, null),
+    onFile: (from) => void openFile(from, null),
     onAddress: (address) => {
       if (address.search !== '' || address.hash.includes('?')) takeIncoming(address);
       // The plain address only brings the window back as it was.

@@ -1,4 +1,4 @@
-/** A pasted link or code: devices don't open links in an installed app. */
+/** What is pasted: a link or code, as devices open none in an installed app, or a piece of a map. */
 
 import { partInLink } from '../../exchange/link';
 import { linksIn } from '../../exchange/pasted';
@@ -6,6 +6,7 @@ import { openPlace, openSheet, sheet } from '../places';
 import { takeText } from '../wind/windEntry';
 import { gatherCodes } from './codes';
 import { textInAddress } from './incoming';
+import { openMapText } from './opened';
 
 /**
  * Takes pasted text as if its link had been opened: documents are shown first, a report goes to
@@ -23,6 +24,7 @@ export function takePasted(text: string): boolean {
     openSheet({ kind: 'incoming', from: last, over: sheet.value });
     return true;
   }
+  if (openMapText(text)) return true;
   const report = reportIn(text.trim());
   if (report === null) return false;
   openPlace('wind');

@@ -15,7 +15,7 @@ export async function takeSharedFile(): Promise<void> {
     await caches.delete(SHARED);
     const name = decodeURIComponent(response.headers.get(FILE_NAME) ?? '');
     const type = response.headers.get('content-type') ?? '';
-    openFile(new File([await response.blob()], name, { type }), null);
+    await openFile(new File([await response.blob()], name, { type }), null);
   } catch {
     // No cache, as over plain http: then nothing was shared either.
   }

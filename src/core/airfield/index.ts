@@ -11,6 +11,7 @@ export { type End, endsOf } from './ends';
 export type { FieldFault } from './faults';
 export type { Designator, Field, HotSpot, Radio, Runway, RunwayEnd, Surface } from './field';
 export { findEnd } from './findEnd';
+export { NO_LETTER } from './noLetter';
 export { type PlanRunway, runwayPlan } from './plan';
 export { type RouteGap, routeGaps } from './routeGaps';
 export { centreOf, type RunwayLine } from './runwayLine';

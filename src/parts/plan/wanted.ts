@@ -1,6 +1,6 @@
 /** The words the plan would like to carry, most important first. */
 
-import type { TaxiEdge } from '../../core';
+import { NO_LETTER, type TaxiEdge } from '../../core';
 import { type Ground, groundAt } from './ground';
 import { LABEL_PX, type Wanted } from './labels';
 import type { PlanProps } from './Plan';
@@ -151,7 +151,8 @@ export function signsOf(
   const onRoute = new Set(route.map(({ eastM, northM }) => `${eastM} ${northM}`));
   const stretches = new Map<string, { readonly at: GroundPoint; readonly weight: number }[]>();
   for (const edge of edges) {
-    const found = edge.on === 'taxiway' ? stretchOf(edge, byId) : null;
+    const hasLetter = edge.on === 'taxiway' && edge.name !== NO_LETTER;
+    const found = hasLetter ? stretchOf(edge, byId) : null;
     if (found === null) continue;
     const [one, other] = found;
     const isTaken = found.every(({ eastM, northM }) => onRoute.has(`${eastM} ${northM}`));

@@ -23,7 +23,7 @@ export function Bring(): JSX.Element {
           onChange={(event) => {
             const input = event.currentTarget;
             const from = input.files?.[0];
-            if (from !== undefined) openFile(from);
+            if (from !== undefined) void openFile(from);
             // Lets the same file, corrected, be chosen again.
             input.value = '';
           }}

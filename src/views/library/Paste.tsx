@@ -52,6 +52,14 @@ export function Paste(): JSX.Element {
             spellcheck={false}
             autocapitalize="off"
             autocomplete="off"
+            onPaste={(event) => {
+              // The box cuts a long text; an extract of a map is taken before it does.
+              const pasted = event.clipboardData?.getData('text') ?? '';
+              if (pasted.length > LONGEST_PASTED) {
+                event.preventDefault();
+                take(pasted);
+              }
+            }}
             onInput={(event) => {
               setText(event.currentTarget.value);
               setRefused(false);

@@ -1,0 +1,13 @@
+/** Sentences for what the reader of maps tells by codes. */
+
+import type { MapExtract, MapNote } from '../../core';
+import { notes, problems } from './noteWords';
+
+/** Why nothing, or not all, could be read. */
+export const problemSaid = ({ code }: MapExtract['problems'][number]): string => problems[code];
+
+/** What notes of a kind say, and how many there are. */
+export const noteTitle = (code: MapNote['code'], n: number): string => notes[code](n);
+
+/** One of them: what it is called, or its number. */
+export const noteSaid = ({ what }: MapNote, number: number): string => what ?? String(number);
