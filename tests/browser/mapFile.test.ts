@@ -123,7 +123,7 @@ test('several aerodromes are chosen from, and what was assumed leads to its plac
   await key(page, words.aerodrome('XTWO', 'Field XTWO')).click();
   await plan(page).waitFor();
   // No holding point is mapped on A: one is put there, and said.
-  await sheet(page).getByText(notes['hold-assumed'](1)).waitFor();
+  await sheet(page).getByText(notes['hold-assumed'](1, '')).waitFor();
   await sheet(page).getByRole('listitem').getByRole('button', { name: /^A/ }).click();
   await key(page, words.planWords.whole).waitFor();
   const [box, ring] = [

@@ -5,6 +5,7 @@ import { NO_LETTER } from '../airfield/noLetter';
 import type { Place } from '../earth/place';
 import { type PlanPoint, planPoint } from '../earth/planPoint';
 import { isOn, type RunwayStrip, seenFrom } from '../taxi/runwayStrip';
+import { LONG_LEAD_IN_M } from './assumed';
 import type { MapObject, Tags } from './mapObjects';
 import { type Link, type Look, Network } from './network';
 import type { MapNote } from './readMapExtract';
@@ -32,8 +33,7 @@ const holdM = ({ lengthM }: RunwayStrip): number =>
 /** A mapped holding point guards the runway it is nearest to, up to this from its centreline. */
 const GUARDS_M = 220;
 
-/** Lead-ins to stands: longer than the first they are marked, longer than the second left out. */
-const LEAD_IN_M = 60;
+/** A stand further than this from any taxiway is left out, metres. */
 const FARTHEST_STAND_M = 150;
 
 /** `A` of `Taxiway A`, `Tw A1`; null if there is none. */
@@ -325,7 +325,7 @@ function leadIn(
     if (joint === null || stand === joint || kinds.has(stand)) continue;
     network.lay(joint, stand, look);
     kinds.set(stand, { kind: 'stand', ...(name && { name: `Stand ${name}`.slice(0, 80) }) });
-    if (reachM > LEAD_IN_M) {
+    if (reachM > LONG_LEAD_IN_M) {
       assumed.push({
         code: 'lead-in-long',
         at: { xM: stop.eastM, yM: stop.northM },

@@ -4,6 +4,7 @@ import { oppositeOf, readDesignator } from '../airfield/designator';
 import type { Field } from '../airfield/field';
 import type { Place } from '../earth/place';
 import { planPoint } from '../earth/planPoint';
+import { ASSUMED_WIDTH_M } from './assumed';
 import type { MapObject } from './mapObjects';
 
 type Runway = Field['runways'][number];
@@ -141,7 +142,7 @@ function runwayOf(
   return {
     name,
     runway: {
-      widthM: width === undefined ? 45 : Math.round(width),
+      widthM: width === undefined ? ASSUMED_WIDTH_M : Math.round(width),
       surface: surface ?? 'asphalt',
       edgeLights: tags.some(({ lit }) => lit === 'yes'),
       ends: [end(atFrom, from), end(atTo, to)],

@@ -32,7 +32,8 @@ export const groundAt = ({ xM, yM }: Pick<TaxiNode, 'xM' | 'yM'>): GroundPoint =
   northM: yM,
 });
 
-const write = ({ xM, yM }: TaxiNode): string => `${xM.toFixed(2)} ${yM.toFixed(2)}`;
+/** To a centimetre. */
+const write = ({ xM, yM }: TaxiNode): string => [xM, yM].map((along) => along.toFixed(2)).join(' ');
 
 /** Prepares a field's plan. */
 export function groundOf(

@@ -22,7 +22,7 @@ export const notes: Translated<typeof english.notes> = {
     'Die Karte nennt keine Ortskennung. Der Platz heißt XMAP, bis er bearbeitet wird.',
   'elevation-assumed': () =>
     'Die Karte nennt keine Höhe: 0 ft. Vor Gebrauch der Werte berichtigen.',
-  'width-assumed': (n) => `${places(n, 'Eine Piste', 'Pisten')} ohne Breite: 45 m.`,
+  'width-assumed': (n, length) => `${places(n, 'Eine Piste', 'Pisten')} ohne Breite: ${length}.`,
   'surface-assumed': (n) => `${places(n, 'Eine Piste', 'Pisten')} ohne Belag: Asphalt.`,
   'lights-unknown': () => 'Die Karte sagt nicht, welche Pisten befeuert sind.',
   'number-doubtful': (n) =>
@@ -30,8 +30,8 @@ export const notes: Translated<typeof english.notes> = {
   'hold-assumed': (n) =>
     `${places(n, 'Ein Rollhalt', 'Rollhalte')} im üblichen Abstand zur Piste gesetzt, wo die Karte keinen hat.`,
   'hold-apart': (n) => `${places(n, 'Ein Rollhalt', 'Rollhalte')} auf keinem Rollweg: weggelassen.`,
-  'lead-in-long': (n) =>
-    `${places(n, 'Ein Standplatz', 'Standplätze')} mit gerader Linie von mehr als 60 m angebunden.`,
+  'lead-in-long': (n, length) =>
+    `${places(n, 'Ein Standplatz', 'Standplätze')} mit gerader Linie von mehr als ${length} angebunden.`,
   'stand-apart': (n) =>
     `${places(n, 'Ein Standplatz', 'Standplätze')} zu weit von jedem Rollweg: weggelassen.`,
 };

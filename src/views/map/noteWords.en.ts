@@ -17,22 +17,23 @@ export const problems: Readonly<Record<MapExtract['problems'][number]['code'], s
 
 const places = (n: number, one: string, several: string) => (n === 1 ? one : `${n} ${several}`);
 
-/** What was assumed or is missing, `n` times. */
-export const notes: Readonly<Record<MapNote['code'], (n: number) => string>> = {
+/** What was assumed or is missing, `n` times; `length` is what was taken, or the bound. */
+export const notes: Readonly<Record<MapNote['code'], (n: number, length: string) => string>> = {
   'code-assumed': () =>
     'The map has no location indicator. The field is called XMAP until you edit it.',
   'elevation-assumed': () => 'The map has no elevation: 0 ft. Edit it before you use the numbers.',
-  'width-assumed': (n) => `${places(n, 'A runway has', 'runways have')} no width: 45 m.`,
+  'width-assumed': (n, length) =>
+    `${places(n, 'A runway has', 'runways have')} no width: ${length}.`,
   'surface-assumed': (n) => `${places(n, 'A runway has', 'runways have')} no surface: asphalt.`,
   'lights-unknown': () => 'The map does not say which runways have lights.',
   'number-doubtful': (n) =>
-    `${places(n, "A runway's numbers don't", 'runways have numbers that don’t')} fit its direction.`,
+    `${places(n, "A runway's numbers don't", "runways have numbers that don't")} fit the direction.`,
   'hold-assumed': (n) =>
     `${places(n, 'A holding point', 'holding points')} put where none is mapped, at the usual distance from the runway.`,
   'hold-apart': (n) =>
     `${places(n, 'A holding point lies', 'holding points lie')} on no taxiway: left out.`,
-  'lead-in-long': (n) =>
-    `${places(n, 'A stand is', 'stands are')} joined by a straight line of more than 60 m.`,
+  'lead-in-long': (n, length) =>
+    `${places(n, 'A stand is', 'stands are')} joined by a straight line of more than ${length}.`,
   'stand-apart': (n) =>
     `${places(n, 'A stand lies', 'stands lie')} too far from any taxiway: left out.`,
 };
