@@ -5,6 +5,7 @@ import { type Ground, groundAt } from './ground';
 import { LABEL_PX, type Wanted } from './labels';
 import type { PlanProps } from './Plan';
 import { type GroundPoint, type Pixel, projection, type Size } from './projection';
+import { onRunwayAt } from './Strips';
 import type { View } from './shapes';
 
 /** Around a point, px: below, above, right, left, and at the corners. */
@@ -56,6 +57,7 @@ export function wordsOf(
     .map((node) => ({ node, point: at(groundAt(node)) }))
     .filter(({ point }) => isNear(point, size));
   const isCloser = nearestOf(points.map(({ point }) => point));
+  const isOnRunway = onRunwayAt(props.strips, { sight, size });
   const wordAt = ({ node, point }: (typeof points)[number]): readonly Wanted[] => {
     const { id, kind, name } = node;
     if (name === undefined) return [];
@@ -91,14 +93,11 @@ export function wordsOf(
     ...warnings,
     ...named(isEnd),
     ...hot,
-    ...signs.map(
-      ({ name, at: spots }): Wanted => ({
-        key: `t${name}`,
-        text: name,
-        kind: 'sign',
-        at: spots.map(at),
-      }),
-    ),
+    ...signs.map(({ name, at: spots }): Wanted => {
+      // On a runway, a taxiway's letter would be read as something of the runway's.
+      const [on, off] = [spots.filter(isOnRunway), spots.filter((spot) => !isOnRunway(spot))];
+      return { key: `t${name}`, text: name, kind: 'sign', at: [...off, ...on].map(at) };
+    }),
     ...named((node) => !isEnd(node) && isUsed(node)),
     ...named((node) => !isEnd(node) && !isUsed(node) && node.kind === 'hold'),
     ...named((node) => !isEnd(node) && node.kind === 'stand'),
