@@ -30,10 +30,24 @@ export async function planTargets(planned: Field): Promise<readonly PlanTarget[]
   const laid = await Promise.all(
     alike.map(async ({ hash, code, name, load }): Promise<readonly PlanTarget[]> => {
       const field = await load().catch(() => null);
-      return field === null ? [] : [{ hash, code, name, ...withPlan(field, planned) }];
+      if (field === null) return [];
+      const laid = withPlan(field, planned);
+      const whole = laid.field && { ...laid.field, about: withNotice(laid.field.about) };
+      return [{ hash, code, name, field: whole, misfit: laid.misfit }];
     }),
   );
   return laid.flat();
+}
+
+/** Whose the plan is, by the licence of the map (ODbL 1.0, 4.3): it goes wherever the field goes. */
+const NOTICE = 'Taxi plan: © OpenStreetMap contributors, ODbL 1.0.';
+
+/** As long as a document's text may be, characters. */
+const LONGEST_ABOUT = 600;
+
+function withNotice(about: string): string {
+  if (about.includes('OpenStreetMap')) return about;
+  return `${about.slice(0, LONGEST_ABOUT - NOTICE.length - 1)} ${NOTICE}`.trim();
 }
 
 /** What came of keeping a field. */

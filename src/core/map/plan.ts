@@ -36,6 +36,10 @@ const GUARDS_M = 220;
 /** A stand further than this from any taxiway is left out, metres. */
 const FARTHEST_STAND_M = 150;
 
+/** How far from a centreline a point counts as on it, and the end of a curve on to it, metres. */
+const ON_CENTRELINE_M = 3;
+const CURVED_M = 12;
+
 /** `A` of `Taxiway A`, `Tw A1`; null if there is none. */
 function letterOf({ ref, name }: Tags): string | null {
   const text = (ref ?? name ?? '').split(';')[0]?.trim() ?? '';
@@ -94,10 +98,14 @@ export function planOf(
   });
   meetCentrelines(network, strips);
 
-  const kinds = new Map<number, Partial<TaxiNode> & { kind: TaxiNode['kind'] }>();
+  const kinds: Kinds = new Map();
+  const degrees = network.degrees();
   network.vertices.forEach((_, vertex) => {
     const strip = stripAt(vertex);
-    if (strip !== null && rightM(strip, vertex) < 3) kinds.set(vertex, { kind: 'runway' });
+    if (strip === null || degrees[vertex] === 0) return;
+    // A curve that leads on along the centreline ends beside it, now that what lay along it is gone.
+    const reachM = degrees[vertex] === 1 ? CURVED_M : ON_CENTRELINE_M;
+    if (rightM(strip, vertex) < reachM) kinds.set(vertex, { kind: 'runway' });
   });
 
   // Holding points the map has.
@@ -216,7 +224,9 @@ function neighbours(network: Network) {
       [link.from, link.to],
       [link.to, link.from],
     ] as const) {
-      beside.set(from, [...(beside.get(from) ?? []), { to, link }]);
+      const there = beside.get(from);
+      if (there) there.push({ to, link });
+      else beside.set(from, [{ to, link }]);
     }
   }
   return beside;

@@ -134,6 +134,9 @@ function fieldOf({ place: about, tags }: Site, objects: readonly MapObject[]): M
     assumed: [
       ...(code === undefined ? [general('code-assumed', NO_CODE)] : []),
       ...(Number.isNaN(elevationM) ? [general('elevation-assumed')] : []),
+      ...(runways.some(({ assumed }) => assumed.includes('lights'))
+        ? [general('lights-unknown')]
+        : []),
       ...runways.flatMap(({ name, assumed }) => [
         ...(assumed.includes('width') ? [general('width-assumed', name)] : []),
         ...(assumed.includes('surface') ? [general('surface-assumed', name)] : []),

@@ -13,7 +13,7 @@ type Runway = Field['runways'][number];
 export interface MappedRunway {
   readonly runway: Runway;
   readonly name: string;
-  readonly assumed: readonly ('width' | 'surface' | 'number')[];
+  readonly assumed: readonly ('width' | 'surface' | 'lights' | 'number')[];
 }
 
 /** Shorter ones are models' strips or scraps, metres. */
@@ -150,6 +150,7 @@ function runwayOf(
     assumed: [
       ...(width === undefined ? (['width'] as const) : []),
       ...(surface === undefined ? (['surface'] as const) : []),
+      ...(tags.every(({ lit }) => lit === undefined) ? (['lights'] as const) : []),
       ...(Math.min(offDeg(one), offDeg(other)) > 35 ? (['number'] as const) : []),
     ],
   };

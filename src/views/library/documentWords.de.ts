@@ -107,7 +107,7 @@ function said(what: string): string {
 }
 
 export const words: Translated<typeof englishWords> = {
-  hint: 'Ein Platz, ein Flugzeug oder ein Verfahren als JSON-Datei, oder ein ganzes Flugbuch. Es bleibt auf diesem Gerät.',
+  hint: 'Ein Platz, ein Flugzeug oder ein Verfahren als JSON-Datei, ein ganzes Flugbuch oder ein Flugplatz, aus OpenStreetMap gespeichert. Die Datei lässt sich auch ins Fenster ziehen. Es bleibt auf diesem Gerät.',
   choose: 'Datei ansehen',
   paste: 'Link oder Code einfügen',
   lookAtPasted: 'Ansehen',

@@ -24,7 +24,8 @@ export const notes: Translated<typeof english.notes> = {
     'Die Karte nennt keine Höhe: 0 ft. Vor Gebrauch der Werte berichtigen.',
   'width-assumed': (n, length) => `${places(n, 'Eine Piste', 'Pisten')} ohne Breite: ${length}.`,
   'surface-assumed': (n) => `${places(n, 'Eine Piste', 'Pisten')} ohne Belag: Asphalt.`,
-  'lights-unknown': () => 'Die Karte sagt nicht, welche Pisten befeuert sind.',
+  'lights-unknown': () =>
+    'Die Karte sagt nicht, ob die Pisten befeuert sind: keine, bis es berichtigt wird.',
   'number-doubtful': (n) =>
     `${places(n, 'Eine Piste', 'Pisten')} mit Nummern, die nicht zur Richtung passen.`,
   'hold-assumed': (n) =>

@@ -25,7 +25,8 @@ export const notes: Readonly<Record<MapNote['code'], (n: number, length: string)
   'width-assumed': (n, length) =>
     `${places(n, 'A runway has', 'runways have')} no width: ${length}.`,
   'surface-assumed': (n) => `${places(n, 'A runway has', 'runways have')} no surface: asphalt.`,
-  'lights-unknown': () => 'The map does not say which runways have lights.',
+  'lights-unknown': () =>
+    'The map does not say whether the runways have lights: none, until you edit it.',
   'number-doubtful': (n) =>
     `${places(n, "A runway's numbers don't", "runways have numbers that don't")} fit the direction.`,
   'hold-assumed': (n) =>

@@ -45,6 +45,13 @@ test('a message with every code of a document gathers all but the last, which is
   expect(places.sheet.value).toMatchObject({ kind: 'incoming', from });
 });
 
+test('a piece of a map is shown over what was open, and adds nothing', () => {
+  const map = '{"version":0.6,"elements":[]}';
+  expect(paste(map)).toBe(true);
+  expect(places.sheet.value).toEqual({ kind: 'map', from: map, over: { kind: 'about' } });
+  expect(sortie.value.inputs.field).toBeNull();
+});
+
 test('a link to Wind goes there, and its wind is in use', () => {
   expect(paste(`${APP}#/wind?report=27012KT`)).toBe(true);
   expect(places.place.value).toBe('wind');
