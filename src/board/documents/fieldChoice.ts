@@ -1,7 +1,7 @@
 /** What there is to choose a field from: one's own, those flown lately, the demo's. */
 
 import { catalogue, type ListedField } from 'virtual:lapstrip-catalogue';
-import { found, type Hash } from '../../core';
+import { found, type Hash, lineBetween } from '../../core';
 import { pageLanguage } from '../../device/pageLanguage';
 import { offeredFields } from '../record/flownLast';
 import { listedFields, received } from './documents';
@@ -34,3 +34,25 @@ const textsOf = ({ name, about, translations }: ListedField): readonly string[] 
   name,
   translations?.[pageLanguage()]?.[about] ?? about,
 ];
+
+/** Metres in a nautical mile. ICAO Annex 5, table 3-3. */
+const M_PER_NM = 1852;
+
+/** A field, and how far away it is. */
+export interface Nearby {
+  readonly field: ListedField;
+  readonly awayNm: number;
+}
+
+/** The fields nearest to another, which is left out, nearest first. */
+export function nearbyFields(to: ListedField, most: number): readonly Nearby[] {
+  return listedFields.value
+    .filter(({ hash, code }) => hash !== to.hash && code !== to.code)
+    .map((field) => ({
+      field,
+      awayNm:
+        (lineBetween(to.place, field.place)?.distanceM ?? Number.POSITIVE_INFINITY) / M_PER_NM,
+    }))
+    .sort((a, b) => a.awayNm - b.awayNm)
+    .slice(0, most);
+}

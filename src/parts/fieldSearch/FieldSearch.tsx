@@ -38,7 +38,7 @@ interface FieldSearchProps {
 }
 
 /** More than this isn't read: who has more types a letter. */
-const SHOWN = 8;
+export const SHOWN = 8;
 
 /** A longer text finds nothing more, characters. */
 const LONGEST = 60;

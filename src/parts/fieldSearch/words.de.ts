@@ -11,5 +11,7 @@ export const words: Translated<typeof english> = {
   more: (fields) => `Noch ${fields} zeigen`,
   details: (longest, elevation) => `Piste ${longest} · Höhe ${elevation}`,
   feet: (feet) => `${feet}\u00a0ft`,
+  nearest: (code) => `Nahe ${code}`,
+  away: (nm) => `${nm}\u00a0NM`,
   marks: { own: 'eigener', received: 'noch nicht in Gebrauch', demo: 'Demo' },
 };

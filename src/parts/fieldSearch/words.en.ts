@@ -8,5 +8,7 @@ export const words = {
   more: (fields: number) => `Show ${fields} more`,
   details: (longest: string, elevation: string) => `runway ${longest} · elevation ${elevation}`,
   feet: (feet: string) => `${feet}\u00a0ft`,
+  nearest: (code: string) => `Nearest to ${code}`,
+  away: (nm: string) => `${nm}\u00a0NM`,
   marks: { own: 'yours', received: 'not used yet', demo: 'demo' },
 } as const;

@@ -107,8 +107,8 @@ export const words: Translated<typeof english> = {
   wasAdded: (name) =>
     `„${name}“ ist hinzugefügt. Benutzt wird es erst, wenn es unter „Flug“ gewählt ist.`,
   beside: 'Beide behalten',
-  overMine: 'An die Stelle von meinem setzen',
-  overDemo: 'An die Stelle der Demo setzen',
+  overMine: 'Meines ersetzen',
+  overDemo: 'Das der Demo ersetzen',
   newest: 'Zur neuesten Fassung machen',
   wasPutOver: (name) =>
     `„${name}“ steht von jetzt an in den Listen. Das bisherige bleibt in der Bibliothek, und ein begonnener Flug behält, was er hat.`,

@@ -109,8 +109,8 @@ export const words = {
   wasAdded: (name: string) =>
     `“${name}” was added. Nothing uses it before you choose it in Sortie.`,
   beside: 'Keep both',
-  overMine: 'Put it in place of mine',
-  overDemo: 'Put it in place of the demo’s',
+  overMine: 'Replace mine',
+  overDemo: 'Replace the demo’s',
   newest: 'Make it the newest of mine',
   wasPutOver: (name: string) =>
     `“${name}” is in the lists from now on. The one before is still in the Library, and a sortie begun keeps what it has.`,

@@ -1,11 +1,11 @@
 /** Sortie: what is flown today. Field, aircraft, procedure, load, surface, own limits, norths, callsign. */
 
-import type { ListedProcedure } from 'virtual:lapstrip-catalogue';
+import type { ListedField, ListedProcedure } from 'virtual:lapstrip-catalogue';
 import type { ComponentChildren, JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { day, sortie } from '../../board/board';
-import { listedAircraft } from '../../board/documents/documents';
-import { fieldsFor, markOf } from '../../board/documents/fieldChoice';
+import { listedAircraft, listedBy } from '../../board/documents/documents';
+import { fieldsFor, markOf, nearbyFields } from '../../board/documents/fieldChoice';
 import { chosenProcedure } from '../../board/documents/inUse';
 import { takeReceived } from '../../board/documents/ownDocuments';
 import { proceduresFor } from '../../board/documents/procedures';
@@ -19,7 +19,8 @@ import { Choice, choicesOf } from '../../parts/choice/Choice';
 import { Hint, inputClass, Wrong } from '../../parts/field/Labelled';
 import { NumberField } from '../../parts/field/NumberField';
 import { aboutField } from '../../parts/fieldSearch/aboutField';
-import { FieldSearch } from '../../parts/fieldSearch/FieldSearch';
+import { FieldSearch, SHOWN } from '../../parts/fieldSearch/FieldSearch';
+import { words as searchWords } from '../../parts/fieldSearch/words';
 import { decimal, wholeNumber } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { Keys } from '../../parts/key/Keys';
@@ -114,16 +115,36 @@ export function SortieRoom({ onClose }: { onClose: () => void }): JSX.Element {
 function Fields() {
   const [flown] = useState(flownLast);
   const [text, setText] = useState('');
-  const rows = fieldsFor(text, flown).map((field) => ({
+  const { field: chosen } = day.inputs();
+  const rowOf = (field: ListedField, awayNm: number | null = null) => ({
     key: field.hash,
     code: field.code,
     name: field.name,
-    about: aboutField(field, markOf(field)),
-    isChosen: field.hash === day.inputs().field,
+    about: aboutField(field, markOf(field), awayNm),
+    isChosen: field.hash === chosen,
     onChoose: () => chooseField(field),
-  }));
-  return <FieldSearch text={text} onText={setText} groups={[{ rows }]} />;
+  });
+  const fields = fieldsFor(text, flown);
+  const here = chosen === null ? undefined : listedBy(chosen);
+  // Where all of them are shown, the nearest need no list of their own.
+  const near =
+    text.trim() === '' && fields.length > SHOWN && here?.kind === 'field'
+      ? {
+          title: searchWords.nearest(here.code),
+          rows: nearbyFields(here, NEAREST).map(({ field, awayNm }) => rowOf(field, awayNm)),
+        }
+      : { rows: [] };
+  return (
+    <FieldSearch
+      text={text}
+      onText={setText}
+      groups={[{ rows: fields.map((field) => rowOf(field)) }, near]}
+    />
+  );
 }
+
+/** How many fields nearby are offered: where one would go if this one closed. */
+const NEAREST = 4;
 
 /** What the aircraft weighs, and the key to the load sheet. */
 function LoadPart() {
