@@ -15,9 +15,7 @@ import { isNewer, openDatabase } from './database';
 import { storeName } from './storeName';
 
 /** How a document came to be here. */
-export const ORIGINS = ['drawn', 'written', 'copied', 'file', 'link', 'log'] as const;
-
-export type Origin = (typeof ORIGINS)[number];
+export type Origin = 'drawn' | 'written' | 'copied' | 'map' | 'file' | 'link' | 'log';
 
 /** A document a sortie uses, stored as it was. */
 export interface KeptDocument extends OwnedDocument {

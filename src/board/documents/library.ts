@@ -113,6 +113,22 @@ export function originOf({ from, fromName, content }: KeptDocument): {
   return { kind: from, source: from === 'file' ? (fromName ?? null) : null };
 }
 
+const isApart = ({ received, line }: KeptDocument) => received === true || line !== undefined;
+
+/** What a document stands beside and could replace: another of the pilot's, the app's, or nothing. */
+export function standsBeside(document: KeptDocument): 'over' | 'overDemo' | null {
+  if (!isApart(document)) return null;
+  const { kind } = document;
+  const code: unknown = Object(document.content).code;
+  const isMine = ownDocuments.value.some(
+    (one) => one.kind === kind && Object(one.content).code === code && !isApart(one),
+  );
+  if (isMine) return 'over';
+  // A procedure of one's own has a name of its own, and replaces none of the app's.
+  const isOfApp = catalogue.some((one) => one.kind === kind && one.code === code);
+  return isOfApp && kind !== 'procedure' ? 'overDemo' : null;
+}
+
 /** Puts an older version, or one from elsewhere, over all others of its code. */
 export async function makeNewest({
   line: _l,

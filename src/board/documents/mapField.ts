@@ -66,7 +66,7 @@ export async function keepMapField(field: Field): Promise<KeptMapField> {
     if (document?.kind !== 'field') return { listed: null, problems: problems ?? NOT_READ };
     const { content } = document;
     const hash = documentHash(content);
-    await addOwnDocument({ hash, kind: 'field', content, own: true });
+    await addOwnDocument({ hash, kind: 'field', content, own: true, from: 'map' });
     tellOfDocuments();
     const listed = listedFields.value.find((one) => one.hash === hash);
     return listed === undefined ? NOT_KEPT : { listed, problems: null };

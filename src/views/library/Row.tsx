@@ -11,6 +11,7 @@ import {
   type LibraryRow,
   makeNewest,
   originOf,
+  standsBeside,
   today,
 } from '../../board/documents/library';
 import { nameVersion } from '../../board/documents/ownDocuments';
@@ -159,6 +160,7 @@ export function OwnRow({
   const shown = versions.at(-1);
   const older = versions.slice(0, -1);
   const hashes = versions.map(({ hash }) => hash);
+  const over = shown === undefined ? null : standsBeside(shown);
   const toggle = (which: Form) => setForm(form === which ? null : which);
   const notes = [
     ...forWhat(newest),
@@ -172,8 +174,8 @@ export function OwnRow({
         <Usual of={newest} />
         <Do does="copy" to={newest} pressed={form === 'copy'} onPress={() => toggle('copy')} />
         <Do does="name" to={newest} pressed={form === 'name'} onPress={() => toggle('name')} />
-        {shown !== undefined && isApart(shown) && (
-          <Do does="over" to={newest} onPress={() => void makeNewest(shown)} />
+        {shown !== undefined && over !== null && (
+          <Do does={over} to={newest} onPress={() => void makeNewest(shown)} />
         )}
         {older.length > 0 && (
           <Key pressed={form === 'versions'} onPress={() => toggle('versions')}>
@@ -190,9 +192,6 @@ export function OwnRow({
     </Folded>
   );
 }
-
-/** It stands beside others of its code, where it came from elsewhere or was put there. */
-const isApart = ({ received, line }: KeptDocument) => received === true || line !== undefined;
 
 /** The older versions, newest first. */
 function Versions({ row }: { readonly row: LibraryRow }) {
