@@ -3,7 +3,7 @@
  * JSON or GeoJSON (RFC 7946).
  */
 
-import { XMLParser, XMLValidator } from 'fast-xml-parser';
+import { XMLParser } from 'fast-xml-parser';
 
 export type Tags = Readonly<Partial<Record<string, string>>>;
 
@@ -78,7 +78,8 @@ function pointOf(id: unknown, lat: unknown, lon: unknown): MapPoint | null {
 
 function fromXml(text: string): readonly MapObject[] | UnreadMap {
   if (!/<osm[\s>]/.test(text.slice(0, 4000))) return 'not-a-map';
-  if (XMLValidator.validate(text) !== true) return 'cut-short';
+  // The parser takes what breaks off as if it were whole.
+  if (!text.trimEnd().endsWith('</osm>')) return 'cut-short';
   const parser = new XMLParser({
     ignoreAttributes: false,
     attributeNamePrefix: '',
@@ -87,7 +88,12 @@ function fromXml(text: string): readonly MapObject[] | UnreadMap {
     processEntities: false,
     isArray: (name) => ['node', 'way', 'relation', 'nd', 'tag'].includes(name),
   });
-  const parsed: unknown = parser.parse(text);
+  let parsed: unknown;
+  try {
+    parsed = parser.parse(text);
+  } catch {
+    return 'cut-short';
+  }
   const osm = isRecord(parsed) ? parsed.osm : undefined;
   if (!isRecord(osm)) return 'not-a-map';
   const tags = (of: Loose) =>

@@ -50,8 +50,13 @@ export class Network {
     return index;
   }
 
+  /** How many links were ever laid: the same number, the same network. */
+  laid = 0;
+
   lay(from: number, to: number, look: Look): void {
-    if (from !== to) this.links.push({ from, to, ...look });
+    if (from === to) return;
+    this.laid += 1;
+    this.links.push({ from, to, ...look });
   }
 
   vertex(index: number): Vertex {
@@ -77,11 +82,11 @@ export class Network {
       cuts.set(link, (cuts.get(link) ?? new Set()).add(vertex));
     };
     const cells = this.#cells();
-    const seen = new Set<string>();
+    const seen = new Set<number>();
     for (const inCell of cells.values()) {
       for (const [place, one] of inCell.entries()) {
         for (const other of inCell.slice(place + 1)) {
-          const key = one < other ? `${one} ${other}` : `${other} ${one}`;
+          const key = Math.min(one, other) * this.links.length + Math.max(one, other);
           if (seen.has(key)) continue;
           seen.add(key);
           this.#meet(one, other, degrees, cut);
@@ -105,22 +110,30 @@ export class Network {
     this.#once();
   }
 
+  /** The link nearest to a point, and how far off it lies; null if there are none within reach. */
+  nearest(xM: number, yM: number, reachM: number): { link: number; offM: number } | null {
+    let [best, least] = [-1, reachM];
+    this.links.forEach(({ from, to }, index) => {
+      const [a, b] = [this.vertices[from], this.vertices[to]];
+      if (a === undefined || b === undefined) return;
+      // Most lie far away, and cost no more than this.
+      if (Math.min(a.xM, b.xM) - least > xM || Math.max(a.xM, b.xM) + least < xM) return;
+      if (Math.min(a.yM, b.yM) - least > yM || Math.max(a.yM, b.yM) + least < yM) return;
+      const { offM } = this.off({ from, to }, xM, yM);
+      if (offM <= least) [best, least] = [index, offM];
+    });
+    return best < 0 ? null : { link: best, offM: least };
+  }
+
   /** Cuts the link nearest to a point there; the vertex, or null if none is within reach. */
   tap(xM: number, yM: number, reachM: number): number | null {
-    let best: { link: number; share: number; offM: number } | null = null;
-    this.links.forEach((link, index) => {
-      const found = this.off(link, xM, yM);
-      if (found.offM <= reachM && (best === null || found.offM < best.offM)) {
-        best = { link: index, ...found };
-      }
-    });
-    const nearest = best as { link: number; share: number; offM: number } | null;
-    if (nearest === null) return null;
-    const link = this.links[nearest.link];
-    if (link === undefined) return null;
+    const nearest = this.nearest(xM, yM, reachM);
+    const link = nearest === null ? undefined : this.links[nearest.link];
+    if (nearest === null || link === undefined) return null;
     const { from, to, ...look } = link;
+    const { share } = this.off(link, xM, yM);
     const [a, b] = [this.vertex(from), this.vertex(to)];
-    const on = this.at(a.xM + nearest.share * (b.xM - a.xM), a.yM + nearest.share * (b.yM - a.yM));
+    const on = this.at(a.xM + share * (b.xM - a.xM), a.yM + share * (b.yM - a.yM));
     if (on === from || on === to) return on;
     this.links.splice(nearest.link, 1);
     this.lay(from, on, look);

@@ -172,6 +172,7 @@ function guard(
   stripAt: (vertex: number) => RunwayStrip | null,
   assumed: MapNote[],
 ): void {
+  let [beside, laid] = [neighbours(network), network.laid];
   for (const [start, { kind }] of [...kinds]) {
     const strip = kind === 'runway' ? stripAt(start) : null;
     if (strip === null) continue;
@@ -180,7 +181,6 @@ function guard(
       const { xM, yM } = network.vertex(vertex);
       return Math.abs(seenFrom(strip, end, { eastM: xM, northM: yM }).rightM);
     };
-    const beside = neighbours(network);
     for (const { to: first, link } of beside.get(start) ?? []) {
       // Along each way out, until a holding point, another runway, or far enough.
       const path = [start, first];
@@ -211,13 +211,19 @@ function guard(
       if (hold === null) continue;
       // One stretch from the holding point to the runway, so that its entry is known by it.
       const inside = path.slice(0, path.indexOf(hold) + 1);
-      straighten(network, kinds, inside.length > 1 ? inside : path);
+      straighten(network, kinds, beside, inside.length > 1 ? inside : path);
       tellEnds(kinds, hold, strip, network.vertex(start));
+    }
+    if (network.laid > laid) {
+      beside = neighbours(network);
+      laid = network.laid;
     }
   }
 }
 
-function neighbours(network: Network) {
+type Neighbours = ReadonlyMap<number, readonly { readonly to: number; readonly link: Link }[]>;
+
+function neighbours(network: Network): Neighbours {
   const beside = new Map<number, { to: number; link: Link }[]>();
   for (const link of network.links) {
     for (const [from, to] of [
@@ -269,11 +275,17 @@ function assume(
 }
 
 /** Replaces the way between a runway and its holding point, where nothing else joins it. */
-function straighten(network: Network, kinds: Kinds, path: readonly number[]): void {
+function straighten(
+  network: Network,
+  kinds: Kinds,
+  beside: Neighbours,
+  path: readonly number[],
+): void {
   const [start, end] = [path[0], path.at(-1)];
   if (start === undefined || end === undefined || path.length < 3) return;
-  const degrees = network.degrees();
-  const isFree = path.slice(1, -1).every((vertex) => degrees[vertex] === 2 && !kinds.has(vertex));
+  const isFree = path
+    .slice(1, -1)
+    .every((vertex) => beside.get(vertex)?.length === 2 && !kinds.has(vertex));
   const pairs = new Set(path.slice(1).map((to, index) => pair(path[index] ?? to, to)));
   const inside = network.links.find(({ from, to }) => pairs.has(pair(from, to)));
   if (inside === undefined) return;
@@ -316,7 +328,7 @@ function leadIn(
   for (const { tags, points } of stands) {
     const at = points.map(ground);
     const offM = ({ eastM, northM }: PlanPoint) =>
-      Math.min(...network.links.map((link) => network.off(link, eastM, northM).offM));
+      network.nearest(eastM, northM, FARTHEST_STAND_M)?.offM ?? Number.POSITIVE_INFINITY;
     const [first, last] = [at[0], at.at(-1)];
     if (first === undefined || last === undefined) continue;
     const [near, stop] = offM(first) <= offM(last) ? [first, last] : [last, first];
