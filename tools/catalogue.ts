@@ -17,7 +17,7 @@ import { whereabouts } from '../src/core/airfield/whereabouts';
 import { languageOf } from '../src/core/language';
 import { procedureSchema } from '../src/core/procedure/procedure.schema';
 import { documentHash } from '../src/exchange/hash';
-import { faults } from '../src/views/library/documentWords.en';
+import { faults } from '../src/parts/problem/words.en';
 
 const KINDS = [
   { kind: 'field', folder: 'fields', schema: fieldSchema },

@@ -24,7 +24,7 @@ const FURTHER = [
 ];
 
 /** Licence files with another name. */
-const FILE: Readonly<Record<string, string>> = { vite: 'LICENSE.md' };
+const FILE: Readonly<Record<string, string>> = { 'jsonc-parser': 'LICENSE.md', vite: 'LICENSE.md' };
 
 /** MIT, as the SPDX License List has it. */
 const MIT = `Permission is hereby granted, free of charge, to any person obtaining a copy of this software and

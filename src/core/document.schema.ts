@@ -24,7 +24,7 @@ export const kilograms = v.pipe(v.number(), v.minValue(1), v.maxValue(700000));
 
 /** A runway designator: `01` to `36`, with L, C or R for parallels. ICAO Annex 14, 5.2.2. */
 export const designator = described(
-  v.pipe(v.string(), v.regex(/^(0[1-9]|[12]\d|3[0-6])[LCR]?$/)),
+  v.pipe(v.string(), v.regex(/^(0[1-9]|[12]\d|3[0-6])[LCR]?$/, 'form-designator')),
   'Runway designator, 01 to 36, with L, C or R for parallels.',
 );
 
@@ -32,7 +32,10 @@ export const designator = described(
  * A language, with a region if that matters: the part of BCP 47 (RFC 5646, 2.1) that texts for a
  * cockpit need.
  */
-const languageTag = v.pipe(v.string(), v.regex(/^[a-z]{2,3}(-([A-Z]{2}|\d{3}))?$/));
+const languageTag = v.pipe(
+  v.string(),
+  v.regex(/^[a-z]{2,3}(-([A-Z]{2}|\d{3}))?$/, 'form-language'),
+);
 
 const anyText = v.pipe(v.string(), v.minLength(1), v.maxLength(600));
 
@@ -59,6 +62,9 @@ export const document = <K extends string>(kind: K) => ({
   lapstrip: described(v.literal(kind), 'What kind of document this is.'),
   version: described(v.literal(1), 'The version of the schema it follows.'),
 });
+
+/** Figures of a fault are told to a tenth. */
+const toTenths = (value: number) => Math.round(10 * value) / 10;
 
 /** Each step of the path into `document`, as valibot's issues want it. */
 function issuePath(
@@ -96,7 +102,7 @@ export const holdsTogether = <Document extends object>(
     const isForAll = config.abortPipeEarly === false && !onceRight;
     if (!dataset.typed || !(isForAll || dataset.issues === undefined)) return;
     for (const { path, code, values = [] } of faultsOf(dataset.value)) {
-      const message = [code, ...values.map(Math.round)].join(' ');
+      const message = [code, ...values.map(toTenths)].join(' ');
       addIssue({ message, path: issuePath(dataset.value, path) });
     }
   });

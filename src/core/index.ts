@@ -24,6 +24,7 @@ export {
   nextPlace,
   type OwnedDocument,
 } from './documentLines';
+export type { DocumentProblem, FormProblem, ShapeProblem } from './documentProblem.schema';
 export * from './earth';
 export type { DocumentFault, Fault, ValueFault } from './fault';
 export { type Cause, type Figure, known, type SourceId, unknown, type Why } from './figure';
@@ -45,7 +46,7 @@ export type { MapExtract, MapField, MapNote } from './map/readMapExtract';
 export { plainly, shownPlainly, type TextFault } from './plainText';
 export * from './procedure';
 export * from './radio';
-export type { DocumentProblem, ReadDocument } from './readDocument.schema';
+export type { ReadDocument } from './readDocument.schema';
 export { isReservedName } from './reservedName';
 export * from './runway';
 export { sameData, sameDocument } from './same';

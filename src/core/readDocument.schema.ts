@@ -5,8 +5,8 @@ import type { Aircraft } from './aircraft/aircraft';
 import { aircraftSchema } from './aircraft/aircraft.schema';
 import type { Field } from './airfield/field';
 import { fieldSchema } from './airfield/field.schema';
+import { type DocumentProblem, problemOf } from './documentProblem.schema';
 import type { DocumentFault, ValueFault } from './fault';
-import { shownPlainly } from './plainText';
 import type { Procedure } from './procedure/procedure';
 import { procedureSchema } from './procedure/procedure.schema';
 
@@ -15,15 +15,6 @@ export type CheckedDocument =
   | { readonly kind: 'field'; readonly content: Field }
   | { readonly kind: 'aircraft'; readonly content: Aircraft }
   | { readonly kind: 'procedure'; readonly content: Procedure };
-
-/**
- * What is wrong, and where: `at` is a path such as `runways.0.ends`; `what` is a fault's code or
- * the schema's own words.
- */
-export interface DocumentProblem {
-  readonly at: string;
-  readonly what: string;
-}
 
 export type ReadDocument =
   | { readonly document: CheckedDocument; readonly problems: null }
@@ -34,10 +25,6 @@ const LONGEST = 1_000_000;
 
 /** How many problems are reported at once. */
 const MOST_PROBLEMS = 8;
-
-/** Paths and problems may quote the document; they are cut to this length, characters. */
-const LONGEST_PLACE = 100;
-const LONGEST_PROBLEM = 200;
 
 const refused = (...problems: readonly DocumentProblem[]): ReadDocument => ({
   document: null,
@@ -77,12 +64,7 @@ function checked<T extends { $schema?: string | undefined }>(
 ): ReadDocument {
   const result = v.safeParse(schema, value);
   if (result.success) return { document: named(result.output), problems: null };
-  return refused(
-    ...result.issues.slice(0, MOST_PROBLEMS).map((issue) => ({
-      at: shownPlainly(v.getDotPath(issue) ?? '', LONGEST_PLACE),
-      what: shownPlainly(issue.message, LONGEST_PROBLEM),
-    })),
-  );
+  return refused(...result.issues.slice(0, MOST_PROBLEMS).map(problemOf));
 }
 
 /** The schemas, by what a document says it is. */

@@ -1,26 +1,51 @@
 /** Parsing incoming text in a worker, which is terminated if it takes too long. */
 
 import type { ParsedJson } from './boundedJson';
+import type { JsonFault } from './jsonFault';
 
 /** How long a slow tablet takes for the largest record, with room to spare, ms. */
 const PATIENCE_MS = 20_000;
 
+/** What the worker is asked: the value of a text, or the lines that hold these places. */
+export interface Asked {
+  readonly from: Blob | string;
+  readonly paths?: readonly string[];
+}
+
 /** The value of a text or file and its length in characters; or why it isn't known. */
 export type ParsedApart =
-  | (ParsedJson & { readonly length: number })
-  | { readonly value: null; readonly problem: 'too-slow' };
+  | (ParsedJson & {
+      readonly length: number;
+      /** Where it stops being JSON; null if it is, or if that isn't known. */
+      readonly fault: JsonFault | null;
+    })
+  | { readonly value: null; readonly problem: 'too-slow'; readonly fault: null };
+
+const TOO_SLOW: ParsedApart = { value: null, problem: 'too-slow', fault: null };
 
 /** Parses a text or a file of bounded depth and size. Rejects if it can't be read. */
-export async function parseApart(from: Blob | string): Promise<ParsedApart> {
+export const parseApart = (from: Blob | string): Promise<ParsedApart> =>
+  askWorker({ from }, TOO_SLOW);
+
+/**
+ * The line of each place of a JSON text, from 1; null where the text doesn't have it. A place is a
+ * path such as `runways.0.ends`. Rejects if the text can't be read.
+ */
+export const linesApart = (
+  from: Blob | string,
+  paths: readonly string[],
+): Promise<readonly (number | null)[]> => askWorker({ from, paths }, []);
+
+async function askWorker<Answer>(asked: Asked, late: Answer): Promise<Answer> {
   const worker = new Worker(new URL('./parse.worker.ts', import.meta.url), { type: 'module' });
   let timer: ReturnType<typeof setTimeout> | undefined;
   try {
-    return await new Promise<ParsedApart>((resolve, reject) => {
-      worker.onmessage = ({ data }: MessageEvent<ParsedApart>) => resolve(data);
+    return await new Promise<Answer>((resolve, reject) => {
+      worker.onmessage = ({ data }: MessageEvent<Answer>) => resolve(data);
       worker.onerror = () => reject(new Error('not read'));
       worker.onmessageerror = () => reject(new Error('not read'));
-      timer = setTimeout(() => resolve({ value: null, problem: 'too-slow' }), PATIENCE_MS);
-      worker.postMessage(from);
+      timer = setTimeout(() => resolve(late), PATIENCE_MS);
+      worker.postMessage(asked);
     });
   } finally {
     clearTimeout(timer);

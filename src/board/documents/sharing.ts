@@ -10,7 +10,7 @@ import {
 import { countSteps } from '../../exchange/differences';
 import { documentHash } from '../../exchange/hash';
 import { type Links, linksTo, partInLink, textInDigits, textInLink } from '../../exchange/link';
-import { parseApart } from '../../exchange/parseApart';
+import { linesApart, parseApart } from '../../exchange/parseApart';
 import {
   type DamagedEntry,
   type FiledRecord,
@@ -141,12 +141,16 @@ const LONGEST_DOCUMENT = 1_000_000;
 
 async function look(from: Blob | string): Promise<Incoming> {
   const parsed = await parseApart(from);
+  if (parsed.fault !== null) {
+    const { code, line, column } = parsed.fault;
+    return { kind: 'refused', problems: [{ at: '', what: code, line, column }] };
+  }
   if (parsed.problem !== null) return refused(parsed.problem);
   if (isRecordFile(parsed.value)) return lookAtRecord(parsed.value);
   if (parsed.length > LONGEST_DOCUMENT) return refused('too-long');
   const checkDocument = await loadDocumentCheck();
   const { document, problems } = checkDocument(parsed.value);
-  if (document === null) return { kind: 'refused', problems };
+  if (document === null) return { kind: 'refused', problems: await placed(problems, from) };
   const { kind, content } = document;
   const hash = documentHash(content);
   return {
@@ -164,6 +168,19 @@ const cameFrom = (from: Blob | string): Pick<KeptDocument, 'from' | 'fromName'> 
   from instanceof File
     ? { from: 'file', fromName: shownPlainly(from.name, LONGEST_NAME) }
     : { from: 'link' };
+
+/** The problems of a file, each with its line. A link has no lines that anyone has seen. */
+async function placed(
+  problems: readonly DocumentProblem[],
+  from: Blob | string,
+): Promise<readonly DocumentProblem[]> {
+  if (typeof from === 'string') return problems;
+  const lines = await linesApart(
+    from,
+    problems.map(({ at }) => at),
+  ).catch(() => []);
+  return problems.map((problem, index) => ({ ...problem, line: lines[index] ?? undefined }));
+}
 
 async function against(hash: string, { kind, content }: Checked): Promise<AgainstOwn> {
   if (all.value.some((listed) => listed.hash === hash)) return { kind: 'same' };

@@ -29,7 +29,7 @@ const degrees = v.pipe(v.number(), v.minValue(-10), v.maxValue(90));
 const aircraftShape = v.strictObject({
   ...document('aircraft'),
   code: described(
-    v.pipe(v.string(), v.regex(/^[a-z0-9-]{2,24}$/)),
+    v.pipe(v.string(), v.regex(/^[a-z0-9-]{2,24}$/, 'form-name')),
     'Short name used to find its procedure.',
   ),
   name: shortText,

@@ -21,7 +21,9 @@ type Path = readonly [FaultKey, ...FaultKey[]];
 function* outOfOrder(...rising: readonly (readonly [Path, number])[]) {
   for (const [index, [path, value]] of rising.entries()) {
     const before = rising[index - 1];
-    if (before !== undefined && value < before[1]) yield { path, code: 'out-of-order' } as const;
+    if (before !== undefined && value < before[1]) {
+      yield { path, code: 'out-of-order', values: [value, before[1]] } as const;
+    }
   }
 }
 
@@ -63,14 +65,22 @@ function* faultsOfLimits({
 }: AircraftShape): Generator<Fault<AircraftFault>> {
   for (const limit of ['crosswindKt', 'tailwindKt'] as const) {
     const { dry, wet, contaminated } = limits[limit];
-    if (wet > dry) yield { path: ['limits', limit, 'wet'], code: 'limit-grows' };
-    if (contaminated > wet) yield { path: ['limits', limit, 'contaminated'], code: 'limit-grows' };
+    if (wet > dry)
+      yield { path: ['limits', limit, 'wet'], code: 'limit-grows', values: [wet, dry] };
+    if (contaminated > wet) {
+      const values = [contaminated, wet];
+      yield { path: ['limits', limit, 'contaminated'], code: 'limit-grows', values };
+    }
   }
-  if (climb.flapsUpByKt > limits.flapsKt)
-    yield { path: ['climb', 'flapsUpByKt'], code: 'gate-above-limit' };
+  if (climb.flapsUpByKt > limits.flapsKt) {
+    const values = [climb.flapsUpByKt, limits.flapsKt];
+    yield { path: ['climb', 'flapsUpByKt'], code: 'gate-above-limit', values };
+  }
   if (climb.gearUpByKt !== undefined && limits.gearKt !== undefined) {
-    if (climb.gearUpByKt > limits.gearKt)
-      yield { path: ['climb', 'gearUpByKt'], code: 'gate-above-limit' };
+    if (climb.gearUpByKt > limits.gearKt) {
+      const values = [climb.gearUpByKt, limits.gearKt];
+      yield { path: ['climb', 'gearUpByKt'], code: 'gate-above-limit', values };
+    }
   } else if (climb.gearUpByKt !== limits.gearKt)
     yield { path: ['climb', 'gearUpByKt'], code: 'gate-without-limit' };
   if ((climb.reheatOffKt !== undefined) !== (engine === 'jet with reheat'))

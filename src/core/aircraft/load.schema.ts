@@ -14,7 +14,7 @@ const armM = described(
   'How far aft of the datum it sits, metres. Every mass has an arm, or none has.',
 );
 
-const stationId = v.pipe(v.string(), v.regex(/^[a-z0-9-]{1,24}$/));
+const stationId = v.pipe(v.string(), v.regex(/^[a-z0-9-]{1,24}$/, 'form-name'));
 
 const station = {
   id: described(stationId, 'Short name used by the presets.'),

@@ -57,20 +57,27 @@ function* faultsOfArms({ emptyArmM, fuel, crew, stations, envelope }: Loading): 
 }
 
 function* faultsOfStations({ stations, fuel }: Loading): Found {
-  if (fuel.landingKg > fuel.maxKg)
-    yield { path: at('fuel', 'landingKg'), code: 'landing-fuel-over' };
+  if (fuel.landingKg > fuel.maxKg) {
+    const values = [fuel.landingKg, fuel.maxKg];
+    yield { path: at('fuel', 'landingKg'), code: 'landing-fuel-over', values };
+  }
   for (const i of repeats(stations.map(({ id }) => id)))
     yield { path: at('stations', i, 'id'), code: 'station-twice' };
   for (const [i, station] of stations.entries()) {
     const path = at('stations', i);
     if (isReservedName(station.id)) yield { path: [...path, 'id'], code: 'name-reserved' };
-    if (station.kind === 'people' && station.eachKg > station.maxKg)
-      yield { path: [...path, 'eachKg'], code: 'beyond-station' };
+    if (station.kind === 'people' && station.eachKg > station.maxKg) {
+      const values = [station.eachKg, station.maxKg];
+      yield { path: [...path, 'eachKg'], code: 'beyond-station', values };
+    }
     if (station.kind !== 'stores') continue;
     for (const j of repeats(station.choices.map(({ kg }) => String(kg))))
       yield { path: [...path, 'choices', j, 'kg'], code: 'choice-twice' };
     for (const [j, { kg }] of station.choices.entries())
-      if (kg > station.maxKg) yield { path: [...path, 'choices', j, 'kg'], code: 'beyond-station' };
+      if (kg > station.maxKg) {
+        const values = [kg, station.maxKg];
+        yield { path: [...path, 'choices', j, 'kg'], code: 'beyond-station', values };
+      }
   }
 }
 
@@ -106,11 +113,12 @@ function* faultsOfPreset(
 function* faultsOfUsual(aircraft: AircraftShape, loading: Loading): Found {
   const { usualTakeoffKg, usualLandingKg } = aircraft.masses;
   const { takeoffMassKg, landingMassKg } = loadSheet(aircraft, usualLoad(loading));
-  const isApart = (kg: number | null, usualKg: number) => Math.abs((kg ?? 0) - usualKg) > SAME_KG;
-  if (isApart(takeoffMassKg.value, usualTakeoffKg))
-    yield { path: at('presets', 0), code: 'not-usual' };
-  if (isApart(landingMassKg.value, usualLandingKg))
-    yield { path: at('fuel', 'landingKg'), code: 'not-usual' };
+  function* apart(path: Fault['path'], kg: number | null, usualKg: number): Found {
+    const values = [kg ?? 0, usualKg];
+    if (Math.abs((kg ?? 0) - usualKg) > SAME_KG) yield { path, code: 'not-usual', values };
+  }
+  yield* apart(at('presets', 0), takeoffMassKg.value, usualTakeoffKg);
+  yield* apart(at('fuel', 'landingKg'), landingMassKg.value, usualLandingKg);
 }
 
 /** Everything that makes the load sheet unusable; empty if it holds together or is absent. */

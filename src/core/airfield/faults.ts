@@ -39,10 +39,18 @@ function* faultsOfRunways({ runways }: FieldShape): Generator<Fault<FieldFault>>
     if (one.at.latDeg === other.at.latDeg && one.at.lonDeg === other.at.lonDeg)
       yield { path, code: 'ends-at-one-point' };
     for (const [side, end] of ends.entries()) {
-      if (end.todaM < end.toraM) yield { path: [...path, side, 'todaM'], code: 'toda-below-tora' };
-      if (end.asdaM < end.toraM) yield { path: [...path, side, 'asdaM'], code: 'asda-below-tora' };
-      if (end.displacedM > end.asdaM)
-        yield { path: [...path, side, 'displacedM'], code: 'threshold-beyond-runway' };
+      if (end.todaM < end.toraM) {
+        const values = [end.todaM, end.toraM];
+        yield { path: [...path, side, 'todaM'], code: 'toda-below-tora', values };
+      }
+      if (end.asdaM < end.toraM) {
+        const values = [end.asdaM, end.toraM];
+        yield { path: [...path, side, 'asdaM'], code: 'asda-below-tora', values };
+      }
+      if (end.displacedM > end.asdaM) {
+        const values = [end.displacedM, end.asdaM];
+        yield { path: [...path, side, 'displacedM'], code: 'threshold-beyond-runway', values };
+      }
     }
   }
 }

@@ -56,7 +56,7 @@ const runway = v.strictObject({
 });
 
 const nodeId = described(
-  v.pipe(v.string(), v.regex(/^[A-Za-z0-9-]{1,16}$/)),
+  v.pipe(v.string(), v.regex(/^[A-Za-z0-9-]{1,16}$/, 'form-point')),
   'Names a point of the taxiway plan.',
 );
 
@@ -100,7 +100,10 @@ const hotSpot = v.strictObject({
 
 const radio = v.strictObject({
   name: described(shortText, 'As spoken: "Harrow traffic".'),
-  mhz: described(v.pipe(v.string(), v.regex(/^\d{3}\.\d{1,3}$/)), 'Frequency, MHz, as written.'),
+  mhz: described(
+    v.pipe(v.string(), v.regex(/^\d{3}\.\d{1,3}$/, 'form-frequency')),
+    'Frequency, MHz, as written.',
+  ),
   service: described(
     v.picklist(['ground', 'tower', 'information', 'traffic']),
     '`traffic` means that no one controls: pilots tell each other.',
@@ -110,7 +113,7 @@ const radio = v.strictObject({
 const fieldShape = v.strictObject({
   ...document('field'),
   code: described(
-    v.pipe(v.string(), v.regex(/^[A-Z][A-Z0-9]{2,3}$/)),
+    v.pipe(v.string(), v.regex(/^[A-Z][A-Z0-9]{2,3}$/, 'form-field-code')),
     'Location indicator. Invented fields begin with X.',
   ),
   name: shortText,

@@ -13,7 +13,7 @@ export { type Condition, conditionSchema } from './condition.schema';
 
 const phase = v.picklist(PHASES);
 
-const shortName = v.pipe(v.string(), v.regex(/^[a-z0-9-]{1,32}$/));
+const shortName = v.pipe(v.string(), v.regex(/^[a-z0-9-]{1,32}$/, 'form-name'));
 
 const stepId = described(shortName, 'Unique within the procedure; never reused for another step.');
 
@@ -64,13 +64,14 @@ const step = v.strictObject({
 const steps = v.pipe(v.array(step), v.maxLength(80));
 
 const toPhase = v.strictObject({ phase, reopen: v.array(phase) });
-const toPlace = v.picklist(['return', 'end']);
+const toPlace = v.picklist(['return', 'end'], 'leads-nowhere');
 
 /** Where a list leads. The issue of a wrong phase names the phase, not the whole. */
 const leads: v.GenericSchema<v.InferOutput<typeof toPhase> | v.InferOutput<typeof toPlace>> =
   v.lazy((input) => {
     if (input === undefined) return v.union([toPlace, toPhase]);
-    return typeof input === 'object' && input !== null ? toPhase : toPlace;
+    if (typeof input !== 'object' || input === null) return toPlace;
+    return 'phase' in input || 'reopen' in input ? toPhase : v.never('leads-nowhere');
   });
 
 const list = v.strictObject({
@@ -101,16 +102,19 @@ const option = v.strictObject({
   fitted: described(v.boolean(), 'Whether it is, unless the pilot says otherwise.'),
 });
 
-const code = v.pipe(v.string(), v.regex(/^[a-z0-9-]{2,24}$/));
+const code = v.pipe(v.string(), v.regex(/^[a-z0-9-]{2,24}$/, 'form-name'));
 
 const basedOn = v.strictObject({
   code: described(code, 'The code of the original.'),
-  hash: described(v.pipe(v.string(), v.regex(/^[0-9a-f]{16}$/)), 'The content of the original.'),
+  hash: described(
+    v.pipe(v.string(), v.regex(/^[0-9a-f]{16}$/, 'form-hash')),
+    'The content of the original.',
+  ),
 });
 
 const edition = v.strictObject({
   number: described(v.pipe(v.number(), v.integer(), v.minValue(1)), 'Counts from 1.'),
-  keptAt: described(v.pipe(v.string(), v.isoTimestamp()), 'When it was kept, UTC.'),
+  keptAt: described(v.pipe(v.string(), v.isoTimestamp('form-time')), 'When it was kept, UTC.'),
 });
 
 const procedureShape = v.strictObject({
@@ -122,7 +126,7 @@ const procedureShape = v.strictObject({
   name: shortText,
   language: languages.language,
   aircraft: described(
-    v.pipe(v.string(), v.regex(/^[a-z0-9-]{2,24}$/)),
+    v.pipe(v.string(), v.regex(/^[a-z0-9-]{2,24}$/, 'form-name')),
     'The code of the aircraft it is for.',
   ),
   about: text,

@@ -22,6 +22,7 @@ import { saveFile } from '../../device/files';
 import { Choice, choicesOf } from '../../parts/choice/Choice';
 import { Wrong } from '../../parts/field/Labelled';
 import { Key } from '../../parts/key/Key';
+import { words as problemWords } from '../../parts/problem/words';
 import { Sheet } from '../../parts/sheet/Sheet';
 import { Checks, lacksOf } from './Checks';
 import styles from './FieldEditor.module.css';
@@ -139,8 +140,8 @@ function Finish({ field }: { readonly field: Field }) {
           <>
             <Wrong>{words.refused}</Wrong>
             <ul>
-              {kept.problems.map(({ at, what }) => (
-                <li key={at + what}>{at === '' ? what : `${at}: ${what}`}</li>
+              {kept.problems.map((problem) => (
+                <li key={problem.at + problem.what}>{problemWords.problem(problem)}</li>
               ))}
             </ul>
           </>

@@ -7,7 +7,7 @@ import { type CopyProblem, copyDocument, freeCode } from '../../board/documents/
 import { inputClass, Labelled, Wrong } from '../../parts/field/Labelled';
 import { Key } from '../../parts/key/Key';
 import { Keys } from '../../parts/key/Keys';
-import { words as documentWords } from './documentWords';
+import { words as problemWords } from '../../parts/problem/words';
 import styles from './Library.module.css';
 import { words } from './words';
 
@@ -67,7 +67,7 @@ export function CopyForm({
         </Key>
       </Keys>
       {problem !== null && problem !== 'code-taken' && (
-        <Wrong>{problem.map(({ at, what }) => documentWords.problem(at, what)).join(' ')}</Wrong>
+        <Wrong>{problem.map(problemWords.problem).join(' ')}</Wrong>
       )}
     </form>
   );

@@ -20,11 +20,11 @@ import type { DamagedEntry } from '../../exchange/recordFile';
 import { Key } from '../../parts/key/Key';
 import { Keys } from '../../parts/key/Keys';
 import { marked } from '../../parts/marked';
+import { words as problemWords } from '../../parts/problem/words';
 import { QuotedPassage, quoted } from '../../parts/quoted/Quoted';
 import { Sheet } from '../../parts/sheet/Sheet';
 import styles from './Bring.module.css';
 import { DifferencesSaid, NAMED } from './DifferencesSaid';
-import { words as documentWords } from './documentWords';
 import { words } from './incomingWords';
 
 interface IncomingSheetProps {
@@ -47,8 +47,8 @@ export function IncomingSheet({ from, onClose }: IncomingSheetProps): JSX.Elemen
           <>
             <p class={styles.refused}>{words.refused}</p>
             <ul>
-              {incoming.problems.map(({ at, what }) => (
-                <li key={at + what}>{documentWords.problem(at, what)}</li>
+              {incoming.problems.map((problem) => (
+                <li key={problem.at + problem.what}>{problemWords.problem(problem)}</li>
               ))}
             </ul>
           </>

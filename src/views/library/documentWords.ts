@@ -6,8 +6,8 @@ import * as english from './documentWords.en';
 
 type Said = Translated<typeof english>;
 
-export let { faults, words }: Said = english;
+export let { words }: Said = english;
 
 inLanguage<Said>(english, { de: () => import('./documentWords.de') }, (said) => {
-  ({ faults, words } = said);
+  ({ words } = said);
 });

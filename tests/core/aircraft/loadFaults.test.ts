@@ -16,8 +16,9 @@ function changed(file: string, path: string, value: unknown): string {
   return JSON.stringify(document);
 }
 
+/** Each fault's place and code; the figures behind a code are told in documents/problems.test.ts. */
 const refusals = (text: string) =>
-  readDocument(text).problems?.map(({ at, what }) => `${at}: ${what}`) ?? [];
+  readDocument(text).problems?.map(({ at, what }) => `${at}: ${what.split(' ')[0]}`) ?? [];
 
 test.each(demoAircraft.map((aircraft) => [aircraft.code, aircraft] as const))(
   'the load sheet of the %s holds together',
