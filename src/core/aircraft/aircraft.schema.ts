@@ -45,6 +45,10 @@ const aircraftShape = v.strictObject({
   }),
   limits: v.strictObject({
     crosswindKt: described(limitBySurface, 'Greatest crosswind, gusts included.'),
+    demonstratedCrosswindKt: described(
+      v.optional(knots),
+      'Greatest crosswind that the maker has demonstrated, if that is less than the limit.',
+    ),
     tailwindKt: described(limitBySurface, 'Greatest tailwind, gusts included.'),
     gearKt: described(
       v.optional(knots),

@@ -28,5 +28,6 @@ function isWorse(now: Caution, before: Accepted): boolean {
   return typeof before.value !== 'number' || beyond(now) >= beyond(before) + 1;
 }
 
+/** How far it lies beyond its limit: above a greatest value, or below a least one. */
 const beyond = ({ value, limit }: Pick<Caution, 'value' | 'limit'>): number =>
-  Number(value) - (typeof limit === 'number' ? limit : 0);
+  Math.abs(Number(value) - (typeof limit === 'number' ? limit : 0));

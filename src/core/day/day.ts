@@ -5,6 +5,7 @@
  * The app passes a memo made of signals, everything else the plain one.
  */
 
+import { usualLoad } from '../aircraft/load';
 import { type LoadFigures, loadSheet } from '../aircraft/loadSheet';
 import { endsOf } from '../airfield/ends';
 import type { SunDay } from '../earth/sun';
@@ -384,6 +385,13 @@ export function day(sources: Sources, memo: Memo): Day {
     const sinceMs = windIsNewer() ? null : issuedMs();
     return (minuteMs() - (sinceMs ?? entered.at.sortieMs)) / 60_000;
   });
+  const minima = group(({ ownVisibilityM, ownCeilingFt }) => ({ ownVisibilityM, ownCeilingFt }));
+  const bingoKg = memo(() => inputs().bingoKg);
+  const fuel = memo(() => {
+    const [bingo, flown] = [bingoKg(), aircraft()];
+    if (bingo === null || flown?.load === undefined) return null;
+    return { onBoardKg: (inputs().load ?? usualLoad(flown.load)).fuelKg, bingoKg: bingo };
+  }, sameData);
   const verdict = memo(() =>
     verdictOf({
       wind: wind(),
@@ -393,6 +401,8 @@ export function day(sources: Sources, memo: Memo): Day {
       settled: settled(),
       conditions: { weather: weather(), air: air(), lowSunOn: lowSunOn() },
       windAgeMin: windAgeMin(),
+      minima: minima(),
+      fuel: fuel(),
       expected: expected(),
       awaited: awaited(),
       failed: failed(),

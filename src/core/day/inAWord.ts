@@ -5,6 +5,7 @@ import type { Figure } from '../figure';
 import type { LengthAsked, Purpose, RankedEnd } from '../runway/question';
 import type { Conditions } from './conditions';
 import type { ExpectedBrief } from './expected';
+import { forecastBelowMinima, type Minima } from './minima';
 import type { SettledFacts } from './settled';
 import type { TodayBrief } from './today';
 import type { Caution, CautionCode } from './verdict';
@@ -19,6 +20,7 @@ export interface InAWordSources {
   readonly expected: ExpectedBrief | null;
   /** How old the wind in use is, minutes by the sortie's clock; null without one. */
   readonly windAgeMin: number | null;
+  readonly minima: Minima;
 }
 
 /** A wind this near to its limit is close to it, kt. Common practice, no published source. */
@@ -43,7 +45,9 @@ export function cautionsInAWord(sources: InAWordSources): readonly Caution[] {
     ...(now?.windShear ? [bare('wind-shear')] : []),
     ...(now?.freezingPrecipitation ? [bare('icing')] : []),
     ...beyondForecast(sources),
+    ...forecastBelowMinima(sources.expected, sources.minima),
     ...(end === null ? [] : nearWinds(end, settled)),
+    ...(end === null ? [] : demonstrated(end, settled)),
     ...nearLength(sources),
     ...nearTyres(sources),
     ...(surface === 'dry' ? [] : [{ code: 'surface', value: surface, limit: null } as const]),
@@ -79,6 +83,16 @@ const nearWinds = (end: RankedEnd, { crosswindLimit, tailwindLimit }: SettledFac
   ...near('near-crosswind', end.crosswindWorstKt, crosswindLimit),
   ...near('near-tailwind', end.tailwindWorstKt, tailwindLimit),
 ];
+
+/** A crosswind within the limit, but more than the maker has demonstrated. */
+function demonstrated(end: RankedEnd, settled: SettledFacts): readonly Caution[] {
+  const limit = settled.aircraft?.limits.demonstratedCrosswindKt;
+  const value = end.crosswindWorstKt;
+  if (limit === undefined || value === null || value <= limit) return [];
+  // Beyond its limit it stops, and says so itself.
+  if (settled.crosswindLimit.value !== null && value > settled.crosswindLimit.value) return [];
+  return [{ code: 'demonstrated-crosswind', value, limit }];
+}
 
 function nearLength({ end }: InAWordSources): readonly Caution[] {
   const tightest: LengthAsked | null = end?.tightest ?? null;

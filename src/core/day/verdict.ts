@@ -6,6 +6,7 @@ import type { Figure } from '../figure';
 import type { NoLength } from '../runway/needs';
 import type { NoBestReason, Purpose, RankedEnd, Shortfall } from '../runway/question';
 import { cautionsInAWord, type InAWordSources } from './inAWord';
+import { belowMinima } from './minima';
 import type { NoParachute } from './parachute';
 import type { LateParts } from './sources';
 import type { LandingLimit, LandingToday, TakeoffToday, TodayBrief } from './today';
@@ -49,7 +50,10 @@ export const STOPPING = [
   'no-variation',
   'none-within-limits',
   'below-landing-fuel',
+  'bingo',
   'narrow',
+  'visibility',
+  'ceiling',
   'no-lights',
 ] as const;
 
@@ -62,8 +66,11 @@ const IN_A_WORD = [
   'forecast-crosswind',
   'forecast-tailwind',
   'forecast-gust-spread',
+  'forecast-visibility',
+  'forecast-ceiling',
   'near-length',
   'near-crosswind',
+  'demonstrated-crosswind',
   'near-tailwind',
   'near-tyres',
   'wet-tailwind',
@@ -114,6 +121,8 @@ export interface VerdictSources
   readonly wind: WindAnswer;
   readonly load: LoadFigures | null;
   readonly noParachute: NoParachute | null;
+  /** Fuel on board before take-off and the fuel to turn back at, kg; null where either isn't known. */
+  readonly fuel: { readonly onBoardKg: number; readonly bingoKg: number } | null;
 }
 
 export function verdictOf(sources: VerdictSources): Verdict {
@@ -126,6 +135,8 @@ export function verdictOf(sources: VerdictSources): Verdict {
     ...(load?.exceeded ?? []).map(ofLoad),
     ...(sources.noParachute === 'used' ? [bare('parachute-used')] : []),
     ...(today === null ? [] : ofToday(today, purpose)),
+    ...bingo(sources.fuel),
+    ...belowMinima(sources.conditions.weather?.now, sources.minima),
     ...cautionsInAWord({ ...sources, end, purpose }),
     ...notBest(end, ranked?.best ?? null),
   ];
@@ -211,6 +222,12 @@ function noLength(because: NoLength): Caution {
     default:
       return { code: 'no-numbers', value: because, limit: null };
   }
+}
+
+/** Fuel that is no more than the pilot turns back with. */
+function bingo(fuel: VerdictSources['fuel']): readonly Caution[] {
+  if (fuel === null || fuel.onBoardKg > fuel.bingoKg) return [];
+  return [{ code: 'bingo', value: fuel.onBoardKg, limit: fuel.bingoKg }];
 }
 
 /** A length that falls short: what is needed, and what there is. */

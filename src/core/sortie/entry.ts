@@ -45,6 +45,11 @@ export interface Inputs {
   readonly ownWetCrosswindKt: number | null;
   /** How much the gust may exceed the steady wind, kt; null for any. */
   readonly ownGustSpreadKt: number | null;
+  /** The least visibility, m, and ceiling, ft, the pilot flies in; null for any. */
+  readonly ownVisibilityM: number | null;
+  readonly ownCeilingFt: number | null;
+  /** Bingo: the fuel at which the pilot turns back, kg; null if not settled. */
+  readonly bingoKg: number | null;
   /** Ends that are closed today, work in progress. */
   readonly closedToday: readonly Designator[];
   /** Whether the field's preferred ends come first, if its wind and weather allow them. */
@@ -114,6 +119,9 @@ export const FRESH_INPUTS: Inputs = {
   ownTailwindKt: null,
   ownWetCrosswindKt: null,
   ownGustSpreadKt: null,
+  ownVisibilityM: null,
+  ownCeilingFt: null,
+  bingoKg: null,
   closedToday: [],
   preferred: false,
   holdShortM: {},
@@ -304,6 +312,9 @@ const NUMBERS = [
   'ownTailwindKt',
   'ownWetCrosswindKt',
   'ownGustSpreadKt',
+  'ownVisibilityM',
+  'ownCeilingFt',
+  'bingoKg',
   'variationDeg',
   'ownQnhHpa',
   'ownTemperatureC',

@@ -19,6 +19,10 @@ export const needed = ({ value, limit }: Told) => neededLength(number(value), nu
 export const available = ({ limit }: Told) => length(number(limit), 'down');
 /** A mass beyond a limit, rounded up. */
 export const kg = (told: Told['value']) => mass(number(told), 'up');
+/** A visibility: metres in every unit, as reports give it. */
+export const seen = (told: Told['value']) => `${wholeNumber(number(told))} m`;
+/** Whole feet of height. */
+export const feet = (told: Told['value']) => `${wholeNumber(number(told))} ft`;
 /** Whole knots. */
 export const kt = (told: Told['value']) => wholeNumber(number(told));
 /** A figure never rounded to the other side of its limit. */

@@ -4,7 +4,7 @@ import type { CautionCode } from '../../core';
 import { wholeNumber } from '../format';
 import type { Translated } from '../translated';
 import { length } from '../units';
-import { available, beyond, kg, kt, needed, number, type Told } from './told';
+import { available, beyond, feet, kg, kt, needed, number, seen, type Told } from './told';
 import type { words as english } from './words.en';
 
 const noNumbers: Readonly<Record<string, string>> = {
@@ -62,6 +62,9 @@ const sentences: Readonly<Record<CautionCode, (told: Told) => string>> = {
   'no-variation': () => 'Missweisung unbekannt: missweisender Wind unbrauchbar',
   'none-within-limits': () => 'Keine Piste innerhalb der Grenzen',
   'below-landing-fuel': ({ value }) => `${kg(value)} unter dem Landekraftstoff`,
+  bingo: ({ value, limit }) => `Kraftstoff ${kg(value)}, Bingo ${kg(limit)}`,
+  visibility: ({ value, limit }) => `Sicht ${seen(value)}, eigenes Minimum ${seen(limit)}`,
+  ceiling: ({ value, limit }) => `Untergrenze ${feet(value)}, eigenes Minimum ${feet(limit)}`,
   narrow: ({ value, limit }) =>
     `Piste ${length(number(value))} breit, nötig ${length(number(limit))}`,
   'no-lights': () => 'Nacht, und keine Pistenlichter',
@@ -74,6 +77,12 @@ const sentences: Readonly<Record<CautionCode, (told: Told) => string>> = {
     `Vorhergesagt: Rückenwind ${beyond(told)}, Grenze ${kt(told.limit)}`,
   'forecast-gust-spread': (told) =>
     `Vorhergesagt: Bö ${beyond(told)} kt über dem Wind, Grenze ${kt(told.limit)}`,
+  'forecast-visibility': ({ value, limit }) =>
+    `Vorhergesagte Sicht ${seen(value)}, eigenes Minimum ${seen(limit)}`,
+  'forecast-ceiling': ({ value, limit }) =>
+    `Vorhergesagte Untergrenze ${feet(value)}, eigenes Minimum ${feet(limit)}`,
+  'demonstrated-crosswind': (told) =>
+    `Seitenwind ${beyond(told)}, nur bis ${kt(told.limit)} erprobt`,
   'near-length': (told) => `Piste fast ausgenutzt: ${needed(told)} von ${available(told)}`,
   'near-crosswind': (told) => `Seitenwind ${kt(told.value)}, nahe der Grenze von ${kt(told.limit)}`,
   'near-tailwind': (told) => `Rückenwind ${kt(told.value)}, nahe der Grenze von ${kt(told.limit)}`,
@@ -129,6 +138,11 @@ const mends: Readonly<Partial<Record<CautionCode, string>>> = {
   'forecast-crosswind': 'Andere Piste, oder ein anderer Zeitpunkt.',
   'forecast-tailwind': 'Andere Piste, oder ein anderer Zeitpunkt.',
   'forecast-gust-spread': 'Ein anderer Zeitpunkt.',
+  bingo: 'Mehr Kraftstoff nehmen oder Bingo tiefer setzen.',
+  visibility: 'Auf das Wetter warten, oder ein anderer Platz.',
+  ceiling: 'Auf das Wetter warten, oder ein anderer Platz.',
+  'forecast-visibility': 'Ein anderer Zeitpunkt, oder ein anderer Platz.',
+  'forecast-ceiling': 'Ein anderer Zeitpunkt, oder ein anderer Platz.',
   narrow: another,
   'no-lights': another,
   'wind-old': 'Wind erfragen.',

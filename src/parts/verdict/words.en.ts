@@ -3,7 +3,7 @@
 import type { CautionCode } from '../../core';
 import { wholeNumber } from '../format';
 import { length } from '../units';
-import { available, beyond, kg, kt, needed, number, type Told } from './told';
+import { available, beyond, feet, kg, kt, needed, number, seen, type Told } from './told';
 
 const noNumbers: Readonly<Record<string, string>> = {
   'under-empty': 'Lighter than the empty aircraft',
@@ -60,8 +60,11 @@ const sentences: Readonly<Record<CautionCode, (told: Told) => string>> = {
   'no-variation': () => 'Variation unknown: a magnetic wind cannot be used',
   'none-within-limits': () => 'No runway within limits',
   'below-landing-fuel': ({ value }) => `Fuel ${kg(value)} below the landing fuel`,
+  bingo: ({ value, limit }) => `Fuel ${kg(value)}, bingo ${kg(limit)}`,
   narrow: ({ value, limit }) =>
     `Runway ${length(number(value))} wide, ${length(number(limit))} needed`,
+  visibility: ({ value, limit }) => `Visibility ${seen(value)}, your minimum ${seen(limit)}`,
+  ceiling: ({ value, limit }) => `Ceiling ${feet(value)}, your minimum ${feet(limit)}`,
   'no-lights': () => 'Night, and no runway lights',
   thunderstorm: () => 'Thunderstorm reported',
   'wind-shear': () => 'Wind shear reported',
@@ -70,8 +73,14 @@ const sentences: Readonly<Record<CautionCode, (told: Told) => string>> = {
   'forecast-tailwind': (told) => `Forecast tailwind ${beyond(told)}, limit ${kt(told.limit)}`,
   'forecast-gust-spread': (told) =>
     `Forecast gust ${beyond(told)} kt above the wind, limit ${kt(told.limit)}`,
+  'forecast-visibility': ({ value, limit }) =>
+    `Forecast visibility ${seen(value)}, your minimum ${seen(limit)}`,
+  'forecast-ceiling': ({ value, limit }) =>
+    `Forecast ceiling ${feet(value)}, your minimum ${feet(limit)}`,
   'near-length': (told) => `Runway nearly used up: ${needed(told)} of ${available(told)}`,
   'near-crosswind': (told) => `Crosswind ${kt(told.value)}, near the limit of ${kt(told.limit)}`,
+  'demonstrated-crosswind': (told) =>
+    `Crosswind ${beyond(told)}, demonstrated only to ${kt(told.limit)}`,
   'near-tailwind': (told) => `Tailwind ${kt(told.value)}, near the limit of ${kt(told.limit)}`,
   'near-tyres': (told) => `Lift-off ${kt(told.value)} kt over ground, near the tyre limit`,
   'wet-tailwind': ({ value }) => `Not dry, and a tailwind of ${kt(value)}`,
@@ -118,6 +127,11 @@ const mends: Readonly<Partial<Record<CautionCode, string>>> = {
   'no-limits': 'Choose an aircraft.',
   'none-within-limits': 'Less mass, another field, or wait for the wind.',
   'below-landing-fuel': 'Take more fuel.',
+  bingo: 'Take more fuel, or set bingo lower.',
+  visibility: 'Wait for the weather, or another field.',
+  ceiling: 'Wait for the weather, or another field.',
+  'forecast-visibility': 'Another time, or another field.',
+  'forecast-ceiling': 'Another time, or another field.',
   'forecast-crosswind': 'Another runway, or another time.',
   'forecast-tailwind': 'Another runway, or another time.',
   'forecast-gust-spread': 'Another time.',

@@ -5,6 +5,7 @@ import { useState } from 'preact/hooks';
 import { day, documents } from '../../board/board';
 import { loadAs, loadFuel, loadStation } from '../../board/flight/load';
 import { undoable, undoChange } from '../../board/record/adding';
+import { setInputs } from '../../board/record/choices';
 import {
   type Aircraft,
   isSameLoad,
@@ -14,10 +15,11 @@ import {
   usualLoad,
 } from '../../core';
 import { Choice } from '../../parts/choice/Choice';
+import { QuantityField } from '../../parts/field/QuantityField';
 import { Key } from '../../parts/key/Key';
 import { Sheet } from '../../parts/sheet/Sheet';
 import { EnvelopePlot } from './EnvelopePlot';
-import { Fuel } from './Fuel';
+import { Fuel, MOST_KG } from './Fuel';
 import { Items } from './Items';
 import styles from './LoadSheet.module.css';
 import { Masses } from './Masses';
@@ -97,6 +99,19 @@ function Loader({ aircraft, loading }: { aircraft: Aircraft; loading: Loading })
                 loadFuel(fuelKg);
               }}
             />
+          </LoadPart>
+          <LoadPart title={words.bingo}>
+            <QuantityField
+              unit="kg"
+              name={words.bingoIn}
+              value={day.inputs().bingoKg}
+              least={0}
+              most={MOST_KG}
+              bad={words.massBad}
+              hint={words.notSettled}
+              onChange={(bingoKg) => setInputs({ bingoKg })}
+            />
+            <p class={styles.hint}>{words.bingoHint}</p>
           </LoadPart>
           {stationParts}
         </div>

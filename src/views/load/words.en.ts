@@ -56,6 +56,10 @@ export const words = {
   presets: 'Load as',
   fuel: 'Fuel',
   fuelIn: (unit: string) => `Fuel, ${unit}`,
+  bingo: 'Bingo fuel',
+  bingoIn: (unit: string) => `Bingo, ${unit}`,
+  notSettled: 'not settled',
+  bingoHint: 'The fuel at which you turn back.',
   tanks: (max: string, landing: string) =>
     `The tanks hold ${max}; ${landing} are to be left at landing.`,
   litres: (litres: string) => `${litres}${NO_BREAK_SPACE}L`,

@@ -247,6 +247,10 @@ function Limits() {
     ['ownWetCrosswindKt', words.wetCrosswind, words.asDry],
     ['ownGustSpreadKt', words.gustSpread, words.anyGust],
   ] as const;
+  const minima = [
+    ['ownVisibilityM', words.visibility, 10_000, words.visibilityBad],
+    ['ownCeilingFt', words.ceiling, 20_000, words.ceilingBad],
+  ] as const;
   return (
     <>
       <div class={styles.pair}>
@@ -260,6 +264,18 @@ function Limits() {
             bad={words.limitBad}
             hint={hint}
             onChange={(kt) => setInputs({ [which]: kt })}
+          />
+        ))}
+        {minima.map(([which, name, most, bad]) => (
+          <NumberField
+            key={which}
+            name={name}
+            value={day.inputs()[which]}
+            least={0}
+            most={most}
+            bad={bad}
+            hint={words.anyWeather}
+            onChange={(least) => setInputs({ [which]: least })}
           />
         ))}
       </div>

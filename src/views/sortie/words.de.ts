@@ -33,7 +33,8 @@ export const words: Translated<typeof english> = {
   run: 'Weiterlaufen',
   clockBad: 'Die Zeit als 1850 schreiben und als Datum einen Tag von 1900 bis 2099.',
   limits: 'Eigene Grenzen',
-  limitsHint: 'Es gilt jeweils die kleinere von diesen und denen des Flugzeugs.',
+  limitsHint:
+    'Bei Wind gilt jeweils die kleinere von diesen und denen des Flugzeugs. Sicht und Untergrenze sind die der Meldung und der Vorhersage für die nächste Stunde.',
   crosswind: 'Seitenwind, kt',
   tailwind: 'Rückenwind, kt',
   wetCrosswind: 'Seitenwind, nicht trocken, kt',
@@ -44,6 +45,11 @@ export const words: Translated<typeof english> = {
   preferenceHint: (ends) =>
     `Der Platz bevorzugt ${ends}, um seinen Nachbarn Lärm zu ersparen: solange es trocken und klar ist, mit höchstens 15 kt Seitenwind und 5 kt Rückenwind, Böen eingeschlossen (ICAO Doc 8168).`,
   preferences: { wind: 'Wind entscheidet', follow: 'Bevorzugen' },
+  visibility: 'Geringste Sicht, m',
+  ceiling: 'Geringste Untergrenze, ft',
+  anyWeather: 'jede',
+  visibilityBad: 'Die Sicht ist eine Zahl von 0 bis 10 000 Metern.',
+  ceilingBad: 'Die Untergrenze ist eine Zahl von 0 bis 20 000 Fuß.',
   limitBad: 'Eine Grenze ist eine Zahl von 0 bis 99.',
   aircraftLimit: (kt) => `Flugzeug: ${kt}`,
   north: 'Nordbezug eines eingegebenen Windes',

@@ -35,7 +35,8 @@ export const words = {
   run: 'Run',
   clockBad: 'Write the time as 1850 and the date as a day from 1900 to 2099.',
   limits: 'Your own limits',
-  limitsHint: 'The smaller of these and the aircraft’s limits counts.',
+  limitsHint:
+    'For winds the smaller of these and the aircraft’s limits counts. Visibility and ceiling are those of the report and of what is forecast within the hour.',
   crosswind: 'Crosswind, kt',
   tailwind: 'Tailwind, kt',
   wetCrosswind: 'Crosswind when not dry, kt',
@@ -46,6 +47,11 @@ export const words = {
   preferenceHint: (ends: string) =>
     `The field prefers ${ends} to spare its neighbours the noise: while it is dry and clear, with no more than 15 kt of crosswind and 5 kt of tailwind, gusts included (ICAO Doc 8168).`,
   preferences: { wind: 'Wind decides', follow: 'Prefer them' },
+  visibility: 'Least visibility, m',
+  ceiling: 'Least ceiling, ft',
+  anyWeather: 'any',
+  visibilityBad: 'Visibility is a number of metres from 0 to 10 000.',
+  ceilingBad: 'A ceiling is a number of feet from 0 to 20 000.',
   limitBad: 'A limit is a number from 0 to 99.',
   aircraftLimit: (kt: string) => `aircraft: ${kt}`,
   north: 'North of a typed wind',

@@ -51,6 +51,11 @@ const IS_TYPE =
 const ALLOWED: readonly (readonly [file: RegExp, why: string, line?: RegExp])[] = [
   [/views\/wind\/report\/meaningWords/, 'a report’s own units'],
   [/views\/wind\/report\/words/, 'visibility is reported in metres', /isibility|Sicht /],
+  [
+    /views\/sortie\/words|parts\/verdict\/told/,
+    'visibility is reported in metres',
+    /isibility|Sicht|const seen/,
+  ],
   [/views\/fieldEditor\//, 'a document’s own units'],
   [/views\/why\/words/, 'a formula in SI', /1 kt|m\/s|15\.24 m|kilometre|Kilometer/],
   [
@@ -60,7 +65,7 @@ const ALLOWED: readonly (readonly [file: RegExp, why: string, line?: RegExp])[] 
   ],
   [/views\/voice\//, 'units as they are said'],
   [/views\/procedure\/words/, 'a step’s text, turned where it is read', /'\{fuelKg\} kg'/],
-  [/views\/\w+\/documentWords/, 'a document’s own units', /\{0\} m/],
+  [/parts\/problem\/words/, 'a document’s own units', /\{0\} (m|kg)/],
   [/board\/record\/sealing|views\/log\/table/, 'the log and its table keep core’s units'],
   [/views\/\w+\/unitWords/, 'the choice itself'],
   [/views\/taxi\/route\.(en|de)/, 'units as they are said', /unitFor\('m'\)/],
