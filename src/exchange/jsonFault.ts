@@ -85,7 +85,12 @@ function faultAt(text: string, { error: number, offset }: ParseError): Found {
   const before = text.slice(0, offset).trimEnd();
   if (CURLY.test(sign)) return { code: 'json-curly-quotes', offset };
   if (sign === "'") return { code: 'json-single-quotes', offset };
-  if (error === 'UnexpectedEndOfString') return { code: 'json-quote-missing', offset };
+  // A text that lasts until the end is cut short, unless the brackets behind it are there.
+  const isCutShort = !/[\r\n]|[}\]]$/.test(text.slice(offset, end));
+  if (error === 'UnexpectedEndOfString' && !isCutShort) {
+    return { code: 'json-quote-missing', offset };
+  }
+  if (error === 'UnexpectedEndOfString') return { code: 'json-cut-short', offset: end };
   if (offset >= end) return { code: 'json-cut-short', offset: end };
   if (/^[}\]]/.test(sign) && before.endsWith(','))
     return { code: 'json-comma-too-many', offset: before.length - 1 };

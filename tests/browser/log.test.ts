@@ -160,12 +160,12 @@ describe('what is no log is refused with a sentence, and nothing is touched', ()
       documents: [],
     });
   test.for([
-    ['cut short', entry({}).slice(0, -9), 'The file is not JSON, or it is cut short.'],
+    ['cut short', entry({}).slice(0, -9), 'it is cut short'],
     ['of another version', entry({}).replace('"version":1', '"version":9'), 'another version'],
     ['with a reserved name', entry({}).replace('"at"', '"__proto__":{"x":1},"at"'), 'damaged'],
     ['of brackets', '['.repeat(100_000), 'deeper than in any file of Lapstrip'],
     ['of 51 MB', ' '.repeat(51_000_000), 'larger than 50 MB'],
-    ['of words', 'see you at the pond', 'The file is not JSON, or it is cut short.'],
+    ['of words', 'see you at the pond', 'Line 1, character 1: this is no JSON'],
   ] as const)('%s', async ([, text, sentence], { open }) => {
     const page = await open('tablet', { at: EVENING });
     await toSteps(page);

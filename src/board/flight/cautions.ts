@@ -43,6 +43,13 @@ export const cautions = computed((): readonly ShownCaution[] => {
     .map((caution) => ({ ...caution, stops: false, accepted: true }));
 });
 
+/** Whether a runway other than the one in question is within limits. */
+export const isOtherWithin = computed((): boolean => {
+  const about = day.verdict().end;
+  const ends = day.wind().ranked?.ends ?? [];
+  return ends.some(({ designator, withinLimits }) => withinLimits && designator !== about);
+});
+
 /** Said of a runway nobody has selected, these would only repeat what Wind asks for. */
 const ASKED_ANYWAY: readonly Caution['code'][] = [
   'no-field',

@@ -17,7 +17,7 @@ export interface CallQuestion {
 
 /**
  * The next call: taxi before any point is passed, then each crossing, and line-up at the end of the
- * route; from the roll on, the departure; on the way in, inbound and then, once landed, runway
+ * route; from the roll on, the departure; after stopping, runway vacated; on the way in, inbound and then, once landed, runway
  * vacated, and each crossing on the way to the stand.
  */
 export function dueCallKind({ purpose, stamps, progress, crosses }: CallQuestion): CallKind {
@@ -27,6 +27,8 @@ export function dueCallKind({ purpose, stamps, progress, crosses }: CallQuestion
     if (last !== 'landed') return 'inbound';
     return rolls && crosses ? 'crossing' : 'vacated';
   }
+  // Stopped on the runway: it is to be vacated before anything else.
+  if (last === 'stopping' && !rolls) return 'vacated';
   if (last === 'airborne' || last === 'brakes released') return 'departure';
   if (!rolls) return 'taxi';
   return crosses ? 'crossing' : 'line-up';

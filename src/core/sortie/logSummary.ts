@@ -25,12 +25,16 @@ export interface LogSummary {
   readonly heldBack: number;
   readonly cannot: number;
   readonly notes: number;
+  /** Take-offs that were rejected. */
+  readonly rejected: number;
+  /** It was gone on with outside limits. */
+  readonly outside: boolean;
   /** Something was done in it: a step or a moment. A merely planned sortie isn't listed. */
   readonly flown: boolean;
 }
 
 /** Incremented when a line comes to say more, or something else. */
-export const SUMMARY_MAKE = 3;
+export const SUMMARY_MAKE = 4;
 
 /** The line of a sortie. */
 export function summaryOf(sortie: LoggedSortie): LogSummary {
@@ -53,6 +57,8 @@ export function summaryOf(sortie: LoggedSortie): LogSummary {
     heldBack: sortie.heldBack.length,
     cannot: sortie.cannot.length,
     notes: sortie.notes.length,
+    rejected: sortie.stamps.filter(({ what }) => what === 'stopping').length,
+    outside: sortie.accepted.length > 0,
     flown:
       sortie.done + sortie.heldBack.length + sortie.cannot.length > 0 || sortie.stamps.length > 0,
   };

@@ -148,9 +148,33 @@ const mends: Readonly<Partial<Record<CautionCode, string>>> = {
   'wind-old': 'Wind erfragen.',
 };
 
+/** The same where no other runway is within limits. */
+const noOther = 'Keine andere Piste liegt in den Grenzen.';
+const alone: Readonly<Partial<Record<CautionCode, string>>> = {
+  'no-end': noOther,
+  closed: noOther,
+  'closed-by-report': noOther,
+  'closed-today': 'In ihren Einzelheiten wieder öffnen.',
+  'not-for-purpose': noOther,
+  'no-numbers': 'Weniger Masse.',
+  tora: 'Ihre ganze Länge, weniger Masse oder kühlere Luft.',
+  toda: 'Ihre ganze Länge, weniger Masse oder kühlere Luft.',
+  asda: 'Ihre ganze Länge oder weniger Masse.',
+  lda: 'Weniger Masse bei der Landung.',
+  'go-above-stop': 'Ihre ganze Länge oder weniger Masse.',
+  tyres: 'Mehr Gegenwind oder weniger Masse.',
+  'brake-energy': 'Weniger Masse.',
+  crosswind: 'Auf den Wind warten.',
+  tailwind: 'Auf den Wind warten.',
+  'forecast-crosswind': 'Ein anderer Zeitpunkt.',
+  'forecast-tailwind': 'Ein anderer Zeitpunkt.',
+  narrow: noOther,
+  'no-lights': noOther,
+};
+
 export const words: Translated<typeof english> = {
   said: (told: Told) => sentences[told.code](told),
-  mend: (code: CautionCode) => mends[code] ?? '',
+  mend: (code, isOther) => (isOther ? mends[code] : (alone[code] ?? mends[code])) ?? '',
   more: (count: number) => `${count} weitere`,
   opens: 'öffnet, was gegen diese Piste spricht',
   title: (end: string | null) => (end === null ? 'Hinweise' : `Hinweise, Piste ${end}`),

@@ -140,9 +140,34 @@ const mends: Readonly<Partial<Record<CautionCode, string>>> = {
   'wind-old': 'Ask for the wind.',
 };
 
+/** The same where no other runway is within limits. */
+const alone: Readonly<Partial<Record<CautionCode, string>>> = {
+  'no-end': 'No other runway is within limits.',
+  closed: 'No other runway is within limits.',
+  'closed-by-report': 'No other runway is within limits.',
+  'closed-today': 'Open it again in its details.',
+  'not-for-purpose': 'No other runway is within limits.',
+  'no-numbers': 'Take less mass.',
+  tora: 'Its whole length, less mass, or cooler air.',
+  toda: 'Its whole length, less mass, or cooler air.',
+  asda: 'Its whole length, or less mass.',
+  lda: 'Less mass at landing.',
+  'go-above-stop': 'Its whole length, or less mass.',
+  tyres: 'More headwind, or less mass.',
+  'brake-energy': 'Less mass.',
+  crosswind: 'Wait for the wind.',
+  tailwind: 'Wait for the wind.',
+  'forecast-crosswind': 'Another time.',
+  'forecast-tailwind': 'Another time.',
+  narrow: 'No other runway is within limits.',
+  'no-lights': 'No other runway is within limits.',
+};
+
 export const words = {
   said: (told: Told) => sentences[told.code](told),
-  mend: (code: CautionCode) => mends[code] ?? '',
+  /** What would mend a caution; another runway is named only if one is within limits. */
+  mend: (code: CautionCode, isOther: boolean) =>
+    (isOther ? mends[code] : (alone[code] ?? mends[code])) ?? '',
   more: (count: number) => `${count} more`,
   opens: 'opens what speaks against this runway',
   title: (end: string | null) => (end === null ? 'Cautions' : `Cautions, runway ${end}`),

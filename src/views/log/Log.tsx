@@ -98,6 +98,8 @@ function Line({ line }: { line: LogSummary }) {
     ...(aircraft === null ? [] : [aircraft.name]),
     ...(line.blockMinutes === null ? [] : [words.block(hoursMinutes(line.blockMinutes))]),
     ...(line.flightMinutes === null ? [] : [words.flight(hoursMinutes(line.flightMinutes))]),
+    ...(line.rejected > 0 ? [words.rejected(line.rejected)] : []),
+    ...(line.outside ? [words.outsideLimits] : []),
     ...(line.heldBack > 0 ? [words.held(line.heldBack)] : []),
     ...(line.cannot > 0 ? [words.cannot(line.cannot)] : []),
     ...(line.notes > 0 ? [words.noted(line.notes)] : []),

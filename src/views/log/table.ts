@@ -1,7 +1,8 @@
 /** The log as a table: a line for every sortie, oldest first, for a spreadsheet. */
 
-import { type LoggedSortie, type LogMoment, PHASES, type Seal } from '../../core';
+import { isCautionCode, type LoggedSortie, type LogMoment, PHASES, type Seal } from '../../core';
 import type { Cell } from '../../exchange/csv';
+import { words as verdictWords } from '../../parts/verdict/words';
 import { words } from './words';
 
 /** What the table can't know about a sortie by itself. */
@@ -47,6 +48,9 @@ export const heading = (): readonly Cell[] => [
   ...PHASES.map((phase) => words.csv.phase(words.phases[phase])),
   words.csv.heldBack,
   words.csv.cannot,
+  words.csv.lists,
+  words.csv.begun,
+  words.csv.outside,
   words.csv.notes,
   words.csv.sortie,
 ];
@@ -67,8 +71,14 @@ const figuresOf = (seal: Seal | null, names: readonly string[]): readonly Cell[]
     return typeof value === 'number' ? Math.round(value * 10) / 10 : value;
   });
 
+/** What the pilot went on in spite of, and on which runway. */
+const outsideOf = ({ code, value, limit, end }: LoggedSortie['accepted'][number]): string =>
+  [end ?? '', isCautionCode(code) ? verdictWords.said({ code, value, limit }) : code]
+    .filter((part) => part !== '')
+    .join(' ');
+
 export function lineOf(sortie: LoggedSortie, told: LoggedTimes): readonly Cell[] {
-  const { times, heldBack, cannot, notes } = sortie;
+  const { times, heldBack, cannot, lists, begun, accepted, notes } = sortie;
   const first = times['off chocks'].sortieMs ?? times.airborne.sortieMs ?? sortie.beganAt.sortieMs;
   return [
     day(first),
@@ -87,6 +97,9 @@ export function lineOf(sortie: LoggedSortie, told: LoggedTimes): readonly Cell[]
     }),
     heldBack.map(({ item, step }) => item ?? step).join('; '),
     cannot.map(({ item, step, why }) => [item ?? step, why].filter(Boolean).join(': ')).join('; '),
+    lists.map(({ title, list }) => title ?? list).join('; '),
+    begun.map(({ phase }) => words.phases[phase]).join('; '),
+    accepted.map(outsideOf).join('; '),
     notes.map(({ text }) => text).join('\n'),
     sortie.id,
   ];

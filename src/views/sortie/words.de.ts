@@ -62,6 +62,6 @@ export const words: Translated<typeof english> = {
   variationBad: 'Die Ortsmissweisung ist eine Zahl von −180 bis 180.',
   end: 'Flug beenden',
   endHint:
-    'Schreibt die Werte fest ins Flugbuch und beginnt den nächsten Flug mit demselben Platz, demselben Flugzeug und denselben Grenzen.',
+    'Schreibt die Werte fest ins Flugbuch und beginnt den nächsten Flug mit demselben Platz, demselben Flugzeug und derselben Beladung, demselben Rufzeichen und denselben Grenzen.',
   clear: 'Dem Flugzeug überlassen',
 };

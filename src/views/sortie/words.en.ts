@@ -64,6 +64,6 @@ export const words = {
   variationBad: 'Variation is a number from −180 to 180.',
   end: 'End the sortie',
   endHint:
-    'Seals the figures into the log and begins the next with the same field, aircraft and limits.',
+    'Seals the figures into the log and begins the next with the same field, aircraft, load, callsign and limits.',
   clear: 'Leave it to the aircraft',
 } as const;

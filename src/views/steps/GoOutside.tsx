@@ -1,7 +1,7 @@
 /** Before the runway and before brake release: what is outside limits, and going on in spite of it. */
 
 import type { JSX } from 'preact';
-import { cautions } from '../../board/flight/cautions';
+import { cautions, isOtherWithin } from '../../board/flight/cautions';
 import { openPlace } from '../../board/places';
 import { doIt } from '../../board/steps/stepping';
 import { type Main, wantsHold } from '../../core';
@@ -28,7 +28,7 @@ export function GoOutside({ main }: GoOutsideProps): JSX.Element {
         {others.map((caution) => (
           <p key={`${caution.code} ${caution.limit}`}>{cautionText(caution).drawn}</p>
         ))}
-        <p class={styles.mend}>{worst && verdictWords.mend(worst.code)}</p>
+        <p class={styles.mend}>{worst && verdictWords.mend(worst.code, isOtherWithin.value)}</p>
       </div>
       <div class={`${styles.keys} ${styles.three}`}>
         <BackKey />

@@ -52,7 +52,7 @@ export function ToldSheet({ onClose }: { onClose: () => void }): JSX.Element {
         />
       </label>
       <div class={styles.read} role="status">
-        {asTold === null ? words.told.hint : readWords(asTold)}
+        {asTold === null ? words.told.hint(example()) : readWords(asTold)}
       </div>
       <Mended text={text} asTold={asTold} />
       <div class={styles.choices}>
@@ -109,6 +109,17 @@ function Mended({ text, asTold }: { text: string; asTold: AsTold | null }) {
 }
 
 /** The field's own taxiways and runways, and after a landing its stands. */
+/** A route in the letters of this field. */
+function example(): string {
+  const { field } = documents.value;
+  const parts = taxiParts.value;
+  const letters = field === null ? [] : (parts?.taxiwaysOf(field) ?? []).slice(0, 2);
+  const end = field?.runways[0]?.ends[0].designator;
+  return [letters.join(' '), ...(end === undefined ? [] : [`hold short ${end}`])]
+    .filter((part) => part !== '')
+    .join(', ');
+}
+
 function Letters() {
   const { field } = documents.value;
   const parts = taxiParts.value;

@@ -88,7 +88,7 @@ export const words: Translated<typeof english> = {
     using: (text) => `Über ${text}`,
     title: 'Rollen über',
     label: 'Wie der Lotse es sagt',
-    hint: 'Buchstaben antippen oder schreiben: B K, hold short 19.',
+    hint: (example) => `Buchstaben antippen oder schreiben: ${example}.`,
     taxiways: 'Rollbahnen',
     runways: 'Pisten und Standplätze',
     atRunway: { 'hold short': 'Halten vor', cross: 'Queren', backtrack: 'Backtrack' },

@@ -84,7 +84,7 @@ export const words = {
     using: (text: string) => `Via ${text}`,
     title: 'Taxi via',
     label: 'As the controller says it',
-    hint: 'Tap the letters, or type: B K, hold short 19.',
+    hint: (example: string) => `Tap the letters, or type: ${example}.`,
     taxiways: 'Taxiways',
     runways: 'Runways and stands',
     atRunway: { 'hold short': 'Hold short', cross: 'Cross', backtrack: 'Backtrack' },

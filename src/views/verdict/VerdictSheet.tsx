@@ -2,7 +2,7 @@
 
 import type { JSX } from 'preact';
 import { day, sortie } from '../../board/board';
-import { cautions, type ShownCaution } from '../../board/flight/cautions';
+import { cautions, isOtherWithin, type ShownCaution } from '../../board/flight/cautions';
 import { openPlace, openSheet } from '../../board/places';
 import { timeOfDay } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
@@ -52,7 +52,7 @@ function List({ of }: { of: readonly ShownCaution[] }) {
         <li key={`${caution.code} ${caution.limit}`} class={caution.stops ? styles.stops : ''}>
           <b>{cautionText(caution).drawn}</b>
           <span class={styles.mend}>
-            {caution.accepted ? acceptedAt(caution) : words.mend(caution.code)}
+            {caution.accepted ? acceptedAt(caution) : words.mend(caution.code, isOtherWithin.value)}
           </span>
         </li>
       ))}

@@ -142,6 +142,15 @@ test('from the roll on the call is the departure, not what was called on the gro
   expect([due('brakes released'), due('airborne')]).toEqual(['departure', 'departure']);
 });
 
+test('after a rejected take-off the runway is vacated first, and then the way goes on', () => {
+  const due = (progress: Parameters<typeof dueCallKind>[0]['progress'], crosses = true) =>
+    dueCallKind({ purpose: 'take-off', stamps: [stamped('stopping')], progress, crosses });
+  expect(due(null)).toBe('vacated');
+  expect(due(way(0, 900, true))).toBe('vacated');
+  expect(due(way(300, 600, true))).toBe('crossing');
+  expect(due(way(600, 300, true), false)).toBe('line-up');
+});
+
 test('for a landing one calls inbound, and once landed that the runway is vacated', () => {
   const due = (...stamps: Parameters<typeof stamped>) =>
     dueCallKind({

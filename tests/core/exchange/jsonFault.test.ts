@@ -30,6 +30,8 @@ describe('what a hand leaves in a file', () => {
     ['a colon missing', '{ "a" 1 }', 'json-colon-missing', 1, 6],
     ['an equals sign', '{ "a" = 1 }', 'json-colon-missing', 1, 6],
     ['a quotation mark missing', '{\n  "a": "b,\n  "c": 1\n}', 'json-quote-missing', 2, 8],
+    ['a quotation mark missing before the end', '{ "a": "b }', 'json-quote-missing', 1, 8],
+    ['its first half, within a text', '{ "a": 1,\n  "b": "ab', 'json-cut-short', 2, 11],
     ['a name without quotation marks', '{ a: 1 }', 'json-name-bare', 1, 3],
     ['a value missing', '{ "a": , "b": 1 }', 'json-value-missing', 1, 8],
     ['a value missing at the end', '{ "a": }', 'json-value-missing', 1, 8],
