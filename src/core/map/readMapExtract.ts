@@ -72,10 +72,17 @@ interface Site {
   readonly tags: MapObject['tags'];
 }
 
-const middleOf = (points: readonly Place[]): Place => ({
-  latDeg: points.reduce((sum, { latDeg }) => sum + latDeg, 0) / points.length,
-  lonDeg: points.reduce((sum, { lonDeg }) => sum + lonDeg, 0) / points.length,
-});
+/** The middle, also of what lies on both sides of the antimeridian. */
+const middleOf = (points: readonly Place[]): Place => {
+  const from = points[0]?.lonDeg ?? 0;
+  const eastDeg = (lonDeg: number) => ((((lonDeg - from) % 360) + 540) % 360) - 180;
+  const sum = (values: readonly number[]) => values.reduce((all, value) => all + value, 0);
+  const lonDeg = from + sum(points.map((point) => eastDeg(point.lonDeg))) / points.length;
+  return {
+    latDeg: sum(points.map(({ latDeg }) => latDeg)) / points.length,
+    lonDeg: ((((lonDeg + 180) % 360) + 360) % 360) - 180,
+  };
+};
 
 const apartM = (one: Place, other: Place): number =>
   lineBetween(one, other)?.distanceM ?? Number.POSITIVE_INFINITY;
