@@ -124,6 +124,10 @@ function fromElements(elements: readonly Loose[]): readonly MapObject[] | Unread
   let isEmptied = false;
   const lines = elements.flatMap((one): MapObject[] => {
     const tags = tagsOf(one.tags);
+    if (one.type === 'relation' && tags.aeroway === 'aerodrome') {
+      const points = extentOf(one);
+      return points.length === 0 ? [] : [{ tags, points }];
+    }
     if (one.type !== 'way' || tags.aeroway === undefined) return [];
     const ids = Array.isArray(one.nodes) ? one.nodes : [];
     const geometry = Array.isArray(one.geometry)
@@ -142,6 +146,16 @@ function fromElements(elements: readonly Loose[]): readonly MapObject[] | Unread
     return point === undefined || tags.aeroway === undefined ? [] : [{ tags, points: [point] }];
   });
   return [...lines, ...alone];
+}
+
+/** Where a relation lies, as far as Overpass says: its centre, or opposite corners around it. */
+function extentOf({ center, bounds }: Loose): readonly MapPoint[] {
+  if (isRecord(center)) return [pointOf(undefined, center.lat, center.lon) ?? []].flat();
+  if (!isRecord(bounds)) return [];
+  return [
+    pointOf(undefined, bounds.minlat, bounds.minlon) ?? [],
+    pointOf(undefined, bounds.maxlat, bounds.maxlon) ?? [],
+  ].flat();
 }
 
 function fromFeatures(features: readonly Loose[]): readonly MapObject[] | UnreadMap {

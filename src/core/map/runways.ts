@@ -70,14 +70,18 @@ function spread(pieces: readonly MapObject[], around: Place) {
       return at === null ? [] : [{ place, at }];
     }),
   );
-  let best = { lengthM: 0, from: all[0], to: all[0] };
-  for (const from of all) {
-    for (const to of all) {
-      const lengthM = Math.hypot(to.at.eastM - from.at.eastM, to.at.northM - from.at.northM);
+  const farthestFrom = (from: (typeof all)[number] | undefined) => {
+    let best = { lengthM: 0, from, to: from };
+    for (const to of from === undefined ? [] : all) {
+      const lengthM = from
+        ? Math.hypot(to.at.eastM - from.at.eastM, to.at.northM - from.at.northM)
+        : 0;
       if (lengthM > best.lengthM) best = { lengthM, from, to };
     }
-  }
-  return best;
+    return best;
+  };
+  // What is farthest from any point of a straight line is an end of it; every pair would take long.
+  return farthestFrom(farthestFrom(all[0]).to);
 }
 
 /** Whether a nameless piece lies on the line of a runway and next to it. */

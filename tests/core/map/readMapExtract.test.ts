@@ -170,6 +170,34 @@ describe('what is given for a map', () => {
     expect(JSON.stringify(readMapExtract(bomb))).not.toContain('aaaaaaaaaa');
   });
 
+  test('an aerodrome that is a relation gives the field its code', () => {
+    const line = [
+      { lat: 50, lon: 6 },
+      { lat: 50.02, lon: 6 },
+    ];
+    const tags = { aeroway: 'aerodrome', icao: 'EAAA' };
+    for (const place of [
+      { center: { lat: 50.01, lon: 6 } },
+      { bounds: { minlat: 50, minlon: 5.99, maxlat: 50.02, maxlon: 6.01 } },
+    ]) {
+      const elements = [
+        { type: 'way', id: 1, tags: { aeroway: 'runway', ref: '18/36' }, geometry: line },
+        { type: 'relation', id: 2, tags, ...place },
+      ];
+      const read = readMapExtract(JSON.stringify({ elements }));
+      expect(read.fields.map((one) => one.field.code)).toEqual(['EAAA']);
+    }
+  });
+
+  test('a runway of very many points is read at once', () => {
+    const points = Array.from({ length: 20_000 }, (_, at) => [50 + at * 1e-6, 6] as const);
+    const startMs = performance.now();
+    const [one] = readMapExtract(runway(points)).fields;
+    // 14 s when every pair was measured.
+    expect(performance.now() - startMs).toBeLessThan(4000);
+    expect(one?.field.runways).toHaveLength(1);
+  });
+
   test('a runway over the antimeridian is read like any other', () => {
     const ends = [
       [-17.75, 179.99],
