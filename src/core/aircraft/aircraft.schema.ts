@@ -60,6 +60,10 @@ const aircraftShape = v.strictObject({
       v.optional(v.pipe(v.number(), v.minValue(5), v.maxValue(500))),
       'Pressure of the main tyres, psi: from it comes the speed at which they may float on water.',
     ),
+    brakesCoolMin: described(
+      v.optional(v.pipe(v.number(), v.minValue(0), v.maxValue(600))),
+      'How long the brakes cool after a landing or a rejected take-off before the next take-off, minutes.',
+    ),
     leastWidthM: described(
       v.optional(v.pipe(v.number(), v.minValue(3), v.maxValue(100))),
       'Least width of a runway, metres.',

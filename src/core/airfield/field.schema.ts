@@ -45,6 +45,10 @@ const runwayEnd = v.strictObject({
   todaM: described(metres, 'Take-off distance available from this end, metres.'),
   asdaM: described(metres, 'Accelerate-stop distance available from this end, metres.'),
   ldaM: described(metres, 'Landing distance available towards this end, metres.'),
+  cablesM: described(
+    v.optional(v.pipe(v.array(metres), v.minLength(1), v.maxLength(8))),
+    'How far from this end of the pavement arresting cables lie across the runway, metres.',
+  ),
   closed: described(v.optional(shortText), 'Why this end is closed; leave out when it is open.'),
 });
 

@@ -392,6 +392,10 @@ export function day(sources: Sources, memo: Memo): Day {
     if (bingo === null || flown?.load === undefined) return null;
     return { onBoardKg: (inputs().load ?? usualLoad(flown.load)).fuelKg, bingoKg: bingo };
   }, sameData);
+  const brakesUsedMin = memo(() => {
+    const used = sortie().stamps.findLast(({ what }) => what === 'stopping' || what === 'landed');
+    return used === undefined ? null : (minuteMs() - used.at.sortieMs) / 60_000;
+  });
   const verdict = memo(() =>
     verdictOf({
       wind: wind(),
@@ -403,6 +407,7 @@ export function day(sources: Sources, memo: Memo): Day {
       windAgeMin: windAgeMin(),
       minima: minima(),
       fuel: fuel(),
+      brakesUsedMin: brakesUsedMin(),
       expected: expected(),
       awaited: awaited(),
       failed: failed(),

@@ -1,5 +1,6 @@
 /** Cautions in a word: what doesn't stop anyone, but is worth a glance. */
 
+import { findEnd } from '../airfield/findEnd';
 import { densityAltitudeFt } from '../earth/atmosphere';
 import type { Figure } from '../figure';
 import type { LengthAsked, Purpose, RankedEnd } from '../runway/question';
@@ -50,6 +51,7 @@ export function cautionsInAWord(sources: InAWordSources): readonly Caution[] {
     ...(end === null ? [] : demonstrated(end, settled)),
     ...nearLength(sources),
     ...nearTyres(sources),
+    ...cable(end, settled),
     ...(surface === 'dry' ? [] : [{ code: 'surface', value: surface, limit: null } as const]),
     ...wetTailwind(end, surface),
     ...aquaplaning(sources),
@@ -83,6 +85,13 @@ const nearWinds = (end: RankedEnd, { crosswindLimit, tailwindLimit }: SettledFac
   ...near('near-crosswind', end.crosswindWorstKt, crosswindLimit),
   ...near('near-tailwind', end.tailwindWorstKt, tailwindLimit),
 ];
+
+/** Where the last cable lies on the way along the runway. */
+function cable(end: RankedEnd | null, { field }: SettledFacts): readonly Caution[] {
+  const one = field && end && findEnd(field, end.designator);
+  const cables = one?.given.cablesM ?? [];
+  return cables.length === 0 ? [] : [{ code: 'cable', value: Math.max(...cables), limit: null }];
+}
 
 /** A crosswind within the limit, but more than the maker has demonstrated. */
 function demonstrated(end: RankedEnd, settled: SettledFacts): readonly Caution[] {

@@ -39,6 +39,7 @@ export const STOPPING = [
   'go-above-stop',
   'tyres',
   'brake-energy',
+  'brakes-hot',
   'parachute-used',
   'crosswind',
   'tailwind',
@@ -75,6 +76,7 @@ const IN_A_WORD = [
   'near-tyres',
   'wet-tailwind',
   'aquaplaning',
+  'cable',
   'surface',
   'wind-old',
   'density-altitude',
@@ -121,6 +123,8 @@ export interface VerdictSources
   readonly wind: WindAnswer;
   readonly load: LoadFigures | null;
   readonly noParachute: NoParachute | null;
+  /** Since the brakes last stopped the aircraft before this take-off, minutes; null if they haven't. */
+  readonly brakesUsedMin: number | null;
   /** Fuel on board before take-off and the fuel to turn back at, kg; null where either isn't known. */
   readonly fuel: { readonly onBoardKg: number; readonly bingoKg: number } | null;
 }
@@ -135,6 +139,7 @@ export function verdictOf(sources: VerdictSources): Verdict {
     ...(load?.exceeded ?? []).map(ofLoad),
     ...(sources.noParachute === 'used' ? [bare('parachute-used')] : []),
     ...(today === null ? [] : ofToday(today, purpose)),
+    ...brakesHot(sources),
     ...bingo(sources.fuel),
     ...belowMinima(sources.conditions.weather?.now, sources.minima),
     ...cautionsInAWord({ ...sources, end, purpose }),
@@ -222,6 +227,15 @@ function noLength(because: NoLength): Caution {
     default:
       return { code: 'no-numbers', value: because, limit: null };
   }
+}
+
+/** Before a take-off: the aircraft has stopped too lately for its brakes to be cool. */
+function brakesHot({ wind, settled, brakesUsedMin }: VerdictSources): readonly Caution[] {
+  const limit = settled.aircraft?.limits.brakesCoolMin;
+  if (limit === undefined || brakesUsedMin === null || wind.purpose !== 'take-off') return [];
+  return brakesUsedMin >= limit
+    ? []
+    : [{ code: 'brakes-hot', value: Math.max(0, Math.floor(brakesUsedMin)), limit }];
 }
 
 /** Fuel that is no more than the pilot turns back with. */

@@ -50,6 +50,7 @@ const sentences: Readonly<Record<CautionCode, (told: Told) => string>> = {
     value === null
       ? 'Mehr Bremsenergie als zulässig'
       : `Bremsenergie ${beyond({ code: 'brake-energy', value, limit })} MJ, Grenze ${kt(limit)}`,
+  'brakes-hot': ({ value, limit }) => `Bremsen heiß: ${kt(value)} von ${kt(limit)} min gekühlt`,
   parachute: () => 'Aufsetzen über der Schirmgeschwindigkeit',
   'parachute-used': () => 'Bremsschirm verbraucht, nicht gepackt',
   crosswind: (told) => `Seitenwind ${beyond(told)}, Grenze ${kt(told.limit)}`,
@@ -89,6 +90,7 @@ const sentences: Readonly<Record<CautionCode, (told: Told) => string>> = {
   'near-tyres': (told) => `Abheben mit ${kt(told.value)} kt über Grund, nahe der Reifengrenze`,
   'wet-tailwind': ({ value }) => `Nicht trocken, und ${kt(value)} kt Rückenwind`,
   aquaplaning: ({ value }) => `Aquaplaning ab ${kt(value)} kt`,
+  cable: ({ value }) => `Fangseil nach ${length(number(value))}`,
   surface: ({ value }) => (value === 'wet' ? 'Piste nass' : 'Piste kontaminiert'),
   'wind-old': ({ value }) => `Wind ${wholeNumber(number(value))} min alt`,
   'density-altitude': ({ value, limit }) =>
@@ -125,6 +127,7 @@ const mends: Readonly<Partial<Record<CautionCode, string>>> = {
   tyres: 'Andere Piste, mehr Gegenwind oder weniger Masse.',
   'brake-energy': 'Andere Piste, oder weniger Masse.',
   parachute: 'Mit weniger Masse landen, oder nicht mit ihm rechnen.',
+  'brakes-hot': 'Warten, bis sie kühl sind.',
   'parachute-used': 'Packen und den Schritt neu abhaken, oder ohne ihn fliegen.',
   crosswind: forTheWind,
   tailwind: forTheWind,

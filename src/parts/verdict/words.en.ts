@@ -48,6 +48,7 @@ const sentences: Readonly<Record<CautionCode, (told: Told) => string>> = {
     value === null
       ? 'Brake energy beyond the limit'
       : `Brake energy ${beyond({ code: 'brake-energy', value, limit })} MJ, limit ${kt(limit)}`,
+  'brakes-hot': ({ value, limit }) => `Brakes hot: cooled ${kt(value)} of ${kt(limit)} min`,
   parachute: () => 'Touch-down above the parachute speed',
   'parachute-used': () => 'Parachute used, not packed',
   crosswind: (told) => `Crosswind ${beyond(told)}, limit ${kt(told.limit)}`,
@@ -85,6 +86,7 @@ const sentences: Readonly<Record<CautionCode, (told: Told) => string>> = {
   'near-tyres': (told) => `Lift-off ${kt(told.value)} kt over ground, near the tyre limit`,
   'wet-tailwind': ({ value }) => `Not dry, and a tailwind of ${kt(value)}`,
   aquaplaning: ({ value }) => `Aquaplaning from ${kt(value)} kt`,
+  cable: ({ value }) => `Cable ${length(number(value))} along`,
   surface: ({ value }) => (value === 'wet' ? 'Runway wet' : 'Runway contaminated'),
   'wind-old': ({ value }) => `Wind ${wholeNumber(number(value))} min old`,
   'density-altitude': ({ value, limit }) =>
@@ -116,6 +118,7 @@ const mends: Readonly<Partial<Record<CautionCode, string>>> = {
   'go-above-stop': 'Another runway, its whole length, or less mass.',
   tyres: 'Another runway, more headwind, or less mass.',
   'brake-energy': 'Another runway, or less mass.',
+  'brakes-hot': 'Wait until they are cool.',
   parachute: 'Land with less mass, or do not count on it.',
   'parachute-used': 'Pack it and tick its step again, or fly without it.',
   crosswind: 'Another runway, or wait for the wind.',

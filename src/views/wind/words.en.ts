@@ -116,7 +116,7 @@ export const words = {
   chooseField: 'Field',
   chooseAircraft: 'Aircraft',
   someUnread: 'Some of it could not be read; it is marked.',
-  leftOver: (length: string) => `Margin ${length}`,
+  leftOver: (length: string, of: string) => `Margin ${length}${of === '' ? '' : `, ${of}`}`,
   pad: {
     erase: 'Erase',
     clear: 'Clear',

@@ -13,7 +13,7 @@ import { isStopping } from '../../../src/core/day/verdict';
 import type { Inputs } from '../../../src/core/sortie/entry';
 import { foldSortie } from '../../../src/core/sortie/fold';
 import { written } from '../sortie/recorder';
-import { brief, documentsAt, moment, TABLES } from './moments';
+import { brief, documentsAt, flown, moment, TABLES } from './moments';
 
 const HARROW = documentsAt('XHAR');
 const AT = new Date('1987-04-05T19:00Z');
@@ -123,6 +123,48 @@ describe('bingo', () => {
     expect(bingo({ load, bingoKg: 1500 }).every(isStopping)).toBe(true);
     expect(bingo({ load, bingoKg: null })).toEqual([]);
   });
+});
+
+describe('brakes', () => {
+  const turnstone = { ...HARROW, ...flown('turnstone') };
+  /** The cautions of the brakes on 28, some minutes after the aircraft stopped. */
+  function brakes(minutes: number, what: 'stopping' | 'landed', purpose: 'take-off' | 'landing') {
+    const inputs = { chosen: { end: '28', purpose }, purpose };
+    const sortie = foldSortie(
+      written({ kind: 'set', inputs }, { kind: 'stamp', what }).map((entry) => ({
+        ...entry,
+        at: { wallMs: AT.getTime(), sortieMs: AT.getTime() },
+      })),
+    );
+    const later = new Date(AT.getTime() + minutes * 60_000);
+    return day(settledSources(sortie, turnstone, later, TABLES.magnetic ?? 'failed'), plainMemo)
+      .verdict()
+      .cautions.filter(({ code }) => code === 'brakes-hot');
+  }
+
+  test('are hot until the document’s time is over, after a stop and after a landing', () => {
+    // The Turnstone’s document: 25 minutes.
+    expect(brakes(4, 'stopping', 'take-off')).toEqual([
+      { code: 'brakes-hot', value: 4, limit: 25 },
+    ]);
+    expect(brakes(24, 'landed', 'take-off')).toEqual([
+      { code: 'brakes-hot', value: 24, limit: 25 },
+    ]);
+    expect(brakes(25, 'stopping', 'take-off')).toEqual([]);
+    expect(brakes(4, 'landed', 'landing')).toEqual([]);
+    expect(brakes(4, 'stopping', 'take-off').every(isStopping)).toBe(true);
+  });
+});
+
+test('where a cable lies is said in a word: at Kelder Ness the last is 1 400 m along', () => {
+  const cables = (code: string, end: string) =>
+    brief(
+      moment('15010KT', { chosen: { end, purpose: 'take-off' } }),
+      documentsAt(code),
+      TABLES,
+    ).verdict.cautions.filter((one) => one.code === 'cable');
+  expect(cables('XKEL', '15')).toEqual([{ code: 'cable', value: 1400, limit: null }]);
+  expect(cables('XHAR', '28')).toEqual([]);
 });
 
 test('a crosswind beyond what was demonstrated is said in a word, and beyond the limit stops alone', () => {

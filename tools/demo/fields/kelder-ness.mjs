@@ -21,8 +21,13 @@ export default {
       surface: 'asphalt',
       edgeLights: true,
       ends: [
-        end('15', b.place(0, 0), 71, { tora: 1650, asda: 1710 }),
-        end('33', b.place(1650, 0), 22, { tora: 1650, lda: 1530, displaced: 120 }),
+        end('15', b.place(0, 0), 71, { tora: 1650, asda: 1710, cables: [250, 1400] }),
+        end('33', b.place(1650, 0), 22, {
+          tora: 1650,
+          lda: 1530,
+          displaced: 120,
+          cables: [250, 1400],
+        }),
       ],
     },
   ],

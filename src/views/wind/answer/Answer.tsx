@@ -64,7 +64,7 @@ function Foot({ end, answered }: { end: RankedEnd; answered: WindAnswer }) {
       </Asked>
       {end.leftM !== null && !typing.value && (
         <Asked hint={words.ask} onAsk={() => ask('', { name: 'left', ...of })}>
-          {words.leftOver(aboutLength(end.leftM, 'down'))}
+          {words.leftOver(aboutLength(end.leftM, 'down'), end.tightest?.of.toUpperCase() ?? '')}
         </Asked>
       )}
     </>
