@@ -108,7 +108,6 @@ function Mended({ text, asTold }: { text: string; asTold: AsTold | null }) {
   );
 }
 
-/** The field's own taxiways and runways, and after a landing its stands. */
 /** A route in the letters of this field. */
 function example(): string {
   const { field } = documents.value;
@@ -120,6 +119,7 @@ function example(): string {
     .join(', ');
 }
 
+/** The field's own taxiways and runways, and after a landing its stands. */
 function Letters() {
   const { field } = documents.value;
   const parts = taxiParts.value;
