@@ -54,9 +54,9 @@ function lowest(values: readonly (number | undefined)[]): number | null {
 
 /**
  * The lowest layer that covers more than half the sky, or the vertical visibility into an obscured
- * one. ICAO Annex 2, ch. 1.
+ * one, feet; infinite under a clear sky, null if nothing is said. ICAO Annex 2, ch. 1.
  */
-function ceilingFt({ clouds, verticalVisibility, noCloud, cavok }: Weather): number | null {
+export function ceilingFt({ clouds, verticalVisibility, noCloud, cavok }: Weather): number | null {
   const layers = clouds.filter(({ amount }) => amount === 'BKN' || amount === 'OVC');
   const base = lowest([
     ...layers.map((layer) => layer.baseFt ?? undefined),

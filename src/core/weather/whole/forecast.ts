@@ -8,7 +8,9 @@
 import { issuedAt } from '../issued';
 import { readReports } from '../readReport';
 import type { TextSpan, Wind } from '../report';
-import type { HourOfDay } from './meaning';
+import { ceilingFt } from '../weatherNow';
+import { weatherOf } from './gather';
+import type { HourOfDay, Meaning } from './meaning';
 import type { ReadSpan, Report } from './report';
 
 export type PartKind =
@@ -62,9 +64,6 @@ const HOUR_MS = 60 * MINUTE_MS;
 
 /** A trend is for the two hours after its report. Annex 3, App. 5, 2.1. */
 const TREND_MS = 2 * HOUR_MS;
-
-/** `CAVOK` is at least this visibility, m. 15.10. */
-const CAVOK_M = 10_000;
 
 /**
  * The forecasts of a text and the trends of its reports, in its order; those that expect nothing
@@ -120,8 +119,8 @@ interface Draft {
   percent: number | null;
   at: TextSpan;
   wind: Wind | null;
-  visibilityM: number | null;
-  ceilingFt: number | null;
+  /** What it says besides its times and wind. */
+  meanings: Meaning[];
   /** `0112/0114`. */
   period: ReadSpan | null;
   from: HourOfDay | null;
@@ -134,8 +133,7 @@ const draft = (kind: PartKind, at: TextSpan, percent: number | null = null): Dra
   percent,
   at,
   wind: null,
-  visibilityM: null,
-  ceilingFt: null,
+  meanings: [],
   period: null,
   from: null,
   until: null,
@@ -179,37 +177,10 @@ function draftsOf(groups: readonly ReadSpan[], hasBase: boolean): readonly Draft
       if (meaning?.code === 'wind') part.wind ??= meaning.wind;
       else if (meaning?.code === 'swing' && part.wind !== null) {
         part.wind = { ...part.wind, sectorDeg: meaning.sectorDeg };
-      } else if (meaning !== null) take(part, meaning);
+      } else if (meaning !== null) part.meanings.push(meaning);
     }
   }
   return drafts;
-}
-
-/** What a group says of visibility and ceiling. */
-function take(part: Draft, meaning: NonNullable<ReadSpan['meaning']>): void {
-  const lower = (ft: number) => {
-    part.ceilingFt = Math.min(part.ceilingFt ?? Number.POSITIVE_INFINITY, ft);
-  };
-  switch (meaning.code) {
-    case 'visibility':
-      if (meaning.towards === null) part.visibilityM ??= meaning.distance?.distanceM ?? null;
-      break;
-    case 'cavok':
-      part.visibilityM ??= CAVOK_M;
-      lower(Number.POSITIVE_INFINITY);
-      break;
-    case 'no-cloud':
-      lower(Number.POSITIVE_INFINITY);
-      break;
-    case 'cloud':
-      // Few and scattered clouds make no ceiling. ICAO Annex 2, ch. 1.
-      if (meaning.amount === 'FEW' || meaning.amount === 'SCT') lower(Number.POSITIVE_INFINITY);
-      else if (meaning.amount !== null && meaning.baseFt !== null) lower(meaning.baseFt);
-      break;
-    case 'vertical-visibility':
-      if (meaning.heightFt !== null) lower(meaning.heightFt);
-      break;
-  }
 }
 
 /**
@@ -247,8 +218,11 @@ function partsOf(
   whole: readonly [number, number],
 ): readonly ForecastPart[] {
   const timed = drafts.map((one): ForecastPart => {
-    const { kind, percent, at, wind, visibilityM, ceilingFt } = one;
-    const said = { kind, percent, text: text.slice(...at), wind, visibilityM, ceilingFt };
+    const { kind, percent, at, wind, meanings } = one;
+    const weather = weatherOf(meanings);
+    const visibilityM = weather.visibility?.distance?.distanceM ?? null;
+    const seen = { visibilityM, ceilingFt: ceilingFt(weather) };
+    const said = { kind, percent, text: text.slice(...at), wind, ...seen };
     return { ...said, ...timesOf(one, whole) };
   });
   return timed.map((part, place) => ({

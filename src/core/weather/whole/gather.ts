@@ -23,6 +23,13 @@ export function gather(text: string, spans: readonly ReadSpan[]): Weather {
   return weather;
 }
 
+/** The weather that these groups give, as if they had been observed. */
+export function weatherOf(meanings: readonly Meaning[]): Weather {
+  const weather = noWeather();
+  for (const meaning of meanings) addObserved(weather, meaning);
+  return weather;
+}
+
 const noWeather = (): Draft<Weather> => ({
   type: null,
   modifiers: [],
