@@ -31,6 +31,9 @@ export function wrapDeg(deg: number): number {
   return ((deg % 360) + 360) % 360;
 }
 
+/** Normalises degrees to −180 exclusive to 180 inclusive: a turn, clockwise positive. */
+export const turnDeg = (deg: number): number => 180 - wrapDeg(180 - deg);
+
 /** A direction from true north, given in degrees; any number is wrapped. */
 export function trueDeg(deg: number): TrueDeg {
   return wrapDeg(deg) as unknown as TrueDeg;
@@ -53,7 +56,7 @@ export function degreesOf(direction: TrueDeg | MagneticDeg): number {
 export function relativeDeg(a: TrueDeg, b: TrueDeg): number;
 export function relativeDeg(a: MagneticDeg, b: MagneticDeg): number;
 export function relativeDeg(a: TrueDeg | MagneticDeg, b: TrueDeg | MagneticDeg): number {
-  return 180 - wrapDeg(180 - (degreesOf(a) - degreesOf(b)));
+  return turnDeg(degreesOf(a) - degreesOf(b));
 }
 
 /** Magnetic = true − variation, variation east positive. ICAO Annex 4; FAA-H-8083-25, ch. 16. */

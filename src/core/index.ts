@@ -12,6 +12,7 @@ export {
   toMagnetic,
   toTrue,
   trueDeg,
+  turnDeg,
   wrapDeg,
 } from './angle';
 export * from './day';

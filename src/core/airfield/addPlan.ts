@@ -1,5 +1,6 @@
 /** Laying the taxi plan of one field over another: a map's over the runways that are there already. */
 
+import { turnDeg } from '../angle';
 import { lineBetween } from '../earth/geodesic';
 import type { Place } from '../earth/place';
 import { type PlanPoint, planPoint } from '../earth/planPoint';
@@ -62,7 +63,9 @@ export function withPlan(field: Field, planned: Field): WithPlan {
       return { field: null, misfit: { kind: 'runway-beside', runway: own.name, offM } };
     }
     for (const end of strip.ends) {
-      const same = own.ends.find((one) => turnDeg(one.headingTrueDeg, end.headingTrueDeg) < 90);
+      const same = own.ends.find(
+        (one) => Math.abs(turnDeg(one.headingTrueDeg - end.headingTrueDeg)) < 90,
+      );
       if (same !== undefined) designators.set(end.designator, same.designator);
     }
     const [one, other] = strip.ends.map(({ designator }) => designator);
@@ -93,9 +96,6 @@ export function withPlan(field: Field, planned: Field): WithPlan {
 /** To a decimetre, as plans are drawn. */
 const rounded = (metres: number): number => Math.round(metres * 10) / 10;
 
-const turnDeg = (one: number, other: number): number =>
-  Math.abs(((((one - other) % 360) + 540) % 360) - 180);
-
 /**
  * How far beside a runway another lies, at the worse of its ends, metres; null if they point
  * elsewhere, lie further apart than parallels do, or one lies wholly beyond the other.
@@ -103,7 +103,7 @@ const turnDeg = (one: number, other: number): number =>
 function besideM(own: RunwayStrip, other: RunwayStrip, shift: PlanPoint): number | null {
   const [from] = own.ends;
   const [one] = other.ends;
-  const turn = turnDeg(from.headingTrueDeg, one.headingTrueDeg);
+  const turn = Math.abs(turnDeg(from.headingTrueDeg - one.headingTrueDeg));
   if (Math.min(turn, 180 - turn) > ALIKE_DEG) return null;
   const seen = other.ends.map(({ at }) =>
     seenFrom(own, from.designator, {

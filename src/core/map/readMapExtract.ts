@@ -1,6 +1,7 @@
 /** A field with its taxi plan from an extract of a map. */
 
 import type { Field } from '../airfield/field';
+import { turnDeg } from '../angle';
 import { lineBetween } from '../earth/geodesic';
 import type { Place } from '../earth/place';
 import { stripsOf } from '../taxi/runwayStrip';
@@ -75,12 +76,11 @@ interface Site {
 /** The middle, also of what lies on both sides of the antimeridian. */
 const middleOf = (points: readonly Place[]): Place => {
   const from = points[0]?.lonDeg ?? 0;
-  const eastDeg = (lonDeg: number) => ((((lonDeg - from) % 360) + 540) % 360) - 180;
   const sum = (values: readonly number[]) => values.reduce((all, value) => all + value, 0);
-  const lonDeg = from + sum(points.map((point) => eastDeg(point.lonDeg))) / points.length;
+  const lonDeg = from + sum(points.map((point) => turnDeg(point.lonDeg - from))) / points.length;
   return {
     latDeg: sum(points.map(({ latDeg }) => latDeg)) / points.length,
-    lonDeg: ((((lonDeg + 180) % 360) + 360) % 360) - 180,
+    lonDeg: turnDeg(lonDeg),
   };
 };
 

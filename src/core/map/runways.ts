@@ -2,8 +2,10 @@
 
 import { oppositeOf, readDesignator } from '../airfield/designator';
 import type { Field } from '../airfield/field';
+import { turnDeg } from '../angle';
 import type { Place } from '../earth/place';
 import { planPoint } from '../earth/planPoint';
+import { RADIANS_PER_DEGREE } from '../units';
 import { ASSUMED_WIDTH_M } from './assumed';
 import type { MapObject } from './mapObjects';
 
@@ -110,12 +112,10 @@ function runwayOf(
   const { lengthM, from, to } = spread(pieces, around);
   if (!from || !to || lengthM < SHORTEST_M) return null;
   const bearing =
-    ((Math.atan2(to.at.eastM - from.at.eastM, to.at.northM - from.at.northM) * 180) / Math.PI +
-      360) %
-    360;
+    Math.atan2(to.at.eastM - from.at.eastM, to.at.northM - from.at.northM) / RADIANS_PER_DEGREE;
   const [one = '', other = ''] = name.split('/');
   const offDeg = (designator: string) =>
-    Math.abs(((((Number.parseInt(designator, 10) * 10 - bearing) % 360) + 540) % 360) - 180);
+    Math.abs(turnDeg(Number.parseInt(designator, 10) * 10 - bearing));
   const [atFrom, atTo] = offDeg(one) <= offDeg(other) ? [one, other] : [other, one];
   const displaced = (end: typeof from) => {
     const lengths = pieces

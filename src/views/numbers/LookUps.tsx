@@ -4,7 +4,7 @@ import type { ComponentChildren, JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { day } from '../../board/board';
 import { lookUps } from '../../board/flight/today';
-import type { LookUp } from '../../core';
+import { type LookUp, turnDeg } from '../../core';
 import { wholeNumber } from '../../parts/format';
 import { aboutLengthDigits, massDigits, unitFor } from '../../parts/units';
 import styles from './Numbers.module.css';
@@ -21,7 +21,7 @@ export function LookUps(): JSX.Element | null {
   const off =
     end === null || fromTrueDeg === null
       ? null
-      : Math.abs(((fromTrueDeg - end.headingTrueDeg + 540) % 360) - 180);
+      : Math.abs(turnDeg(fromTrueDeg - end.headingTrueDeg));
   return (
     <section>
       <h2 class={styles.title}>{words.lookUps}</h2>
