@@ -3,7 +3,7 @@
 import { turnDeg } from '../angle';
 import { lineBetween } from '../earth/geodesic';
 import type { Place } from '../earth/place';
-import { type PlanPoint, planPoint } from '../earth/planPoint';
+import { decimetre, type PlanPoint, planPoint } from '../earth/planPoint';
 import { type RunwayStrip, seenFrom, stripsOf } from '../taxi/runwayStrip';
 import type { Designator, Field } from './field';
 
@@ -74,8 +74,8 @@ export function withPlan(field: Field, planned: Field): WithPlan {
   const { nodes, edges, hotSpots } = planned.taxi;
   const moved = <T extends { xM: number; yM: number }>(point: T): T => ({
     ...point,
-    xM: rounded(point.xM + shift.eastM),
-    yM: rounded(point.yM + shift.northM),
+    xM: decimetre(point.xM + shift.eastM),
+    yM: decimetre(point.yM + shift.northM),
   });
   const taxi: Field['taxi'] = {
     ...planned.taxi,
@@ -92,9 +92,6 @@ export function withPlan(field: Field, planned: Field): WithPlan {
   };
   return { field: { ...field, taxi }, misfit: null };
 }
-
-/** To a decimetre, as plans are drawn. */
-const rounded = (metres: number): number => Math.round(metres * 10) / 10;
 
 /**
  * How far beside a runway another lies, at the worse of its ends, metres; null if they point

@@ -1,7 +1,7 @@
 /** The changes to a field being drawn, and their effect. */
 
 import type { Place } from '../earth/place';
-import { planPoint } from '../earth/planPoint';
+import { decimetre, planPoint } from '../earth/planPoint';
 import type { NodeId } from '../taxi/graph';
 import type { StretchId } from '../taxi/rules';
 import type { Changes } from '../writing/history';
@@ -159,9 +159,6 @@ function placeSet(field: Field, at: Place): Field {
     },
   };
 }
-
-/** The plan is drawn to a tenth of a metre; −0 becomes 0, because a file wouldn't preserve it. */
-const decimetre = (metres: number): number => Math.round(metres * 10) / 10 + 0;
 
 /** Names what a change sets, if doing it twice equals doing it once; null for all others. */
 function sets(edit: FieldEdit): string | null {

@@ -1,6 +1,7 @@
 /** Snapping: a point placed near something belongs on it. */
 
 import { degreesOf, trueDeg } from '../angle';
+import { decimetre } from '../earth/planPoint';
 import type { NodeId, TaxiNode } from '../taxi/graph';
 import { type StretchId, stretchId } from '../taxi/rules';
 import { type RunwayStrip, seenFrom } from '../taxi/runwayStrip';
@@ -43,10 +44,10 @@ const DIRECTION_REACH_DEG = 4;
 const distanceM = (one: PlanSpot, other: PlanSpot): number =>
   Math.hypot(one.xM - other.xM, one.yM - other.yM);
 
-/** The plan is drawn to a tenth of a metre; −0 becomes 0, because a file wouldn't preserve it. */
-const rounded = ({ xM, yM }: PlanSpot): PlanSpot => ({
-  xM: Math.round(xM * 10) / 10 + 0,
-  yM: Math.round(yM * 10) / 10 + 0,
+/** A spot as a plan is drawn. */
+export const asDrawn = ({ xM, yM }: PlanSpot): PlanSpot => ({
+  xM: decimetre(xM),
+  yM: decimetre(yM),
 });
 
 /**
@@ -68,8 +69,8 @@ export function snap(field: Field, spot: PlanSpot, options: SnapOptions = {}): S
   if (onRunway !== null) return onRunway;
   const onStretch = onNearestStretch(field, spot, except, reachM);
   if (onStretch !== null) return onStretch;
-  if (lined !== null) return { on: 'direction', ...rounded(lined) };
-  return { on: 'ground', ...rounded(spot) };
+  if (lined !== null) return { on: 'direction', ...asDrawn(lined) };
+  return { on: 'ground', ...asDrawn(spot) };
 }
 
 function nearest<T>(of: readonly T[], far: (one: T) => number, reachM: number): T | null {
@@ -96,7 +97,7 @@ function onCentreline(
   const along = Math.min(found.lengthM, Math.max(0, alongM));
   const [, other] = found.ends;
   const share = along / found.lengthM;
-  const at = rounded({
+  const at = asDrawn({
     xM: one.at.eastM + share * (other.at.eastM - one.at.eastM),
     yM: one.at.northM + share * (other.at.northM - one.at.northM),
   });
@@ -124,7 +125,7 @@ function onNearestStretch(
     return foot === null ? [] : [{ id: stretchId(edge), foot }];
   });
   const found = nearest(feet, ({ foot }) => distanceM(foot, spot), reachM);
-  return found === null ? null : { on: 'stretch', id: found.id, ...rounded(found.foot) };
+  return found === null ? null : { on: 'stretch', id: found.id, ...asDrawn(found.foot) };
 }
 
 /** The foot of the perpendicular on a stretch; null if it lies beyond its ends. */

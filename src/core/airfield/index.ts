@@ -4,7 +4,7 @@ export { mayBeOne, type PlanMisfit, type WithPlan, withPlan } from './addPlan';
 export { oppositeOf, readDesignator, runwayNumbers } from './designator';
 export { type FieldEdit, fieldChanges } from './edit';
 export type { LaidAs } from './editPlan';
-export { type Snapped, snap } from './editSnap';
+export { asDrawn, type Snapped, snap } from './editSnap';
 export { draftStrips } from './editStrips';
 export { emptyField } from './emptyField';
 export { type End, endsOf } from './ends';

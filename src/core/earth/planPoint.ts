@@ -10,6 +10,9 @@ export interface PlanPoint {
   readonly northM: number;
 }
 
+/** A plan is drawn to a tenth of a metre; −0 becomes 0, because a file wouldn't preserve it. */
+export const decimetre = (metres: number): number => Math.round(metres * 10) / 10 + 0;
+
 /**
  * A place on a flat plan around `reference`, metres east and north: the azimuthal equidistant
  * projection, which preserves distance and direction from the reference. Between any two points

@@ -3,7 +3,7 @@
 import type { Field } from '../airfield/field';
 import { NO_LETTER } from '../airfield/noLetter';
 import type { Place } from '../earth/place';
-import { type PlanPoint, planPoint } from '../earth/planPoint';
+import { decimetre, type PlanPoint, planPoint } from '../earth/planPoint';
 import { isOn, type RunwayStrip, seenFrom } from '../taxi/runwayStrip';
 import { LONG_LEAD_IN_M } from './assumed';
 import type { MapObject, Tags } from './mapObjects';
@@ -427,8 +427,6 @@ function turning(network: Network, chain: readonly number[]): readonly number[] 
   ];
 }
 
-const tenth = (metres: number) => Math.round(metres * 10) / 10;
-
 /** The network as a document has it, with the runways themselves. */
 function drawn(network: Network, kinds: Kinds, strips: readonly RunwayStrip[]): Field['taxi'] {
   const links = network.links;
@@ -436,7 +434,7 @@ function drawn(network: Network, kinds: Kinds, strips: readonly RunwayStrip[]): 
   const nodes: TaxiNode[] = [...used].map((vertex) => {
     const { xM, yM } = network.vertex(vertex);
     const kind = kinds.get(vertex) ?? { kind: 'junction' as const };
-    return { id: `n${vertex}`, xM: tenth(xM), yM: tenth(yM), ...kind };
+    return { id: `n${vertex}`, xM: decimetre(xM), yM: decimetre(yM), ...kind };
   });
   const edges: TaxiEdge[] = links.map(({ from, to, name, on, oneWay, widthM }) => ({
     from: `n${from}`,
@@ -464,8 +462,8 @@ function drawn(network: Network, kinds: Kinds, strips: readonly RunwayStrip[]): 
       }
       const node: TaxiNode = {
         id: `e${number}-${end.designator}`,
-        xM: tenth(end.at.eastM),
-        yM: tenth(end.at.northM),
+        xM: decimetre(end.at.eastM),
+        yM: decimetre(end.at.northM),
         kind: 'runway',
         ends: [end.designator],
       };

@@ -5,7 +5,7 @@
 
 import { signal } from '@preact/signals';
 import { changeField, drawnField } from '../../board/writing/field';
-import { type Field, type NodeId, type StretchId, snap, stretchId } from '../../core';
+import { asDrawn, type Field, type NodeId, type StretchId, snap, stretchId } from '../../core';
 import { words } from './words';
 
 /** What a tap does. */
@@ -91,7 +91,7 @@ export function tapAt(spot: Spot, reachM: number): void {
       const isStand = tool.value === 'stand';
       const near = snap(field, spot, { reachM: Math.max(15, reachM / 2) });
       // A stand lies apart from what it is placed beside: only an existing point becomes one.
-      const at = isStand && near.on !== 'node' ? { ...rounded(spot), on: 'ground' as const } : near;
+      const at = isStand && near.on !== 'node' ? { ...asDrawn(spot), on: 'ground' as const } : near;
       changeField({ kind: 'placed', what: isStand ? 'stand' : 'hold', at });
       const id = at.on === 'node' ? at.id : lastNode();
       if (id !== null) chosen.value = { kind: 'node', id };
@@ -99,18 +99,12 @@ export function tapAt(spot: Spot, reachM: number): void {
     }
     case 'hot-spot': {
       const index = field.taxi.hotSpots?.length ?? 0;
-      const to = { ...rounded(spot), name: `HS ${index + 1}`, about: words.hotSpotDefault };
+      const to = { ...asDrawn(spot), name: `HS ${index + 1}`, about: words.hotSpotDefault };
       changeField({ kind: 'hot-spot', index, to });
       chosen.value = { kind: 'hot-spot', index };
     }
   }
 }
-
-/** The plan is drawn to a tenth of a metre. */
-export const rounded = ({ xM, yM }: Spot): Spot => ({
-  xM: Math.round(xM * 10) / 10 + 0,
-  yM: Math.round(yM * 10) / 10 + 0,
-});
 
 /**
  * What is nearest to a spot: points and hot spots before stretches; null if nothing is within
@@ -150,13 +144,13 @@ export function moveChosen(spot: Spot): void {
   if (field === null || what === null) return;
   if (what.kind === 'hot-spot') {
     const hot = field.taxi.hotSpots?.[what.index];
-    if (hot) changeField({ kind: 'hot-spot', index: what.index, to: { ...hot, ...rounded(spot) } });
+    if (hot) changeField({ kind: 'hot-spot', index: what.index, to: { ...hot, ...asDrawn(spot) } });
   }
   if (what.kind !== 'node') return;
   const node = field.taxi.nodes.find(({ id }) => id === what.id);
   const on = snap(field, spot, { except: what.id });
   const at = node?.kind === 'runway' && on.on === 'centreline' ? on : spot;
-  changeField({ kind: 'node', id: what.id, set: { at: rounded(at) } });
+  changeField({ kind: 'node', id: what.id, set: { at: asDrawn(at) } });
 }
 
 /** Where the selection lies; null for a stretch, and without a selection. */
