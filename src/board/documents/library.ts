@@ -10,7 +10,7 @@ import {
   loadDocumentReader,
 } from '../../core';
 import { documentHash } from '../../exchange/hash';
-import type { KeptDocument, Origin } from '../../record/store';
+import type { KeptDocument } from '../../record/store';
 import { sortie } from '../board';
 import { lines } from '../record/log';
 import { all, type Listed, listedBy } from './documents';
@@ -101,17 +101,6 @@ export const flownIn = (hashes: readonly Hash[]): Flown | null =>
   hashes
     .flatMap((hash) => flights.value.get(hash) ?? [])
     .reduce<Flown | null>((sum, one) => together(sum ?? undefined, one), null);
-
-/** Where a document came from, and what that is called if it has a name. */
-export function originOf({ from, fromName, content }: KeptDocument): {
-  readonly kind: Origin | 'source' | 'unknown';
-  readonly source: string | null;
-} {
-  const { source } = Object(content) as { readonly source?: { readonly name?: unknown } };
-  const name = typeof source?.name === 'string' ? source.name : null;
-  if (from === undefined) return { kind: name === null ? 'unknown' : 'source', source: name };
-  return { kind: from, source: from === 'file' ? (fromName ?? null) : null };
-}
 
 const isApart = ({ received, line }: KeptDocument) => received === true || line !== undefined;
 

@@ -10,7 +10,6 @@ import {
   flownIn,
   type LibraryRow,
   makeNewest,
-  originOf,
   standsBeside,
   today,
 } from '../../board/documents/library';
@@ -258,13 +257,16 @@ export function GoneRow({
 /** What the pilot calls a version. */
 function NameForm({ of, onDone }: { readonly of: KeptDocument; readonly onDone: () => void }) {
   const [title, setTitle] = useState(of.title ?? '');
+  const name = () => {
+    void nameVersion(of.hash, title);
+    onDone();
+  };
   return (
     <form
       class={styles.form}
       onSubmit={(event) => {
         event.preventDefault();
-        void nameVersion(of.hash, title);
-        onDone();
+        name();
       }}
     >
       <Labelled name={words.versionName}>
@@ -277,13 +279,7 @@ function NameForm({ of, onDone }: { readonly of: KeptDocument; readonly onDone: 
         />
       </Labelled>
       <Keys>
-        <Key
-          look="pick"
-          onPress={() => {
-            void nameVersion(of.hash, title);
-            onDone();
-          }}
-        >
+        <Key look="pick" onPress={name}>
           {words.nameIt}
         </Key>
       </Keys>
@@ -295,18 +291,15 @@ function NameForm({ of, onDone }: { readonly of: KeptDocument; readonly onDone: 
 function aboutVersion({ versions }: LibraryRow, place: number): readonly string[] {
   const version = versions[place];
   if (version === undefined) return [];
-  const { title, keptMs, received } = version;
+  const { title, keptMs, received, from, fromName } = version;
   const { edition } = Object(version.content) as { readonly edition?: { number?: unknown } };
   const number = typeof edition?.number === 'number' ? edition.number : place + 1;
   const isNumbered = edition !== undefined || versions.length > 1;
-  const origin = originOf(version);
   return [
     ...(title === undefined ? [] : [words.titled(title)]),
     ...(isNumbered ? [words.version(number)] : []),
     ...(keptMs === undefined ? [] : [utcDate(keptMs)]),
-    origin.source === null
-      ? words.origins[origin.kind]
-      : words.fromSource(origin.kind, origin.source),
+    fromName === undefined ? words.origins[from ?? 'unknown'] : words.fromFile(fromName),
     ...(received ? [words.notUsed] : []),
   ];
 }

@@ -51,10 +51,9 @@ export const words: Translated<typeof english> = {
     file: 'aus einer Datei',
     link: 'aus einem Link',
     log: 'kam mit einem Flugbuch',
-    source: 'von anderswo',
     unknown: 'Ihr eigenes',
   },
-  fromSource: (kind, source) => (kind === 'file' ? `aus der Datei „${source}“` : `aus ${source}`),
+  fromFile: (name) => `aus der Datei „${name}“`,
   notUsed: 'noch nicht in Gebrauch',
   flownIn: (number, last) =>
     number === 1 ? `geflogen am ${last}` : `auf ${number} Flügen geflogen, zuletzt am ${last}`,

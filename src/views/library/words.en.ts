@@ -49,11 +49,9 @@ export const words = {
     file: 'from a file',
     link: 'from a link',
     log: 'came with a log',
-    source: 'from elsewhere',
     unknown: 'your own',
   },
-  fromSource: (kind: string, source: string) =>
-    kind === 'file' ? `from the file “${source}”` : `from ${source}`,
+  fromFile: (name: string) => `from the file “${name}”`,
   notUsed: 'not used yet',
   flownIn: (number: number, last: string) =>
     number === 1 ? `flown on ${last}` : `flown in ${number} sorties, last on ${last}`,

@@ -119,7 +119,7 @@ export const words: Translated<typeof english> = {
   chooseField: 'Platz',
   chooseAircraft: 'Flugzeug',
   someUnread: 'Ein Teil war nicht lesbar; er ist markiert.',
-  leftOver: (length, of) => `Reserve ${length}${of === '' ? '' : `, ${of}`}`,
+  leftOver: (length, of) => `Reserve ${length}, ${of}`,
   pad: {
     erase: 'Rück',
     clear: 'Neu',

@@ -116,7 +116,7 @@ export const words = {
   chooseField: 'Field',
   chooseAircraft: 'Aircraft',
   someUnread: 'Some of it could not be read; it is marked.',
-  leftOver: (length: string, of: string) => `Margin ${length}${of === '' ? '' : `, ${of}`}`,
+  leftOver: (length: string, of: string) => `Margin ${length}, ${of}`,
   pad: {
     erase: 'Erase',
     clear: 'Clear',

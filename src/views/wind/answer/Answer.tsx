@@ -62,9 +62,9 @@ function Foot({ end, answered }: { end: RankedEnd; answered: WindAnswer }) {
       <Asked hint={words.ask} onAsk={() => ask('', { name: 'available', ...of })}>
         {length(end.availableM, 'down')}
       </Asked>
-      {end.leftM !== null && !typing.value && (
+      {end.leftM !== null && end.tightest !== null && !typing.value && (
         <Asked hint={words.ask} onAsk={() => ask('', { name: 'left', ...of })}>
-          {words.leftOver(aboutLength(end.leftM, 'down'), end.tightest?.of.toUpperCase() ?? '')}
+          {words.leftOver(aboutLength(end.leftM, 'down'), end.tightest.of.toUpperCase())}
         </Asked>
       )}
     </>
