@@ -9,7 +9,6 @@ import {
   isReservedName,
   loadDocumentReader,
 } from '../../core';
-import { documentHash } from '../../exchange/hash';
 import type { KeptDocument } from '../../record/store';
 import { sortie } from '../board';
 import { lines } from '../record/log';
@@ -20,6 +19,7 @@ import {
   bringBack,
   deletedDocuments,
   deleteOwn,
+  keepOwn,
   keptBy,
   ownDocuments,
   tellOfDocuments,
@@ -171,8 +171,7 @@ export async function copyDocument(
   );
   if (document === null) return problems;
   const { kind, content } = document;
-  await addOwnDocument({ hash: documentHash(content), kind, content, own: true, from: 'copied' });
-  tellOfDocuments();
+  await keepOwn({ kind, content, from: 'copied' });
   return null;
 }
 

@@ -1,8 +1,6 @@
 /** Keeping what a map gave: as a field of its own, or as the taxi plan of one that is here. */
 
-import type { ListedField } from 'virtual:lapstrip-catalogue';
 import {
-  type DocumentProblem,
   type Field,
   type Hash,
   loadDocumentCheck,
@@ -10,9 +8,8 @@ import {
   type PlanMisfit,
   withPlan,
 } from '../../core';
-import { documentHash } from '../../exchange/hash';
 import { listedFields } from './documents';
-import { addOwnDocument, tellOfDocuments } from './ownDocuments';
+import { type KeptField, keepFieldAs, NOT_KEPT, NOT_READ } from './keptField';
 
 /** A field that may be the one on the map, and what becomes of it with the map's plan. */
 export interface PlanTarget {
@@ -50,26 +47,13 @@ function withNotice(about: string): string {
   return `${about.slice(0, LONGEST_ABOUT - NOTICE.length - 1)} ${NOTICE}`.trim();
 }
 
-/** What came of keeping a field. */
-export type KeptMapField =
-  | { readonly listed: ListedField; readonly problems: null }
-  | { readonly listed: null; readonly problems: readonly DocumentProblem[] };
-
-const NOT_READ: readonly DocumentProblem[] = [{ at: '', what: 'not-read' }];
-const NOT_KEPT: KeptMapField = { listed: null, problems: NOT_READ };
-
 /** Keeps a field as one of the pilot's own; all of it or nothing. Never rejects. */
-export async function keepMapField(field: Field): Promise<KeptMapField> {
+export async function keepMapField(field: Field): Promise<KeptField> {
   try {
     const checkDocument = await loadDocumentCheck();
     const { document, problems } = checkDocument(field);
     if (document?.kind !== 'field') return { listed: null, problems: problems ?? NOT_READ };
-    const { content } = document;
-    const hash = documentHash(content);
-    await addOwnDocument({ hash, kind: 'field', content, own: true, from: 'map' });
-    tellOfDocuments();
-    const listed = listedFields.value.find((one) => one.hash === hash);
-    return listed === undefined ? NOT_KEPT : { listed, problems: null };
+    return await keepFieldAs(document.content, { from: 'map' });
   } catch {
     return NOT_KEPT;
   }

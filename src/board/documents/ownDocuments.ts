@@ -14,6 +14,7 @@ import {
   type Procedure,
   whereabouts,
 } from '../../core';
+import { documentHash } from '../../exchange/hash';
 import { type DocumentFollowers, followDocuments } from '../../record/followDocuments';
 import type { KeptDocument } from '../../record/store';
 import { record } from '../board';
@@ -117,6 +118,16 @@ export async function addOwnDocument(document: KeptDocument): Promise<void> {
   const here = { keptMs: wallNowMs(), ...(title === undefined ? {} : { title }), ...document };
   const others = versionsIn(lineOf(here)).filter((one) => one.hash !== hash);
   await keep([{ ...here, place: nextPlace(others) }]);
+}
+
+/** Keeps what the pilot made as the newest version of its line, here and in the other windows. */
+export async function keepOwn(
+  made: Pick<KeptDocument, 'kind' | 'from' | 'line'> & { readonly content: object },
+): Promise<Hash> {
+  const hash = documentHash(made.content);
+  await addOwnDocument({ ...made, hash, own: true });
+  tellOfDocuments();
+  return hash;
 }
 
 /** Makes a document from elsewhere the pilot's own, because the pilot chose it. */

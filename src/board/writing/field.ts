@@ -2,7 +2,6 @@
  * The field being drawn or corrected: its draft, which outlives the window, and what it becomes.
  */
 
-import type { ListedField } from 'virtual:lapstrip-catalogue';
 import { computed, signal } from '@preact/signals';
 import {
   type DocumentProblem,
@@ -19,10 +18,10 @@ import {
 } from '../../core';
 import { forgetFirstDraft, readFirstDraft } from '../../device/drafts';
 import { pageLanguage } from '../../device/pageLanguage';
-import { documentHash } from '../../exchange/hash';
 import { sortieMinute } from '../board';
-import { listedBy, listedFields } from '../documents/documents';
-import { addOwnDocument, keptBy, tellOfDocuments } from '../documents/ownDocuments';
+import { listedBy } from '../documents/documents';
+import { type KeptField, keepFieldAs, NOT_KEPT, NOT_READ } from '../documents/keptField';
+import { keptBy } from '../documents/ownDocuments';
 import { langOf } from '../language';
 import { draftOf, faultsOf, loadCheck } from './draft';
 
@@ -92,13 +91,6 @@ export function startAnew(): void {
   if (start !== undefined) changeField({ kind: 'anew', field: start });
 }
 
-/** The outcome of saving a field. */
-export type KeptField =
-  | { readonly listed: ListedField; readonly problems: null }
-  | { readonly listed: null; readonly problems: readonly DocumentProblem[] };
-
-const NOT_READ: readonly DocumentProblem[] = [{ at: '', what: 'not-read' }];
-
 type Checked = { readonly field: Field } | { readonly problems: readonly DocumentProblem[] };
 
 async function checked(): Promise<Checked> {
@@ -114,21 +106,16 @@ export async function keepField(): Promise<KeptField> {
     const drawn = draft.history.value;
     const result = await checked();
     if ('problems' in result) return { listed: null, problems: result.problems };
-    const hash = documentHash(result.field);
     // What was put beside others of its code stays there.
     const line = keptBy(draftName.value)?.line;
-    const kept = { hash, kind: 'field', content: result.field, own: true, line } as const;
-    await addOwnDocument({ ...kept, from: 'drawn' });
-    tellOfDocuments();
+    const kept = await keepFieldAs(result.field, { from: 'drawn', line });
     done = drawn;
     forgetFirstDraft(draftName.value);
     void draft.keeper.now();
-    const listed = listedFields.value.find((one) => one.hash === hash);
-    if (listed !== undefined) return { listed, problems: null };
+    return kept;
   } catch {
-    // Reported below.
+    return NOT_KEPT;
   }
-  return { listed: null, problems: NOT_READ };
 }
 
 /**

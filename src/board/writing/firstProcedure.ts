@@ -14,11 +14,10 @@ import {
 } from '../../core';
 import { kept } from '../../device/kept';
 import { pageLanguage } from '../../device/pageLanguage';
-import { documentHash } from '../../exchange/hash';
 import { sortie } from '../board';
 import { all, listedAircraft } from '../documents/documents';
 import { aircraft, chosenProcedure } from '../documents/inUse';
-import { addOwnDocument, tellOfDocuments } from '../documents/ownDocuments';
+import { keepOwn } from '../documents/ownDocuments';
 import { setInputs } from '../record/choices';
 
 /** The codes of the aircraft that the pilot chose to fly without a procedure. */
@@ -93,9 +92,7 @@ async function take(made: Procedure): Promise<Hash | null> {
   const read = (await loadDocumentReader())(JSON.stringify(made));
   if (read.document?.kind !== 'procedure') return null;
   const { content } = read.document;
-  const hash = documentHash(content);
-  await addOwnDocument({ hash, kind: 'procedure', content, own: true, from: 'written' });
-  tellOfDocuments();
+  const hash = await keepOwn({ kind: 'procedure', content, from: 'written' });
   setInputs({ procedure: hash });
   return hash;
 }

@@ -2,6 +2,7 @@
 
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
+import type { KeptField } from '../../board/documents/keptField';
 import { sheet } from '../../board/places';
 import { chooseField } from '../../board/record/choices';
 import {
@@ -9,7 +10,6 @@ import {
   canUndo,
   drawnField,
   fieldFile,
-  type KeptField,
   keepField,
   openDraft,
   redo,
@@ -22,7 +22,7 @@ import { saveFile } from '../../device/files';
 import { Choice, choicesOf } from '../../parts/choice/Choice';
 import { Wrong } from '../../parts/field/Labelled';
 import { Key } from '../../parts/key/Key';
-import { words as problemWords } from '../../parts/problem/words';
+import { Kept } from '../../parts/problem/Kept';
 import { Sheet } from '../../parts/sheet/Sheet';
 import { Checks, lacksOf } from './Checks';
 import styles from './FieldEditor.module.css';
@@ -134,30 +134,14 @@ function Finish({ field }: { readonly field: Field }) {
         </Key>
         <Key onPress={startAnew}>{words.anew}</Key>
       </div>
-      <div role="status">
-        {kept?.problems === null && <p>{words.kept(kept.listed.code)}</p>}
-        {kept?.problems && (
-          <>
-            <Wrong>{words.refused}</Wrong>
-            <ul>
-              {kept.problems.map((problem) => (
-                <li key={problem.at + problem.what}>{problemWords.problem(problem)}</li>
-              ))}
-            </ul>
-          </>
-        )}
-      </div>
-      {kept?.problems === null && (
-        <Key
-          look="pick"
-          onPress={() => {
-            chooseField(kept.listed);
-            sheet.value = null;
-          }}
-        >
-          {words.use(kept.listed.code)}
-        </Key>
-      )}
+      <Kept
+        outcome={kept}
+        words={words}
+        onUse={(listed) => {
+          chooseField(listed);
+          sheet.value = null;
+        }}
+      />
     </div>
   );
 }

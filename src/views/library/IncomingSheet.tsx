@@ -20,7 +20,7 @@ import type { DamagedEntry } from '../../exchange/recordFile';
 import { Key } from '../../parts/key/Key';
 import { Keys } from '../../parts/key/Keys';
 import { marked } from '../../parts/marked';
-import { words as problemWords } from '../../parts/problem/words';
+import { Problems } from '../../parts/problem/Problems';
 import { QuotedPassage, quoted } from '../../parts/quoted/Quoted';
 import { Sheet } from '../../parts/sheet/Sheet';
 import styles from './Bring.module.css';
@@ -46,11 +46,7 @@ export function IncomingSheet({ from, onClose }: IncomingSheetProps): JSX.Elemen
         {incoming?.kind === 'refused' && (
           <>
             <p class={styles.refused}>{words.refused}</p>
-            <ul>
-              {incoming.problems.map((problem) => (
-                <li key={problem.at + problem.what}>{problemWords.problem(problem)}</li>
-              ))}
-            </ul>
+            <Problems of={incoming.problems} />
           </>
         )}
         {incoming?.kind === 'damaged' && (

@@ -2,18 +2,15 @@
 
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import {
-  type KeptMapField,
-  keepMapField,
-  type PlanTarget,
-  planTargets,
-} from '../../board/documents/mapField';
+import type { KeptField } from '../../board/documents/keptField';
+import { keepMapField, type PlanTarget, planTargets } from '../../board/documents/mapField';
 import { sheet } from '../../board/places';
 import { chooseField } from '../../board/record/choices';
 import { draftStrips, type Field, type MapField } from '../../core';
 import { Key } from '../../parts/key/Key';
 import { Plan } from '../../parts/plan/Plan';
 import type { GroundPoint } from '../../parts/plan/projection';
+import { Kept } from '../../parts/problem/Kept';
 import { length } from '../../parts/units';
 import styles from './Map.module.css';
 import { Notes } from './Notes';
@@ -78,7 +75,7 @@ export function MapPreview({ found }: { readonly found: MapField }): JSX.Element
 
 function Finish({ field }: { readonly field: Field }) {
   const [targets, setTargets] = useState<readonly PlanTarget[]>([]);
-  const [kept, setKept] = useState<KeptMapField | null>(null);
+  const [kept, setKept] = useState<KeptField | null>(null);
   useEffect(() => {
     let isGone = false;
     void planTargets(field).then((found) => {
@@ -116,30 +113,14 @@ function Finish({ field }: { readonly field: Field }) {
                 : words.besideRunway(code, misfit.runway, length(Math.round(misfit.offM)))}
           </p>
         ))}
-      <div role="status">
-        {kept?.problems === null && <p>{words.kept(kept.listed.code)}</p>}
-        {kept?.problems && (
-          <>
-            <p class={styles.refused}>{words.notKept}</p>
-            <ul>
-              {kept.problems.map(({ at, what }) => (
-                <li key={at + what}>{at === '' ? what : `${at}: ${what}`}</li>
-              ))}
-            </ul>
-          </>
-        )}
-      </div>
-      {kept?.problems === null && (
-        <Key
-          look="pick"
-          onPress={() => {
-            chooseField(kept.listed);
-            sheet.value = null;
-          }}
-        >
-          {words.use(kept.listed.code)}
-        </Key>
-      )}
+      <Kept
+        outcome={kept}
+        words={{ kept: words.kept, refused: words.notKept, use: words.use }}
+        onUse={(listed) => {
+          chooseField(listed);
+          sheet.value = null;
+        }}
+      />
     </>
   );
 }
