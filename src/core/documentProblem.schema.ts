@@ -87,7 +87,7 @@ type Told = Omit<DocumentProblem, 'at'>;
 
 function shapeProblem(issue: v.BaseIssue<unknown>): Told {
   const given = givenIn(issue);
-  if (issue.kind === 'validation') return { what: beyond(issue), ...given, ...boundIn(issue) };
+  if (issue.kind === 'validation') return { what: boundBroken(issue), ...given, ...boundIn(issue) };
   if (issue.input === undefined) return { what: 'shape-missing' };
   const { expected } = issue;
   if (expected === 'never' || expected === null) return { what: 'shape-unknown-name' };
@@ -99,7 +99,8 @@ function shapeProblem(issue: v.BaseIssue<unknown>): Told {
   return { what: 'shape-not-one-of', ...given, allowed: allowed.slice(0, MOST_ALLOWED) };
 }
 
-function beyond({ type, input }: v.BaseIssue<unknown>): ShapeProblem {
+/** Which bound of its schema a value breaks. */
+export function boundBroken({ type, input }: v.BaseIssue<unknown>): ShapeProblem {
   const isText = typeof input === 'string';
   switch (type) {
     case 'min_value':

@@ -5,7 +5,12 @@ import type { Aircraft } from './aircraft/aircraft';
 import { aircraftSchema } from './aircraft/aircraft.schema';
 import type { Field } from './airfield/field';
 import { fieldSchema } from './airfield/field.schema';
-import { type DocumentProblem, problemOf } from './documentProblem.schema';
+import {
+  boundBroken,
+  type DocumentProblem,
+  problemOf,
+  type ShapeProblem,
+} from './documentProblem.schema';
 import type { DocumentFault, ValueFault } from './fault';
 import type { Procedure } from './procedure/procedure';
 import { procedureSchema } from './procedure/procedure.schema';
@@ -85,16 +90,16 @@ export function documentFaults(document: { readonly lapstrip: string }): readonl
   }));
 }
 
-function valueFault({ kind, type, input }: v.BaseIssue<unknown>): ValueFault {
-  if (kind === 'schema') return 'not-of-shape';
-  const isText = typeof input === 'string';
-  switch (type) {
-    case 'min_length':
-      return isText ? 'text-missing' : 'too-few';
-    case 'max_length':
-    case 'max_entries':
-      return isText ? 'text-too-long' : 'too-many';
-    default:
-      return isText ? 'text-not-of-kind' : 'number-out-of-range';
-  }
+/** What an editor says of a bound that is broken; of every other, by what kind of value it is. */
+const BOUNDS: Readonly<Partial<Record<ShapeProblem, ValueFault>>> = {
+  'shape-empty': 'text-missing',
+  'shape-too-long': 'text-too-long',
+  'shape-too-few': 'too-few',
+  'shape-too-many': 'too-many',
+};
+
+function valueFault(issue: v.BaseIssue<unknown>): ValueFault {
+  if (issue.kind === 'schema') return 'not-of-shape';
+  const other = typeof issue.input === 'string' ? 'text-not-of-kind' : 'number-out-of-range';
+  return BOUNDS[boundBroken(issue)] ?? other;
 }

@@ -2,8 +2,8 @@
 
 import type { FormProblem, ShapeProblem } from '../../core';
 import type { JsonFaultCode } from '../../exchange/jsonFault';
-import { filled } from '../filled';
 import type { Translated } from '../translated';
+import { type ProblemWords, problemTold } from './told';
 import type { faults as englishFaults, words as englishWords } from './words.en';
 
 export const faults: Translated<typeof englishFaults> = {
@@ -156,26 +156,14 @@ const broken: Readonly<Record<JsonFaultCode, string>> = {
   'json-wrong': 'Das ist kein JSON',
 };
 
-/** What is wrong: a code with its figures behind it. */
-function said(what: string): string {
-  const [code = '', ...figures] = what.split(' ');
-  const sentence = { ...faults, ...shapes, ...broken }[code];
-  return sentence === undefined ? what : filled(sentence, figures);
-}
-
-const joined = (values: readonly string[]) =>
-  new Intl.ListFormat('de', { type: 'disjunction' }).format(values);
+const told: ProblemWords = {
+  language: 'de',
+  sentences: { ...faults, ...shapes, ...broken },
+  line: (line) => `Zeile ${line}`,
+  character: (character) => `Zeichen ${character}`,
+  instead: (given) => `, nicht ${given}`,
+};
 
 export const words: Translated<typeof englishWords> = {
-  problem: ({ at, what, given, allowed = [], line, column }): string => {
-    const place = [
-      ...(line === undefined
-        ? []
-        : [column === undefined ? `Zeile ${line}` : `Zeile ${line}, Zeichen ${column}`]),
-      ...(at === '' ? [] : [at]),
-    ].join(', ');
-    const sentence = said(what).replace('{allowed}', joined(allowed));
-    const instead = given === undefined ? '' : `, nicht ${given}`;
-    return `${place}${place === '' ? '' : ': '}${sentence}${instead}`;
-  },
+  problem: (problem) => problemTold(problem, told),
 };

@@ -2,7 +2,7 @@
 
 import type { DocumentProblem, FormProblem, ShapeProblem } from '../../core';
 import type { JsonFaultCode } from '../../exchange/jsonFault';
-import { filled } from '../filled';
+import { type ProblemWords, problemTold } from './told';
 
 export const faults: Record<string, string> = {
   'too-long': 'The file is larger than any field, aircraft or procedure.',
@@ -143,27 +143,14 @@ const broken: Readonly<Record<JsonFaultCode, string>> = {
   'json-wrong': 'this is no JSON',
 };
 
-/** What is wrong: a code with its figures behind it. */
-function said(what: string): string {
-  const [code = '', ...figures] = what.split(' ');
-  const sentence = { ...faults, ...shapes, ...broken }[code];
-  return sentence === undefined ? what : filled(sentence, figures);
-}
-
-const joined = (values: readonly string[]) =>
-  new Intl.ListFormat('en', { type: 'disjunction' }).format(values);
+const told: ProblemWords = {
+  language: 'en',
+  sentences: { ...faults, ...shapes, ...broken },
+  line: (line) => `Line ${line}`,
+  character: (character) => `character ${character}`,
+  instead: (given) => `, not ${given}`,
+};
 
 export const words = {
-  /** A problem as a sentence: where it is, what must be there, and what stands there instead. */
-  problem: ({ at, what, given, allowed = [], line, column }: DocumentProblem): string => {
-    const place = [
-      ...(line === undefined
-        ? []
-        : [column === undefined ? `Line ${line}` : `Line ${line}, character ${column}`]),
-      ...(at === '' ? [] : [at]),
-    ].join(', ');
-    const sentence = said(what).replace('{allowed}', joined(allowed));
-    const instead = given === undefined ? '' : `, not ${given}`;
-    return `${place}${place === '' ? '' : ': '}${sentence}${instead}`;
-  },
+  problem: (problem: DocumentProblem): string => problemTold(problem, told),
 } as const;
