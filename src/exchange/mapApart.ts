@@ -1,6 +1,7 @@
 /** Reading an extract of a map in a worker, which can be stopped and is ended if it takes too long. */
 
 import type { MapExtract } from '../core';
+import { askApart } from './askApart';
 
 /** Nothing larger is read, bytes or characters. */
 export const LARGEST_MAP = 50_000_000;
@@ -39,26 +40,19 @@ export function readMapApart(from: Blob | string, onProgress: (share: number) =>
   if (size > LARGEST_MAP) {
     return { outcome: Promise.resolve(failed('too-large')), stop: () => undefined };
   }
-  const worker = new Worker(new URL('./map.worker.ts', import.meta.url), { type: 'module' });
-  let stop = () => undefined;
-  const outcome = new Promise<MapOutcome>((resolve) => {
-    const end = (result: MapOutcome) => {
-      clearTimeout(timer);
-      worker.terminate();
-      resolve(result);
-    };
-    const timer = setTimeout(() => end(failed('too-slow')), MAP_PATIENCE_MS);
-    worker.onmessage = ({ data }: MessageEvent<Told>) => {
-      if (data.kind === 'progress') onProgress(data.share);
-      else end(data);
-    };
-    worker.onerror = () => end(failed('not-read'));
-    worker.onmessageerror = () => end(failed('not-read'));
-    stop = () => {
-      end(failed('stopped'));
-      return undefined;
-    };
-    worker.postMessage(from);
+  const { outcome, end } = askApart<Told, MapOutcome>({
+    worker: new Worker(new URL('./map.worker.ts', import.meta.url), { type: 'module' }),
+    asked: from,
+    patienceMs: MAP_PATIENCE_MS,
+    late: failed('too-slow'),
+    answerIn: (told) => {
+      if (told.kind === 'read') return told;
+      onProgress(told.share);
+      return null;
+    },
   });
-  return { outcome, stop: () => stop() };
+  return {
+    outcome: outcome.catch(() => failed('not-read')),
+    stop: () => end(failed('stopped')),
+  };
 }

@@ -1,5 +1,6 @@
 /** Parsing incoming text in a worker, which is terminated if it takes too long. */
 
+import { askApart } from './askApart';
 import type { ParsedJson } from './boundedJson';
 import type { JsonFault } from './jsonFault';
 
@@ -36,19 +37,11 @@ export const linesApart = (
   paths: readonly string[],
 ): Promise<readonly (number | null)[]> => askWorker({ from, paths }, []);
 
-async function askWorker<Answer>(asked: Asked, late: Answer): Promise<Answer> {
-  const worker = new Worker(new URL('./parse.worker.ts', import.meta.url), { type: 'module' });
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  try {
-    return await new Promise<Answer>((resolve, reject) => {
-      worker.onmessage = ({ data }: MessageEvent<Answer>) => resolve(data);
-      worker.onerror = () => reject(new Error('not read'));
-      worker.onmessageerror = () => reject(new Error('not read'));
-      timer = setTimeout(() => resolve(late), PATIENCE_MS);
-      worker.postMessage(asked);
-    });
-  } finally {
-    clearTimeout(timer);
-    worker.terminate();
-  }
-}
+const askWorker = <Answer>(asked: Asked, late: Answer): Promise<Answer> =>
+  askApart<Answer, Answer>({
+    worker: new Worker(new URL('./parse.worker.ts', import.meta.url), { type: 'module' }),
+    asked,
+    patienceMs: PATIENCE_MS,
+    late,
+    answerIn: (answer) => answer,
+  }).outcome;
