@@ -17,6 +17,7 @@ import { openSheet, sheet } from '../../board/places';
 import { openLog } from '../../board/record/log';
 import { found } from '../../core';
 import { inputClass, Labelled } from '../../parts/field/Labelled';
+import { Fold } from '../../parts/fold/Fold';
 import { Key } from '../../parts/key/Key';
 import { Keys } from '../../parts/key/Keys';
 import { SheetPart, SheetParts } from '../../parts/sheet/SheetPart';
@@ -120,19 +121,19 @@ function KindPart({ kind, title, openedMs }: KindPartProps) {
           <Key onPress={() => setWhole(true)}>{words.showMore(asked.length - shown.length)}</Key>
         </Keys>
       )}
-      <details class={styles.fold}>
-        <summary class={styles.summary}>{words.demo(others.length)}</summary>
-        <ul>{others.map(app)}</ul>
-      </details>
+      <Fold quiet title={words.demo(others.length)}>
+        {() => <ul>{others.map(app)}</ul>}
+      </Fold>
       {older.length > 0 && (
-        <details class={styles.fold}>
-          <summary class={styles.summary}>{words.deleted(older.length)}</summary>
-          <ul>
-            {older.map((row) => (
-              <GoneRow key={row.name} row={row} />
-            ))}
-          </ul>
-        </details>
+        <Fold quiet title={words.deleted(older.length)}>
+          {() => (
+            <ul>
+              {older.map((row) => (
+                <GoneRow key={row.name} row={row} />
+              ))}
+            </ul>
+          )}
+        </Fold>
       )}
     </SheetPart>
   );

@@ -1,10 +1,10 @@
 /** Look-up tables: computed when opened, today's cell marked. */
 
-import type { ComponentChildren, JSX } from 'preact';
-import { useState } from 'preact/hooks';
+import type { JSX } from 'preact';
 import { day } from '../../board/board';
 import { lookUps } from '../../board/flight/today';
 import { type LookUp, turnDeg } from '../../core';
+import { Fold } from '../../parts/fold/Fold';
 import { wholeNumber } from '../../parts/format';
 import { aboutLengthDigits, massDigits, unitFor } from '../../parts/units';
 import styles from './Numbers.module.css';
@@ -58,16 +58,6 @@ export function LookUps(): JSX.Element | null {
         )}
       </Fold>
     </section>
-  );
-}
-
-function Fold({ title, children }: { title: string; children: () => ComponentChildren }) {
-  const [open, setOpen] = useState(false);
-  return (
-    <details class={styles.fold} onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary class={styles.summary}>{title}</summary>
-      {open && children()}
-    </details>
   );
 }
 
