@@ -14,6 +14,7 @@ import {
 } from '../document.schema';
 import { textFaults } from '../plainText';
 import { aircraftFaults } from './faults';
+import { handbookSchema } from './handbook.schema';
 import { loadSchema } from './load.schema';
 import { loadFaults } from './loadFaults';
 import { performanceShape } from './performance.schema';
@@ -113,6 +114,10 @@ const aircraftShape = v.strictObject({
   stop: described(
     v.pipe(v.array(shortText), v.minLength(1), v.maxLength(6)),
     'What to do to stop, in order.',
+  ),
+  handbook: described(
+    v.optional(handbookSchema),
+    'What its handbook prints, which physics is fitted to and held against.',
   ),
   performance: described(
     v.optional(performanceShape),

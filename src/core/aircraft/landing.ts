@@ -83,13 +83,22 @@ export function landing(question: LandingQuestion): LandingAnswer {
   };
 }
 
-/** Only the LDA needed, metres: air distance and run; null if {@link landing} has no answer. */
-export function landingNeededM(question: LandingQuestion): number | null {
+/** Only the lengths of {@link landing}: the run, and from 50 ft to rest, m. */
+export function landingLengths(
+  question: LandingQuestion,
+): { readonly runM: number; readonly neededM: number } | Cannot {
   const begun = begin(question);
-  if (isCannot(begun)) return null;
+  if (isCannot(begun)) return begun;
   const stopped = begun.stops(question.parachute !== false);
   const air = airDistance(begun.conditions, begun.speeds);
-  return stopped === null || air === null ? null : air.airM + stopped.m;
+  if (stopped === null || air === null) return cannot('never-stops');
+  return { runM: stopped.m, neededM: air.airM + stopped.m };
+}
+
+/** Only the LDA needed, metres: air distance and run; null if {@link landing} has no answer. */
+export function landingNeededM(question: LandingQuestion): number | null {
+  const lengths = landingLengths(question);
+  return isCannot(lengths) ? null : lengths.neededM;
 }
 
 interface Begun {

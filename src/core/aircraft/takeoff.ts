@@ -113,6 +113,26 @@ export function runNeededM(question: TakeoffQuestion): number | null {
   return isCannot(begun) ? null : endOf(begun.run).m;
 }
 
+/** What a handbook prints of a take-off; what costs more than the run is worked out when asked for. */
+export interface TakeoffFigures {
+  readonly runM: number;
+  /** From the start of the roll, m; null if it doesn't climb to 50 ft. */
+  readonly to50ftM: () => number | null;
+  /** At climb speed, gear and flaps up, ft/min. */
+  readonly climbFtMin: () => number;
+}
+
+/** Only what handbooks print of a {@link takeoff}, for fitting. Ignores `runway`. */
+export function takeoffFigures(question: TakeoffQuestion): TakeoffFigures | Cannot {
+  const begun = begin(question);
+  if (isCannot(begun)) return begun;
+  return {
+    runM: endOf(begun.run).m,
+    to50ftM: () => at50ftOf(begun)?.distanceM ?? null,
+    climbFtMin: () => climbOf(begun.conditions, question.aircraft).rateFtMin,
+  };
+}
+
 /** What a take-off asks of runway lengths, and what else may forbid it. */
 export interface TakeoffLengths {
   /** From the start of the roll, m; null if it doesn't climb to 50 ft. */

@@ -1,6 +1,7 @@
 /** An aircraft made for tests: what a test does not name is nothing, or does not matter. */
 
 import type { Aircraft } from '../../../src/core/aircraft/aircraft';
+import type { Flying } from '../../../src/core/aircraft/fit/fitToBook';
 import type { Landing, LandingAnswer } from '../../../src/core/aircraft/landingAnswer';
 import type {
   LandingQuestion,
@@ -87,6 +88,13 @@ export function inventedAircraft(
     ...(performance === undefined ? {} : { performance }),
     ...other,
   };
+}
+
+/** An aircraft that has physics. */
+export function flying(aircraft: Aircraft): Flying {
+  const { performance } = aircraft;
+  if (performance === undefined) throw new Error('no performance');
+  return { ...aircraft, performance };
 }
 
 /** A long dry level runway on a standard day without wind. */

@@ -5,14 +5,11 @@
  */
 
 import { describe, expect, test } from 'vitest';
-import { liftCoefficient } from '../../../src/core/aircraft/aerodynamics';
-import { landing } from '../../../src/core/aircraft/landing';
+import { fitToBook } from '../../../src/core/aircraft/fit/fitToBook';
 import { takeoff } from '../../../src/core/aircraft/takeoff';
-import { fitToBook } from '../../../tools/fit.mjs';
-import { flown, inventedAircraft, takeoffQuestion } from '../../core/aircraft/invented';
+import { flown, flying, inventedAircraft, takeoffQuestion } from '../../core/aircraft/invented';
 import { lightSingle } from './lightSingle';
 
-const physics = { takeoff, landing, liftCoefficient };
 const FT = 0.3048;
 const MASS_KG = 726;
 
@@ -51,7 +48,7 @@ const BOOK = [
 ];
 
 describe('a profile fitted to four figures at sea level', () => {
-  const { performance, figures } = fitToBook(trainer, BOOK, physics);
+  const { performance, figures } = fitToBook(flying(trainer), BOOK);
   const fitted = { ...trainer, performance };
 
   test('gives them back within 2 %', () => {
@@ -76,6 +73,6 @@ describe('a profile fitted to four figures at sea level', () => {
 });
 
 test('what cannot be had is left over, and told', () => {
-  const { figures } = fitToBook(trainer, [{ massKg: MASS_KG, runM: 80 }], physics);
+  const { figures } = fitToBook(flying(trainer), [{ massKg: MASS_KG, runM: 80 }]);
   expect(figures[0]?.found).toBeGreaterThan(120);
 });

@@ -6,15 +6,12 @@
  */
 
 import { describe, expect, test } from 'vitest';
-import { liftCoefficient } from '../../../src/core/aircraft/aerodynamics';
 import type { Aircraft } from '../../../src/core/aircraft/aircraft';
+import { fitToBook } from '../../../src/core/aircraft/fit/fitToBook';
 import { landing } from '../../../src/core/aircraft/landing';
-import { takeoff } from '../../../src/core/aircraft/takeoff';
-import { fitToBook } from '../../../tools/fit.mjs';
-import { inventedAircraft, landed, landingQuestion } from '../../core/aircraft/invented';
+import { flying, inventedAircraft, landed, landingQuestion } from '../../core/aircraft/invented';
 import { lightSingle } from './lightSingle';
 
-const physics = { takeoff, landing, liftCoefficient };
 const FT = 0.3048;
 
 /** Pressure altitude, ft, and °C; then roll and way from 50 ft to rest, ft. */
@@ -118,7 +115,7 @@ function compared({ aircraft, fittedTo, rows }: Book) {
   const book = [
     { pressureAltitudeFt, temperatureC, massKg, landingRunM: roll * FT, landingM: from50ft * FT },
   ];
-  const { performance } = fitToBook(aircraft, book, physics);
+  const { performance } = fitToBook(flying(aircraft), book);
   const fitted = { ...aircraft, performance };
   return rows.map(([ft, celsius, printedRoll, printed50]) => {
     const air = { pressureAltitudeFt: ft, temperatureC: celsius };
