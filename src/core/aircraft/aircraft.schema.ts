@@ -13,6 +13,7 @@ import {
   text,
 } from '../document.schema';
 import { textFaults } from '../plainText';
+import { AIRCRAFT_CLASSES } from './classNames';
 import { aircraftFaults } from './faults';
 import { handbookSchema } from './handbook.schema';
 import { loadSchema } from './load.schema';
@@ -36,7 +37,19 @@ const aircraftShape = v.strictObject({
   name: shortText,
   ...languages,
   about: described(text, 'What it is, in a sentence.'),
-  engine: v.picklist(['jet', 'jet with reheat', 'piston']),
+  madeFrom: described(
+    v.optional(
+      v.strictObject({
+        class: v.picklist(AIRCRAFT_CLASSES),
+        assumed: described(
+          v.pipe(v.array(v.pipe(v.string(), v.maxLength(40))), v.maxLength(40)),
+          'Paths of the figures that are starting values of the class still, and not the handbook’s.',
+        ),
+      }),
+    ),
+    'The class it was started from in the app.',
+  ),
+  engine: v.picklist(['jet', 'jet with reheat', 'piston', 'turboprop']),
   masses: v.strictObject({
     emptyKg: kilograms,
     usualTakeoffKg: described(kilograms, 'What it usually takes off at.'),
@@ -73,24 +86,26 @@ const aircraftShape = v.strictObject({
   taxi: v.strictObject({
     maxKt: described(knots, 'Do not exceed, straight.'),
     turnKt: described(knots, 'Do not exceed, in a sharp turn.'),
-    power: v.strictObject({
-      unit: v.picklist(['%', 'rpm']),
-      breakaway: described(power, 'What it takes to get rolling.'),
-      keepRolling: described(
-        v.strictTuple([power, power]),
-        'Least and most that keeps it rolling.',
-      ),
-    }),
-    afterBreakaway: described(shortText, 'What to do once it rolls: "straight back".'),
-    steering: described(shortText, 'How it is steered: "pedals, brakes off".'),
+    power: v.optional(
+      v.strictObject({
+        unit: v.picklist(['%', 'rpm']),
+        breakaway: described(power, 'What it takes to get rolling.'),
+        keepRolling: described(
+          v.strictTuple([power, power]),
+          'Least and most that keeps it rolling.',
+        ),
+      }),
+    ),
+    afterBreakaway: described(v.optional(shortText), 'What to do once it rolls: "straight back".'),
+    steering: described(v.optional(shortText), 'How it is steered: "pedals, brakes off".'),
   }),
   takeoff: described(
     v.strictObject({
       rotateKt: knots,
-      rotateTo: described(shortText, 'What to rotate to: "10° alpha, hold it".'),
+      rotateTo: described(v.optional(shortText), 'What to rotate to: "10° alpha, hold it".'),
       liftOffKt: knots,
       runM: described(
-        metres,
+        v.optional(metres),
         'Ground run on a dry level runway, sea level, no wind, standard air.',
       ),
     }),
@@ -104,10 +119,10 @@ const aircraftShape = v.strictObject({
       v.strictTuple([knots, knots]),
       'Least and most climb speed, heavy to light or as set.',
     ),
-    pitchDeg: v.strictTuple([degrees, degrees]),
+    pitchDeg: v.optional(v.strictTuple([degrees, degrees])),
   }),
   landing: described(
-    v.strictObject({ approachKt: knots, runM: metres }),
+    v.strictObject({ approachKt: knots, runM: v.optional(metres) }),
     'Plain figures at `usualLandingKg`; indicated speed; dry, level, no wind.',
   ),
   load: described(v.optional(loadSchema), 'What it can be loaded with.'),

@@ -6,7 +6,7 @@ import type { Aircraft } from './aircraft';
 /** Whose factors apply: no one's, the document's, or common ones. */
 export type FactorChoice = 'none' | 'document' | 'common';
 
-/** Light aircraft. UK CAA Safety Sense Leaflet 7c. */
+/** Light aircraft, and every propeller. UK CAA Safety Sense Leaflet 7c. */
 const LIGHT = { takeoff: 1.33, landing: 1.43 };
 
 /** Jets. 14 CFR 25.113, all engines; 14 CFR 121.195, landing within 0.6 of the LDA. */
@@ -15,7 +15,8 @@ const JET = { takeoff: 1.15, landing: 1 / 0.6 };
 /** More on a runway that isn't dry. 14 CFR 121.195(d) (value from memory). */
 const NOT_DRY = 1.15;
 
-const commonOf = ({ engine }: Aircraft) => (engine === 'piston' ? LIGHT : JET);
+const commonOf = ({ engine }: Aircraft) =>
+  engine === 'piston' || engine === 'turboprop' ? LIGHT : JET;
 
 /**
  * Planned over computed run and distance to 50 ft, 1 for none; the common one if the document has

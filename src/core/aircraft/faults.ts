@@ -29,7 +29,6 @@ function* outOfOrder(...rising: readonly (readonly [Path, number])[]) {
 
 function* faultsOfOrder(aircraft: AircraftShape): Generator<Fault<AircraftFault>> {
   const { masses, taxi, takeoff, climb } = aircraft;
-  const [leastPower, mostPower] = taxi.power.keepRolling;
   yield* outOfOrder(
     [['masses', 'emptyKg'], masses.emptyKg],
     [['masses', 'usualTakeoffKg'], masses.usualTakeoffKg],
@@ -41,21 +40,26 @@ function* faultsOfOrder(aircraft: AircraftShape): Generator<Fault<AircraftFault>
     [['masses', 'maxLandingKg'], masses.maxLandingKg],
   );
   yield* outOfOrder([['taxi', 'turnKt'], taxi.turnKt], [['taxi', 'maxKt'], taxi.maxKt]);
-  yield* outOfOrder(
-    [['taxi', 'power', 'keepRolling', 0], leastPower],
-    [['taxi', 'power', 'keepRolling', 1], mostPower],
-    [['taxi', 'power', 'breakaway'], taxi.power.breakaway],
-  );
+  if (taxi.power !== undefined) {
+    const { keepRolling, breakaway } = taxi.power;
+    yield* outOfOrder(
+      [['taxi', 'power', 'keepRolling', 0], keepRolling[0]],
+      [['taxi', 'power', 'keepRolling', 1], keepRolling[1]],
+      [['taxi', 'power', 'breakaway'], breakaway],
+    );
+  }
   yield* outOfOrder(
     [['takeoff', 'rotateKt'], takeoff.rotateKt],
     [['takeoff', 'liftOffKt'], takeoff.liftOffKt],
     [['climb', 'speedKt', 0], climb.speedKt[0]],
     [['climb', 'speedKt', 1], climb.speedKt[1]],
   );
-  yield* outOfOrder(
-    [['climb', 'pitchDeg', 0], climb.pitchDeg[0]],
-    [['climb', 'pitchDeg', 1], climb.pitchDeg[1]],
-  );
+  if (climb.pitchDeg !== undefined) {
+    yield* outOfOrder(
+      [['climb', 'pitchDeg', 0], climb.pitchDeg[0]],
+      [['climb', 'pitchDeg', 1], climb.pitchDeg[1]],
+    );
+  }
 }
 
 function* faultsOfLimits({

@@ -70,8 +70,11 @@ function* faultsOfThrust(
     thrust.kind === 'propeller'
       ? { fullN: thrust.fullN }
       : { dryN: thrust.dryN, ...(thrust.reheatN ? { reheatN: thrust.reheatN } : {}) };
-  const kind = thrust.kind === 'propeller' ? 'piston' : thrust.reheatN ? 'jet with reheat' : 'jet';
-  if (kind !== engine) yield { path: at('thrust'), code: 'thrust-not-of-engine' };
+  const engines =
+    thrust.kind === 'propeller'
+      ? ['piston', 'turboprop']
+      : [thrust.reheatN ? 'jet with reheat' : 'jet'];
+  if (!engines.includes(engine)) yield { path: at('thrust'), code: 'thrust-not-of-engine' };
   for (const [name, curve] of Object.entries(curves)) {
     const speeds = curve.map(([kt]) => kt);
     const wrong = speeds.findIndex((kt, i) => (i === 0 ? kt !== 0 : kt <= (speeds[i - 1] ?? kt)));
@@ -141,6 +144,7 @@ const BOOK_ROW = {
 
 function* faultsOfRun(aircraft: AircraftShape): Generator<Found> {
   const { takeoff, masses } = aircraft;
+  if (takeoff.runM === undefined) return;
   const runM = runNeededM({
     ...BOOK_ROW,
     aircraft,
@@ -156,6 +160,7 @@ function* faultsOfRun(aircraft: AircraftShape): Generator<Found> {
 
 function* faultsOfLandingRun(aircraft: AircraftShape): Generator<Found> {
   const { landing: book, masses } = aircraft;
+  if (book.runM === undefined) return;
   const answer = landing({
     ...BOOK_ROW,
     aircraft,

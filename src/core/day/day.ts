@@ -396,6 +396,10 @@ export function day(sources: Sources, memo: Memo): Day {
     const used = sortie().stamps.findLast(({ what }) => what === 'stopping' || what === 'landed');
     return used === undefined ? null : (minuteMs() - used.at.sortieMs) / 60_000;
   });
+  const bookLeftOver = memo(() => {
+    const [code, flown] = [physics(), aircraft()];
+    return code === null || flown === null ? null : (code.bookLeftOver(flown)?.by ?? null);
+  });
   const verdict = memo(() =>
     verdictOf({
       wind: wind(),
@@ -408,6 +412,7 @@ export function day(sources: Sources, memo: Memo): Day {
       minima: minima(),
       fuel: fuel(),
       brakesUsedMin: brakesUsedMin(),
+      bookLeftOver: bookLeftOver(),
       expected: expected(),
       awaited: awaited(),
       failed: failed(),

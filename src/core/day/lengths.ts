@@ -11,9 +11,14 @@ import type { LateParts } from './sources';
 /** The length needed on an end, by purpose. */
 export type LengthsNeeded = Readonly<Record<Purpose, LengthNeeded>>;
 
-/** The book's runs, on any end and in any wind: the least any end must offer. */
-export function bookRuns({ takeoff, landing }: Aircraft): LengthsNeeded {
-  return { 'take-off': () => takeoff.runM, landing: () => landing.runM };
+/**
+ * The book's runs, on any end and in any wind: the least any end must offer. Where the document has
+ * neither run nor physics no end is long enough, for what is unknown never fits.
+ */
+export function bookRuns({ takeoff, landing, performance }: Aircraft): LengthsNeeded {
+  const needed = (runM: number | undefined) =>
+    runM ?? (performance === undefined ? ({ cannot: 'no-performance' } as const) : null);
+  return { 'take-off': () => needed(takeoff.runM), landing: () => needed(landing.runM) };
 }
 
 /** Taxi distance from the aircraft to the start of an end's run. */

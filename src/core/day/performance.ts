@@ -1,5 +1,6 @@
 /** The code behind today's numbers, loaded after the first answer. */
 
+export { bookLeftOver } from '../aircraft/againstBook';
 export { taxiTurn } from '../aircraft/taxiTurn';
 export { airOf } from './air';
 export { ladderOf } from './ladder';

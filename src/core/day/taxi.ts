@@ -24,17 +24,18 @@ const CALLED_FIRST = ['ground', 'tower', 'information', 'traffic'] as const;
 export function taxiStage(aircraft: Aircraft | null, field: Field | null): TaxiBrief | null {
   if (aircraft === null) return null;
   const { taxi } = aircraft;
+  const unit = taxi.power?.unit ?? '%';
   const radio = CALLED_FIRST.flatMap((service) =>
     (field?.radio ?? []).filter((station) => station.service === service),
   );
   return {
     doNotExceedKt: fromAircraft(taxi.maxKt, 'kt'),
     inTurnsKt: fromAircraft(taxi.turnKt, 'kt'),
-    getRolling: fromAircraft(taxi.power.breakaway, taxi.power.unit),
-    keepRollingLeast: fromAircraft(taxi.power.keepRolling[0], taxi.power.unit),
-    keepRollingMost: fromAircraft(taxi.power.keepRolling[1], taxi.power.unit),
-    afterBreakaway: taxi.afterBreakaway,
-    steering: taxi.steering,
+    getRolling: fromAircraft(taxi.power?.breakaway, unit),
+    keepRollingLeast: fromAircraft(taxi.power?.keepRolling[0], unit),
+    keepRollingMost: fromAircraft(taxi.power?.keepRolling[1], unit),
+    afterBreakaway: taxi.afterBreakaway ?? '',
+    steering: taxi.steering ?? '',
     radio: radio[0] ?? null,
   };
 }

@@ -1,5 +1,6 @@
 /** Sixth stage: what speaks against the runway in use, worked out once for all views. */
 
+import { WELL_WITHIN } from '../aircraft/handbook';
 import type { Exceeded, LoadFigures } from '../aircraft/loadSheet';
 import type { Designator } from '../airfield/field';
 import type { Figure } from '../figure';
@@ -24,6 +25,8 @@ export const STOPPING = [
   'closed-today',
   'not-for-purpose',
   'no-numbers',
+  /** The aircraft's document says neither how long it rolls nor what to work that out from. */
+  'no-run',
   'over-mass',
   'over-max-take-off',
   'over-max-landing',
@@ -81,6 +84,8 @@ const IN_A_WORD = [
   'wind-old',
   'density-altitude',
   'low-sun',
+  /** What is worked out is off the handbook's table. */
+  'off-book',
   'not-best',
 ] as const;
 
@@ -125,6 +130,8 @@ export interface VerdictSources
   readonly noParachute: NoParachute | null;
   /** Since the brakes last stopped the aircraft before this take-off, minutes; null if they haven't. */
   readonly brakesUsedMin: number | null;
+  /** The most that today's physics is off its handbook's table, as a share; null without a table. */
+  readonly bookLeftOver: number | null;
   /** Fuel on board before take-off and the fuel to turn back at, kg; null where either isn't known. */
   readonly fuel: { readonly onBoardKg: number; readonly bingoKg: number } | null;
 }
@@ -143,6 +150,7 @@ export function verdictOf(sources: VerdictSources): Verdict {
     ...bingo(sources.fuel),
     ...belowMinima(sources.conditions.weather?.now, sources.minima),
     ...cautionsInAWord({ ...sources, end, purpose }),
+    ...offBook(sources.bookLeftOver),
     ...notBest(end, ranked?.best ?? null),
   ];
   return {
@@ -224,6 +232,8 @@ function noLength(because: NoLength): Caution {
     case 'no-fuel':
     case 'over-mass':
       return bare(because);
+    case 'no-performance':
+      return bare('no-run');
     default:
       return { code: 'no-numbers', value: because, limit: null };
   }
@@ -236,6 +246,12 @@ function brakesHot({ wind, settled, brakesUsedMin }: VerdictSources): readonly C
   return brakesUsedMin >= limit
     ? []
     : [{ code: 'brakes-hot', value: Math.max(0, Math.floor(brakesUsedMin)), limit }];
+}
+
+/** A handbook's table that the physics is fitted to, and doesn't meet. */
+function offBook(by: number | null): readonly Caution[] {
+  if (by === null || Math.abs(by) <= WELL_WITHIN) return [];
+  return [{ code: 'off-book', value: 100 * Math.abs(by), limit: 100 * WELL_WITHIN }];
 }
 
 /** Fuel that is no more than the pilot turns back with. */

@@ -26,6 +26,7 @@ const sentences: Readonly<Record<CautionCode, (told: Told) => string>> = {
   'closed-today': () => 'Heute gesperrt',
   'not-for-purpose': ({ value }) => (value === 'landing' ? 'Nicht zur Landung' : 'Nicht zum Start'),
   'no-numbers': ({ value }) => noNumbers[String(value)] ?? 'Keine Werte für heute',
+  'no-run': () => 'Für dieses Flugzeug ist keine Rollstrecke angegeben',
   'over-mass': () => 'Über der größten Masse',
   'over-max-take-off': ({ value }) => `${kg(value)} über der höchsten Startmasse`,
   'over-max-landing': ({ value }) => `${kg(value)} über der höchsten Landemasse`,
@@ -96,6 +97,8 @@ const sentences: Readonly<Record<CautionCode, (told: Told) => string>> = {
   'density-altitude': ({ value, limit }) =>
     `Dichtehöhe ${wholeNumber(Math.round(number(value) / 100) * 100)} ft, Platz ${wholeNumber(number(limit))} ft`,
   'low-sun': () => 'Tiefe Sonne voraus',
+  'off-book': ({ value }) =>
+    `Berechnete Strecken bis zu ${wholeNumber(Math.ceil(number(value)))} % neben dem Handbuch`,
   'not-best': ({ limit }) => `Beste Piste ${limit ?? ''}`,
 };
 
@@ -111,6 +114,7 @@ const mends: Readonly<Partial<Record<CautionCode, string>>> = {
   'closed-today': 'Andere Piste wählen, oder sie in ihren Einzelheiten wieder öffnen.',
   'not-for-purpose': another,
   'no-numbers': 'Weniger Masse, oder eine andere Piste.',
+  'no-run': 'Rollstrecken oder Handbuchtabelle des Flugzeugs in der Bibliothek eintragen.',
   'over-mass': lessLoad,
   'over-max-take-off': lessLoad,
   'over-max-landing': 'Mit weniger Kraftstoff oder Ladung landen.',
@@ -148,6 +152,7 @@ const mends: Readonly<Partial<Record<CautionCode, string>>> = {
   'forecast-ceiling': 'Ein anderer Zeitpunkt, oder ein anderer Platz.',
   narrow: another,
   'no-lights': another,
+  'off-book': 'Die Handbuchtabelle des Flugzeugs in der Bibliothek ansehen.',
   'wind-old': 'Wind erfragen.',
 };
 

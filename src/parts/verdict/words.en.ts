@@ -24,6 +24,7 @@ const sentences: Readonly<Record<CautionCode, (told: Told) => string>> = {
   'closed-today': () => 'Closed today',
   'not-for-purpose': ({ value }) => (value === 'landing' ? 'Not for landing' : 'Not for take-off'),
   'no-numbers': ({ value }) => noNumbers[String(value)] ?? 'No numbers for today',
+  'no-run': () => 'No run given for this aircraft',
   'over-mass': () => 'Over the greatest mass',
   'over-max-take-off': ({ value }) => `Over maximum take-off mass by ${kg(value)}`,
   'over-max-landing': ({ value }) => `Over maximum landing mass by ${kg(value)}`,
@@ -92,6 +93,8 @@ const sentences: Readonly<Record<CautionCode, (told: Told) => string>> = {
   'density-altitude': ({ value, limit }) =>
     `Density altitude ${wholeNumber(Math.round(number(value) / 100) * 100)} ft, field ${wholeNumber(number(limit))} ft`,
   'low-sun': () => 'Low sun ahead',
+  'off-book': ({ value }) =>
+    `Worked-out lengths up to ${wholeNumber(Math.ceil(number(value)))} % off the handbook`,
   'not-best': ({ limit }) => `Best runway ${limit ?? ''}`,
 };
 
@@ -103,6 +106,7 @@ const mends: Readonly<Partial<Record<CautionCode, string>>> = {
   'closed-today': 'Choose another runway, or open it again in its details.',
   'not-for-purpose': 'Choose another runway.',
   'no-numbers': 'Take less mass, or another runway.',
+  'no-run': 'Enter its runs, or its handbook’s table, in the Library.',
   'over-mass': 'Take less fuel or less load.',
   'over-max-take-off': 'Take less fuel or less load.',
   'over-max-landing': 'Land with less fuel or less load.',
@@ -140,6 +144,7 @@ const mends: Readonly<Partial<Record<CautionCode, string>>> = {
   'forecast-gust-spread': 'Another time.',
   narrow: 'Choose another runway.',
   'no-lights': 'Choose another runway.',
+  'off-book': 'Look at the table in the aircraft, in the Library.',
   'wind-old': 'Ask for the wind.',
 };
 

@@ -130,7 +130,7 @@ function BookRungs(): JSX.Element | null {
     {
       name: words.rung.rotate(0),
       figure: rotateKt,
-      note: aircraftText(brief.aircraft.takeoff.rotateTo),
+      note: aircraftText(brief.aircraft.takeoff.rotateTo ?? ''),
     },
   ];
   return (

@@ -38,13 +38,17 @@ export function TaxiNumbers({ brief }: { brief: TaxiBrief }): JSX.Element {
           {number(words.getRolling, brief.getRolling)}
           <small>{unit}</small>
         </dd>
-        <dd class={styles.aside}>{marked(afterwards.lang, words.afterwards, afterwards.text)}</dd>
+        {afterwards.text !== '' && (
+          <dd class={styles.aside}>{marked(afterwards.lang, words.afterwards, afterwards.text)}</dd>
+        )}
       </div>
       <div>
         <dt>{words.keepRolling}</dt>
         <dd class={`${styles.big} ${(brief.keepRollingMost.value ?? 0) > 999 ? styles.long : ''}`}>
-          {number(words.keepRolling, brief.keepRollingLeast)}–
-          {number(words.keepRolling, brief.keepRollingMost)}
+          {number(words.keepRolling, brief.keepRollingLeast)}
+          {brief.keepRollingLeast.value !== null && '–'}
+          {brief.keepRollingLeast.value !== null &&
+            number(words.keepRolling, brief.keepRollingMost)}
           <small>{unit}</small>
         </dd>
         <dd class={styles.aside} lang={steering.lang}>

@@ -15,7 +15,9 @@ const textsOfField = ({ about, runways, taxi }: Field): string[] => [
 function textsOfAircraft({ about, taxi, takeoff, load, stop }: Aircraft): string[] {
   const { crew = [], stations = [], presets = [] } = load ?? {};
   return [
-    ...[about, taxi.afterBreakaway, taxi.steering, takeoff.rotateTo, ...stop],
+    ...[about, taxi.afterBreakaway, taxi.steering, takeoff.rotateTo, ...stop].flatMap(
+      (text) => text ?? [],
+    ),
     ...[...crew, ...stations, ...presets].map(({ name }) => name),
     ...stations
       .flatMap((one) => (one.kind === 'stores' ? one.choices : []))

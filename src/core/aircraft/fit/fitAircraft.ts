@@ -1,24 +1,16 @@
 /** An aircraft's physics fitted to its handbook's table, and what doesn't fit, with the reason. */
 
 import type { Fault } from '../../fault';
-import type { Aircraft } from '../aircraft';
+import { type Apart, type Compared, comparedTo, WELL_WITHIN, worstOf } from '../againstBook';
 import type { BookFigure, NoFigure } from '../bookFigures';
 import type { HandbookRow } from '../handbook';
 import type { Performance } from '../performance';
 import { type PerformanceFault, performanceFaults } from '../performanceFaults';
-import {
-  type Compared,
-  comparedTo,
-  type FittedToBook,
-  type Flying,
-  fitToBook,
-  leftOver,
-} from './fitToBook';
+import { type FittedToBook, type Flying, fitToBook } from './fitToBook';
+import type { Guess } from './terms';
 
 export { plainRows } from './fitToBook';
-
-/** More than this left over, as a share of the book's figure, is said wherever numbers are shown. */
-export const WELL_WITHIN = 0.03;
+export type { Guess } from './terms';
 
 /** Why something in the table doesn't fit, worst first; what would mend it follows from the code. */
 export type FitTrouble =
@@ -42,13 +34,6 @@ export type FitTrouble =
   /** Rows contradict each other, or what else the aircraft says. */
   | (Apart & { readonly code: 'rows-apart' });
 
-interface Apart {
-  readonly row: number;
-  readonly figure: BookFigure;
-  /** Worked out over the book's, less one. */
-  readonly by: number;
-}
-
 export interface Fit extends FittedToBook {
   readonly worst: Apart | null;
   readonly troubles: readonly FitTrouble[];
@@ -56,19 +41,14 @@ export interface Fit extends FittedToBook {
   readonly faults: readonly Fault<PerformanceFault>[];
 }
 
-/** Who says what the thrust is: the pilot, or nobody, and then it moves with the rest. */
-export interface FitOptions {
-  readonly thrust?: 'held' | 'moves';
-}
-
 /**
- * The fit of an aircraft's own table. Its `performance` is where it begins. Null if the table has
- * no figure.
+ * The fit of an aircraft's own table. Its `performance` is where it begins. `guesses`
+ * are what nobody has said, and what moves with the rest. Null if the table has no figure.
  */
-export function fitAircraft(aircraft: Flying, options: FitOptions = {}): Fit | null {
+export function fitAircraft(aircraft: Flying, guesses: readonly Guess[] = []): Fit | null {
   const rows = aircraft.handbook?.rows ?? [];
   if (comparedTo(rows, aircraft).length === 0) return null;
-  const fitted = fitToBook(aircraft, rows, options);
+  const fitted = fitToBook(aircraft, rows, guesses);
   const worst = worstOf(fitted.figures);
   return {
     ...fitted,
@@ -78,29 +58,10 @@ export function fitAircraft(aircraft: Flying, options: FitOptions = {}): Fit | n
       ...noFigures(fitted.figures),
       ...(worst === null || Math.abs(worst.by) <= WELL_WITHIN
         ? []
-        : [reasonFor(worst, aircraft, rows, fitted, options)]),
+        : [reasonFor(worst, aircraft, rows, fitted, guesses)]),
     ],
     faults: performanceFaults({ ...aircraft, performance: fitted.performance }),
   };
-}
-
-/** What is left over where a document's own table and physics are furthest apart; null without either. */
-export function bookLeftOver(aircraft: Aircraft): Apart | null {
-  const { handbook, performance } = aircraft;
-  if (handbook === undefined || performance === undefined) return null;
-  return worstOf(comparedTo(handbook.rows, aircraft));
-}
-
-/** The figure furthest from its row. */
-function worstOf(figures: readonly Compared[]): Apart | null {
-  const apart = figures.flatMap((figure): readonly Apart[] => {
-    const by = leftOver(figure);
-    return by === null ? [] : [{ row: figure.row, figure: figure.name, by }];
-  });
-  return apart.reduce<Apart | null>(
-    (worst, one) => (worst === null || Math.abs(one.by) > Math.abs(worst.by) ? one : worst),
-    null,
-  );
 }
 
 const belowRun = (rows: readonly HandbookRow[]): readonly FitTrouble[] =>
@@ -125,12 +86,12 @@ function reasonFor(
   aircraft: Flying,
   rows: readonly HandbookRow[],
   { performance }: FittedToBook,
-  options: FitOptions,
+  guesses: readonly Guess[],
 ): FitTrouble {
   // Continued from where the whole table led, it takes no time to settle.
   const from = { ...aircraft, performance };
   const others = withoutFigure(rows, worst);
-  const alone = fitToBook(from, others, options);
+  const alone = fitToBook(from, others, guesses);
   const left = worstOf(alone.figures);
   if (
     alone.figures.filter(({ name }) => name === worst.figure).length >= LEAST_FIGURES &&
@@ -143,8 +104,8 @@ function reasonFor(
       return { ...worst, code: 'row-apart', foretold: foretold.found };
     }
   }
-  if (options.thrust !== 'moves') {
-    const freed = fitToBook(from, rows, { thrust: 'moves' });
+  if (!guesses.includes('thrust')) {
+    const freed = fitToBook(from, rows, [...guesses, 'thrust']);
     const then = worstOf(freed.figures);
     if (then !== null && Math.abs(then.by) <= WELL_WITHIN) {
       const factor = staticN(freed.performance) / staticN(performance);

@@ -4,27 +4,17 @@
  */
 
 import { liftCoefficient } from '../aerodynamics';
+import { type Compared, comparedTo, leftOver } from '../againstBook';
 import type { Aircraft } from '../aircraft';
-import { BOOK_FIGURES, type BookFigure, type NoFigure, workedOut } from '../bookFigures';
+import type { BookFigure } from '../bookFigures';
 import type { HandbookRow } from '../handbook';
 import type { Performance } from '../performance';
 import { leastSquares } from './leastSquares';
-import { TERMS, type Term, THRUST, withDragRotated } from './terms';
+import { GUESSES, type Guess, TERMS, type Term, withDragRotated } from './terms';
 
 /** A row to fit to; the stall with take-off flaps, kt, may stand in any of them. */
 export interface FitRow extends HandbookRow {
   readonly takeoffStallKt?: number;
-}
-
-/** A figure of the book beside the one worked out. */
-export interface Compared {
-  /** Index of its row. */
-  readonly row: number;
-  readonly name: BookFigure;
-  readonly book: number;
-  /** Null if it can't be worked out; why. */
-  readonly found: number | null;
-  readonly because: NoFigure | null;
 }
 
 export interface FittedToBook {
@@ -41,19 +31,19 @@ export type Flying = Aircraft & { readonly performance: Performance };
 const TETHER = 0.01;
 
 /**
- * Physics fitted to the rows, or to the document's plain figures if there are none. Thrust is held,
- * unless it `moves` because nobody knows it.
+ * Physics fitted to the rows, or to the document's plain figures if there are none. Thrust and the
+ * path to the threshold stay as they are, unless they are guesses.
  */
 export function fitToBook(
   aircraft: Flying,
   rows: readonly FitRow[],
-  { thrust = 'held' }: { readonly thrust?: 'held' | 'moves' } = {},
+  guesses: readonly Guess[] = [],
 ): FittedToBook {
   const asked = rows.length > 0 ? rows : plainRows(aircraft);
   const begun = withStalls(aircraft, asked);
   const isAsked = (figures: readonly BookFigure[]) =>
     asked.some((row) => figures.some((figure) => row[figure] !== undefined));
-  const terms = [...TERMS, ...(thrust === 'moves' ? [THRUST] : [])].filter(
+  const terms = [...TERMS, ...guesses.map((guess) => GUESSES[guess])].filter(
     ({ read, of }) => (read(begun) ?? 0) > 0 && isAsked(of),
   );
   const missed = (logs: readonly number[]) => [
@@ -79,28 +69,19 @@ export function fitToBook(
   };
 }
 
-/** Each figure of the rows beside what an aircraft's physics makes of it. */
-export const comparedTo = (rows: readonly HandbookRow[], aircraft: Aircraft): readonly Compared[] =>
-  rows.flatMap((row, index) => {
-    const found = workedOut(aircraft, row);
-    return BOOK_FIGURES.flatMap((name) => {
-      const [book, { value, because } = NONE] = [row[name], found[name]];
-      return book === undefined ? [] : [{ row: index, name, book, found: value, because }];
-    });
-  });
-
-const NONE = { value: null, because: 'no-performance' } as const;
-
-/** How far a figure worked out is from the book's, as a share of it; null if there is none. */
-export const leftOver = ({ book, found }: Compared): number | null =>
-  found === null || book <= 0 ? null : found / book - 1;
-
 /** The document's plain figures as rows. */
 export function plainRows({ takeoff, landing, masses }: Aircraft): readonly FitRow[] {
-  return [
-    { massKg: masses.usualTakeoffKg, runM: takeoff.runM },
-    { massKg: masses.usualLandingKg, landingRunM: landing.runM },
+  const rows: readonly FitRow[] = [
+    {
+      massKg: masses.usualTakeoffKg,
+      ...(takeoff.runM === undefined ? {} : { runM: takeoff.runM }),
+    },
+    {
+      massKg: masses.usualLandingKg,
+      ...(landing.runM === undefined ? {} : { landingRunM: landing.runM }),
+    },
   ];
+  return rows;
 }
 
 /** Greatest lift in closed form: from the approach speed, and from the stall if it is known. */

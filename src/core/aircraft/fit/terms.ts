@@ -100,14 +100,31 @@ export const TERMS: readonly Term[] = [
   },
 ];
 
-/** Thrust as a whole, by what it is at rest: for an aircraft whose power nobody has said. */
-export const THRUST: Term = {
+/** Thrust as a whole, by what it is at rest. */
+const THRUST: Term = {
   name: 'thrust',
   of: ['runM', 'to50ftM', 'climbFtMin'],
   most: 1.8,
   read: ({ thrust }) => staticN(thrust),
   written: (p, value) => ({ ...p, thrust: timesThrust(p.thrust, value / staticN(p.thrust)) }),
 };
+
+/** The path to the threshold: its bounds are those of documents. */
+const PATH: Term = {
+  name: 'landing.pathDeg',
+  of: ['landingM'],
+  most: 2.5,
+  read: ({ landing }) => landing.pathDeg,
+  written: (p, pathDeg) => ({
+    ...p,
+    landing: { ...p.landing, pathDeg: Math.min(Math.max(pathDeg, 2), 7) },
+  }),
+};
+
+/** What moves too where it is only guessed: by name. */
+export const GUESSES = { thrust: THRUST, path: PATH } as const satisfies Record<string, Term>;
+
+export type Guess = keyof typeof GUESSES;
 
 type Thrust = Performance['thrust'];
 
