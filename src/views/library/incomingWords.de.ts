@@ -29,6 +29,8 @@ const partNames: typeof english.partNames = {
   load: 'Beladung',
   stop: 'Anhalten',
   performance: 'Flugleistungen',
+  handbook: 'Handbuchtabelle',
+  madeFrom: 'Klasse, mit der begonnen wurde',
   aircraft: 'Flugzeug',
   options: 'Ausrüstung',
   phases: 'Abschnitte',

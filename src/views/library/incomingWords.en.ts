@@ -29,6 +29,8 @@ const partNames: Readonly<Partial<Record<string, string>>> = {
   load: 'loading',
   stop: 'stopping',
   performance: 'performance',
+  handbook: 'the handbook’s table',
+  madeFrom: 'class it was started from',
   aircraft: 'aircraft',
   options: 'equipment',
   phases: 'phases',
