@@ -25,6 +25,7 @@ const facts: Readonly<Record<ConditionFact, readonly [yes: string, no: string]>>
   supersonic: ['Überschallflug geplant', 'kein Überschallflug geplant'],
   stores: ['Außenlasten angehängt', 'keine Außenlasten angehängt'],
   passengers: ['Fluggäste an Bord', 'keine Fluggäste an Bord'],
+  cable: ['ein Fangseil liegt über der Piste', 'kein Fangseil liegt über der Piste'],
 };
 
 /** What stands for a live number, whatever its value. */

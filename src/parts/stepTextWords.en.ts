@@ -22,6 +22,7 @@ const facts: Readonly<Record<ConditionFact, readonly [yes: string, no: string]>>
   supersonic: ['supersonic flight is planned', 'no supersonic flight is planned'],
   stores: ['stores are carried', 'no stores are carried'],
   passengers: ['passengers are aboard', 'no passengers are aboard'],
+  cable: ['a cable lies across the runway', 'no cable lies across the runway'],
 };
 
 /** What is put in for a live number, whatever its value. */

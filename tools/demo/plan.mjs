@@ -49,7 +49,7 @@ export function end(
   designator,
   at,
   elevationFt,
-  { tora, toda = tora, asda = tora, lda = tora, displaced = 0, cables, closed },
+  { tora, toda = tora, asda = tora, lda = tora, displaced = 0, cables = [], closed },
 ) {
   return {
     designator,
@@ -60,7 +60,7 @@ export function end(
     todaM: toda,
     asdaM: asda,
     ldaM: lda,
-    ...(cables && { cablesM: cables }),
+    cablesM: cables,
     ...(closed && { closed }),
   };
 }

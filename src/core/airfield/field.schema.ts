@@ -46,8 +46,8 @@ const runwayEnd = v.strictObject({
   asdaM: described(metres, 'Accelerate-stop distance available from this end, metres.'),
   ldaM: described(metres, 'Landing distance available towards this end, metres.'),
   cablesM: described(
-    v.optional(v.pipe(v.array(metres), v.minLength(1), v.maxLength(8))),
-    'How far from this end of the pavement arresting cables lie across the runway, metres.',
+    v.optional(v.pipe(v.array(metres), v.maxLength(8))),
+    'How far from this end of the pavement arresting cables lie across the runway, metres; empty where there is none, left out where it is not known.',
   ),
   closed: described(v.optional(shortText), 'Why this end is closed; leave out when it is open.'),
 });

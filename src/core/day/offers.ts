@@ -6,7 +6,7 @@
 import type { FlownAgain } from '../procedure/again';
 import type { Facts, LiveName } from '../procedure/facts';
 import { PHASES } from '../procedure/phases';
-import type { Phase, Step } from '../procedure/procedure';
+import type { AbnormalList, Phase, Step } from '../procedure/procedure';
 import { canMove } from '../procedure/tied';
 import { type EnteredAt, enteredAt, unknownIn } from '../procedure/unknown';
 import { isWaiting, type StepRow } from '../procedure/walk';
@@ -43,7 +43,8 @@ export type Main =
   | { readonly what: 'stamp'; readonly moment: Moment; readonly tied: readonly StepRow[] }
   /** Outside limits: to be gone on with before brake release, and before the runway. */
   | { readonly what: 'go-outside'; readonly cautions: readonly Caution[] }
-  | { readonly what: 'close-list'; readonly leadsTo: LeadsTo }
+  /** `back`: the phase it leads to has been come to before. */
+  | { readonly what: 'close-list'; readonly leadsTo: LeadsTo; readonly back: boolean }
   | { readonly what: 'end-sortie' }
   /** Interrupted at that time: resume before anything else. */
   | { readonly what: 'resume'; readonly left: Entry['at'] };
@@ -69,6 +70,8 @@ export interface Offers {
   readonly begin: readonly Phase[];
   /** Names of lists that may be opened, while none is open. */
   readonly lists: readonly string[];
+  /** The list to go on with at the end of the open one: after a rejected take-off, another try. */
+  readonly nextList: AbnormalList | null;
 }
 
 /** What may be done at a position in the steps. */
@@ -93,7 +96,7 @@ export function offers(
         ? { what: 'resume', left }
         : abnormal === null && outside.length > 0 && isBeforeRunway(position)
           ? { what: 'go-outside', cautions: outside }
-          : mainOf(position, facts, abnormal?.list.then ?? 'return'),
+          : mainOf(position, facts, abnormal?.list.then ?? 'return', flown.phase),
     rolling,
     putOff: isAway || !mayPutOff(position) ? null : row,
     cannot: isAway ? null : row,
@@ -111,6 +114,10 @@ export function offers(
           : [],
     begin: inPhases && !rolling ? PHASES.filter((phase) => isBegunBefore(flown, phase)) : [],
     lists: procedure.lists.map(({ id }) => id).filter((id) => id !== abnormal?.list.id),
+    nextList:
+      position.kind === 'list-end' && abnormal?.list.id === 'rejected-takeoff'
+        ? (procedure.lists.find(({ id }) => id === 'another-try') ?? null)
+        : null,
   };
 }
 
@@ -129,7 +136,12 @@ const isBegunBefore = ({ phases }: StepsBrief['walk'], begun: Phase): boolean =>
     .slice(0, PHASES.indexOf(begun))
     .some(({ rows }) => rows.some((row) => isWaiting(row) || row.state.kind === 'held'));
 
-function mainOf(position: StepsBrief['walk']['position'], facts: Facts, leadsTo: LeadsTo): Main {
+function mainOf(
+  position: StepsBrief['walk']['position'],
+  facts: Facts,
+  leadsTo: LeadsTo,
+  flown: Phase,
+): Main {
   switch (position.kind) {
     case 'step': {
       const { row, barrier } = position;
@@ -144,11 +156,15 @@ function mainOf(position: StepsBrief['walk']['position'], facts: Facts, leadsTo:
     case 'moment':
       return { what: 'stamp', moment: position.moment, tied: position.tied };
     case 'list-end':
-      return { what: 'close-list', leadsTo };
+      return { what: 'close-list', leadsTo, back: isBehind(leadsTo, flown) };
     case 'end':
       return { what: 'end-sortie' };
   }
 }
+
+/** Whether a phase that a list leads to was come to before the list was opened. */
+const isBehind = (leadsTo: LeadsTo, flown: Phase): boolean =>
+  typeof leadsTo === 'object' && PHASES.indexOf(leadsTo.phase) <= PHASES.indexOf(flown);
 
 /** No later before a barrier or for what was put off already; a note asks for nothing. */
 function mayPutOff(position: StepsBrief['walk']['position']): boolean {

@@ -3,6 +3,7 @@
 import type { Aircraft } from '../aircraft/aircraft';
 import { carriedKg, type Load, type LoadStation, usualLoad } from '../aircraft/load';
 import type { LoadFigures } from '../aircraft/loadSheet';
+import type { Field } from '../airfield/field';
 import { findEnd } from '../airfield/findEnd';
 import { degreesOf, toMagnetic } from '../angle';
 import { densityAltitudeFt } from '../earth/atmosphere';
@@ -58,6 +59,7 @@ export function stepFacts(sources: FactSources): Facts {
     supersonic: inputs.supersonic,
     stores: carries(aircraft, inputs.load, 'stores'),
     passengers: carries(aircraft, inputs.load, 'people'),
+    cable: hasCable(field, wind.using),
     options:
       procedure === null ? null : fittedOptions(procedure, inputs.options).join(OPTION_JOINT),
     runway: wind.using,
@@ -99,6 +101,12 @@ function carries(
   return aircraft.load.stations.some(
     (station) => station.kind === kind && carriedKg(load, station) > 0,
   );
+}
+
+/** Whether a cable lies across a runway; null if none is in use, or its field doesn't say. */
+function hasCable(field: Field | null, using: string | null): boolean | null {
+  const end = field === null || using === null ? null : findEnd(field, using);
+  return end?.given.cablesM === undefined ? null : end.given.cablesM.length > 0;
 }
 
 function magneticOf({ field, variation }: SettledFacts, using: string | null): number | null {

@@ -18,4 +18,6 @@ export const CONDITION_FACTS = [
   'stores',
   /** Someone besides the crew is aboard. */
   'passengers',
+  /** An arresting cable lies across the runway in use. */
+  'cable',
 ] as const;

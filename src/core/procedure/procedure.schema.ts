@@ -77,7 +77,7 @@ const leads: v.GenericSchema<v.InferOutput<typeof toPhase> | v.InferOutput<typeo
 const list = v.strictObject({
   id: described(
     shortName,
-    'Unique within the procedure. The list `rejected-takeoff` opens with "Stopping", `go-around` with "Go around".',
+    'Unique within the procedure. The list `rejected-takeoff` opens with "Stopping", `go-around` with "Go around"; `another-try` is offered at the end of the first.',
   ),
   title: shortText,
   group: described(

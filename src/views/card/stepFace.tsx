@@ -17,7 +17,6 @@ import {
 import { unproceduredAircraft } from '../../board/writing/firstProcedure';
 import {
   handledAs,
-  type LeadsTo,
   type LiveName,
   type Main,
   type Moment,
@@ -81,7 +80,7 @@ export function stepFace(): Face | null {
       );
     }
     case 'close-list': {
-      const leads = leadsWords(main.leadsTo);
+      const leads = leadsWords(main);
       return mainFace(frame, main, words.listEnd, ofPage(leads), leads);
     }
     case 'end-sortie':
@@ -296,11 +295,11 @@ function momentFace(
   return mainFace(frame, main, words.released, line, words.released);
 }
 
-function leadsWords(then: LeadsTo): string {
-  if (then === 'return') return words.returns;
-  if (then === 'end') return words.endIt;
-  const name = phaseWords[then.phase];
-  return then.reopen.includes(then.phase) ? words.leads(name) : words.leadsOn(name);
+function leadsWords({ leadsTo, back }: Extract<Main, { what: 'close-list' }>): string {
+  if (leadsTo === 'return') return words.returns;
+  if (leadsTo === 'end') return words.endIt;
+  const name = phaseWords[leadsTo.phase];
+  return back ? words.leads(name) : words.leadsOn(name);
 }
 
 /** The pilot was called away: the last thing done, and what is due. */

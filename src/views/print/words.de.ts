@@ -27,6 +27,7 @@ export const words: Translated<typeof english> = {
     supersonic: ['Überschallflug geplant', 'kein Überschallflug geplant'],
     stores: ['Außenlasten angehängt', 'keine Außenlasten angehängt'],
     passengers: ['Fluggäste an Bord', 'keine Fluggäste an Bord'],
+    cable: ['ein Fangseil liegt über der Piste', 'kein Fangseil liegt über der Piste'],
   },
   windAbove: (kt) => `Wind über ${kt} kt`,
   fitted: (option) => `mit „${option}“`,

@@ -25,6 +25,7 @@ export const words = {
     supersonic: ['supersonic flight is planned', 'no supersonic flight is planned'],
     stores: ['stores are carried', 'no stores are carried'],
     passengers: ['passengers are aboard', 'no passengers are aboard'],
+    cable: ['a cable lies across the runway', 'no cable lies across the runway'],
   } as Readonly<Record<string, readonly [string, string]>>,
   windAbove: (kt: string) => `the wind is above ${kt} kt`,
   fitted: (option: string) => `fitted: ${option}`,

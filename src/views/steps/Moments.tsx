@@ -4,11 +4,12 @@ import type { ComponentChildren, JSX } from 'preact';
 import { day } from '../../board/board';
 import { stepsLang } from '../../board/language';
 import { openPlace } from '../../board/places';
-import { doIt, flyAgain, goAround } from '../../board/steps/stepping';
-import { endsSortie, type LeadsTo, type Main, type Offers, wantsHold } from '../../core';
+import { doIt, flyAgain, goAround, openList } from '../../board/steps/stepping';
+import { type AbnormalList, endsSortie, type Main, type Offers, wantsHold } from '../../core';
 import { wholeNumber } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { TickKey } from '../../parts/key/TickKey';
+import { markedText } from '../../parts/marked';
 import { BackKey } from './BackKey';
 import { LadderRungs } from './Ladder';
 import { liveText } from './liveText';
@@ -90,8 +91,13 @@ export function Touchdown({ now }: { now: Offers }): JSX.Element {
   );
 }
 
+interface ListEndProps {
+  readonly main: Extract<Main, { what: 'close-list' }>;
+  readonly nextList: AbnormalList | null;
+}
+
 /** An abnormal list is complete: where it leads. */
-export function ListEnd({ main }: { main: Extract<Main, { what: 'close-list' }> }): JSX.Element {
+export function ListEnd({ main, nextList }: ListEndProps): JSX.Element {
   return (
     <div class={`${styles.moment} ${endsSortie(main) ? styles.ending : ''}`}>
       <p class={styles.big}>{words.listEnd}</p>
@@ -100,6 +106,11 @@ export function ListEnd({ main }: { main: Extract<Main, { what: 'close-list' }> 
       ) : (
         <div class={styles.keys}>
           <BackKey />
+          {nextList !== null && (
+            <Key moving onPress={() => openList(nextList.id)}>
+              {markedText(stepsLang(), nextList.title)}
+            </Key>
+          )}
           <TickKey
             refusals={words.refused}
             look="pick"
@@ -107,7 +118,7 @@ export function ListEnd({ main }: { main: Extract<Main, { what: 'close-list' }> 
             step="list end"
             onPress={() => doIt(main)}
           >
-            {leadsWords(main.leadsTo)}
+            {leadsWords(main)}
           </TickKey>
         </div>
       )}
@@ -115,11 +126,11 @@ export function ListEnd({ main }: { main: Extract<Main, { what: 'close-list' }> 
   );
 }
 
-function leadsWords(then: LeadsTo): string {
-  if (then === 'return') return words.listReturns;
-  if (then === 'end') return words.endKey;
-  const name = words.phase[then.phase];
-  return then.reopen.includes(then.phase) ? words.listLeads(name) : words.listLeadsOn(name);
+function leadsWords({ leadsTo, back }: ListEndProps['main']): string {
+  if (leadsTo === 'return') return words.listReturns;
+  if (leadsTo === 'end') return words.endKey;
+  const name = words.phase[leadsTo.phase];
+  return back ? words.listLeads(name) : words.listLeadsOn(name);
 }
 
 /** Everything is handled. */

@@ -60,7 +60,7 @@ function Offered({ now, walk, inList }: { now: Offers; walk: Walk; inList: boole
     case 'go-outside':
       return <GoOutside main={main} />;
     case 'close-list':
-      return <ListEnd main={main} />;
+      return <ListEnd main={main} nextList={now.nextList} />;
     case 'end-sortie':
       return <SortieEnd now={now} />;
   }

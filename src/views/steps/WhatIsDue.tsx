@@ -18,6 +18,7 @@ import { lasting, stopwatch, wholeNumber } from '../../parts/format';
 import { marked } from '../../parts/marked';
 import { QuotedPassage, quoted } from '../../parts/quoted/Quoted';
 import { stepWords } from '../../parts/stepTextWords';
+import { mass } from '../../parts/units';
 import styles from './Due.module.css';
 import { callText, liveNumber, liveText } from './liveText';
 import { becameWords } from './StepMark';
@@ -62,8 +63,11 @@ export function WhatIsDue(props: WhatIsDueProps): JSX.Element {
         </QuotedPassage>
       )}
       {step.kind === 'wait' && <Waiting expectS={step.expectS} />}
-      {/* The climb has its own clock: the speeds over it, with the seconds left. */}
-      {(inList || walk.phase !== 'climb') && <Timers walk={walk} withStep={step.kind !== 'wait'} />}
+      <Timers
+        walk={walk}
+        withClocks={inList || walk.phase !== 'climb'}
+        withStep={step.kind !== 'wait'}
+      />
       <div class={styles.corner}>{children}</div>
     </div>
   );
@@ -113,11 +117,23 @@ function Waiting({ expectS }: { expectS: number | undefined }) {
   );
 }
 
-/** How long the phase and the step have taken so far. */
-function Timers({ walk, withStep }: { walk: Walk; withStep: boolean }) {
+interface TimersProps {
+  readonly walk: Walk;
+  /** The climb has its own clock: the speeds over it, with the seconds left. */
+  readonly withClocks: boolean;
+  readonly withStep: boolean;
+}
+
+/** How long the phase and the step have taken so far; in the air, the fuel to turn back at. */
+function Timers({ walk, withClocks, withStep }: TimersProps) {
+  const { bingoKg } = day.inputs();
+  const isAloft = walk.phase === 'climb' || walk.phase === 'recovery';
+  const bingo = isAloft && bingoKg !== null ? <span>{words.bingo(mass(bingoKg))}</span> : null;
   const since = lastMs();
   const took = day.times();
-  if (since === null || took === null) return null;
+  if (!withClocks || since === null || took === null) {
+    return bingo && <p class={styles.timers}>{bingo}</p>;
+  }
   const goneMs = wallMs.value - since;
   const inPhase = sortie.value.list === null && took.lastMs !== null;
   return (
@@ -133,6 +149,7 @@ function Timers({ walk, withStep }: { walk: Walk; withStep: boolean }) {
           {words.thisStep} {stopwatch(goneMs)}
         </span>
       )}
+      {bingo}
     </p>
   );
 }

@@ -22,6 +22,7 @@ const fact: Partial<Record<FactName, { yes: string; no: string }>> = {
   supersonic: { yes: 'Überschall geplant', no: 'kein Überschall geplant' },
   stores: { yes: 'Außenlasten angehängt', no: 'keine Außenlasten' },
   passengers: { yes: 'Fluggäste an Bord', no: 'keine Fluggäste' },
+  cable: { yes: 'Fangseil über der Piste', no: 'kein Fangseil' },
 };
 
 /** A live number that changed, as it reads after “Noch einmal:”. */
@@ -200,6 +201,7 @@ export const words: Translated<typeof english> = {
   noEnd: 'Keine Piste gewählt: unter „Wind“ eine nehmen.',
   toWind: 'Wind öffnen',
   unknownLive: '—',
+  bingo: (kg) => `Bingo ${kg}`,
   spokenDone: (item) => `${item}, erledigt.`,
   spokenCannot: (item) => `${item}, geht nicht.`,
   spokenHeld: (item) => `${item}, später.`,

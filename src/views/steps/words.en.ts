@@ -20,6 +20,7 @@ const fact: Partial<Record<FactName, { yes: string; no: string }>> = {
   supersonic: { yes: 'supersonic planned', no: 'no supersonic planned' },
   stores: { yes: 'stores hung', no: 'no stores' },
   passengers: { yes: 'passengers aboard', no: 'no passengers' },
+  cable: { yes: 'cable across the runway', no: 'no cable' },
 };
 
 /** A live number that moved, as the words behind "again:". */
@@ -195,6 +196,7 @@ export const words = {
   noEnd: 'No runway selected: choose one in Wind.',
   toWind: 'Open Wind',
   unknownLive: '—',
+  bingo: (kg: string) => `Bingo ${kg}`,
   spokenDone: (item: string) => `${item}, done.`,
   spokenCannot: (item: string) => `${item}, cannot.`,
   spokenHeld: (item: string) => `${item}, later.`,

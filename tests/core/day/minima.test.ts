@@ -5,6 +5,7 @@
  */
 
 import { describe, expect, test } from 'vitest';
+import type { Field, Runway } from '../../../src/core/airfield/field';
 import { notAccepted } from '../../../src/core/day/accepted';
 import { settledSources } from '../../../src/core/day/askDay';
 import { day } from '../../../src/core/day/day';
@@ -165,6 +166,24 @@ test('where a cable lies is said in a word: at Kelder Ness the last is 1 400 m a
     ).verdict.cautions.filter((one) => one.code === 'cable');
   expect(cables('XKEL', '15')).toEqual([{ code: 'cable', value: 1400, limit: null }]);
   expect(cables('XHAR', '28')).toEqual([]);
+});
+
+test('the hook is a step where a cable lies, or where the field doesn’t say whether one does', () => {
+  const cable = (code: string, end: string, more: Partial<Field> = {}) => {
+    const documents = documentsAt(code);
+    const field = documents.field && { ...documents.field, ...more };
+    const inputs = { chosen: { end, purpose: 'take-off' } } as const;
+    return brief(moment('15010KT', inputs), { ...documents, field }, TABLES).steps?.facts.cable;
+  };
+  expect(cable('XKEL', '15')).toBe(true);
+  expect(cable('XHAR', '28')).toBe(false);
+  const runways = documentsAt('XHAR').field?.runways.map(({ ends: [near, far], ...runway }) => {
+    const { cablesM: _, ...unsaid } = near;
+    const { cablesM: __, ...unsaidToo } = far;
+    const ends: Runway['ends'] = [unsaid, unsaidToo];
+    return { ...runway, ends };
+  });
+  expect(cable('XHAR', '28', { runways: runways ?? [] })).toBeNull();
 });
 
 test('a crosswind beyond what was demonstrated is said in a word, and beyond the limit stops alone', () => {

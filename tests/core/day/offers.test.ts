@@ -216,7 +216,10 @@ test('a list that is open is offered no more, and at its end it leads where it s
   const list = procedure?.lists.find(({ id }) => id === 'rejected-takeoff');
   const all = (list?.steps ?? []).map(({ id }) => tick('done', id, { run: LIST }));
   const ended = after(OPEN, tick('done', first), OPEN_LIST, ...all);
-  expect(ended.offered.main).toEqual({ what: 'close-list', leadsTo: list?.then });
+  expect(ended.offered.main).toEqual({ what: 'close-list', leadsTo: list?.then, back: false });
+  // What was stopped may be tried again, and that has a list of its own.
+  expect(ended.offered.nextList?.id).toBe('another-try');
+  expect(open.offered.nextList).toBeNull();
 });
 
 test('interrupted, the pilot takes the steps up again before anything else', () => {
@@ -246,9 +249,9 @@ test('what matters wants to be held, and the end of the sortie where nobody look
   expect([wantsHold(asked(false), false), wantsHold(asked(false), true)]).toEqual([false, false]);
   // A number that nobody can supply: only on purpose.
   expect(wantsHold({ ...asked(false), without: 'approachKt' }, false)).toBe(true);
-  expect(wantsHold({ what: 'close-list', leadsTo: 'end' }, false)).toBe(false);
-  expect(wantsHold({ what: 'close-list', leadsTo: 'end' }, true)).toBe(true);
-  expect(wantsHold({ what: 'close-list', leadsTo: 'return' }, true)).toBe(false);
+  expect(wantsHold({ what: 'close-list', leadsTo: 'end', back: false }, false)).toBe(false);
+  expect(wantsHold({ what: 'close-list', leadsTo: 'end', back: false }, true)).toBe(true);
+  expect(wantsHold({ what: 'close-list', leadsTo: 'return', back: false }, true)).toBe(false);
   expect(wantsHold({ what: 'end-sortie' }, false)).toBe(false);
   expect(wantsHold({ what: 'end-sortie' }, true)).toBe(true);
 });

@@ -70,6 +70,7 @@ export const BY_DAY: Facts = {
   controlled: false,
   lightWind: false,
   crossesRunway: false,
+  cable: null,
   supersonic: false,
   stores: false,
   passengers: false,

@@ -35,6 +35,21 @@ test('waiting for the brakes belongs to the line-up, the roll to the roll', () =
   expect(ms.get('roll')).toBe(1000);
 });
 
+test('a phase flown again begins with no time, and one that is over for good keeps its own', () => {
+  const pilot = new Pilot();
+  pilot.goTo('brakes released');
+  const { ms: first } = timesOf(pilot);
+  pilot.stamp('brakes released');
+  pilot.flyAgain('take-off');
+  const { ms } = timesOf(pilot);
+  expect(first.get('taxi')).toBeGreaterThan(0);
+  expect([ms.get('ramp'), ms.get('taxi'), ms.get('line-up')]).toEqual([first.get('ramp'), 0, 0]);
+  const again = pilot.walk().position;
+  if (again.kind !== 'step') throw new Error('nothing is due');
+  pilot.tick('done', again.row.step.id);
+  expect(timesOf(pilot).ms.get(again.row.phase)).toBeGreaterThan(0);
+});
+
 test('before anything is done no time has gone by', () => {
   expect(timesOf(new Pilot())).toEqual({ ms: new Map(), lastMs: null });
 });
