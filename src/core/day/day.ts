@@ -11,6 +11,7 @@ import { endsOf } from '../airfield/ends';
 import type { SunDay } from '../earth/sun';
 import type { Facts } from '../procedure/facts';
 import { type PhaseTimes, phaseTimes } from '../procedure/phaseTimes';
+import type { Phase } from '../procedure/procedure';
 import { preferenceApplies } from '../runway/preference';
 import type { Purpose, RankedEnd } from '../runway/question';
 import { sameData } from '../same';
@@ -369,7 +370,8 @@ export function day(sources: Sources, memo: Memo): Day {
   // Route on the ground.
   const using = memo(() => wind().using);
   const qnhHpa = memo(() => givenQnhHpa(air()));
-  const ground = routeOf(sources, { ...standing, purpose, using, today, qnhHpa }, memo);
+  const phase = memo((): Phase | null => steps()?.walk.phase ?? null);
+  const ground = routeOf(sources, { ...standing, purpose, using, today, qnhHpa, phase }, memo);
   const crossesRunway = memo(() => {
     const way = ground.route();
     return way === null ? null : way.crossings.length > 0;

@@ -2,6 +2,7 @@
 
 import type { Aircraft } from '../aircraft/aircraft';
 import type { Designator, Field } from '../airfield/field';
+import type { Phase } from '../procedure/procedure';
 import { type Call, type CallFacts, fieldCalled } from '../radio/call';
 import { dueCallKind } from '../radio/dueCall';
 import type { Purpose } from '../runway/question';
@@ -133,12 +134,14 @@ interface RouteSources extends Getters<Standing> {
   readonly today: () => TodayBrief | null;
   /** The pressure someone gave, hPa; null if nobody did. */
   readonly qnhHpa: () => number | null;
+  /** The phase the steps have come to, which depends on the route in turn; null if none is known. */
+  readonly phase: () => Phase | null;
 }
 
 /** The route on the ground. */
 export function routeOf(
   { sortie, documents: { field, aircraft }, secondMs, parts }: Sources,
-  { purpose, using, today, qnhHpa, stand, placed, from, rules }: RouteSources,
+  { purpose, using, today, qnhHpa, phase, stand, placed, from, rules }: RouteSources,
   memo: Memo,
 ): Getters<OnTheGround> {
   const taxi = memo(() => present(parts.taxi()));
@@ -215,6 +218,7 @@ export function routeOf(
   const dueKind = memo(() =>
     dueCallKind({
       purpose: purpose(),
+      phase: phase(),
       stamps: sortie().stamps,
       progress: progress(),
       crosses: nextCrossing() !== null,

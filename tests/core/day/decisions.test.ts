@@ -125,6 +125,22 @@ const way = (goneM: number, leftM: number, next: boolean) => {
   return { last: goneM > 0 ? mark : null, next: next ? mark : null, goneM, leftM };
 };
 
+const OUT = { purpose: 'take-off', phase: null } as const;
+
+test('lined up in the steps, the call is for the take-off, though no point was passed on the plan', () => {
+  const due = (what: readonly Parameters<typeof stamped>[0][]) =>
+    dueCallKind({
+      purpose: 'take-off',
+      phase: 'line-up',
+      stamps: what.map((one) => stamped(one)),
+      progress: way(0, 900, true),
+      crosses: true,
+    });
+  expect(due([])).toBe('line-up');
+  // Another try, after a stop.
+  expect(due(['brakes released', 'stopping'])).toBe('line-up');
+});
+
 test.each([
   ['nowhere yet', null, false, 'taxi'],
   ['on the stand', way(0, 900, true), true, 'taxi'],
@@ -133,18 +149,18 @@ test.each([
   ['at the end of the way', way(900, 0, false), false, 'line-up'],
   ['at the limit, a runway beyond', way(900, 0, false), true, 'crossing'],
 ])('%s, the call for that is due', (_, progress, crosses, kind) => {
-  expect(dueCallKind({ purpose: 'take-off', stamps: [], progress, crosses })).toBe(kind);
+  expect(dueCallKind({ ...OUT, stamps: [], progress, crosses })).toBe(kind);
 });
 
 test('from the roll on the call is the departure, not what was called on the ground', () => {
   const due = (what: 'brakes released' | 'airborne') =>
-    dueCallKind({ purpose: 'take-off', stamps: [stamped(what)], progress: null, crosses: true });
+    dueCallKind({ ...OUT, stamps: [stamped(what)], progress: null, crosses: true });
   expect([due('brakes released'), due('airborne')]).toEqual(['departure', 'departure']);
 });
 
 test('after a rejected take-off the runway is vacated first, and then the way goes on', () => {
   const due = (progress: Parameters<typeof dueCallKind>[0]['progress'], crosses = true) =>
-    dueCallKind({ purpose: 'take-off', stamps: [stamped('stopping')], progress, crosses });
+    dueCallKind({ ...OUT, stamps: [stamped('stopping')], progress, crosses });
   expect(due(null)).toBe('vacated');
   expect(due(way(0, 900, true))).toBe('vacated');
   expect(due(way(300, 600, true))).toBe('crossing');
@@ -155,6 +171,7 @@ test('for a landing one calls inbound, and once landed that the runway is vacate
   const due = (...stamps: Parameters<typeof stamped>) =>
     dueCallKind({
       purpose: 'landing',
+      phase: null,
       stamps: stamps.map((what) => stamped(what)),
       progress: null,
       crosses: true,
