@@ -8,6 +8,7 @@ import { headers } from './tools/headers';
 import { licences, licencesOfWorker } from './tools/licences';
 import { manifest } from './tools/manifest';
 import { TARGET } from './tools/oldest';
+import { world } from './tools/world/plugin';
 
 const folder = (name: string) => fileURLToPath(new URL(name, import.meta.url));
 
@@ -46,6 +47,7 @@ export default defineConfig({
   preview: { port: 4173 },
   plugins: [
     catalogue(folder('airfields-demo')),
+    world(),
     contentPolicy(),
     headers(),
     licences(folder('.')),

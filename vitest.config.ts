@@ -2,9 +2,10 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 import { catalogue } from './tools/catalogue';
 import { changelog } from './tools/changelog';
+import { world } from './tools/world/plugin';
 
 const root = fileURLToPath(new URL('.', import.meta.url));
-const plugins = [catalogue(`${root}airfields-demo`), changelog(root)];
+const plugins = [catalogue(`${root}airfields-demo`), changelog(root), world()];
 
 export default defineConfig({
   test: {

@@ -10,10 +10,12 @@ export const folded = (text: string): string =>
     .replace(/[øœ]/g, (letter) => (letter === 'ø' ? 'o' : 'oe'))
     .replace(/æ/g, 'ae');
 
-const wordsIn = (text: string): readonly string[] => folded(text).match(/[\p{L}\p{N}]+/gu) ?? [];
+/** The words of a text, {@link folded}. */
+export const wordsIn = (text: string): readonly string[] =>
+  folded(text).match(/[\p{L}\p{N}]+/gu) ?? [];
 
 /** How many slips are forgiven in a word of so many letters: fewer would match anything. */
-const forgiven = (letters: number) => (letters < 4 ? 0 : letters < 8 ? 1 : 2);
+export const forgiven = (letters: number) => (letters < 4 ? 0 : letters < 8 ? 1 : 2);
 
 /**
  * How far the beginning of a word is from what was typed: the letters to change, add, leave out or

@@ -41,6 +41,7 @@ export {
   loadMapReader,
   loadPart,
   loadReportReader,
+  loadWorldReader,
 } from './loaders';
 export { ASSUMED_WIDTH_M, LONG_LEAD_IN_M } from './map/assumed';
 export type { MapExtract, MapField, MapNote } from './map/readMapExtract';
@@ -62,6 +63,7 @@ export {
   type Unit,
 } from './units';
 export * from './weather';
+export type { World, WorldKind, WorldSearch } from './world';
 export * from './writing';
 /** Loads what works out magnetic variation, and the tables for a date; rejects with RangeError outside 1900 to 2030. */
 export const loadVariation = (at: Date) =>

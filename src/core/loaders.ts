@@ -49,3 +49,6 @@ export const loadLogbook = () => import('./sortie/logbook');
 
 /** Loads the reader of extracts of a map. */
 export const loadMapReader = () => import('./map/readMapExtract');
+
+/** Loads what reads and searches the world's fields. */
+export const loadWorldReader = () => import('./world');

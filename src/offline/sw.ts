@@ -42,9 +42,10 @@ registerRoute(/\/assets\/map\.[^/]+$/, new CacheFirst({ cacheName: ON_DEMAND }))
 self.addEventListener('activate', (event) => event.waitUntil(caches.delete(ON_DEMAND)));
 
 // What this version does not hold is a part of another, asked for by a page that is still open:
-// src/device/update.ts keeps it there before it takes a version.
+// src/device/update.ts keeps it there before it takes a version. The world's fields the page keeps by
+// itself (src/record/worldFile.ts).
 registerRoute(
-  /\/assets\/[^/]+$/,
+  /\/assets\/(?!world-)[^/]+$/,
   new CacheFirst({ cacheName: EARLIER, matchOptions: { ignoreVary: true } }),
 );
 

