@@ -4,8 +4,9 @@ import { lineBetween } from '../earth/geodesic';
 import { isOn } from '../taxi/runwayStrip';
 import { oppositeOf } from './designator';
 import { draftStrips } from './editStrips';
+import { isPlaced } from './emptyField';
 import type { Designator, Field, Runway, RunwayEnd } from './field';
-import { endPlaces, type RunwayLine } from './runwayLine';
+import { centimetre, centreOf, endPlaces, type RunwayLine } from './runwayLine';
 
 /** A runway to add. Its second end gets the opposite number. */
 export interface NewRunway {
@@ -22,7 +23,10 @@ export type EndSetting = Partial<
   Pick<RunwayEnd, 'elevationFt' | 'displacedM' | 'toraM' | 'todaM' | 'asdaM' | 'ldaM'>
 >;
 
-/** Adds a runway; each declared distance equals its length until declared otherwise. */
+/**
+ * Adds a runway; each declared distance equals its length until declared otherwise. The middle of
+ * the first becomes the reference point of a field that has none.
+ */
 export function runwayAdded(field: Field, { line, designator, ...given }: NewRunway): Field {
   const [from, to] = endPlaces(line);
   const lengthM = Math.round(lineBetween(from, to)?.distanceM ?? 0);
@@ -40,7 +44,9 @@ export function runwayAdded(field: Field, { line, designator, ...given }: NewRun
     ...given,
     ends: [end(designator, from), end(oppositeOf(designator), to)],
   };
-  return { ...field, runways: [...field.runways, runway] };
+  const middle = isPlaced(field) || field.runways.length > 0 ? null : centreOf(runway)?.centre;
+  const place = middle ? { ...field.place, ...centimetre(middle) } : field.place;
+  return { ...field, place, runways: [...field.runways, runway] };
 }
 
 /** Sets a property of the whole runway. */

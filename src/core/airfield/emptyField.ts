@@ -16,3 +16,6 @@ export const emptyField = (place: Place): Field => ({
   runways: [],
   taxi: { nodes: [], edges: [] },
 });
+
+/** Whether it is known where a field lies: one that is begun lies at 0° N 0° E, in the sea. */
+export const isPlaced = ({ place }: Field): boolean => place.latDeg !== 0 || place.lonDeg !== 0;

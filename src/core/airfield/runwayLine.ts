@@ -22,8 +22,8 @@ export interface ByEnds {
 
 export type RunwayLine = ByCentre | ByEnds;
 
-/** Seven decimals of a degree are about a centimetre. */
-const centimetre = ({ latDeg, lonDeg }: Place): Place => ({
+/** A place to seven decimals of a degree, about a centimetre. */
+export const centimetre = ({ latDeg, lonDeg }: Place): Place => ({
   latDeg: Math.round(latDeg * 1e7) / 1e7,
   lonDeg: Math.round(lonDeg * 1e7) / 1e7,
 });
