@@ -4,6 +4,8 @@
 
 import { readFile } from 'node:fs/promises';
 import type { Locator, Page } from 'playwright-core';
+import { endPlaces } from '../../src/core/airfield/runwayLine';
+import { degreesWritten } from '../../src/core/earth/degreesWritten';
 import { readDocument } from '../../src/core/readDocument.schema';
 import { objections } from './accessible';
 import { controls, misfits, resize } from './fitting';
@@ -48,19 +50,23 @@ const choose = async (sheet: Locator, list: string, name: string) => {
   await sheet.getByRole('button', { name, exact: true }).click();
 };
 
-/** A runway of 900 m at 86° true, whose middle is the reference point. */
+/** A runway of 900 m at 86° true, whose middle becomes the reference point. */
 async function writeRunway(sheet: Locator): Promise<void> {
   await sheet.getByLabel('Code').fill('XTSL');
   await sheet.getByLabel('Name', { exact: true }).fill('Teasel Flat');
-  await sheet.getByLabel('Latitude').fill('62 30 00 N');
-  await sheet.getByLabel('Longitude').fill('0110000W');
   await sheet.getByLabel('Elevation, ft').fill('20');
   await part(sheet, 'Runways');
-  await sheet.getByLabel('True bearing, °').fill('86');
-  await sheet.getByLabel('Length, m').fill('900');
+  // Both ends in one paste, as from a table.
+  const ends = endPlaces({
+    by: 'centre',
+    centre: { latDeg: 62.5, lonDeg: -11 },
+    bearingTrueDeg: 86,
+    lengthM: 900,
+  });
+  await sheet.getByLabel('One end', { exact: true }).fill(ends.map(degreesWritten).join('\n'));
   // The variation there was about −14° on that day (IGRF-12): 86 + 14 is 100, which is painted 10.
-  await sheet.getByPlaceholder('° magnetic: 10').waitFor();
-  await sheet.getByRole('button', { name: 'Add a runway' }).click();
+  await sheet.getByText('Runway 10/28, 900 m, 086° true, 100° magnetic').waitFor();
+  await sheet.getByRole('button', { name: 'Add a runway', exact: true }).click();
   await sheet.getByRole('heading', { name: 'Runway 10/28' }).waitFor();
 }
 
@@ -114,6 +120,9 @@ describe('a field drawn from nothing', () => {
     await expect.poll(() => missing.count()).toBe(0);
     await sheet.getByText('No holding point gives on to 28.').waitFor();
     await drawPlan(sheet);
+    // Six of the taxiway, which two holding points divide, one of the apron, one of the runway, and
+    // none from what was placed last to where the next tool began.
+    await sheet.getByText('Stretches: 8').waitFor();
     await sheet.getByText('Nothing is missing: every stand reaches every open runway.').waitFor();
     await sheet.getByRole('button', { name: 'Save', exact: true }).click();
     await sheet.getByText('XTSL is saved as one of your own fields.').waitFor();
@@ -138,7 +147,9 @@ describe('a field drawn from nothing', () => {
     await expect
       .poll(() => sheet.getByLabel('Name', { exact: true }).inputValue())
       .toBe('Teasel Flat');
-    expect(await sheet.getByLabel('Latitude').inputValue()).toBe('62.5');
+    expect(await sheet.getByLabel('Reference point').inputValue()).toBe(
+      '62°30′00.00″N 011°00′00.00″W',
+    );
     await part(sheet, 'Runways');
     await sheet.getByRole('heading', { name: 'Runway 10/28' }).waitFor();
     await sheet.getByRole('button', { name: 'Undo' }).click();

@@ -2,7 +2,14 @@
 
 import type { JSX } from 'preact';
 import { drawnFaults } from '../../board/writing/field';
-import { type DocumentFault, type Field, type RouteGap, routeGaps, stretchId } from '../../core';
+import {
+  type DocumentFault,
+  type Field,
+  isPlaced,
+  type RouteGap,
+  routeGaps,
+  stretchId,
+} from '../../core';
 import styles from './FieldEditor.module.css';
 import { words as faultWords } from './faultWords';
 import { lookAtPlan, type PartName, partShown, type Selection } from './hand';
@@ -16,11 +23,10 @@ interface Lack {
 
 /** What keeps the field from being a document. */
 export function lacksOf(field: Field): readonly Lack[] {
-  const { latDeg, lonDeg } = field.place;
   const lacks = drawnFaults.value.map((fault) => lackOf(field, fault));
   return [
     ...lacks.filter(({ part }) => part === 'field'),
-    ...(latDeg === 0 && lonDeg === 0 ? [{ text: needs.place, part: 'field' as const }] : []),
+    ...(isPlaced(field) ? [] : [{ text: needs.place, part: 'runways' as const }]),
     ...lacks.filter(({ part }) => part !== 'field'),
   ];
 }

@@ -3,7 +3,7 @@
 import type { JSX } from 'preact';
 import { languageName } from '../../board/language';
 import { changeField, drawnLang } from '../../board/writing/field';
-import { type Field, languageOf, type Radio } from '../../core';
+import { type Field, isPlaced, languageOf, type Radio } from '../../core';
 import { Choice, choicesOf } from '../../parts/choice/Choice';
 import { anyText, EntryField, numberWithin, plainNumber } from '../../parts/field/EntryField';
 import { Hint } from '../../parts/field/Labelled';
@@ -66,11 +66,12 @@ export function FieldPart({ field }: { readonly field: Field }): JSX.Element {
         chosen={languageOf(field)}
         onChoose={(language) => changeField({ kind: 'head', set: { language } })}
       />
-      <h3 class={styles.title}>{words.placeTitle}</h3>
+      <h3 class={styles.title}>{words.whereTitle}</h3>
       <Hint>{words.placeHint}</Hint>
+      <Hint>{words.placeWays}</Hint>
       <PlaceEntry
-        of={words.placeTitle}
-        place={field.place}
+        name={words.placeTitle}
+        place={isPlaced(field) ? field.place : null}
         onChange={(at) => changeField({ kind: 'place', at })}
       />
       <div class={styles.pair}>

@@ -26,7 +26,7 @@ export function RunwaysPart({ field }: { readonly field: Field }): JSX.Element {
 }
 
 function RunwayEntry({ runway, index }: { readonly runway: Runway; readonly index: number }) {
-  const [way, setWay] = useState<'centre' | 'ends'>('centre');
+  const [way, setWay] = useState<'centre' | 'ends'>('ends');
   const name = runway.ends.map(({ designator }) => designator).join('/');
   return (
     <section class={styles.group}>
@@ -82,7 +82,7 @@ function ByCentre({ runway, index }: { readonly runway: Runway; readonly index: 
     changeField({ kind: 'line', index, line: { ...line, ...given } });
   return (
     <>
-      <PlaceEntry of={words.middle} place={line.centre} onChange={(centre) => set({ centre })} />
+      <PlaceEntry name={words.middle} place={line.centre} onChange={(centre) => set({ centre })} />
       <div class={styles.pair}>
         <EntryField
           name={words.bearing}
@@ -108,23 +108,21 @@ function ByCentre({ runway, index }: { readonly runway: Runway; readonly index: 
 function ByEnds({ runway, index }: { readonly runway: Runway; readonly index: number }) {
   const [one, other] = runway.ends;
   return (
-    <>
-      <p class={styles.label}>{words.end(one.designator)}</p>
+    <div class={styles.pair}>
       <PlaceEntry
-        of={words.end(one.designator)}
+        name={words.endPlace(one.designator)}
         place={one.at}
         onChange={(at) =>
           changeField({ kind: 'line', index, line: { by: 'ends', ends: [at, other.at] } })
         }
       />
-      <p class={styles.label}>{words.end(other.designator)}</p>
       <PlaceEntry
-        of={words.end(other.designator)}
+        name={words.endPlace(other.designator)}
         place={other.at}
         onChange={(at) =>
           changeField({ kind: 'line', index, line: { by: 'ends', ends: [one.at, at] } })
         }
       />
-    </>
+    </div>
   );
 }

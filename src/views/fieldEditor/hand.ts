@@ -30,10 +30,13 @@ export const pen = signal<NodeId | null>(null);
 /** The letter new taxiways get. */
 export const letter = signal('A');
 
-/** Picks up a tool; the pen starts afresh, at the selected point if there is one. */
+/**
+ * Picks up a tool. The pen starts afresh: drawn from what happened to be selected, its first tap
+ * would lay a stretch that nobody meant.
+ */
 export function takeTool(next: Tool): void {
-  const isLine = next === 'taxiway' || next === 'apron';
-  pen.value = isLine && chosen.value?.kind === 'node' ? chosen.value.id : null;
+  if (next !== 'choose') chosen.value = null;
+  pen.value = null;
   tool.value = next;
 }
 

@@ -4,6 +4,7 @@ import type { Translated } from '../../parts/translated';
 import type {
   gapWords as englishGapWords,
   needs as englishNeeds,
+  placeBad as englishPlaceBad,
   pointName as englishPointName,
   stretchName as englishStretchName,
   words as englishWords,
@@ -32,12 +33,12 @@ export const words: Translated<typeof englishWords> = {
   aboutBad: 'Höchstens 600 Zeichen.',
   language: 'Sprache dieser Texte',
   languageHint: 'Gefunkt wird in jeder Sprache auf Englisch.',
-  latitude: 'Geografische Breite',
-  longitude: 'Geografische Länge',
-  latitudeBad: 'Eine Breite als 62.95, 62 57 00 N oder 625700N schreiben.',
-  longitudeBad: 'Eine Länge als -10.55, 10 33 00 W oder 0103300W schreiben.',
+  whereTitle: 'Wo er liegt',
   placeTitle: 'Bezugspunkt',
-  placeHint: 'Um ihn herum wird der Plan gezeichnet. Gut geeignet ist die Mitte der Hauptpiste.',
+  placeHint:
+    'Um ihn herum wird der Plan gezeichnet. Bleibt er leer, ist es die Mitte der ersten Piste.',
+  placeWays:
+    'Als 523541N 0043606E, N5235.688 E00436.100, 52°35′41″N 4°36′06″E oder 52.5948, 4.6017 schreiben.',
   elevation: 'Höhe über MSL, ft',
   elevationBad: 'Eine Höhe liegt zwischen −1 500 und 20 000 ft.',
   calmWind: 'Piste bei schwachem Wind',
@@ -61,8 +62,25 @@ export const words: Translated<typeof englishWords> = {
   addRunway: 'Piste hinzufügen',
   removeRunway: (name) => `Piste ${name} entfernen`,
   howLaid: 'Lage',
-  ways: { centre: 'Über die Mitte', ends: 'Über die Enden' },
+  ways: { ends: 'Über die Enden', centre: 'Über die Mitte' },
+  addWays: { ends: 'Über beide Enden', centre: 'Über Richtung und Länge' },
   middle: 'Mitte',
+  endPlace: (designator) => `Beginn der ${designator}`,
+  firstEnd: 'Ein Ende',
+  secondEnd: 'Das andere Ende',
+  endsHint:
+    'Breite und Länge jeder Schwelle, getippt oder eingefügt, auch beide auf einmal. Bei versetzter Schwelle das Ende der befestigten Fläche nehmen.',
+  firstNumber: 'Nummer an dem einen Ende',
+  proposal: (name, metres, heading, magnetic) =>
+    `${name === null ? '' : `Piste ${name}, `}${metres} m, ${heading} rechtweisend${magnetic === null ? '' : `, ${magnetic} missweisend`}`,
+  noRunway: {
+    'one-place': 'Beide Enden sind derselbe Ort.',
+    'too-far-apart':
+      'Dazwischen liegen mehr als 10 km. Stimmt eine Ziffer nicht, oder N und S, oder E und W?',
+  },
+  added: (name) => `Piste ${name} ist hinzugefügt.`,
+  placeFirst:
+    'Zuerst unter Platz den Bezugspunkt angeben: Diese Piste liegt mit der Mitte auf ihm.',
   bearing: 'Richtung rechtweisend, °',
   bearingBad: 'Eine Richtung liegt zwischen 0 und 360.',
   length: 'Länge, m',
@@ -175,8 +193,38 @@ export const words: Translated<typeof englishWords> = {
 export const needs: Translated<typeof englishNeeds> = {
   code: 'Die Kennung fehlt: drei oder vier Buchstaben und Ziffern, am Anfang ein Buchstabe.',
   name: 'Der Name fehlt.',
-  place: 'Der Ort fehlt: geografische Breite und Länge des Bezugspunkts eingeben.',
+  place: 'Der Ort fehlt: eine Piste über beide Enden hinzufügen oder den Bezugspunkt angeben.',
   runway: 'Eine Piste fehlt.',
+};
+
+/** Why a text is no place, as a sentence. */
+export const placeBad: typeof englishPlaceBad = (problem) => {
+  switch (problem.code) {
+    case 'unread':
+      return 'Nicht als Ort gelesen. Als 52°35′41″N 4°36′06″E oder 52.5948, 4.6017 schreiben.';
+    case 'half':
+      return 'Nur ein halber Ort: Breite und Länge schreiben.';
+    case 'same-axis':
+      return 'Eines muss eine Breite sein, N oder S, das andere eine Länge, E oder W.';
+    case 'out-of-range':
+      return problem.axis === 'lat'
+        ? `${problem.text}: Eine Breite geht bis 90°.`
+        : `${problem.text}: Eine Länge geht bis 180°.`;
+    case 'swapped':
+      return 'Das Erste liegt über 90°: Die Breite kommt zuerst. Ist es die Länge, E oder W schreiben.';
+    case 'sixty':
+      return `${problem.text}: Minuten und Sekunden gehen bis 59.`;
+    case 'digits':
+      return problem.axis === 'lat'
+        ? `${problem.text}: Ohne Abstände hat eine Breite 2 Stellen für die Grad, wie N523541.`
+        : `${problem.text}: Ohne Abstände hat eine Länge 3 Stellen für die Grad, wie E0043606.`;
+    case 'no-letter':
+      return `${problem.text}: N oder S, E oder W schreiben.`;
+    case 'comma':
+      return 'Trennt das Komma die beiden, oder ist es ein Dezimalkomma? Ein Leerzeichen dazwischen setzen.';
+    case 'letter-o':
+      return 'O ist deutsch Ost und französisch West. E oder W schreiben.';
+  }
 };
 
 /** Why a route is missing, as a sentence; `name` names a point or a stretch of the plan. */

@@ -1,6 +1,6 @@
 /** The words of drawing a field. */
 
-import type { Field, RouteGap } from '../../core';
+import type { Field, PlaceProblem, RouteGap } from '../../core';
 
 export const words = {
   draw: 'Draw a field',
@@ -23,12 +23,12 @@ export const words = {
   aboutBad: 'Up to 600 characters.',
   language: 'Language of these texts',
   languageHint: 'What is said on the radio is English in every language.',
-  latitude: 'Latitude',
-  longitude: 'Longitude',
-  latitudeBad: 'Write a latitude as 62.95, 62 57 00 N or 625700N.',
-  longitudeBad: 'Write a longitude as -10.55, 10 33 00 W or 0103300W.',
+  whereTitle: 'Where it lies',
   placeTitle: 'Reference point',
-  placeHint: 'The plan is drawn around it. The middle of the main runway is a good place.',
+  placeHint:
+    'The plan is drawn around it. Left empty, it is the middle of the first runway you add.',
+  placeWays:
+    'Write it as 523541N 0043606E, N5235.688 E00436.100, 52°35′41″N 4°36′06″E or 52.5948, 4.6017.',
   elevation: 'Elevation, ft',
   elevationBad: 'An elevation is from −1 500 to 20 000 ft.',
   calmWind: 'Runway used in light wind',
@@ -52,8 +52,28 @@ export const words = {
   addRunway: 'Add a runway',
   removeRunway: (name: string) => `Remove runway ${name}`,
   howLaid: 'Where it lies',
-  ways: { centre: 'By its middle', ends: 'By its ends' },
+  ways: { ends: 'By its ends', centre: 'By its middle' },
+  addWays: { ends: 'By its two ends', centre: 'By bearing and length' },
   middle: 'Middle',
+  endPlace: (designator: string) => `Where ${designator} begins`,
+  firstEnd: 'One end',
+  secondEnd: 'The other end',
+  endsHint:
+    'Latitude and longitude of each threshold, typed or pasted; both at once will do. Where a threshold is displaced, take the end of the pavement.',
+  firstNumber: 'Number at the one end',
+  proposal: (
+    name: string | null,
+    metres: string,
+    heading: string,
+    magnetic: string | null,
+  ): string =>
+    `${name === null ? '' : `Runway ${name}, `}${metres} m, ${heading} true${magnetic === null ? '' : `, ${magnetic} magnetic`}`,
+  noRunway: {
+    'one-place': 'Both ends are one place.',
+    'too-far-apart': 'These are more than 10 km apart. Is a digit wrong, or N and S, or E and W?',
+  },
+  added: (name: string) => `Runway ${name} is added.`,
+  placeFirst: 'Give the reference point first, under Field: this runway will lie across it.',
   bearing: 'True bearing, °',
   bearingBad: 'A bearing is from 0 to 360.',
   length: 'Length, m',
@@ -159,9 +179,39 @@ export const words = {
 export const needs = {
   code: 'It has no code: three or four letters and digits, the first a letter.',
   name: 'It has no name.',
-  place: 'It has no place: give the latitude and longitude of its reference point.',
+  place: 'It has no place: add a runway by its two ends, or give the reference point.',
   runway: 'It has no runway.',
 } as const;
+
+/** Why a text is no place, as a sentence. */
+export function placeBad(problem: PlaceProblem): string {
+  switch (problem.code) {
+    case 'unread':
+      return 'Not read as a place. Write it as 52°35′41″N 4°36′06″E or 52.5948, 4.6017.';
+    case 'half':
+      return 'Half a place: write latitude and longitude.';
+    case 'same-axis':
+      return 'One must be a latitude, N or S, the other a longitude, E or W.';
+    case 'out-of-range':
+      return problem.axis === 'lat'
+        ? `${problem.text}: a latitude goes up to 90°.`
+        : `${problem.text}: a longitude goes up to 180°.`;
+    case 'swapped':
+      return 'The first is beyond 90°: latitude comes first. If it is the longitude, write E or W.';
+    case 'sixty':
+      return `${problem.text}: minutes and seconds go up to 59.`;
+    case 'digits':
+      return problem.axis === 'lat'
+        ? `${problem.text}: run together, a latitude has 2 digits of degrees, as N523541.`
+        : `${problem.text}: run together, a longitude has 3 digits of degrees, as E0043606.`;
+    case 'no-letter':
+      return `${problem.text}: write N or S, E or W.`;
+    case 'comma':
+      return 'Does the comma part the two, or is it a decimal comma? Put a space between the two.';
+    case 'letter-o':
+      return 'O is east in German and west in French. Write E or W.';
+  }
+}
 
 /** What is missing for a way, as a sentence. `name` names a point or a stretch of the plan. */
 export function gapWords(gap: RouteGap, name: (id: string) => string): string {

@@ -6,8 +6,8 @@ import * as english from './words.en';
 
 type Said = Translated<typeof english>;
 
-export let { words, needs, gapWords, pointName, stretchName }: Said = english;
+export let { words, needs, gapWords, placeBad, pointName, stretchName }: Said = english;
 
 inLanguage<Said>(english, { de: () => import('./words.de') }, (said) => {
-  ({ words, needs, gapWords, pointName, stretchName } = said);
+  ({ words, needs, gapWords, placeBad, pointName, stretchName } = said);
 });
