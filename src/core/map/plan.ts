@@ -121,15 +121,28 @@ export function planOf(
     }
     if (tags['holding_position:type'] === 'intermediate') continue;
     holds += 1;
+    if (isBesideHold(network, kinds, vertex)) continue;
     kinds.set(vertex, { kind: 'hold', ...(tags.ref && { name: tags.ref.slice(0, 80) }) });
   }
   guard(network, kinds, stripAt, assumed);
+  findRunways(network, kinds, stripAt);
 
   const stands = leadIn(network, kinds, objects, ground, assumed, missing);
   thin(network, kinds);
   const taxi = drawn(network, kinds, strips);
   return { taxi, lines: lines.length, stands, holds, assumed, missing };
 }
+
+/** Two holding points this near are one that was drawn twice, metres. */
+const TWICE_M = 5;
+
+const isBesideHold = (network: Network, kinds: Kinds, vertex: number): boolean => {
+  const { xM, yM } = network.vertex(vertex);
+  return [...kinds].some(([other, { kind }]) => {
+    const there = network.vertex(other);
+    return kind === 'hold' && Math.hypot(there.xM - xM, there.yM - yM) < TWICE_M;
+  });
+};
 
 const called = (ref: string | undefined) => (ref === undefined ? {} : { what: ref.slice(0, 80) });
 
@@ -219,6 +232,59 @@ function guard(
       laid = network.laid;
     }
   }
+}
+
+/** Further along the taxiways than this, a holding point guards nothing, metres. */
+const FARTHEST_RUNWAY_M = 700;
+
+/** From every holding point that no runway's way out led to, the shortest way in to a runway. */
+function findRunways(
+  network: Network,
+  kinds: Kinds,
+  stripAt: (vertex: number) => RunwayStrip | null,
+): void {
+  const beside = neighbours(network);
+  for (const [hold, { kind, ends }] of [...kinds]) {
+    if (kind !== 'hold' || ends !== undefined) continue;
+    const path = wayIn(network, kinds, beside, hold);
+    const [start] = path;
+    const strip = start === undefined ? null : stripAt(start);
+    if (start === undefined || strip === null) continue;
+    const { xM, yM } = network.vertex(hold);
+    const off = seenFrom(strip, strip.ends[0].designator, { eastM: xM, northM: yM }).rightM;
+    if (Math.abs(off) > GUARDS_M) continue;
+    straighten(network, kinds, beside, path);
+    tellEnds(kinds, hold, strip, network.vertex(start));
+  }
+}
+
+/** The shortest way from a runway to a holding point, past no other one; empty if there is none. */
+function wayIn(network: Network, kinds: Kinds, beside: Neighbours, hold: number): number[] {
+  const from = new Map<number, number>();
+  const open = new Map<number, number>([[hold, 0]]);
+  while (open.size > 0) {
+    const [at, goneM] = [...open].reduce((least, one) => (one[1] < least[1] ? one : least));
+    open.delete(at);
+    if (kinds.get(at)?.kind === 'runway') {
+      const path = [at];
+      for (let back = from.get(at); back !== undefined; back = from.get(back)) {
+        path.push(back);
+        if (back === hold) break;
+      }
+      return path;
+    }
+    if (at !== hold && kinds.get(at)?.kind === 'hold') continue;
+    const here = network.vertex(at);
+    for (const { to } of beside.get(at) ?? []) {
+      const there = network.vertex(to);
+      const toM = goneM + Math.hypot(there.xM - here.xM, there.yM - here.yM);
+      const isShut = to === hold || (from.has(to) && !open.has(to));
+      if (toM > FARTHEST_RUNWAY_M || isShut || toM >= (open.get(to) ?? Infinity)) continue;
+      open.set(to, toM);
+      from.set(to, at);
+    }
+  }
+  return [];
 }
 
 type Neighbours = ReadonlyMap<number, readonly { readonly to: number; readonly link: Link }[]>;

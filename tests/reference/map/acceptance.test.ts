@@ -182,6 +182,41 @@ describe.each([
     }
   });
 
+  test('names the ends that the holding points beside a runway give on to', () => {
+    /** How far a place lies from the line between a runway's ends, metres; none beyond them. */
+    const besideM = ([x, y]: readonly [number, number]) =>
+      Math.min(
+        ...field.runways.map(({ ends: [near, far] }) => {
+          const [a, b] = [
+            flat([near.at.latDeg, near.at.lonDeg]),
+            flat([far.at.latDeg, far.at.lonDeg]),
+          ];
+          const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
+          const along = ((x - a[0]) * (b[0] - a[0]) + (y - a[1]) * (b[1] - a[1])) / length;
+          const off = ((x - a[0]) * (b[1] - a[1]) - (y - a[1]) * (b[0] - a[0])) / length;
+          return along < -50 || along > length + 50 ? Number.POSITIVE_INFINITY : Math.abs(off);
+        }),
+      );
+    const beside = of('holding_position').flatMap(({ tags, line: [place] }) =>
+      place === undefined ||
+      tags['holding_position:type'] === 'intermediate' ||
+      besideM(flat(place)) > 120
+        ? []
+        : [flat(place)],
+    );
+    const silent = beside.filter(
+      ([x, y]) =>
+        !nodes.some(
+          (one) =>
+            one.ends !== undefined &&
+            Math.hypot(one.xM - x, one.yM - y) < 12 &&
+            one.kind === 'hold',
+        ),
+    );
+    expect(beside.length).toBeGreaterThan(40);
+    expect(silent.length / beside.length, silent.join('; ')).toBeLessThanOrEqual(0.02);
+  });
+
   /** How much of the way to an end lies on runways, metres; undefined without a way. */
   const wayFrom = (id: string, end: string) =>
     findRouteOut({ field, from: id, end, rules: FREE }).route?.runwayM;
