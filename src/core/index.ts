@@ -31,12 +31,14 @@ export type { DocumentFault, Fault, ValueFault } from './fault';
 export { type Cause, type Figure, known, type SourceId, unknown, type Why } from './figure';
 export { found, matchOf, type Searched, slipsIn } from './found';
 export { type InLanguages, languageOf, primarySubtag, textIn } from './language';
+export type { Lesson, LessonHeader } from './lesson/lesson.schema';
 export {
   askDay,
   loadDocumentCheck,
   loadDocumentFaults,
   loadDocumentReader,
   loadKeptDocumentReader,
+  loadLessonCheck,
   loadLogbook,
   loadMapReader,
   loadPart,
@@ -48,7 +50,7 @@ export type { MapExtract, MapField, MapNote } from './map/readMapExtract';
 export { plainly, shownPlainly, type TextFault } from './plainText';
 export * from './procedure';
 export * from './radio';
-export type { ReadDocument } from './readDocument.schema';
+export type { CheckedDocument, ReadDocument } from './readDocument.schema';
 export { isReservedName } from './reservedName';
 export * from './runway';
 export { sameData, sameDocument } from './same';

@@ -36,6 +36,10 @@ export const loadDocumentReader = () =>
 export const loadDocumentCheck = () =>
   import('./readDocument.schema').then(({ checkDocument }) => checkDocument);
 
+/** Loads the check of a lesson that is parsed already. */
+export const loadLessonCheck = () =>
+  import('./lesson/lesson.schema').then(({ checkLesson }) => checkLesson);
+
 /** Loads the check of whether a stored document can be used. */
 export const loadKeptDocumentReader = () =>
   import('./keptDocument.schema').then(({ keptDocumentState }) => keptDocumentState);

@@ -4,7 +4,15 @@
  */
 
 import type { Hash } from '../core';
-import { bytesOfDigits, bytesOfLetters, deflated, digitsOf, inflated, lettersOf } from './packed';
+import {
+  bytesOfDigits,
+  bytesOfLetters,
+  deflated,
+  digitsOf,
+  inflated,
+  LONGEST_UNPACKED,
+  lettersOf,
+} from './packed';
 
 /** The place in the address that takes shared documents. */
 export const ADD = '#/add?';
@@ -18,6 +26,9 @@ export interface CodeText {
 /** A document's addresses: one link, and as many codes as it takes. */
 export interface Links {
   readonly link: string;
+  /** Whether the link is short enough to arrive whole. */
+  readonly fits: boolean;
+  /** None if it takes more than anyone would read. */
   readonly codes: readonly CodeText[];
 }
 
@@ -28,15 +39,30 @@ export interface Links {
  */
 const MOST_DIGITS = 2100;
 
-/** The addresses of a document, as its schema returned it; `hash` is its own. */
+const SET_LENGTH = 8;
+const MOST_CODES = 60;
+
+/**
+ * A longer link isn't offered, characters: what passes messages on cuts longer ones. Common
+ * practice, no published source.
+ */
+export const LONGEST_LINK = 32_000;
+
+/** The addresses of a document or a lesson, as its schema returned it; `hash` is its own. */
 export async function linksTo(app: string, document: object, hash: Hash): Promise<Links> {
-  const bytes = await deflated(JSON.stringify(document));
+  const text = JSON.stringify(document);
+  const bytes = await deflated(text);
   const digits = digitsOf(bytes);
-  const of = Math.ceil(digits.length / MOST_DIGITS);
+  // No device unpacks a longer text.
+  const isShort = new TextEncoder().encode(text).length <= LONGEST_UNPACKED;
+  const wanted = Math.ceil(digits.length / MOST_DIGITS);
+  const of = isShort && wanted <= MOST_CODES ? wanted : 0;
   const length = Math.ceil(digits.length / of);
   const set = hash.slice(0, SET_LENGTH);
+  const link = `${app}${ADD}d=${lettersOf(bytes)}`;
   return {
-    link: `${app}${ADD}d=${lettersOf(bytes)}`,
+    link,
+    fits: isShort && link.length <= LONGEST_LINK,
     codes: Array.from({ length: of }, (_, index) => ({
       before: `${app}${ADD}${of === 1 ? '' : `s=${set}.${index + 1}.${of}&`}n=`,
       digits: digits.slice(index * length, (index + 1) * length),
@@ -53,9 +79,6 @@ export interface CodePart {
   readonly of: number;
   readonly digits: string;
 }
-
-const SET_LENGTH = 8;
-const MOST_CODES = 60;
 
 /**
  * A link copied out of a sentence often drags the punctuation after it along; none of ours ends in

@@ -1,7 +1,7 @@
 /** A text made small enough for a link: deflated, then encoded in letters or in digits alone. */
 
 /** Upper bound of what is unpacked, bytes: a few can be crafted to inflate to gigabytes. */
-const LONGEST_UNPACKED = 1_000_000;
+export const LONGEST_UNPACKED = 1_000_000;
 
 /** Upper bound of what is packed, characters. */
 const LONGEST_PACKED = 400_000;

@@ -347,15 +347,15 @@ export class SortieRecord {
     return documentsIn(this).catch(() => []);
   }
 
-  /** Stores a document; `keeping` shows whether that worked. */
-  async keepDocument(document: KeptDocument): Promise<void> {
+  /** Stores documents, all or none; `keeping` shows whether that worked. */
+  async keepDocument(...documents: readonly KeptDocument[]): Promise<void> {
     if (this.#readOnly) return;
     if (this.#store === null) {
-      this.#pendingDocuments = [...this.#pendingDocuments, document];
+      this.#pendingDocuments = [...this.#pendingDocuments, ...documents];
       return;
     }
     try {
-      await this.#store.write({ documents: [document] });
+      await this.#store.write({ documents });
     } catch {
       this.#keep('forgotten');
     }

@@ -15,14 +15,14 @@ import { isNewer, openDatabase } from './database';
 import { storeName } from './storeName';
 
 /** How a document came to be here. */
-export type Origin = 'drawn' | 'written' | 'copied' | 'map' | 'file' | 'link' | 'log';
+export type Origin = 'drawn' | 'written' | 'copied' | 'map' | 'file' | 'link' | 'lesson' | 'log';
 
 /** A document a sortie uses, stored as it was. */
 export interface KeptDocument extends OwnedDocument {
   /** The pilot added it; the others came with the app and were stored when they were flown. */
   readonly own: boolean;
   readonly from?: Origin | undefined;
-  /** The name of the file it came from. */
+  /** The name of the file or the lesson it came from. */
   readonly fromName?: string | undefined;
   /** What the pilot calls this version. */
   readonly title?: string | undefined;

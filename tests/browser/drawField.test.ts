@@ -186,7 +186,7 @@ describe('a field drawn from nothing', () => {
     const download = page.waitForEvent('download');
     await sheet.getByRole('button', { name: 'Save as a file' }).click();
     const file = await download;
-    expect(file.suggestedFilename()).toBe('xtsl.json');
+    expect(file.suggestedFilename()).toMatch(/^lapstrip-field-xtsl.*\.json$/);
     const { document } = readDocument(await readFile(await file.path(), 'utf8'));
     if (document?.kind !== 'field') throw new Error('no field');
     expect(document.content.runways[0]?.ends.map(({ toraM }) => toraM)).toEqual([900, 900]);

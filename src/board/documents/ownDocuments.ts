@@ -85,7 +85,7 @@ export const tellOfDocuments = (): void => followers?.tell();
 async function keep(documents: readonly KeptDocument[]): Promise<void> {
   for (const { hash } of documents) writtenAt.set(hash, Number.POSITIVE_INFINITY);
   list(documents);
-  await Promise.all(documents.map((document) => record.keepDocument(document)));
+  await record.keepDocument(...documents);
   happened += 1;
   for (const { hash } of documents) writtenAt.set(hash, happened);
 }
@@ -104,20 +104,25 @@ export function versionsOf(hash: Hash): readonly KeptDocument[] {
 }
 
 /**
- * Takes a document that has passed its schema, stores it, and lists it here as the newest version
- * of its line. What is only `received` is listed by itself.
+ * Takes documents that have passed their schemas, stores all of them or none, and lists each here
+ * as the newest version of its line. What is only `received` is listed by itself.
  */
-export async function addOwnDocument(document: KeptDocument): Promise<void> {
-  const { hash, content } = document;
-  hold(hash, content);
-  const before = kept.value.get(hash);
-  const isOwn = before !== undefined && !before.received && before.deletedMs === undefined;
-  // What the pilot owns doesn't become a stranger's because someone sent it too.
-  if (isOwn && document.received) return;
-  const { title } = before ?? {};
-  const here = { keptMs: wallNowMs(), ...(title === undefined ? {} : { title }), ...document };
-  const others = versionsIn(lineOf(here)).filter((one) => one.hash !== hash);
-  await keep([{ ...here, place: nextPlace(others) }]);
+export async function addOwnDocument(...documents: readonly KeptDocument[]): Promise<void> {
+  const added: KeptDocument[] = [];
+  for (const document of documents) {
+    const { hash, content } = document;
+    hold(hash, content);
+    const before = kept.value.get(hash);
+    const isOwn = before !== undefined && !before.received && before.deletedMs === undefined;
+    // What the pilot owns doesn't become a stranger's because someone sent it too.
+    if (isOwn && document.received) continue;
+    const { title } = before ?? {};
+    const here = { keptMs: wallNowMs(), ...(title === undefined ? {} : { title }), ...document };
+    const line = lineOf(here);
+    const others = [...versionsIn(line), ...added.filter((one) => lineOf(one) === line)];
+    added.push({ ...here, place: nextPlace(others.filter((one) => one.hash !== hash)) });
+  }
+  if (added.length > 0) await keep(added);
 }
 
 /** Keeps what the pilot made as the newest version of its line, here and in the other windows. */

@@ -1,13 +1,16 @@
 /** Sharing documents and the record, and looking at what comes in before any of it is stored. */
 
 import {
+  type CheckedDocument,
   type DocumentProblem,
+  type LessonHeader,
   lineOf,
   loadDocumentCheck,
-  type ReadDocument,
+  loadLessonCheck,
   shownPlainly,
 } from '../../core';
 import { countSteps } from '../../exchange/differences';
+import { fileName } from '../../exchange/fileName';
 import { documentHash } from '../../exchange/hash';
 import { type Links, linksTo, partInLink, textInDigits, textInLink } from '../../exchange/link';
 import { linesApart, parseApart } from '../../exchange/parseApart';
@@ -36,12 +39,36 @@ export interface Shared {
 }
 
 /** A listed document as a file and as links; rejects if it isn't available right now. */
-export async function shared(listed: Listed): Promise<Shared> {
-  const content = await listed.load();
+export async function shared({ kind, code, name, load }: Listed): Promise<Shared> {
+  const content = await load();
+  const edition = 'edition' in content ? content.edition : undefined;
+  const version = edition === undefined ? [] : [`v${edition.number}`];
+  const called = kind === 'field' ? [code, name] : [name, ...version];
+  return packed(name, content, fileName(kind, ...called));
+}
+
+/** A lesson of listed documents, likewise; null if its texts are none that anyone may send. */
+export async function sharedLesson(
+  { name, note }: LessonHeader,
+  documents: readonly Listed[],
+): Promise<Shared | null> {
+  const lines = note.filter((line) => line.trim() !== '');
+  const written = {
+    lapstrip: 'lesson',
+    version: 1,
+    name: name.trim(),
+    ...(lines.length === 0 ? {} : { note: lines }),
+    documents: await Promise.all(documents.map(({ load }) => load())),
+  };
+  const { lesson } = (await loadLessonCheck())(written);
+  return lesson === null ? null : packed(lesson.name, written, fileName('lesson', lesson.name));
+}
+
+async function packed(name: string, content: object, called: string): Promise<Shared> {
   const app = `${location.origin}${location.pathname}`;
   const text = `${JSON.stringify(content, null, 2)}\n`;
-  const file = new File([text], `${listed.code.toLowerCase()}.json`, { type: 'application/json' });
-  return { name: listed.name, file, links: await linksTo(app, content, listed.hash) };
+  const file = new File([text], called, { type: 'application/json' });
+  return { name, file, links: await linksTo(app, content, documentHash(content)) };
 }
 
 /** The record as files: a single one unless the record is very long. */
@@ -75,23 +102,22 @@ export type AgainstOwn =
 /** A document of a record, as shown before the record is merged. */
 export interface InRecord {
   readonly kind: string;
-  readonly content: Checked['content'];
+  readonly content: CheckedDocument['content'];
   readonly against: AgainstOwn;
 }
 
-type Checked = NonNullable<ReadDocument['document']>;
+/** A document that came, and what it would change. */
+export interface IncomingDocument {
+  readonly document: KeptDocument & { readonly content: CheckedDocument['content'] };
+  readonly against: AgainstOwn;
+  /** Number of steps, for a procedure. */
+  readonly steps: number | null;
+}
 
 /** What came in, as far as it is usable. */
 export type Incoming =
-  | {
-      readonly kind: 'document';
-      readonly document: KeptDocument & {
-        readonly content: Checked['content'];
-      };
-      readonly against: AgainstOwn;
-      /** Number of steps, for a procedure. */
-      readonly steps: number | null;
-    }
+  | (IncomingDocument & { readonly kind: 'document' })
+  | (LessonHeader & { readonly kind: 'lesson'; readonly documents: readonly IncomingDocument[] })
   | {
       readonly kind: 'record';
       readonly record: FiledRecord;
@@ -136,8 +162,9 @@ async function lookAtLink(hash: string): Promise<Incoming> {
   return text === null ? refused('link-cut') : look(text);
 }
 
-/** A longer text is no document, characters; a record may be longer. */
+/** A longer text is no document, characters; a lesson of several and a record may be longer. */
 const LONGEST_DOCUMENT = 1_000_000;
+const LONGEST_LESSON = 8_000_000;
 
 async function look(from: Blob | string): Promise<Incoming> {
   const parsed = await parseApart(from);
@@ -147,15 +174,29 @@ async function look(from: Blob | string): Promise<Incoming> {
   }
   if (parsed.problem !== null) return refused(parsed.problem);
   if (isRecordFile(parsed.value)) return lookAtRecord(parsed.value);
+  if (isLessonFile(parsed.value)) {
+    if (parsed.length > LONGEST_LESSON) return refused('lesson-too-long');
+    const { lesson, problems } = (await loadLessonCheck())(parsed.value);
+    if (lesson === null) return { kind: 'refused', problems: await placed(problems, from) };
+    const origin = { from: 'lesson', fromName: shownPlainly(lesson.name, LONGEST_NAME) } as const;
+    const documents = lesson.documents.map((document) => incoming(document, origin));
+    return { ...lesson, kind: 'lesson', documents: await Promise.all(documents) };
+  }
   if (parsed.length > LONGEST_DOCUMENT) return refused('too-long');
-  const checkDocument = await loadDocumentCheck();
-  const { document, problems } = checkDocument(parsed.value);
+  const { document, problems } = (await loadDocumentCheck())(parsed.value);
   if (document === null) return { kind: 'refused', problems: await placed(problems, from) };
+  return { kind: 'document', ...(await incoming(document, cameFrom(from))) };
+}
+
+/** What a document that came would change; it is not used before the pilot chooses it. */
+async function incoming(
+  document: CheckedDocument,
+  origin: Pick<KeptDocument, 'from' | 'fromName'>,
+): Promise<IncomingDocument> {
   const { kind, content } = document;
   const hash = documentHash(content);
   return {
-    kind: 'document',
-    document: { hash, kind, content, own: true, received: true, ...cameFrom(from) },
+    document: { hash, kind, content, own: true, received: true, ...origin },
     against: await against(hash, document),
     steps: kind === 'procedure' ? countSteps(content) : null,
   };
@@ -163,6 +204,9 @@ async function look(from: Blob | string): Promise<Incoming> {
 
 /** A longer name says no more, characters. */
 const LONGEST_NAME = 60;
+
+const isLessonFile = (value: unknown): boolean =>
+  typeof value === 'object' && value !== null && 'lapstrip' in value && value.lapstrip === 'lesson';
 
 const cameFrom = (from: Blob | string): Pick<KeptDocument, 'from' | 'fromName'> =>
   from instanceof File
@@ -182,7 +226,7 @@ async function placed(
   return problems.map((problem, index) => ({ ...problem, line: lines[index] ?? undefined }));
 }
 
-async function against(hash: string, { kind, content }: Checked): Promise<AgainstOwn> {
+async function against(hash: string, { kind, content }: CheckedDocument): Promise<AgainstOwn> {
   if (all.value.some((listed) => listed.hash === hash)) return { kind: 'same' };
   const before = keptBy(hash);
   if (before !== undefined && before.deletedMs === undefined) {
@@ -253,29 +297,42 @@ const documentIn = ({ hash, kind, content, own }: KeptDocument): KeptDocument =>
 });
 
 /** A document of a record; null if it fails its schema, or its content doesn't match its hash. */
-async function asItSays({ hash, kind, content }: KeptDocument): Promise<Checked | null> {
+async function asItSays({ hash, kind, content }: KeptDocument): Promise<CheckedDocument | null> {
   const checkDocument = await loadDocumentCheck();
   const { document } = checkDocument(content);
   const isIt = document?.kind === kind && documentHash(document.content) === hash;
   return isIt ? document : null;
 }
 
-/** Stores a document the pilot has looked at: by itself, and not used before it is chosen. */
-export async function keepIncoming(document: KeptDocument): Promise<void> {
-  await addOwnDocument(document);
+/** Where a document that came is put: by itself, or over another, whose place it takes in every list. */
+export type Put = 'beside' | 'over';
+
+/** Where a document that came may be put, the likeliest first; nowhere if the very same is here. */
+export function putsOf({ document: { kind }, against }: IncomingDocument): readonly Put[] {
+  if (against.kind === 'same') return [];
+  if (against.kind === 'earlier') return ['over'];
+  // A procedure of one's own never takes the place of the app's: it has a name of its own.
+  const mayBeOver = against.kind === 'other' && (against.isOwn || kind !== 'procedure');
+  return mayBeOver ? ['beside', 'over'] : ['beside'];
+}
+
+/** Stores what the pilot has looked at and chosen, all of it or nothing. */
+export async function keepIncoming(
+  ...chosen: readonly (readonly [IncomingDocument, Put])[]
+): Promise<void> {
+  await addOwnDocument(
+    ...chosen.map(([incoming, put]) => (put === 'beside' ? incoming.document : over(incoming))),
+  );
   tellOfDocuments();
 }
 
-/** Stores it as the newest version of another, whose place it takes in every list. */
-export async function putOver(
-  { received: _, ...document }: KeptDocument,
-  over: Listed | null,
-): Promise<void> {
-  const other = over === null ? undefined : keptBy(over.hash);
+/** As the newest version of what it is put over. */
+function over({ document, against }: IncomingDocument): KeptDocument {
+  const { received: _, ...taken } = document;
+  const other = against.kind === 'other' ? keptBy(against.listed.hash) : undefined;
   // What stands beside others of its code keeps standing there.
   const isApart = other?.received === true || other?.line !== undefined;
-  await addOwnDocument(isApart ? { ...document, line: lineOf(other) } : document);
-  tellOfDocuments();
+  return isApart ? { ...taken, line: lineOf(other) } : taken;
 }
 
 /** Merges a record the pilot has looked at: all of it or nothing; rejects on failure. */

@@ -18,6 +18,7 @@ import {
 } from '../../core';
 import { forgetFirstDraft, readFirstDraft } from '../../device/drafts';
 import { pageLanguage } from '../../device/pageLanguage';
+import { fileName } from '../../exchange/fileName';
 import { sortieMinute } from '../board';
 import { listedBy } from '../documents/documents';
 import { type KeptField, keepFieldAs, NOT_KEPT, NOT_READ } from '../documents/keptField';
@@ -126,7 +127,8 @@ export async function fieldFile(): Promise<File | readonly DocumentProblem[]> {
   const result = await checked();
   if ('problems' in result) return result.problems;
   const text = `${JSON.stringify(result.field, null, 2)}\n`;
-  return new File([text], `${result.field.code.toLowerCase()}.json`, { type: 'application/json' });
+  const { code, name } = result.field;
+  return new File([text], fileName('field', code, name), { type: 'application/json' });
 }
 
 /** Variation at a place on the sortie's day, degrees, east positive; null if no model covers it. */

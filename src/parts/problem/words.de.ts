@@ -18,6 +18,7 @@ export const faults: Translated<typeof englishFaults> = {
     'Der Link ist abgeschnitten oder beschädigt. Noch einmal um ihn bitten, oder um die Datei.',
   'record-too-large': 'Die Datei ist größer als 50 MB; so groß ist kein Flugbuch von Lapstrip.',
   'record-version': 'Das Flugbuch hat eine andere Version von Lapstrip geschrieben.',
+  'lesson-too-long': 'Die Lektion ist größer als jede, die Lapstrip macht.',
   'record-damaged':
     'Das Flugbuch ist beschädigt: Etwas darin ist weder ein Eintrag noch ein Dokument.',
   'text-control': 'Der Text enthält einen Zeilenumbruch oder ein anderes Steuerzeichen',

@@ -15,6 +15,7 @@ export const faults: Record<string, string> = {
   'link-cut': 'The link is cut short or damaged. Ask for it again, or for the file.',
   'record-too-large': 'The file is larger than 50 MB, which no log of Lapstrip is.',
   'record-version': 'The log was written by another version of Lapstrip.',
+  'lesson-too-long': 'The lesson is larger than any that Lapstrip makes.',
   'record-damaged': 'The log is damaged: something in it is no entry or no document.',
   'text-control': 'the text holds a line break or another control character',
   'text-direction': 'the text holds a character that turns the order of others about',

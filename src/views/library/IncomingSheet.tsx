@@ -2,29 +2,19 @@
 
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { listedAircraft } from '../../board/documents/documents';
-import {
-  type AgainstOwn,
-  type Incoming,
-  type InRecord,
-  keepIncoming,
-  lookAt,
-  mergeIncoming,
-  putOver,
-} from '../../board/documents/sharing';
-import { langOf, shownText } from '../../board/language';
+import { type Incoming, type InRecord, lookAt, mergeIncoming } from '../../board/documents/sharing';
 import { openLog } from '../../board/record/log';
 import { recall } from '../../board/steps/memory';
-import { languageOf, shownPlainly } from '../../core';
+import { shownPlainly } from '../../core';
 import type { DamagedEntry } from '../../exchange/recordFile';
 import { Key } from '../../parts/key/Key';
-import { Keys } from '../../parts/key/Keys';
 import { marked } from '../../parts/marked';
 import { Problems } from '../../parts/problem/Problems';
-import { QuotedPassage, quoted } from '../../parts/quoted/Quoted';
 import { Sheet } from '../../parts/sheet/Sheet';
 import styles from './Bring.module.css';
-import { DifferencesSaid, NAMED } from './DifferencesSaid';
+import { NAMED } from './DifferencesSaid';
+import { Against, contentLang, IncomingDocument } from './IncomingDocument';
+import { IncomingLesson } from './IncomingLesson';
 import { words } from './incomingWords';
 
 interface IncomingSheetProps {
@@ -62,6 +52,7 @@ export function IncomingSheet({ from, onClose }: IncomingSheetProps): JSX.Elemen
           </>
         )}
         {incoming?.kind === 'document' && <IncomingDocument incoming={incoming} />}
+        {incoming?.kind === 'lesson' && <IncomingLesson incoming={incoming} />}
         {incoming?.kind === 'record' && <IncomingRecord incoming={incoming} />}
       </div>
     </Sheet>
@@ -83,83 +74,6 @@ function damageSaid({ number, kind, misfit }: DamagedEntry): string {
     : words.entryHolds(which, at, shown(JSON.stringify(misfit.value)));
 }
 
-function IncomingDocument({ incoming }: { incoming: Extract<Incoming, { kind: 'document' }> }) {
-  const [done, setDone] = useState<'added' | 'over' | null>(null);
-  const { document, against, steps } = incoming;
-  const { name } = document.content;
-  const about = shownText(document.content, document.content.about);
-  const lang = 'phases' in document.content ? langOf(languageOf(document.content)) : undefined;
-  const kind = words.kinds[document.kind] ?? '';
-  const flown = 'phases' in document.content ? document.content.aircraft : null;
-  // A procedure of one's own never takes the place of the app's: it has a name of its own.
-  const mayBeOver = against.kind === 'other' && (against.isOwn || document.kind !== 'procedure');
-  const isMissing = flown !== null && !listedAircraft.value.some(({ code }) => code === flown);
-  return (
-    <>
-      <h3 class={styles.name}>{marked(lang, (itself) => words.document(kind, itself), name)}</h3>
-      {about.text !== '' && (
-        <>
-          <p>{words.saysOfItself}</p>
-          <QuotedPassage lang={about.lang}>{quoted(about.text)}</QuotedPassage>
-        </>
-      )}
-      {steps !== null && <p>{words.steps(steps)}</p>}
-      {isMissing && <p>{words.noAircraft(flown)}</p>}
-      <Against against={against} lang={lang} />
-      {against.kind !== 'same' && done === null && (
-        <Keys>
-          {against.kind !== 'earlier' && (
-            <Key
-              look={mayBeOver ? 'plain' : 'pick'}
-              onPress={() => {
-                setDone('added');
-                void keepIncoming(document);
-              }}
-            >
-              {mayBeOver ? words.beside : words.add}
-            </Key>
-          )}
-          {(mayBeOver || against.kind === 'earlier') && (
-            <Key
-              onPress={() => {
-                setDone('over');
-                void putOver(document, against.kind === 'other' ? against.listed : null);
-              }}
-            >
-              {against.kind === 'earlier'
-                ? words.newest
-                : against.isOwn
-                  ? words.overMine
-                  : words.overDemo}
-            </Key>
-          )}
-        </Keys>
-      )}
-      <p role="status">
-        {done === 'added' && marked(lang, words.wasAdded, name)}
-        {done === 'over' && marked(lang, words.wasPutOver, name)}
-      </p>
-    </>
-  );
-}
-
-function Against({ against, lang }: { against: AgainstOwn; lang: string | undefined }) {
-  if (against.kind === 'same') return <p>{words.same}</p>;
-  if (against.kind === 'new') return <p>{words.fresh}</p>;
-  if (against.kind === 'earlier') return <p>{words.earlier}</p>;
-  const { listed, isOwn, age, differences } = against;
-  return (
-    <>
-      <p>
-        {marked(lang, isOwn ? words.other : words.otherOfApp, listed.name)}{' '}
-        {age !== null && `${words.ages[age]} `}
-        {words.differs}
-      </p>
-      <DifferencesSaid of={differences} lang={lang} />
-    </>
-  );
-}
-
 /** The documents of a log that are not here yet, each with what it would change. */
 function Documents({ documents }: { documents: readonly InRecord[] }) {
   return (
@@ -168,15 +82,12 @@ function Documents({ documents }: { documents: readonly InRecord[] }) {
         <section key={index}>
           <h3 class={styles.name}>
             {marked(
-              'phases' in content ? langOf(languageOf(content)) : undefined,
+              contentLang(content),
               (itself) => words.document(words.kinds[kind] ?? '', itself),
               content.name,
             )}
           </h3>
-          <Against
-            against={against}
-            lang={'phases' in content ? langOf(languageOf(content)) : undefined}
-          />
+          <Against against={against} lang={contentLang(content)} />
         </section>
       ))}
       {documents.length > NAMED && <p>{words.andMore(documents.length - NAMED)}</p>}

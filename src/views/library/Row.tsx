@@ -291,7 +291,7 @@ function NameForm({ of, onDone }: { readonly of: KeptDocument; readonly onDone: 
 function aboutVersion({ versions }: LibraryRow, place: number): readonly string[] {
   const version = versions[place];
   if (version === undefined) return [];
-  const { title, keptMs, received, from, fromName } = version;
+  const { title, keptMs, received } = version;
   const { edition } = Object(version.content) as { readonly edition?: { number?: unknown } };
   const number = typeof edition?.number === 'number' ? edition.number : place + 1;
   const isNumbered = edition !== undefined || versions.length > 1;
@@ -299,9 +299,14 @@ function aboutVersion({ versions }: LibraryRow, place: number): readonly string[
     ...(title === undefined ? [] : [words.titled(title)]),
     ...(isNumbered ? [words.version(number)] : []),
     ...(keptMs === undefined ? [] : [utcDate(keptMs)]),
-    fromName === undefined ? words.origins[from ?? 'unknown'] : words.fromFile(fromName),
+    originSaid(version),
     ...(received ? [words.notUsed] : []),
   ];
+}
+
+function originSaid({ from, fromName }: KeptDocument): string {
+  if (fromName === undefined) return words.origins[from ?? 'unknown'];
+  return from === 'lesson' ? words.fromLesson(fromName) : words.fromFile(fromName);
 }
 
 /** In how many sorties of the log it was flown; nothing before the log was read. */

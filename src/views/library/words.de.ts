@@ -50,9 +50,11 @@ export const words: Translated<typeof english> = {
     map: 'aus einer Kartendatei',
     file: 'aus einer Datei',
     link: 'aus einem Link',
+    lesson: 'aus einer Lektion',
     log: 'kam mit einem Flugbuch',
     unknown: 'Ihr eigenes',
   },
+  fromLesson: (name) => `aus der Lektion „${name}“`,
   fromFile: (name) => `aus der Datei „${name}“`,
   notUsed: 'noch nicht in Gebrauch',
   flownIn: (number, last) =>

@@ -48,9 +48,11 @@ export const words = {
     map: 'from a map file',
     file: 'from a file',
     link: 'from a link',
+    lesson: 'from a lesson',
     log: 'came with a log',
     unknown: 'your own',
   },
+  fromLesson: (name: string) => `from the lesson “${name}”`,
   fromFile: (name: string) => `from the file “${name}”`,
   notUsed: 'not used yet',
   flownIn: (number: number, last: string) =>

@@ -9,6 +9,7 @@ import { type Shared, shared } from '../../board/documents/sharing';
 import { nameLang } from '../../board/language';
 import type { Hash } from '../../core';
 import { canShare, copyText, openShareSheet, saveFile } from '../../device/files';
+import { LONGEST_LINK } from '../../exchange/link';
 import { wholeNumber } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { marked } from '../../parts/marked';
@@ -34,16 +35,27 @@ export function ShareSheet({ hash, onClose }: { hash: Hash; onClose: () => void 
       {document === null && <p>{words.loading}</p>}
       {document === 'failed' && <p>{words.failed}</p>}
       {document !== null && document !== 'failed' && (
-        <>
-          <p class={styles.hint}>{words.hint}</p>
-          <FilePart document={document} />
-          <LinkPart document={document} />
-          <CodePart document={document} lang={nameLang(listed)} />
-        </>
+        <WaysOut document={document} lang={nameLang(listed)} />
       )}
     </Sheet>
   );
 }
+
+interface WaysOutProps {
+  readonly document: Shared;
+  /** The `lang` of its name. */
+  readonly lang: string | undefined;
+}
+
+/** The ways a document can be given away. */
+export const WaysOut = ({ document, lang }: WaysOutProps): JSX.Element => (
+  <>
+    <p class={styles.hint}>{words.hint}</p>
+    <FilePart document={document} />
+    <LinkPart document={document} />
+    <CodePart document={document} lang={lang} />
+  </>
+);
 
 function Part({ title, children }: { title: string; children: ComponentChildren }) {
   return (
@@ -67,16 +79,25 @@ function FilePart({ document: { file, name } }: { document: Shared }) {
 }
 
 function LinkPart({ document: { links, name } }: { document: Shared }) {
-  const { link } = links;
+  const { link, fits } = links;
   const [copied, setCopied] = useState<boolean | null>(null);
   const sheet = { url: link, title: name };
+  const length = wholeNumber(link.length);
   return (
     <Part title={words.link}>
-      <p>{words.linkHint(wholeNumber(link.length))}</p>
-      <div class={styles.keys}>
-        <Key onPress={() => void copyText(link).then(setCopied)}>{words.copy}</Key>
-        {canShare(sheet) && <Key onPress={() => void openShareSheet(sheet)}>{words.shareLink}</Key>}
-      </div>
+      {fits ? (
+        <>
+          <p>{words.linkHint(length)}</p>
+          <div class={styles.keys}>
+            <Key onPress={() => void copyText(link).then(setCopied)}>{words.copy}</Key>
+            {canShare(sheet) && (
+              <Key onPress={() => void openShareSheet(sheet)}>{words.shareLink}</Key>
+            )}
+          </div>
+        </>
+      ) : (
+        <p>{words.linkTooLong(length, wholeNumber(LONGEST_LINK))}</p>
+      )}
       <div role="status">{copied !== null && <p>{copied ? words.copied : words.notCopied}</p>}</div>
       {copied === false && (
         <textarea class={styles.link} aria-label={words.link} readOnly value={link} />
@@ -85,13 +106,7 @@ function LinkPart({ document: { links, name } }: { document: Shared }) {
   );
 }
 
-interface CodeProps {
-  readonly document: Shared;
-  /** The `lang` of the document's name. */
-  readonly lang: string | undefined;
-}
-
-function CodePart({ document: { links, name }, lang }: CodeProps) {
+function CodePart({ document: { links, name }, lang }: WaysOutProps) {
   const id = useId();
   const { codes } = links;
   const [part, setPart] = useState(0);
@@ -106,9 +121,10 @@ function CodePart({ document: { links, name }, lang }: CodeProps) {
     typeof draw === 'function' && text !== undefined ? draw(text.before, text.digits) : null;
   return (
     <Part title={words.code}>
-      {draw === null && (
+      {codes.length === 0 && <p>{words.tooLarge}</p>}
+      {codes.length > 0 && draw === null && (
         <>
-          <p>{words.bright}</p>
+          <p>{codes.length === 1 ? words.bright : words.brightCodes(codes.length)}</p>
           <div class={styles.keys}>
             <Key onPress={() => void show()}>{words.showCode}</Key>
           </div>

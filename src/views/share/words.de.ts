@@ -15,6 +15,8 @@ export const words: Translated<typeof english> = {
   link: 'Link',
   linkHint: (length) =>
     `Das ganze Dokument steht im Link selbst, ${length} Zeichen: Es liegt auf keinem Server.`,
+  linkTooLong: (length, most) =>
+    `Er hätte ${length} Zeichen. Viele Apps kürzen Links mit mehr als ${most}: Nehmen Sie die Datei oder die Codes.`,
   copy: 'Link kopieren',
   copied: 'Der Link ist kopiert.',
   notCopied: 'Der Browser lässt das Kopieren nicht zu. Hier lässt er sich markieren und kopieren:',
@@ -26,6 +28,8 @@ export const words: Translated<typeof english> = {
   codePart: (part, of) => `${part} von ${of}`,
   showCode: 'Code zeigen',
   bright: 'Er ist schwarz auf weiß, und hell.',
+  brightCodes: (codes) =>
+    `${codes} Codes, einer nach dem anderen. Sie sind schwarz auf weiß, und hell.`,
   codeOf: (name, part, of) => `QR-Code ${part} von ${of} für einen Link, der ${name} enthält`,
-  tooLarge: 'Für einen QR-Code ist das zu groß. In die Datei und in den Link passt es.',
+  tooLarge: 'Für QR-Codes ist das zu groß. In die Datei passt es.',
 };

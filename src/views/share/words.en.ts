@@ -12,6 +12,8 @@ export const words = {
   link: 'Link',
   linkHint: (length: string) =>
     `The whole document stands in the link itself, ${length} characters: no server holds it.`,
+  linkTooLong: (length: string, most: string) =>
+    `It would be ${length} characters long. Many apps cut links of more than ${most}, so take the file or the codes.`,
   copy: 'Copy the link',
   copied: 'The link is copied.',
   notCopied: 'The browser does not let it be copied. It can be marked and copied here:',
@@ -23,7 +25,9 @@ export const words = {
   codePart: (part: number, of: number) => `${part} of ${of}`,
   showCode: 'Show the code',
   bright: 'It is black on white, and bright.',
+  brightCodes: (codes: number) =>
+    `${codes} codes, one after the other. They are black on white, and bright.`,
   codeOf: (name: string, part: number, of: number) =>
     `QR code ${part} of ${of} of a link that holds ${name}`,
-  tooLarge: 'It is too large for a QR code. The file and the link hold it.',
+  tooLarge: 'It is too large for QR codes. The file holds it.',
 } as const;
