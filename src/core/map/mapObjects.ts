@@ -80,13 +80,16 @@ function fromXml(text: string): readonly MapObject[] | UnreadMap {
   if (!/<osm[\s>]/.test(text.slice(0, 4000))) return 'not-a-map';
   // The parser takes what breaks off as if it were whole.
   if (!text.trimEnd().endsWith('</osm>')) return 'cut-short';
+  // Counted first: parsing what is far too much would take half a minute to be refused.
+  if (countOf(text, /<(?:node|way)\s/g) > MOST_OBJECTS) return 'too-many';
+  if (!text.includes('aeroway')) return [];
   const parser = new XMLParser({
     ignoreAttributes: false,
     attributeNamePrefix: '',
     parseAttributeValue: false,
     // Entities from outside could grow without bound.
     processEntities: false,
-    isArray: (name) => ['node', 'way', 'relation', 'nd', 'tag'].includes(name),
+    isArray: (name) => ['node', 'way', 'relation', 'member', 'nd', 'tag'].includes(name),
   });
   let parsed: unknown;
   try {
@@ -102,11 +105,23 @@ function fromXml(text: string): readonly MapObject[] | UnreadMap {
     ...listOf(osm.node).map((node) => ({ ...node, type: 'node', tags: tags(node) })),
     ...listOf(osm.way).map((way) => ({
       type: 'way',
+      id: way.id,
       nodes: listOf(way.nd).map(({ ref }) => ref),
       tags: tags(way),
     })),
+    ...listOf(osm.relation).map((relation) => ({
+      type: 'relation',
+      members: listOf(relation.member),
+      tags: tags(relation),
+    })),
   ];
   return fromElements(elements);
+}
+
+function countOf(text: string, pattern: RegExp): number {
+  let count = 0;
+  for (const _ of text.matchAll(pattern)) count += 1;
+  return count;
 }
 
 function fromElements(elements: readonly Loose[]): readonly MapObject[] | UnreadMap {
@@ -121,12 +136,23 @@ function fromElements(elements: readonly Loose[]): readonly MapObject[] | Unread
     // A node may come twice, once bare.
     tagged.set(String(id), { ...tagged.get(String(id)), ...tagsOf(tags) });
   }
+  const ways = new Map(
+    elements.flatMap(({ type, id, nodes }) =>
+      type === 'way' && Array.isArray(nodes) ? [[String(id), nodes as readonly unknown[]]] : [],
+    ),
+  );
+  const edgeOf = (relation: Loose): readonly MapPoint[] =>
+    listOf(relation.members).flatMap(({ type, ref }) =>
+      type === 'way'
+        ? (ways.get(String(ref)) ?? []).flatMap((id) => points.get(String(id)) ?? [])
+        : [],
+    );
   let isEmptied = false;
   const lines = elements.flatMap((one): MapObject[] => {
     const tags = tagsOf(one.tags);
     if (one.type === 'relation' && tags.aeroway === 'aerodrome') {
-      const points = extentOf(one);
-      return points.length === 0 ? [] : [{ tags, points }];
+      const extent = [...extentOf(one), ...edgeOf(one)];
+      return extent.length === 0 ? [] : [{ tags, points: extent }];
     }
     if (one.type !== 'way' || tags.aeroway === undefined) return [];
     const ids = Array.isArray(one.nodes) ? one.nodes : [];

@@ -189,6 +189,34 @@ describe('what is given for a map', () => {
     }
   });
 
+  test('an aerodrome whose fence is a relation’s lines gives the field its code and name', () => {
+    const nodes = [
+      [50, 6],
+      [50.02, 6],
+      [50, 5.99],
+      [50.02, 5.99],
+      [50.02, 6.01],
+    ].map(([lat, lon], id) => `<node id="${id}" lat="${lat}" lon="${lon}"/>`);
+    const read = readMapExtract(
+      osm(
+        `${nodes.join('')}<way id="9"><nd ref="0"/><nd ref="1"/><tag k="aeroway" v="runway"/><tag k="ref" v="18/36"/></way>` +
+          '<way id="10"><nd ref="2"/><nd ref="3"/><nd ref="4"/></way>' +
+          '<relation id="11"><member type="way" ref="10" role="outer"/><tag k="aeroway" v="aerodrome"/><tag k="icao" v="EAAA"/><tag k="name" v="Fenced"/></relation>',
+      ),
+    );
+    expect(read.fields.map(({ field: { code, name } }) => [code, name])).toEqual([
+      ['EAAA', 'Fenced'],
+    ]);
+  });
+
+  test('a million nodes and more are refused before they are parsed', () => {
+    const startMs = performance.now();
+    const read = readMapExtract(osm('<node id="1" lat="1" lon="1"/>'.repeat(1_000_001)));
+    expect(read).toEqual({ fields: [], problems: [{ code: 'too-many' }] });
+    // Parsing takes some 20 s.
+    expect(performance.now() - startMs).toBeLessThan(5000);
+  });
+
   test('a runway of very many points is read at once', () => {
     const points = Array.from({ length: 20_000 }, (_, at) => [50 + at * 1e-6, 6] as const);
     const startMs = performance.now();
