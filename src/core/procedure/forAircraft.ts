@@ -1,6 +1,8 @@
 /** A first procedure for an aircraft that has none: a short one, or another aircraft's adapted. */
 
 import type { Aircraft } from '../aircraft/aircraft';
+import { classLists, type KindWords } from './classLists';
+import { type CockpitKind, cockpitOf } from './cockpit';
 import { optionsIn } from './condition';
 import { type LiveName, liveNamesIn } from './facts';
 import { PHASES } from './phases';
@@ -12,7 +14,7 @@ export interface Naming {
   readonly name: string;
 }
 
-type Equipment = Pick<Aircraft, 'engine' | 'limits' | 'climb' | 'performance'>;
+type Equipment = Pick<Aircraft, 'engine' | 'limits' | 'climb' | 'taxi' | 'takeoff' | 'performance'>;
 
 const WITHOUT_PHYSICS: readonly LiveName[] = [
   'markKt',
@@ -24,12 +26,17 @@ const WITHOUT_PHYSICS: readonly LiveName[] = [
 ];
 
 /** The live numbers that an aircraft has on no day, by its document. */
-function lacking({ limits, climb, performance }: Equipment): ReadonlySet<string> {
+function lacking({ limits, climb, taxi, takeoff, performance }: Equipment): ReadonlySet<string> {
+  const isPlain = performance === undefined;
   const lacks: readonly (readonly [LiveName, boolean])[] = [
     ['gearKt', climb.gearUpByKt === undefined && limits.gearKt === undefined],
     ['reheatOffKt', climb.reheatOffKt === undefined],
     ['goOnKt', performance?.oneEngineOut === undefined],
-    ...WITHOUT_PHYSICS.map((name) => [name, performance === undefined] as const),
+    ['breakaway', taxi.power === undefined],
+    ['keepRolling', taxi.power === undefined],
+    ['climbPitch', isPlain && climb.pitchDeg === undefined],
+    ['runM', isPlain && takeoff.runM === undefined],
+    ...WITHOUT_PHYSICS.map((name) => [name, isPlain] as const),
   ];
   return new Set(lacks.flatMap(([name, isLacking]) => (isLacking ? [name] : [])));
 }
@@ -94,104 +101,146 @@ export function adapted(
 /** A step's words: its item and its response. */
 type StepWords = readonly [item: string, response: string];
 
-/** The words of a short procedure; those of the stop come from the aircraft. */
+/** The words of a new procedure; those of the stop come from the aircraft. */
 export interface StarterWords {
   readonly about: string;
   readonly rejected: string;
   /** The item of each thing to do to stop. */
   readonly toStop: string;
   readonly steps: Readonly<Record<StarterStep, StepWords>>;
+  /** What is said on the radio. */
+  readonly calls: Readonly<Partial<Record<StarterStep, string>>>;
+  readonly lists: KindWords;
 }
 
-type StarterStep =
-  | 'brakes-parked'
-  | 'controls-free'
-  | 'fuel'
-  | 'altimeter'
-  | 'brakes-rolling'
-  | 'flaps-take-off'
-  | 'trim-take-off'
-  | 'before-runway'
-  | 'heading'
-  | 'runway-empty'
-  | 'brakes-off'
-  | 'gear-up'
-  | 'flaps-up'
-  | 'reheat-off'
-  | 'climb-set'
-  | 'landing-runway'
-  | 'altimeter-home'
-  | 'gear-down'
-  | 'flaps-land'
-  | 'approach-speed'
-  | 'flaps-in'
-  | 'brakes-parked-home'
-  | 'engine-off';
+interface StarterSpec extends Omit<Step, 'id' | 'item' | 'response' | 'call'> {
+  /** The cockpits that have it; all if absent. */
+  readonly of?: readonly CockpitKind[];
+}
 
-/** The steps of a short procedure, apart from their words. */
-const STARTER: Readonly<
-  Record<Phase, readonly (readonly [StarterStep, Omit<Step, 'id' | 'item' | 'response'>])[]>
-> = {
-  ramp: [
-    ['brakes-parked', { kind: 'do', critical: true }],
-    ['controls-free', { kind: 'check', critical: true }],
-    ['fuel', { kind: 'check' }],
-    ['altimeter', { kind: 'do' }],
-  ],
-  taxi: [
-    ['brakes-rolling', { kind: 'check', critical: true }],
-    ['flaps-take-off', { kind: 'do', critical: true }],
-    ['trim-take-off', { kind: 'do', critical: true }],
-    ['before-runway', { kind: 'barrier' }],
-  ],
-  'line-up': [
-    ['heading', { kind: 'check', critical: true }],
-    ['runway-empty', { kind: 'check', critical: true }],
-  ],
-  roll: [['brakes-off', { kind: 'do', tiedTo: 'brakes released' }]],
-  climb: [
-    ['gear-up', { kind: 'gate', gate: 'gearKt' }],
-    ['flaps-up', { kind: 'gate', gate: 'flapsKt' }],
-    ['reheat-off', { kind: 'gate', gate: 'reheatOffKt' }],
-    ['climb-set', { kind: 'gate', gate: 'climbKt' }],
-  ],
-  recovery: [
-    ['landing-runway', { kind: 'check', critical: true }],
-    ['altimeter-home', { kind: 'do' }],
-    ['gear-down', { kind: 'do', critical: true }],
-    ['flaps-land', { kind: 'do', critical: true }],
-    ['approach-speed', { kind: 'check' }],
-  ],
-  after: [
-    ['flaps-in', { kind: 'do' }],
-    ['brakes-parked-home', { kind: 'do' }],
-    ['engine-off', { kind: 'do' }],
-  ],
-};
+const PISTONS: readonly CockpitKind[] = ['piston', 'piston-twin'];
+const PROPELLERS: readonly CockpitKind[] = [...PISTONS, 'turboprop'];
+const JETS: readonly CockpitKind[] = ['jet', 'twin-jet'];
+const SINGLES: readonly CockpitKind[] = ['piston', 'turboprop', 'jet'];
+const TWINS: readonly CockpitKind[] = ['piston-twin', 'twin-jet'];
+
+const CONTROLLED = { fact: 'controlled' } as const;
+const UNCONTROLLED = { not: CONTROLLED } as const;
+const CROSSES = { fact: 'crossesRunway' } as const;
+
+const DO = { kind: 'do' } as const;
+const CHECK = { kind: 'check' } as const;
+const SAY = { kind: 'say' } as const;
+const MUST_DO = { kind: 'do', critical: true } as const;
+const MUST_CHECK = { kind: 'check', critical: true } as const;
 
 /**
- * A short procedure that works at once, from parked brakes to parked brakes, with what the aircraft
- * says to do to stop; to be changed by whoever flies it. `language` is that of the words.
+ * The steps of a new procedure, apart from their words. What comes before the runway stands in the
+ * order of the demo's: brief, transponder, runway check, and only then "ready".
+ */
+const STARTER = {
+  ramp: {
+    'brakes-parked': MUST_DO,
+    'controls-free': MUST_CHECK,
+    'doors-shut': { ...DO, of: PROPELLERS },
+    'canopy-shut': { ...DO, of: JETS },
+    fuel: CHECK,
+    altimeter: DO,
+    'mixture-rich': { ...DO, of: PISTONS },
+    'engine-runs': { ...CHECK, of: SINGLES },
+    'engines-run': { ...CHECK, of: TWINS },
+    'lights-on': { ...DO, when: { fact: 'lights' }, until: 'line-up' },
+  },
+  taxi: {
+    'taxi-call-ground': { ...SAY, when: CONTROLLED, until: 'line-up' },
+    'taxi-call-traffic': { ...SAY, when: UNCONTROLLED, until: 'line-up' },
+    'brakes-rolling': MUST_CHECK,
+    crossing: { ...MUST_CHECK, when: { all: [CROSSES, CONTROLLED] } },
+    'crossing-traffic': { ...MUST_CHECK, when: { all: [CROSSES, UNCONTROLLED] } },
+    'flaps-take-off': MUST_DO,
+    'trim-take-off': MUST_DO,
+    magnetos: { ...CHECK, of: PISTONS },
+    'carb-heat-cold': { ...CHECK, of: ['piston'] },
+    'propeller-fine': { ...DO, of: ['piston-twin', 'turboprop'] },
+    'fuel-pump-on': { ...DO, of: PISTONS },
+    'speed-brake-in': { ...CHECK, of: JETS },
+    'take-off-brief': SAY,
+    transponder: DO,
+    'before-runway': { kind: 'barrier' },
+    'ready-call-tower': { ...SAY, when: CONTROLLED },
+    'ready-call-traffic': { ...SAY, when: UNCONTROLLED },
+  },
+  'line-up': {
+    'line-up-heard': { ...MUST_CHECK, when: CONTROLLED },
+    'line-up-traffic': { ...MUST_CHECK, when: UNCONTROLLED },
+    heading: MUST_CHECK,
+    'runway-empty': MUST_CHECK,
+    'take-off-heard': { ...MUST_CHECK, when: CONTROLLED },
+    'take-off-traffic': { ...MUST_CHECK, when: UNCONTROLLED },
+    'power-set': CHECK,
+  },
+  roll: { 'brakes-off': { ...DO, tiedTo: 'brakes released' } },
+  climb: {
+    'gear-up': { kind: 'gate', gate: 'gearKt' },
+    'flaps-up': { kind: 'gate', gate: 'flapsKt' },
+    'reheat-off': { kind: 'gate', gate: 'reheatOffKt' },
+    'climb-set': { kind: 'gate', gate: 'climbKt' },
+  },
+  recovery: {
+    'landing-runway': MUST_CHECK,
+    'altimeter-home': DO,
+    'belts-home': CHECK,
+    'mixture-home': { ...DO, of: PISTONS },
+    'join-call-tower': { ...SAY, when: CONTROLLED },
+    'join-call-traffic': { ...SAY, when: UNCONTROLLED },
+    'gear-down': MUST_DO,
+    'flaps-land': MUST_DO,
+    'approach-speed': CHECK,
+  },
+  after: {
+    'vacated-call': SAY,
+    'flaps-in': DO,
+    'brakes-parked-home': DO,
+    'engine-off': DO,
+    'magnetos-off': { ...MUST_DO, of: PISTONS },
+  },
+} as const satisfies Readonly<Record<Phase, Readonly<Record<string, StarterSpec>>>>;
+
+type StarterStep = { [P in Phase]: keyof (typeof STARTER)[P] }[Phase];
+
+const stepsIn = (phase: Phase) =>
+  Object.entries<StarterSpec>(STARTER[phase]) as [StarterStep, StarterSpec][];
+
+/**
+ * A procedure that works at once, from parked brakes to parked brakes, for an aircraft's kind of
+ * cockpit, with what the aircraft says to do to stop; to be changed by whoever flies it. `language` is
+ * that of the words.
  */
 export function starter(
-  aircraft: Equipment & Pick<Aircraft, 'code' | 'load'>,
+  aircraft: Equipment & Pick<Aircraft, 'code' | 'load' | 'madeFrom'>,
   stop: readonly string[],
-  { about, rejected, toStop, steps }: StarterWords,
+  { about, rejected, toStop, steps, calls, lists }: StarterWords,
   language: string,
   naming: Naming,
 ): Procedure {
   const lacks = lacking(aircraft);
+  const cockpit = cockpitOf(aircraft);
   const none: ReadonlySet<StepId> = new Set([
     ...(aircraft.load === undefined ? ['fuel'] : []),
     ...(lacks.has('gearKt') ? ['gear-down'] : []),
   ]);
+  const isHad = (id: StepId, { gate, of }: StarterSpec) =>
+    !none.has(id) &&
+    (gate === undefined || !lacks.has(gate)) &&
+    (of === undefined || of.includes(cockpit));
   const phases = PHASES.map((phase) => ({
     phase,
-    steps: STARTER[phase]
-      .filter(([id, { gate }]) => !none.has(id) && (gate === undefined || !lacks.has(gate)))
-      .map(([id, rest]): Step => {
+    steps: stepsIn(phase)
+      .filter(([id, spec]) => isHad(id, spec))
+      .map(([id, { of: _, ...rest }]): Step => {
         const [item, response] = steps[id];
-        return { id, item, response, ...rest };
+        const { [id]: call } = calls;
+        return { id, item, response, ...(call === undefined ? {} : { call }), ...rest };
       }),
   }));
   return {
@@ -217,6 +266,7 @@ export function starter(
         // biome-ignore lint/suspicious/noThenProperty: where it leads; no promise is made of it.
         then: { phase: 'after', reopen: [] },
       },
+      ...classLists(aircraft, lists),
     ],
   };
 }

@@ -1,6 +1,7 @@
 /** What a procedure is, and the walk through it. */
 
 export { type FlownAgain, passesAgain } from './again';
+export type { KindWords, ListWords } from './classLists';
 export { factsIn, holds, optionsIn } from './condition';
 export { CONDITION_FACTS } from './conditionFacts';
 export { type ListChange, type ProcedureEdit, procedureChanges, type StepChange } from './edit';

@@ -14,6 +14,8 @@ import { Key } from '../../parts/key/Key';
 import { marked } from '../../parts/marked';
 import { Sheet } from '../../parts/sheet/Sheet';
 import { SheetPart, SheetParts } from '../../parts/sheet/SheetPart';
+import { starterWords } from '../../parts/starter/starterWords';
+import { starterName } from '../../parts/starter/words';
 import styles from './ProcedureSheet.module.css';
 import { words } from './words';
 
@@ -44,7 +46,7 @@ export function ProcedureSheet({ onClose }: { onClose: () => void }): JSX.Elemen
             <Key
               look="pick"
               disabled={state === 'making'}
-              onPress={() => make(writeFirst(words.starter, words.named(flown)))}
+              onPress={() => make(writeFirst(starterWords(), starterName(flown)))}
             >
               {words.write}
             </Key>

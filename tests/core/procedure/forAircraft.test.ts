@@ -3,14 +3,19 @@
 import * as v from 'valibot';
 import { describe, expect, test } from 'vitest';
 import type { Aircraft } from '../../../src/core/aircraft/aircraft';
+import { AIRCRAFT_CLASSES } from '../../../src/core/aircraft/classNames';
+import { newAircraft } from '../../../src/core/aircraft/make/edit';
 import { optionsIn } from '../../../src/core/procedure/condition';
 import { liveNamesIn } from '../../../src/core/procedure/facts';
 import { adapted, starter } from '../../../src/core/procedure/forAircraft';
 import type { Procedure } from '../../../src/core/procedure/procedure';
 import { procedureSchema } from '../../../src/core/procedure/procedure.schema';
-import { words as german } from '../../../src/views/procedure/words.de';
-import { words as english } from '../../../src/views/procedure/words.en';
+import { starterWords } from '../../../src/parts/starter/starterWords';
+import { starter as german } from '../../../src/parts/starter/words.de';
 import { allSteps, demoAircraft, demoProcedures, stepsOf } from '../documents/demo';
+
+const english = starterWords();
+const inGermanWords = { ...english, ...german };
 
 const NAMING = { code: 'mine-own', name: 'Mine' };
 
@@ -78,9 +83,57 @@ test('copied for an aircraft without chute or reheat, a procedure has no step fo
   expect(copy.lists.map(({ id }) => id)).not.toContain('reheat-fails');
 });
 
+/** What the lists of a kind of cockpit begin with; common practice, no published source. */
+const FIRST_LISTS = {
+  'piston-single': ['rejected-takeoff', 'engine-low', 'engine-high', 'fire-ground', 'fire-flight'],
+  'piston-twin': ['rejected-takeoff', 'engine-out', 'one-engine-landing', 'fire-ground'],
+  turboprop: ['rejected-takeoff', 'engine-low', 'engine-high', 'fire-ground', 'fire-flight'],
+  jet: ['rejected-takeoff', 'engine-low', 'engine-high', 'fire-ground', 'fire-flight'],
+  'jet-with-reheat': ['rejected-takeoff', 'engine-low', 'engine-high', 'fire-ground'],
+  'twin-jet': ['rejected-takeoff', 'engine-out', 'engine-high', 'one-engine-landing'],
+} as const;
+
+describe.each(AIRCRAFT_CLASSES)('the procedure of an aircraft made from the class %s', (of) => {
+  const aircraft = {
+    ...newAircraft(of, { language: 'en', stop: ['throttle idle', 'brakes'] }),
+    code: 'heron',
+    name: 'Heron',
+  };
+  const [made, inGerman] = [
+    starter(aircraft, aircraft.stop, english, 'en', NAMING),
+    starter(aircraft, aircraft.stop, inGermanWords, 'de', NAMING),
+  ];
+
+  test('is a procedure, and the same step for step in both languages', () => {
+    expect(v.safeParse(procedureSchema, made).issues).toBeUndefined();
+    expect(v.safeParse(procedureSchema, inGerman).issues).toBeUndefined();
+    expect(ids(inGerman)).toEqual(ids(made));
+    const calls = (of: Procedure) => allSteps(of).map(({ call }) => call);
+    expect(calls(inGerman)).toEqual(calls(made));
+  });
+
+  test('has the lists of its kind, and can go around', () => {
+    const lists = made.lists.map(({ id }) => id);
+    expect(lists.slice(0, FIRST_LISTS[of].length)).toEqual(FIRST_LISTS[of]);
+    expect(lists).toContain('go-around');
+    expect(lists.includes('gear-unsafe')).toBe(aircraft.limits.gearKt !== undefined);
+    for (const { steps } of made.lists) expect(steps.length).toBeLessThanOrEqual(8);
+  });
+
+  test('asks for no number that its class does not have, and no part of another cockpit', () => {
+    for (const name of ['lastStopKt', 'markKt', 'landingM', 'breakaway', 'climbPitch'])
+      expect(namedIn(made)).not.toContain(name);
+    const isPiston = aircraft.engine === 'piston';
+    expect(ids(made).includes('magnetos')).toBe(isPiston);
+    expect(ids(made).includes('canopy-shut')).toBe(aircraft.engine.startsWith('jet'));
+    expect(ids(made).includes('carb-heat-cold')).toBe(of === 'piston-single');
+    expect(ids(made).includes('engines-run')).toBe(of.includes('twin'));
+  });
+});
+
 describe.each([
-  ['en', english.starter],
-  ['de', german.starter],
+  ['en', english],
+  ['de', inGermanWords],
 ] as const)('the short procedure in the language %s', (language, words) => {
   test.each(demoAircraft.map((aircraft) => [aircraft.code, aircraft] as const))(
     'is one of the %s, and can be flown',
@@ -93,7 +146,18 @@ describe.each([
       expect(ids(made).includes('gear-up')).toBe(hasGear);
       expect(ids(made).includes('reheat-off')).toBe(aircraft.engine === 'jet with reheat');
       expect(stepsOf(made, 'roll').map(({ tiedTo }) => tiedTo)).toEqual(['brakes released']);
-      expect(stepsOf(made, 'taxi').at(-1)?.kind).toBe('barrier');
+      // Common practice, no published source: whoever says "ready" has nothing left to do.
+      expect(
+        stepsOf(made, 'taxi')
+          .slice(-5)
+          .map(({ id }) => id),
+      ).toEqual([
+        'take-off-brief',
+        'transponder',
+        'before-runway',
+        'ready-call-tower',
+        'ready-call-traffic',
+      ]);
       expect(made.lists[0]?.steps.map(({ response }) => response)).toEqual(aircraft.stop);
     },
   );
@@ -101,7 +165,7 @@ describe.each([
 
 test('the short procedure of an aircraft without physics or load asks for no number of theirs', () => {
   const { performance: _p, load: _l, ...plain } = aircraftOf('turnstone');
-  const made = starter(plain, plain.stop, english.starter, 'en', NAMING);
+  const made = starter(plain, plain.stop, english, 'en', NAMING);
   expect(ids(made)).not.toContain('fuel');
   for (const name of ['lastStopKt', 'markKt', 'landingM', 'referenceKt'])
     expect(namedIn(made)).not.toContain(name);
