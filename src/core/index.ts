@@ -37,6 +37,7 @@ export {
   loadDocumentCheck,
   loadDocumentFaults,
   loadDocumentReader,
+  loadFitter,
   loadKeptDocumentReader,
   loadLessonCheck,
   loadLogbook,

@@ -56,3 +56,6 @@ export const loadMapReader = () => import('./map/readMapExtract');
 
 /** Loads what reads and searches the world's fields. */
 export const loadWorldReader = () => import('./world');
+
+/** Loads what fits an aircraft's physics to its handbook. */
+export const loadFitter = () => import('./aircraft/fit/fitAircraft');

@@ -16,6 +16,7 @@ import {
   newAircraft,
 } from '../../../src/core/aircraft/make/edit';
 import { FIGURE_NAMES, figureSpec } from '../../../src/core/aircraft/make/figures';
+import { newLoading } from '../../../src/core/aircraft/make/loading';
 import { readTable } from '../../../src/core/aircraft/make/readTable';
 import { performanceFaults } from '../../../src/core/aircraft/performanceFaults';
 import { documentFaults, readDocument } from '../../../src/core/readDocument.schema';
@@ -121,6 +122,63 @@ describe('what follows from a figure', () => {
   });
 });
 
+describe('another class', () => {
+  const typed = made(
+    fresh('jet-with-reheat'),
+    named,
+    { kind: 'figure', name: 'takeoff.rotateKt', to: 133 },
+    { kind: 'figure', name: 'climb.reheatOffKt', to: 310 },
+  );
+
+  test('keeps what was typed, and assumes the rest anew', () => {
+    const twin = made(typed, { kind: 'class', to: 'twin-jet' });
+    expect(twin.takeoff.rotateKt).toBe(133);
+    expect(twin.masses).toEqual(fresh('twin-jet').masses);
+    expect(twin.name).toBe('Made-up Heron');
+    expect(documentFaults(twin)).toEqual([]);
+  });
+
+  test('without reheat has no speed to put it out at', () => {
+    expect(made(typed, { kind: 'class', to: 'jet' }).climb.reheatOffKt).toBeUndefined();
+  });
+
+  test('there and back is where it began', () => {
+    const plain = made(fresh('turboprop'), named);
+    const back = made(plain, { kind: 'class', to: 'jet' }, { kind: 'class', to: 'turboprop' });
+    expect(back).toEqual(plain);
+  });
+});
+
+test('the speed to put reheat out at comes back as the class has it when it is emptied', () => {
+  const start = made(fresh('jet-with-reheat'), named);
+  const typed = made(start, { kind: 'figure', name: 'climb.reheatOffKt', to: 280 });
+  expect(made(typed, { kind: 'figure', name: 'climb.reheatOffKt', to: null })).toEqual(start);
+});
+
+describe('a load sheet to begin with', () => {
+  const texts = { pilot: 'Pilot', usual: 'Usual' };
+
+  test.each(AIRCRAFT_CLASSES)('holds together for the class %s', (of) => {
+    const start = made(fresh(of), named);
+    const loaded = made(start, { kind: 'load', part: null, to: newLoading(start, texts) });
+    expect(documentFaults(loaded)).toEqual([]);
+  });
+
+  test('moves the usual landing mass with the fuel to land with, until that mass is typed', () => {
+    const start = made(fresh('piston-single'), named);
+    const load = newLoading(start, texts);
+    const landing = (kg: number): AircraftEdit => ({
+      kind: 'load',
+      part: null,
+      to: { ...load, fuel: { ...load.fuel, landingKg: kg } },
+    });
+    const loaded = made(start, landing(30));
+    expect(loaded.masses.usualLandingKg).toBe(start.masses.emptyKg + 85 + 30);
+    const typed = made(loaded, { kind: 'figure', name: 'masses.usualLandingKg', to: 900 });
+    expect(typed.load?.fuel.landingKg).toBe(900 - start.masses.emptyKg - 85);
+  });
+});
+
 test('a figure that is needed stays where no class says another', () => {
   const { madeFrom: _, ...own } = made(fresh('jet'), named);
   expect(made(own, { kind: 'figure', name: 'takeoff.rotateKt', to: null })).toEqual(own);
@@ -204,7 +262,7 @@ describe('the history', () => {
       part: fc.constantFrom(null, '0.runM'),
       to: fc.array(row, { maxLength: 3 }),
     }),
-    fc.constant({ kind: 'no-physics' as const }),
+    fc.constantFrom(...AIRCRAFT_CLASSES).map((to) => ({ kind: 'class' as const, to })),
     fc.record({
       kind: fc.constant('load' as const),
       part: fc.constantFrom(null, 'fuel'),

@@ -56,13 +56,37 @@ export function fitAircraft(aircraft: Flying, guesses: readonly Guess[] = []): F
     troubles: [
       ...belowRun(rows),
       ...noFigures(fitted.figures),
-      ...(worst === null || Math.abs(worst.by) <= WELL_WITHIN
+      ...(worst === null || isMet(worst)
         ? []
         : [reasonFor(worst, aircraft, rows, fitted, guesses)]),
     ],
     faults: performanceFaults({ ...aircraft, performance: fitted.performance }),
   };
 }
+
+/** An aircraft's physics as it stands, held against its own table; null if that has no figure. */
+export function asItStands(aircraft: Flying): Fit | null {
+  const { handbook, performance } = aircraft;
+  const rows = handbook?.rows ?? [];
+  const figures = comparedTo(rows, aircraft);
+  if (figures.length === 0) return null;
+  const worst = worstOf(figures);
+  return {
+    performance,
+    figures,
+    moved: [],
+    worst,
+    troubles: [
+      ...belowRun(rows),
+      ...noFigures(figures),
+      ...(worst === null || isMet(worst) ? [] : [{ ...worst, code: 'rows-apart' } as const]),
+    ],
+    faults: performanceFaults(aircraft),
+  };
+}
+
+/** Whether what is left over is no more than may be. */
+const isMet = (worst: Apart): boolean => Math.abs(worst.by) <= WELL_WITHIN;
 
 const belowRun = (rows: readonly HandbookRow[]): readonly FitTrouble[] =>
   rows.flatMap(({ runM = 0, to50ftM, landingRunM = 0, landingM }, row) => {
@@ -95,7 +119,7 @@ function reasonFor(
   const left = worstOf(alone.figures);
   if (
     alone.figures.filter(({ name }) => name === worst.figure).length >= LEAST_FIGURES &&
-    (left === null || Math.abs(left.by) <= WELL_WITHIN)
+    (left === null || isMet(left))
   ) {
     const [foretold] = comparedTo(rows, { ...aircraft, performance: alone.performance }).filter(
       ({ row, name }) => row === worst.row && name === worst.figure,
@@ -107,7 +131,7 @@ function reasonFor(
   if (!guesses.includes('thrust')) {
     const freed = fitToBook(from, rows, [...guesses, 'thrust']);
     const then = worstOf(freed.figures);
-    if (then !== null && Math.abs(then.by) <= WELL_WITHIN) {
+    if (then !== null && isMet(then)) {
       const factor = staticN(freed.performance) / staticN(performance);
       return { ...worst, code: 'thrust-apart', factor };
     }

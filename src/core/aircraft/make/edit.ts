@@ -20,6 +20,8 @@ export type AircraftEdit =
   /** Null leaves a figure out; one that is needed takes the starting value of its class again. */
   | { readonly kind: 'figure'; readonly name: FigureName; readonly to: number | null }
   | { readonly kind: 'text'; readonly name: TextName; readonly to: string }
+  /** Started from another class: what was typed stays. */
+  | { readonly kind: 'class'; readonly to: AircraftClass }
   | { readonly kind: 'power-unit'; readonly unit: '%' | 'rpm' }
   /** What to do to stop, in order. */
   | { readonly kind: 'stop'; readonly to: readonly string[] }
@@ -30,8 +32,6 @@ export type AircraftEdit =
       readonly part: string | null;
       readonly to: readonly HandbookRow[];
     }
-  /** Without physics: the book figures stay as they are. */
-  | { readonly kind: 'no-physics' }
   /** Everything, as when starting afresh. */
   | { readonly kind: 'anew'; readonly aircraft: Aircraft };
 
@@ -92,6 +92,8 @@ export function editedAircraft(aircraft: Aircraft, edit: AircraftEdit): Aircraft
       return figureSet(aircraft, edit.name, edit.to);
     case 'text':
       return textSet(aircraft, edit.name, edit.to.trim() === '' ? undefined : edit.to);
+    case 'class':
+      return classSet(aircraft, edit.to);
     case 'power-unit':
       return aircraft.taxi.power === undefined
         ? aircraft
@@ -107,13 +109,20 @@ export function editedAircraft(aircraft: Aircraft, edit: AircraftEdit): Aircraft
     }
     case 'rows':
       return { ...aircraft, handbook: { ...aircraft.handbook, rows: [...edit.to] } };
-    case 'no-physics': {
-      const { performance: _, handbook, ...rest } = aircraft;
-      return handbook === undefined ? rest : { ...rest, handbook: { ...handbook, rows: [] } };
-    }
     case 'anew':
       return edit.aircraft;
   }
+}
+
+function classSet(aircraft: Aircraft, to: AircraftClass): Aircraft {
+  const { engine } = CLASSES[to];
+  const { performance: _, ...rest } = aircraft;
+  const isTyped = (name: FigureName) =>
+    !isAssumed(aircraft, name) &&
+    figureSpec(name).read(aircraft) !== undefined &&
+    (name !== 'climb.reheatOffKt' || engine === 'jet with reheat');
+  const assumed = FIGURE_NAMES.filter((name) => name in ASSUMED && !isTyped(name));
+  return settled({ ...rest, engine, madeFrom: { class: to, assumed } });
 }
 
 function textSet(aircraft: Aircraft, name: TextName, text: string | undefined): Aircraft {
@@ -121,8 +130,16 @@ function textSet(aircraft: Aircraft, name: TextName, text: string | undefined): 
   return { ...aircraft, taxi: { ...aircraft.taxi, [name]: text } };
 }
 
+/** Whether an aircraft can't do without a figure: always, or for what else it has. */
+export function isNeeded({ engine, limits }: Aircraft, name: FigureName): boolean {
+  if (name === 'climb.reheatOffKt') return engine === 'jet with reheat';
+  if (name === 'climb.gearUpByKt') return limits.gearKt !== undefined;
+  return figureSpec(name).needed;
+}
+
 function figureSet(aircraft: Aircraft, name: FigureName, to: number | null): Aircraft {
-  const { needed, written } = figureSpec(name);
+  const { written } = figureSpec(name);
+  const needed = isNeeded(aircraft, name);
   const { madeFrom } = aircraft;
   // Nothing is known to put in its place.
   if (to === null && needed && madeFrom === undefined) return aircraft;
@@ -150,15 +167,17 @@ function settled(aircraft: Aircraft): Aircraft {
     if (spec === null || !isAssumed(now, name)) return now;
     return figureSpec(name).written(now, ASSUMED[name]?.(spec, now));
   }, aircraft);
-  return assumed.load === undefined
-    ? assumed
-    : { ...assumed, load: usuallyFuelled(assumed, assumed.load) };
+  return assumed.load === undefined ? assumed : usuallyFuelled(assumed, assumed.load);
 }
 
-/** The load sheet whose first preset has the fuel that makes the usual masses. */
-function usuallyFuelled({ masses }: Aircraft, load: Loading): Loading {
+/**
+ * The load sheet whose first preset has the fuel that makes the usual take-off mass. The usual landing
+ * mass follows from the fuel to land with, or the other way round once it was typed.
+ */
+function usuallyFuelled(aircraft: Aircraft, load: Loading): Aircraft {
+  const { masses } = aircraft;
   const [usual, ...others] = load.presets;
-  if (usual === undefined) return load;
+  if (usual === undefined) return { ...aircraft, load };
   const dryKg =
     masses.emptyKg +
     [
@@ -166,11 +185,13 @@ function usuallyFuelled({ masses }: Aircraft, load: Loading): Loading {
       ...load.stations.map((station) => carriedKg(usualLoad(load), station)),
     ].reduce((sum, kg) => sum + kg, 0);
   const tenth = (kg: number) => Math.round(10 * kg) / 10;
-  return {
-    ...load,
-    fuel: { ...load.fuel, landingKg: tenth(masses.usualLandingKg - dryKg) },
-    presets: [{ ...usual, fuelKg: tenth(masses.usualTakeoffKg - dryKg) }, ...others],
-  };
+  const presets = [{ ...usual, fuelKg: tenth(masses.usualTakeoffKg - dryKg) }, ...others];
+  if (isAssumed(aircraft, 'masses.usualLandingKg')) {
+    const usualLandingKg = tenth(dryKg + load.fuel.landingKg);
+    return { ...aircraft, masses: { ...masses, usualLandingKg }, load: { ...load, presets } };
+  }
+  const landingKg = tenth(masses.usualLandingKg - dryKg);
+  return { ...aircraft, load: { ...load, fuel: { ...load.fuel, landingKg }, presets } };
 }
 
 /** What an aircraft's handbook says beside its table; nothing before anything was typed. */

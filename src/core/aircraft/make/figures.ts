@@ -3,7 +3,7 @@
 import type { Aircraft } from '../aircraft';
 
 /** What a figure is given in, as documents have it. */
-export type FigureUnit = 'kg' | 'kt' | 'm' | 'psi' | 'power' | 'deg' | 'm2' | 'kW' | 'kN';
+export type FigureUnit = 'kg' | 'kt' | 'm' | 'psi' | 'min' | 'power' | 'deg' | 'm2' | 'kW' | 'kN';
 
 export interface FigureSpec {
   readonly unit: FigureUnit;
@@ -156,6 +156,14 @@ export const FIGURES = {
     needed: false,
     read: ({ limits }) => limits.tyrePsi,
     written: (a, psi) => set(a, 'limits', { tyrePsi: psi }),
+  },
+  'limits.brakesCoolMin': {
+    unit: 'min',
+    least: 0,
+    most: 600,
+    needed: false,
+    read: ({ limits }) => limits.brakesCoolMin,
+    written: (a, min) => set(a, 'limits', { brakesCoolMin: min }),
   },
   'limits.leastWidthM': {
     unit: 'm',
