@@ -25,6 +25,8 @@ export interface Fault<Code extends string = string> {
 export interface DocumentFault {
   readonly path: readonly FaultKey[];
   readonly code: string;
+  /** The figures that contradict each other, in the document's units; absent if none do. */
+  readonly figures?: readonly string[];
 }
 
 /** What can be wrong with a value by itself, judged by the bounds of its schema. */

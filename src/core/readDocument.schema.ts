@@ -85,9 +85,14 @@ export function documentFaults(document: { readonly lapstrip: string }): readonl
   const { issues } = v.safeParse(schema, document, { abortPipeEarly: false });
   return (issues ?? []).map((issue) => ({
     path: (issue.path ?? []).map(({ key }) => (typeof key === 'number' ? key : String(key))),
-    // The figures follow a fault's code.
-    code: issue.type === 'raw_check' ? (issue.message.split(' ')[0] ?? '') : valueFault(issue),
+    ...(issue.type === 'raw_check' ? toldIn(issue.message) : { code: valueFault(issue) }),
   }));
+}
+
+/** A fault's code, and the figures behind it. */
+function toldIn(message: string): Pick<DocumentFault, 'code' | 'figures'> {
+  const [code = '', ...figures] = message.split(' ');
+  return figures.length === 0 ? { code } : { code, figures };
 }
 
 /** What an editor says of a bound that is broken; of every other, by what kind of value it is. */

@@ -54,10 +54,14 @@ export function flyWithout(): void {
 /** A short procedure for the aircraft in use, stored and chosen; null if there is no such thing. */
 export async function writeFirst(words: StarterWords, name: string): Promise<Hash | null> {
   const to = aircraft.value;
-  if (to === null) return null;
+  return to === null ? null : take(firstFor(to, words, name));
+}
+
+/** A first procedure for any aircraft, in the language of the page. */
+export function firstFor(to: Aircraft, words: StarterWords, name: string): Procedure {
   const language = pageLanguage();
   const stop = to.stop.map((text) => textIn(to, text, language).text);
-  return take(starter(to, stop, words, language, naming(to, name)));
+  return starter(to, stop, words, language, naming(to, name));
 }
 
 /**
@@ -87,12 +91,16 @@ function naming({ code }: Aircraft, name: string): Naming {
   }
 }
 
-/** Stores a procedure that its schema accepts, and flies it. */
-async function take(made: Procedure): Promise<Hash | null> {
+/** Stores a procedure; null if its schema doesn't accept it. */
+export async function keepFirst(made: Procedure): Promise<Hash | null> {
   const read = (await loadDocumentReader())(JSON.stringify(made));
   if (read.document?.kind !== 'procedure') return null;
-  const { content } = read.document;
-  const hash = await keepOwn({ kind: 'procedure', content, from: 'written' });
-  setInputs({ procedure: hash });
+  return keepOwn({ kind: 'procedure', content: read.document.content, from: 'written' });
+}
+
+/** Stores it, and flies it. */
+async function take(made: Procedure): Promise<Hash | null> {
+  const hash = await keepFirst(made);
+  if (hash !== null) setInputs({ procedure: hash });
   return hash;
 }
