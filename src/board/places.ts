@@ -55,6 +55,8 @@ export type OpenSheet =
   | { readonly kind: 'keys'; readonly over: OpenSheet | null }
   /** A field being drawn: a new one, or an existing one corrected. */
   | { readonly kind: 'drawing'; readonly of: Hash | null; readonly over: OpenSheet | null }
+  /** An aircraft being made, or one being edited. */
+  | { readonly kind: 'making'; readonly of: Hash | null; readonly over: OpenSheet | null }
   /** A sortie of the log. */
   | { readonly kind: 'logged'; readonly sortie: Id }
   /** A document to share or print. */

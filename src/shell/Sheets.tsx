@@ -31,6 +31,11 @@ const fieldEditor = laterSheet(() =>
   import('../views/fieldEditor/FieldEditor').then(({ FieldEditor }) => FieldEditor),
 );
 
+/** Few make an aircraft: loaded when first opened. */
+const aircraftEditor = laterSheet(() =>
+  import('../views/aircraftEditor/AircraftEditor').then(({ AircraftEditor }) => AircraftEditor),
+);
+
 /** Few bring a map: loaded when one is looked at. */
 const map = laterSheet(() => import('../views/map/MapSheet').then(({ MapSheet }) => MapSheet));
 
@@ -82,6 +87,8 @@ function Opened({ open }: { open: OpenSheet }): JSX.Element {
       return <KeysSheet onClose={onClose} />;
     case 'drawing':
       return <fieldEditor.Later of={open.of} onClose={onClose} />;
+    case 'making':
+      return <aircraftEditor.Later of={open.of} onClose={onClose} />;
     case 'load':
       return <LoadSheet onClose={onClose} />;
     case 'logged':

@@ -13,19 +13,30 @@ interface LabelledProps {
   readonly name: ComponentChildren;
   /** What is wrong with the input; false if nothing is. */
   readonly bad?: string | false;
+  /** What it means, and the id that the input is described by. */
+  readonly about?: { readonly id: string; readonly text: string } | undefined;
   /** The input. */
   readonly children: ComponentChildren;
 }
 
 /** A named input. */
-export function Labelled({ name, bad = false, children }: LabelledProps): JSX.Element {
-  return (
+export function Labelled({ name, bad = false, about, children }: LabelledProps): JSX.Element {
+  const label = (
     // biome-ignore lint/a11y/noLabelWithoutControl: the input is what it is given.
     <label class={styles.field}>
       {name}
       {children}
       {bad !== false && <span class={wrongClass}>{bad}</span>}
     </label>
+  );
+  if (about === undefined) return label;
+  return (
+    <div class={styles.explained}>
+      {label}
+      <p id={about.id} class={styles.about}>
+        {about.text}
+      </p>
+    </div>
   );
 }
 

@@ -1,7 +1,7 @@
 /** A number that may be empty: unusable input stays as typed, with a sentence. */
 
 import type { ComponentChildren, JSX } from 'preact';
-import { useState } from 'preact/hooks';
+import { useId, useState } from 'preact/hooks';
 import { inputClass, Labelled } from './Labelled';
 
 interface NumberFieldProps {
@@ -13,6 +13,8 @@ interface NumberFieldProps {
   readonly bad: string;
   /** What applies while it is empty. */
   readonly hint: string;
+  /** What it means, said below it. */
+  readonly about?: string | undefined;
   readonly onChange: (value: number | null) => void;
 }
 
@@ -24,20 +26,26 @@ function read(text: string): number | null {
 
 /** A labelled input for a number. */
 export function NumberField(props: NumberFieldProps): JSX.Element {
-  const { name, value, least, most, bad, hint, onChange } = props;
+  const { name, value, least, most, bad, hint, about, onChange } = props;
+  const id = useId();
   const [typed, setTyped] = useState<string | null>(null);
   const number = typed === null ? value : read(typed);
   const fits = (entered: number | null) =>
     entered === null || (entered >= least && entered <= most);
   const wrong = !fits(number);
   return (
-    <Labelled name={name} bad={wrong && bad}>
+    <Labelled
+      name={name}
+      bad={wrong && bad}
+      about={about === undefined ? undefined : { id, text: about }}
+    >
       <input
         class={inputClass}
         inputMode={least < 0 ? 'text' : 'decimal'}
         maxLength={8}
         value={typed ?? (value === null ? '' : String(value))}
         aria-invalid={wrong}
+        aria-describedby={about === undefined ? undefined : id}
         placeholder={hint}
         onInput={(event) => {
           const text = event.currentTarget.value;

@@ -16,12 +16,14 @@ interface QuantityFieldProps {
   readonly bad: (least: string, most: string, unit: string) => string;
   /** What applies while it is empty. */
   readonly hint: string;
+  /** What it means, said below it. */
+  readonly about?: string | undefined;
   readonly onChange: (value: number | null) => void;
 }
 
 /** A labelled input. What was typed stays as typed when it is read again: 29.92 inHg is no 29.919. */
 export function QuantityField(props: QuantityFieldProps): JSX.Element {
-  const { unit, name, value, least, most, bad, hint, onChange } = props;
+  const { unit, name, value, least, most, bad, hint, about, onChange } = props;
   const shownUnit = unitFor(unit);
   const step = stepsOf(unit)?.step ?? 1;
   const bound = (of: number, round: 'up' | 'down') =>
@@ -36,6 +38,7 @@ export function QuantityField(props: QuantityFieldProps): JSX.Element {
       most={inShown(most, unit)}
       bad={bad(bound(least, 'up'), bound(most, 'down'), shownUnit)}
       hint={hint}
+      about={about}
       onChange={(typed) => onChange(typed === null ? null : fromShown(typed, unit))}
     />
   );

@@ -39,6 +39,9 @@ export function LibraryRoom(): JSX.Element {
           <Key onPress={() => openSheet({ kind: 'drawing', of: null, over: sheet.value })}>
             {words.drawField}
           </Key>
+          <Key onPress={() => openSheet({ kind: 'making', of: null, over: sheet.value })}>
+            {words.makeAircraft}
+          </Key>
         </Keys>
       </SheetPart>
       <KindPart kind="field" title={words.fields} openedMs={openedMs} />

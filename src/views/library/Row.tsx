@@ -4,6 +4,7 @@ import type { ListedProcedure } from 'virtual:lapstrip-catalogue';
 import type { ComponentChildren, JSX } from 'preact';
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { type Listed, listedAircraft, listedBy } from '../../board/documents/documents';
+import { editListed } from '../../board/documents/editing';
 import {
   bringBack,
   deleteOwn,
@@ -89,7 +90,7 @@ function Usual({ of }: { readonly of: Listed }) {
   const { hash, kind } = of;
   return (
     <>
-      {kind !== 'aircraft' && <Do does="edit" to={of} onPress={() => edit(of)} />}
+      <Do does="edit" to={of} onPress={() => editListed(of)} />
       <Do
         does="compare"
         to={of}
@@ -110,13 +111,6 @@ function Usual({ of }: { readonly of: Listed }) {
     </>
   );
 }
-
-const edit = ({ kind, hash }: Listed) =>
-  openSheet(
-    kind === 'field'
-      ? { kind: 'drawing', of: hash, over: sheet.value }
-      : { kind: 'editor', hash, over: sheet.value },
-  );
 
 interface OpenableProps {
   readonly isOpen: boolean;

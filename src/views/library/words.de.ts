@@ -6,6 +6,7 @@ import type { words as english } from './words.en';
 export const words: Translated<typeof english> = {
   more: 'Hinzufügen',
   drawField: 'Platz zeichnen',
+  makeAircraft: 'Flugzeug anlegen',
   fields: 'Plätze',
   aircraft: 'Flugzeuge',
   procedures: 'Verfahren',

@@ -3,6 +3,7 @@
 export const words = {
   more: 'Add to it',
   drawField: 'Draw a field',
+  makeAircraft: 'Make an aircraft',
   fields: 'Fields',
   aircraft: 'Aircraft',
   procedures: 'Procedures',

@@ -6,10 +6,10 @@ import type { JSX } from 'preact';
 import { ask } from '../../board/places';
 import type { Balance, Envelope, Figure, LoadSheet } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
-import { decimal, NO_BREAK_SPACE, wholeNumber } from '../../parts/format';
-import { inShown, mass, unitFor } from '../../parts/units';
+import { EnvelopeDrawing } from '../../parts/envelope/EnvelopeDrawing';
+import { decimal, NO_BREAK_SPACE } from '../../parts/format';
+import { mass, unitFor } from '../../parts/units';
 import styles from './LoadSheet.module.css';
-import { frameOf, type PlotFrame } from './plotFrame';
 import { exceededText } from './told';
 import { words } from './words';
 
@@ -93,9 +93,6 @@ function Mark({ of, x, y }: MarkProps) {
   );
 }
 
-/** An arm, and its mass in the unit the plot is in, so that its lines stand at round numbers. */
-const shown = ([armM, massKg]: Balance): Balance => [armM, inShown(massKg, 'kg')];
-
 interface PlotProps {
   readonly envelope: Envelope;
   readonly burn: readonly Balance[];
@@ -103,61 +100,29 @@ interface PlotProps {
 }
 
 function Plot({ envelope, burn, says }: PlotProps) {
-  const frame = frameOf([...envelope, ...burn].map(shown));
-  const path = (points: readonly Balance[]) =>
-    points
-      .map(shown)
-      .map(([armM, mass]) => `${frame.x(armM)},${frame.y(mass)}`)
-      .join(' ');
   const [takeoff, landing] = [burn[0], burn.at(-1)];
   const point = (at: Balance | undefined) =>
     at === undefined ? '' : words.point(arm(at[0]), mass(at[1]));
   return (
-    <svg
-      class={styles.plot}
-      viewBox={`0 0 ${frame.width} ${frame.height}`}
-      role="img"
-      aria-label={words.envelopeLabel(says, point(takeoff), point(landing))}
+    <EnvelopeDrawing
+      envelope={envelope}
+      others={burn}
+      label={words.envelopeLabel(says, point(takeoff), point(landing))}
     >
-      <Axes frame={frame} />
-      <polygon class={styles.envelope} points={path(envelope)} />
-      <polyline class={styles.burn} points={path(burn)} />
-      {landing && <PlacedMark of="landing" at={shown(landing)} frame={frame} />}
-      {takeoff && <PlacedMark of="take-off" at={shown(takeoff)} frame={frame} />}
-    </svg>
+      {(at) => (
+        <>
+          <polyline class={styles.burn} points={burn.map((one) => at(one).join(',')).join(' ')} />
+          {landing && <PlacedMark of="landing" at={at(landing)} />}
+          {takeoff && <PlacedMark of="take-off" at={at(takeoff)} />}
+        </>
+      )}
+    </EnvelopeDrawing>
   );
 }
 
 interface PlacedMarkProps {
   readonly of: MarkProps['of'];
-  readonly at: Balance;
-  readonly frame: PlotFrame;
+  readonly at: readonly [x: number, y: number];
 }
 
-const PlacedMark = ({ of, at: [armM, mass], frame }: PlacedMarkProps) => (
-  <Mark of={of} x={frame.x(armM)} y={frame.y(mass)} />
-);
-
-function Axes({ frame }: { frame: PlotFrame }) {
-  const { left, top, right, bottom, arms, masses } = frame;
-  return (
-    <>
-      {masses.map((mass) => (
-        <g key={mass}>
-          <line class={styles.grid} x1={left} x2={right} y1={frame.y(mass)} y2={frame.y(mass)} />
-          <text class={styles.tick} x={left - 8} y={frame.y(mass) + 6} text-anchor="end">
-            {wholeNumber(mass)}
-          </text>
-        </g>
-      ))}
-      {arms.map((m) => (
-        <g key={m}>
-          <line class={styles.grid} x1={frame.x(m)} x2={frame.x(m)} y1={top} y2={bottom} />
-          <text class={styles.tick} x={frame.x(m)} y={bottom + 24} text-anchor="middle">
-            {decimal(m, frame.armDecimals)}
-          </text>
-        </g>
-      ))}
-    </>
-  );
-}
+const PlacedMark = ({ of, at: [x, y] }: PlacedMarkProps) => <Mark of={of} x={x} y={y} />;

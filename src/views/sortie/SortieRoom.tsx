@@ -5,16 +5,18 @@ import type { ComponentChildren, JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { day, sortie } from '../../board/board';
 import { listedAircraft, listedBy } from '../../board/documents/documents';
+import { editListed } from '../../board/documents/editing';
 import { fieldsFor, markOf, nearbyFields } from '../../board/documents/fieldChoice';
 import { chosenProcedure } from '../../board/documents/inUse';
 import { takeReceived } from '../../board/documents/ownDocuments';
 import { proceduresFor } from '../../board/documents/procedures';
-import { langOf, languageName } from '../../board/language';
+import { langOf, languageName, nameLang } from '../../board/language';
 import { openSheet, sheet } from '../../board/places';
 import { chooseAircraft, chooseField, setInputs, takeUp } from '../../board/record/choices';
 import { flownLast } from '../../board/record/flownLast';
 import { endSortie } from '../../board/steps/stepping';
 import { isFlownWithout, unproceduredAircraft } from '../../board/writing/firstProcedure';
+import type { Hash } from '../../core';
 import { Choice, choicesOf } from '../../parts/choice/Choice';
 import { Hint, inputClass, Wrong } from '../../parts/field/Labelled';
 import { NumberField } from '../../parts/field/NumberField';
@@ -38,6 +40,9 @@ export function SortieRoom({ onClose }: { onClose: () => void }): JSX.Element {
     <SheetParts>
       <SheetPart title={words.field}>
         <Fields />
+        <Keys>
+          <EditChosen hash={chosen.field} />
+        </Keys>
       </SheetPart>
       <SheetPart title={words.aircraft}>
         <Choice
@@ -49,6 +54,12 @@ export function SortieRoom({ onClose }: { onClose: () => void }): JSX.Element {
             if (taken) chooseAircraft(taken);
           }}
         />
+        <Keys>
+          <EditChosen hash={chosen.aircraft} />
+          <Key onPress={() => openSheet({ kind: 'making', of: null, over: sheet.value })}>
+            {words.makeAircraft}
+          </Key>
+        </Keys>
       </SheetPart>
       <Procedures />
       <Planned />
@@ -108,6 +119,16 @@ export function SortieRoom({ onClose }: { onClose: () => void }): JSX.Element {
         </Keys>
       </SheetPart>
     </SheetParts>
+  );
+}
+
+/** The key that edits what is chosen; nothing while nothing is. */
+function EditChosen({ hash }: { readonly hash: Hash | null }) {
+  const listed = hash === null ? undefined : listedBy(hash);
+  if (listed === undefined) return null;
+  const called = listed.kind === 'field' ? listed.code : listed.name;
+  return (
+    <Key onPress={() => editListed(listed)}>{marked(nameLang(listed), words.edit, called)}</Key>
   );
 }
 
@@ -187,6 +208,9 @@ function Procedures() {
           }}
         />
       )}
+      <Keys>
+        <EditChosen hash={procedure} />
+      </Keys>
     </SheetPart>
   );
 }

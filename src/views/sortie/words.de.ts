@@ -7,6 +7,8 @@ export const words: Translated<typeof english> = {
   close: 'Schließen',
   field: 'Platz',
   aircraft: 'Flugzeug',
+  edit: (name) => `${name} bearbeiten`,
+  makeAircraft: 'Flugzeug anlegen',
   procedure: 'Verfahren',
   inLanguage: (name, language) => `${name} (${language})`,
   noProcedure: (aircraft) => `${aircraft} hat noch keines.`,

@@ -6,6 +6,8 @@ export const words = {
   close: 'Close',
   field: 'Field',
   aircraft: 'Aircraft',
+  edit: (name: string) => `Edit ${name}`,
+  makeAircraft: 'Make an aircraft',
   procedure: 'Procedure',
   inLanguage: (name: string, language: string) => `${name} (${language})`,
   noProcedure: (aircraft: string) => `The ${aircraft} has none yet.`,

@@ -57,6 +57,7 @@ const ALLOWED: readonly (readonly [file: RegExp, why: string, line?: RegExp])[] 
     /isibility|Sicht|const seen/,
   ],
   [/views\/fieldEditor\//, 'a document’s own units'],
+  [/views\/aircraftEditor\/figureUnit/, 'the units of a handbook'],
   [/views\/why\/words/, 'a formula in SI', /1 kt|m\/s|15\.24 m|kilometre|Kilometer/],
   [
     /views\/load\/(words|EnvelopePlot)/,
@@ -64,7 +65,11 @@ const ALLOWED: readonly (readonly [file: RegExp, why: string, line?: RegExp])[] 
     /arm|Arm|Hebel|NO_BREAK_SPACE\}m|aft of the datum|Bezugsebene/,
   ],
   [/views\/voice\//, 'units as they are said'],
-  [/views\/procedure\/words/, 'a step’s text, turned where it is read', /'\{fuelKg\} kg'/],
+  [
+    /parts\/starter\//,
+    'a step’s text, turned where it is read',
+    /'(?:\{fuelKg\}|(?:new|neu): \{massKg\}) kg'/,
+  ],
   [/parts\/problem\/words/, 'a document’s own units', /\{0\} (m|kg)/],
   [/board\/record\/sealing|views\/log\/table/, 'the log and its table keep core’s units'],
   [/views\/\w+\/unitWords/, 'the choice itself'],
