@@ -55,7 +55,7 @@ export function ArmEntry({ of, armM, onChange }: ArmEntryProps): JSX.Element {
   return (
     <NumberField
       key={unit}
-      name={of === undefined ? words.emptyArm(unit) : words.named(of, words.arm(unit))}
+      name={of === undefined ? words.emptyArm(unit) : words.arm(of, unit)}
       value={armM === undefined ? null : shown(armM)}
       least={shown(-50)}
       most={shown(100)}

@@ -66,7 +66,7 @@ export const places: Translated<typeof english>['places'] = {
   physics: 'Die aus der Tabelle gefundene Rechnung',
   crew: 'Besatzung',
   fuel: 'Kraftstoff',
-  emptyArm: 'Hebelarm leer',
+  emptyArm: 'Flugzeug leer',
   envelope: 'Schwerpunktbereich',
   usual: 'Übliche Beladung',
   table: 'Die Tabelle',

@@ -66,7 +66,7 @@ export const places = {
   physics: 'The physics found from the table',
   crew: 'Crew',
   fuel: 'Fuel',
-  emptyArm: 'Arm when empty',
+  emptyArm: 'Empty aircraft',
   envelope: 'Envelope',
   usual: 'Usual load',
   table: 'The table',

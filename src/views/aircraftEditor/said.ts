@@ -1,20 +1,21 @@
 /** Figures of a handbook's table as they are read. */
 
 import type { BookFigure, Column } from '../../core';
-import { asWritten, NO_BREAK_SPACE, wholeNumber } from '../../parts/format';
-import { inShown, lengthDigits, unitFor } from '../../parts/units';
+import { decimal, NO_BREAK_SPACE, wholeNumber } from '../../parts/format';
+import { type Chosen, inShown, lengthDigits, unitFor } from '../../parts/units';
 import { words } from './words';
 
+/** Columns whose unit the pilot chose, with the one that core reckons in. */
+const CHOSEN: Readonly<Partial<Record<Column, { readonly unit: Chosen }>>> = {
+  massKg: { unit: 'kg' },
+  runM: { unit: 'm' },
+  to50ftM: { unit: 'm' },
+  landingRunM: { unit: 'm' },
+  landingM: { unit: 'm' },
+};
+
 /** What core reckons a column in, where the pilot chose what it is shown in; null for all others. */
-export function inColumn(column: Column): 'm' | 'kg' | null {
-  if (column === 'massKg') return 'kg';
-  return column === 'runM' ||
-    column === 'to50ftM' ||
-    column === 'landingRunM' ||
-    column === 'landingM'
-    ? 'm'
-    : null;
-}
+export const inColumn = (column: Column): Chosen | null => CHOSEN[column]?.unit ?? null;
 
 const UNITS: Readonly<Partial<Record<Column, string>>> = {
   pressureAltitudeFt: 'ft',
@@ -43,6 +44,6 @@ export const onAxis = (figure: BookFigure, value: number): number =>
 
 /** A share as a percentage with its sign, to a tenth. */
 export function percentText(share: number): string {
-  const tenths = (100 * share).toFixed(1);
-  return words.off(share > 0 ? `+${asWritten(tenths)}` : asWritten(tenths));
+  const tenths = Math.round(1000 * share) / 10;
+  return words.off(`${tenths > 0 ? '+' : ''}${decimal(tenths, 1)}`);
 }

@@ -57,7 +57,7 @@ export const words: Translated<typeof english>['words'] = {
   nameBad: 'Ein Name hat bis zu 80 Zeichen.',
   bookTitle: 'Aus dem Handbuch',
   bookHint:
-    'Das reicht für Handbuchwerte. Mehr macht es genauer; mit der Tabelle wird für den Tag gerechnet.',
+    'Das reicht für Handbuchwerte. Mit der Tabelle dazu werden die Zahlen des Tages gerechnet.',
   groups: {
     masses: 'Weitere Massen',
     wind: 'Windgrenzen',
@@ -138,8 +138,8 @@ export const words: Translated<typeof english>['words'] = {
   densityHint: 'nicht in Litern gezeigt',
   armsTitle: 'Schwerpunkt',
   arms: { no: 'Nicht rechnen', yes: 'Rechnen' },
-  arm: (unit) => `Hebelarm, ${unit} hinter Bezugsebene`,
-  emptyArm: (unit) => `Hebelarm leer, ${unit} hinter Bezugsebene`,
+  arm: (of, unit) => `${of}, ${unit} hinter Bezugsebene`,
+  emptyArm: (unit) => `Flugzeug leer, ${unit} hinter Bezugsebene`,
   armBad: (least, most) => `Von ${least} bis ${most}.`,
   crewTitle: 'Besatzung',
   crewName: 'Wer',

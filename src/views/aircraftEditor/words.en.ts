@@ -55,7 +55,8 @@ export const words = {
   nameHint: 'as you call it',
   nameBad: 'A name is up to 80 characters.',
   bookTitle: 'From the handbook',
-  bookHint: 'These are enough for book figures. More makes it more exact; the table makes it fly.',
+  bookHint:
+    'These are enough for book figures. With the table as well, today’s numbers are worked out.',
   groups: {
     masses: 'Other masses',
     wind: 'Wind limits',
@@ -137,8 +138,8 @@ export const words = {
   densityHint: 'not shown in litres',
   armsTitle: 'Centre of gravity',
   arms: { no: 'Not worked out', yes: 'Worked out' },
-  arm: (unit: string) => `Arm, ${unit} aft of datum`,
-  emptyArm: (unit: string) => `Arm when empty, ${unit} aft of datum`,
+  arm: (of: string, unit: string) => `${of}, ${unit} aft of datum`,
+  emptyArm: (unit: string) => `Empty aircraft, ${unit} aft of datum`,
   armBad: (least: string, most: string) => `From ${least} to ${most}.`,
   crewTitle: 'Crew',
   crewName: 'Who',
