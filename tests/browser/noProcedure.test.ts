@@ -3,6 +3,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { linksTo } from '../../src/exchange/link';
+import { starter } from '../../src/parts/starter/words.en';
 import { words } from '../../src/views/procedure/words.en';
 import { words as stepsWords } from '../../src/views/steps/words.en';
 import { describe, expect, test } from './harness';
@@ -51,11 +52,11 @@ describe('an aircraft without a procedure', () => {
       .poll(() => editor.getByRole('combobox', { name: 'Aircraft it is for' }).inputValue())
       .toBe('own-wing');
     await closeSheet(page);
-    await expect.poll(() => due(page)).toBe('Parking brake parked');
+    await expect.poll(() => due(page)).toBe(starter.steps['brakes-parked'].join(' '));
     // It is there after a reload.
     await page.reload();
     await openPlace(page, 'Steps');
-    await expect.poll(() => due(page)).toBe('Parking brake parked');
+    await expect.poll(() => due(page)).toBe(starter.steps['brakes-parked'].join(' '));
   });
 
   test('gets another one’s, without what it lacks', async ({ open }) => {

@@ -10,7 +10,7 @@ import { fieldsFor, markOf, nearbyFields } from '../../board/documents/fieldChoi
 import { chosenProcedure } from '../../board/documents/inUse';
 import { takeReceived } from '../../board/documents/ownDocuments';
 import { proceduresFor } from '../../board/documents/procedures';
-import { langOf, languageName, nameLang } from '../../board/language';
+import { langOf, languageName } from '../../board/language';
 import { openSheet, sheet } from '../../board/places';
 import { chooseAircraft, chooseField, setInputs, takeUp } from '../../board/record/choices';
 import { flownLast } from '../../board/record/flownLast';
@@ -126,10 +126,7 @@ export function SortieRoom({ onClose }: { onClose: () => void }): JSX.Element {
 function EditChosen({ hash }: { readonly hash: Hash | null }) {
   const listed = hash === null ? undefined : listedBy(hash);
   if (listed === undefined) return null;
-  const called = listed.kind === 'field' ? listed.code : listed.name;
-  return (
-    <Key onPress={() => editListed(listed)}>{marked(nameLang(listed), words.edit, called)}</Key>
-  );
+  return <Key onPress={() => editListed(listed)}>{words.edits[listed.kind]}</Key>;
 }
 
 /** Which field is flown from: one search over one's own, those flown lately and the demo's. */

@@ -7,7 +7,11 @@ export const words: Translated<typeof english> = {
   close: 'Schließen',
   field: 'Platz',
   aircraft: 'Flugzeug',
-  edit: (name) => `${name} bearbeiten`,
+  edits: {
+    field: 'Diesen Platz bearbeiten',
+    aircraft: 'Dieses Flugzeug bearbeiten',
+    procedure: 'Dieses Verfahren bearbeiten',
+  },
   makeAircraft: 'Flugzeug anlegen',
   procedure: 'Verfahren',
   inLanguage: (name, language) => `${name} (${language})`,

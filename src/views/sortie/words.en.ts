@@ -6,7 +6,11 @@ export const words = {
   close: 'Close',
   field: 'Field',
   aircraft: 'Aircraft',
-  edit: (name: string) => `Edit ${name}`,
+  edits: {
+    field: 'Edit this field',
+    aircraft: 'Edit this aircraft',
+    procedure: 'Edit this procedure',
+  },
   makeAircraft: 'Make an aircraft',
   procedure: 'Procedure',
   inLanguage: (name: string, language: string) => `${name} (${language})`,
