@@ -66,7 +66,9 @@ export const cautionsOverhead = computed((): readonly ShownCaution[] => {
   const isSelected = day.wind().using !== null;
   return cautions.value.filter(
     ({ code, stops, accepted }) =>
-      code !== 'not-best' && (isSelected || ((stops || accepted) && !ASKED_ANYWAY.includes(code))),
+      code !== 'not-best' &&
+      // Numbers off the book are the aircraft's, whatever the runway.
+      (isSelected || code === 'off-book' || ((stops || accepted) && !ASKED_ANYWAY.includes(code))),
   );
 });
 

@@ -15,7 +15,6 @@ import { QuantityField } from '../../parts/field/QuantityField';
 import { decimal, wholeNumber } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { pressure } from '../../parts/units';
-import { cautionText } from '../../parts/verdict/cautionText';
 import { Value } from './Line';
 import styles from './Numbers.module.css';
 import { words } from './words';
@@ -23,7 +22,6 @@ import { words } from './words';
 /** One line for each, and what was assumed if nothing was given. */
 export function Given({ today }: { today: TodayBrief }): JSX.Element {
   const { load, air, end, headwindKt } = today;
-  const offBook = day.verdict().cautions.find(({ code }) => code === 'off-book');
   return (
     <section class={styles.given}>
       <dl class={styles.givenList}>
@@ -52,7 +50,6 @@ export function Given({ today }: { today: TodayBrief }): JSX.Element {
           </dd>
         </div>
       </dl>
-      {offBook !== undefined && <p class={styles.taken}>{cautionText(offBook).drawn}</p>}
       {end === null && (
         <p class={styles.taken}>
           {words.noEnd} <Key onPress={() => openPlace('wind')}>{words.toWind}</Key>
