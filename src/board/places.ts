@@ -2,7 +2,17 @@
 
 import { signal } from '@preact/signals';
 import type { ComponentType } from 'preact';
-import type { EndFigures, Figure, Hash, Id, LowSun, RankedEnd, Unit, WindAnswer } from '../core';
+import type {
+  EndFigures,
+  Figure,
+  Hash,
+  Id,
+  LessonHeader,
+  LowSun,
+  RankedEnd,
+  Unit,
+  WindAnswer,
+} from '../core';
 
 /** The five places, in the order of the keys at the bottom edge. */
 export const PLACES = ['wind', 'taxi', 'steps', 'numbers', 'log'] as const;
@@ -61,6 +71,14 @@ export type OpenSheet =
   | { readonly kind: 'logged'; readonly sortie: Id }
   /** A document to share or print. */
   | { readonly kind: 'share' | 'print'; readonly hash: Hash; readonly over: OpenSheet | null }
+  /** A lesson being made. */
+  | { readonly kind: 'lesson'; readonly over: OpenSheet | null }
+  /** A lesson to print, whole. */
+  | (LessonHeader & {
+      readonly kind: 'printLesson';
+      readonly documents: readonly Hash[];
+      readonly over: OpenSheet | null;
+    })
   /** A document compared with another of its kind. */
   | { readonly kind: 'compare'; readonly hash: Hash; readonly over: OpenSheet | null }
   /** What came from elsewhere, a file or what follows `#` in a link: shown before it is stored. */

@@ -26,6 +26,14 @@ const procedureSheet = laterSheet(() =>
   import('../views/procedure/ProcedureSheet').then(({ ProcedureSheet }) => ProcedureSheet),
 );
 
+/** Few make a lesson: loaded when first opened. */
+const lesson = laterSheet(() =>
+  import('../views/share/LessonSheet').then(({ LessonSheet }) => LessonSheet),
+);
+const printLesson = laterSheet(() =>
+  import('../views/print/LessonPrintSheet').then(({ LessonPrintSheet }) => LessonPrintSheet),
+);
+
 /** Few draw a field: loaded when first opened. */
 const fieldEditor = laterSheet(() =>
   import('../views/fieldEditor/FieldEditor').then(({ FieldEditor }) => FieldEditor),
@@ -97,6 +105,12 @@ function Opened({ open }: { open: OpenSheet }): JSX.Element {
       return <ShareSheet hash={open.hash} onClose={onClose} />;
     case 'print':
       return <PrintSheet hash={open.hash} onClose={onClose} />;
+    case 'lesson':
+      return <lesson.Later onClose={onClose} />;
+    case 'printLesson': {
+      const { name, note, documents } = open;
+      return <printLesson.Later {...{ name, note, documents, onClose }} />;
+    }
     case 'compare':
       return <CompareSheet hash={open.hash} onClose={onClose} />;
     case 'incoming':

@@ -4,7 +4,23 @@ import type { ListedAircraft, ListedField, ListedProcedure } from 'virtual:lapst
 import type { Hash } from '../../core';
 import { chooseField, takeUp } from '../record/choices';
 import { type Listed, listedAircraft, listedBy } from './documents';
+import { KINDS, ownRows, today } from './library';
 import { takeReceived } from './ownDocuments';
+
+/** What may go into a lesson. */
+export interface ForLesson {
+  /** What is flown today, the pilot's own or not. */
+  readonly today: readonly Listed[];
+  /** What else the pilot owns. */
+  readonly others: readonly Listed[];
+}
+
+/** What may go into a lesson now. */
+export function forLesson(): ForLesson {
+  const flown = [...today.value].flatMap((hash) => listedBy(hash) ?? []);
+  const owned = KINDS.flatMap((kind) => ownRows(kind).map(({ newest }) => newest));
+  return { today: flown, others: owned.filter(({ hash }) => !today.value.has(hash)) };
+}
 
 /** What a lesson is flown with. */
 interface Flown {

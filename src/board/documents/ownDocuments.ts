@@ -103,6 +103,27 @@ export function versionsOf(hash: Hash): readonly KeptDocument[] {
   );
 }
 
+/** Which version of a document it is. */
+export interface VersionOf {
+  /** As its author numbered it, else its place among those here; null for the only one. */
+  readonly number: number | null;
+  /** When this device stored it, ms UTC; null for what comes with the app. */
+  readonly keptMs: number | null;
+}
+
+/** Which version of its document this is. */
+export function versionOf(hash: Hash): VersionOf {
+  const document = kept.value.get(hash);
+  const { edition } = Object(document?.content) as Partial<Procedure>;
+  const versions = versionsOf(hash);
+  const place = versions.findIndex((version) => version.hash === hash) + 1;
+  const isOneOfSeveral = versions.length > 1 && place > 0;
+  return {
+    number: edition?.number ?? (isOneOfSeveral ? place : null),
+    keptMs: document?.keptMs ?? null,
+  };
+}
+
 /**
  * Takes documents that have passed their schemas, stores all of them or none, and lists each here
  * as the newest version of its line. What is only `received` is listed by itself.

@@ -47,11 +47,16 @@ export async function shared({ kind, code, name, load }: Listed): Promise<Shared
   return packed(name, content, fileName(kind, ...called));
 }
 
-/** A lesson of listed documents, likewise; null if its texts are none that anyone may send. */
+/** A lesson to share; or why there is none. */
+export type SharedLesson =
+  | { readonly shared: Shared; readonly problems: null }
+  | { readonly shared: null; readonly problems: readonly DocumentProblem[] };
+
+/** A lesson of listed documents, likewise; with the problems of its texts if it may not be sent. */
 export async function sharedLesson(
   { name, note }: LessonHeader,
   documents: readonly Listed[],
-): Promise<Shared | null> {
+): Promise<SharedLesson> {
   const lines = note.filter((line) => line.trim() !== '');
   const written = {
     lapstrip: 'lesson',
@@ -60,8 +65,10 @@ export async function sharedLesson(
     ...(lines.length === 0 ? {} : { note: lines }),
     documents: await Promise.all(documents.map(({ load }) => load())),
   };
-  const { lesson } = (await loadLessonCheck())(written);
-  return lesson === null ? null : packed(lesson.name, written, fileName('lesson', lesson.name));
+  const { lesson, problems } = (await loadLessonCheck())(written);
+  if (lesson === null) return { shared: null, problems };
+  const called = fileName('lesson', lesson.name);
+  return { shared: await packed(lesson.name, written, called), problems: null };
 }
 
 async function packed(name: string, content: object, called: string): Promise<Shared> {

@@ -44,6 +44,14 @@ export function LibraryRoom(): JSX.Element {
           </Key>
         </Keys>
       </SheetPart>
+      <SheetPart title={words.lesson}>
+        <p>{words.lessonHint}</p>
+        <Keys>
+          <Key onPress={() => openSheet({ kind: 'lesson', over: sheet.value })}>
+            {words.makeLesson}
+          </Key>
+        </Keys>
+      </SheetPart>
       <KindPart kind="field" title={words.fields} openedMs={openedMs} />
       <KindPart kind="aircraft" title={words.aircraft} openedMs={openedMs} />
       <KindPart kind="procedure" title={words.procedures} openedMs={openedMs} />

@@ -13,13 +13,13 @@ interface CardsProps {
   readonly procedure: Procedure;
   /** Null leaves room to write the numbers. */
   readonly facts: Facts | null;
-  /** What stands at the head of every card: field, runway, wind, date. */
-  readonly today: readonly string[];
+  /** What stands at the head of every card: version, field, runway, wind, date. */
+  readonly head: readonly string[];
 }
 
-export function Cards({ procedure, facts, today }: CardsProps): JSX.Element {
+export function Cards({ procedure, facts, head: said }: CardsProps): JSX.Element {
   const lang = langOf(languageOf(procedure));
-  const head = marked(lang, (name) => [name, ...today].join(' · '), procedure.name);
+  const head = marked(lang, (name) => [name, ...said.filter(Boolean)].join(' · '), procedure.name);
   return (
     <>
       {procedure.phases

@@ -14,7 +14,7 @@ export const words: Translated<typeof english> = {
   shareFile: 'Datei teilen',
   link: 'Link',
   linkHint: (length) =>
-    `Das ganze Dokument steht im Link selbst, ${length} Zeichen: Es liegt auf keinem Server.`,
+    `Alles davon steht im Link selbst, ${length} Zeichen: Es liegt auf keinem Server.`,
   linkTooLong: (length, most) =>
     `Er hätte ${length} Zeichen. Viele Apps kürzen Links mit mehr als ${most}: Nehmen Sie die Datei oder die Codes.`,
   copy: 'Link kopieren',

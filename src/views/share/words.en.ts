@@ -11,7 +11,7 @@ export const words = {
   shareFile: 'Share the file',
   link: 'Link',
   linkHint: (length: string) =>
-    `The whole document stands in the link itself, ${length} characters: no server holds it.`,
+    `The whole of it stands in the link itself, ${length} characters: no server holds it.`,
   linkTooLong: (length: string, most: string) =>
     `It would be ${length} characters long. Many apps cut links of more than ${most}, so take the file or the codes.`,
   copy: 'Copy the link',

@@ -58,7 +58,7 @@ async function made() {
     await write('sleet-usual', { code: 'solo', name: 'Sleet, solo' }),
     await write('sleet-usual', { code: 'solo-wet', name: 'Sleet, solo in rain' }),
   ];
-  const shared = await sharedLesson(HEADER, documents);
+  const { shared } = await sharedLesson(HEADER, documents);
   if (shared === null) throw new Error('it cannot be sent');
   return shared;
 }
@@ -155,7 +155,10 @@ test('a fault in one document is placed by its line, and nothing is kept', async
 test('a name or a note nobody may send makes no lesson', async () => {
   const { sharedLesson, listedAs } = await device();
   const documents = [listedAs('XLIN')];
-  expect(await sharedLesson({ name: ' ', note: [] }, documents)).toBeNull();
-  expect(await sharedLesson({ name: 'a\u202eb', note: [] }, documents)).toBeNull();
-  expect(await sharedLesson({ name: 'a', note: [] }, [])).toBeNull();
+  const problem = async (name: string, of = documents) =>
+    (await sharedLesson({ name, note: [] }, of)).problems?.map(({ at, what }) => `${at}: ${what}`);
+  expect(await problem(' ')).toEqual(['name: shape-empty']);
+  expect(await problem('a\u202eb')).toEqual(['name: text-direction']);
+  expect(await problem('a', [])).toEqual(['documents: shape-too-few']);
+  expect(await problem('a')).toBeUndefined();
 });
