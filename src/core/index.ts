@@ -46,7 +46,7 @@ export {
   loadReportReader,
   loadWorldReader,
 } from './loaders';
-export { ASSUMED_WIDTH_M, LONG_LEAD_IN_M } from './map/assumed';
+export { LONG_LEAD_IN_M } from './map/assumed';
 export type { MapExtract, MapField, MapNote } from './map/readMapExtract';
 export { plainly, shownPlainly, type TextFault } from './plainText';
 export * from './procedure';

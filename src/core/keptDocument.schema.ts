@@ -77,7 +77,8 @@ function hasShape(schema: unknown, value: unknown, depth = 0): boolean {
 
 /** The schemas of each kind, by document version: the first is version 1. */
 const SCHEMAS: Readonly<Record<string, readonly v.GenericSchema[]>> = {
-  field: [fieldSchema],
+  // Version 2 leaves out what version 1 had to say: one shape reads both.
+  field: [fieldSchema, fieldSchema],
   aircraft: [aircraftSchema],
   procedure: [procedureSchema],
 };

@@ -55,6 +55,7 @@ const FIELD_FACTS = [
   'width',
   'surface',
   'lights',
+  'declared',
   'tora',
   'toda',
   'asda',
@@ -110,6 +111,7 @@ function factsOfRunway({
   widthM,
   surface,
   edgeLights,
+  declared,
 }: Field['runways'][number]): readonly Fact[] {
   const of = ends
     .map(({ designator }) => designator)
@@ -121,6 +123,7 @@ function factsOfRunway({
     said('width', quantity(widthM, 'm')),
     said('surface', code(surface)),
     said('lights', code(edgeLights)),
+    said('declared', code(declared)),
     ...ends.flatMap((end): readonly Fact[] => {
       const atEnd = (what: FactName, value: FactValue | null) => ({
         of,

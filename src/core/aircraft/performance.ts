@@ -9,7 +9,7 @@ import type { performanceShape } from './performance.schema';
 /** An aircraft's physics, as its document gives it. */
 export type Performance = InferOutput<typeof performanceShape>;
 
-export type GroundSurface = Runway['surface'];
+export type GroundSurface = Exclude<Runway['surface'], 'unknown'>;
 
 /** The air over the field. */
 export interface Air {

@@ -16,18 +16,22 @@ import {
   stretchSet,
 } from './editPlan';
 import {
+  declaredIf,
   type EndSetting,
   endClosed,
   endSet,
   lineSet,
+  mendsOfEnd,
   type NewRunway,
   numberSet,
   type RunwaySetting,
   runwayAdded,
   runwayRemoved,
   runwaySet,
+  undoubted,
 } from './editRunways';
 import type { Snapped } from './editSnap';
+import { needsVersion2 } from './faults';
 import type { Designator, Field, HotSpot, Radio } from './field';
 import type { RunwayLine } from './runwayLine';
 
@@ -78,6 +82,13 @@ interface OfEnd {
 
 /** The field after a change; the same object if the change has no effect. */
 export function editedField(field: Field, edit: FieldEdit): Field {
+  const edited = changed(field, edit);
+  if (edited === field || edit.kind === 'anew') return edited;
+  const version = needsVersion2(edited) ? 2 : 1;
+  return edited.version === version ? edited : { ...edited, version };
+}
+
+function changed(field: Field, edit: FieldEdit): Field {
   switch (edit.kind) {
     case 'head':
       return { ...field, ...edit.set };
@@ -103,11 +114,22 @@ export function editedField(field: Field, edit: FieldEdit): Field {
     case 'runway':
       return runwaySet(field, edit.index, edit.set);
     case 'line':
-      return lineSet(field, edit.index, edit.line);
+      return undoubted(lineSet(field, edit.index, edit.line), edit.index, [
+        'length',
+        'heading',
+        'one-end',
+      ]);
     case 'number':
-      return numberSet(field, edit.index, edit.side, edit.designator);
+      return undoubted(numberSet(field, edit.index, edit.side, edit.designator), edit.index, [
+        'swapped',
+        'number',
+      ]);
     case 'end':
-      return endSet(field, edit.index, edit.side, edit.set);
+      return declaredIf(
+        undoubted(endSet(field, edit.index, edit.side, edit.set), edit.index, mendsOfEnd(edit.set)),
+        edit.index,
+        edit.set,
+      );
     case 'closed':
       return endClosed(field, edit.index, edit.side, edit.why);
     case 'placed':

@@ -5,7 +5,7 @@ import { isOn } from '../taxi/runwayStrip';
 import { oppositeOf } from './designator';
 import { draftStrips } from './editStrips';
 import { isPlaced } from './emptyField';
-import type { Designator, Field, Runway, RunwayEnd } from './field';
+import type { Designator, Doubt, Field, Runway, RunwayEnd } from './field';
 import { centimetre, centreOf, endPlaces, type RunwayLine } from './runwayLine';
 
 /** A runway to add. Its second end gets the opposite number. */
@@ -17,11 +17,17 @@ export interface NewRunway {
   readonly edgeLights: boolean;
 }
 
-export type RunwaySetting = Partial<Pick<Runway, 'widthM' | 'surface' | 'edgeLights'>>;
+/** What is set of a runway; null where it is not known. */
+export interface RunwaySetting {
+  readonly widthM?: number | null;
+  readonly surface?: Runway['surface'];
+  readonly edgeLights?: boolean | null;
+}
 
+/** What is set of an end; null where its elevation is not known. */
 export type EndSetting = Partial<
-  Pick<RunwayEnd, 'elevationFt' | 'displacedM' | 'toraM' | 'todaM' | 'asdaM' | 'ldaM'>
->;
+  Pick<RunwayEnd, 'displacedM' | 'toraM' | 'todaM' | 'asdaM' | 'ldaM'>
+> & { readonly elevationFt?: number | null };
 
 /**
  * Adds a runway; each declared distance equals its length until declared otherwise. The middle of
@@ -51,7 +57,15 @@ export function runwayAdded(field: Field, { line, designator, ...given }: NewRun
 
 /** Sets a property of the whole runway. */
 export const runwaySet = (field: Field, index: number, set: RunwaySetting): Field =>
-  withRunway(field, index, (runway) => ({ ...runway, ...set }));
+  withRunway(field, index, ({ widthM: wasWidthM, edgeLights: wasLit, ...runway }) => {
+    const { widthM = wasWidthM ?? null, edgeLights = wasLit ?? null, surface } = set;
+    return {
+      ...runway,
+      ...(surface !== undefined && { surface }),
+      ...(widthM !== null && { widthM }),
+      ...(edgeLights !== null && { edgeLights }),
+    };
+  });
 
 function withRunway(field: Field, index: number, change: (runway: Runway) => Runway): Field {
   const runway = field.runways[index];
@@ -95,10 +109,42 @@ export const lineSet = (field: Field, index: number, line: RunwayLine): Field =>
 
 /** Sets figures of an end. Displacing the threshold further shortens the LDA by as much. */
 export const endSet = (field: Field, index: number, side: 0 | 1, set: EndSetting): Field =>
-  withEnd(field, index, side, (end) => {
+  withEnd(field, index, side, ({ elevationFt: wasFt, ...end }) => {
+    const { elevationFt = wasFt ?? null, ...lengths } = set;
     const movedM = (set.displacedM ?? end.displacedM) - end.displacedM;
-    return { ...end, ldaM: Math.max(0, end.ldaM - movedM), ...set };
+    return {
+      ...end,
+      ldaM: Math.max(0, end.ldaM - movedM),
+      ...lengths,
+      ...(elevationFt !== null && { elevationFt }),
+    };
   });
+
+const LENGTHS = ['toraM', 'todaM', 'asdaM', 'ldaM'] as const;
+
+/**
+ * The runway as the pilot says it is: what was doubted of it no longer is where it was set, and lengths
+ * that were set are declared.
+ */
+export function undoubted(field: Field, index: number, mends: readonly Doubt[]): Field {
+  return withRunway(field, index, ({ doubts = [], ...runway }) => {
+    const left = doubts.filter((doubt) => !mends.includes(doubt));
+    return { ...runway, ...(left.length > 0 && { doubts: left }) };
+  });
+}
+
+/** What a setting of an end settles. */
+export const mendsOfEnd = (set: EndSetting): readonly Doubt[] => [
+  ...(LENGTHS.some((name) => set[name] !== undefined) ? (['length'] as const) : []),
+  ...(set.elevationFt != null ? (['elevation'] as const) : []),
+  ...(set.displacedM !== undefined ? (['displaced'] as const) : []),
+];
+
+/** The runway once a length of it was declared. */
+export function declaredIf(field: Field, index: number, set: EndSetting): Field {
+  if (!LENGTHS.some((name) => set[name] !== undefined)) return field;
+  return withRunway(field, index, ({ declared: _, ...runway }) => runway);
+}
 
 /** Closes an end, with the reason, or opens it. */
 export const endClosed = (field: Field, index: number, side: 0 | 1, why: string | null): Field =>

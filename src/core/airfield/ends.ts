@@ -22,8 +22,11 @@ export interface End {
   readonly heading: TrueDeg;
   /** From end to end of the pavement, metres. The declared distances say how much may be used. */
   readonly lengthM: number;
-  /** Rise over run towards the other end, per cent; negative is downhill. ICAO Annex 14, 3.1.13. */
-  readonly slopePercent: number;
+  /**
+   * Rise over run towards the other end, per cent; negative is downhill. ICAO Annex 14, 3.1.13. Null if
+   * an end's elevation isn't known.
+   */
+  readonly slopePercent: number | null;
 }
 
 /** Fields are immutable documents, so everything is derived once per field. */
@@ -55,7 +58,6 @@ function endOf(runway: Runway, given: RunwayEnd, far: RunwayEnd): End {
   if (line === null || heading === null) {
     throw new RangeError(`Both ends of ${name} lie at the same place`);
   }
-  const riseM = (far.elevationFt - given.elevationFt) * M_PER_FT;
   return {
     designator: given.designator,
     opposite: far.designator,
@@ -64,8 +66,13 @@ function endOf(runway: Runway, given: RunwayEnd, far: RunwayEnd): End {
     given,
     heading,
     lengthM: line.distanceM,
-    slopePercent: (100 * riseM) / line.distanceM,
+    slopePercent: slopeOf(given, far, line.distanceM),
   };
+}
+
+function slopeOf(given: RunwayEnd, far: RunwayEnd, lengthM: number): number | null {
+  if (far.elevationFt === undefined || given.elevationFt === undefined) return null;
+  return (100 * M_PER_FT * (far.elevationFt - given.elevationFt)) / lengthM;
 }
 
 /** The name of a runway from its two ends, lower number first: `10/28`. */

@@ -22,6 +22,8 @@ export type FieldFault =
   /** A runway is named that the field doesn't have. */
   | 'runway-unknown'
   | 'node-twice'
+  /** Something is left out as not known, doubted or assumed, which version 1 had no words for. */
+  | 'needs-version-2'
   /** A taxiway leads to a point that isn't on the plan. */
   | 'node-unknown'
   | 'edge-to-itself';
@@ -88,7 +90,29 @@ function* faultsOfEndsNamed(field: FieldShape): Generator<Fault<FieldFault>> {
         yield { path: ['taxi', 'nodes', index, 'ends', place], code: 'end-unknown' };
 }
 
+/** Whether something in it asks for version 2, with which an older app must not guess. */
+export const needsVersion2 = ({ runways, taxi }: Pick<FieldShape, 'runways' | 'taxi'>): boolean =>
+  runways.some(
+    ({ widthM, surface, edgeLights, declared, doubts, ends }) =>
+      widthM === undefined ||
+      surface === 'unknown' ||
+      edgeLights === undefined ||
+      declared === false ||
+      doubts !== undefined ||
+      ends.some(({ elevationFt }) => elevationFt === undefined),
+  ) || taxi.nodes.some(({ assumed }) => assumed === true);
+
+function* faultsOfVersion(field: FieldShape): Generator<Fault<FieldFault>> {
+  if (field.version === 1 && needsVersion2(field))
+    yield { path: ['version'], code: 'needs-version-2' };
+}
+
 /** Everything that keeps the airfield from being used; empty if it holds together. */
 export function fieldFaults(field: FieldShape): Fault<FieldFault>[] {
-  return [...faultsOfRunways(field), ...faultsOfTaxiways(field), ...faultsOfEndsNamed(field)];
+  return [
+    ...faultsOfVersion(field),
+    ...faultsOfRunways(field),
+    ...faultsOfTaxiways(field),
+    ...faultsOfEndsNamed(field),
+  ];
 }

@@ -36,7 +36,7 @@ const runwayEnd = v.strictObject({
     place,
     'Where this end of the pavement lies: the start of TORA. A displaced landing threshold lies further on.',
   ),
-  elevationFt,
+  elevationFt: v.optional(elevationFt),
   displacedM: described(
     v.optional(metres, 0),
     'How far the landing threshold lies from this end, metres.',
@@ -52,10 +52,36 @@ const runwayEnd = v.strictObject({
   closed: described(v.optional(shortText), 'Why this end is closed; leave out when it is open.'),
 });
 
+/** What the source of a runway contradicts, or does not say. */
+export const DOUBTS = [
+  /** The numbers fit the other ends, and were swapped. */
+  'swapped',
+  /** A number is far off the direction of its runway, or was worked out from it. */
+  'number',
+  /** The stated length doesn't fit the coordinates: the shorter one counts. */
+  'length',
+  /** The stated direction doesn't fit the coordinates, which count. */
+  'heading',
+  /** One end only was given: the other was worked out from direction and length. */
+  'one-end',
+  /** An end's elevation can't be, and was left out. */
+  'elevation',
+  /** A displaced threshold lies beyond half of the runway. */
+  'displaced',
+] as const;
+
 const runway = v.strictObject({
-  widthM: metres,
-  surface: v.picklist(['asphalt', 'concrete', 'grass', 'gravel']),
-  edgeLights: v.boolean(),
+  widthM: v.optional(metres),
+  surface: v.picklist(['asphalt', 'concrete', 'grass', 'gravel', 'unknown']),
+  edgeLights: described(v.optional(v.boolean()), 'Left out where nobody knows.'),
+  declared: described(
+    v.optional(v.boolean()),
+    'False where nobody declared distances: then they are the length of the pavement.',
+  ),
+  doubts: described(
+    v.optional(v.pipe(v.array(v.picklist(DOUBTS)), v.maxLength(DOUBTS.length))),
+    'What the source contradicts, and what was worked out for want of it.',
+  ),
   ends: described(v.strictTuple([runwayEnd, runwayEnd]), 'The two ends, in any order.'),
 });
 
@@ -73,6 +99,10 @@ const node = v.strictObject({
     'A hold is a holding point; a runway point lies on a runway.',
   ),
   name: described(v.optional(shortText), 'As painted or spoken: "Stand 6", "K1".'),
+  assumed: described(
+    v.optional(v.boolean()),
+    'True for a holding point that nobody surveyed: put where one is usually painted.',
+  ),
   ends: described(
     v.optional(v.array(designator)),
     'For a hold or runway point: the ends that are entered from here, at their start or by rolling back along the runway. Left out where a hold only guards a crossing, and where a runway point is only an exit.',
@@ -116,6 +146,10 @@ const radio = v.strictObject({
 
 const fieldShape = v.strictObject({
   ...document('field'),
+  version: described(
+    v.picklist([1, 2]),
+    'The version of the schema it follows: 2 where something is left out as not known, doubted or assumed.',
+  ),
   code: described(
     v.pipe(v.string(), v.regex(/^[A-Z][A-Z0-9]{2,3}$/, 'form-field-code')),
     'Location indicator. Invented fields begin with X.',

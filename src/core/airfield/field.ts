@@ -9,6 +9,9 @@ export type Field = InferOutput<typeof fieldSchema>;
 /** A strip of pavement with two ends. */
 export type Runway = Field['runways'][number];
 
+/** What the source of a runway contradicts, or does not say. */
+export type Doubt = NonNullable<Runway['doubts']>[number];
+
 /** One end of a runway, with its declared distances. */
 export type RunwayEnd = Runway['ends'][number];
 

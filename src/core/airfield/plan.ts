@@ -2,6 +2,7 @@
 
 import { degreesOf } from '../angle';
 import { planPoint } from '../earth/planPoint';
+import { drawnWidthM } from './drawnWidth';
 import { type End, endsOf } from './ends';
 import type { Designator, Field } from './field';
 
@@ -38,7 +39,7 @@ export function runwayPlan(field: Field): readonly PlanRunway[] {
       eastM: (from.eastM + to.eastM) / 2,
       northM: (from.northM + to.northM) / 2,
       lengthM: one.lengthM,
-      widthM: runway.widthM,
+      widthM: drawnWidthM(runway),
     };
   });
   const mean = (of: 'eastM' | 'northM') =>

@@ -52,6 +52,7 @@ export function cautionsInAWord(sources: InAWordSources): readonly Caution[] {
     ...nearLength(sources),
     ...nearTyres(sources),
     ...cable(end, settled),
+    ...notKnown(end, settled),
     ...(surface === 'dry' ? [] : [{ code: 'surface', value: surface, limit: null } as const]),
     ...wetTailwind(end, surface),
     ...aquaplaning(sources),
@@ -91,6 +92,25 @@ function cable(end: RankedEnd | null, { field }: SettledFacts): readonly Caution
   const one = field && end && findEnd(field, end.designator);
   const cables = one?.given.cablesM ?? [];
   return cables.length === 0 ? [] : [{ code: 'cable', value: Math.max(...cables), limit: null }];
+}
+
+/** What nobody knows of the runway, so that it can't be judged; and what its source contradicts. */
+function notKnown(end: RankedEnd | null, settled: SettledFacts): readonly Caution[] {
+  const { field, aircraft, sun } = settled;
+  const found = field && end && findEnd(field, end.designator);
+  if (!found) return [];
+  const { widthM, surface, edgeLights, declared, doubts = [] } = found.runway;
+  const isNight = sun?.night.holds === true;
+  const asksWidth = aircraft?.limits.leastWidthM !== undefined;
+  const [doubt] = doubts;
+  return [
+    ...(isNight && edgeLights === undefined ? [bare('lights-unknown')] : []),
+    ...(asksWidth && widthM === undefined ? [bare('width-unknown')] : []),
+    ...(surface === 'unknown' ? [bare('surface-unknown')] : []),
+    ...(found.slopePercent === null ? [bare('slope-unknown')] : []),
+    ...(declared === false ? [bare('lengths-unknown')] : []),
+    ...(doubt === undefined ? [] : [{ code: 'doubtful', value: doubt, limit: null } as const]),
+  ];
 }
 
 /** A crosswind within the limit, but more than the maker has demonstrated. */

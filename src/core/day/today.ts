@@ -267,8 +267,14 @@ function groundQuestion(
     headwindKt,
     slopePercent: end?.slopePercent ?? 0,
     surface: inputs.surface,
-    ground: end?.runway.surface ?? 'asphalt',
+    ground: pavedAs(end),
   };
+}
+
+/** What one rolls on; paved where nobody knows, which a caution says. */
+function pavedAs(end: End | null): GroundQuestion['ground'] {
+  const surface = end?.runway.surface ?? 'unknown';
+  return surface === 'unknown' ? 'asphalt' : surface;
 }
 
 /** The aircraft without its parachute. */

@@ -86,6 +86,12 @@ const IN_A_WORD = [
   'low-sun',
   /** What is worked out is off the handbook's table. */
   'off-book',
+  'lights-unknown',
+  'width-unknown',
+  'surface-unknown',
+  'slope-unknown',
+  'lengths-unknown',
+  'doubtful',
   'not-best',
 ] as const;
 

@@ -333,7 +333,7 @@ function assume(
     path.splice(index, 0, hold);
   }
   if (!kinds.has(hold)) {
-    kinds.set(hold, { kind: 'hold' });
+    kinds.set(hold, { kind: 'hold', assumed: true });
     const { xM, yM } = network.vertex(hold);
     assumed.push({ code: 'hold-assumed', at: { xM, yM }, what: `${link.name} – ${strip.name}` });
   }

@@ -15,8 +15,9 @@ export interface MapNote {
   readonly code:
     | 'code-assumed'
     | 'elevation-assumed'
-    | 'width-assumed'
-    | 'surface-assumed'
+    | 'width-unknown'
+    | 'surface-unknown'
+    | 'slope-unknown'
     | 'lights-unknown'
     | 'number-doubtful'
     | 'hold-assumed'
@@ -106,14 +107,14 @@ function fieldOf({ place: about, tags }: Site, objects: readonly MapObject[]): M
   const place = { latDeg: rounded(about.latDeg), lonDeg: rounded(about.lonDeg) };
   const elevationM = Number.parseFloat(tags.ele ?? '');
   const elevationFt = Number.isNaN(elevationM) ? 0 : Math.round(elevationM / M_PER_FT);
-  const runways = runwaysOf(near, place, elevationFt);
+  const runways = runwaysOf(near, place);
   if (runways.length === 0) return null;
   const code = [tags.icao, tags.ref, tags.local_ref].find((one) =>
     /^[A-Z][A-Z0-9]{2,3}$/.test(one ?? ''),
   );
   const bare: Field = {
     lapstrip: 'field',
-    version: 1,
+    version: 2,
     code: code ?? NO_CODE,
     name: (tags['name:en'] ?? tags.name ?? 'Field on the map').slice(0, 80),
     about:
@@ -141,17 +142,20 @@ function fieldOf({ place: about, tags }: Site, objects: readonly MapObject[]): M
     assumed: [
       ...(code === undefined ? [general('code-assumed', NO_CODE)] : []),
       ...(Number.isNaN(elevationM) ? [general('elevation-assumed')] : []),
-      ...(runways.some(({ assumed }) => assumed.includes('lights'))
-        ? [general('lights-unknown')]
-        : []),
-      ...runways.flatMap(({ name, assumed }) => [
-        ...(assumed.includes('width') ? [general('width-assumed', name)] : []),
-        ...(assumed.includes('surface') ? [general('surface-assumed', name)] : []),
-        ...(assumed.includes('number') ? [general('number-doubtful', name)] : []),
-      ]),
       ...plan.assumed,
     ],
-    missing: plan.missing,
+    missing: [
+      ...(runways.some(({ silent }) => silent.includes('lights'))
+        ? [general('lights-unknown')]
+        : []),
+      general('slope-unknown'),
+      ...runways.flatMap(({ name, silent }) => [
+        ...(silent.includes('width') ? [general('width-unknown', name)] : []),
+        ...(silent.includes('surface') ? [general('surface-unknown', name)] : []),
+        ...(silent.includes('number') ? [general('number-doubtful', name)] : []),
+      ]),
+      ...plan.missing,
+    ],
   };
 }
 

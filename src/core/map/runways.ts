@@ -6,7 +6,6 @@ import { turnDeg } from '../angle';
 import type { Place } from '../earth/place';
 import { planPoint } from '../earth/planPoint';
 import { RADIANS_PER_DEGREE } from '../units';
-import { ASSUMED_WIDTH_M } from './assumed';
 import type { MapObject } from './mapObjects';
 
 type Runway = Field['runways'][number];
@@ -15,7 +14,7 @@ type Runway = Field['runways'][number];
 export interface MappedRunway {
   readonly runway: Runway;
   readonly name: string;
-  readonly assumed: readonly ('width' | 'surface' | 'lights' | 'number')[];
+  readonly silent: readonly ('width' | 'surface' | 'lights' | 'number')[];
 }
 
 /** Shorter ones are models' strips or scraps, metres. */
@@ -44,11 +43,7 @@ function nameOf(ref: string | undefined): string | null {
 }
 
 /** The runways among the objects; `around` is the field's reference point. */
-export function runwaysOf(
-  objects: readonly MapObject[],
-  around: Place,
-  elevationFt: number,
-): readonly MappedRunway[] {
+export function runwaysOf(objects: readonly MapObject[], around: Place): readonly MappedRunway[] {
   const groups = new Map<string, MapObject[]>();
   for (const object of objects.filter(isPavement)) {
     const name = nameOf(object.tags.ref) ?? (object.tags.ref === undefined ? '' : null);
@@ -60,7 +55,7 @@ export function runwaysOf(
   groups.delete('');
   const found = [...groups].flatMap(([name, pieces]) => {
     const extended = [...pieces, ...unnamed.filter((piece) => continues(pieces, piece, around))];
-    return runwayOf(name, extended, around, elevationFt) ?? [];
+    return runwayOf(name, extended, around) ?? [];
   });
   return found;
 }
@@ -103,12 +98,7 @@ function continues(pieces: readonly MapObject[], piece: MapObject, around: Place
   });
 }
 
-function runwayOf(
-  name: string,
-  pieces: readonly MapObject[],
-  around: Place,
-  elevationFt: number,
-): MappedRunway | null {
+function runwayOf(name: string, pieces: readonly MapObject[], around: Place): MappedRunway | null {
   const { lengthM, from, to } = spread(pieces, around);
   if (!from || !to || lengthM < SHORTEST_M) return null;
   const bearing =
@@ -133,10 +123,11 @@ function runwayOf(
   const tags = pieces.map((piece) => piece.tags);
   const width = tags.map(({ width }) => Number.parseFloat(width ?? '')).find((w) => w >= 10);
   const surface = tags.map((one) => SURFACES[one.surface ?? '']).find((s) => s !== undefined);
+  const lit = tags.map((one) => one.lit).find((one) => one === 'yes' || one === 'no');
+  const isDoubtful = Math.min(offDeg(one), offDeg(other)) > 35;
   const end = (designator: string, at: typeof from) => ({
     designator,
     at: { latDeg: at.place.latDeg, lonDeg: at.place.lonDeg },
-    elevationFt,
     displacedM: displaced(at),
     toraM: lengthWhole,
     todaM: lengthWhole,
@@ -146,16 +137,18 @@ function runwayOf(
   return {
     name,
     runway: {
-      widthM: width === undefined ? ASSUMED_WIDTH_M : Math.round(width),
-      surface: surface ?? 'asphalt',
-      edgeLights: tags.some(({ lit }) => lit === 'yes'),
+      ...(width !== undefined && { widthM: Math.round(width) }),
+      surface: surface ?? 'unknown',
+      ...(lit !== undefined && { edgeLights: lit === 'yes' }),
+      declared: false,
+      ...(isDoubtful && { doubts: ['number'] }),
       ends: [end(atFrom, from), end(atTo, to)],
     },
-    assumed: [
+    silent: [
       ...(width === undefined ? (['width'] as const) : []),
       ...(surface === undefined ? (['surface'] as const) : []),
-      ...(tags.every(({ lit }) => lit === undefined) ? (['lights'] as const) : []),
-      ...(Math.min(offDeg(one), offDeg(other)) > 35 ? (['number'] as const) : []),
+      ...(lit === undefined ? (['lights'] as const) : []),
+      ...(isDoubtful ? (['number'] as const) : []),
     ],
   };
 }

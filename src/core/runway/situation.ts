@@ -43,7 +43,7 @@ export interface Candidate extends Pick<End, 'designator' | 'given' | 'heading'>
   readonly closedByReport: boolean;
   /** Its width and the least allowed, if it is narrower. */
   readonly narrow: { readonly widthM: number; readonly limitM: number } | null;
-  /** It has no lights, and it is night. */
+  /** It is known to have no lights, and it is night. */
   readonly dark: boolean;
   readonly taxiM: number | null;
   readonly isCalmWindEnd: boolean;
@@ -89,8 +89,11 @@ export function situationOf(question: EndsQuestion): Situation {
       const closedToday = question.closedToday?.includes(designator) === true;
       const closedByReport = question.closedByReport?.includes(designator) === true;
       const limitM = question.leastWidthM ?? 0;
-      const narrow = runway.widthM < limitM ? { widthM: runway.widthM, limitM } : null;
-      const dark = question.night === true && !runway.edgeLights;
+      const narrow =
+        runway.widthM !== undefined && runway.widthM < limitM
+          ? { widthM: runway.widthM, limitM }
+          : null;
+      const dark = question.night === true && runway.edgeLights === false;
       const closed = given.closed !== undefined || closedToday || closedByReport;
       return {
         designator,

@@ -1,5 +1,6 @@
 /** A field's runways in the frame of its taxi plan: metres east and north of the reference point. */
 
+import { drawnWidthM } from '../airfield/drawnWidth';
 import { type End, endsOf } from '../airfield/ends';
 import type { Designator, Field } from '../airfield/field';
 import { degreesOf } from '../angle';
@@ -37,7 +38,7 @@ export function stripsOf(field: Field): readonly RunwayStrip[] {
     const [from, to] = [one && stripEnd(field, one), other && stripEnd(field, other)];
     if (!one || !from || !to) return [];
     const lengthM = Math.hypot(to.at.eastM - from.at.eastM, to.at.northM - from.at.northM);
-    return [{ name: one.runwayName, ends: [from, to], lengthM, widthM: runway.widthM }];
+    return [{ name: one.runwayName, ends: [from, to], lengthM, widthM: drawnWidthM(runway) }];
   });
   strips.set(field, laid);
   return laid;

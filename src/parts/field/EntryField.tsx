@@ -63,6 +63,15 @@ export const anyText =
   (text: string): string | null =>
     text.trim().length <= most ? text.trim() : null;
 
+/** Lets the entry of a number be left empty, where nobody knows it: null then. */
+export const orUnknown =
+  (read: (text: string) => number | null) =>
+  (text: string): { readonly known: number | null } | null => {
+    if (text.trim() === '') return { known: null };
+    const known = read(text);
+    return known === null ? null : { known };
+  };
+
 /** A number within bounds; accepts a comma or a point, and a minus of any kind. */
 export const numberWithin =
   (least: number, most: number) =>

@@ -33,6 +33,8 @@ export const faults: Translated<typeof englishFaults> = {
   'threshold-beyond-runway': 'Die Schwelle liegt bei {0} m, hinter dem anderen Ende bei {1} m',
   'end-unknown': 'Dieses Pistenende hat der Platz nicht',
   'runway-unknown': 'Diese Piste hat der Platz nicht',
+  'needs-version-2':
+    'Etwas ist als unbekannt, zweifelhaft oder angenommen weggelassen: „"version": 2“ schreiben',
   'node-twice': 'Zwei Punkte haben denselben Namen',
   'node-unknown': 'Diesen Punkt gibt es nicht',
   'edge-to-itself': 'Eine Rollbahn führt dorthin, wo sie beginnt',

@@ -29,6 +29,7 @@ export const faults: Record<string, string> = {
   'threshold-beyond-runway': 'the threshold lies {0} m in, beyond the far end at {1} m',
   'end-unknown': 'the field has no such runway end',
   'runway-unknown': 'the field has no such runway',
+  'needs-version-2': 'something is left out as not known, doubted or assumed: write "version": 2',
   'node-twice': 'two points have one name',
   'node-unknown': 'there is no such point',
   'edge-to-itself': 'a taxiway leads to where it begins',

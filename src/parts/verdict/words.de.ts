@@ -99,6 +99,12 @@ const sentences: Readonly<Record<CautionCode, (told: Told) => string>> = {
   'low-sun': () => 'Tiefe Sonne voraus',
   'off-book': ({ value }) =>
     `Berechnete Strecken bis zu ${wholeNumber(Math.ceil(number(value)))} % neben dem Handbuch`,
+  'lights-unknown': () => 'Nacht, und unbekannt, ob die Piste befeuert ist',
+  'width-unknown': () => 'Pistenbreite unbekannt',
+  'surface-unknown': () => 'Belag unbekannt: Werte für Asphalt',
+  'slope-unknown': () => 'Neigung unbekannt: Werte für ebene Piste',
+  'lengths-unknown': () => 'Strecken nicht veröffentlicht: Pistenlänge gilt',
+  doubtful: ({ value }) => doubts[String(value)] ?? 'Pistendaten zweifelhaft',
   'not-best': ({ limit }) => `Beste Piste ${limit ?? ''}`,
 };
 
@@ -106,6 +112,16 @@ const another = 'Andere Piste wählen.';
 const lessLoad = 'Weniger Kraftstoff oder Ladung nehmen.';
 const shorter = 'Andere Piste, ganze Länge, weniger Masse oder kühlere Luft.';
 const forTheWind = 'Andere Piste, oder auf den Wind warten.';
+
+const doubts: Readonly<Record<string, string>> = {
+  swapped: 'Pistennummern in der Quelle vertauscht',
+  number: 'Pistennummer zweifelhaft',
+  length: 'Pistenlänge zweifelhaft: die kürzere gilt',
+  heading: 'Pistenrichtung zweifelhaft: aus den Koordinaten',
+  'one-end': 'Fernes Pistenende errechnet',
+  elevation: 'Höhe der Piste zweifelhaft',
+  displaced: 'Versetzte Schwelle zweifelhaft',
+};
 
 const mends: Readonly<Partial<Record<CautionCode, string>>> = {
   'no-end': another,

@@ -95,7 +95,23 @@ const sentences: Readonly<Record<CautionCode, (told: Told) => string>> = {
   'low-sun': () => 'Low sun ahead',
   'off-book': ({ value }) =>
     `Worked-out lengths up to ${wholeNumber(Math.ceil(number(value)))} % off the handbook`,
+  'lights-unknown': () => 'Night, and not known whether the runway is lit',
+  'width-unknown': () => 'Runway width not known',
+  'surface-unknown': () => 'Surface not known: numbers are for asphalt',
+  'slope-unknown': () => 'Slope not known: numbers are for a level runway',
+  'lengths-unknown': () => 'Declared distances not known: pavement length used',
+  doubtful: ({ value }) => doubts[String(value)] ?? 'Runway data doubtful',
   'not-best': ({ limit }) => `Best runway ${limit ?? ''}`,
+};
+
+const doubts: Readonly<Record<string, string>> = {
+  swapped: 'Runway numbers swapped in the source',
+  number: 'Runway number doubtful',
+  length: 'Runway length doubtful: the shorter used',
+  heading: 'Runway heading doubtful: from its coordinates',
+  'one-end': 'Far end of the runway worked out',
+  elevation: 'Runway elevation doubtful',
+  displaced: 'Displaced threshold doubtful',
 };
 
 /** What would mend a caution; absent where nothing in the app would. */

@@ -3,7 +3,13 @@
 import type { JSX } from 'preact';
 import { changeField, drawnLang } from '../../board/writing/field';
 import { type RunwayEnd, readDesignator } from '../../core';
-import { anyText, EntryField, numberWithin, plainNumber } from '../../parts/field/EntryField';
+import {
+  anyText,
+  EntryField,
+  numberWithin,
+  orUnknown,
+  plainNumber,
+} from '../../parts/field/EntryField';
 import styles from './FieldEditor.module.css';
 import { words } from './words';
 
@@ -38,11 +44,14 @@ export function EndEntry({ end, index, side }: EndEntryProps): JSX.Element {
       />
       <EntryField
         name={words.elevation}
-        text={plainNumber(end.elevationFt)}
-        read={numberWithin(-1500, 20_000)}
+        text={end.elevationFt === undefined ? '' : plainNumber(end.elevationFt)}
+        read={orUnknown(numberWithin(-1500, 20_000))}
         bad={words.elevationBad}
+        hint={words.unknown}
         most={8}
-        onChange={(elevationFt) => changeField({ kind: 'end', ...of, set: { elevationFt } })}
+        onChange={({ known: elevationFt }) =>
+          changeField({ kind: 'end', ...of, set: { elevationFt } })
+        }
       />
       {DISTANCES.map((distance) => (
         <EntryField

@@ -5,7 +5,7 @@ import { useState } from 'preact/hooks';
 import { changeField } from '../../board/writing/field';
 import { centreOf, type Field, type Runway } from '../../core';
 import { Choice, choicesOf } from '../../parts/choice/Choice';
-import { EntryField, numberWithin, plainNumber } from '../../parts/field/EntryField';
+import { EntryField, numberWithin, orUnknown, plainNumber } from '../../parts/field/EntryField';
 import { Key } from '../../parts/key/Key';
 import { AddRunway } from './AddRunway';
 import { EndEntry } from './EndEntry';
@@ -45,11 +45,12 @@ function RunwayEntry({ runway, index }: { readonly runway: Runway; readonly inde
       <div class={styles.pair}>
         <EntryField
           name={words.width}
-          text={plainNumber(runway.widthM, 1)}
-          read={numberWithin(0, 10_000)}
+          text={runway.widthM === undefined ? '' : plainNumber(runway.widthM, 1)}
+          read={orUnknown(numberWithin(0, 10_000))}
           bad={words.widthBad}
+          hint={words.unknown}
           most={6}
-          onChange={(widthM) => changeField({ kind: 'runway', index, set: { widthM } })}
+          onChange={({ known: widthM }) => changeField({ kind: 'runway', index, set: { widthM } })}
         />
       </div>
       <Choice
@@ -61,8 +62,11 @@ function RunwayEntry({ runway, index }: { readonly runway: Runway; readonly inde
       <Choice
         label={words.lights}
         options={choicesOf(words.lit)}
-        chosen={runway.edgeLights ? 'yes' : 'no'}
-        onChoose={(is) => changeField({ kind: 'runway', index, set: { edgeLights: is === 'yes' } })}
+        chosen={runway.edgeLights === undefined ? 'unknown' : runway.edgeLights ? 'yes' : 'no'}
+        onChoose={(is) => {
+          const edgeLights = is === 'unknown' ? null : is === 'yes';
+          changeField({ kind: 'runway', index, set: { edgeLights } });
+        }}
       />
       <div class={styles.ends}>
         <EndEntry end={runway.ends[0]} index={index} side={0} />

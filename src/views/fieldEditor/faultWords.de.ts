@@ -13,6 +13,7 @@ const sentences: Readonly<Record<FieldFault | TextFault | ValueFault, string>> =
   'threshold-beyond-runway': 'Die Schwelle liegt hinter dem anderen Ende.',
   'end-unknown': 'Ein Pistenende ist genannt, das der Platz nicht hat.',
   'runway-unknown': 'Eine Piste ist genannt, die der Platz nicht hat.',
+  'needs-version-2': 'Etwas darin ist unbekannt, was erst Version 2 eines Platzes sagen kann.',
   'node-twice': 'Zwei Punkte haben denselben Namen.',
   'node-unknown': 'Ein Wegstück führt zu einem Punkt, den es nicht gibt.',
   'edge-to-itself': 'Ein Wegstück führt dorthin, wo es beginnt.',

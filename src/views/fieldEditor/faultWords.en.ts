@@ -11,6 +11,7 @@ const sentences: Readonly<Record<FieldFault | TextFault | ValueFault, string>> =
   'threshold-beyond-runway': 'the threshold lies beyond the far end.',
   'end-unknown': 'a runway end is named that the field does not have.',
   'runway-unknown': 'a runway is named that the field does not have.',
+  'needs-version-2': 'something in it is not known, which only version 2 of a field can say.',
   'node-twice': 'two points have one name.',
   'node-unknown': 'a stretch leads to a point that is not there.',
   'edge-to-itself': 'a stretch leads to where it begins.',

@@ -22,10 +22,11 @@ export const notes: Translated<typeof english.notes> = {
     'Die Karte nennt keine Ortskennung. Der Platz heißt XMAP, bis er bearbeitet wird.',
   'elevation-assumed': () =>
     'Die Karte nennt keine Höhe: 0 ft. Vor Gebrauch der Werte berichtigen.',
-  'width-assumed': (n, length) => `${places(n, 'Eine Piste', 'Pisten')} ohne Breite: ${length}.`,
-  'surface-assumed': (n) => `${places(n, 'Eine Piste', 'Pisten')} ohne Belag: Asphalt.`,
-  'lights-unknown': () =>
-    'Die Karte sagt nicht, ob die Pisten befeuert sind: keine, bis es berichtigt wird.',
+  'width-unknown': (n) => `${places(n, 'Eine Piste', 'Pisten')} ohne Breite.`,
+  'surface-unknown': (n) =>
+    `${places(n, 'Eine Piste', 'Pisten')} ohne Belag: Die Werte gelten für Asphalt und sagen es.`,
+  'slope-unknown': () => 'Die Karte nennt keine Höhen der Pistenenden: Neigung zählt nicht.',
+  'lights-unknown': () => 'Die Karte sagt nicht, ob die Pisten befeuert sind.',
   'number-doubtful': (n) =>
     `${places(n, 'Eine Piste', 'Pisten')} mit Nummern, die nicht zur Richtung passen.`,
   'hold-assumed': (n) =>

@@ -17,16 +17,16 @@ export const problems: Readonly<Record<MapExtract['problems'][number]['code'], s
 
 const places = (n: number, one: string, several: string) => (n === 1 ? one : `${n} ${several}`);
 
-/** What was assumed or is missing, `n` times; `length` is what was taken, or the bound. */
+/** What was assumed or is missing, `n` times; `length` is the bound. */
 export const notes: Readonly<Record<MapNote['code'], (n: number, length: string) => string>> = {
   'code-assumed': () =>
     'The map has no location indicator. The field is called XMAP until you edit it.',
   'elevation-assumed': () => 'The map has no elevation: 0 ft. Edit it before you use the numbers.',
-  'width-assumed': (n, length) =>
-    `${places(n, 'A runway has', 'runways have')} no width: ${length}.`,
-  'surface-assumed': (n) => `${places(n, 'A runway has', 'runways have')} no surface: asphalt.`,
-  'lights-unknown': () =>
-    'The map does not say whether the runways have lights: none, until you edit it.',
+  'width-unknown': (n) => `${places(n, 'A runway has', 'runways have')} no width.`,
+  'surface-unknown': (n) =>
+    `${places(n, 'A runway has', 'runways have')} no surface: the numbers are those of asphalt, and say so.`,
+  'slope-unknown': () => 'The map has no elevations of runway ends: no slope is counted.',
+  'lights-unknown': () => 'The map does not say whether the runways have lights.',
   'number-doubtful': (n) =>
     `${places(n, "A runway's numbers don't", "runways have numbers that don't")} fit the direction.`,
   'hold-assumed': (n) =>

@@ -148,7 +148,8 @@ describe.each(each)('%s', (_, field) => {
 });
 
 describe('the demo airfields differ where it matters', () => {
-  const slopes = (field: Field) => endsOf(field).map(({ slopePercent }) => Math.abs(slopePercent));
+  const slopes = (field: Field) =>
+    endsOf(field).map(({ slopePercent }) => Math.abs(slopePercent ?? Number.NaN));
 
   test('runways that cross, at Harrow Sound, with a taxiway across one of them', () => {
     const [main, short] = stretches(demoField('XHAR')).map(({ stretch }) => stretch);

@@ -63,6 +63,21 @@ describe('an airfield', () => {
     expect(refusal(fieldSchema, changed(sound, path, value))).toContain(`${path}: ${code}`);
   });
 
+  test.each([
+    ['runways.0.surface', 'unknown'],
+    ['runways.0.declared', false],
+    ['runways.0.doubts', ['number']],
+    ['runways.0.widthM', undefined],
+    ['runways.0.edgeLights', undefined],
+    ['runways.0.ends.1.elevationFt', undefined],
+    ['taxi.nodes.5.assumed', true],
+  ])('with %s as %j is one of version 2 only', (path, value) => {
+    const unsaid = changed(sound, path, value);
+    expect(refusal(fieldSchema, unsaid)).toContain('version: needs-version-2');
+    const second = changed(JSON.stringify(unsaid), 'version', 2);
+    expect(refusal(fieldSchema, second)).toBeNull();
+  });
+
   test('may name the crossed runway from either end', () => {
     expect(refusal(fieldSchema, changed(sound, 'taxi.edges.3.crosses', '19/01'))).toBeNull();
   });
@@ -97,7 +112,7 @@ describe('an airfield', () => {
   });
 
   test.each([
-    ['version', 2],
+    ['version', 3],
     ['lapstrip', 'aircraft'],
     ['code', 'har'],
     ['runways', []],
