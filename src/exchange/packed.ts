@@ -14,21 +14,34 @@ export async function deflated(text: string): Promise<Uint8Array> {
 
 /** The text that was deflated; null if cut short, damaged, or longer than any of ours. */
 export async function inflated(bytes: Uint8Array<ArrayBuffer>): Promise<string | null> {
-  const unpacking = new Blob([bytes]).stream().pipeThrough(new DecompressionStream('deflate-raw'));
+  const unpacked = await unpackedBytes(bytes, 'deflate-raw', LONGEST_UNPACKED);
+  try {
+    return unpacked && new TextDecoder('utf-8', { fatal: true }).decode(unpacked);
+  } catch {
+    return null;
+  }
+}
+
+/** What was packed; null if cut short, damaged, or longer than so many bytes. */
+export async function unpackedBytes(
+  bytes: Uint8Array<ArrayBuffer>,
+  how: CompressionFormat,
+  most: number,
+): Promise<Uint8Array | null> {
+  const unpacking = new Blob([bytes]).stream().pipeThrough(new DecompressionStream(how));
   const reader = unpacking.getReader();
-  const decoder = new TextDecoder('utf-8', { fatal: true });
-  let text = '';
+  const parts: Uint8Array<ArrayBuffer>[] = [];
   let length = 0;
   try {
     for (let read = await reader.read(); !read.done; read = await reader.read()) {
       length += read.value.length;
-      if (length > LONGEST_UNPACKED) {
+      if (length > most) {
         await reader.cancel();
         return null;
       }
-      text += decoder.decode(read.value, { stream: true });
+      parts.push(read.value);
     }
-    return text + decoder.decode();
+    return new Uint8Array(await new Blob(parts).arrayBuffer());
   } catch {
     return null;
   }

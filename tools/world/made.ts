@@ -28,10 +28,10 @@ export type VariationAt = (place: Place) => number;
 /** Why a runway is left out. */
 export const LEFT_OUT = {
   helicopters: 'for helicopters only, at a field for aeroplanes',
-  'one-point': 'both ends in one place',
-  'far-off': 'coordinates less than half or more than twice as far apart as it is long',
-  'one-end': 'one end only, and its number does not fit its direction',
-  'number-twice': 'its number is another runway’s of the same field',
+  'one-point': 'with both ends in one place',
+  'far-off': 'whose ends lie less than half or more than twice as far apart as they are long',
+  'one-end': 'with one end only, whose number is more than 10° off its direction',
+  'number-twice': 'with the number of another of the field',
 } as const;
 
 export type LeftOut = keyof typeof LEFT_OUT;
@@ -166,7 +166,9 @@ function madeRunway(of: SourceRunway, field: SourceField, variationDeg: number):
     return { fromTrue, fromMagnetic };
   });
   const off = fits.map((fit) =>
-    fit === null ? Number.POSITIVE_INFINITY : Math.min(fit.fromMagnetic, fit.fromTrue),
+    fit === null
+      ? Number.POSITIVE_INFINITY
+      : Math.min(fit.fromMagnetic, mayBeTrue(field) ? fit.fromTrue : fit.fromMagnetic),
   );
   const known = off.filter((deg) => deg !== Number.POSITIVE_INFINITY);
   if (isOneEnded && !known.some((deg) => deg <= ONE_END_OFF_DEG)) return { out: 'one-end' };
@@ -223,11 +225,16 @@ function madeRunway(of: SourceRunway, field: SourceField, variationDeg: number):
 /** Fields of Canada's northern airspace number their runways to true north. TP 312, AIM RAC 1.2. */
 const NUMBERS_TRUE = 'CA';
 
+const saysTrue = ({ runways }: SourceField): boolean =>
+  runways.some(({ ends }) => ends.some(({ ident }) => readIdent(ident).isTrue));
+
+/** Whether the numbers of a field might be painted to true north. */
+const mayBeTrue = (field: SourceField): boolean =>
+  field.country === NUMBERS_TRUE || saysTrue(field);
+
 /** Whether the numbers of a field are painted to true north: its ends say so, or they fit nothing else. */
 function isNumberedTrue(field: SourceField, fits: readonly NumberFit[]): boolean {
-  const idents = field.runways.flatMap(({ ends }) => ends.map(({ ident }) => readIdent(ident)));
-  if (idents.some(({ isTrue }) => isTrue))
-    return fits.every(({ fromTrue, fromMagnetic }) => fromTrue <= fromMagnetic);
+  if (saysTrue(field)) return fits.every(({ fromTrue, fromMagnetic }) => fromTrue <= fromMagnetic);
   return (
     field.country === NUMBERS_TRUE &&
     fits.length > 0 &&
@@ -238,8 +245,22 @@ function isNumberedTrue(field: SourceField, fits: readonly NumberFit[]): boolean
 /** As long as a name may be in a document, characters. */
 const LONGEST_NAME = 80;
 
+/** What every other field is called too, and no one says on the radio. */
+const KIND_OF_PLACE =
+  /(?: (?:International|Regional|Municipal|National|Domestic|Intercontinental))* (?:Airport|Airfield|Aerodrome)$/i;
+
+/** A field's name, as it is spoken. */
+const spokenName = (name: string): string => {
+  const plain = nameOf(name);
+  return plain.replace(KIND_OF_PLACE, '') || plain;
+};
+
 const nameOf = (name: string): string => {
-  const plain = name.replace(/\s+/g, ' ').trim();
+  // A soft hyphen has slipped into one, which a document may not have.
+  const plain = name
+    .replace(/\p{Default_Ignorable_Code_Point}/gu, '')
+    .replace(/\s+/g, ' ')
+    .trim();
   return plain.length <= LONGEST_NAME ? plain : plain.slice(0, LONGEST_NAME).replace(/\s+\S*$/, '');
 };
 
@@ -304,7 +325,7 @@ export function madeWorld(source: readonly SourceField[], variationAt: Variation
     fields.push({
       code: field.code,
       otherCodes: otherCodes(field),
-      name: nameOf(field.name),
+      name: spokenName(field.name),
       town: nameOf(field.town),
       country: field.country,
       kind: KINDS[field.type] ?? 'aerodrome',

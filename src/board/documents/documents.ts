@@ -18,7 +18,10 @@ export type Listed = ListedField | ListedAircraft | ListedProcedure;
  */
 export const own = signal<readonly Listed[]>([]);
 
-/** Their older versions, and what was deleted. */
+/** The fields of the world that were chosen here, as they stood then; the set has the others. */
+export const visited = signal<readonly ListedField[]>([]);
+
+/** Older versions of what the pilot added, and what was deleted. */
 export const earlier = signal<readonly Listed[]>([]);
 
 /** Those of them that came from elsewhere and were never chosen: offered, but not used unasked. */
@@ -30,8 +33,12 @@ export const received = signal<ReadonlySet<Hash>>(new Set());
  */
 export const newer = signal<ReadonlyMap<Hash, Hash>>(new Map());
 
-/** What comes with the app, then the newest of what the pilot added. */
-export const all = computed((): readonly Listed[] => [...catalogue, ...own.value]);
+/** What comes with the app, the world's fields chosen here, then the newest of what the pilot added. */
+export const all = computed((): readonly Listed[] => [
+  ...catalogue,
+  ...visited.value,
+  ...own.value,
+]);
 
 /** Everything there is to choose from. */
 const offered = computed(() => all.value.filter(({ hash }) => !newer.value.has(hash)));

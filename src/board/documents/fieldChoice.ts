@@ -1,20 +1,21 @@
-/** What there is to choose a field from: one's own, those flown lately, the demo's. */
+/** What there is to choose a field from: one's own, those flown lately, the world's, the demo's. */
 
 import { catalogue, type ListedField } from 'virtual:lapstrip-catalogue';
-import { found, type Hash, lineBetween } from '../../core';
+import { found, type Hash } from '../../core';
 import { pageLanguage } from '../../device/pageLanguage';
 import { offeredFields } from '../record/flownLast';
-import { listedFields, received } from './documents';
+import { listedFields, received, visited } from './documents';
 
 /** Whose a field is. */
-export type FieldMark = 'own' | 'received' | 'demo';
+export type FieldMark = 'own' | 'received' | 'world' | 'demo';
 
-export const markOf = ({ hash }: ListedField): FieldMark => {
+export const markOf = ({ hash }: Pick<ListedField, 'hash'>): FieldMark => {
   if (received.value.has(hash)) return 'received';
+  if (visited.value.some((field) => field.hash === hash)) return 'world';
   return catalogue.some((listed) => listed.hash === hash) ? 'demo' : 'own';
 };
 
-const MARKS: readonly FieldMark[] = ['own', 'received', 'demo'];
+const MARKS: readonly FieldMark[] = ['own', 'received', 'world', 'demo'];
 
 /**
  * The fields that match what was typed, one's own first; all of them while nothing is typed, with
@@ -29,30 +30,17 @@ export function fieldsFor(typed: string, flown: readonly Hash[]): readonly Liste
   return MARKS.flatMap((mark) => hits.filter((field) => markOf(field) === mark));
 }
 
+/** Fields in two: the demo's that weren't flown lately come last, after the world's. */
+export function demoLast(
+  fields: readonly ListedField[],
+  flown: readonly Hash[],
+): { readonly mine: readonly ListedField[]; readonly demo: readonly ListedField[] } {
+  const isDemo = (field: ListedField) => markOf(field) === 'demo' && !flown.includes(field.hash);
+  return { mine: fields.filter((field) => !isDemo(field)), demo: fields.filter(isDemo) };
+}
+
 /** What a field is found by, apart from its code: its name and what is said of it. */
 const textsOf = ({ name, about, translations }: ListedField): readonly string[] => [
   name,
   translations?.[pageLanguage()]?.[about] ?? about,
 ];
-
-/** Metres in a nautical mile. ICAO Annex 5, table 3-3. */
-const M_PER_NM = 1852;
-
-/** A field, and how far away it is. */
-export interface Nearby {
-  readonly field: ListedField;
-  readonly awayNm: number;
-}
-
-/** The fields nearest to another, which is left out, nearest first. */
-export function nearbyFields(to: ListedField, most: number): readonly Nearby[] {
-  return listedFields.value
-    .filter(({ hash, code }) => hash !== to.hash && code !== to.code)
-    .map((field) => ({
-      field,
-      awayNm:
-        (lineBetween(to.place, field.place)?.distanceM ?? Number.POSITIVE_INFINITY) / M_PER_NM,
-    }))
-    .sort((a, b) => a.awayNm - b.awayNm)
-    .slice(0, most);
-}

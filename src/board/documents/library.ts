@@ -12,7 +12,7 @@ import {
 import type { KeptDocument } from '../../record/store';
 import { sortie } from '../board';
 import { lines } from '../record/log';
-import { all, type Listed, listedBy } from './documents';
+import { all, type Listed, listedBy, visited } from './documents';
 import { chosenProcedure } from './inUse';
 import {
   addOwnDocument,
@@ -65,6 +65,9 @@ export const compareListed = (a: Listed, b: Listed): number =>
 /** What comes with the app of a kind. */
 export const appRows = (kind: Kind): readonly Listed[] =>
   catalogue.filter((listed) => listed.kind === kind);
+
+/** The fields of the world that were chosen on this device, by code. */
+export const worldRows = (): readonly Listed[] => [...visited.value].sort(compareListed);
 
 /** The documents flown today. */
 export const today = computed((): ReadonlySet<Hash> => {
@@ -140,7 +143,11 @@ export type CopyProblem = 'code-taken' | readonly DocumentProblem[];
 
 /** Whether another document of the kind has this code. */
 const isTaken = (kind: string, code: string) =>
-  all.value.some((one) => one.kind === kind && one.code === code) ||
+  // A field of the world may be made one's own under its code.
+  all.value.some(
+    (one) =>
+      one.kind === kind && one.code === code && !visited.value.some((field) => field === one),
+  ) ||
   ownDocuments.value.some(
     ({ kind: other, content }) => other === kind && Object(content).code === code,
   );

@@ -10,6 +10,7 @@ import {
 } from '../../core';
 import { listedFields } from './documents';
 import { type KeptField, keepFieldAs, NOT_KEPT, NOT_READ } from './keptField';
+import { worldFieldsLike } from './worldFields';
 
 /** A field that may be the one on the map, and what becomes of it with the map's plan. */
 export interface PlanTarget {
@@ -21,9 +22,16 @@ export interface PlanTarget {
   readonly misfit: PlanMisfit | null;
 }
 
-/** The fields here that may be the one on the map, the pilot's own first. Never rejects. */
+/**
+ * The fields here that may be the one on the map, the pilot's own first and the world's last. Never
+ * rejects.
+ */
 export async function planTargets(planned: Field): Promise<readonly PlanTarget[]> {
-  const alike = listedFields.value.filter((listed) => mayBeOne(listed, planned)).reverse();
+  const own = listedFields.value.filter((listed) => mayBeOne(listed, planned)).reverse();
+  const world = (await worldFieldsLike(planned)).filter(
+    ({ code }) => !own.some((listed) => listed.code === code),
+  );
+  const alike = [...own, ...world];
   const laid = await Promise.all(
     alike.map(async ({ hash, code, name, load }): Promise<readonly PlanTarget[]> => {
       const field = await load().catch(() => null);

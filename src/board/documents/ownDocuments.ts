@@ -1,6 +1,6 @@
 /** The documents the pilot added or wrote. */
 
-import { catalogue, type ListedProcedure } from 'virtual:lapstrip-catalogue';
+import { catalogue, type ListedField, type ListedProcedure } from 'virtual:lapstrip-catalogue';
 import { batch, computed, signal } from '@preact/signals';
 import {
   besideLine,
@@ -19,7 +19,7 @@ import { type DocumentFollowers, followDocuments } from '../../record/followDocu
 import type { KeptDocument } from '../../record/store';
 import { record } from '../board';
 import { wallNowMs } from '../flight/time';
-import { askAgain, earlier, hold, type Listed, newer, own, received } from './documents';
+import { askAgain, earlier, hold, type Listed, newer, own, received, visited } from './documents';
 
 /** A version of a procedure that the pilot wrote. */
 export interface OwnVersion {
@@ -63,9 +63,9 @@ const writtenAt = new Map<Hash, number>();
 export async function listOwnDocuments(): Promise<void> {
   happened += 1;
   const began = happened;
-  const read = (await record.documents()).filter(
-    ({ own, hash }) => own && (writtenAt.get(hash) ?? 0) < began,
-  );
+  const stored = await record.documents();
+  const read = stored.filter(({ own, hash }) => own && (writtenAt.get(hash) ?? 0) < began);
+  listVisited(stored);
   if (read.length > 0) list(read);
   askAgain();
 }
@@ -229,10 +229,29 @@ function replacedBy(versions: readonly KeptDocument[]): readonly (readonly [Hash
   // A procedure of one's own has its own name and stands beside the app's.
   const isBeside = newest.kind === 'procedure' || newest.received || newest.line !== undefined;
   const { code } = Object(newest.content) as { readonly code?: unknown };
-  const ofApp = catalogue.filter((one) => one.kind === newest.kind && one.code === code);
+  const ofApp = [...catalogue, ...visited.value].filter(
+    (one) => one.kind === newest.kind && one.code === code,
+  );
   return [...older, ...(isBeside ? [] : ofApp.map(({ hash }) => hash))].map(
     (hash) => [hash, newest.hash] as const,
   );
+}
+
+/** Lists the fields of the world among what was flown; of two of one code, the set's newer one. */
+function listVisited(stored: readonly KeptDocument[]): void {
+  const byCode = new Map(visited.peek().map((field) => [field.code, field]));
+  const dates = new Map<string, string>();
+  for (const { own, kind, hash, content } of stored) {
+    if (own || kind !== 'field' || !(content as Field).about.startsWith('From OurAirports'))
+      continue;
+    const { code } = content as Field;
+    const date = '';
+    const isChosenNow = !dates.has(code) && byCode.has(code);
+    if (isChosenNow || (dates.get(code) ?? '') > date) continue;
+    dates.set(code, date);
+    byCode.set(code, listedField(hash, content as Field));
+  }
+  if (dates.size > 0) visited.value = [...byCode.values()];
 }
 
 /** A document never changes under its hash, and what a list says of it neither. */
@@ -256,6 +275,16 @@ function listed({ hash, kind, content }: KeptDocument): Listed {
         : {};
   return { kind, hash, code, name, load, ...ofKind } as Listed;
 }
+
+/** A field as it is listed. */
+export const listedField = (hash: Hash, content: Field): ListedField => ({
+  kind: 'field',
+  hash,
+  code: content.code,
+  name: content.name,
+  load: async () => content,
+  ...aboutOf(content),
+});
 
 const aboutOf = (field: Field) => {
   const { about, language, translations } = field;

@@ -151,7 +151,7 @@ const fieldShape = v.strictObject({
     'The version of the schema it follows: 2 where something is left out as not known, doubted or assumed.',
   ),
   code: described(
-    v.pipe(v.string(), v.regex(/^[A-Z][A-Z0-9]{2,3}$/, 'form-field-code')),
+    v.pipe(v.string(), v.regex(/^[A-Z0-9][A-Z0-9-]{1,7}$/, 'form-field-code')),
     'Location indicator. Invented fields begin with X.',
   ),
   name: shortText,

@@ -29,6 +29,9 @@ const [CODE, CODE_BEGINS, WORD, WORD_BEGINS, SLIP] = [0, 1, 2, 3, 4];
 /** No match. */
 const NONE = 255;
 
+/** Letters beyond this are not compared, neither of a word nor of what is typed. */
+const LONGEST_WORD = 60;
+
 interface Vocabulary {
   /** Every word, in order. */
   readonly words: readonly string[];
@@ -52,10 +55,10 @@ function vocabularyOf({ codes, otherCodes, names, towns }: World): Vocabulary {
   const [named, situated] = [lines(names), lines(towns)];
   codes.forEach((code, index) => {
     for (const own of [code, ...(otherCodes[index] ?? '').split(' ')]) {
-      const word = folded(own);
+      const word = own.toLowerCase();
       if (word !== '') add(word, 2 * index + 1);
       // A code with a hyphen is typed without it too.
-      if (word.includes('-')) for (const part of wordsIn(word)) add(part, 2 * index);
+      if (word.includes('-')) for (const part of word.split('-')) add(part, 2 * index);
     }
     for (const word of `${named[index]} ${situated[index]}`.match(/[\p{L}\p{N}]+/gu) ?? [])
       add(word, 2 * index);
@@ -70,7 +73,8 @@ function vocabularyOf({ codes, otherCodes, names, towns }: World): Vocabulary {
     shared[place] = Math.min(alike, NONE);
     starts[place + 1] = (starts[place] ?? 0) + (fieldsOf.get(word)?.length ?? 0);
   });
-  const fields = Int32Array.from(words.flatMap((word) => fieldsOf.get(word) ?? []));
+  const fields = new Int32Array(starts[words.length] ?? 0);
+  for (const [place, word] of words.entries()) fields.set(fieldsOf.get(word) ?? [], starts[place]);
   return { words, shared, starts, fields };
 }
 
@@ -97,34 +101,46 @@ export function eachWithSlips(
   tell: (place: number, slips: number) => void,
 ): void {
   const width = typed.length + 1;
-  // A row for each letter of a word: how far the word so far is from each beginning of what was typed.
-  const rows: number[][] = [Array.from({ length: width }, (_, at) => at)];
+  const letters = Uint16Array.from(typed, (letter) => letter.charCodeAt(0));
+  // A row for each letter of a word: how far the word so far is from each beginning of what was
+  // typed. All in one array, since this runs at every letter.
+  const rows = new Uint8Array((LONGEST_WORD + 1) * width);
+  for (let at = 0; at < width; at++) rows[at] = at;
   // The best of each row's last entry and those above it.
-  const best: number[] = [typed.length];
+  const best = new Uint8Array(LONGEST_WORD + 1);
+  best[0] = typed.length;
   let known = 0;
   for (let place = 0; place < words.length; place++) {
     const alike = shared[place] ?? 0;
     const word = words[place] ?? '';
+    const length = Math.min(word.length, LONGEST_WORD);
     // What begins as a word that was given up gets no nearer than that one did.
     let isFar = alike > known;
     let depth = Math.min(alike, known);
-    while (depth < word.length && !isFar) {
-      const before = rows[depth] ?? [];
-      const row = rows[depth + 1] ?? new Array<number>(width);
-      rows[depth + 1] = row;
-      const letter = word[depth];
+    while (depth < length && !isFar) {
+      const row = (depth + 1) * width;
+      const before = row - width;
+      const letter = word.charCodeAt(depth);
+      const last = depth > 0 ? word.charCodeAt(depth - 1) : 0;
       let least = depth + 1;
-      row[0] = least;
+      rows[row] = least;
       for (let at = 1; at < width; at++) {
-        let slips = (before[at - 1] ?? most) + (typed[at - 1] === letter ? 0 : 1);
-        slips = Math.min(slips, (before[at] ?? most) + 1, (row[at - 1] ?? most) + 1);
-        if (at > 1 && depth > 0 && typed[at - 2] === letter && typed[at - 1] === word[depth - 1])
-          slips = Math.min(slips, (rows[depth - 1]?.[at - 2] ?? most) + 1);
-        row[at] = slips;
+        const typedHere = letters[at - 1];
+        let slips = rows[before + at - 1] ?? most;
+        if (typedHere !== letter) slips += 1;
+        const added = (rows[before + at] ?? most) + 1;
+        if (added < slips) slips = added;
+        const left = (rows[row + at - 1] ?? most) + 1;
+        if (left < slips) slips = left;
+        if (at > 1 && depth > 0 && letters[at - 2] === letter && typedHere === last) {
+          const swapped = (rows[before - width + at - 2] ?? most) + 1;
+          if (swapped < slips) slips = swapped;
+        }
+        rows[row + at] = slips;
         if (slips < least) least = slips;
       }
       depth += 1;
-      best[depth] = Math.min(best[depth - 1] ?? most, row[width - 1] ?? most);
+      best[depth] = Math.min(best[depth - 1] ?? most, rows[row + width - 1] ?? most);
       isFar = least > most;
     }
     known = depth;
@@ -189,7 +205,7 @@ export function worldSearch(world: World): WorldSearch {
   };
 
   return (typed, { kinds, most }) => {
-    const asked = wordsIn(typed).slice(0, MOST_WORDS);
+    const asked = wordsIn(typed.slice(0, LONGEST_WORD)).slice(0, MOST_WORDS);
     if (asked.length === 0) return [];
     const plain = hits(asked, kinds, false);
     const found = plain.length < FEW ? hits(asked, kinds, true) : plain;

@@ -25,8 +25,12 @@ export interface FieldRow {
 /** Rows under a heading, such as those nearby. */
 export interface FieldGroup {
   /** Left out by the only one. */
-  readonly title?: string;
+  readonly title?: string | undefined;
+  /** What stands over the rows, and without any. */
+  readonly head?: ComponentChildren;
   readonly rows: readonly FieldRow[];
+  /** What stands under them. */
+  readonly foot?: ComponentChildren;
 }
 
 interface FieldSearchProps {
@@ -79,10 +83,11 @@ export function FieldSearch({ text, onText, groups, children }: FieldSearchProps
       </p>
       {total === 0 && text.trim() !== '' && <p class={styles.none}>{words.none}</p>}
       {groups.map(
-        ({ title, rows }) =>
-          rows.length > 0 && (
+        ({ title, head, rows, foot }) =>
+          (rows.length > 0 || head !== undefined) && (
             <section key={title ?? ''}>
               {title !== undefined && <h4 class={styles.title}>{title}</h4>}
+              {head}
               <ul class={styles.fields}>
                 {cut(rows).map((row) => (
                   <li key={row.key}>
@@ -101,6 +106,7 @@ export function FieldSearch({ text, onText, groups, children }: FieldSearchProps
                   </li>
                 ))}
               </ul>
+              {foot}
             </section>
           ),
       )}

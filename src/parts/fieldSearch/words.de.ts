@@ -13,5 +13,7 @@ export const words: Translated<typeof english> = {
   feet: (feet) => `${feet}\u00a0ft`,
   nearest: (code) => `Nahe ${code}`,
   away: (nm) => `${nm}\u00a0NM`,
-  marks: { own: 'eigener', received: 'noch nicht in Gebrauch', demo: 'Demo' },
+  marks: { own: 'eigener', received: 'noch nicht in Gebrauch', world: 'Welt', demo: 'Demo' },
+  world: 'Plätze der Welt',
+  demo: 'Aus der Demo',
 };

@@ -10,5 +10,7 @@ export const words = {
   feet: (feet: string) => `${feet}\u00a0ft`,
   nearest: (code: string) => `Nearest to ${code}`,
   away: (nm: string) => `${nm}\u00a0NM`,
-  marks: { own: 'yours', received: 'not used yet', demo: 'demo' },
+  marks: { own: 'yours', received: 'not used yet', world: 'world', demo: 'demo' },
+  world: 'Fields of the world',
+  demo: 'The demo’s',
 } as const;

@@ -8,6 +8,7 @@ export const words = {
     'Magnetic variation: IGRF-12 until 2015, then the World Magnetic Models up to 2030, worked out here.',
     'Sun: suncalc, after Meeus, Astronomical Algorithms.',
     'Choosing a runway: FAA JO 7110.65, 3-5-1; ICAO Doc 8168; wind components after FAA-H-8083-25.',
+    'Fields of the world, where fetched: OurAirports (ourairports.com/data), Open Database License 1.0; what is taken from them stays under it. Old in places and with errors, for simulators only: not for navigation.',
     'Every number that is underlined with dots opens its inputs, its formula and its source.',
   ],
   keptTitle: 'What is kept',

@@ -11,6 +11,7 @@ import {
   type LibraryRow,
   ownRows,
   today,
+  worldRows,
 } from '../../board/documents/library';
 import { wallNowMs } from '../../board/flight/time';
 import { openSheet, sheet } from '../../board/places';
@@ -87,7 +88,9 @@ function KindPart({ kind, title, openedMs }: KindPartProps) {
   const asked = found(text, rows, searchedOf);
   const shown = isWhole ? asked : asked.slice(0, SHOWN);
   const older = deleted.filter((row) => !isRecent(row));
-  const [flown, others] = inTwo(appRows(kind), ({ hash }) => today.value.has(hash));
+  const isToday = ({ hash }: Listed) => today.value.has(hash);
+  const [flown, others] = inTwo(appRows(kind), isToday);
+  const [here, world] = inTwo(kind === 'field' ? worldRows() : [], isToday);
   const app = (listed: Listed) => (
     <AppRow
       key={listed.hash}
@@ -125,12 +128,17 @@ function KindPart({ kind, title, openedMs }: KindPartProps) {
             />
           ),
         )}
-        {flown.map(app)}
+        {[...flown, ...here].map(app)}
       </ul>
       {shown.length < asked.length && (
         <Keys>
           <Key onPress={() => setWhole(true)}>{words.showMore(asked.length - shown.length)}</Key>
         </Keys>
+      )}
+      {world.length > 0 && (
+        <Fold quiet title={words.world(world.length)}>
+          {() => <ul>{world.map(app)}</ul>}
+        </Fold>
       )}
       <Fold quiet title={words.demo(others.length)}>
         {() => <ul>{others.map(app)}</ul>}

@@ -3,7 +3,7 @@
 import type { ListedProcedure } from 'virtual:lapstrip-catalogue';
 import type { ComponentChildren, JSX } from 'preact';
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
-import { type Listed, listedAircraft, listedBy } from '../../board/documents/documents';
+import { type Listed, listedAircraft, listedBy, visited } from '../../board/documents/documents';
 import { editListed } from '../../board/documents/editing';
 import {
   bringBack,
@@ -117,7 +117,11 @@ interface OpenableProps {
   readonly onToggle: () => void;
 }
 
-/** A document that comes with the app. */
+/** Where what the pilot didn't add comes from. */
+const fromApp = ({ hash }: Listed): string =>
+  visited.value.some((field) => field.hash === hash) ? words.fromWorld : words.fromDemo;
+
+/** A document that comes with the app, or a field of the world. */
 export function AppRow({
   of,
   isOpen,
@@ -127,7 +131,7 @@ export function AppRow({
   return (
     <Folded
       of={of}
-      notes={[...forWhat(of), words.fromDemo, ...usedBy([of.hash]), ...flownToday(of.hash)]}
+      notes={[...forWhat(of), fromApp(of), ...usedBy([of.hash]), ...flownToday(of.hash)]}
       isOpen={isOpen}
       onToggle={onToggle}
     >

@@ -14,6 +14,8 @@ export const words: Translated<typeof english> = {
   aircraft: 'Flugzeuge',
   procedures: 'Verfahren',
   fromDemo: 'aus der Demo',
+  fromWorld: 'aus der Welt',
+  world: (number) => `Gewählte Plätze der Welt: ${number}`,
   demo: (number) => `Aus der Demo: ${number}`,
   find: (kind) => `${kind} suchen`,
   showMore: (number) => `Noch ${number} zeigen`,

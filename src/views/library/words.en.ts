@@ -11,6 +11,8 @@ export const words = {
   aircraft: 'Aircraft',
   procedures: 'Procedures',
   fromDemo: 'the demo’s',
+  fromWorld: 'the world’s',
+  world: (number: number) => `Fields of the world you chose: ${number}`,
   demo: (number: number) => `From the demo: ${number}`,
   find: (kind: string) => `Search ${kind.toLowerCase()}`,
   showMore: (number: number) => `Show ${number} more`,

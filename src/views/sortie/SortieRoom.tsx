@@ -2,14 +2,16 @@
 
 import type { ListedField, ListedProcedure } from 'virtual:lapstrip-catalogue';
 import type { ComponentChildren, JSX } from 'preact';
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { day, sortie } from '../../board/board';
 import { listedAircraft, listedBy } from '../../board/documents/documents';
 import { editListed } from '../../board/documents/editing';
-import { fieldsFor, markOf, nearbyFields } from '../../board/documents/fieldChoice';
+import { demoLast, fieldsFor, markOf } from '../../board/documents/fieldChoice';
 import { chosenProcedure } from '../../board/documents/inUse';
+import { nearbyFields } from '../../board/documents/nearbyFields';
 import { takeReceived } from '../../board/documents/ownDocuments';
 import { proceduresFor } from '../../board/documents/procedures';
+import { world } from '../../board/documents/worldFields';
 import { langOf, languageName } from '../../board/language';
 import { openSheet, sheet } from '../../board/places';
 import { chooseAircraft, chooseField, setInputs, takeUp } from '../../board/record/choices';
@@ -23,6 +25,7 @@ import { NumberField } from '../../parts/field/NumberField';
 import { aboutField } from '../../parts/fieldSearch/aboutField';
 import { FieldSearch, SHOWN } from '../../parts/fieldSearch/FieldSearch';
 import { words as searchWords } from '../../parts/fieldSearch/words';
+import { type WorldRow, worldGroup, worldRow } from '../../parts/fieldSearch/worldGroup';
 import { decimal, wholeNumber } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { Keys } from '../../parts/key/Keys';
@@ -129,10 +132,11 @@ function EditChosen({ hash }: { readonly hash: Hash | null }) {
   return <Key onPress={() => editListed(listed)}>{words.edits[listed.kind]}</Key>;
 }
 
-/** Which field is flown from: one search over one's own, those flown lately and the demo's. */
+/** Which field is flown from: one search over one's own, those flown lately, the world's and the demo's. */
 function Fields() {
   const [flown] = useState(flownLast);
   const [text, setText] = useState('');
+  useEffect(() => void world.look(), []);
   const { field: chosen } = day.inputs();
   const rowOf = (field: ListedField, awayNm: number | null = null) => ({
     key: field.hash,
@@ -143,26 +147,47 @@ function Fields() {
     onChoose: () => chooseField(field),
   });
   const fields = fieldsFor(text, flown);
+  const { mine, demo } = demoLast(fields, flown);
   const here = chosen === null ? undefined : listedBy(chosen);
-  // Where all of them are shown, the nearest need no list of their own.
+  const take = ({ index }: WorldRow) => void takeWorldField(index);
   const near =
-    text.trim() === '' && fields.length > SHOWN && here?.kind === 'field'
-      ? {
-          title: searchWords.nearest(here.code),
-          rows: nearbyFields(here, NEAREST).map(({ field, awayNm }) => rowOf(field, awayNm)),
-        }
-      : { rows: [] };
+    text.trim() === '' && here?.kind === 'field'
+      ? nearestTo(here).map(({ of, awayNm }) =>
+          'hash' in of ? rowOf(of, awayNm) : worldRow(of, take),
+        )
+      : [];
+  // Where all of them are shown, the nearest need no list of their own.
+  const isShort = world.state().kind !== 'ready' && fields.length <= SHOWN;
   return (
     <FieldSearch
       text={text}
       onText={setText}
-      groups={[{ rows: fields.map((field) => rowOf(field)) }, near]}
+      groups={[
+        { rows: mine.map((field) => rowOf(field)) },
+        { title: searchWords.nearest(here?.code ?? ''), rows: isShort ? [] : near },
+        worldGroup(world, text, take),
+        { title: searchWords.demo, rows: demo.map((field) => rowOf(field)) },
+      ]}
     />
   );
 }
 
 /** How many fields nearby are offered: where one would go if this one closed. */
 const NEAREST = 4;
+
+/** What lies nearest to a field, listed here or in the set of the world's. */
+const nearestTo = (here: ListedField) =>
+  [
+    ...nearbyFields(here, NEAREST).map(({ field, awayNm }) => ({ of: field, awayNm })),
+    ...world.near(here.place, here.code, NEAREST).map((row) => ({ of: row, awayNm: row.awayNm })),
+  ]
+    .sort((a, b) => (a.awayNm ?? 0) - (b.awayNm ?? 0))
+    .slice(0, NEAREST);
+
+async function takeWorldField(index: number): Promise<void> {
+  const field = await world.take(index);
+  if (field !== null) chooseField(field);
+}
 
 /** What the aircraft weighs, and the key to the load sheet. */
 function LoadPart() {

@@ -54,7 +54,7 @@ export const tellRoute: typeof english.tellRoute = (told, controlled) => {
 export const faultWords: typeof english.faultWords = (fault) => {
   switch (fault.code) {
     case 'no-plan':
-      return 'Das Dokument dieses Platzes zeichnet keine Rollbahnen: keine Route; die Werte unten gelten.';
+      return 'Von diesem Platz gibt es keinen Rollplan, also keine Route; die Werte unten gelten. Aus einer Kartendatei lässt er sich in der Bibliothek hinzufügen.';
     case 'no-end':
       return 'Noch keine Piste gewählt: unter „Wind“ eine nehmen.';
     case 'no-start':

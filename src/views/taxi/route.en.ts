@@ -58,7 +58,7 @@ export function tellRoute(told: readonly Told[], controlled: boolean): string {
 export function faultWords(fault: TaxiFault): string {
   switch (fault.code) {
     case 'no-plan':
-      return 'This field’s document draws no taxiways: no route, the numbers below stand.';
+      return 'There is no taxi plan of this field, and so no route: the numbers below stand. A plan can be added from a map file, in the Library.';
     case 'no-end':
       return 'No runway selected yet: choose one on Wind.';
     case 'no-start':

@@ -5,14 +5,17 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { day } from '../../board/board';
 import { listedAircraft } from '../../board/documents/documents';
-import { fieldsFor, markOf } from '../../board/documents/fieldChoice';
+import { demoLast, fieldsFor, markOf } from '../../board/documents/fieldChoice';
 import { shownText } from '../../board/language';
 import { typing } from '../../board/places';
 import { chooseAircraft, chooseField } from '../../board/record/choices';
 import { flownLast } from '../../board/record/flownLast';
+import { withWords } from '../../parts/catalogues';
 import { Choice } from '../../parts/choice/Choice';
 import { aboutField } from '../../parts/fieldSearch/aboutField';
 import { FieldSearch } from '../../parts/fieldSearch/FieldSearch';
+import { words as searchWords } from '../../parts/fieldSearch/words';
+import { Key } from '../../parts/key/Key';
 import { QuotedWords } from '../../parts/quoted/Quoted';
 import styles from './ChooseField.module.css';
 import { words } from './words';
@@ -21,6 +24,16 @@ import { words } from './words';
 export function ChooseField(): JSX.Element {
   const [flown] = useState(flownLast);
   const [text, setText] = useState('');
+  const [world, setWorld] = useState<typeof import('./chooseWorld') | null>(null);
+  const wantWorld = () => {
+    if (world === null)
+      withWords(() => import('./chooseWorld')).then(
+        (loaded) => setWorld(loaded),
+        // Not available right now: the next letter or tap asks again.
+        () => undefined,
+      );
+  };
+  const { mine, demo } = demoLast(fieldsFor(text, flown), flown);
   return (
     <div class={styles.choose}>
       <section>
@@ -37,8 +50,19 @@ export function ChooseField(): JSX.Element {
       <h2 class={styles.title}>{words.chooseField}</h2>
       <FieldSearch
         text={text}
-        onText={setText}
-        groups={[{ rows: fieldsFor(text, flown).map(rowOf) }]}
+        onText={(typed) => {
+          setText(typed);
+          wantWorld();
+        }}
+        groups={[
+          { rows: mine.map(rowOf) },
+          world?.worldGroup(text, choose) ?? {
+            title: '',
+            head: <Key onPress={wantWorld}>{searchWords.world}</Key>,
+            rows: [],
+          },
+          { title: world === null ? undefined : searchWords.demo, rows: demo.map(rowOf) },
+        ]}
       />
     </div>
   );
@@ -53,11 +77,13 @@ const rowOf = (field: ListedField) => ({
       <About of={field} /> <span>{aboutField(field, markOf(field))}</span>
     </>
   ),
-  onChoose: () => {
-    chooseField(field);
-    typing.value = true;
-  },
+  onChoose: () => choose(field),
 });
+
+function choose(field: ListedField): void {
+  chooseField(field);
+  typing.value = true;
+}
 
 /** What the field's document says about the field. */
 function About({ of: field }: { of: ListedField }) {

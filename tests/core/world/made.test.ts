@@ -199,6 +199,17 @@ describe('left out and counted', () => {
   });
 });
 
+test.each([
+  ['Frankfurt Main Airport', 'Frankfurt Main'],
+  ['Paris-Le Bourget International Airport', 'Paris-Le Bourget'],
+  ['Mid Delta Regional  Airport', 'Mid Delta'],
+  ['Parr Airport', 'Parr'],
+  ['Dübendorf Air Base', 'Dübendorf Air Base'],
+  ['Airport', 'Airport'],
+])('%s is called %s', (name, called) => {
+  expect(made({ ...sourceField(east()), name }).fields[0]?.name).toBe(called);
+});
+
 test('frequencies are those of the airband, and a common one only at a small field', () => {
   const heard = (more: Partial<SourceField>) =>
     made({ ...sourceField(east()), ...more }).fields[0]?.radio;

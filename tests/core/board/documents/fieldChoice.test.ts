@@ -2,9 +2,8 @@ import { expect, test } from 'vitest';
 import { openPage } from '../page';
 
 const { hashOf } = await openPage({ fresh: true, hooks: false });
-const { fieldsFor, markOf, nearbyFields } = await import(
-  '../../../../src/board/documents/fieldChoice'
-);
+const { fieldsFor, markOf } = await import('../../../../src/board/documents/fieldChoice');
+const { nearbyFields } = await import('../../../../src/board/documents/nearbyFields');
 const { addOwnDocument } = await import('../../../../src/board/documents/ownDocuments');
 const { listedBy } = await import('../../../../src/board/documents/documents');
 
