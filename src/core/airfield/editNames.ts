@@ -46,7 +46,7 @@ export function holdName(field: Field, at: Snapped): string {
 }
 
 /** Further from the centreline than this, metres, a holding point guards no runway. */
-const GUARDS_M = 250;
+export const GUARDS_M = 250;
 
 /** Within this share of the runway from its end, one enters at that end. */
 const NEAR_END = 0.25;

@@ -4,6 +4,7 @@ import type { NodeId, TaxiEdge, TaxiNode } from '../taxi/graph';
 import { type StretchId, stretchId } from '../taxi/rules';
 import { crossedBy, draftStrips, isSameRunway, stripUnder } from './editStrips';
 import type { Designator, Field } from './field';
+import { unguarded } from './unguarded';
 
 /** What is missing, and where. */
 export type RouteGap =
@@ -18,6 +19,8 @@ export type RouteGap =
   | { readonly code: 'crosses-unsaid'; readonly stretch: StretchId; readonly runway: string }
   /** The stretch says that it crosses a runway, and doesn't. */
   | { readonly code: 'crosses-not'; readonly stretch: StretchId; readonly runway: string }
+  /** One rolls along the stretch on to the runway, or across it, and passes no holding point before. */
+  | { readonly code: 'runway-unguarded'; readonly stretch: StretchId; readonly runway: string }
   /** Connected, but one-way stretches keep the stand from every holding point of the end. */
   | { readonly code: 'no-way'; readonly stand: NodeId; readonly end: Designator };
 
@@ -30,6 +33,7 @@ export function routeGaps(field: Field): readonly RouteGap[] {
     ...exitsMissing(field),
     ...pieces.slice(1).map((nodes): RouteGap => ({ code: 'in-pieces', nodes })),
     ...crossings(field),
+    ...unguardedRunways(field),
     ...waysMissing(field, pieces),
   ];
 }
@@ -122,6 +126,13 @@ function crossingGaps(
     ...(saidInVain ? [{ code: 'crosses-not', stretch, runway: said } as const] : []),
   ];
 }
+
+const unguardedRunways = (field: Field): readonly RouteGap[] =>
+  draftStrips(field).flatMap((strip) =>
+    unguarded(field, strip).map(
+      (stretch): RouteGap => ({ code: 'runway-unguarded', stretch, runway: strip.name }),
+    ),
+  );
 
 /** Stands connected to holding points of an end, but unable to taxi to any of them. */
 function waysMissing(field: Field, pieces: readonly (readonly NodeId[])[]): readonly RouteGap[] {

@@ -252,6 +252,8 @@ export const gapWords: typeof englishGapWords = (gap, name) => {
       return `${name(gap.stretch)}: kreuzt Piste ${gap.runway}, aber das ist nicht angegeben.`;
     case 'crosses-not':
       return `${name(gap.stretch)}: kreuzt laut Angabe Piste ${gap.runway}, tut es aber nicht.`;
+    case 'runway-unguarded':
+      return `${name(gap.stretch)}: Vor Piste ${gap.runway} fehlt ein Rollhalt.`;
     case 'no-way':
       return `Wegen Einbahnstücken führt von ${name(gap.stand)} kein Weg zu einem Rollhalt für Piste ${gap.end}.`;
   }

@@ -237,6 +237,8 @@ export function gapWords(gap: RouteGap, name: (id: string) => string): string {
       return `${name(gap.stretch)} crosses runway ${gap.runway} and does not say so.`;
     case 'crosses-not':
       return `${name(gap.stretch)} is said to cross runway ${gap.runway}, and does not.`;
+    case 'runway-unguarded':
+      return `There is no holding point before runway ${gap.runway} on ${name(gap.stretch)}.`;
     case 'no-way':
       return `One-way stretches keep ${name(gap.stand)} from every holding point for ${gap.end}.`;
   }

@@ -34,9 +34,10 @@ describe('lacks', () => {
 
   test('the holding point of an end that was taken away, but not that of a closed one', () => {
     const field = editedField(small(), { kind: 'node-removed', id: named(small(), 'A2') });
-    expect(routeGaps(field)).toEqual([{ code: 'end-without-hold', end: '27' }]);
+    const unguarded = { code: 'runway-unguarded', stretch: expect.any(String), runway: '09/27' };
+    expect(routeGaps(field)).toEqual([{ code: 'end-without-hold', end: '27' }, unguarded]);
     const closed = editedField(field, { kind: 'closed', index: 0, side: 1, why: 'Works' });
-    expect(routeGaps(closed)).toEqual([]);
+    expect(routeGaps(closed)).toEqual([unguarded]);
   });
 
   test('what joins a stand to the rest, and says which points are apart', () => {
@@ -53,14 +54,74 @@ describe('lacks', () => {
     if (!edge) throw new Error('a crossing expected');
     const stretch = stretchId(edge);
     const unsaid = editedField(across, { kind: 'stretch', id: stretch, set: { crosses: null } });
-    expect(routeGaps(unsaid)).toEqual([{ code: 'crosses-unsaid', stretch, runway: '09/27' }]);
+    const unguarded = { code: 'runway-unguarded', stretch, runway: '09/27' };
+    expect(routeGaps(unsaid)).toEqual([
+      { code: 'crosses-unsaid', stretch, runway: '09/27' },
+      unguarded,
+    ]);
     // The same runway by its other name is the same runway.
     const other = editedField(across, { kind: 'stretch', id: stretch, set: { crosses: '27/09' } });
-    expect(routeGaps(other)).toEqual([]);
+    expect(routeGaps(other)).toEqual([unguarded]);
     const apron = small().taxi.edges.find(({ on }) => on === 'apron');
     const vain = stretchId(apron ?? edge);
     const said = editedField(small(), { kind: 'stretch', id: vain, set: { crosses: '09/27' } });
     expect(routeGaps(said)).toEqual([{ code: 'crosses-not', stretch: vain, runway: '09/27' }]);
+  });
+
+  describe('a holding point on each way on to a runway, as ICAO Annex 14 Vol. I, 3.12.2 wants it', () => {
+    const across = led(small(), 'B', [
+      [200, -150],
+      [200, 150],
+    ]);
+    const stretches = (field: Field) =>
+      routeGaps(field).flatMap((gap) => (gap.code === 'runway-unguarded' ? [gap.stretch] : []));
+
+    test('where a taxiway crosses: on both sides', () => {
+      expect(stretches(across)).toHaveLength(1);
+      const south = put(across, 'hold', 200, -75);
+      expect(stretches(south)).toHaveLength(1);
+      expect(routeGaps(put(south, 'hold', 200, 75))).toEqual([]);
+    });
+
+    test('where it crosses by a point on the runway: each side by itself', () => {
+      const field = led(small(), 'B', [
+        [200, -150],
+        [200, 0],
+        [200, 150],
+      ]);
+      expect(stretches(field)).toHaveLength(2);
+      const south = put(field, 'hold', 200, -75);
+      expect(stretches(south)).toHaveLength(1);
+      expect(routeGaps(put(south, 'hold', 200, 75))).toEqual([]);
+    });
+
+    test('but not where one only leaves the runway', () => {
+      const exit = led(small(), 'C', [
+        [100, 0],
+        [100, -150],
+      ]);
+      const [stretch = ''] = stretches(exit);
+      const onRunway = exit.taxi.nodes.find(({ xM, yM }) => xM === 100 && yM === 0)?.id ?? '';
+      const set = { onlyFrom: onRunway };
+      expect(routeGaps(editedField(exit, { kind: 'stretch', id: stretch, set }))).toEqual([]);
+    });
+
+    test('but not at a turn pad beside the runway', () => {
+      const pad = led(small(), 'P', [
+        [0, 0],
+        [0, 28],
+      ]);
+      expect(stretches(pad)).toEqual([]);
+    });
+
+    test('and one further off than 250 m is for no such runway', () => {
+      const far = led(STRIP, 'A', [
+        [0, 0],
+        [0, -400],
+      ]);
+      expect(stretches(put(far, 'hold', 0, -300))).toHaveLength(1);
+      expect(stretches(put(far, 'hold', 0, -90))).toEqual([]);
+    });
   });
 
   test('a way out of a stand that can only be rolled on to', () => {
