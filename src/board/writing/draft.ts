@@ -3,7 +3,7 @@
  * device.
  */
 
-import { computed, signal } from '@preact/signals';
+import { batch, computed, signal } from '@preact/signals';
 import {
   beginHistory,
   type Changes,
@@ -39,6 +39,15 @@ export async function loadCheck(): Promise<void> {
 export const faultsOf = (document: Document | null): readonly DocumentFault[] =>
   document === null ? [] : (check.value?.(document) ?? []);
 
+/** What undo or redo did last: the change it took back or made again, and the document around it. */
+export interface Stepped<D, E> {
+  readonly way: 'undone' | 'redone';
+  readonly edit: E;
+  /** The document without the change, and with it. */
+  readonly without: D;
+  readonly made: D;
+}
+
 /** What a kind of document says about its drafts. */
 interface Drafting<D, E> {
   readonly changes: Changes<D, E>;
@@ -56,6 +65,8 @@ interface Drafting<D, E> {
  */
 export function draftOf<D extends Document, E>({ changes, name, isDone, more }: Drafting<D, E>) {
   const history = signal<History<D, E> | null>(null);
+  /** What undo or redo did last; null once anything else was done. */
+  const stepped = signal<Stepped<D, E> | null>(null);
   /** Whether it will still be there after a reload. */
   const stays = signal(true);
 
@@ -73,12 +84,32 @@ export function draftOf<D extends Document, E>({ changes, name, isDone, more }: 
     const before = history.peek();
     if (before === null) return;
     const after = change(before);
-    history.value = after;
-    if (documentNow(after) !== documentNow(before)) keeper.soon();
+    const isOther = documentNow(after) !== documentNow(before);
+    batch(() => {
+      history.value = after;
+      if (isOther) stepped.value = null;
+    });
+    if (isOther) keeper.soon();
+  }
+
+  /** Undoes or redoes one change. */
+  function step(way: 'undone' | 'redone'): void {
+    const before = history.peek();
+    if (before === null) return;
+    const change = before.steps[way === 'undone' ? before.at - 1 : before.at];
+    batch(() => {
+      take(way === 'undone' ? undone : redone);
+      const after = history.peek();
+      if (change === undefined || after === null) return;
+      const [from, to] = [documentNow(before), documentNow(after)];
+      const [without, made] = way === 'undone' ? [to, from] : [from, to];
+      stepped.value = { way, edit: change.edit, without, made };
+    });
   }
 
   return {
     history,
+    stepped,
     stays,
     keeper,
     /** The document as it stands; null if none is open. */
@@ -92,6 +123,7 @@ export function draftOf<D extends Document, E>({ changes, name, isDone, more }: 
     close(): void {
       keeper.flush();
       history.value = null;
+      stepped.value = null;
     },
     /** Opens a document, or continues it was left. */
     open(from: D | History<D, E>): void {
@@ -102,9 +134,9 @@ export function draftOf<D extends Document, E>({ changes, name, isDone, more }: 
     /** Ends the current change: what comes next is a new one. */
     settle: () => take(changeClosed),
     /** Undoes the last change. */
-    undo: () => take(undone),
+    undo: () => step('undone'),
     /** Redoes the last change undone. */
-    redo: () => take(redone),
+    redo: () => step('redone'),
     /**
      * What was left of a document, on the device or where it was `kept` before; null if nothing can
      * be continued.

@@ -42,10 +42,10 @@ const draft = draftOf<Field, FieldEdit>({
 });
 
 /**
- * The field as it stands, null before it is loaded; whether there is something to undo or redo;
- * whether the draft will survive a reload.
+ * The field as it stands, null before it is loaded; whether there is something to undo or redo, and
+ * what undo or redo did last; whether the draft will survive a reload.
  */
-export const { document: drawnField, canUndo, canRedo, stays, undo, redo } = draft;
+export const { document: drawnField, canUndo, canRedo, stepped, stays, undo, redo } = draft;
 
 /** What keeps it from being saved. */
 export const drawnFaults = computed(() => faultsOf(drawnField.value));

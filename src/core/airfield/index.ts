@@ -10,6 +10,13 @@ export { emptyField, isPlaced } from './emptyField';
 export { type End, endsOf } from './ends';
 export type { FieldFault } from './faults';
 export type { Designator, Field, HotSpot, Radio, Runway, RunwayEnd, Surface } from './field';
+export {
+  type ChangedPlaces,
+  type ChangedThing,
+  type ChangeVerb,
+  type FieldChange,
+  fieldChange,
+} from './fieldChange';
 export { findEnd } from './findEnd';
 export { NO_LETTER } from './noLetter';
 export { type PlanRunway, runwayPlan } from './plan';

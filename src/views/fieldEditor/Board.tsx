@@ -5,7 +5,7 @@
 
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { draftStrips, type Field } from '../../core';
+import { type ChangedPlaces, draftStrips, type Field } from '../../core';
 import { Key } from '../../parts/key/Key';
 import { useGestures } from '../../parts/plan/gestures';
 import {
@@ -23,6 +23,7 @@ import { Drawn } from './Drawn';
 import {
   choose,
   chosen,
+  marks,
   moveChosen,
   pen,
   removeChosen,
@@ -73,6 +74,12 @@ export function DrawingBoard({ field }: { readonly field: Field }): JSX.Element 
   const strips = draftStrips(field);
   const sight = own ?? fitted(wholeOf(field, strips), 0, size, MARGIN_PX);
   const middle = { x: size.width / 2, y: size.height / 2 };
+  const marked = marks.value;
+  useEffect(() => {
+    if (marked === null || size.width === 0) return;
+    setOwn(showing(marked, sight, size));
+    holder.current?.scrollIntoView({ block: 'nearest' });
+  }, [marked, size.width]);
 
   const tap = (at: Pixel) => {
     // What grows while being drawn must not shrink under the hand.
@@ -154,6 +161,26 @@ export function DrawingBoard({ field }: { readonly field: Field }): JSX.Element 
       </div>
     </div>
   );
+}
+
+/** Around what is marked, metres: where it is must be seen too. */
+const AROUND_M = 100;
+
+/** The sight that shows what is marked: as it is, if it does. */
+function showing({ spots, lines }: ChangedPlaces, sight: Sight, size: Size): Sight {
+  const points = [...spots, ...lines.flat()];
+  const isSeen = (point: GroundPoint) => {
+    const { x, y } = toPixel(point, sight, size);
+    const isIn = (at: number, extent: number) => at >= MARGIN_PX && at <= extent - MARGIN_PX;
+    return isIn(x, size.width) && isIn(y, size.height);
+  };
+  if (points.every(isSeen)) return sight;
+  const around = points.flatMap(({ eastM, northM }) => [
+    { eastM: eastM - AROUND_M, northM: northM - AROUND_M },
+    { eastM: eastM + AROUND_M, northM: northM + AROUND_M },
+  ]);
+  const whole = fitted(around, sight.upDeg, size, MARGIN_PX);
+  return { ...whole, pxPerM: Math.min(whole.pxPerM, sight.pxPerM) };
 }
 
 /** The least extent around the reference point while nothing is drawn yet, metres. */

@@ -3,7 +3,9 @@
 import type { JSX } from 'preact';
 import { drawnFaults } from '../../board/writing/field';
 import {
+  type ChangedPlaces,
   type DocumentFault,
+  draftStrips,
   type Field,
   isPlaced,
   type RouteGap,
@@ -12,13 +14,15 @@ import {
 } from '../../core';
 import styles from './FieldEditor.module.css';
 import { words as faultWords } from './faultWords';
-import { lookAtPlan, type PartName, partShown, type Selection } from './hand';
+import { lookAtPlaces, lookAtPlan, type PartName, partShown, type Selection } from './hand';
 import { gapWords, needs, pointName, stretchName, words } from './words';
 
 interface Lack {
   readonly text: string;
   readonly part: PartName;
   readonly chooses?: Selection;
+  /** What the plan shows where nothing can be chosen. */
+  readonly marks?: ChangedPlaces;
 }
 
 /** What keeps the field from being a document. */
@@ -67,7 +71,13 @@ function gapsOf(field: Field): readonly Lack[] {
   };
   return routeGaps(field).map((gap) => {
     const chooses = placeOf(gap);
-    return { text: gapWords(gap, name), part: 'plan', ...(chooses ? { chooses } : {}) };
+    const marks = runwayOf(field, gap);
+    return {
+      text: gapWords(gap, name),
+      part: 'plan',
+      ...(chooses ? { chooses } : {}),
+      ...(marks ? { marks } : {}),
+    };
   });
 }
 
@@ -79,10 +89,23 @@ function placeOf(gap: RouteGap): Selection | null {
       return { kind: 'node', id: gap.stand };
     case 'crosses-unsaid':
     case 'crosses-not':
+    case 'runway-unguarded':
       return { kind: 'stretch', id: gap.stretch };
     default:
       return null;
   }
+}
+
+/** The end, or the runway, that something is missing at. */
+function runwayOf(field: Field, gap: RouteGap): ChangedPlaces | null {
+  if (gap.code === 'end-without-hold') {
+    const ends = draftStrips(field).flatMap((strip) => strip.ends);
+    const spots = ends.filter(({ designator }) => designator === gap.end).map(({ at }) => at);
+    return { spots, lines: [] };
+  }
+  if (gap.code !== 'runway-without-exit') return null;
+  const strips = draftStrips(field).filter((strip) => strip.name === gap.runway);
+  return { spots: [], lines: strips.map(({ ends: [one, other] }) => [one.at, other.at] as const) };
 }
 
 /** The lists of what is missing. */
@@ -106,7 +129,7 @@ function List({ title, lacks }: { readonly title: string; readonly lacks: readon
     <>
       <h3 class={styles.title}>{title}</h3>
       <ul>
-        {lacks.slice(0, MOST).map(({ text, part, chooses }) => (
+        {lacks.slice(0, MOST).map(({ text, part, chooses, marks }) => (
           <li key={text}>
             <button
               type="button"
@@ -114,6 +137,7 @@ function List({ title, lacks }: { readonly title: string; readonly lacks: readon
               onClick={() => {
                 partShown.value = part;
                 if (chooses) lookAtPlan(chooses);
+                else if (marks) lookAtPlaces(marks);
               }}
             >
               {text}

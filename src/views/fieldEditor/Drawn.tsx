@@ -3,13 +3,20 @@
  */
 
 import type { JSX } from 'preact';
-import { type Field, type Strip, stretchId, type TaxiEdge, type TaxiNode } from '../../core';
+import {
+  type ChangedPlaces,
+  type Field,
+  type Strip,
+  stretchId,
+  type TaxiEdge,
+  type TaxiNode,
+} from '../../core';
 import { boxAround, placeWords } from '../../parts/plan/labels';
 import { scaleM, toPixel } from '../../parts/plan/projection';
 import { Strips } from '../../parts/plan/Strips';
 import { pathOf, tickMark, type View } from '../../parts/plan/shapes';
 import styles from './Board.module.css';
-import { chosen, pen, type Spot } from './hand';
+import { chosen, marks, pen, type Spot } from './hand';
 import { words } from './words';
 
 interface DrawnProps {
@@ -85,6 +92,7 @@ export function Drawn({ field, strips, view, dragged }: DrawnProps): JSX.Element
       ))}
       {penAt && <circle class={styles.pen} cx={at(penAt).x} cy={at(penAt).y} r={9} />}
       {spot && <circle class={styles.chosen} cx={at(spot).x} cy={at(spot).y} r={17} />}
+      {marks.value && <Marks of={marks.value} view={view} />}
       <Names nodes={nodes} edges={edges} hotSpots={hotSpots} view={view} byId={byId} />
       <Scale view={view} />
       <path
@@ -92,6 +100,23 @@ export function Drawn({ field, strips, view, dragged }: DrawnProps): JSX.Element
         d={`M${size.width / 2 - 14} ${size.height / 2}h28M${size.width / 2} ${size.height / 2 - 14}v28`}
       />
     </svg>
+  );
+}
+
+/** Where something was or is missing: more marks at once would show nothing. */
+const MOST_MARKS = 60;
+
+/** Rings and dashes at the places that the plan was turned to. */
+function Marks({ of, view }: { of: ChangedPlaces; view: View }) {
+  const lines = of.lines.slice(0, MOST_MARKS).map((line) => pathOf(line, view));
+  return (
+    <>
+      <path class={styles.mark} d={lines.join('')} />
+      {of.spots.slice(0, MOST_MARKS).map((spot, index) => {
+        const { x, y } = toPixel(spot, view.sight, view.size);
+        return <circle key={index} class={styles.mark} cx={x} cy={y} r={22} />;
+      })}
+    </>
   );
 }
 

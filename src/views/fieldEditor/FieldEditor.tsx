@@ -1,7 +1,7 @@
 /** Drawing a field from nothing, or correcting one: form, runways, plan, and what is missing. */
 
 import type { JSX } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { KeptField } from '../../board/documents/keptField';
 import { sheet } from '../../board/places';
 import { chooseField } from '../../board/record/choices';
@@ -15,9 +15,16 @@ import {
   redo,
   startAnew,
   stays,
+  stepped,
   undo,
 } from '../../board/writing/field';
-import type { DocumentProblem, Field, Hash } from '../../core';
+import {
+  type DocumentProblem,
+  type Field,
+  type FieldChange,
+  fieldChange,
+  type Hash,
+} from '../../core';
 import { saveFile } from '../../device/files';
 import { Choice, choicesOf } from '../../parts/choice/Choice';
 import { Wrong } from '../../parts/field/Labelled';
@@ -27,10 +34,10 @@ import { Sheet } from '../../parts/sheet/Sheet';
 import { Checks, lacksOf } from './Checks';
 import styles from './FieldEditor.module.css';
 import { FieldPart } from './FieldPart';
-import { choose, dropWhatIsGone, looks, partShown } from './hand';
+import { choose, dropWhatIsGone, looks, marks, type PartName, partShown } from './hand';
 import { PlanPart } from './PlanPart';
 import { RunwaysPart } from './RunwaysPart';
-import { words } from './words';
+import { changeWords, words } from './words';
 
 interface FieldEditorProps {
   /** The field being corrected; null to draw a new one. */
@@ -77,6 +84,18 @@ function onKeyDown(event: KeyboardEvent): void {
 }
 
 function Editor({ field }: { readonly field: Field }) {
+  const step = stepped.value;
+  const change = step === null ? null : fieldChange(step.edit, step.without, step.made);
+  useEffect(() => {
+    if (change === null) {
+      marks.value = null;
+      return;
+    }
+    // The selection was about something else.
+    choose(null);
+    partShown.value = partOf(change, partShown.value);
+    marks.value = change.spots.length + change.lines.length > 0 ? change : null;
+  }, [step]);
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: the keys it listens for are pressed within it; each has a key on the screen.
     <div class={styles.editor} onKeyDown={onKeyDown}>
@@ -97,6 +116,9 @@ function Editor({ field }: { readonly field: Field }) {
             {words.redo}
           </Key>
         </div>
+        <p class={styles.stepped} role="status">
+          {step && change && words.stepped[step.way](changeWords(change))}
+        </p>
       </div>
       {!stays.value && <Wrong>{words.forgets}</Wrong>}
       {partShown.value === 'field' && <FieldPart field={field} />}
@@ -106,6 +128,23 @@ function Editor({ field }: { readonly field: Field }) {
       <Finish field={field} />
     </div>
   );
+}
+
+/** The part that shows a change: of a runway the form, or the plan if that is what one looks at. */
+function partOf({ what }: FieldChange, now: PartName): PartName {
+  switch (what.kind) {
+    case 'entry':
+    case 'radio':
+      return 'field';
+    case 'end':
+      return 'runways';
+    case 'runway':
+      return now === 'plan' ? 'plan' : 'runways';
+    case 'all':
+      return now;
+    default:
+      return 'plan';
+  }
 }
 
 function Finish({ field }: { readonly field: Field }) {
@@ -119,11 +158,24 @@ function Finish({ field }: { readonly field: Field }) {
     if (file instanceof File) saveFile(file);
     else refuse(file);
   };
+  const shown = useRef<HTMLDivElement>(null);
+  // It comes above the key that was pressed, which stays where it is.
+  useLayoutEffect(() => {
+    if (kept !== null) shown.current?.scrollIntoView({ block: 'end' });
+  }, [kept]);
   return (
-    <div class={styles.finish}>
+    <div class={styles.finish} ref={shown}>
+      <Kept
+        outcome={kept}
+        words={words}
+        onUse={(listed) => {
+          chooseField(listed);
+          sheet.value = null;
+        }}
+      />
       <div class={styles.choice}>
         <Key
-          look={isDocument ? 'pick' : 'plain'}
+          look={isDocument && kept?.listed == null ? 'pick' : 'plain'}
           disabled={!isDocument}
           onPress={() => void keepField().then(setKept)}
         >
@@ -134,14 +186,6 @@ function Finish({ field }: { readonly field: Field }) {
         </Key>
         <Key onPress={startAnew}>{words.anew}</Key>
       </div>
-      <Kept
-        outcome={kept}
-        words={words}
-        onUse={(listed) => {
-          chooseField(listed);
-          sheet.value = null;
-        }}
-      />
     </div>
   );
 }

@@ -5,7 +5,15 @@
 
 import { signal } from '@preact/signals';
 import { changeField, drawnField } from '../../board/writing/field';
-import { asDrawn, type Field, type NodeId, type StretchId, snap, stretchId } from '../../core';
+import {
+  asDrawn,
+  type ChangedPlaces,
+  type Field,
+  type NodeId,
+  type StretchId,
+  snap,
+  stretchId,
+} from '../../core';
 import { words } from './words';
 
 /** What a tap does. */
@@ -45,6 +53,7 @@ export function choose(what: Selection | null): void {
   chosen.value = what;
   tool.value = 'choose';
   pen.value = null;
+  marks.value = null;
 }
 
 /**
@@ -53,11 +62,24 @@ export function choose(what: Selection | null): void {
  */
 export const looks = signal(0);
 
+/** Shows and marks places of the plan that nothing can be selected at. */
+export function lookAtPlaces(places: ChangedPlaces): void {
+  choose(null);
+  marks.value = places;
+  looks.value += 1;
+}
+
 /** Selects something by name, from a list. */
 export function lookAtPlan(what: Selection): void {
   choose(what);
   looks.value += 1;
 }
+
+/**
+ * Places that the plan shows and marks: of what undo took back, of what is missing. They stay until
+ * the hand does something else.
+ */
+export const marks = signal<ChangedPlaces | null>(null);
 
 /** A spot of the plan, metres east and north of the reference point. */
 export interface Spot {
@@ -71,6 +93,7 @@ const lastNode = (): NodeId | null => drawnField.value?.taxi.nodes.at(-1)?.id ??
 export function tapAt(spot: Spot, reachM: number): void {
   const field = drawnField.value;
   if (field === null) return;
+  marks.value = null;
   switch (tool.value) {
     case 'choose':
       chosen.value = nearestTo(field, spot, reachM);

@@ -1,7 +1,9 @@
 /** The words of drawing a field, in German. */
 
+import type { ChangeVerb } from '../../core';
 import type { Translated } from '../../parts/translated';
 import type {
+  changeWords as englishChangeWords,
   gapWords as englishGapWords,
   needs as englishNeeds,
   placeBad as englishPlaceBad,
@@ -18,6 +20,10 @@ export const words: Translated<typeof englishWords> = {
   failed: 'Der Platz ließ sich nicht laden. Schließen und noch einmal versuchen.',
   undo: 'Rückgängig',
   redo: 'Wiederholen',
+  stepped: {
+    undone: (what) => `Zurückgenommen: ${what}.`,
+    redone: (what) => `Wiederholt: ${what}.`,
+  },
   parts: { field: 'Platz', runways: 'Pisten', plan: 'Plan' },
   whichPart: 'Teil des Platzes',
   forgets:
@@ -258,6 +264,46 @@ export const gapWords: typeof englishGapWords = (gap, name) => {
       return `Wegen Einbahnstücken führt von ${name(gap.stand)} kein Weg zu einem Rollhalt für Piste ${gap.end}.`;
   }
 };
+
+const VERBS: Readonly<Record<ChangeVerb, string>> = {
+  added: 'hinzugefügt',
+  removed: 'entfernt',
+  moved: 'verschoben',
+  changed: 'geändert',
+};
+
+/** A change, as it follows "Undone". */
+export const changeWords: typeof englishChangeWords = ({ what, verb }) => {
+  const is = (name: string) => `${name} ${VERBS[verb]}`;
+  switch (what.kind) {
+    case 'entry':
+      return is(ENTRIES[what.entry]);
+    case 'radio':
+      return is(`Frequenz ${what.radio.mhz}`);
+    case 'hot-spot':
+      return is(what.hot.name);
+    case 'runway':
+      return is(`Piste ${what.runway.ends.map(({ designator }) => designator).join('/')}`);
+    case 'end':
+      return is(`Piste ${what.end}`);
+    case 'node':
+      return is(pointName(what.node));
+    case 'stretch':
+      return is(stretchName(what.edge.name, pointName(what.from), pointName(what.to)));
+    case 'all':
+      return 'alles neu angefangen';
+  }
+};
+
+const ENTRIES = {
+  code: 'Kennung',
+  name: 'Name',
+  about: 'was man über ihn wissen muss',
+  language: 'Sprache',
+  elevation: 'Höhe',
+  place: 'Bezugspunkt',
+  calmWind: 'Piste bei schwachem Wind',
+} as const;
 
 /** A point's name here. */
 export const pointName: typeof englishPointName = (node) =>

@@ -1,6 +1,6 @@
 /** The words of drawing a field. */
 
-import type { Field, PlaceProblem, RouteGap } from '../../core';
+import type { ChangeVerb, Field, FieldChange, PlaceProblem, RouteGap } from '../../core';
 
 export const words = {
   draw: 'Draw a field',
@@ -10,6 +10,10 @@ export const words = {
   failed: 'The field could not be loaded. Close this and try again.',
   undo: 'Undo',
   redo: 'Redo',
+  stepped: {
+    undone: (what: string) => `Undone: ${what}.`,
+    redone: (what: string) => `Redone: ${what}.`,
+  },
   parts: { field: 'Field', runways: 'Runways', plan: 'Plan' },
   whichPart: 'Part of the field',
   forgets: 'This device stores nothing more: what is drawn now is lost when the window closes.',
@@ -243,6 +247,46 @@ export function gapWords(gap: RouteGap, name: (id: string) => string): string {
       return `One-way stretches keep ${name(gap.stand)} from every holding point for ${gap.end}.`;
   }
 }
+
+const VERBS: Readonly<Record<ChangeVerb, string>> = {
+  added: 'added',
+  removed: 'removed',
+  moved: 'moved',
+  changed: 'changed',
+};
+
+/** A change, as it follows "Undone". */
+export function changeWords({ what, verb }: FieldChange): string {
+  const is = (name: string) => `${name} ${VERBS[verb]}`;
+  switch (what.kind) {
+    case 'entry':
+      return is(ENTRIES[what.entry]);
+    case 'radio':
+      return is(`frequency ${what.radio.mhz}`);
+    case 'hot-spot':
+      return is(what.hot.name);
+    case 'runway':
+      return is(`runway ${what.runway.ends.map(({ designator }) => designator).join('/')}`);
+    case 'end':
+      return is(`runway ${what.end}`);
+    case 'node':
+      return is(pointName(what.node));
+    case 'stretch':
+      return is(stretchName(what.edge.name, pointName(what.from), pointName(what.to)));
+    case 'all':
+      return 'everything started over';
+  }
+}
+
+const ENTRIES = {
+  code: 'code',
+  name: 'name',
+  about: 'what to know of it',
+  language: 'language',
+  elevation: 'elevation',
+  place: 'reference point',
+  calmWind: 'runway used in light wind',
+} as const;
 
 /** A point of the plan as it is called here. */
 export function pointName(node: Field['taxi']['nodes'][number] | undefined): string {

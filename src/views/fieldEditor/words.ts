@@ -6,8 +6,9 @@ import * as english from './words.en';
 
 type Said = Translated<typeof english>;
 
-export let { words, needs, gapWords, placeBad, pointName, stretchName }: Said = english;
+export let { words, needs, changeWords, gapWords, placeBad, pointName, stretchName }: Said =
+  english;
 
 inLanguage<Said>(english, { de: () => import('./words.de') }, (said) => {
-  ({ words, needs, gapWords, placeBad, pointName, stretchName } = said);
+  ({ words, needs, changeWords, gapWords, placeBad, pointName, stretchName } = said);
 });

@@ -49,6 +49,25 @@ test('what was written is gone on with, taken back and made again as before', as
   expect(again.canUndo.value).toBe(false);
 });
 
+test('what undo or redo did last is told, until something else is done', () => {
+  const draft = opened();
+  draft.open(START);
+  draft.edit(rename('One'));
+  const named = draft.document.value;
+  expect(draft.stepped.value).toBeNull();
+  draft.undo();
+  const step = { edit: rename('One'), without: START, made: named };
+  expect(draft.stepped.value).toEqual({ way: 'undone', ...step });
+  // Nothing is left to take back: it stays what was taken back last.
+  draft.undo();
+  draft.settle();
+  expect(draft.stepped.value).toEqual({ way: 'undone', ...step });
+  draft.redo();
+  expect(draft.stepped.value).toEqual({ way: 'redone', ...step });
+  draft.edit(rename('Two'));
+  expect(draft.stepped.value).toBeNull();
+});
+
 test('a field is kept in the same way', async () => {
   const field = () =>
     draftOf({ changes: fieldChanges, name: () => ' field/new', isDone: () => false });
