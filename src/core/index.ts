@@ -48,6 +48,12 @@ export {
 } from './loaders';
 export { LONG_LEAD_IN_M } from './map/assumed';
 export type { MapExtract, MapField, MapNote } from './map/readMapExtract';
+export {
+  MOST_PICTURE_BYTES,
+  type PictureHead,
+  type PictureProblem,
+  readPictureHead,
+} from './picture';
 export { plainly, shownPlainly, type TextFault } from './plainText';
 export * from './procedure';
 export * from './radio';

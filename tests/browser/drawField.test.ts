@@ -50,7 +50,7 @@ const choose = async (sheet: Locator, list: string, name: string) => {
   await sheet.getByRole('button', { name, exact: true }).click();
 };
 
-/** A runway of 900 m at 86° true, whose middle becomes the reference point. */
+/** A runway of 900 m at 85° true, whose middle becomes the reference point. */
 async function writeRunway(sheet: Locator): Promise<void> {
   await sheet.getByLabel('Code').fill('XTSL');
   await sheet.getByLabel('Name', { exact: true }).fill('Teasel Flat');
@@ -60,12 +60,12 @@ async function writeRunway(sheet: Locator): Promise<void> {
   const ends = endPlaces({
     by: 'centre',
     centre: { latDeg: 62.5, lonDeg: -11 },
-    bearingTrueDeg: 86,
+    bearingTrueDeg: 85,
     lengthM: 900,
   });
   await sheet.getByLabel('One end', { exact: true }).fill(ends.map(degreesWritten).join('\n'));
-  // The variation there was about −14° on that day (IGRF-12): 86 + 14 is 100, which is painted 10.
-  await sheet.getByText('Runway 10/28, 900 m, 086° true, 100° magnetic').waitFor();
+  // The variation there was about −14° on that day (IGRF-12): 85 + 14 is 99, which is painted 10.
+  await sheet.getByText('Runway 10/28, 900 m, 085° true, 099° magnetic').waitFor();
   await sheet.getByRole('button', { name: 'Add a runway', exact: true }).click();
   await sheet.getByRole('heading', { name: 'Runway 10/28' }).waitFor();
 }
@@ -76,8 +76,8 @@ async function tapper(sheet: Locator) {
   await surface.scrollIntoViewIfNeeded();
   const box = await surface.boundingBox();
   if (box === null) throw new Error('there is no board');
-  // The runway is fitted into the board, 40 px from its edges; it reaches 449 m east and west.
-  const pxPerM = Math.min((box.width - 80) / 897.8, 2);
+  // The runway is fitted into the board, 40 px from its edges; it reaches 448 m east and west.
+  const pxPerM = Math.min((box.width - 80) / 896.6, 2);
   return async (eastM: number, northM: number) => {
     await surface.click({
       position: { x: box.width / 2 + eastM * pxPerM, y: box.height / 2 - northM * pxPerM },
@@ -89,13 +89,13 @@ async function drawPlan(sheet: Locator): Promise<void> {
   await part(sheet, 'Plan');
   const tap = await tapper(sheet);
   await tool(sheet, 'Taxiway');
-  // The runway climbs to the north by tan 4° towards the east.
-  await tap(-420, -29);
+  // The runway climbs to the north by tan 5° towards the east.
+  await tap(-420, -37);
   for (const [east, north] of [
     [-420, -150],
     [0, -150],
     [420, -150],
-    [420, 29],
+    [420, 37],
   ] as const)
     await tap(east, north);
   await tool(sheet, 'Holding point');
@@ -127,7 +127,7 @@ describe('a field drawn from nothing', () => {
     await sheet.getByRole('button', { name: 'Save', exact: true }).click();
     await sheet.getByText('XTSL is saved as one of your own fields.').waitFor();
     await sheet.getByRole('button', { name: 'Use XTSL' }).click();
-    // 270° at 12 knots is four degrees off 28, as drawn.
+    // 270° at 12 knots is five degrees off 28, as drawn.
     await setWind(page, '27012KT');
     await key(page, /^Use 28/)
       .first()

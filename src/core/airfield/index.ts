@@ -23,4 +23,12 @@ export { type PlanRunway, runwayPlan } from './plan';
 export { type RouteGap, routeGaps } from './routeGaps';
 export { type NoRunway, type RunwayBetween, runwayBetween } from './runwayBetween';
 export { centreOf, type RunwayLine } from './runwayLine';
+export {
+  laidBy,
+  lieMoved,
+  onPicture,
+  onPlan,
+  type PictureLie,
+  type PicturePoint,
+} from './tracing';
 export { type Whereabouts, whereabouts } from './whereabouts';

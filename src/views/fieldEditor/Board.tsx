@@ -32,6 +32,8 @@ import {
   tapAt,
   tool,
 } from './hand';
+import { Picture } from './Picture';
+import { handling, movePicture, picture, placeAt } from './trace';
 import { words } from './words';
 
 /** The width of a finger: anything nearer to the tap may be meant, px. */
@@ -81,23 +83,37 @@ export function DrawingBoard({ field }: { readonly field: Field }): JSX.Element 
     holder.current?.scrollIntoView({ block: 'nearest' });
   }, [marked, size.width]);
 
+  // Laid out for the board as it then was, it mustn't shift when more is drawn.
+  const laid = picture.value;
+  useEffect(() => {
+    if (laid !== null && size.width > 0) setOwn(sight);
+  }, [laid, size.width]);
+
+  const isHandled = handling.value.kind !== 'none';
+  useEffect(() => {
+    if (isHandled) holder.current?.scrollIntoView({ block: 'nearest' });
+  }, [isHandled]);
+
   const tap = (at: Pixel) => {
     // What grows while being drawn must not shrink under the hand.
     setOwn(sight);
+    if (handling.value.kind === 'places') return placeAt(toGround(at, sight, size));
     tapAt(spotOf(toGround(at, sight, size)), FINGER_PX / sight.pxPerM);
   };
   const turn = (growth: number) => setOwn(moved(sight, size, middle, middle, growth));
 
   const gestures = useGestures({
     onMove: (from, to, growth) => {
-      if (drags.current && growth === 1) setDragged(spotOf(toGround(to, sight, size)));
+      if (handling.value.kind === 'moves')
+        movePicture(toGround(from, sight, size), toGround(to, sight, size), growth);
+      else if (drags.current && growth === 1) setDragged(spotOf(toGround(to, sight, size)));
       else setOwn(moved(sight, size, from, to, growth));
     },
     onTap: tap,
   });
   const onPointerDown = (event: PointerEvent & { currentTarget: Element }) => {
     const { left, top } = event.currentTarget.getBoundingClientRect();
-    const spot = tool.value === 'choose' ? spotOfChosen(field) : null;
+    const spot = tool.value === 'choose' && !isHandled ? spotOfChosen(field) : null;
     const at = spot && toPixel({ eastM: spot.xM, northM: spot.yM }, sight, size);
     drags.current =
       at !== null &&
@@ -119,7 +135,14 @@ export function DrawingBoard({ field }: { readonly field: Field }): JSX.Element 
     const arrow = ARROWS[key];
     const growth = GROWTH[key];
     const spot = tool.value === 'choose' ? spotOfChosen(field) : null;
-    if (arrow !== undefined && spot !== null) {
+    const moves = handling.value.kind === 'moves';
+    if (moves && (arrow !== undefined || growth !== undefined)) {
+      const step = event.shiftKey ? FINE_STEP_M : STEP_M;
+      const [east, north] = arrow ?? [0, 0];
+      const at = toGround(middle, sight, size);
+      const to = { eastM: at.eastM + east * step, northM: at.northM + north * step };
+      movePicture(at, to, arrow === undefined ? (growth ?? 1) ** 0.1 : 1);
+    } else if (arrow !== undefined && spot !== null) {
       const step = event.shiftKey ? FINE_STEP_M : STEP_M;
       moveChosen({ xM: spot.xM + arrow[0] * step, yM: spot.yM + arrow[1] * step });
     } else if (arrow !== undefined) {
@@ -146,6 +169,7 @@ export function DrawingBoard({ field }: { readonly field: Field }): JSX.Element 
         onPointerUp={onPointerUp}
         aria-label={words.plan(field.name || field.code)}
       >
+        {size.width > 0 && laid !== null && <Picture of={laid} view={{ sight, size }} />}
         {size.width > 0 && (
           <Drawn field={field} strips={strips} view={{ sight, size }} dragged={dragged} />
         )}

@@ -17,6 +17,7 @@ import { Strips } from '../../parts/plan/Strips';
 import { pathOf, tickMark, type View } from '../../parts/plan/shapes';
 import styles from './Board.module.css';
 import { chosen, marks, pen, type Spot } from './hand';
+import { handling } from './trace';
 import { words } from './words';
 
 interface DrawnProps {
@@ -71,29 +72,31 @@ export function Drawn({ field, strips, view, dragged }: DrawnProps): JSX.Element
       viewBox={`0 0 ${size.width} ${size.height}`}
       aria-hidden="true"
     >
-      <Strips strips={strips} using={null} view={view} />
-      <path class={styles.runway} d={lines(({ on }) => on === 'runway')} />
-      <path class={styles.apron} d={lines(({ on }) => on === 'apron')} />
-      <path class={styles.taxiway} d={lines(({ on }) => on === 'taxiway')} />
-      <path class={styles.crosses} d={lines(({ on, crosses }) => on !== 'runway' && !!crosses)} />
-      <path class={styles.chosenLine} d={lines(isChosen)} />
-      <path
-        class={styles.holds}
-        d={nodes
-          .filter(({ kind }) => kind === 'hold')
-          .map((node) => tickMark(node, edges, byId, view))
-          .join('')}
-      />
-      {nodes.map((node) => (
-        <Dot key={node.id} kind={node.kind} {...at(node)} />
-      ))}
-      {hotSpots.map((hot, index) => (
-        <circle key={index} class={styles.hot} cx={at(hot).x} cy={at(hot).y} r={15} />
-      ))}
-      {penAt && <circle class={styles.pen} cx={at(penAt).x} cy={at(penAt).y} r={9} />}
-      {spot && <circle class={styles.chosen} cx={at(spot).x} cy={at(spot).y} r={17} />}
+      <g class={handling.value.kind === 'places' ? styles.aside : undefined}>
+        <Strips strips={strips} using={null} view={view} />
+        <path class={styles.runway} d={lines(({ on }) => on === 'runway')} />
+        <path class={styles.apron} d={lines(({ on }) => on === 'apron')} />
+        <path class={styles.taxiway} d={lines(({ on }) => on === 'taxiway')} />
+        <path class={styles.crosses} d={lines(({ on, crosses }) => on !== 'runway' && !!crosses)} />
+        <path class={styles.chosenLine} d={lines(isChosen)} />
+        <path
+          class={styles.holds}
+          d={nodes
+            .filter(({ kind }) => kind === 'hold')
+            .map((node) => tickMark(node, edges, byId, view))
+            .join('')}
+        />
+        {nodes.map((node) => (
+          <Dot key={node.id} kind={node.kind} {...at(node)} />
+        ))}
+        {hotSpots.map((hot, index) => (
+          <circle key={index} class={styles.hot} cx={at(hot).x} cy={at(hot).y} r={15} />
+        ))}
+        {penAt && <circle class={styles.pen} cx={at(penAt).x} cy={at(penAt).y} r={9} />}
+        {spot && <circle class={styles.chosen} cx={at(spot).x} cy={at(spot).y} r={17} />}
+        <Names nodes={nodes} edges={edges} hotSpots={hotSpots} view={view} byId={byId} />
+      </g>
       {marks.value && <Marks of={marks.value} view={view} />}
-      <Names nodes={nodes} edges={edges} hotSpots={hotSpots} view={view} byId={byId} />
       <Scale view={view} />
       <path
         class={styles.cross}

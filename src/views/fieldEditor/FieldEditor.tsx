@@ -37,6 +37,7 @@ import { FieldPart } from './FieldPart';
 import { choose, dropWhatIsGone, looks, marks, type PartName, partShown } from './hand';
 import { PlanPart } from './PlanPart';
 import { RunwaysPart } from './RunwaysPart';
+import { takeAway } from './trace';
 import { changeWords, words } from './words';
 
 interface FieldEditorProps {
@@ -57,6 +58,8 @@ export function FieldEditor({ of, onClose }: FieldEditorProps): JSX.Element {
       () => setOpened('failed'),
     );
   }, [of]);
+  // Gone with the editor, and never kept.
+  useEffect(() => takeAway, []);
   const field = opened === 'yes' ? drawnField.value : null;
   useEffect(() => {
     if (field !== null) dropWhatIsGone(field);
@@ -91,8 +94,6 @@ function Editor({ field }: { readonly field: Field }) {
       marks.value = null;
       return;
     }
-    // The selection was about something else.
-    choose(null);
     partShown.value = partOf(change, partShown.value);
     marks.value = change.spots.length + change.lines.length > 0 ? change : null;
   }, [step]);

@@ -11,6 +11,7 @@ import { ChosenPanel } from './ChosenPanel';
 import styles from './FieldEditor.module.css';
 import { letter, looks, pen, takeTool, tool } from './hand';
 import { Things } from './Things';
+import { handlingHint, Tracing } from './Tracing';
 import { pointName, words } from './words';
 
 /** The board, the tools under it, the selection, and everything as lists. */
@@ -23,6 +24,7 @@ export function PlanPart({ field }: { readonly field: Field }): JSX.Element {
     panel.current?.focus({ preventScroll: true });
     drawing.current?.scrollIntoView({ block: 'start' });
   }, [looked]);
+  const handled = handlingHint();
   const penAt = field.taxi.nodes.find(({ id }) => id === pen.value);
   return (
     <div class={styles.planPart}>
@@ -35,7 +37,7 @@ export function PlanPart({ field }: { readonly field: Field }): JSX.Element {
           onChoose={takeTool}
         />
         <div class={styles.toolRow}>
-          {tool.value === 'taxiway' && (
+          {tool.value === 'taxiway' && handled === null && (
             <EntryField
               name={words.letter}
               text={letter.value}
@@ -46,8 +48,8 @@ export function PlanPart({ field }: { readonly field: Field }): JSX.Element {
               }}
             />
           )}
-          <p class={hintClass} role="status">
-            {penAt ? words.penAt(pointName(penAt)) : words.toolHints[tool.value]}
+          <p class={handled === null ? hintClass : styles.label} role="status">
+            {handled ?? (penAt ? words.penAt(pointName(penAt)) : words.toolHints[tool.value])}
           </p>
         </div>
       </div>
@@ -55,6 +57,7 @@ export function PlanPart({ field }: { readonly field: Field }): JSX.Element {
         <div class={styles.panel} ref={panel} tabIndex={-1}>
           <ChosenPanel field={field} />
         </div>
+        <Tracing field={field} />
         <Things field={field} />
       </div>
     </div>

@@ -178,6 +178,32 @@ export const words: Translated<typeof englishWords> = {
   hotSpotAbout: 'Was hier schiefgeht',
   hotSpotDefault: 'Zweimal hinsehen.',
 
+  trace: 'Ein Bild abzeichnen',
+  traceKept:
+    'Eine als Bild gespeicherte Karte kann unter dem Plan liegen. Sie bleibt nur in diesem Fenster: Sie wird weder mit dem Platz noch im Entwurf gespeichert, nicht geteilt, und ist mit dem Schließen weg.',
+  choosePicture: 'Bild wählen',
+  otherPicture: 'Anderes Bild',
+  takeAway: 'Wegnehmen',
+  strength: 'Wie es zu sehen ist',
+  strengths: { full: 'Deutlich', faint: 'Blass', hidden: 'Verborgen' },
+  placeBy: 'Ausrichten an Piste',
+  place: (runway) => `An ${runway} ausrichten`,
+  placeWithout: 'An einer Piste, über ihre Enden hinzugefügt, lässt es sich genau ausrichten.',
+  movePicture: 'Von Hand schieben',
+  movingHint:
+    'Das Bild ziehen oder mit zwei Fingern vergrößern. Liegt es richtig, noch einmal „Von Hand schieben“ tippen.',
+  tapWhere: (end) => `Auf dem Bild antippen, wo Piste ${end} beginnt.`,
+  noPicture: {
+    empty: 'Die Datei ist leer.',
+    pdf: 'Das ist ein PDF. Die Seite als Bild (PNG oder JPEG) speichern und das wählen.',
+    unknown: 'Das ist kein Bild. Gezeigt werden PNG, JPEG, WebP und AVIF.',
+    broken:
+      'Das Bild lässt sich nicht zeigen: Die Datei ist beschädigt, oder der Browser kennt ihre Art nicht. Als PNG oder JPEG speichern.',
+    'too-many-bytes': 'Das Bild ist größer als 30 MB. Kleiner speichern.',
+    'too-many-pixels': 'Das Bild hat mehr als 50 Millionen Bildpunkte. Kleiner speichern.',
+    'one-place': 'Beide Male derselbe Ort. Erst das eine Ende der Piste antippen, dann das andere.',
+  },
+
   list: 'Alles Gezeichnete',
   lists: (title, count) => `${title}: ${count}`,
   points: {

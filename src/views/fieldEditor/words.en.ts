@@ -162,6 +162,32 @@ export const words = {
   hotSpotAbout: 'What goes wrong here',
   hotSpotDefault: 'Look twice.',
 
+  trace: 'Trace a picture',
+  traceKept:
+    'A chart saved as a picture can lie under the plan. It stays in this window only: it is not saved with the field or its draft, nor shared, and is gone when you close this.',
+  choosePicture: 'Choose a picture',
+  otherPicture: 'Another picture',
+  takeAway: 'Take it away',
+  strength: 'How it shows',
+  strengths: { full: 'Clear', faint: 'Faint', hidden: 'Hidden' },
+  placeBy: 'Place it by runway',
+  place: (runway: string) => `Place by ${runway}`,
+  placeWithout: 'With a runway, added by its ends, it can be placed exactly.',
+  movePicture: 'Move by hand',
+  movingHint:
+    'Drag the picture, or spread it with two fingers. Tap “Move by hand” again when it lies right.',
+  tapWhere: (end: string) => `On the picture, tap where runway ${end} begins.`,
+  noPicture: {
+    empty: 'The file is empty.',
+    pdf: 'This is a PDF. Save its page as a picture (PNG or JPEG), and choose that.',
+    unknown: 'This is no picture. PNG, JPEG, WebP and AVIF can be shown.',
+    broken:
+      'This picture cannot be shown: the file is damaged, or this browser does not know its kind. Save it as PNG or JPEG.',
+    'too-many-bytes': 'This picture is larger than 30 MB. Save it smaller.',
+    'too-many-pixels': 'This picture has more than 50 million pixels. Save it smaller.',
+    'one-place': 'Both taps were in one place. Tap one end of the runway, then the other.',
+  },
+
   list: 'All that is drawn',
   lists: (title: string, count: number) => `${title}: ${count}`,
   points: {
