@@ -73,6 +73,7 @@ export {
 } from './units';
 export * from './weather';
 export type { World, WorldKind, WorldSearch } from './world';
+export { takenOn } from './world/notice';
 export * from './writing';
 /** Loads what works out magnetic variation, and the tables for a date; rejects with RangeError outside 1900 to 2030. */
 export const loadVariation = (at: Date) =>

@@ -12,6 +12,7 @@ import {
   lineOf,
   nextPlace,
   type Procedure,
+  takenOn,
   whereabouts,
 } from '../../core';
 import { documentHash } from '../../exchange/hash';
@@ -237,21 +238,17 @@ function replacedBy(versions: readonly KeptDocument[]): readonly (readonly [Hash
   );
 }
 
-/** Lists the fields of the world among what was flown; of two of one code, the set's newer one. */
+/** Lists the fields of the world among what was flown; of two of one code, the newer set's. */
 function listVisited(stored: readonly KeptDocument[]): void {
-  const byCode = new Map(visited.peek().map((field) => [field.code, field]));
-  const dates = new Map<string, string>();
-  for (const { own, kind, hash, content } of stored) {
-    if (own || kind !== 'field' || !(content as Field).about.startsWith('From OurAirports'))
-      continue;
-    const { code } = content as Field;
-    const date = '';
-    const isChosenNow = !dates.has(code) && byCode.has(code);
-    if (isChosenNow || (dates.get(code) ?? '') > date) continue;
-    dates.set(code, date);
-    byCode.set(code, listedField(hash, content as Field));
-  }
-  if (dates.size > 0) visited.value = [...byCode.values()];
+  const dated = stored.flatMap(({ own, kind, hash, content }) => {
+    const date = own || kind !== 'field' ? null : takenOn(content as Field);
+    return date === null ? [] : [{ date, field: listedField(hash, content as Field) }];
+  });
+  const newest = dated
+    .sort((a, b) => (a.date < b.date ? -1 : 1))
+    .map(({ field }) => [field.code, field] as const);
+  const chosenNow = visited.peek().map((field) => [field.code, field] as const);
+  if (newest.length > 0) visited.value = [...new Map([...newest, ...chosenNow]).values()];
 }
 
 /** A document never changes under its hash, and what a list says of it neither. */

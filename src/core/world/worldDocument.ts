@@ -3,6 +3,7 @@
 import type { Field, Radio, Runway } from '../airfield/field';
 import { lineBetween } from '../earth/geodesic';
 import { M_PER_FT } from '../units';
+import { noticeOf } from './notice';
 import type { WorldEnd, WorldField, WorldRunway } from './worldField';
 
 const metresOf = (feet: number): number => Math.floor(feet * M_PER_FT);
@@ -17,7 +18,8 @@ function lengthM({ ends: [one, other], lengthFt, doubts }: WorldRunway): number 
   return Math.min(stated, Math.floor(lineBetween(one.at, other.at)?.distanceM ?? stated));
 }
 
-function runwayOf(runway: WorldRunway, { place }: WorldField): Runway {
+function runwayOf(runway: WorldRunway): Runway {
+  const { widthFt, surface, isLit, doubts } = runway;
   const runM = lengthM(runway);
   const endOf = ({
     designator,
@@ -29,7 +31,7 @@ function runwayOf(runway: WorldRunway, { place }: WorldField): Runway {
     return {
       designator,
       at,
-      elevationFt: elevationFt ?? place.elevationFt,
+      ...(elevationFt !== null && { elevationFt }),
       displacedM,
       toraM: runM,
       todaM: runM,
@@ -39,9 +41,12 @@ function runwayOf(runway: WorldRunway, { place }: WorldField): Runway {
   };
   const [one, other] = runway.ends;
   return {
-    widthM: metresOf(runway.widthFt ?? 0),
-    surface: runway.surface === 'unknown' ? 'asphalt' : runway.surface,
-    edgeLights: runway.isLit,
+    ...(widthFt !== null && { widthM: metresOf(widthFt) }),
+    surface,
+    // The set says of some that they are lit, and of none that it is not.
+    ...(isLit && { edgeLights: true }),
+    declared: false,
+    ...(doubts.length > 0 && { doubts: [...doubts] }),
     ends: [endOf(one), endOf(other)],
   };
 }
@@ -56,43 +61,21 @@ function radioOf({ name, radio }: WorldField): Radio[] {
   ];
 }
 
-/** What was assumed because the set doesn't say, and what it contradicts. */
-function reservations({ runways }: WorldField): string {
-  const named = (has: (runway: WorldRunway) => boolean) =>
-    runways
-      .filter(has)
-      .map(({ ends }) => ends.map(({ designator }) => designator).join('/'))
-      .join(', ');
-  const said = (what: string, names: string) => (names === '' ? '' : ` ${what}: ${names}.`);
-  return [
-    said(
-      'Asphalt assumed',
-      named(({ surface }) => surface === 'unknown'),
-    ),
-    said(
-      'Level assumed',
-      named(({ ends }) => ends.some(({ elevationFt }) => elevationFt === null)),
-    ),
-    said(
-      'Doubtful',
-      named(({ doubts }) => doubts.length > 0),
-    ),
-  ].join('');
-}
-
 /** The document of a field; `date` is that of the set. */
 export function worldDocument(field: WorldField, date: string): Field {
+  const { en, de } = noticeOf(date);
   return {
     lapstrip: 'field',
-    version: 1,
+    version: 2,
     code: field.code,
     name: field.name,
     language: 'en',
-    about: `From OurAirports, ${date}, ODbL 1.0. Not for navigation.${reservations(field)}`,
+    about: en,
+    translations: { de: { [en]: de } },
     place: field.place,
     numbersFrom: field.isNumberedTrue ? 'true' : 'magnetic',
     radio: radioOf(field),
-    runways: field.runways.map((runway) => runwayOf(runway, field)),
+    runways: field.runways.map(runwayOf),
     taxi: { nodes: [], edges: [] },
   };
 }

@@ -57,7 +57,9 @@ export const FieldPage = ({ field, title, strips }: FieldPageProps): JSX.Element
                 {runway === undefined
                   ? ''
                   : [
-                      `${wholeNumber(inShown(runway.widthM, 'm'))} ${unitFor('m')}`,
+                      runway.widthM === undefined
+                        ? ''
+                        : `${wholeNumber(inShown(runway.widthM, 'm'))} ${unitFor('m')}`,
                       words.surfaces[runway.surface] ?? '',
                     ]
                       .filter(Boolean)

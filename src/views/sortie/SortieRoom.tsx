@@ -12,13 +12,13 @@ import { nearbyFields } from '../../board/documents/nearbyFields';
 import { takeReceived } from '../../board/documents/ownDocuments';
 import { proceduresFor } from '../../board/documents/procedures';
 import { world } from '../../board/documents/worldFields';
-import { langOf, languageName } from '../../board/language';
+import { fieldText, langOf, languageName } from '../../board/language';
 import { openSheet, sheet } from '../../board/places';
 import { chooseAircraft, chooseField, setInputs, takeUp } from '../../board/record/choices';
 import { flownLast } from '../../board/record/flownLast';
 import { endSortie } from '../../board/steps/stepping';
 import { isFlownWithout, unproceduredAircraft } from '../../board/writing/firstProcedure';
-import type { Hash } from '../../core';
+import { type Hash, takenOn } from '../../core';
 import { Choice, choicesOf } from '../../parts/choice/Choice';
 import { Hint, inputClass, Wrong } from '../../parts/field/Labelled';
 import { NumberField } from '../../parts/field/NumberField';
@@ -159,16 +159,31 @@ function Fields() {
   // Where all of them are shown, the nearest need no list of their own.
   const isShort = world.state().kind !== 'ready' && fields.length <= SHOWN;
   return (
-    <FieldSearch
-      text={text}
-      onText={setText}
-      groups={[
-        { rows: mine.map((field) => rowOf(field)) },
-        { title: searchWords.nearest(here?.code ?? ''), rows: isShort ? [] : near },
-        worldGroup(world, text, take),
-        { title: searchWords.demo, rows: demo.map((field) => rowOf(field)) },
-      ]}
-    />
+    <>
+      <Source />
+      <FieldSearch
+        text={text}
+        onText={setText}
+        groups={[
+          { rows: mine.map((field) => rowOf(field)) },
+          { title: searchWords.nearest(here?.code ?? ''), rows: isShort ? [] : near },
+          worldGroup(world, text, take),
+          { title: searchWords.demo, rows: demo.map((field) => rowOf(field)) },
+        ]}
+      />
+    </>
+  );
+}
+
+/** Where the field comes from and what it is not for, if it is one of the world's. */
+function Source() {
+  const { field } = day.settled();
+  if (field === null || takenOn(field) === null) return null;
+  const { text, lang } = fieldText(field.about);
+  return (
+    <p class={styles.said} lang={lang}>
+      {text}
+    </p>
   );
 }
 
