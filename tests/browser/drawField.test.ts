@@ -45,6 +45,15 @@ const tool = (sheet: Locator, name: string) =>
     .getByRole('button', { name, exact: true })
     .click();
 
+/** Whether all of an element is seen, within what scrolls about it. */
+const isWholeInView = (element: Element): Promise<boolean> =>
+  new Promise((resolve) => {
+    new IntersectionObserver(([entry], observer) => {
+      observer.disconnect();
+      resolve((entry?.intersectionRatio ?? 0) > 0.99);
+    }).observe(element);
+  });
+
 const choose = async (sheet: Locator, list: string, name: string) => {
   await sheet.locator('summary').filter({ hasText: list }).click();
   await sheet.getByRole('button', { name, exact: true }).click();
@@ -125,7 +134,9 @@ describe('a field drawn from nothing', () => {
     await sheet.getByText('Stretches: 8').waitFor();
     await sheet.getByText('Nothing is missing: every stand reaches every open runway.').waitFor();
     await sheet.getByRole('button', { name: 'Save', exact: true }).click();
-    await sheet.getByText('XTSL is saved as one of your own fields.').waitFor();
+    const saved = sheet.getByText('XTSL is saved as one of your own fields.');
+    // It was saved by a key at the foot of the page: what comes of it is seen there.
+    await expect.poll(() => saved.evaluate(isWholeInView)).toBe(true);
     await sheet.getByRole('button', { name: 'Use XTSL' }).click();
     // 270° at 12 knots is five degrees off 28, as drawn.
     await setWind(page, '27012KT');
@@ -215,6 +226,9 @@ describe('a field mended', () => {
     await sheet.getByText('Stands: 9').waitFor();
     await page.keyboard.press('Control+z');
     await sheet.getByText('Stands: 10').waitFor();
+    await sheet.getByText('Undone: Stand 6 removed.').waitFor();
+    // It is ringed where it lies.
+    await expect.poll(() => board(sheet).locator('circle[r="22"]').count()).toBe(1);
     // The sheet is still open: Escape first deselects.
     await choose(sheet, 'Holding points', 'K2');
     await board(sheet).focus();
@@ -255,6 +269,43 @@ describe('a field mended', () => {
     await sheet.getByRole('button', { name: 'Join', exact: true }).click();
     await sheet.getByText('Nothing is missing: every stand reaches every open runway.').waitFor();
   });
+});
+
+test('a picture is traced, placed by a runway, and gone with the editor', async ({ open }) => {
+  const page = await open('tablet', { at: EVENING });
+  await beginSortie(page);
+  const sheet = await openDrawing(page, 'Edit XHAR');
+  const picker = sheet.locator('input[accept^="image/png"]');
+  const notes = { name: 'notes.txt', mimeType: 'text/plain', buffer: Buffer.from('Stand 6') };
+  await picker.setInputFiles(notes);
+  await sheet.getByText('This is no picture.').waitFor();
+  await picker.setInputFiles('public/icons/512.png');
+  const laid = board(sheet).locator('canvas');
+  await laid.waitFor();
+  await sheet.getByLabel('Place it by runway').selectOption('10/28');
+  await sheet.getByRole('button', { name: 'Place by 10/28' }).click();
+  const [surface, before] = [await board(sheet).boundingBox(), await laid.boundingBox()];
+  if (surface === null || before === null) throw new Error('there is no picture');
+  // On the picture, north up as it lies at first, a fifth and four fifths of the way across.
+  const [y, across] = [before.y + before.height / 2, before.width];
+  const tap = (share: number) => page.mouse.click(before.x + share * across, y);
+  await sheet.getByText('On the picture, tap where runway 10 begins.').waitFor();
+  await tap(0.2);
+  await sheet.getByText('On the picture, tap where runway 28 begins.').waitFor();
+  await tap(0.8);
+  // Its runway runs from where 10 begins: as long on the picture as on the plan, and turned with it.
+  const turned = () =>
+    laid.evaluate((canvas) => {
+      const { a, b } = new DOMMatrix(getComputedStyle(canvas.parentElement ?? canvas).transform);
+      return { scale: Math.hypot(a, b), degrees: (Math.atan2(b, a) * 180) / Math.PI };
+    });
+  // 10/28 runs at 86° true: the picture is turned to the left by 4°.
+  await expect.poll(async () => Math.round((await turned()).degrees)).toBe(-4);
+  await sheet.getByRole('button', { name: 'Close' }).click();
+  // Back in the Library, which it was opened from.
+  await key(page, 'Edit XHAR').click();
+  await sheet.getByRole('button', { name: 'Choose a picture' }).waitFor();
+  expect(await laid.count()).toBe(0);
 });
 
 test('everything fits every screen, can be hit, and is read out', async ({ open }) => {

@@ -8,13 +8,13 @@ import { isPlaced } from './emptyField';
 import type { Designator, Doubt, Field, Runway, RunwayEnd } from './field';
 import { centimetre, centreOf, endPlaces, type RunwayLine } from './runwayLine';
 
-/** A runway to add. Its second end gets the opposite number. */
+/** A runway to add. Its second end gets the opposite number; what is left out is not known. */
 export interface NewRunway {
   readonly line: RunwayLine;
   readonly designator: Designator;
-  readonly widthM: number;
-  readonly surface: Runway['surface'];
-  readonly edgeLights: boolean;
+  readonly widthM?: number;
+  readonly surface?: Runway['surface'];
+  readonly edgeLights?: boolean;
 }
 
 /** What is set of a runway; null where it is not known. */
@@ -30,8 +30,8 @@ export type EndSetting = Partial<
 > & { readonly elevationFt?: number | null };
 
 /**
- * Adds a runway; each declared distance equals its length until declared otherwise. The middle of
- * the first becomes the reference point of a field that has none.
+ * Adds a runway. Its distances equal its length until they are declared, and how high its ends lie
+ * isn't known. The middle of the first becomes the reference point of a field that has none.
  */
 export function runwayAdded(field: Field, { line, designator, ...given }: NewRunway): Field {
   const [from, to] = endPlaces(line);
@@ -39,7 +39,6 @@ export function runwayAdded(field: Field, { line, designator, ...given }: NewRun
   const end = (name: Designator, at: RunwayEnd['at']): RunwayEnd => ({
     designator: name,
     at,
-    elevationFt: field.place.elevationFt,
     displacedM: 0,
     toraM: lengthM,
     todaM: lengthM,
@@ -47,6 +46,8 @@ export function runwayAdded(field: Field, { line, designator, ...given }: NewRun
     ldaM: lengthM,
   });
   const runway: Runway = {
+    surface: 'unknown',
+    declared: false,
     ...given,
     ends: [end(designator, from), end(oppositeOf(designator), to)],
   };

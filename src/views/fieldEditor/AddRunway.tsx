@@ -28,15 +28,12 @@ import styles from './FieldEditor.module.css';
 import { PlaceEntry } from './PlaceEntry';
 import { words } from './words';
 
-/** Default properties of a runway. */
-const USUAL = { widthM: 30, surface: 'asphalt', edgeLights: false } as const;
-
 /** The entries, and the key that adds. */
 export function AddRunway({ field }: { readonly field: Field }): JSX.Element {
   const [way, setWay] = useState<'ends' | 'centre'>('ends');
   const [added, setAdded] = useState<string | null>(null);
   const add = (line: RunwayLine, designator: string) => {
-    changeField({ kind: 'runway-added', runway: { ...USUAL, designator, line } });
+    changeField({ kind: 'runway-added', runway: { designator, line } });
     setAdded(words.added([designator, oppositeOf(designator)].join('/')));
   };
   const Way = way === 'ends' ? AddByEnds : AddByCentre;

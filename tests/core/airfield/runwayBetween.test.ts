@@ -73,6 +73,19 @@ describe('a runway added to a field', () => {
     expect(isPlaced(field)).toBe(true);
   });
 
+  test('is of no known width, surface, lights and level, and of no declared distances', () => {
+    const bare = { line, designator: '09' } as const;
+    const field = editedField(emptyField(at(0, 20)), { kind: 'runway-added', runway: bare });
+    expect(field.version).toBe(2);
+    const [added] = field.runways;
+    expect(added).toMatchObject({ surface: 'unknown', declared: false });
+    for (const of of ['widthM', 'edgeLights']) expect(added).not.toHaveProperty(of);
+    expect(added?.ends.map(({ elevationFt, toraM }) => [elevationFt, toraM])).toEqual([
+      [undefined, 1113],
+      [undefined, 1113],
+    ]);
+  });
+
   test('leaves the reference point of one that has one', () => {
     const field = editedField(emptyField(at(0, 20.1)), { kind: 'runway-added', runway });
     expect(field.place).toEqual({ latDeg: 0, lonDeg: 20.1, elevationFt: 0 });
