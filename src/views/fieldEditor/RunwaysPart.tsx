@@ -53,12 +53,14 @@ function RunwayEntry({ runway, index }: { readonly runway: Runway; readonly inde
           onChange={({ known: widthM }) => changeField({ kind: 'runway', index, set: { widthM } })}
         />
       </div>
+      <p class={styles.label}>{words.surface}</p>
       <Choice
         label={words.surface}
         options={choicesOf(words.surfaces)}
         chosen={runway.surface}
         onChoose={(surface) => changeField({ kind: 'runway', index, set: { surface } })}
       />
+      <p class={styles.label}>{words.lights}</p>
       <Choice
         label={words.lights}
         options={choicesOf(words.lit)}
