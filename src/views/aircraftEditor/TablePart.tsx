@@ -1,7 +1,7 @@
 /** The handbook's table: pasted, or typed cell by cell, each with what is worked out beneath it. */
 
 import type { JSX } from 'preact';
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { changeAircraft, changeOnce, fitNow } from '../../board/writing/aircraft';
 import {
   type Aircraft,
@@ -123,23 +123,43 @@ interface RowsProps extends PartProps {
 
 function Rows({ aircraft, rows }: RowsProps) {
   const [wanted, setWanted] = useState<ReadonlySet<Column>>(new Set());
-  const isFilled = (column: Column) => rows.some((row) => row[column] !== undefined);
-  const isUsual = (column: Column) =>
-    USUAL.includes(column) &&
-    (rows.every((row) => Object.keys(row).length === 0) || isFilled(column));
   const shown = COLUMNS.filter(
-    (column) => isFilled(column) || isUsual(column) || wanted.has(column),
+    (column) => wanted.has(column) || rows.some((row) => row[column] !== undefined),
   );
   const figures = fitNow.value?.figures ?? [];
+  const table = useRef<HTMLTableElement>(null);
+  const isAdding = useRef(false);
+  // Whoever adds a row goes on typing in it.
+  useEffect(() => {
+    if (!isAdding.current) return;
+    isAdding.current = false;
+    focusRow(table.current?.tBodies[0]?.lastElementChild);
+  }, [rows.length]);
   const set = (to: readonly HandbookRow[], part: string | null) =>
     part === null
       ? changeOnce({ kind: 'rows', part, to })
       : changeAircraft({ kind: 'rows', part, to });
+  const add = () => {
+    if (rows.length >= MOST_ROWS) return;
+    isAdding.current = true;
+    if (shown.length === 0) setWanted(new Set(USUAL));
+    set([...rows, {}], null);
+  };
   return (
     <>
       {rows.length > 0 && (
-        <section class={styles.scrolled} aria-label={words.rowsTitle}>
-          <table class={styles.table}>
+        <section aria-label={words.rowsTitle}>
+          <table
+            ref={table}
+            class={styles.table}
+            style={{ '--columns': shown.length }}
+            onKeyDown={(event) => {
+              if (event.key !== 'Enter' || !(event.target instanceof HTMLInputElement)) return;
+              const next = event.target.closest('tr')?.nextElementSibling;
+              if (next == null) add();
+              else focusRow(next);
+            }}
+          >
             <thead>
               <tr>
                 <td />
@@ -155,7 +175,10 @@ function Rows({ aircraft, rows }: RowsProps) {
             <tbody>
               {rows.map((row, index) => (
                 <tr key={index}>
-                  <th scope="row">{index + 1}</th>
+                  <th scope="row">
+                    <span class={styles.narrowOnly}>{words.row} </span>
+                    {index + 1}
+                  </th>
                   {shown.map((column) => (
                     <Cell
                       key={`${column} ${unitOf(column)}`}
@@ -173,7 +196,7 @@ function Rows({ aircraft, rows }: RowsProps) {
                       }
                     />
                   ))}
-                  <td>
+                  <td class={styles.remove}>
                     <button
                       type="button"
                       class={styles.removeRow}
@@ -196,7 +219,7 @@ function Rows({ aircraft, rows }: RowsProps) {
       )}
       {rows.length > 0 && <Hint>{words.emptyCells(mass(aircraft.masses.usualTakeoffKg))}</Hint>}
       <Keys>
-        <Key disabled={rows.length >= MOST_ROWS} onPress={() => set([...rows, {}], null)}>
+        <Key disabled={rows.length >= MOST_ROWS} onPress={add}>
           {words.addRow}
         </Key>
       </Keys>
@@ -216,6 +239,8 @@ function Rows({ aircraft, rows }: RowsProps) {
     </>
   );
 }
+
+const focusRow = (row: Element | null | undefined) => row?.querySelector('input')?.focus();
 
 function withCell(row: HandbookRow, column: Column, value: number | null): HandbookRow {
   const { [column]: _, ...rest } = row;
@@ -252,7 +277,7 @@ function Cell({ row, column, value, found, onChange }: CellProps) {
   const isWrong = typed !== null && !fits(typed);
   const off = found?.found == null ? null : found.found / found.book - 1;
   return (
-    <td>
+    <td data-label={words.named(words.columns[column], unitOf(column))}>
       <input
         class={styles.cell}
         inputMode={least < 0 ? 'text' : 'decimal'}

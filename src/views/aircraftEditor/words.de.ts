@@ -95,6 +95,7 @@ export const words: Translated<typeof english>['words'] = {
   take: (rows) => (rows === 1 ? 'Diese Zeile übernehmen' : `Diese ${rows} Zeilen übernehmen`),
   understood: (list) => `Verstanden: ${list}.`,
   rowsTitle: 'Zeilen',
+  row: 'Zeile',
   addRow: 'Zeile hinzufügen',
   removeRow: (number) => `Zeile ${number} entfernen`,
   columns,

@@ -94,6 +94,7 @@ export const words = {
   take: (rows: number) => (rows === 1 ? 'Take this row' : `Take these ${rows} rows`),
   understood: (columns: string) => `Understood: ${columns}.`,
   rowsTitle: 'Rows',
+  row: 'Row',
   addRow: 'Add a row',
   removeRow: (number: number) => `Remove row ${number}`,
   columns,
