@@ -11,7 +11,7 @@ import { canonicalJson } from './hash';
 export type FactValue =
   | {
       readonly value: number;
-      readonly unit: 'm' | 'ft' | 'kg' | 'kt' | 'deg' | 'psi' | '%' | 'rpm' | 'count';
+      readonly unit: 'm' | 'ft' | 'kg' | 'kt' | 'deg' | 'psi' | 'min' | '%' | 'rpm' | 'count';
     }
   | { readonly text: string }
   | { readonly code: string }
@@ -157,6 +157,7 @@ const AIRCRAFT_FACTS = [
   ['crosswindDry', 'limits.crosswindKt.dry', 'kt'],
   ['crosswindWet', 'limits.crosswindKt.wet', 'kt'],
   ['crosswindContaminated', 'limits.crosswindKt.contaminated', 'kt'],
+  ['crosswindShown', 'limits.demonstratedCrosswindKt', 'kt'],
   ['tailwindDry', 'limits.tailwindKt.dry', 'kt'],
   ['tailwindWet', 'limits.tailwindKt.wet', 'kt'],
   ['tailwindContaminated', 'limits.tailwindKt.contaminated', 'kt'],
@@ -164,6 +165,7 @@ const AIRCRAFT_FACTS = [
   ['flapsLimit', 'limits.flapsKt', 'kt'],
   ['tyreLimit', 'limits.tyreKt', 'kt'],
   ['tyrePressure', 'limits.tyrePsi', 'psi'],
+  ['brakesCool', 'limits.brakesCoolMin', 'min'],
   ['leastWidth', 'limits.leastWidthM', 'm'],
   ['taxiSpeed', 'taxi.maxKt', 'kt'],
   ['turnSpeed', 'taxi.turnKt', 'kt'],

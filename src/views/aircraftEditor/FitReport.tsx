@@ -2,13 +2,13 @@
 
 import type { JSX } from 'preact';
 import { fitState, startFit, stopFit } from '../../board/writing/aircraft';
-import { type Aircraft, type Fit, type FitTrouble, WELL_WITHIN } from '../../core';
+import { type Aircraft, type Fit, WELL_WITHIN } from '../../core';
 import { Key } from '../../parts/key/Key';
 import { Keys } from '../../parts/key/Keys';
 import styles from './AircraftEditor.module.css';
 import { FitPlot } from './FitPlot';
-import { bookSaid, percentText } from './said';
-import { troubles, words } from './words';
+import { percent, troubleSaid } from './troubleSaid';
+import { words } from './words';
 
 /** The report; nothing without a table. */
 export function FitReport({ aircraft }: { readonly aircraft: Aircraft }): JSX.Element | null {
@@ -65,28 +65,4 @@ function Fitted({ aircraft, fit }: FittedProps) {
       <FitPlot figures={fit.figures} />
     </>
   );
-}
-
-/** A share as a percentage without its sign, rounded away from nothing. */
-const percent = (share: number) => percentText(Math.ceil(1000 * share) / 1000).replace('+', '');
-
-/** A trouble as a sentence, with what would mend it. */
-export function troubleSaid(trouble: FitTrouble, { handbook }: Aircraft): string {
-  const { row, figure } = trouble;
-  const book = handbook?.rows[row]?.[figure];
-  const factor = trouble.code === 'thrust-apart' ? trouble.factor : 1;
-  const told = {
-    row: row + 1,
-    figure,
-    book: book === undefined ? '' : bookSaid(figure, book),
-    foretold: trouble.code === 'row-apart' ? bookSaid(figure, trouble.foretold) : '',
-    percent: 'by' in trouble ? percentText(trouble.by) : '',
-    thrust: percent(Math.abs(factor - 1)),
-    isMore: factor > 1,
-  };
-  if (trouble.code !== 'no-figure') return troubles[trouble.code](told);
-  const { because } = trouble;
-  return because === 'over-mass' || because === 'never-stops' || because === 'cannot-climb'
-    ? troubles[because](told)
-    : troubles['no-figure'](told);
 }

@@ -10,10 +10,10 @@ const columns: Readonly<Record<Column, string>> = {
   temperatureC: 'Temp.',
   headwindKt: 'Gegenwind',
   runM: 'Startrollen',
-  to50ftM: 'Start bis 50 ft',
+  to50ftM: 'Start 50 ft',
   climbFtMin: 'Steigen',
   landingRunM: 'Landerollen',
-  landingM: 'Landung ab 50 ft',
+  landingM: 'Ldg. 50 ft',
 };
 
 const figuresSaid: Readonly<Record<BookFigure, string>> = {
@@ -204,6 +204,7 @@ export const troubles: Translated<typeof english>['troubles'] = {
   'rows-apart': (told) =>
     `${at(told)}: ${told.book} liegt ${told.percent} daneben, und keine Zeile allein erklärt es. Die Zeilen widersprechen einander oder den Geschwindigkeiten: auf Zeilen mit anderer Masse, Klappenstellung oder anderem Belag prüfen.`,
   'over-mass': (told) => `${at(told)}: Ihre Masse liegt über der höchsten.`,
+  'under-empty': (told) => `${at(told)}: Ihre Masse liegt unter der Leermasse.`,
   'never-stops': (told) =>
     `${at(told)}: Es käme nie zum Stehen. Anfluggeschwindigkeit und Landewerte prüfen.`,
   'cannot-climb': (told) =>

@@ -9,10 +9,10 @@ const columns: Readonly<Record<Column, string>> = {
   temperatureC: 'Temp.',
   headwindKt: 'Headwind',
   runM: 'T-O run',
-  to50ftM: 'T-O to 50 ft',
+  to50ftM: 'T-O 50 ft',
   climbFtMin: 'Climb',
   landingRunM: 'Ldg run',
-  landingM: 'Ldg from 50 ft',
+  landingM: 'Ldg 50 ft',
 };
 
 /** The same within a sentence. */
@@ -218,6 +218,7 @@ export const troubles = {
   'rows-apart': (told: TroubleTold) =>
     `${at(told)}: ${told.book} is ${told.percent} off, and no single row explains it. The rows contradict each other or the speeds: check for rows of another mass, flap setting or surface.`,
   'over-mass': (told: TroubleTold) => `${at(told)}: its mass is over the maximum.`,
+  'under-empty': (told: TroubleTold) => `${at(told)}: its mass is below the empty mass.`,
   'never-stops': (told: TroubleTold) =>
     `${at(told)}: it would never stop. Check the approach speed and the landing figures.`,
   'cannot-climb': (told: TroubleTold) =>

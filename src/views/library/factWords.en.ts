@@ -37,6 +37,7 @@ const names: Readonly<Record<FactName, string>> = {
   crosswindDry: 'crosswind limit, dry',
   crosswindWet: 'crosswind limit, wet',
   crosswindContaminated: 'crosswind limit, contaminated',
+  crosswindShown: 'demonstrated crosswind',
   tailwindDry: 'tailwind limit, dry',
   tailwindWet: 'tailwind limit, wet',
   tailwindContaminated: 'tailwind limit, contaminated',
@@ -44,6 +45,7 @@ const names: Readonly<Record<FactName, string>> = {
   flapsLimit: 'flaps limit speed',
   tyreLimit: 'tyre limit speed',
   tyrePressure: 'tyre pressure',
+  brakesCool: 'brake cooling',
   leastWidth: 'least runway width',
   taxiSpeed: 'taxi speed, straight',
   turnSpeed: 'taxi speed in a sharp turn',
@@ -75,15 +77,17 @@ const codes: Readonly<Record<string, string>> = {
   'numbersFrom magnetic': 'magnetic',
 };
 
-const units: Readonly<Record<'ft' | 'kt' | 'deg' | 'psi' | '%' | 'rpm' | 'count', string>> = {
-  ft: 'ft',
-  kt: 'kt',
-  deg: '°',
-  psi: 'psi',
-  '%': '%',
-  rpm: 'rpm',
-  count: '',
-};
+const units: Readonly<Record<'ft' | 'kt' | 'deg' | 'psi' | 'min' | '%' | 'rpm' | 'count', string>> =
+  {
+    ft: 'ft',
+    kt: 'kt',
+    deg: '°',
+    psi: 'psi',
+    min: 'min',
+    '%': '%',
+    rpm: 'rpm',
+    count: '',
+  };
 
 export const words = {
   names,
