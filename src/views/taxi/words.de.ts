@@ -25,7 +25,7 @@ export const words: Translated<typeof english> = {
 
   sayOn: (mhz) => `Auf ${mhz} sagen`,
   say: 'Sagen',
-  noRadio: 'Hier kein Funk. Für sich selbst sagen:',
+  noRadio: 'Hier ist keine Frequenz bekannt. Für sich selbst sagen:',
   allCalls: 'Alle Funksprüche',
 
   time: durationWords,

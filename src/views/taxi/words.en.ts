@@ -20,7 +20,7 @@ export const words = {
 
   sayOn: (mhz: string) => `Say on ${mhz}`,
   say: 'Say',
-  noRadio: 'No radio here. Say to yourself:',
+  noRadio: 'No frequency known here. Say to yourself:',
   allCalls: 'All calls',
 
   time: durationWords,
