@@ -42,7 +42,16 @@ async function unpacked(
   const reader = await loadWorldReader();
   const decoder = new TextDecoder();
   const world = reader.readWorld(bytes, (text) => decoder.decode(text));
-  return world && { world, find: reader.worldSearch(world), reader };
+  return world && { world, find: await inTurns(reader.worldSearch(world)), reader };
+}
+
+/** Does work step by step, with what else the page has to do between, such as a key. */
+async function inTurns<T>(steps: Generator<void, T>): Promise<T> {
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+    await new Promise((resolve) => setTimeout(resolve));
+  }
 }
 
 let looked: Promise<void> | null = null;

@@ -43,7 +43,10 @@ interface Vocabulary {
   readonly fields: Int32Array;
 }
 
-function vocabularyOf({ codes, otherCodes, names, towns }: World): Vocabulary {
+/** After so many fields or words, other work has its turn. */
+const AT_A_TIME = 1500;
+
+function* vocabularyOf({ codes, otherCodes, names, towns }: World): Generator<void, Vocabulary> {
   const fieldsOf = new Map<string, number[]>();
   const add = (word: string, entry: number) => {
     const fields = fieldsOf.get(word);
@@ -53,7 +56,8 @@ function vocabularyOf({ codes, otherCodes, names, towns }: World): Vocabulary {
   // All at once: folding ten thousand short texts takes several times as long.
   const lines = (texts: readonly string[]) => folded(texts.join('\n')).split('\n');
   const [named, situated] = [lines(names), lines(towns)];
-  codes.forEach((code, index) => {
+  for (const [index, code] of codes.entries()) {
+    if (index % AT_A_TIME === 0) yield;
     for (const own of [code, ...(otherCodes[index] ?? '').split(' ')]) {
       const word = own.toLowerCase();
       if (word !== '') add(word, 2 * index + 1);
@@ -62,19 +66,26 @@ function vocabularyOf({ codes, otherCodes, names, towns }: World): Vocabulary {
     }
     for (const word of `${named[index]} ${situated[index]}`.match(/[\p{L}\p{N}]+/gu) ?? [])
       add(word, 2 * index);
-  });
+  }
+  yield;
   const words = [...fieldsOf.keys()].sort();
+  yield;
   const shared = new Uint8Array(words.length);
   const starts = new Int32Array(words.length + 1);
-  words.forEach((word, place) => {
+  const fields = new Int32Array(
+    [...fieldsOf.values()].reduce((sum, { length }) => sum + length, 0),
+  );
+  for (const [place, word] of words.entries()) {
+    if (place % (4 * AT_A_TIME) === 0) yield;
     const before = words[place - 1] ?? '';
     let alike = 0;
     while (alike < word.length && word[alike] === before[alike]) alike += 1;
     shared[place] = Math.min(alike, NONE);
-    starts[place + 1] = (starts[place] ?? 0) + (fieldsOf.get(word)?.length ?? 0);
-  });
-  const fields = new Int32Array(starts[words.length] ?? 0);
-  for (const [place, word] of words.entries()) fields.set(fieldsOf.get(word) ?? [], starts[place]);
+    const entries = fieldsOf.get(word) ?? [];
+    const start = starts[place] ?? 0;
+    fields.set(entries, start);
+    starts[place + 1] = start + entries.length;
+  }
   return { words, shared, starts, fields };
 }
 
@@ -149,9 +160,9 @@ export function eachWithSlips(
   }
 }
 
-/** Makes the index; some tens of milliseconds. */
-export function worldSearch(world: World): WorldSearch {
-  const vocabulary = vocabularyOf(world);
+/** Makes the index, in steps of some milliseconds: whoever takes them may do other work between. */
+export function* worldSearch(world: World): Generator<void, WorldSearch> {
+  const vocabulary = yield* vocabularyOf(world);
   const { words, starts, fields } = vocabulary;
   const count = world.codes.length;
 

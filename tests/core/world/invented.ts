@@ -102,3 +102,11 @@ export const bytesOf = (fields: readonly WorldField[]): Uint8Array =>
   );
 
 export const textOf = (bytes: Uint8Array): string => new TextDecoder().decode(bytes);
+
+/** What work done in steps comes to. */
+export function finished<T>(steps: Generator<void, T>): T {
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+  }
+}

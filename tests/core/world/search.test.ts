@@ -6,7 +6,7 @@ import { nearestFields } from '../../../src/core/world/nearest';
 import { readWorld, type World } from '../../../src/core/world/readWorld';
 import { eachWithSlips, worldSearch } from '../../../src/core/world/search';
 import { PER_DEGREE, type WorldKind } from '../../../src/core/world/worldField';
-import { bytesOf, field, textOf, WORLD } from './invented';
+import { bytesOf, field, finished, textOf, WORLD } from './invented';
 
 function worldOf(fields: typeof WORLD): World {
   const world = readWorld(bytesOf(fields), textOf);
@@ -15,7 +15,7 @@ function worldOf(fields: typeof WORLD): World {
 }
 
 const world = worldOf(WORLD);
-const find = worldSearch(world);
+const find = finished(worldSearch(world));
 const AERODROMES: ReadonlySet<WorldKind> = new Set<WorldKind>(['aerodrome']);
 const codesFor = (typed: string, kinds = AERODROMES, most = 10) =>
   find(typed, { kinds, most }).map((index) => world.codes[index]);

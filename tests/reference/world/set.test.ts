@@ -15,7 +15,7 @@ import { type WorldSearch, worldSearch } from '../../../src/core/world/search';
 import type { WorldField, WorldKind } from '../../../src/core/world/worldField';
 import { type WorldFile, worldFile } from '../../../tools/world/file';
 import { worldTable } from '../../../tools/world/table';
-import { textOf } from '../../core/world/invented';
+import { finished, textOf } from '../../core/world/invented';
 import { apartDeg } from '../magnetic/decimalYear';
 
 const { WGS84 } = geographiclib.Geodesic;
@@ -32,7 +32,7 @@ beforeAll(async () => {
   const read = readWorld(gunzipSync(file.packed), textOf);
   if (read === null) throw new Error('not read');
   world = read;
-  find = worldSearch(world);
+  find = finished(worldSearch(world));
   const { Database } = await initSqlJs();
   const database = new Database(readFileSync(getDatabasePath()));
   ask = (sql) => database.exec(sql)[0]?.values ?? [];
