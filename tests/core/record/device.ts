@@ -14,6 +14,11 @@ export const AT: Entry['at'] = { wallMs: 1_795_000_000_000, sortieMs: 544_647_00
 
 const channels: BroadcastChannel[] = [];
 
+/** Closes the windows that were opened: they no longer hear of each other, or of the next ones. */
+export function closeWindows(): void {
+  for (const channel of channels.splice(0)) channel.close();
+}
+
 /** Gives every test an empty device, and closes its windows afterwards. */
 export function useFreshDevice(): void {
   const Channel = globalThis.BroadcastChannel;
@@ -30,7 +35,7 @@ export function useFreshDevice(): void {
     );
   });
   afterEach(() => {
-    for (const channel of channels.splice(0)) channel.close();
+    closeWindows();
     vi.restoreAllMocks();
     vi.unstubAllGlobals();
   });

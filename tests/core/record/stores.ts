@@ -65,6 +65,9 @@ export async function putStore({ databases }: LeftStore): Promise<void> {
   }
 }
 
+/** A version of a document that no release has reached. */
+export const LATER_VERSION = 99;
+
 /** The names of what a later release added to {@link laterThan}. */
 export const LATER = { entries: ['later-1', 'later-2', 'later-3'], document: 'later-field' };
 
@@ -94,7 +97,11 @@ export function laterThan(left: LeftStore): LeftStore {
   const document = {
     ...field,
     hash: LATER.document,
-    content: { ...Object(field?.content), version: 2, runways: { '10/28': { lengthM: 1400 } } },
+    content: {
+      ...Object(field?.content),
+      version: LATER_VERSION,
+      runways: { '10/28': { lengthM: 1400 } },
+    },
   };
   const ink = { hash: 'ink-1', sortie: 'later-sortie', bytes: [1, 2, 3] };
   const values: Readonly<Record<string, (values: Values) => Values>> = {

@@ -6,7 +6,7 @@ import { readEntry } from '../../../src/core/sortie/entry.schema';
 import { allSetAside } from '../../../src/record/aside';
 import { besideRecord, entriesOf, wholeRecord } from '../../../src/record/past';
 import { AT, openWindow, putRaw, useFreshDevice, wind, windsOf } from './device';
-import { firstDocument } from './stores';
+import { firstDocument, LATER_VERSION } from './stores';
 
 useFreshDevice();
 
@@ -121,7 +121,8 @@ describe('of a newer version', () => {
   test('a document stays, is told, and is not used', async () => {
     const { record } = await openWindow();
     const mine = firstDocument('field');
-    const later = { ...mine, hash: 'later', content: { ...Object(mine.content), version: 2 } };
+    const content = { ...Object(mine.content), version: LATER_VERSION };
+    const later = { ...mine, hash: 'later', content };
     await record.store?.write({ documents: [mine, later] });
     expect(await record.documents()).toEqual([mine]);
     expect(record.unread).toEqual({ damaged: 0, newer: 1 });

@@ -4,7 +4,10 @@ import { IDBFactory } from 'fake-indexeddb';
 import { expect, test, vi } from 'vitest';
 import { boundedJson } from '../../../../src/exchange/boundedJson';
 import { jsonFault, linesOf } from '../../../../src/exchange/jsonFault';
+import { closeWindows, useFreshDevice } from '../../record/device';
 import { openPage } from '../page';
+
+useFreshDevice();
 
 /** Parses as the worker does, without one. */
 class Parsing {
@@ -20,8 +23,9 @@ class Parsing {
   terminate() {}
 }
 
-/** A device with nothing but the app on it. */
+/** A device with nothing but the app on it; the one before is put away. */
 async function device() {
+  closeWindows();
   const page = await openPage({ fresh: true, hooks: false });
   vi.stubGlobal('Worker', Parsing);
   vi.stubGlobal('indexedDB', new IDBFactory());
