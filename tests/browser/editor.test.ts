@@ -238,7 +238,7 @@ describe('a list for when something is wrong', () => {
     await lists.first().getByRole('button').click();
     // A step of it names the runway, and none is chosen yet.
     await tickAll(page);
-    await key(page, 'Back to Line-up').waitFor();
+    await key(page, 'On to Line-up').waitFor();
   });
 
   test('leads to the end, or to a phase, which is first one in which it is looked for', async ({

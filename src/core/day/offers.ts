@@ -96,7 +96,7 @@ export function offers(
         ? { what: 'resume', left }
         : abnormal === null && outside.length > 0 && isBeforeRunway(position)
           ? { what: 'go-outside', cautions: outside }
-          : mainOf(position, facts, abnormal?.list.then ?? 'return', flown.phase),
+          : mainOf(position, facts, abnormal?.list.then ?? 'return', flown),
     rolling,
     putOff: isAway || !mayPutOff(position) ? null : row,
     cannot: isAway ? null : row,
@@ -140,7 +140,7 @@ function mainOf(
   position: StepsBrief['walk']['position'],
   facts: Facts,
   leadsTo: LeadsTo,
-  flown: Phase,
+  flown: StepsBrief['walk'],
 ): Main {
   switch (position.kind) {
     case 'step': {
@@ -162,9 +162,16 @@ function mainOf(
   }
 }
 
-/** Whether a phase that a list leads to was come to before the list was opened. */
-const isBehind = (leadsTo: LeadsTo, flown: Phase): boolean =>
-  typeof leadsTo === 'object' && PHASES.indexOf(leadsTo.phase) <= PHASES.indexOf(flown);
+/**
+ * Whether a phase that a list leads to was come to before the list was opened. After a stop the
+ * steps stand at the phase behind the landing, and nothing of it was done: that one lies ahead.
+ */
+function isBehind(leadsTo: LeadsTo, { phase, phases }: StepsBrief['walk']): boolean {
+  if (typeof leadsTo !== 'object') return false;
+  const led = PHASES.indexOf(leadsTo.phase);
+  const here = PHASES.indexOf(phase);
+  return led < here || (led === here && (phases[led]?.handled ?? 0) > 0);
+}
 
 /** No later before a barrier or for what was put off already; a note asks for nothing. */
 function mayPutOff(position: StepsBrief['walk']['position']): boolean {

@@ -24,7 +24,7 @@ export interface FieldRow {
 
 /** Rows under a heading, such as those nearby. */
 export interface FieldGroup {
-  /** Left out by the only one. */
+  /** Left out where it needs none. */
   readonly title?: string | undefined;
   /** What stands over the rows, and without any. */
   readonly head?: ComponentChildren;
@@ -37,6 +37,8 @@ interface FieldSearchProps {
   readonly text: string;
   readonly onText: (text: string) => void;
   readonly groups: readonly FieldGroup[];
+  /** The level of the groups' headings on the page. */
+  readonly heading: 'h3' | 'h4';
   /** What stands under the list. */
   readonly children?: ComponentChildren;
 }
@@ -48,7 +50,13 @@ export const SHOWN = 8;
 const LONGEST = 60;
 
 /** The box, and what it finds. */
-export function FieldSearch({ text, onText, groups, children }: FieldSearchProps): JSX.Element {
+export function FieldSearch({
+  text,
+  onText,
+  groups,
+  heading: Heading,
+  children,
+}: FieldSearchProps): JSX.Element {
   const [isWhole, setWhole] = useState(false);
   const box = useRef<HTMLDivElement>(null);
   const total = groups.reduce((sum, { rows }) => sum + rows.length, 0);
@@ -83,10 +91,10 @@ export function FieldSearch({ text, onText, groups, children }: FieldSearchProps
       </p>
       {total === 0 && text.trim() !== '' && <p class={styles.none}>{words.none}</p>}
       {groups.map(
-        ({ title, head, rows, foot }) =>
+        ({ title, head, rows, foot }, place) =>
           (rows.length > 0 || head !== undefined) && (
-            <section key={title ?? ''}>
-              {title !== undefined && <h4 class={styles.title}>{title}</h4>}
+            <section key={place}>
+              {title !== undefined && <Heading class={styles.title}>{title}</Heading>}
               {head}
               <ul class={styles.fields}>
                 {cut(rows).map((row) => (

@@ -162,6 +162,7 @@ function Fields() {
     <>
       <Source />
       <FieldSearch
+        heading="h4"
         text={text}
         onText={setText}
         groups={[

@@ -105,12 +105,12 @@ export function ListEnd({ main, nextList }: ListEndProps): JSX.Element {
         <EndKeys main={main} />
       ) : (
         <div class={styles.keys}>
-          <BackKey />
           {nextList !== null && (
-            <Key moving onPress={() => openList(nextList.id)}>
+            <Key moving className={styles.over} onPress={() => openList(nextList.id)}>
               {markedText(stepsLang(), nextList.title)}
             </Key>
           )}
+          <BackKey />
           <TickKey
             refusals={words.refused}
             look="pick"

@@ -49,6 +49,7 @@ export function ChooseField(): JSX.Element {
       </section>
       <h2 class={styles.title}>{words.chooseField}</h2>
       <FieldSearch
+        heading="h3"
         text={text}
         onText={(typed) => {
           setText(typed);
@@ -57,7 +58,6 @@ export function ChooseField(): JSX.Element {
         groups={[
           { rows: mine.map(rowOf) },
           world?.worldGroup(text, choose) ?? {
-            title: '',
             head: <Key onPress={wantWorld}>{searchWords.world}</Key>,
             rows: [],
           },

@@ -207,6 +207,24 @@ test('only on the roll the take-off may be stopped', () => {
   expect(flying.offered.stop).toBe(false);
 });
 
+test('after a stop, the phase that the list leads to lies ahead until something of it was done', () => {
+  const list = procedure?.lists.find(({ id }) => id === 'rejected-takeoff');
+  expect(list?.then).toEqual({ phase: 'after', reopen: [] });
+  const all = (list?.steps ?? []).map(({ id }) => tick('done', id, { run: LIST }));
+  const rolled: readonly SortieEvent[] = [
+    ...flownUntil(({ main }) => main.what === 'stamp' && main.moment === 'brakes released'),
+    { kind: 'stamp', what: 'brakes released' },
+    tick('done', 'brakes-off'),
+    { kind: 'stamp', what: 'stopping' },
+  ];
+  const ahead = after(...rolled, OPEN_LIST, ...all);
+  expect(ahead.offered.main).toMatchObject({ what: 'close-list', back: false });
+  const rows = after(...rolled).steps.walk.phases.find(({ phase }) => phase === 'after')?.rows;
+  const first = rows?.find(({ state }) => state.kind === 'open')?.step.id ?? '';
+  const behind = after(...rolled, tick('done', first), OPEN_LIST, ...all);
+  expect(behind.offered.main).toMatchObject({ what: 'close-list', back: true });
+});
+
 test('a list that is open is offered no more, and at its end it leads where it says', () => {
   const first = procedure?.phases[0]?.steps[0]?.id ?? '';
   const open = after(OPEN, tick('done', first), OPEN_LIST);
