@@ -2,7 +2,8 @@
 
 import type { ListedAircraft, ListedField, ListedProcedure } from 'virtual:lapstrip-catalogue';
 import type { Hash } from '../../core';
-import { chooseField, takeUp } from '../record/choices';
+import { day } from '../board';
+import { chooseAircraft, chooseField, takeUp } from '../record/choices';
 import { type Listed, listedAircraft, listedBy } from './documents';
 import { KINDS, ownRows, today } from './library';
 import { takeReceived } from './ownDocuments';
@@ -54,7 +55,9 @@ export function flyLesson(hashes: readonly Hash[]): void {
   if (flown === null) return;
   const { field, aircraft, procedure } = flown;
   chooseField(field);
-  takeUp({ aircraft: aircraft.hash, procedure: procedure?.hash ?? null, load: null });
+  const chosen = { procedure: procedure?.hash ?? null };
+  if (aircraft.hash === day.inputs().aircraft) takeUp({ ...chosen, load: null });
+  else chooseAircraft(aircraft, chosen);
   for (const one of [field, aircraft, procedure]) {
     if (one !== null) void takeReceived(one.hash);
   }

@@ -3,9 +3,11 @@
 import type { ListedAircraft, ListedField } from 'virtual:lapstrip-catalogue';
 import type { Chosen, Event, Inputs } from '../../core';
 import { day, sortie } from '../board';
+import { aircraft } from '../documents/inUse';
 import { typing } from '../places';
 import { setWind } from '../wind/windEntry';
 import { add, undoable } from './adding';
+import { endSortie, NO_CONDITIONS } from './nextSortie';
 
 /** Sets what the pilot chose. */
 export function setInputs(chosen: Partial<Inputs>): void {
@@ -39,9 +41,6 @@ const NO_ROUTE = {
   rollsFromM: 0,
 };
 
-/** What a field is like today means nothing on another, nor on another sortie. */
-export const NO_CONDITIONS = { surface: 'dry', ownQnhHpa: null, ownTemperatureC: null } as const;
-
 /** Switches to another field; an end of the old one can't stay in use. */
 export function chooseField(field: ListedField): void {
   if (field.hash === day.inputs().field) return;
@@ -51,14 +50,20 @@ export function chooseField(field: ListedField): void {
   if (!first) undoable.value = { what: 'field', entries };
 }
 
-/** Takes another aircraft, with its usual procedure and its usual load. */
-export function chooseAircraft(aircraft: ListedAircraft): void {
-  if (aircraft.hash === day.inputs().aircraft) return;
-  takeUp({
-    aircraft: aircraft.hash,
-    procedure: null,
-    load: null,
-  });
+/** What belongs to an aircraft, and not to the next one. */
+const AS_USUAL = { procedure: null, load: null, bingoKg: null } as const;
+
+/**
+ * Takes another aircraft, with its usual procedure and its usual load, and without the bingo fuel of
+ * the one before. Once that one has moved, what it did stays with it: the sortie is ended, and the
+ * next begins. A newer version of the same aircraft flies on.
+ */
+export function chooseAircraft({ hash, code }: ListedAircraft, chosen: Partial<Inputs> = {}): void {
+  if (hash === day.inputs().aircraft) return;
+  const taken = { aircraft: hash, ...AS_USUAL, ...chosen };
+  const isOther = code !== aircraft.value?.code;
+  if (isOther && sortie.value.stamps.length > 0) endSortie(taken);
+  else takeUp(taken);
 }
 
 /** Leaves the steps begun so far where they are; those of what is taken now start afresh. */

@@ -25,7 +25,6 @@ import {
   type StepOutcome,
   type StepRow,
   sawOf,
-  sortieTimeMs,
   tieKey,
   togetherWith,
 } from '../../core';
@@ -33,10 +32,9 @@ import { askToKeepStorage } from '../../device/storage';
 import { newId } from '../../record/record';
 import { day, record, sortie } from '../board';
 import { chosenProcedure, procedure } from '../documents/inUse';
-import { wallNowMs } from '../flight/time';
 import { openPlace, openSheet, openTyping } from '../places';
-import { add, addTo, undoable } from '../record/adding';
-import { NO_CONDITIONS } from '../record/choices';
+import { add, undoable } from '../record/adding';
+import { endSortie } from '../record/nextSortie';
 import { seal } from '../record/sealing';
 import { closeCard } from './card';
 import { resume } from './interruption';
@@ -240,24 +238,6 @@ export function goBack(): void {
   if (last === null) return;
   resume();
   add(...togetherWith(record.entries, last).map(({ id }): Event => ({ kind: 'undo', target: id })));
-}
-
-/**
- * Ends the sortie, seals its figures, and begins the next with the same field, aircraft and limits.
- */
-export function endSortie(): void {
-  const { run, lists, clock } = sortie.value;
-  const { chosen: _chosen, purpose: _purpose, supersonic: _s, ...kept } = day.inputs();
-  const open = lists
-    .map((one): Event => ({ kind: 'close', run: one.id, leadsTo: 'end' }))
-    .reverse();
-  const closing =
-    run === null ? [] : add(seal(), ...open, { kind: 'close', run: run.id, leadsTo: 'end' });
-  const next: Event[] = [{ kind: 'set', inputs: { ...kept, ...NO_CONDITIONS, taxiTold: null } }];
-  if (clock !== null) {
-    next.push({ kind: 'clock', sortieMs: sortieTimeMs(clock, wallNowMs()), rate: clock.rate });
-  }
-  undoable.value = { what: 'sortie', entries: [...closing, ...addTo(newId(), ...next)] };
 }
 
 /** Opens where something is entered; the Big card makes room for it. */

@@ -16,7 +16,7 @@ import { fieldText, langOf, languageName } from '../../board/language';
 import { openSheet, sheet } from '../../board/places';
 import { chooseAircraft, chooseField, setInputs, takeUp } from '../../board/record/choices';
 import { flownLast } from '../../board/record/flownLast';
-import { endSortie } from '../../board/steps/stepping';
+import { endSortie } from '../../board/record/nextSortie';
 import { isFlownWithout, unproceduredAircraft } from '../../board/writing/firstProcedure';
 import { type Hash, takenOn } from '../../core';
 import { Choice, choicesOf } from '../../parts/choice/Choice';

@@ -230,7 +230,7 @@ test('a route as told is over with the roll and with the landing, and no other s
   expect(day.inputs().taxiTold).toBeNull();
   taxi.takeTold('A D B');
   taxi.typeTold('A D');
-  const { endSortie } = await import('../../../../src/board/steps/stepping');
+  const { endSortie } = await import('../../../../src/board/record/nextSortie');
   endSortie();
   expect([day.inputs().taxiTold, taxi.toldDraft()]).toEqual([null, '']);
 });

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { foldSortie, sortiesOf } from '../../../../src/core/sortie/fold';
 import { openPage } from '../page';
 
 const page = await openPage();
@@ -64,6 +65,35 @@ test('another aircraft has its own load and steps, and undo brings the steps bac
   undoChange();
   expect(sortie.value.run).toMatchObject({ id: 'run-one', procedure });
   expect(day.inputs()).toMatchObject({ aircraft: hashOf('tussock'), load });
+});
+
+test('what an aircraft did stays with it: another one begins the next sortie, and undo goes back', () => {
+  beginAt('XCAI', 'tussock', { kind: 'set', inputs: { bingoKg: 30, callsign: 'Gannet 1' } });
+  const procedure = hashOf('tussock-usual');
+  add(
+    { kind: 'open', run: 'run-one', procedure, list: null },
+    { kind: 'stamp', what: 'brakes released' },
+    { kind: 'stamp', what: 'stopping' },
+    { kind: 'open', run: 'list-one', procedure, list: 'rejected-takeoff' },
+  );
+  const { id } = sortie.value;
+  chooseAircraft(plane('sleet'));
+  expect(sortie.value).toMatchObject({ run: null, lists: [], stamps: [] });
+  expect(day.inputs()).toMatchObject({
+    field: hashOf('XCAI'),
+    aircraft: hashOf('sleet'),
+    bingoKg: null,
+    callsign: 'Gannet 1',
+  });
+  const before = sortiesOf(page.record.entries).get(id ?? '') ?? [];
+  expect(foldSortie(before)).toMatchObject({
+    inputs: { aircraft: hashOf('tussock'), bingoKg: 30 },
+    stamps: [{ what: 'brakes released' }, { what: 'stopping' }],
+    endedAt: expect.anything(),
+  });
+  undoChange();
+  expect(sortie.value).toMatchObject({ id, lists: [{ id: 'list-one' }], endedAt: null });
+  expect(day.inputs().aircraft).toBe(hashOf('tussock'));
 });
 
 test('an end is used together with the wind being typed', () => {

@@ -9,6 +9,7 @@ const { add, beginAt, day, happened, hashOf, load, sortie, undoChange, undoable 
 await load('XLIN', 'sleet', 'sleet-usual');
 const stepping = await import('../../../../src/board/steps/stepping');
 
+const { endSortie } = await import('../../../../src/board/record/nextSortie');
 const { procedure } = await import('../../../../src/board/documents/inUse');
 
 const { offered } = stepping;
@@ -233,7 +234,7 @@ test('the end seals, and begins the next sortie with the same field, its clock r
   const before = sortie.value.id;
   pass(59_000);
   add({ kind: 'set', inputs: { surface: 'wet', ownQnhHpa: 1002, ownTemperatureC: 31 } });
-  stepping.endSortie();
+  endSortie();
   expect(sortie.value.id).not.toBe(before);
   expect(day.inputs()).toMatchObject({
     field: hashOf('XLIN'),
@@ -259,7 +260,7 @@ test('a step the simulation has not got is not asked for in the next sortie, unt
   stepping.tick(row(first), 'cannot', 'not simulated', true);
   pass(1000);
   expect([due(), ...states(first)]).toEqual([second, 'cannot']);
-  stepping.endSortie();
+  endSortie();
   expect([due(), ...states(first)]).toEqual([second, 'not-needed']);
   expect(row(first).state).toMatchObject({ notSimulated: true });
   setSimulated(first);
@@ -274,7 +275,7 @@ test('taking it back forgets it too, and another reason is not remembered', () =
   pass(1000);
   stepping.tick(row(first), 'cannot', 'does not work');
   pass(1000);
-  stepping.endSortie();
+  endSortie();
   expect(due()).toBe(first);
 });
 
