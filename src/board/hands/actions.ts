@@ -88,7 +88,8 @@ type StepAction = Exclude<Action, 'repeat' | 'next-place' | 'big-card' | 'stopwa
 function inSteps(action: StepAction, pressed: ActionPress): Outcome {
   const now = offered.value;
   if (!isShown.value || now === null) return 'not-here';
-  if (pressed.downMs < dueSinceMs() + SETTLE_MS) return 'too-soon';
+  // A stop is never put off: its key or button is for nothing else.
+  if (action !== 'stopping' && pressed.downMs < dueSinceMs() + SETTLE_MS) return 'too-soon';
   switch (action) {
     case 'done':
       return doMain(now, pressed);

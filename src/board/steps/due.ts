@@ -44,8 +44,20 @@ let sinceMs = Number.NEGATIVE_INFINITY;
  */
 export const dueSinceMs = (): number => sinceMs;
 
+let rollingMs = Number.NEGATIVE_INFINITY;
+
+/**
+ * Since when the roll, or whatever is due, has been due, wherever it is shown, by the time since the
+ * app started, ms.
+ */
+export const rollingSinceMs = (): number => rollingMs;
+
 /** Starts noting when the due step, or what is shown of it, changes. */
 export function followDue(): void {
+  effect(() => {
+    void dueName.value;
+    rollingMs = elapsedNowMs();
+  });
   effect(() => {
     void [dueName.value, stepsShown.value, bigCard.value, place.value, sheet.value, typing.value];
     sinceMs = elapsedNowMs();

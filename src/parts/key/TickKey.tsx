@@ -18,6 +18,11 @@ interface TickKeyProps extends KeyProps {
   readonly step: string;
   /** The key must be held. */
   readonly hold?: boolean | undefined;
+  /**
+   * It must act at once: every tap counts that began long enough after this, ms since the app
+   * started, however late the key was drawn.
+   */
+  readonly urgentSinceMs?: (() => number) | undefined;
   /** Read to screen-reader users whose device can't hold a key. */
   readonly holdHint?: string | undefined;
   /** Why a tap didn't count, shown on the key for a moment. */
@@ -29,12 +34,14 @@ const REFUSAL_SHOWN_MS = 1400;
 
 export function TickKey(props: TickKeyProps): JSX.Element {
   const { step, hold = false, holdHint, refusals, disabled, label, onPress, children } = props;
+  const { urgentSinceMs } = props;
   const [refused, setRefused] = useState<string | null>(null);
   const [holding, setHolding] = useState(false);
   const down = useRef<PointerAt | null>(null);
   const { changedMs, on } = usePresses({
     step,
     hold,
+    sinceMs: urgentSinceMs,
     disabled: disabled ?? false,
     onHolding: setHolding,
     onPress,
@@ -71,9 +78,10 @@ export function TickKey(props: TickKeyProps): JSX.Element {
       down: began,
       up: at(event),
       pointers: pointersSeen(),
-      changedMs: changedMs.current,
+      changedMs: changedMs(),
       waking: isWaking(),
       hold,
+      urgent: urgentSinceMs !== undefined,
     };
     const refusal = refusalOf(tap);
     if (refusal === null) onPress();

@@ -39,10 +39,17 @@ export interface Tap {
   readonly waking: boolean;
   /** It must be held rather than tapped. */
   readonly hold: boolean;
+  /**
+   * It stops the take-off: a tap taken for a palm would cost more than a palm taken for a tap, which
+   * can be taken back. Only the second tap of the one that released the brakes doesn't count.
+   */
+  readonly urgent: boolean;
 }
 
 /** Why a tap doesn't count; null if it does. */
-export function refusalOf({ down, up, pointers, changedMs, waking, hold }: Tap): Refusal | null {
+export function refusalOf(tap: Tap): Refusal | null {
+  const { down, up, pointers, changedMs, waking, hold, urgent } = tap;
+  if (urgent) return down.ms < changedMs + SETTLE_MS ? 'settling' : null;
   if (waking) return 'waking';
   if (pointers > 1) return 'several-pointers';
   if (down.ms < changedMs + SETTLE_MS) return 'settling';

@@ -75,7 +75,15 @@ export function meantBy({ strokes, pointers, changedMs, waking }: Touched): Mean
   const lastedMs = first.up.ms - first.down.ms;
   if (lastedMs > RESTING_MS) return { refusal: 'too-long' };
   const hold = lastedMs >= HOLD_MS;
-  const refusal = refusalOf({ down: first.down, up: first.up, pointers, changedMs, waking, hold });
+  const refusal = refusalOf({
+    down: first.down,
+    up: first.up,
+    pointers,
+    changedMs,
+    waking,
+    hold,
+    urgent: false,
+  });
   return refusal === null ? { gesture: hold ? 'hold' : 'tap' } : { refusal };
 }
 

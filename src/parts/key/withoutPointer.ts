@@ -9,25 +9,28 @@ interface Ticking {
   readonly step: string;
   /** The key must be held. */
   readonly hold: boolean;
+  /** Since when presses count, ms since the app started; otherwise, since the key was drawn. */
+  readonly sinceMs?: (() => number) | undefined;
   readonly disabled: boolean;
   readonly onHolding: (holding: boolean) => void;
   readonly onPress: () => void;
 }
 
 /** The handlers of such a key, and when what it ticks last changed, ms since the app started. */
-export function usePresses({ step, hold, disabled, onHolding, onPress }: Ticking) {
-  const changedMs = useRef(Number.NEGATIVE_INFINITY);
+export function usePresses({ step, hold, sinceMs, disabled, onHolding, onPress }: Ticking) {
+  const drawnMs = useRef(Number.NEGATIVE_INFINITY);
   const keyDownMs = useRef<number | null>(null);
   const asked = useRef(false);
 
   // A key just drawn counts as changed: it may stand where another was tapped.
   useLayoutEffect(() => {
-    changedMs.current = performance.now();
+    drawnMs.current = performance.now();
     asked.current = false;
     onHolding(false);
   }, [step]);
 
-  const settled = (ms: number) => ms >= changedMs.current + SETTLE_MS;
+  const changedMs = sinceMs ?? (() => drawnMs.current);
+  const settled = (ms: number) => ms >= changedMs() + SETTLE_MS;
 
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key !== 'Enter' && event.key !== ' ') return;

@@ -101,7 +101,7 @@ export function CardKey({
     const meant = meantBy({
       strokes: strokes.current,
       pointers: pointersSeen(),
-      changedMs: changedMs.current,
+      changedMs: changedMs(),
       waking: isWaking(),
     });
     if ('refusal' in meant) setSaid(refusedWords(meant.refusal));

@@ -4,6 +4,7 @@ import type { ComponentChildren, JSX } from 'preact';
 import { sortie } from '../../board/board';
 import { wallMs } from '../../board/flight/time';
 import { stopText } from '../../board/language';
+import { rollingSinceMs } from '../../board/steps/due';
 import { doIt, offered, stopRoll } from '../../board/steps/stepping';
 import { Fit } from '../../parts/fit/Fit';
 import { stopwatch } from '../../parts/format';
@@ -44,6 +45,7 @@ export function RollCard(): JSX.Element {
         <RollKeys
           words={words}
           mayStop={now?.stop === true}
+          sinceMs={rollingSinceMs}
           onStop={stopRoll}
           onAirborne={() => now && doIt(now.main)}
         />

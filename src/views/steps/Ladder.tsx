@@ -14,6 +14,7 @@ import {
 } from '../../board/language';
 import { ask, onRoll } from '../../board/places';
 import { openCard, wasJustClosed } from '../../board/steps/card';
+import { rollingSinceMs } from '../../board/steps/due';
 import { doIt, offered, stopRoll } from '../../board/steps/stepping';
 import { type Figure, type Ladder, notThereIn, type Rung } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
@@ -229,6 +230,7 @@ export function LadderView(): JSX.Element {
         <RollKeys
           words={words}
           mayStop={now?.stop === true}
+          sinceMs={rollingSinceMs}
           onStop={stopRoll}
           onAirborne={() => now && doIt(now.main)}
         />

@@ -11,7 +11,16 @@ function tap(more: Partial<Tap> & { lastedMs?: number; movedPx?: number } = {}):
   const { lastedMs = 200, movedPx = 0, ...rest } = more;
   const down = { id: 1, x: 100, y: 100, ms: 10_000 };
   const up = { id: 1, x: 100 + movedPx, y: 100, ms: down.ms + lastedMs };
-  return { down, up, pointers: 1, changedMs: 0, waking: false, hold: false, ...rest };
+  return {
+    down,
+    up,
+    pointers: 1,
+    changedMs: 0,
+    waking: false,
+    hold: false,
+    urgent: false,
+    ...rest,
+  };
 }
 
 test('a plain tap counts', () => {
@@ -62,6 +71,21 @@ test('a tap that was begun before the step changed does not count for the new on
 test('a palm beside the finger, and the touch that wakes the screen, do not count', () => {
   expect(refusalOf(tap({ pointers: 2 }))).toBe('several-pointers');
   expect(refusalOf(tap({ waking: true }))).toBe('waking');
+});
+
+test('what stops the take-off counts however it is tapped, but for the second tap of the release', () => {
+  const { down } = tap();
+  for (const how of [
+    { lastedMs: 20 },
+    { lastedMs: 3000 },
+    { movedPx: 40 },
+    { pointers: 2 },
+    { waking: true },
+  ]) {
+    expect(refusalOf(tap(how))).not.toBeNull();
+    expect(refusalOf(tap({ ...how, urgent: true }))).toBeNull();
+  }
+  expect(refusalOf(tap({ changedMs: down.ms - 499, urgent: true }))).toBe('settling');
 });
 
 test('what does not count as one pointer’s tap does not count with more against it', () => {

@@ -168,6 +168,16 @@ test('on the roll only stopping and airborne do anything', () => {
   expect(act('airborne', press())).toBe('not-now');
 });
 
+test('a stop is never too soon', () => {
+  begin('ramp', 'taxi', 'line-up');
+  goOutside();
+  act('brakes-released', press());
+  pass(100);
+  expect(act('airborne', press())).toBe('too-soon');
+  expect(act('stopping', press())).toBe('done');
+  expect(sortie.value.stamps.map(({ what }) => what)).toEqual(['brakes released', 'stopping']);
+});
+
 test('the stopwatch passes points on Taxi, and not elsewhere', () => {
   begin();
   add({ kind: 'set', inputs: { stand: 's1', chosen: { end: '27', purpose: 'take-off' } } });
