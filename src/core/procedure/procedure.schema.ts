@@ -52,7 +52,7 @@ const step = v.strictObject({
   ),
   needs: described(
     v.optional(stepId),
-    'In a list: the step of a phase that it builds on. Where that one cannot be done, this one is not there to be used.',
+    'In a list: the step of a phase that it builds on. Where that one cannot be done, this one is not there to be used. Done, a check makes that one true again; anything else uses it.',
   ),
   when: v.optional(conditionNamed),
   until: described(

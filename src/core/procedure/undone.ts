@@ -1,6 +1,7 @@
 /**
  * Steps made untrue by what was done since: a list that used what one of them had checked, or, after
- * landing, something done about the option that it had prepared.
+ * landing, something done about the option that it had prepared. A list that checks it again makes
+ * it true.
  */
 
 import { type Run, tickKey } from '../sortie/run';
@@ -19,12 +20,13 @@ const optionsOf = ({ when }: Step): readonly string[] =>
 export function undoneIn(procedure: Procedure, run: Run | null): ReadonlyMap<StepId, number> {
   const undone = new Map<StepId, number>();
   if (run === null) return undone;
-  const note = (step: StepId, seq: number) =>
-    undone.set(step, Math.max(seq, undone.get(step) ?? seq));
+  const later = (noted: Map<StepId, number>, step: StepId, seq: number) =>
+    noted.set(step, Math.max(seq, noted.get(step) ?? seq));
+  const checked = new Map<StepId, number>();
   for (const { list, step, seq } of run.doneInLists) {
     const steps = procedure.lists.find(({ id }) => id === list)?.steps ?? [];
-    const used = steps.find(({ id }) => id === step)?.needs;
-    if (used !== undefined) note(used, seq);
+    const done = steps.find(({ id }) => id === step);
+    if (done?.needs !== undefined) later(done.kind === 'check' ? checked : undone, done.needs, seq);
   }
   const inPhases = procedure.phases.flatMap(({ phase, steps }) =>
     steps.map((step) => ({ phase, step })),
@@ -37,8 +39,9 @@ export function undoneIn(procedure: Procedure, run: Run | null): ReadonlyMap<Ste
       if (tick?.outcome !== 'done') continue;
       for (const { step: prepared } of before)
         if (optionsOf(prepared).some((option) => optionsOf(step).includes(option)))
-          note(prepared.id, tick.seq);
+          later(undone, prepared.id, tick.seq);
     }
   }
+  for (const [step, seq] of checked) if (seq > (undone.get(step) ?? seq)) undone.delete(step);
   return undone;
 }

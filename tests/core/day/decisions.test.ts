@@ -86,6 +86,23 @@ test('pulled when a take-off was rejected, it does not count until it is packed 
   expect(counted({}, packed, ...rejected, undone)).toBeNull();
 });
 
+test('a fresh one that another list checks is packed, whatever was pulled before', () => {
+  const again = 'run-of-another-list';
+  const fresh = procedure?.lists
+    .find(({ id }) => id === 'another-try')
+    ?.steps.find(({ needs }) => needs === CHUTE?.id)?.id;
+  const opened = { ...OPEN_LIST, run: again, list: 'another-try' } as const;
+  const packed: readonly SortieEvent[] = [opened, tick('done', fresh ?? '', { run: again })];
+  expect(counted({}, ...REJECTED, opened)).toBe('used');
+  expect(counted({}, ...REJECTED, ...packed)).toBeNull();
+  // Pulled once more, it is used once more.
+  const pulled: readonly SortieEvent[] = [
+    { ...OPEN_LIST, run: 'run-later' },
+    tick('done', PULLED, { run: 'run-later' }),
+  ];
+  expect(counted({}, ...REJECTED, ...packed, ...pulled)).toBe('used');
+});
+
 test('dropped after landing, it does not count for another take-off until it is packed again', () => {
   const dropped = procedure?.phases
     .find(({ phase }) => phase === 'after')
