@@ -52,6 +52,7 @@ export interface Walk {
   readonly position: WalkPosition;
   /** What follows the due step, in order. */
   readonly next: readonly Upcoming[];
+  /** What was put off and still can be done: what the flight has gone past stays undone. */
   readonly heldBack: readonly StepRow[];
   /** The step handled last, if the last thing done was a step. */
   readonly lastHandled: StepRow | null;
@@ -137,6 +138,19 @@ const hasStopped = (happened: ReadonlySet<Moment>): boolean =>
 /** The phases that a take-off which was stopped never gets to. */
 const NOT_FLOWN: readonly Phase[] = ['climb', 'recovery'];
 
+/** Where the flight has gone past the steps of a phase, though they were put off. */
+const LAPSES_AT: Partial<Record<Phase, Phase>> = {
+  roll: 'recovery',
+  climb: 'recovery',
+  recovery: 'after',
+};
+
+/** Whether what was put off is left undone: nobody raises the flaps on final for the climb. */
+function hasLapsed({ phase }: StepRow, reached: number): boolean {
+  const at = LAPSES_AT[phase];
+  return at !== undefined && reached >= order(at);
+}
+
 /** The moments that follow the steps of a phase. */
 function momentsIn(phase: Phase): readonly Moment[] {
   if (phase === 'roll') return ['brakes released', 'airborne'];
@@ -176,7 +190,7 @@ export function walk(
     );
   });
   const rows = phases.flatMap((part) => part.rows);
-  const heldBack = rows.filter((row) => row.state.kind === 'held');
+  const heldBack = rows.filter((row) => row.state.kind === 'held' && !hasLapsed(row, reached));
   const upcoming: Upcoming[] = phases.flatMap(({ phase, rows: inPhase }) => {
     const waiting = inPhase.filter(isWaiting).map((row) => ({ kind: 'step', row }) as const);
     const tiedTo = (entry: (typeof waiting)[number]) => entry.row.step.tiedTo;

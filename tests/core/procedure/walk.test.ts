@@ -140,14 +140,38 @@ test('a step held back after the barrier stands before the brakes are released',
   expect(pilot.at()).toBe('brakes released');
 });
 
-test('a step held back in the air stands before the end', () => {
+test('a step of the climb that was put off is left undone once the approach has begun', () => {
   const pilot = new Pilot();
   pilot.goTo('gear');
   pilot.tick('held', 'gear');
-  pilot.tick('done', 'reheat');
-  pilot.goTo('gear');
+  pilot.goTo('landing-end');
+  expect(pilot.walk().heldBack.map((row) => row.step.id)).toEqual(['gear']);
+  pilot.goOn();
+  expect(pilot.walk().heldBack).toEqual([]);
+  expect(pilot.stateOf('gear')).toBe('held');
+  // Nobody raises the gear after landing, and the phase isn't complete.
+  const rest = pilot.goToTheEnd();
+  expect(rest).not.toContain('gear');
+  const climb = pilot.walk().phases.find(({ phase }) => phase === 'climb');
+  expect((climb?.total ?? 0) - (climb?.handled ?? 0)).toBe(1);
+});
+
+test('one of the approach that was put off is left undone once it has landed', () => {
+  const pilot = new Pilot();
+  pilot.goTo('gear-down');
+  pilot.tick('held', 'gear-down');
+  pilot.goTo('landed');
+  expect(pilot.walk().heldBack).toHaveLength(1);
+  pilot.goOn();
+  expect(pilot.goToTheEnd()).not.toContain('gear-down');
+});
+
+test('one put off after landing stands before the end', () => {
+  const pilot = new Pilot();
+  pilot.goTo('pins-in');
+  pilot.tick('held', 'pins-in');
   expect(pilot.walk().position).toMatchObject({ kind: 'step', barrier: 'on chocks' });
-  pilot.tick('done', 'gear');
+  pilot.tick('done', 'pins-in');
   expect(pilot.at()).toBe('end');
 });
 
