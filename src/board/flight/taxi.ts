@@ -52,6 +52,9 @@ export function placeAt(node: NodeId): void {
 /** Whether a stand is where to go, not where to leave from. */
 export const isComingIn = (): boolean => day.purpose() === 'landing';
 
+/** Whether the last thing it did was to land. */
+export const hasLanded = (): boolean => sortie.value.stamps.at(-1)?.what === 'landed';
+
 /** Taxis to a stand; the aircraft stays where it is. */
 export function taxiTo(stand: NodeId): void {
   const at = day.placed();

@@ -68,6 +68,8 @@ export interface OnTheGround {
   readonly calls: readonly Call[];
   /** Null if no call is left. */
   readonly dueCall: Call | null;
+  /** The painted name of the holding point it is for; null where it has none. */
+  readonly dueCallAt: string | null;
 }
 
 /** What passing the next point of a route means. */
@@ -196,6 +198,13 @@ export function routeOf(
   const nextCrossing = memo(
     () => route()?.crossings.find(({ atM }) => atM > (progress()?.goneM ?? 0)) ?? null,
   );
+  const crossingToAsk = memo(
+    () =>
+      route()?.crossings.find(
+        (crossing) =>
+          crossing.atM > (progress()?.goneM ?? 0) && !isBeingCrossed(crossing, progress()),
+      ) ?? null,
+  );
   const callFacts = memo(() =>
     callFactsOf({
       field: field(),
@@ -204,24 +213,27 @@ export function routeOf(
       using: using(),
       out: out(),
       route: route(),
-      crossing: nextCrossing(),
+      crossing: crossingToAsk(),
       qnhHpa: qnhHpa(),
     }),
   );
   const calls = memo((): readonly Call[] => {
     const [code, facts, radio] = [taxi(), callFacts(), field()?.radio];
     if (code === null || facts === null || radio === undefined) return [];
-    return code.CALLS.filter((kind) => kind !== 'crossing' || facts.crossing !== null).map((kind) =>
-      code.callFor(kind, radio, facts),
-    );
+    // A route as told that ends before a runway to be crossed leads to no line-up yet.
+    const endsBefore = out()?.asTold?.route != null && out()?.entry == null;
+    return code.CALLS.filter(
+      (kind) =>
+        (kind !== 'crossing' || facts.crossing !== null) && (kind !== 'line-up' || !endsBefore),
+    ).map((kind) => code.callFor(kind, radio, facts));
   });
   const dueKind = memo(() =>
     dueCallKind({
       purpose: purpose(),
       phase: phase(),
-      stamps: sortie().stamps,
+      stamps: stampsOfThisTry(sortie()),
       progress: progress(),
-      crosses: nextCrossing() !== null,
+      crosses: crossingToAsk() !== null,
     }),
   );
 
@@ -255,8 +267,20 @@ export function routeOf(
     callFacts,
     calls,
     dueCall: memo(() => calls().find(({ kind }) => kind === dueKind()) ?? null),
+    dueCallAt: memo(() => {
+      if (dueKind() === 'crossing') return callFacts()?.crossing?.hold ?? null;
+      return dueKind() === 'line-up' && phase() !== 'line-up' ? (callFacts()?.hold ?? null) : null;
+    }),
   };
 }
+
+/** What was stamped since the take-off was begun anew. */
+const stampsOfThisTry = ({ stamps, run }: Pick<Sortie, 'stamps' | 'run'>): readonly Stamp[] =>
+  stamps.filter(({ pass }) => pass === (run?.passes.roll ?? 1));
+
+/** Whether the holding point before a crossing was left for the runway: leave was given. */
+const isBeingCrossed = ({ hold }: Crossing, progress: Progress | null): boolean =>
+  hold !== null && progress !== null && progress.next !== null && progress.last?.node === hold;
 
 /** What the next point is passed as. */
 export function passingAt(

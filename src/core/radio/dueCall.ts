@@ -11,10 +11,11 @@ export interface CallQuestion {
   readonly purpose: Purpose;
   /** The phase the steps have come to; null without a procedure. */
   readonly phase: Phase | null;
+  /** Those of the present try: what was stamped in one before is over. */
   readonly stamps: readonly Pick<Stamp, 'what'>[];
   /** Where the aircraft is on its route; null if no route is known. */
   readonly progress: Pick<Progress, 'last' | 'next' | 'goneM' | 'leftM'> | null;
-  /** Whether a runway is still to be crossed. */
+  /** Whether leave to cross a runway is still to be asked for. */
   readonly crosses: boolean;
 }
 
@@ -27,7 +28,8 @@ export interface CallQuestion {
 export function dueCallKind(question: CallQuestion): CallKind {
   const { purpose, phase, stamps, progress, crosses } = question;
   const last = stamps.at(-1)?.what;
-  const rolls = progress !== null && progress.last !== null && progress.goneM > 0;
+  // Leaving the stand passes its first point.
+  const rolls = progress !== null && progress.last !== null;
   if (purpose === 'landing') {
     if (last !== 'landed') return 'inbound';
     return rolls && crosses ? 'crossing' : 'vacated';

@@ -3,7 +3,14 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { day, documents } from '../../board/board';
-import { closeStretch, isComingIn, placeAt, taxiParts, taxiTo } from '../../board/flight/taxi';
+import {
+  closeStretch,
+  hasLanded,
+  isComingIn,
+  placeAt,
+  taxiParts,
+  taxiTo,
+} from '../../board/flight/taxi';
 import { paintedLang } from '../../board/language';
 import type { AsTold, Field, Route, TaxiEdge, TaxiNode } from '../../core';
 import { planUp } from '../../device/preferences';
@@ -99,12 +106,22 @@ function headingAhead({ points }: Route): number {
 
 /** Why the route can't be found, or what is unusual about it. */
 function Note() {
-  const said = noteOf();
-  return said === null ? null : (
+  const said = [noteOf(), closedNote()].filter((one) => one !== null).join(' ');
+  return said === '' ? null : (
     <p class={styles.note} role="status">
       {said}
     </p>
   );
+}
+
+/** What is closed today, which the next sortie from here takes over. */
+function closedNote(): string | null {
+  const closed = new Set(day.inputs().taxiClosed);
+  const edges = documents.value.field?.taxi.edges ?? [];
+  const names = edges
+    .filter((edge) => closed.has(taxiParts.value?.stretchId(edge) ?? ''))
+    .map(({ name }) => name);
+  return names.length === 0 ? null : words.closed([...new Set(names)].join(', '));
 }
 
 function noteOf(): string | null {
@@ -114,7 +131,8 @@ function noteOf(): string | null {
   if (problem !== undefined) return words.told.noLonger(problemWords(problem));
   const tight = day.turns().find(({ canBeMade }) => !canBeMade);
   if (tight !== undefined) return words.tightNote(turnWords(tight));
-  const exit = day.back()?.exit ?? null;
+  // Once landed, the pilot sees where it leaves.
+  const exit = hasLanded() ? null : (day.back()?.exit ?? null);
   const usedM = day.route()?.runwayM ?? 0;
   if (usedM > 0) return words.runwayUsed(length(usedM));
   const entry = day.out()?.entry ?? null;

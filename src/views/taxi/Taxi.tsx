@@ -44,7 +44,9 @@ function Say({ onOpen }: { onOpen: () => void }) {
   return (
     <button type="button" class={styles.say} onClick={onOpen}>
       <span class={styles.sayOn}>
-        <span>{call.station === null ? words.noRadio : words.sayOn(call.station.mhz)}</span>
+        <span>
+          {call.station === null ? words.noRadio : words.sayOn(call.station.mhz, day.dueCallAt())}
+        </span>
         <span class={styles.all}>{words.allCalls}</span>
       </span>
       <span class={styles.said} lang={callLang()}>

@@ -23,7 +23,7 @@ export const words: Translated<typeof english> = {
   kt: 'kt',
   ask: 'zeigt, woher dieser Wert kommt',
 
-  sayOn: (mhz) => `Auf ${mhz} sagen`,
+  sayOn: (mhz, at) => (at === null ? `Auf ${mhz} sagen` : `Bei ${at} auf ${mhz} sagen`),
   say: 'Sagen',
   noRadio: 'Hier ist keine Frequenz bekannt. Für sich selbst sagen:',
   allCalls: 'Alle Funksprüche',
@@ -125,6 +125,7 @@ export const words: Translated<typeof english> = {
   backtrackNote: (hold, end, length) =>
     `Bei ${hold} halten; dann ${length} Backtrack auf Piste ${end}.`,
   tightNote: (turn) => `Diese Route lässt sich nicht rollen: ${turn}.`,
+  closed: (names) => `Heute gesperrt: ${names}.`,
   closedTitle: 'Heute gesperrt',
   closedHint: 'Was hier gedrückt ist, ist gesperrt. Auch ein Tippen auf den Plan sperrt ein Stück.',
   turnsTitle: 'Kurven',

@@ -18,7 +18,8 @@ export const words = {
   kt: 'kt',
   ask: 'opens where this number comes from',
 
-  sayOn: (mhz: string) => `Say on ${mhz}`,
+  sayOn: (mhz: string, at: string | null) =>
+    at === null ? `Say on ${mhz}` : `At ${at}, say on ${mhz}`,
   say: 'Say',
   noRadio: 'No frequency known here. Say to yourself:',
   allCalls: 'All calls',
@@ -123,6 +124,7 @@ export const words = {
   backtrackNote: (hold: string, end: string, length: string) =>
     `Hold at ${hold}; then backtrack ${length} of runway ${end}.`,
   tightNote: (turn: string) => `This route can’t be taxied: ${turn}.`,
+  closed: (names: string) => `Closed today: ${names}.`,
   closedTitle: 'Closed today',
   closedHint: 'What is down here is closed. A tap on the plan closes a stretch too.',
   turnsTitle: 'Turns',

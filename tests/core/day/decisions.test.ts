@@ -161,6 +161,7 @@ test('lined up in the steps, the call is for the take-off, though no point was p
 test.each([
   ['nowhere yet', null, false, 'taxi'],
   ['on the stand', way(0, 900, true), true, 'taxi'],
+  ['off the stand, a runway ahead', { ...way(900, 0, false), goneM: 0 }, true, 'crossing'],
   ['on the way, a runway ahead', way(300, 600, true), true, 'crossing'],
   ['on the way, no runway ahead', way(600, 300, true), false, 'line-up'],
   ['at the end of the way', way(900, 0, false), false, 'line-up'],

@@ -5,7 +5,8 @@ import { holdWords, passingWords } from '../../../../src/parts/pace.en';
 import { sayReadback } from '../../../../src/parts/radio/readback';
 import { OPENED_MS, openPage, pass } from '../page';
 
-const { add, beginAt, day, load, loadParts, sortie, undoable, undoChange } = await openPage();
+const page = await openPage();
+const { add, beginAt, day, load, loadParts, sortie, undoable, undoChange } = page;
 await load('XCAI', 'XMAR', 'tussock', 'tussock-usual');
 await loadParts('taxi');
 const taxi = await import('../../../../src/board/flight/taxi');
@@ -172,6 +173,31 @@ test('the route as told is the one everything counts by: crossings, length, time
   expect(keys).toContain('Crossing 05R/23L at D1');
 });
 
+test('the call that is due goes with the aircraft: off the stand, to the hold, on to the runway', () => {
+  beginAt('XMAR', 'tussock', ...FROM_STAND_4);
+  const due = () => [day.dueCall()?.kind, day.dueCallAt()];
+  expect(due()).toEqual(['taxi', null]);
+  taxi.passNext();
+  expect(passed()).toHaveLength(1);
+  expect(due()).toEqual(['crossing', 'E1']);
+  while (day.progress()?.last?.node !== 'E1') taxi.passNext();
+  // On the runway nobody asks to cross it.
+  expect(due()).toEqual(['line-up', 'B2']);
+  taxi.takeBackPassing();
+  expect(due()).toEqual(['crossing', 'E1']);
+});
+
+test('another try begins with the call for taxi, and not with that after the stop', () => {
+  const run = 'run-one';
+  const procedure = page.hashOf('tussock-usual');
+  beginAt('XMAR', 'tussock', ...FROM_STAND_4, { kind: 'open', run, procedure, list: null });
+  add({ kind: 'stamp', what: 'brakes released' }, { kind: 'stamp', what: 'stopping' });
+  expect(day.dueCall()?.kind).toBe('vacated');
+  add({ kind: 'reopen', run, passes: { ramp: 2, taxi: 2, 'line-up': 2, roll: 2 } });
+  taxi.placeAt('s4');
+  expect(day.dueCall()?.kind).toBe('taxi');
+});
+
 test('a route as told can be taken back, and put away for the plan’s own', () => {
   beginAt('XMAR', 'tussock', ...FROM_STAND_4);
   taxi.takeTold('A D B');
@@ -193,6 +219,7 @@ test('at a limit the call is for the crossing, and the line-up waits', () => {
   while (day.progress()?.next) taxi.passNext();
   expect(day.progress()?.last?.node).toBe('E1');
   expect(day.dueCall()).toMatchObject({ kind: 'crossing', facts: { crossing: { hold: 'E1' } } });
+  expect(day.calls().map(({ kind }) => kind)).not.toContain('line-up');
   // Told to go on, it goes on from there.
   taxi.takeTold('A E B, cross 23L');
   expect(day.passing()).toMatchObject({ kind: 'pass', mark: { node: 'E2' } });
