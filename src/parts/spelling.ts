@@ -104,8 +104,15 @@ export function spellingWith(words: SpellingWords) {
     return said.join(' ') || digit(0);
   }
 
+  /**
+   * A distance: whole hundreds as such, anything else digit by digit, so that 1 050 is "one zero five
+   * zero". Annex 10, vol. II, 5.2.1.4.1.
+   */
+  const saidDistance = (value: number): string =>
+    value % 100 === 0 ? saidHundreds(value) : saidDigits(value);
+
   return {
     ...{ saidEach, saidRunway, saidDirection, saidDigits },
-    ...{ saidPoint, saidStand, saidCallsign, saidHundreds },
+    ...{ saidPoint, saidStand, saidCallsign, saidHundreds, saidDistance },
   };
 }

@@ -11,6 +11,7 @@ export const {
   saidStand,
   saidCallsign,
   saidHundreds,
+  saidDistance,
 } = spellingWith({
   // Zwo, because zwei sounds like drei.
   digits: ['null', 'eins', 'zwo', 'drei', 'vier', 'fünf', 'sechs', 'sieben', 'acht', 'neun'],

@@ -10,3 +10,4 @@ export const saidPoint = radio.saidPoint;
 export const saidStand = radio.saidStand;
 export const saidCallsign = radio.saidCallsign;
 export const saidHundreds = radio.saidHundreds;
+export const saidDistance = radio.saidDistance;

@@ -94,6 +94,12 @@ export const lengthDigits = (m: number, round: Round = 'nearest'): string =>
 export const length = (m: number, round: Round = 'nearest'): string =>
   withUnit(lengthDigits(m, round), 'm');
 
+/** A length worked out, as far as it is known, in the unit it is shown in. */
+export const knownLength = (m: number, round: Round): number => {
+  const { per, knownTo } = chosen('m');
+  return toStep(m / per, knownTo, round);
+};
+
 /** A length worked out, its digits alone. */
 export const aboutLengthDigits = (m: number, round: Round): string =>
   digits(m, 'm', 'knownTo', round);

@@ -14,6 +14,7 @@ export const {
   saidStand,
   saidCallsign,
   saidHundreds,
+  saidDistance,
 } = spellingWith({
   digits: ['zero', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'],
   point: 'decimal',

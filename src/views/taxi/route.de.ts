@@ -1,12 +1,12 @@
 /** Routes in German, for anyone not looking at the plan; never worded as a clearance. */
 
 import type { Told } from '../../core';
-import { saidHundreds, saidPoint, saidRunway, saidStand } from '../../parts/spoken.de';
-import { inShown, unitFor, width } from '../../parts/units';
+import { saidDistance, saidPoint, saidRunway, saidStand } from '../../parts/spoken.de';
+import { knownLength, type Round, unitFor, width } from '../../parts/units';
 
-/** A length in whole hundreds, with its unit. */
-const saidLength = (m: number): string =>
-  `${saidHundreds(inShown(m, 'm'))} ${unitFor('m') === 'ft' ? 'Fuß' : 'Meter'}`;
+/** A length as far as it is known, with its unit. */
+const saidLength = (m: number, round: Round = 'nearest'): string =>
+  `${saidDistance(knownLength(m, round))} ${unitFor('m') === 'ft' ? 'Fuß' : 'Meter'}`;
 
 import type * as english from './route.en';
 
@@ -35,7 +35,7 @@ function tell(told: Told, controlled: boolean): string {
     case 'backtrack':
       return `dann Backtrack auf Piste ${saidRunway(told.end)}, ${saidLength(told.lengthM)}`;
     case 'intersection':
-      return `ab dort ${saidLength(told.runM)} Startlaufstrecke`;
+      return `ab dort ${saidLength(told.runM, 'down')} Startlaufstrecke`;
     case 'stand':
       return told.name ? saidStand(told.name) : 'dein Standplatz';
   }

@@ -4,12 +4,12 @@
  */
 
 import type { Route, TaxiFault, Told, ToldProblem } from '../../core';
-import { saidHundreds, saidPoint, saidRunway, saidStand } from '../../parts/spoken.en';
-import { inShown, unitFor, width } from '../../parts/units';
+import { saidDistance, saidPoint, saidRunway, saidStand } from '../../parts/spoken.en';
+import { knownLength, type Round, unitFor, width } from '../../parts/units';
 
-/** A length in whole hundreds, with its unit. */
-const saidLength = (m: number): string =>
-  `${saidHundreds(inShown(m, 'm'))} ${unitFor('m') === 'ft' ? 'feet' : 'metres'}`;
+/** A length as far as it is known, with its unit. */
+const saidLength = (m: number, round: Round = 'nearest'): string =>
+  `${saidDistance(knownLength(m, round))} ${unitFor('m') === 'ft' ? 'feet' : 'metres'}`;
 
 /** One item of a route description. At a controlled field one holds until told to cross. */
 function tell(told: Told, controlled: boolean): string {
@@ -36,7 +36,7 @@ function tell(told: Told, controlled: boolean): string {
     case 'backtrack':
       return `then backtrack runway ${saidRunway(told.end)}, ${saidLength(told.lengthM)}`;
     case 'intersection':
-      return `${saidLength(told.runM)} of run from there`;
+      return `${saidLength(told.runM, 'down')} of run from there`;
     case 'stand':
       return saidStand(told.name || 'your stand');
   }

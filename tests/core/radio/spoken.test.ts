@@ -7,6 +7,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import {
   saidCallsign,
+  saidDistance,
   saidEach,
   saidHundreds,
   saidPoint,
@@ -86,4 +87,16 @@ test('no digit is ever left as a digit', () => {
       expect(saidPoint(text)).toBe(saidPoint(text).trim());
     }),
   );
+});
+
+// ICAO Annex 10, vol. II, 5.2.1.4.1.1 and .2: digit by digit, but whole hundreds and thousands as such.
+test.each([
+  [750, 'seven five zero'],
+  [800, 'eight hundred'],
+  [1050, 'one zero five zero'],
+  [2050, 'two zero five zero'],
+  [1400, 'one thousand four hundred'],
+  [10, 'one zero'],
+])('a distance of %i m, as known: %s', (metres, said) => {
+  expect(saidDistance(metres)).toBe(said);
 });
