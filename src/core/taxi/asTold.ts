@@ -225,7 +225,7 @@ class Laying {
   }
 
   readonly #search = (layers: readonly Layer[], start: NodeId, rules: TaxiRules, unsaid: boolean) =>
-    searchAsSaid(this.#graph, layers, start, rules, unsaid);
+    searchAsSaid(this.#graph, layers, start, rules, unsaid, this.#question.from !== null);
 
   /** What a path is once it was found: the route, or what was said of it that it doesn't do. */
   #checked(

@@ -31,7 +31,8 @@ export const pointsOn = ({ edges }: TaxiGraph, layer: Layer): ReadonlySet<NodeId
 /**
  * The plan once for each part of the route, with steps from one to the next where they meet; the
  * shortest way through it says every name in its turn. `unsaid` lets the apron's parts use other
- * taxiways too, if they cross no runway.
+ * taxiways too, if they cross no runway. `isThere`: the aircraft is known to be at the start, and not
+ * only likely to come by it.
  */
 export function searchAsSaid(
   graph: TaxiGraph,
@@ -39,6 +40,7 @@ export function searchAsSaid(
   start: NodeId,
   rules: TaxiRules,
   unsaid: boolean,
+  isThere: boolean,
 ) {
   const { nodes, edges, indexOf } = graph;
   const id = (node: NodeId, layer: number) => `${layer} ${node}`;
@@ -67,7 +69,7 @@ export function searchAsSaid(
     }
   });
   // Said from the beginning although a part of it lies behind: one goes on from where one is.
-  const isUnderWay = nodes[indexOf.get(start) ?? -1]?.kind !== 'stand';
+  const isUnderWay = isThere && nodes[indexOf.get(start) ?? -1]?.kind !== 'stand';
   layers.forEach((layer, at) => {
     if (!isUnderWay || at < 2 || layers.slice(0, at + 1).some(({ gate }) => gate !== null)) return;
     if (layer.name === null || !pointsOn(graph, layer).has(start)) return;

@@ -156,6 +156,14 @@ test('after a landing the route begins at the exit that was said, and ends at th
   expect([other.exit, other.route?.nodes.at(-1), other.byTheWay]).toEqual(['rF', 's11', ['Q']]);
 });
 
+test('where a landing is only likely to leave the runway, a name before that exit is not left out', () => {
+  const back = { from: null, end: '05L', to: 's4', purpose: 'landing', likelyExit: 'rF' } as const;
+  expect(told('F B E', back).route?.legs.map(({ name }) => name)).toEqual([
+    ...['F', 'B', 'E', 'A', 'M', 'apron'],
+  ]);
+  expect(told('A F B E', back)).toMatchObject({ route: null, problems: [{ code: 'not-joined' }] });
+});
+
 test('whatever is typed, there is a route or what keeps it from being one, and no name is left out', () => {
   const word = fc.constantFrom(
     ...['A', 'B', 'C', 'D', 'E', 'F', 'G', 'H', 'M', 'E1', 'Bravo', 'two', 'hold', 'short', '23L'],
