@@ -1,8 +1,8 @@
 /** The language of what is drawn and read aloud, if it isn't the language of the page. */
 
-import { type InLanguages, languageOf, textIn } from '../core';
+import { type InLanguages, languageOf, type StopNow, stopNow, textIn } from '../core';
 import { pageLanguage } from '../device/pageLanguage';
-import { documents } from './board';
+import { day, documents } from './board';
 import type { Listed } from './documents/documents';
 import { procedure } from './documents/inUse';
 
@@ -38,12 +38,16 @@ export const fieldText = (text: string): Shown => shownText(documents.value.fiel
 export const aircraftText = (text: string): Shown =>
   shownText(documents.value.aircraft ?? {}, text);
 
-/**
- * How to stop, from the aircraft's document, item by item; all in one language, or as they stand.
- */
+/** How to stop, as far as it is there to be used. */
+export function stopping(): StopNow {
+  const { aircraft } = documents.value;
+  return aircraft === null ? { items: [], notThere: [] } : stopNow(aircraft, day.steps());
+}
+
+/** The same in words, all in one language, or as they stand. */
 export function stopText(): Shown {
   const { aircraft } = documents.value;
-  const written = aircraft?.stop ?? [];
+  const written = stopping().items;
   const shown = written.map(aircraftText);
   const lang = shown[0]?.lang;
   return shown.every((one) => one.lang === lang)

@@ -68,7 +68,9 @@ test('where a closed taxiway leaves only the runway, that is said plainly, and o
   await page.mouse.click(sign.x, sign.y);
   await page.getByText('K, K1 to F').waitFor();
   await key(page, 'Close today').click();
-  await page.getByText(/^Hold at \w+; then backtrack [\d\s]+\sm of runway 28\.$/).waitFor();
+  await page
+    .getByText(/^Hold at \w+; then backtrack [\d\s]+\sm of runway 28\. Closed today: K\.$/)
+    .waitFor();
   await expect
     .poll(() => plan(page).getAttribute('aria-label'))
     .toContain('backtrack runway two eight');

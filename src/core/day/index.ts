@@ -37,7 +37,7 @@ export {
   type WindText,
 } from './sources';
 export { fittedOptions } from './stepFacts';
-export { notThereIn, rowsOf, type StepsBrief } from './steps';
+export { notThereIn, rowsOf, type StepsBrief, type StopNow, stopNow } from './steps';
 export { sunFigure } from './sunFigure';
 export type { TaxiBrief } from './taxi';
 export type { LandingLimit, TodayBrief } from './today';

@@ -18,6 +18,7 @@ import type { RouteIn, RouteInQuestion } from '../taxi/routeIn';
 import type { RouteOut, RouteOutQuestion } from '../taxi/routeOut';
 import type { TaxiRules } from '../taxi/rules';
 import type { Told } from '../taxi/told';
+import { isControlled } from './conditions';
 import type { Memo } from './memo';
 import { type Getters, type LateParts, present, type Sources } from './sources';
 import type { TodayBrief } from './today';
@@ -198,11 +199,17 @@ export function routeOf(
   const nextCrossing = memo(
     () => route()?.crossings.find(({ atM }) => atM > (progress()?.goneM ?? 0)) ?? null,
   );
-  const crossingToAsk = memo(
+  // Nobody asks to cross the runway it is on; where nobody is asked, that is when it is said.
+  const isAsked = memo(() => {
+    const of = field();
+    return of !== null && isControlled(of);
+  });
+  const crossingToCall = memo(
     () =>
       route()?.crossings.find(
         (crossing) =>
-          crossing.atM > (progress()?.goneM ?? 0) && !isBeingCrossed(crossing, progress()),
+          crossing.atM > (progress()?.goneM ?? 0) &&
+          !(isAsked() && isBeingCrossed(crossing, progress())),
       ) ?? null,
   );
   const callFacts = memo(() =>
@@ -213,7 +220,7 @@ export function routeOf(
       using: using(),
       out: out(),
       route: route(),
-      crossing: crossingToAsk(),
+      crossing: crossingToCall(),
       qnhHpa: qnhHpa(),
     }),
   );
@@ -233,7 +240,7 @@ export function routeOf(
       phase: phase(),
       stamps: stampsOfThisTry(sortie()),
       progress: progress(),
-      crosses: crossingToAsk() !== null,
+      crosses: crossingToCall() !== null,
     }),
   );
 

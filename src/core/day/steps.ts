@@ -1,5 +1,7 @@
 /** Last stage: where the pilot is in the steps, given the facts of the moment. */
 
+import type { Aircraft } from '../aircraft/aircraft';
+import { languageOf, textIn } from '../language';
 import type { Facts } from '../procedure/facts';
 import type { AbnormalList, Procedure, StepId } from '../procedure/procedure';
 import { tied } from '../procedure/tied';
@@ -71,4 +73,24 @@ export function notThereIn(
 ): readonly StepRow[] {
   const list = procedure.lists.find(({ id }) => id === listId);
   return list === undefined ? [] : notThere(walkList(list, null, facts, rowsOf(flown)), null);
+}
+
+/** How the take-off is stopped now. */
+export interface StopNow {
+  /** The aircraft's own words, but for those that a step names which is not there to be used. */
+  readonly items: readonly string[];
+  /** Steps that are not there to be used, and that the aircraft's words don't name. */
+  readonly notThere: readonly StepRow[];
+}
+
+/** How to stop, from the aircraft's document; without a procedure, as it is written. */
+export function stopNow(aircraft: Aircraft, brief: StepsBrief | null): StopNow {
+  const rows = brief === null ? [] : notThereIn(brief, 'rejected-takeoff');
+  const language = languageOf(brief?.procedure ?? {});
+  const named = (item: string, { step }: StepRow) =>
+    textIn(aircraft, item, language).text.toLowerCase() === step.item.toLowerCase();
+  return {
+    items: aircraft.stop.filter((item) => !rows.some((row) => named(item, row))),
+    notThere: rows.filter((row) => !aircraft.stop.some((item) => named(item, row))),
+  };
 }

@@ -9,6 +9,7 @@ import {
   type Shown,
   stepsLang,
   stepsLanguage,
+  stopping,
   stopText,
   withinSentence,
 } from '../../board/language';
@@ -16,7 +17,7 @@ import { ask, onRoll } from '../../board/places';
 import { openCard, wasJustClosed } from '../../board/steps/card';
 import { rollingSinceMs } from '../../board/steps/due';
 import { doIt, offered, stopRoll } from '../../board/steps/stepping';
-import { type Figure, type Ladder, notThereIn, type Rung } from '../../core';
+import type { Figure, Ladder, Rung } from '../../core';
 import { Asked } from '../../parts/asked/Asked';
 import { CardOpener } from '../../parts/card/CardOpener';
 import { shownFigure } from '../../parts/digits';
@@ -199,10 +200,10 @@ export function LadderView(): JSX.Element {
   const released = sortie.value.stamps.findLast(({ what }) => what === 'brakes released');
   const stop = stopText();
   const now = offered.value;
-  const brief = day.steps();
-  const notThere = brief === null ? [] : notThereIn(brief, 'rejected-takeoff');
   const missing = [
-    ...new Set(notThere.map(({ step }) => withinSentence(liveText(step.item), stepsLanguage()))),
+    ...new Set(
+      stopping().notThere.map(({ step }) => withinSentence(liveText(step.item), stepsLanguage())),
+    ),
   ];
   return (
     <div class={styles.ladder}>

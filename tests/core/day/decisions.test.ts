@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { noParachuteOf } from '../../../src/core/day/parachute';
 import { isOffStand, standOf } from '../../../src/core/day/route';
-import { rowsOf } from '../../../src/core/day/steps';
+import { rowsOf, stopNow } from '../../../src/core/day/steps';
 import { dueCallKind } from '../../../src/core/radio/dueCall';
 import type { SortieEvent } from '../../../src/core/sortie/entry';
 import { FRESH_INPUTS } from '../../../src/core/sortie/entry';
@@ -129,6 +129,21 @@ test('its step is due again, the last speed to stop from is that without it, and
   expect(stopKt(used)).toBeLessThan(Number(stopKt(before)));
   const codes = used.verdict.cautions.map(({ code }) => code);
   expect(codes).toContain('parachute-used');
+});
+
+test('to stop, the hook is named where a cable lies, and nowhere else', () => {
+  const to = (code: string, end: string) => {
+    const documents = documentsAt(code);
+    const chosen = { end, purpose: 'take-off' } as const;
+    const { steps } = brief(moment('28010KT', { chosen }), documents, TABLES);
+    if (documents.aircraft === null) throw new Error('no aircraft');
+    return stopNow(documents.aircraft, steps);
+  };
+  expect(to('XHAR', '28')).toEqual({
+    items: ['throttle idle', 'chute', 'brakes full'],
+    notThere: [],
+  });
+  expect(to('XKEL', '33').items).toEqual(['throttle idle', 'chute', 'brakes full', 'hook']);
 });
 
 test('an aircraft without a parachute has none that could not count', () => {
