@@ -76,7 +76,12 @@ export function LandingPanel({ today }: { today: TodayBrief }): JSX.Element {
       <div class={styles.groups}>
         <Group title={words.lengths}>
           <PairHead />
-          <Pair name={words.reference} planned={plan.referenceKt} expected={hope.referenceKt} />
+          <Pair
+            name={words.reference}
+            planned={plan.referenceKt}
+            expected={hope.referenceKt}
+            round="up"
+          />
           <Pair name={words.approach} planned={plan.approachKt} expected={hope.approachKt} />
           <Pair name={words.air} planned={plan.airM} expected={hope.airM} />
           <Pair name={words.landingRun} planned={plan.runM} expected={hope.runM} />

@@ -57,8 +57,10 @@ function TodaysRungs({ ladder: { rungs } }: { ladder: Ladder }): JSX.Element {
             <span>
               {rung.what === 'mark'
                 ? length(rung.distanceM)
-                : aboutLength(rung.distanceM, 'nearest')}
+                : // As Numbers says it: what is needed rounds up.
+                  aboutLength(rung.distanceM, 'up')}
             </span>
+            {rung.what === 'lift-off' && <span>{words.expected}</span>}
           </span>
         </li>
       ))}

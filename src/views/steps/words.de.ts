@@ -185,6 +185,7 @@ export const words: Translated<typeof english> = {
   aboutNow: 'etwa jetzt',
   seconds: (s) => `${s} s`,
   runPlanned: 'Startlauf, geplant',
+  expected: 'erwartet',
   opens: 'zeigt, woher dieser Wert kommt',
   gearUp: (kt) => `im Steigen Fahrwerk ein, bis ${kt}`,
   knots: 'kt',

@@ -180,6 +180,7 @@ export const words = {
   aboutNow: 'about now',
   seconds: (s: string) => `${s} s`,
   runPlanned: 'Run, planned',
+  expected: 'expected',
   opens: 'opens where this number comes from',
   gearUp: (kt: string) => `gear up once climbing, by ${kt}`,
   knots: 'kt',
