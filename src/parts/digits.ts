@@ -67,6 +67,7 @@ const LEFT: ReadonlySet<string> = new Set([
   'left-of-lda',
   'left-of-end',
   'smallest-of',
+  'limit-speed',
 ]);
 
 /** Formulas in SI: their inputs stay in it, or the formula would give another number. */

@@ -14,7 +14,7 @@ import { NumberField } from '../../parts/field/NumberField';
 import { QuantityField } from '../../parts/field/QuantityField';
 import { decimal, wholeNumber } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
-import { pressure } from '../../parts/units';
+import { mass, pressure } from '../../parts/units';
 import { Value } from './Line';
 import styles from './Numbers.module.css';
 import { words } from './words';
@@ -22,13 +22,17 @@ import { words } from './words';
 /** One line for each, and what was assumed if nothing was given. */
 export function Given({ today }: { today: TodayBrief }): JSX.Element {
   const { load, air, end, headwindKt } = today;
+  const { bingoKg } = day.inputs();
+  // What comes next is what stands at the top: the landing once airborne.
+  const lands = day.purpose() === 'landing';
+  const massName = lands ? words.massLanding : words.massTakeoff;
   return (
     <section class={styles.given}>
       <dl class={styles.givenList}>
         <div>
-          <dt>{words.massTakeoff}</dt>
+          <dt>{massName}</dt>
           <dd>
-            <Value name={words.massTakeoff} figure={load.takeoffMassKg} />
+            <Value name={massName} figure={lands ? load.landingMassKg : load.takeoffMassKg} />
           </dd>
         </div>
         <div>
@@ -49,6 +53,12 @@ export function Given({ today }: { today: TodayBrief }): JSX.Element {
             <Along headwindKt={headwindKt} />
           </dd>
         </div>
+        {bingoKg !== null && (
+          <div>
+            <dt>{words.bingo}</dt>
+            <dd>{mass(bingoKg)}</dd>
+          </div>
+        )}
       </dl>
       {end === null && (
         <p class={styles.taken}>

@@ -44,12 +44,12 @@ export function Value({ name, figure, round }: ValueProps): JSX.Element {
 }
 
 /** A named number. */
-export function Line({ name, figure }: { name: string; figure: Figure<Unit> }): JSX.Element {
+export function Line({ name, figure, round }: ValueProps): JSX.Element {
   return (
     <div class={styles.line}>
       <dt>{name}</dt>
       <dd>
-        <Value name={name} figure={figure} />
+        <Value name={name} figure={figure} round={round} />
       </dd>
     </div>
   );

@@ -69,12 +69,8 @@ export function TakeoffPanel({ today }: { today: TodayBrief }): JSX.Element {
             />
           )}
           <Pair name={words.atMark} planned={plan.atMarkKt} expected={hope.atMarkKt} />
-          <Pair
-            name={words.atMarkLeast}
-            planned={plan.atMarkLeastKt}
-            expected={hope.atMarkLeastKt}
-            round="up"
-          />
+          {/* One figure, for the wind there is: the planned wind is half of it. */}
+          <Line name={words.atMarkLeast} figure={plan.atMarkLeastKt} round="up" />
           {planned.raw.goOn !== null && (
             <Pair name={words.goOn} planned={plan.lowestGoOnKt} expected={hope.lowestGoOnKt} />
           )}

@@ -107,6 +107,8 @@ export const words: Translated<typeof english> = {
   pressureAltitude: 'Druckhöhe',
   temperature: 'Temperatur',
   massTakeoff: 'Startmasse',
+  massLanding: 'Landemasse',
+  bingo: 'Bingo',
   along: 'Wind längs der Piste',
   alongKt: (kt, behind) =>
     kt === null ? 'keiner eingegeben' : behind ? `Rückenwind ${kt} kt` : `Gegenwind ${kt} kt`,

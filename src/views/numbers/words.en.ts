@@ -101,6 +101,8 @@ export const words = {
   pressureAltitude: 'Pressure altitude',
   temperature: 'Temperature',
   massTakeoff: 'Take-off mass',
+  massLanding: 'Landing mass',
+  bingo: 'Bingo fuel',
   along: 'Wind along the runway',
   alongKt: (kt: string | null, behind: boolean) =>
     kt === null ? 'none entered' : behind ? `tailwind ${kt} kt` : `headwind ${kt} kt`,

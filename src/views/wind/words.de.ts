@@ -93,6 +93,7 @@ export const words: Translated<typeof english> = {
     'gust-spread': 'Böengrenze erreicht bei',
   },
   reachedAt: (speed, gust) => (gust === null ? `${speed} kt` : `${speed} Bö ${gust} kt`),
+  decidedBy: 'Ausschlag gibt',
   reason: {
     'only-one-within-limits': 'Als einzige innerhalb der angegebenen Grenzen',
     'within-limits': 'Innerhalb der angegebenen Grenzen, die nächste nicht',

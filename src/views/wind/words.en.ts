@@ -90,6 +90,7 @@ export const words = {
   },
   reachedAt: (speed: number, gust: number | null) =>
     gust === null ? `${speed} kt` : `${speed} gust ${gust} kt`,
+  decidedBy: 'Decided by',
   reason: {
     'only-one-within-limits': 'The only one within the limits given',
     'within-limits': 'Within the limits given; the next is not',

@@ -227,5 +227,5 @@ function LastRow({ ranked, best }: { ranked: RankedEnds; best: RankedEnd }) {
     );
   }
   const [reason] = ranked.holdsUntil === null ? [] : best.reasons;
-  return reason ? <Row name={words.reason[reason.code]}>{''}</Row> : null;
+  return reason ? <Row name={words.decidedBy}>{words.reason[reason.code]}</Row> : null;
 }
