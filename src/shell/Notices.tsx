@@ -64,11 +64,13 @@ export function Notices(): JSX.Element {
   );
 }
 
-/** That what is entered may be lost, and why. */
+/** That what is entered may be lost, and why: once understood, Device goes on saying it. */
 function NotKept(): JSX.Element | null {
+  const [understood, setUnderstood] = useState<string | null>(null);
   const said = { forgotten: words.forgets, late: words.late, newer: words.newer };
   const is = keeping.value;
-  return is === 'kept' || is === 'opening' ? null : <p class={styles.notice}>{said[is]}</p>;
+  if (is === 'kept' || is === 'opening' || is === understood) return null;
+  return <Notice text={said[is]} action={words.understood} onPress={() => setUnderstood(is)} />;
 }
 
 /** What of the record isn't used here: said once, and again only if there is more of it. */

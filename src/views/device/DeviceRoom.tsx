@@ -4,6 +4,7 @@
 
 import type { JSX } from 'preact';
 import { awake } from '../../board/awake';
+import { keeping } from '../../board/board';
 import { sheet } from '../../board/places';
 import { goBackToStoreBefore, isStoreBeside } from '../../board/record/everything';
 import { cardAtLineUp, keptBeside } from '../../board/steps/card';
@@ -173,7 +174,7 @@ function WatchPart() {
 function StoragePart() {
   return (
     <>
-      <Hint>{words.kept}</Hint>
+      <Hint>{keeping.value === 'forgotten' ? words.notKept : words.kept}</Hint>
       {isStoreBeside() && (
         <>
           <Hint>{words.isBeside}</Hint>

@@ -33,5 +33,7 @@ export const words: Translated<typeof english> = {
   watch: 'Zum Zuschauen öffnen',
   storage: 'Speicher und Version',
   kept: 'Alles bleibt auf diesem Gerät: kein Konto, kein Server, nichts wird gesendet.',
+  notKept:
+    'Dieses Gerät speichert gerade nichts: Eingaben sind vergessen, sobald das Fenster geschlossen wird.',
   version: (version) => `Version ${version}`,
 };

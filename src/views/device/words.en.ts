@@ -37,5 +37,6 @@ export const words = {
   watch: 'Open it to watch',
   storage: 'Storage and version',
   kept: 'Everything stays on this device: no account, no server, nothing is sent.',
+  notKept: 'Nothing is stored just now: what you enter is forgotten when the window closes.',
   version: (version: string) => `Version ${version}`,
 } as const;
