@@ -138,7 +138,10 @@ function NewWind({ using }: { using: string | null }): JSX.Element | null {
         wholeNumber(limitKt),
       )}
       action={words.look}
-      onPress={() => openPlace('wind')}
+      onPress={() => {
+        setKnown(entered?.id);
+        openPlace('wind');
+      }}
     />
   );
 }

@@ -60,6 +60,13 @@ describe('when the wind turns and another end becomes best', () => {
     await expect.poll(() => due(page)).toBe('Seat pins three out, in the rack');
     await page.clock.runFor(13_000);
     await expect.poll(() => told.count()).toBe(0);
+    // Looked at, it isn't said once more.
+    await key(page, /^Wind/).first().tap();
+    await entry(page).fill('28016G25KT');
+    await key(page, 'Set wind').tap();
+    await key(page, 'Look').tap();
+    await openPlace(page, 'Steps');
+    expect(await told.count()).toBe(0);
     await openPlace(page, 'Wind');
     await setWind(page, '28014KT');
     await openPlace(page, 'Steps');
@@ -111,6 +118,9 @@ describe('when the wind turns and another end becomes best', () => {
     await openPlace(page, 'Steps');
     await expect.poll(() => due(page)).toBe('Brief 01, how to stop, how far');
     await expect.poll(() => page.getByText('Again: the runway changed').isVisible()).toBe(true);
+    // What was done then was done for 28.
+    const before = page.getByRole('list', { name: 'Just before' });
+    expect(await read(before)).toContain('28, how to stop');
     // The end is 28 again, but in a wind across it there is less to stop by than was briefed.
     await key(page, 'Undo').tap();
     await expect.poll(() => due(page)).toBe('Brief 28, how to stop, how far');

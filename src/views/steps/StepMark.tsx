@@ -5,7 +5,7 @@ import { day } from '../../board/board';
 import { stepsLang } from '../../board/language';
 import type { FactName, FactValue, StepRow } from '../../core';
 import { timeOfDay, wholeNumber } from '../../parts/format';
-import { liveText } from './liveText';
+import { liveText, seenText } from './liveText';
 import styles from './StepMark.module.css';
 import { words } from './words';
 
@@ -39,6 +39,9 @@ export function stateWords(row: StepRow): string {
       return words.notFlown;
     case 'not-needed':
       return notNeededWords(state);
+    case 'done':
+    case 'again':
+      return seenText(step.response, state.tick.saw);
     default:
       return liveText(step.response);
   }
