@@ -204,8 +204,13 @@ function timesIn(counted: readonly Entry[], stamps: readonly Stamp[], steps: Kno
   const doneIn = (phase: Phase) => (entry: Entry) =>
     entry.kind === 'done' && steps.get(entry.step)?.phase === phase;
   // The times are the outer edges: the start of the first leg and the end of the last.
-  const edges: Readonly<Record<LogMoment, readonly [Stamp | undefined, Entry | undefined]>> = {
-    'off chocks': [stamps.find(({ what }) => what === 'off chocks'), counted.find(doneIn('taxi'))],
+  const edges: Readonly<
+    Record<LogMoment, readonly [Pick<Stamp, 'at'> | undefined, Entry | undefined]>
+  > = {
+    'off chocks': [
+      stamps.find(({ what }) => what === 'off chocks') ?? leftStand(counted, stamps),
+      counted.find(doneIn('taxi')),
+    ],
     airborne: [stamps.find(({ what }) => what === 'airborne'), undefined],
     landed: [stamps.findLast(({ what }) => what === 'landed'), undefined],
     'on chocks': [
@@ -231,6 +236,17 @@ function timesIn(counted: readonly Entry[], stamps: readonly Stamp[], steps: Kno
     LogMoment,
     LoggedTime
   >;
+}
+
+/** Leaving the stand as told on Taxi, before anything of the flight. */
+function leftStand(counted: readonly Entry[], stamps: readonly Stamp[]): Entry | undefined {
+  const flownMs = stamps.find(({ what }) => what !== 'off chocks')?.at.wallMs;
+  return counted.find(
+    (entry) =>
+      entry.kind === 'taxied' &&
+      !entry.placed &&
+      entry.at.wallMs < (flownMs ?? Number.POSITIVE_INFINITY),
+  );
 }
 
 /** Landings as stamped; one if it was only written in, none if it was struck out. */

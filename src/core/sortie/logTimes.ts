@@ -12,7 +12,7 @@ export const LOG_MOMENTS = [
 
 export type LogMoment = (typeof LOG_MOMENTS)[number];
 
-/** A time and its origin: a key that stamped it, or the steps beside it. */
+/** A time and its origin: a key that stamped it, as "Leaving" on Taxi does, or the steps beside it. */
 export interface RecordedTime {
   /** By the sortie's own clock, ms since 1970 UTC. */
   readonly sortieMs: number;

@@ -53,13 +53,9 @@ export function Log(): JSX.Element {
 function Chocks() {
   const { run, stamps, endedAt } = sortie.value;
   if (run === null || endedAt !== null) return null;
-  const has = (what: string) => stamps.some((stamp) => stamp.what === what);
+  const last = stamps.at(-1)?.what ?? null;
   const next: LogMoment | null =
-    !has('off chocks') && !has('brakes released')
-      ? 'off chocks'
-      : has('landed') && !has('on chocks')
-        ? 'on chocks'
-        : null;
+    last === null ? 'off chocks' : last === 'landed' || last === 'stopping' ? 'on chocks' : null;
   return next === null ? null : (
     <p class={styles.keys}>
       <Key onPress={() => add({ kind: 'stamp', what: next })}>{words.stampNow(next)}</Key>

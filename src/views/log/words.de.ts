@@ -91,7 +91,7 @@ export const words: Translated<typeof english> = {
     left: 'Offen geblieben',
     cannot: 'Ging nicht',
     cannotWhy: (item, why) => `${item}: ${why}`,
-    lists: 'Notverfahren',
+    lists: 'Geöffnete Listen',
     listTimes: (from, to) => (to === null ? from : `${from} bis ${to}`),
     begunAt: (phase, time) =>
       `Begonnen in: ${phase}, ${time}. Was davor liegt, wurde nicht geflogen.`,

@@ -87,7 +87,7 @@ export const words = {
     left: 'Outstanding',
     cannot: 'Could not be done',
     cannotWhy: (item: string, why: string) => `${item}: ${why}`,
-    lists: 'Emergencies',
+    lists: 'Lists opened',
     listTimes: (from: string, to: string | null) => (to === null ? from : `${from} to ${to}`),
     begunAt: (phase: string, time: string) =>
       `Begun at ${phase}, ${time}: what lies before was not flown.`,

@@ -99,6 +99,13 @@ test('a key that stamped them comes before the steps', () => {
   expect(minutesOf(stamped)).toEqual([8, 17, 60, 72]);
 });
 
+test('leaving the stand on Taxi is off chocks, and being placed there or taxiing in is not', () => {
+  const taxied = (min: number, placed: boolean, seq: number) =>
+    at(min, { kind: 'taxied', point: 's1', placed }, seq);
+  expect(minutesOf([...FLOWN, taxied(6, true, 11), taxied(9, false, 12)])).toEqual([9, 17, 60, 70]);
+  expect(minutesOf([...FLOWN, taxied(66, false, 11)])).toEqual([10, 17, 60, 70]);
+});
+
 test('without the procedure at hand the steps tell no times, and stamps do', () => {
   const sortie = logOf(FLOWN, () => null);
   expect(sortie?.times['off chocks'].sortieMs).toBeNull();
