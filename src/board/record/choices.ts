@@ -51,7 +51,7 @@ export function chooseField(field: ListedField): void {
 }
 
 /** What belongs to an aircraft, and not to the next one. */
-const AS_USUAL = { procedure: null, load: null, bingoKg: null } as const;
+const AS_USUAL = { procedure: null, load: null, bingoKg: null, brakesUsedMs: null } as const;
 
 /**
  * Takes another aircraft, with its usual procedure and its usual load, and without the bingo fuel of

@@ -1,6 +1,6 @@
 /** The end of a sortie, and what the next one takes over from it. */
 
-import { type Event, type Inputs, sortieTimeMs } from '../../core';
+import { brakesUsedMs, type Event, type Inputs, sortieTimeMs } from '../../core';
 import { newId } from '../../record/record';
 import { day, sortie } from '../board';
 import { wallNowMs } from '../flight/time';
@@ -22,7 +22,14 @@ export function endSortie(chosen: Partial<Inputs> = {}): void {
     .reverse();
   const closing =
     run === null ? [] : add(seal(), ...open, { kind: 'close', run: run.id, leadsTo: 'end' });
-  const inputs = { ...kept, ...NO_CONDITIONS, taxiTold: null, ...chosen };
+  const inputs = {
+    ...kept,
+    ...NO_CONDITIONS,
+    taxiTold: null,
+    // The same aircraft's brakes are as hot as they were.
+    brakesUsedMs: brakesUsedMs(sortie.value),
+    ...chosen,
+  };
   const next: Event[] = [{ kind: 'set', inputs }];
   if (clock !== null) {
     next.push({ kind: 'clock', sortieMs: sortieTimeMs(clock, wallNowMs()), rate: clock.rate });

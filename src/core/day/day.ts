@@ -16,7 +16,7 @@ import { preferenceApplies } from '../runway/preference';
 import type { Purpose, RankedEnd } from '../runway/question';
 import { sameData } from '../same';
 import type { Inputs } from '../sortie/entry';
-import type { EnteredWind } from '../sortie/fold';
+import { brakesUsedMs, type EnteredWind } from '../sortie/fold';
 import type { Wind } from '../weather/report';
 import { type Report, statesWeather } from '../weather/whole/report';
 import { type Conditions, isControlled, variationFigure } from './conditions';
@@ -395,8 +395,8 @@ export function day(sources: Sources, memo: Memo): Day {
     return { onBoardKg: (inputs().load ?? usualLoad(flown.load)).fuelKg, bingoKg: bingo };
   }, sameData);
   const brakesUsedMin = memo(() => {
-    const used = sortie().stamps.findLast(({ what }) => what === 'stopping' || what === 'landed');
-    return used === undefined ? null : (minuteMs() - used.at.sortieMs) / 60_000;
+    const usedMs = brakesUsedMs(sortie());
+    return usedMs === null ? null : (minuteMs() - usedMs) / 60_000;
   });
   const bookLeftOver = memo(() => {
     const [code, flown] = [physics(), aircraft()];

@@ -81,6 +81,7 @@ const inputs = v.partial(
     ownVisibilityM: v.nullable(number),
     ownCeilingFt: v.nullable(number),
     bingoKg: v.nullable(number),
+    brakesUsedMs: v.nullable(moment),
     closedToday: names,
     preferred: v.boolean(),
     holdShortM: v.record(text, number),

@@ -50,6 +50,11 @@ export interface Inputs {
   readonly ownCeilingFt: number | null;
   /** Bingo: the fuel at which the pilot turns back, kg; null if not settled. */
   readonly bingoKg: number | null;
+  /**
+   * When its brakes last stopped the aircraft in the sortie before, by the sortie's clock, ms since 1970
+   * UTC; null if they didn't.
+   */
+  readonly brakesUsedMs: number | null;
   /** Ends that are closed today, work in progress. */
   readonly closedToday: readonly Designator[];
   /** Whether the field's preferred ends come first, if its wind and weather allow them. */
@@ -122,6 +127,7 @@ export const FRESH_INPUTS: Inputs = {
   ownVisibilityM: null,
   ownCeilingFt: null,
   bingoKg: null,
+  brakesUsedMs: null,
   closedToday: [],
   preferred: false,
   holdShortM: {},
@@ -328,7 +334,8 @@ function inputsWithin(inputs: Partial<Inputs>): Partial<Inputs> {
     const value = inputs[name];
     if (typeof value === 'number') within = { ...within, [name]: numberWithin(value) };
   }
-  const { holdShortM, load, options, ties, taxiTold } = inputs;
+  const { holdShortM, load, options, ties, taxiTold, brakesUsedMs } = inputs;
+  if (brakesUsedMs) within = { ...within, brakesUsedMs: momentWithin(brakesUsedMs) };
   if (taxiTold) within = { ...within, taxiTold: taxiTold.slice(0, LONGEST_TOLD) };
   if (options !== undefined) within = { ...within, options: keepable(options) };
   if (ties !== undefined) within = { ...within, ties: keepable(ties) };

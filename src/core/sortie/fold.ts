@@ -319,6 +319,12 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
   };
 }
 
+/** When the brakes last stopped the aircraft, by the sortie's clock, ms since 1970 UTC; null if never. */
+export function brakesUsedMs({ stamps, inputs }: Pick<Sortie, 'stamps' | 'inputs'>): number | null {
+  const used = stamps.findLast(({ what }) => what === 'stopping' || what === 'landed');
+  return used?.at.sortieMs ?? inputs.brakesUsedMs;
+}
+
 /** The sortie's clock when the device's reads `wallMs`. */
 export function sortieTimeMs(clock: Clock | null, wallMs: number): number {
   return clock === null ? wallMs : clock.sortieMs + (wallMs - clock.wallMs) * clock.rate;

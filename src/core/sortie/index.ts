@@ -30,6 +30,7 @@ export {
 export { fieldsFlown } from './flown';
 export { sortieFlown } from './flying';
 export {
+  brakesUsedMs,
   type Clock,
   type EnteredWind,
   foldSortie,

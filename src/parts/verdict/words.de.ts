@@ -206,6 +206,7 @@ export const words: Translated<typeof english> = {
   close: 'Schließen',
   stops: 'Außerhalb der Grenzen',
   inAWord: 'Außerdem',
+  toWatch: 'Zu beachten',
   accepted: (time: string) => `Um ${time} außerhalb der Grenzen fortgesetzt`,
   went: 'Außerhalb der Grenzen fortgesetzt',
   openWind: 'Wind öffnen',

@@ -199,6 +199,7 @@ export const words = {
   close: 'Close',
   stops: 'Outside limits',
   inAWord: 'Also',
+  toWatch: 'To watch',
   accepted: (time: string) => `Continued outside limits at ${time}`,
   went: 'Continued outside limits',
   openWind: 'Open Wind',

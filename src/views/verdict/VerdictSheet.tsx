@@ -28,7 +28,7 @@ export function VerdictSheet({ onClose }: { onClose: () => void }): JSX.Element 
           </SheetPart>
         )}
         {others.length > 0 && (
-          <SheetPart title={stopping.length === 0 ? '' : words.inAWord}>
+          <SheetPart title={stopping.length === 0 ? words.toWatch : words.inAWord}>
             <List of={others} />
           </SheetPart>
         )}

@@ -129,10 +129,18 @@ describe('bingo', () => {
 describe('brakes', () => {
   const turnstone = { ...HARROW, ...flown('turnstone') };
   /** The cautions of the brakes on 28, some minutes after the aircraft stopped. */
-  function brakes(minutes: number, what: 'stopping' | 'landed', purpose: 'take-off' | 'landing') {
-    const inputs = { chosen: { end: '28', purpose }, purpose };
+  function brakes(
+    minutes: number,
+    what: 'stopping' | 'landed' | 'before',
+    purpose: 'take-off' | 'landing',
+  ) {
+    const brakesUsedMs = what === 'before' ? AT.getTime() : null;
+    const inputs = { chosen: { end: '28', purpose }, purpose, brakesUsedMs };
     const sortie = foldSortie(
-      written({ kind: 'set', inputs }, { kind: 'stamp', what }).map((entry) => ({
+      written(
+        { kind: 'set', inputs },
+        ...(what === 'before' ? [] : [{ kind: 'stamp', what } as const]),
+      ).map((entry) => ({
         ...entry,
         at: { wallMs: AT.getTime(), sortieMs: AT.getTime() },
       })),
@@ -152,6 +160,8 @@ describe('brakes', () => {
       { code: 'brakes-hot', value: 24, limit: 25 },
     ]);
     expect(brakes(25, 'stopping', 'take-off')).toEqual([]);
+    // Stopped so in the sortie before.
+    expect(brakes(4, 'before', 'take-off')).toEqual([{ code: 'brakes-hot', value: 4, limit: 25 }]);
     expect(brakes(4, 'landed', 'landing')).toEqual([]);
     expect(brakes(4, 'stopping', 'take-off').every(isStopping)).toBe(true);
   });

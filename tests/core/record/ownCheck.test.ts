@@ -53,6 +53,7 @@ const anyInputs: fc.Arbitrary<Partial<Inputs>> = fc.record(
     ownVisibilityM: orNull(anyNumber),
     ownCeilingFt: orNull(anyNumber),
     bingoKg: orNull(anyNumber),
+    brakesUsedMs: orNull(anyNumber),
     closedToday: fc.array(anyEnd),
     preferred: fc.boolean(),
     holdShortM: fc.dictionary(anyEnd, anyNumber, { noNullPrototype: true }),

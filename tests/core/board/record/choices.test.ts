@@ -83,6 +83,7 @@ test('what an aircraft did stays with it: another one begins the next sortie, an
     field: hashOf('XCAI'),
     aircraft: hashOf('sleet'),
     bingoKg: null,
+    brakesUsedMs: null,
     callsign: 'Gannet 1',
   });
   const before = sortiesOf(page.record.entries).get(id ?? '') ?? [];

@@ -225,6 +225,19 @@ test('a touch-and-go lands and takes off at once, and flies climb and recovery a
   expect(states('gear-up', 'gear-down', 'heading')).toEqual(['open', 'open', 'done']);
 });
 
+test('the brakes stay hot into the next sortie, until they are used again', () => {
+  toTheRunway();
+  stepping.stamp('brakes released');
+  stepping.stopRoll();
+  const stopped = sortie.value.stamps.at(-1)?.at.sortieMs;
+  endSortie();
+  expect(sortie.value.stamps).toEqual([]);
+  expect(day.inputs().brakesUsedMs).toBe(stopped);
+  pass(60_000);
+  endSortie();
+  expect(day.inputs().brakesUsedMs).toBe(stopped);
+});
+
 test('the end seals, and begins the next sortie with the same field, its clock running on', () => {
   const at = Date.UTC(1987, 3, 5, 18, 50);
   begin();
