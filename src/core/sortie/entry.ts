@@ -17,7 +17,6 @@ import type { Purpose } from '../runway/question';
 import type { NodeId } from '../taxi/graph';
 import type { ChosenEntry } from '../taxi/routeOut';
 import type { StretchId } from '../taxi/rules';
-import { LONGEST_TOLD } from '../taxi/told';
 
 /** Names an entry, a sortie or a run: 16 or more random characters. */
 export type Id = string;
@@ -191,6 +190,9 @@ export const LAST_MS = Date.UTC(2200, 0, 1);
 
 /** No sortie's clock runs faster. */
 export const HIGHEST_RATE = 100;
+
+/** No route as told by a controller is longer, characters. */
+export const LONGEST_TOLD = 200;
 
 /** A moment clamped to the years an entry may have; NaN becomes the first. */
 export const momentWithin = (ms: number): number =>

@@ -12,6 +12,7 @@ export {
   type Inputs,
   type LeadsTo,
   type ListId,
+  LONGEST_TOLD,
   type Moment,
   momentWithin,
   type SealedFigure,

@@ -10,4 +10,4 @@ export type { RouteIn as WayIn } from './routeIn';
 export type { ChosenEntry, OfferedEntry, RouteOut as WayOut } from './routeOut';
 export { type StretchId, stretchId } from './rules';
 export type { RunwayStrip as Strip, StripEnd } from './runwayStrip';
-export { LONGEST_TOLD, type Told } from './told';
+export type { Told } from './told';

@@ -4,9 +4,9 @@
  */
 
 import type { Designator, Field } from '../airfield/field';
+import { LONGEST_TOLD } from '../sortie/entry';
 import type { NodeId } from './graph';
 import { stripsOf } from './runwayStrip';
-import { LONGEST_TOLD } from './told';
 
 /** One item of a route as told. */
 export type ToldItem =

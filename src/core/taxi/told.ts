@@ -7,9 +7,6 @@ import type { NodeId, TaxiEdge } from './graph';
 import type { Turn } from './pace';
 import type { Route } from './route';
 
-/** No route as told by a controller is longer, characters. */
-export const LONGEST_TOLD = 200;
-
 /** One item of a route description. */
 export type Told =
   | {
