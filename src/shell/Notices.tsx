@@ -70,6 +70,8 @@ function NotKept(): JSX.Element | null {
   const said = { forgotten: words.forgets, late: words.late, newer: words.newer };
   const is = keeping.value;
   if (is === 'kept' || is === 'opening' || is === understood) return null;
+  // It passes by itself.
+  if (is === 'late') return <p class={styles.notice}>{said.late}</p>;
   return <Notice text={said[is]} action={words.understood} onPress={() => setUnderstood(is)} />;
 }
 

@@ -163,7 +163,8 @@ describe('something wrong', () => {
     await goOnFrom(page, 'Line-up', 'Nozzle light');
     await tickAll(page);
     await press(page, 'Brakes released');
-    await expect.poll(() => page.getByText('(no chute, hook)').count()).toBe(1);
+    await expect.poll(() => page.getByText('(no chute)').count()).toBe(1);
+    expect(await page.getByText('throttle idle, brakes full', { exact: true }).count()).toBe(1);
     await press(page, 'Stopping');
     const missing = page.getByText('Not there: Chute, cannot: does not work');
     await expect.poll(() => missing.count()).toBe(1);

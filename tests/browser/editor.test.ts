@@ -212,6 +212,7 @@ describe('a list for when something is wrong', () => {
 
     while (await key(page, 'Undo').isEnabled()) await key(page, 'Undo').click();
     await expect.poll(() => title.inputValue()).toBe(TITLE);
+    expect(await read(saidIn(page))).toMatch(/^Undone: .+ changed\.$/);
     expect(await pressed(page, 'Due again from there')).toBe('');
     expect(await pressed(page, 'Offered under')).toBe('Emergencies');
     while (await key(page, 'Redo').isEnabled()) await key(page, 'Redo').click();

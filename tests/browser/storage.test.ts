@@ -3,7 +3,7 @@
 import type { Page } from 'playwright-core';
 import { words } from '../../src/shell/noticeWords.en';
 import { describe, expect, test } from './harness';
-import { clockOf, due, EVENING, openPlace, tick, toSteps } from './pilot';
+import { clockOf, due, EVENING, key, openPlace, sortieKey, tick, toSteps } from './pilot';
 
 const FORGETS = /keeps nothing just now/;
 
@@ -75,6 +75,12 @@ describe('where the device refuses storage', () => {
     await tick(page);
     await expect.poll(() => due(page)).toBe('Brake lever parked, needle white');
     await expect.poll(() => page.getByText(FORGETS).isVisible()).toBe(true);
+    // Understood, it leaves the screen to the steps; Device goes on saying it.
+    await key(page, 'Understood').tap();
+    await expect.poll(() => page.getByText(FORGETS).count()).toBe(0);
+    await sortieKey(page).tap();
+    await key(page, 'Device').tap();
+    await expect.poll(() => page.getByText('Nothing is stored just now').isVisible()).toBe(true);
   });
 });
 

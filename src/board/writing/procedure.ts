@@ -6,6 +6,7 @@ import {
   type DocumentProblem,
   documentNow,
   type Hash,
+  type ListId,
   loadDocumentReader,
   type Merged,
   mergeOwn,
@@ -73,7 +74,7 @@ const draft = draftOf<Procedure, ProcedureEdit>({
 });
 
 /** The procedure as it stands; whether there is a change to undo or redo. */
-export const { document: written, canUndo, canRedo, settle, undo, redo } = draft;
+export const { document: written, canUndo, canRedo, stepped, settle, undo, redo } = draft;
 
 /** Makes a change; while `typing`, merges it with the last one of the same text. */
 export const edit: (made: ProcedureEdit, typing?: boolean) => void = draft.edit;
@@ -252,6 +253,9 @@ async function originalOf(code: string, orReceived: boolean): Promise<Named | nu
 
 /** An id for a new step: no other step has had it, here or in the original. */
 export const newStepId = (): StepId => `own-${newId().slice(0, 12)}`;
+
+/** An id for a new list. */
+export const newListId = (): ListId => `own-${newId().slice(0, 12)}`;
 
 /** The outcome of saving. */
 export type Kept =

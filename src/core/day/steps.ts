@@ -79,7 +79,7 @@ export function notThereIn(
 export interface StopNow {
   /** The aircraft's own words, but for those that a step names which is not there to be used. */
   readonly items: readonly string[];
-  /** Steps that are not there to be used, and that the aircraft's words don't name. */
+  /** Steps that one would reach for in vain, because what they build on could not be done. */
   readonly notThere: readonly StepRow[];
 }
 
@@ -91,6 +91,6 @@ export function stopNow(aircraft: Aircraft, brief: StepsBrief | null): StopNow {
     textIn(aircraft, item, language).text.toLowerCase() === step.item.toLowerCase();
   return {
     items: aircraft.stop.filter((item) => !rows.some((row) => named(item, row))),
-    notThere: rows.filter((row) => !aircraft.stop.some((item) => named(item, row))),
+    notThere: rows.filter(({ state }) => state.kind === 'cannot'),
   };
 }

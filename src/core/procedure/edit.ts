@@ -4,6 +4,7 @@ import type { ListId } from '../sortie/entry';
 import type { Changes } from '../writing/history';
 import { findStep, type StepPlace, stepsIn, withSteps } from './parts';
 import type { AbnormalList, Procedure, Step, StepId } from './procedure';
+import { MOST_LISTS } from './stepKinds';
 
 /** New values for properties of a step. An undefined property is removed. */
 export type StepChange = Partial<Omit<Step, 'id'>>;
@@ -25,6 +26,9 @@ export type ProcedureEdit =
   | { readonly kind: 'for'; readonly aircraft: string }
   /** A list with another title, looked for first elsewhere, or leading elsewhere. */
   | { readonly kind: 'change-list'; readonly id: ListId; readonly to: ListChange }
+  /** A list behind the others. */
+  | { readonly kind: 'add-list'; readonly list: AbnormalList }
+  | { readonly kind: 'remove-list'; readonly id: ListId }
   /** Everything: an earlier version restored, or what the original brought. */
   | { readonly kind: 'replace'; readonly by: Procedure };
 
@@ -56,9 +60,25 @@ export function editedProcedure(document: Procedure, edit: ProcedureEdit): Proce
         : { ...document, aircraft: edit.aircraft };
     case 'change-list':
       return changeList(document, edit.id, edit.to);
+    case 'add-list':
+      return addList(document, edit.list);
+    case 'remove-list': {
+      const lists = document.lists.filter(({ id }) => id !== edit.id);
+      return lists.length === document.lists.length ? document : { ...document, lists };
+    }
     case 'replace':
       return edit.by;
   }
+}
+
+/** No more lists than the schema allows, and none of an id that is taken, nor its steps'. */
+function addList(document: Procedure, list: AbnormalList): Procedure {
+  const isTaken =
+    document.lists.some(({ id }) => id === list.id) ||
+    list.steps.some(({ id }) => findStep(document, id) !== null);
+  return isTaken || document.lists.length >= MOST_LISTS
+    ? document
+    : { ...document, lists: [...document.lists, list] };
 }
 
 function insert(document: Procedure, step: Step, { part, index }: StepPlace): Procedure | null {

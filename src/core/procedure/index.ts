@@ -64,6 +64,7 @@ export {
   type StepId,
 } from './procedure';
 export type { Condition } from './procedure.schema';
+export { type ProcedureChange, procedureChange } from './procedureChange';
 export {
   type AskedPart,
   MOST_ASKED,
@@ -72,7 +73,7 @@ export {
   type SimpleCondition,
   simpleCondition,
 } from './simpleCondition';
-export { GATE_SPEEDS, HIGHEST_GATE_FT, LONGEST_WAIT_S, STEP_KINDS } from './stepKinds';
+export { GATE_SPEEDS, HIGHEST_GATE_FT, LONGEST_WAIT_S, MOST_LISTS, STEP_KINDS } from './stepKinds';
 export { type StepState, sawOf } from './stepState';
 export { canMove, tiesOf } from './tied';
 export { type EnteredAt, enteredAt, unknownIn } from './unknown';

@@ -153,14 +153,19 @@ function documentOf(
 
 const findList = ({ lists }: Procedure, id: ListId) => lists.find((list) => list.id === id);
 
-/** The lists of both. One the original dropped stays as long as the pilot has steps in it. */
+/**
+ * The lists of both, in the pilot's order if it was changed. One the original dropped stays as long as
+ * the pilot has steps in it.
+ */
 function listsOf(
   { base, theirs, mine }: Three,
   order: (part: PartId) => Step[],
   chosen: ChosenSides,
 ): AbnormalList[] {
   const head = (list: AbnormalList | undefined) => list && { ...list, steps: [] };
-  const ids = new Set([...theirs.lists, ...mine.lists].map(({ id }) => id));
+  const idsOf = ({ lists }: Procedure) => lists.map(({ id }) => id);
+  const inOrder = pick(idsOf(base), idsOf(theirs), idsOf(mine));
+  const ids = new Set([...inOrder, ...idsOf(theirs), ...idsOf(mine)]);
   return [...ids].flatMap((id) => {
     const steps = order(listPart(id));
     const heads = [base, theirs, mine].map((one) => head(findList(one, id)));

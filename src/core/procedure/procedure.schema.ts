@@ -7,7 +7,7 @@ import { conditionNamed } from './condition.schema';
 import { procedureFaults } from './faults';
 import { LIST_GROUPS } from './listGroup';
 import { PHASES } from './phases';
-import { GATE_SPEEDS, HIGHEST_GATE_FT, LONGEST_WAIT_S, STEP_KINDS } from './stepKinds';
+import { GATE_SPEEDS, HIGHEST_GATE_FT, LONGEST_WAIT_S, MOST_LISTS, STEP_KINDS } from './stepKinds';
 
 export { type Condition, conditionSchema } from './condition.schema';
 
@@ -144,7 +144,7 @@ const procedureShape = v.strictObject({
     'In the order of the phases; a phase without steps may be left out.',
   ),
   lists: described(
-    v.pipe(v.array(list), v.maxLength(20)),
+    v.pipe(v.array(list), v.maxLength(MOST_LISTS)),
     'What to do when it goes wrong, or when it goes on otherwise than planned.',
   ),
 });

@@ -24,3 +24,6 @@ export const LONGEST_WAIT_S = 3600;
 
 /** The highest gate, feet above the field. */
 export const HIGHEST_GATE_FT = 60_000;
+
+/** The most lists a procedure may have. */
+export const MOST_LISTS = 20;

@@ -19,12 +19,13 @@ import { Choice } from '../../parts/choice/Choice';
 import { Hint, inputClass, Labelled, Wrong } from '../../parts/field/Labelled';
 import { Pick } from '../../parts/field/Pick';
 import { Key } from '../../parts/key/Key';
+import { Keys } from '../../parts/key/Keys';
 import { marked } from '../../parts/marked';
 import styles from './Editor.module.css';
 import { FormHead } from './FormHead';
 import { Several } from './Several';
 import { leadsSaid, writtenLang } from './said';
-import { backToList } from './state';
+import { backToList, removeList } from './state';
 import { words } from './words';
 
 /** The schema's maximum, characters. */
@@ -75,6 +76,11 @@ export function ListForm({ id }: { id: AbnormalList['id'] }): JSX.Element | null
         <Hint>{words.lookedForHint}</Hint>
       </section>
       <Leads list={list} />
+      <Keys>
+        <Key look="stop" onPress={() => removeList(id)}>
+          {words.removeList}
+        </Key>
+      </Keys>
     </>
   );
 }

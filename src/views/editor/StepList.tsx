@@ -9,6 +9,7 @@ import {
   type AbnormalList,
   listIn,
   listPart,
+  MOST_LISTS,
   type PartId,
   type Procedure,
   partsOf,
@@ -25,7 +26,16 @@ import { conditionSaid } from '../../parts/stepText';
 import { beginDrag, dragged } from './drag';
 import styles from './Editor.module.css';
 import { aboutList, liveNow, partLang, partName, textNow, withOptions, writtenLang } from './said';
-import { addStep, editedList, editedStep, moveBy, open, openListHead, returnTo } from './state';
+import {
+  addList,
+  addStep,
+  editedList,
+  editedStep,
+  moveBy,
+  open,
+  openListHead,
+  returnTo,
+} from './state';
 import { words } from './words';
 
 /**
@@ -39,7 +49,7 @@ export function StepList(): JSX.Element {
   useLayoutEffect(() => {
     if (back === null) return;
     returnTo.value = null;
-    const named = back.to === 'list' ? 'data-list' : 'data-step';
+    const named = back.to === 'list' || back.to === 'list-sight' ? 'data-list' : 'data-step';
     const row = root.current?.querySelector(`[${named}="${back.id}"]`);
     const target = row?.querySelector<HTMLElement>(`[data-at="${back.to}"]`);
     target?.focus({ preventScroll: true });
@@ -59,6 +69,9 @@ export function StepList(): JSX.Element {
             options={procedure.options}
           />
         ))}
+      {procedure !== null && procedure.lists.length < MOST_LISTS && (
+        <Key onPress={addList}>{words.addList}</Key>
+      )}
     </div>
   );
 }

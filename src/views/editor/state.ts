@@ -2,12 +2,21 @@
 
 import { signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
-import { edit, newStepId, redo, undo, written } from '../../board/writing/procedure';
+import {
+  edit,
+  newListId,
+  newStepId,
+  redo,
+  stepped,
+  undo,
+  written,
+} from '../../board/writing/procedure';
 import {
   findStep,
   type ListId,
   type PartId,
   partsOf,
+  procedureChange,
   type StepId,
   type StepPlace,
 } from '../../core';
@@ -24,10 +33,13 @@ export const editedList = signal<ListId | null>(null);
 /** The last action, for screen readers and for the eye. */
 export const spokenOfEdit = signal<ComponentChildren>('');
 
-/** Where the focus goes when the list is next drawn: a step that moved, or was closed. */
+/**
+ * Where the focus goes when the list is next drawn: a step that moved, or was closed. `sight` only
+ * brings it into view.
+ */
 export const returnTo = signal<
-  | { readonly id: StepId; readonly to: 'handle' | 'row' }
-  | { readonly id: ListId; readonly to: 'list' }
+  | { readonly id: StepId; readonly to: 'handle' | 'row' | 'sight' }
+  | { readonly id: ListId; readonly to: 'list' | 'list-sight' }
   | null
 >(null);
 
@@ -101,6 +113,30 @@ export function addStep(part: PartId): void {
   open(id);
 }
 
+/** Adds a list behind the others, with a first step to be written, and opens it. */
+export function addList(): void {
+  const id = newListId();
+  const step = {
+    id: newStepId(),
+    kind: 'do',
+    item: words.newItem,
+    response: words.newResponse,
+  } as const;
+  // biome-ignore lint/suspicious/noThenProperty: an object under this name never makes a promise; only a function would.
+  edit({ kind: 'add-list', list: { id, title: words.newList, steps: [step], then: 'return' } });
+  openListHead(id);
+  returnTo.value = { id, to: 'list-sight' };
+}
+
+/** Removes a list with its steps; undo brings it back. */
+export function removeList(id: ListId): void {
+  const list = written.value?.lists.find((one) => one.id === id);
+  if (list === undefined) return;
+  edit({ kind: 'remove-list', id });
+  editedList.value = null;
+  spokenOfEdit.value = marked(writtenLang(), words.removed, list.title);
+}
+
 /** Duplicates a step right after it, and opens the copy. */
 export function duplicateStep(id: StepId): void {
   const as = newStepId();
@@ -127,18 +163,34 @@ export function removeStep(id: StepId): void {
   spokenOfEdit.value = marked(writtenLang(), words.removed, textNow(found.step.item));
 }
 
-/** Undoes the last change, and says so. */
+/** Undoes the last change, says what it was, and shows it. */
 export function takeBack(): void {
   undo();
-  spokenOfEdit.value = words.undone;
-  closeGone();
+  tellStep();
 }
 
-/** Redoes what was undone, and says so. */
+/** Redoes what was undone, says what it was, and shows it. */
 export function makeAgain(): void {
   redo();
-  spokenOfEdit.value = words.redone;
+  tellStep();
+}
+
+/** What undo or redo did last, in words, and where it is on the screen. */
+function tellStep(): void {
+  const step = stepped.value;
+  if (step === null) return;
+  const { what, verb } = procedureChange(step.edit, step.without, step.made);
+  const said = (name: string) => words.stepped[step.way](words.change[verb](name));
+  if (what.kind === 'head' || what.kind === 'all') {
+    spokenOfEdit.value = said(words.changedWhole[what.kind]);
+  } else {
+    const name = what.kind === 'step' ? textNow(what.step.item) : what.list.title;
+    spokenOfEdit.value = marked(writtenLang(), said, name);
+  }
   closeGone();
+  // Seen where it stands; the focus stays on the key, for the next one.
+  if (what.kind === 'step') returnTo.value = { id: what.step.id, to: 'sight' };
+  if (what.kind === 'list') returnTo.value = { id: what.list.id, to: 'list-sight' };
 }
 
 /** What no longer exists can't stay open. */

@@ -98,9 +98,21 @@ export const words = {
   openStep: (item: string) => `Change ${item}`,
   movedTo: (item: string, place: number, of: number, part: string) =>
     `${item} is now ${place} of ${of} in ${part}.`,
+  addList: 'Add a list',
+  newList: 'New list',
+  removeList: 'Remove this list',
   removed: (item: string) => `${item} was removed.`,
-  undone: 'Undone.',
-  redone: 'Redone.',
+  stepped: {
+    undone: (what: string) => `Undone: ${what}.`,
+    redone: (what: string) => `Redone: ${what}.`,
+  },
+  change: {
+    added: (name: string) => `${name} added`,
+    removed: (name: string) => `${name} removed`,
+    moved: (name: string) => `${name} moved`,
+    changed: (name: string) => `${name} changed`,
+  },
+  changedWhole: { head: 'name and aircraft', all: 'the whole procedure' },
   back: 'All steps',
   aircraft: 'Aircraft it is for',
   forNow: (aircraft: string) => `Now for the aircraft ${aircraft}.`,

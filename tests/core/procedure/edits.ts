@@ -5,7 +5,7 @@ import { CONDITION_FACTS } from '../../../src/core/procedure/conditionFacts';
 import type { ListChange, ProcedureEdit, StepChange } from '../../../src/core/procedure/edit';
 import type { PartId } from '../../../src/core/procedure/parts';
 import { PHASES } from '../../../src/core/procedure/phases';
-import type { Procedure, Step } from '../../../src/core/procedure/procedure';
+import type { AbnormalList, Procedure, Step } from '../../../src/core/procedure/procedure';
 
 const step = (id: string, item: string, more: Partial<Step> = {}): Step => ({
   id,
@@ -124,6 +124,7 @@ export function anyEdit(procedure: Procedure): fc.Arbitrary<ProcedureEdit> {
   );
   const added = fc.nat(6).map((number) => `own-${number}`);
   const id = fc.oneof({ weight: 4, arbitrary: fc.constantFrom(...there) }, added);
+  const listId = fc.constantFrom('gear-unsafe', 'go-around', 'own-list');
   return fc.oneof(
     fc.record({
       kind: fc.constant('insert' as const),
@@ -141,6 +142,17 @@ export function anyEdit(procedure: Procedure): fc.Arbitrary<ProcedureEdit> {
       id: fc.constantFrom('gear-unsafe', 'go-around', 'no-such'),
       to: listChange,
     }),
+    fc.record({
+      kind: fc.constant('add-list' as const),
+      list: fc.record({ id: listId, title: words, first: added }).map(
+        ({ id: of, title, first }): AbnormalList => ({
+          ...{ id: of, title, steps: [step(first, 'Power')] },
+          // biome-ignore lint/suspicious/noThenProperty: an object under this name never makes a promise; only a function would.
+          then: 'return',
+        }),
+      ),
+    }),
+    fc.record({ kind: fc.constant('remove-list' as const), id: listId }),
     fc.constant({ kind: 'replace' as const, by: procedure }),
   );
 }
