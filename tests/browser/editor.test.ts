@@ -242,6 +242,29 @@ describe('a list for when something is wrong', () => {
     await key(page, 'On to Line-up').waitFor();
   });
 
+  test('is added, taken away, brought back, and offered under its heading', async ({ open }) => {
+    const page = await open('tablet', { at: EVENING });
+    await beginWriting(page);
+    await key(page, 'Add a list').click();
+    await sheet(page).getByRole('textbox', { name: 'Title' }).fill('Bird strike');
+    await group(page, 'Offered under').getByRole('button', { name: 'Malfunctions' }).click();
+    await key(page, 'Remove this list').click();
+    await expect.poll(() => read(saidIn(page))).toContain('Bird strike was removed.');
+    expect(await head(page, 'Bird strike').count()).toBe(0);
+    await key(page, 'Undo').click();
+    await expect.poll(() => read(saidIn(page))).toBe('Undone: Bird strike removed.');
+    await expect.poll(() => head(page, 'Bird strike').isVisible()).toBe(true);
+    await key(page, 'Save').click();
+    await expect.poll(() => read(saidIn(page))).toContain('Saved as version 1.');
+    await closeSheet(page);
+    await closeSheet(page);
+    await openPlace(page, 'Steps');
+    await key(page, 'Emergencies').click();
+    const malfunctions = page.getByRole('dialog').getByRole('region', { name: 'Malfunctions' });
+    await malfunctions.getByRole('button', { name: /^Bird strike/ }).click();
+    expect(await tickAll(page)).toHaveLength(1);
+  });
+
   test('leads to the end, or to a phase, which is first one in which it is looked for', async ({
     open,
   }) => {
