@@ -20,6 +20,7 @@ import { inputClass, Labelled, wrongClass } from '../../parts/field/Labelled';
 import { Pick } from '../../parts/field/Pick';
 import { lasting } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
+import { Keys } from '../../parts/key/Keys';
 import { filledPieces } from '../../parts/live';
 import { marked, seenAndSaid, type Worded, worded } from '../../parts/marked';
 import { conditionSaid } from '../../parts/stepText';
@@ -70,7 +71,9 @@ export function StepList(): JSX.Element {
           />
         ))}
       {procedure !== null && procedure.lists.length < MOST_LISTS && (
-        <Key onPress={addList}>{words.addList}</Key>
+        <Keys>
+          <Key onPress={addList}>{words.addList}</Key>
+        </Keys>
       )}
     </div>
   );
