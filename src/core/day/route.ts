@@ -49,6 +49,8 @@ export interface OnTheGround {
   readonly fault: TaxiFault | null;
   /** The route in items to tell; empty if none. */
   readonly told: readonly Told[];
+  /** How many of the points to hold at on it nobody surveyed: put where one is usually painted. */
+  readonly holdsAssumed: number;
   /** Its turns, with the speed for each. */
   readonly turns: readonly Turn[];
   /** Progress along the route by points passed; null without one. */
@@ -260,6 +262,10 @@ export function routeOf(
       if (leaving?.route || leaving?.entry) return code.toldOut(telling, leaving.entry);
       if (coming === null || coming.fault !== null) return [];
       return code.toldIn(telling, nameOf(stand() ?? '') ?? '', coming.exit, using());
+    }),
+    holdsAssumed: memo(() => {
+      const holds = [out()?.entry?.hold, ...(route()?.crossings ?? []).map(({ hold }) => hold)];
+      return holds.filter((hold) => nodeOf(field(), hold)?.assumed === true).length;
     }),
     turns,
     progress,

@@ -297,7 +297,16 @@ function Drawing(props: DrawingProps) {
           )}
           <path class={styles.route} d={pathOf(route, view)} />
           <path class={styles.gone} d={pathOf(route, view, goneM)} />
-          <path class={styles.holds} d={ground.holds.map((hold) => holdBar(hold, view)).join('')} />
+          {[false, true].map((assumed) => (
+            <path
+              key={String(assumed)}
+              class={`${styles.holds} ${assumed ? styles.assumed : ''}`}
+              d={ground.holds
+                .filter((hold) => hold.assumed === assumed)
+                .map((hold) => holdBar(hold, view))
+                .join('')}
+            />
+          ))}
           {hatched.map(({ outline, lines }) => (
             <g key={outline}>
               <path class={styles.crossing} d={outline} />

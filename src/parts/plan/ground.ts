@@ -25,6 +25,8 @@ export interface Ground {
 export interface Hold {
   readonly at: GroundPoint;
   readonly towards: GroundPoint;
+  /** Nobody surveyed it: it is put where one is usually painted. */
+  readonly assumed: boolean;
 }
 
 export const groundAt = ({ xM, yM }: Pick<TaxiNode, 'xM' | 'yM'>): GroundPoint => ({
@@ -60,7 +62,9 @@ export function groundOf(
     stands: stands.map((node) => `M${write(node)}h.01`).join(''),
     holds: nodes.flatMap((node) => {
       const other = node.kind === 'hold' ? neighbours.get(node.id) : undefined;
-      return other === undefined ? [] : [{ at: groundAt(node), towards: groundAt(other) }];
+      if (other === undefined) return [];
+      const assumed = node.assumed === true;
+      return [{ at: groundAt(node), towards: groundAt(other), assumed }];
     }),
     named: nodes.filter(({ kind }) => kind === 'stand' || kind === 'hold'),
     standsApartM: apartM(stands),

@@ -52,7 +52,10 @@ function beginning(points: readonly GroundPoint[], mostM: number): readonly Grou
 const BAR_PX = 9;
 
 /** A bar across the taxiway at a holding point. */
-export function holdBar({ at, towards }: Hold, { sight, size }: View): string {
+export function holdBar(
+  { at, towards }: Pick<Hold, 'at' | 'towards'>,
+  { sight, size }: View,
+): string {
   const [from, to] = [toPixel(at, sight, size), toPixel(towards, sight, size)];
   const length = Math.max(Math.hypot(to.x - from.x, to.y - from.y), 1e-6);
   const across = {

@@ -106,12 +106,18 @@ function headingAhead({ points }: Route): number {
 
 /** Why the route can't be found, or what is unusual about it. */
 function Note() {
-  const said = [noteOf(), closedNote()].filter((one) => one !== null).join(' ');
+  const said = [noteOf(), assumedNote(), closedNote()].filter((one) => one !== null).join(' ');
   return said === '' ? null : (
     <p class={styles.note} role="status">
       {said}
     </p>
   );
+}
+
+/** That where to hold on the route is nobody's survey. */
+function assumedNote(): string | null {
+  const count = day.holdsAssumed();
+  return count === 0 ? null : words.holdsAssumed(count);
 }
 
 /** What is closed today, which the next sortie from here takes over. */
@@ -205,6 +211,7 @@ const edgeWords = (edge: TaxiEdge, { taxi }: Field) =>
 
 /** A point by its name, or by what meets there. */
 function nodeWords(node: TaxiNode, { taxi }: Field): ComponentChildren {
+  if (node.assumed) return words.assumedHold;
   if (node.name !== undefined) return markedText(paintedLang(), node.name);
   const names = meetingAt(node, taxi.edges);
   return names.length > 1

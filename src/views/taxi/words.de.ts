@@ -125,6 +125,11 @@ export const words: Translated<typeof english> = {
   backtrackNote: (hold, end, length) =>
     `Bei ${hold} halten; dann ${length} Backtrack auf Piste ${end}.`,
   tightNote: (turn) => `Diese Route lässt sich nicht rollen: ${turn}.`,
+  holdsAssumed: (count) =>
+    count === 1
+      ? 'Die Karte hat hier keinen Rollhalt: Wo zu halten ist, ist angenommen. Auf das Schild achten.'
+      : `Der Karte fehlen ${count} Rollhalte auf diesem Weg: Wo zu halten ist, ist angenommen. Auf die Schilder achten.`,
+  assumedHold: 'Rollhalt, angenommen: Die Karte hat keinen',
   closed: (names) => `Heute gesperrt: ${names}.`,
   closedTitle: 'Heute gesperrt',
   closedHint: 'Was hier gedrückt ist, ist gesperrt. Auch ein Tippen auf den Plan sperrt ein Stück.',

@@ -124,6 +124,11 @@ export const words = {
   backtrackNote: (hold: string, end: string, length: string) =>
     `Hold at ${hold}; then backtrack ${length} of runway ${end}.`,
   tightNote: (turn: string) => `This route can’t be taxied: ${turn}.`,
+  holdsAssumed: (count: number) =>
+    count === 1
+      ? 'The map has no holding point here: where to hold is assumed. Look for the sign.'
+      : `The map lacks ${count} holding points on this route: where to hold is assumed. Look for the signs.`,
+  assumedHold: 'Holding point, assumed: the map has none',
   closed: (names: string) => `Closed today: ${names}.`,
   closedTitle: 'Closed today',
   closedHint: 'What is down here is closed. A tap on the plan closes a stretch too.',

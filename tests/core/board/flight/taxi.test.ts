@@ -10,6 +10,7 @@ const { add, beginAt, day, load, loadParts, sortie, undoable, undoChange } = pag
 await load('XCAI', 'XMAR', 'tussock', 'tussock-usual');
 await loadParts('taxi');
 const taxi = await import('../../../../src/board/flight/taxi');
+const { hold } = await import('../../../../src/board/documents/documents');
 
 const TO_27 = { kind: 'set', inputs: { chosen: { end: '27', purpose: 'take-off' } } } as const;
 const passed = () => sortie.value.taxied.filter(({ placed }) => !placed).map(({ point }) => point);
@@ -185,6 +186,33 @@ test('the call that is due goes with the aircraft: off the stand, to the hold, o
   expect(due()).toEqual(['line-up', 'B2']);
   taxi.takeBackPassing();
   expect(due()).toEqual(['crossing', 'E1']);
+});
+
+test('points to hold at that nobody surveyed are counted on the route, and on no other', async () => {
+  beginAt('XMAR', 'tussock', ...FROM_STAND_4);
+  expect(day.holdsAssumed()).toBe(0);
+  const field = page.documents.value.field;
+  if (field === null) return expect.unreachable('no field');
+  const assume = (...ids: readonly string[]) => ({
+    ...field,
+    taxi: {
+      ...field.taxi,
+      nodes: field.taxi.nodes.map((node) =>
+        ids.includes(node.id) ? { ...node, assumed: true } : node,
+      ),
+    },
+  });
+  // The route crosses 05R/23L at E1 and ends at B2; D1 guards another crossing.
+  const hash = page.hashOf('XMAR');
+  for (const [ids, count] of [
+    [['E1', 'B2'], 2],
+    [['D1'], 0],
+    [['B2'], 1],
+  ] as const) {
+    hold(hash, assume(...ids));
+    expect([ids, day.holdsAssumed()]).toEqual([ids, count]);
+  }
+  hold(hash, field);
 });
 
 test('another try begins with the call for taxi, and not with that after the stop', () => {
