@@ -58,6 +58,8 @@ export interface PlanProps {
   readonly closer: number;
   /** Which heading points up, degrees true; null for north, letters and all. */
   readonly upDeg: number | null;
+  /** How much of its top is covered by keys, px. */
+  readonly coveredPx?: number;
   /** Where the wind comes from, degrees true; null if it has no direction. */
   readonly windFromDeg: number | null;
   readonly words: PlanWords;
@@ -94,11 +96,12 @@ export function Plan(props: PlanProps): JSX.Element {
   }, []);
   const upDeg = props.upDeg ?? 0;
   const { picked, closer, strips, nodes, edges, route, using, from, to, isClosed } = props;
+  const { coveredPx = 0 } = props;
   // Turned another way, or with another route, the plan is laid out afresh.
   const layout = useMemo(() => ({}), [upDeg, strips, from, to]);
   const whole = useMemo(
-    () => fitted(toBeSeen(props), upDeg, size, MARGIN_PX),
-    [upDeg, size, strips, nodes, route, using],
+    () => fitted(toBeSeen(props), upDeg, size, MARGIN_PX, coveredPx),
+    [upDeg, size, strips, nodes, route, using, coveredPx],
   );
   const { sight, isOwn, now, look, reset } = useSight(whole, layout, size, layer);
   const ground = useMemo(() => groundOf(nodes, edges, isClosed), [nodes, edges, isClosed]);

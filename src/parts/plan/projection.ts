@@ -83,12 +83,17 @@ export function toGround(
 /** Never zoomed in further than this, however little there is to see. */
 const CLOSEST_PX_PER_M = 2;
 
-/** The sight that shows all the points given, at least `margin` pixels from the edges. */
+/**
+ * The sight that shows all the points given, at least `margin` pixels from the edges. What lies over
+ * the `covered` pixels at the top is kept clear of where there is height to spare: nothing is drawn
+ * smaller for it.
+ */
 export function fitted(
   points: readonly GroundPoint[],
   upDeg: number,
   size: Size,
   margin: number,
+  covered = 0,
 ): Sight {
   const all = points.map((point) => turned(point, upDeg));
   const span = (of: 'rightM' | 'upM') => {
@@ -99,15 +104,18 @@ export function fitted(
   const [bottom = 0, top = 0] = span('upM');
   const room = (pixels: number, metres: number) =>
     Math.max(pixels - 2 * margin, 1) / Math.max(metres, 1);
-  const [acrossM, upM] = [(left + right) / 2, (bottom + top) / 2];
+  const pxPerM = Math.min(
+    room(size.width, right - left),
+    room(size.height, top - bottom),
+    CLOSEST_PX_PER_M,
+  );
+  const sparePx = Math.max(0, (size.height - 2 * margin - (top - bottom) * pxPerM) / 2);
+  const downPx = Math.min(sparePx, Math.max(0, covered - margin - sparePx));
+  const [acrossM, upM] = [(left + right) / 2, (bottom + top) / 2 + downPx / pxPerM];
   const [sin, cos] = [Math.sin(rad(upDeg)), Math.cos(rad(upDeg))];
   return {
     middle: { eastM: acrossM * cos + upM * sin, northM: -acrossM * sin + upM * cos },
-    pxPerM: Math.min(
-      room(size.width, right - left),
-      room(size.height, top - bottom),
-      CLOSEST_PX_PER_M,
-    ),
+    pxPerM,
     upDeg,
   };
 }

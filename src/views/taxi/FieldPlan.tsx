@@ -22,8 +22,10 @@ export function FieldPlan(props: {
   onPick?: (picked: Picked | null) => void;
   closer?: number;
   upDeg?: number | null;
+  coveredPx?: number;
 }): JSX.Element | null {
   const { route, label, goneM = 0, picked = null, closer = 0, upDeg = null } = props;
+  const { coveredPx = 0 } = props;
   const { field } = documents.value;
   const parts = taxiParts.value;
   const closed = day.inputs().taxiClosed;
@@ -50,6 +52,7 @@ export function FieldPlan(props: {
       onPick={props.onPick ?? (() => {})}
       closer={closer}
       upDeg={upDeg}
+      coveredPx={coveredPx}
       windFromDeg={day.wind().fromTrueDeg}
       words={{ ...words.planWords, label }}
     />

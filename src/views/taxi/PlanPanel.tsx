@@ -25,6 +25,9 @@ import { faultWords, problemWords, tellRoute } from './route';
 import styles from './Taxi.module.css';
 import { words } from './words';
 
+/** The keys over the plan and the gaps around them, px: tokens.css, --key-moving and twice --s-2. */
+const KEYS_PX = 80;
+
 /** The plan, what to know about the route, and what was tapped. */
 export function PlanPanel({
   onRoute,
@@ -53,6 +56,7 @@ export function PlanPanel({
           picked={picked}
           onPick={setPicked}
           closer={closer}
+          coveredPx={KEYS_PX}
           upDeg={planUp.value === 'way' && shown !== null ? headingAhead(shown) : null}
         />
         <div class={styles.tools}>

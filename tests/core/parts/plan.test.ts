@@ -171,3 +171,33 @@ describe('a sight', () => {
     }
   });
 });
+
+describe('under keys that cover the top', () => {
+  const corner = (eastM: number, northM: number) => ({ eastM, northM });
+  const size = { width: 600, height: 400 };
+  const yOf = (points: readonly { eastM: number; northM: number }[], covered: number) => {
+    const sight = fitted(points, 0, size, 34, covered);
+    const ys = points.map((point) => toPixel(point, sight, size).y);
+    return { top: Math.min(...ys), bottom: Math.max(...ys), pxPerM: sight.pxPerM };
+  };
+
+  test('a plan as wide as the window is drawn below them, and no smaller', () => {
+    // 532 px for 1 000 m: its 100 m of height take 53.2 of 332 px.
+    const wide = [corner(-500, -50), corner(500, 50)];
+    const bare = yOf(wide, 0);
+    const under = yOf(wide, 190);
+    expect(bare.top).toBeCloseTo(200 - 26.6, 1);
+    expect(under.top).toBeCloseTo(190, 1);
+    expect(under.pxPerM).toBe(bare.pxPerM);
+    expect(yOf(wide, 80)).toEqual(bare);
+  });
+
+  test('one as high as the window stays where it is', () => {
+    const high = [corner(-50, -500), corner(50, 500)];
+    expect(yOf(high, 80)).toEqual(yOf(high, 0));
+  });
+
+  test('it never leaves the window at the bottom', () => {
+    expect(yOf([corner(-500, -50), corner(500, 50)], 390).bottom).toBeCloseTo(400 - 34, 1);
+  });
+});
