@@ -125,7 +125,7 @@ describe('something wrong', () => {
     await open(page, 'Limit light');
     await tickAll(page);
     await press(page, 'On to Recovery');
-    await expect.poll(() => due(page)).toBe('Fuel above 600 kg');
+    await expect.poll(() => due(page)).toBe('Fuel above bingo');
     expect(await page.getByText('outstanding', { exact: true }).count()).toBeGreaterThan(0);
     expect(
       await page.getByRole('button', { name: /^Climb, \d/ }).getAttribute('aria-label'),
@@ -187,7 +187,7 @@ describe('flying again', () => {
     await expect.poll(() => due(page)).toBe('Throttle through to reheat');
     expect(await tickAll(page)).toHaveLength(8);
     await press(page, 'Back to Recovery');
-    await expect.poll(() => due(page)).toBe('Fuel above 600 kg');
+    await expect.poll(() => due(page)).toBe('Fuel above bingo');
     // The ends are judged for landing still.
     await expect.poll(() => key(page, /^Landing/).count()).toBe(1);
   });

@@ -118,7 +118,7 @@ test('from the first wind to the log, with a take-off rejected and another flown
   await press(page, 'Brakes released');
   await press(page, 'Airborne');
 
-  expect(await tickUntil(page, 'Fuel above 600 kg')).toEqual([
+  expect(await tickUntil(page, 'Fuel above bingo')).toEqual([
     'Gear up, three lights out',
     'Flaps up, no bars',
     'Reheat out, nozzle light out',
