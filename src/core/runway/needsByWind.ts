@@ -4,15 +4,18 @@ import type { Designator } from '../airfield/field';
 import { type Needs, type NoNeeds, needsNothing } from './needs';
 import type { LengthNeeded } from './question';
 
-/** Between rows the need is interpolated linearly; over 5 kt the curve departs by about a metre. */
-const ROW_KT = 5;
+/**
+ * Between rows the need is interpolated linearly. The curve departs from that by a metre or two, and by
+ * up to 7 m where it bends, as at the highest speed of a parachute.
+ */
+const ROW_KT = 2.5;
 
 /** What an end needs in a headwind, with some kt added to the speed for the wind. */
 export type NeededAt = (end: Designator, headwindKt: number, additiveKt: number) => Needs | NoNeeds;
 
 /**
- * Answers as `neededAt` does, but calls it once for each end, each 5 kt of headwind and each 5 kt
- * added, and interpolates linearly in between. If one row has an answer and the next has none, it
+ * Answers as `neededAt` does, but calls it once for each end, each 2.5 kt of headwind and each
+ * 2.5 kt added, and interpolates linearly in between. If one row has an answer and the next has none, it
  * calls it for each whole knot between them; next to one without an answer there is none. Null if
  * the wind's speed is unknown. `additiveKt` is what the reported steady headwind and the gust over
  * it add to the speed; nothing if absent.

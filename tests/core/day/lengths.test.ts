@@ -145,8 +145,8 @@ test('what is left of a runway when it is chosen is what its numbers say', {
             continue;
           }
           const least = Math.min(...left.map((m) => m ?? 0));
-          if (end.leftM !== null) expect(Math.abs(end.leftM - least)).toBeLessThan(12);
-          if (end.withinLimits) expect(least).toBeGreaterThan(-12);
+          if (end.leftM !== null) expect(Math.abs(end.leftM - least)).toBeLessThan(10);
+          if (end.withinLimits) expect(least).toBeGreaterThan(-10);
         }
       },
     ),

@@ -37,7 +37,7 @@ test('so it does by what the wind adds to the speed', () => {
   expect(toraOf(needed('10', 0, 20, 0))).toBeCloseTo(landing(0, 10), 9);
 });
 
-test('it asks once for each end and each 5 kt', () => {
+test('it asks once for each end and each 2.5 kt', () => {
   const asked: string[] = [];
   const needed = needsByWind((end, headwindKt) => {
     asked.push(`${end} ${headwindKt}`);
@@ -47,7 +47,7 @@ test('it asks once for each end and each 5 kt', () => {
     needed('10', headwindKt);
     needed('28', headwindKt);
   }
-  const rows = [-10, -5, 0, 5, 10];
+  const rows = [-7.5, -5, -2.5, 0, 2.5, 5, 7.5];
   expect(asked.sort()).toEqual(
     ['10', '28'].flatMap((end) => rows.map((kt) => `${end} ${kt}`)).sort(),
   );
@@ -71,7 +71,7 @@ test('in more wind than a row has an answer for there is none either', () => {
 });
 
 test('what a twin goes on from and what the tyres take lie on the line between two rows as well', () => {
-  // Half way from 5 to 10 kt, and a quarter.
+  // On a row, and half way between two.
   const needed = needsByWind((_, headwindKt) => ({
     lengthsM: { tora: 500 },
     tyres: { groundKt: 160 - headwindKt, limitKt: 170 },
