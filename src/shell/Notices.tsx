@@ -127,6 +127,10 @@ function NewWind({ using }: { using: string | null }): JSX.Element | null {
     const timer = setTimeout(() => setKnown(entered?.id), forMs);
     return () => clearTimeout(timer);
   }, [entered]);
+  const isSeen = place.value === 'wind';
+  useEffect(() => {
+    if (isSeen) setKnown(entered?.id);
+  }, [isSeen]);
   const end = day.wind().ranked?.best;
   const limitKt = day.settled().crosswindLimit.value;
   if (using === null || entered?.id === known || end == null || limitKt === null) return null;
@@ -140,10 +144,7 @@ function NewWind({ using }: { using: string | null }): JSX.Element | null {
         wholeNumber(limitKt),
       )}
       action={words.look}
-      onPress={() => {
-        setKnown(entered?.id);
-        openPlace('wind');
-      }}
+      onPress={() => openPlace('wind')}
     />
   );
 }

@@ -3,7 +3,7 @@
 import type { ListedAircraft, ListedField, ListedProcedure } from 'virtual:lapstrip-catalogue';
 import type { Hash } from '../../core';
 import { day } from '../board';
-import { chooseAircraft, chooseField, takeUp } from '../record/choices';
+import { atField, chooseAircraft, chooseField, takeUp } from '../record/choices';
 import { type Listed, listedAircraft, listedBy } from './documents';
 import { KINDS, ownRows, today } from './library';
 import { takeReceived } from './ownDocuments';
@@ -54,10 +54,15 @@ export function flyLesson(hashes: readonly Hash[]): void {
   const flown = flownIn(hashes);
   if (flown === null) return;
   const { field, aircraft, procedure } = flown;
-  chooseField(field);
   const chosen = { procedure: procedure?.hash ?? null };
-  if (aircraft.hash === day.inputs().aircraft) takeUp({ ...chosen, load: null });
-  else chooseAircraft(aircraft, chosen);
+  if (aircraft.hash === day.inputs().aircraft) {
+    chooseField(field);
+    takeUp({ ...chosen, load: null });
+  } else {
+    // In one change: where the aircraft before has moved, its sortie ends where it was flown.
+    const elsewhere = field.hash === day.inputs().field ? {} : atField(field.hash);
+    chooseAircraft(aircraft, { ...elsewhere, ...chosen });
+  }
   for (const one of [field, aircraft, procedure]) {
     if (one !== null) void takeReceived(one.hash);
   }

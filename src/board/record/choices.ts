@@ -1,7 +1,7 @@
 /** What the pilot chooses: field, aircraft, runway end, clock, limits. */
 
 import type { ListedAircraft, ListedField } from 'virtual:lapstrip-catalogue';
-import type { Chosen, Event, Inputs } from '../../core';
+import { type Chosen, type Event, type Hash, hasMoved, type Inputs } from '../../core';
 import { day, sortie } from '../board';
 import { aircraft } from '../documents/inUse';
 import { typing } from '../places';
@@ -41,12 +41,18 @@ const NO_ROUTE = {
   rollsFromM: 0,
 };
 
-/** Switches to another field; an end of the old one can't stay in use. */
+/** What another field takes with it; an end of the old one can't stay in use. */
+export function atField(hash: Hash): Partial<Inputs> {
+  // Before the first field, what was entered was entered for it.
+  const elsewhere = day.inputs().field === null ? {} : NO_CONDITIONS;
+  return { field: hash, chosen: null, ...NO_ROUTE, ...elsewhere };
+}
+
+/** Switches to another field. */
 export function chooseField(field: ListedField): void {
   if (field.hash === day.inputs().field) return;
   const first = day.inputs().field === null;
-  const elsewhere = first ? NO_ROUTE : { ...NO_ROUTE, ...NO_CONDITIONS };
-  const entries = add({ kind: 'set', inputs: { field: field.hash, chosen: null, ...elsewhere } });
+  const entries = add({ kind: 'set', inputs: atField(field.hash) });
   if (!first) undoable.value = { what: 'field', entries };
 }
 
@@ -62,7 +68,7 @@ export function chooseAircraft({ hash, code }: ListedAircraft, chosen: Partial<I
   if (hash === day.inputs().aircraft) return;
   const taken = { aircraft: hash, ...AS_USUAL, ...chosen };
   const isOther = code !== aircraft.value?.code;
-  if (isOther && sortie.value.stamps.length > 0) endSortie(taken);
+  if (isOther && hasMoved(sortie.value)) endSortie(taken);
   else takeUp(taken);
 }
 

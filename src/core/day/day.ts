@@ -115,7 +115,7 @@ export type Day = Getters<DayBrief>;
 
 /** The day, worked out from its sources on demand. */
 export function day(sources: Sources, memo: Memo): Day {
-  const { sortie, documents, minuteMs, parts } = sources;
+  const { sortie, documents, minuteMs, secondMs, parts } = sources;
   const { field, aircraft, procedure } = documents;
   const at = () => new Date(minuteMs());
   const reports = memo(() => present(parts.reports()));
@@ -396,7 +396,8 @@ export function day(sources: Sources, memo: Memo): Day {
   }, sameData);
   const brakesUsedMin = memo(() => {
     const usedMs = brakesUsedMs(sortie());
-    return usedMs === null ? null : (minuteMs() - usedMs) / 60_000;
+    // They cool by the device's clock, whatever the sortie's is set to.
+    return usedMs === null ? null : Math.floor((secondMs() - usedMs) / 60_000);
   });
   const bookLeftOver = memo(() => {
     const [code, flown] = [physics(), aircraft()];

@@ -50,8 +50,8 @@ export interface Inputs {
   /** Bingo: the fuel at which the pilot turns back, kg; null if not settled. */
   readonly bingoKg: number | null;
   /**
-   * When its brakes last stopped the aircraft in the sortie before, by the sortie's clock, ms since 1970
-   * UTC; null if they didn't.
+   * When its brakes last stopped the aircraft in the sortie before, by the device's clock, which no pilot
+   * sets back, ms since 1970 UTC; null if they didn't.
    */
   readonly brakesUsedMs: number | null;
   /** Ends that are closed today, work in progress. */

@@ -319,10 +319,25 @@ export function foldSortie(entries: readonly Entry[]): Sortie {
   };
 }
 
-/** When the brakes last stopped the aircraft, by the sortie's clock, ms since 1970 UTC; null if never. */
+/** Whether the aircraft has left the place it stood at. */
+export const hasMoved = ({ stamps, taxied }: Pick<Sortie, 'stamps' | 'taxied'>): boolean =>
+  stamps.length > 0 || taxied.some(({ placed }) => !placed);
+
+/** Which end of the sortie may be stamped now: off chocks before it has moved, on chocks once it has come to rest. */
+export function chocksNow(
+  sortie: Pick<Sortie, 'stamps' | 'taxied'>,
+): 'off chocks' | 'on chocks' | null {
+  if (!hasMoved(sortie)) return 'off chocks';
+  const last = sortie.stamps.at(-1)?.what;
+  return last === 'landed' || last === 'stopping' ? 'on chocks' : null;
+}
+
+/**
+ * When the brakes last stopped the aircraft, by the device's clock, ms since 1970 UTC; null if never.
+ */
 export function brakesUsedMs({ stamps, inputs }: Pick<Sortie, 'stamps' | 'inputs'>): number | null {
   const used = stamps.findLast(({ what }) => what === 'stopping' || what === 'landed');
-  return used?.at.sortieMs ?? inputs.brakesUsedMs;
+  return used?.at.wallMs ?? inputs.brakesUsedMs;
 }
 
 /** The sortie's clock when the device's reads `wallMs`. */

@@ -33,8 +33,10 @@ export { sortieFlown } from './flying';
 export {
   brakesUsedMs,
   type Clock,
+  chocksNow,
   type EnteredWind,
   foldSortie,
+  hasMoved,
   NO_SORTIE,
   type Run,
   type Seal,

@@ -42,7 +42,7 @@ export const words: Translated<typeof english> = {
   heldNow: 'Loslassen: später',
   doneNow: 'Loslassen: erledigt',
   refused: {
-    'too-short': 'Zu kurz: fest tippen',
+    'too-short': 'Zu kurz: einen Moment halten',
     'too-long': 'Zu lang: früher loslassen',
     moved: 'Gewischt: nochmal',
     'several-pointers': 'Nur ein Finger',

@@ -39,7 +39,7 @@ export const words = {
   heldNow: 'Let go: later',
   doneNow: 'Let go: done',
   refused: {
-    'too-short': 'Too short: tap firmly',
+    'too-short': 'Too short: hold a moment',
     'too-long': 'Too long: let go sooner',
     moved: 'Slipped: tap again',
     'several-pointers': 'One finger only',

@@ -6,7 +6,7 @@ import { record, sortie } from '../../board/board';
 import { openSheet } from '../../board/places';
 import { add } from '../../board/record/adding';
 import { lines, nameOf, openLog, stillReading, totals } from '../../board/record/log';
-import type { LogMoment, LogSummary } from '../../core';
+import { chocksNow, type LogMoment, type LogSummary } from '../../core';
 import { timeOfDay, utcDate, wholeNumber } from '../../parts/format';
 import { Key } from '../../parts/key/Key';
 import { hoursMinutes } from './hours';
@@ -51,11 +51,9 @@ export function Log(): JSX.Element {
 
 /** The keys that stamp what no step does, while the sortie is in progress. */
 function Chocks() {
-  const { run, stamps, endedAt } = sortie.value;
+  const { run, endedAt } = sortie.value;
   if (run === null || endedAt !== null) return null;
-  const last = stamps.at(-1)?.what ?? null;
-  const next: LogMoment | null =
-    last === null ? 'off chocks' : last === 'landed' || last === 'stopping' ? 'on chocks' : null;
+  const next = chocksNow(sortie.value);
   return next === null ? null : (
     <p class={styles.keys}>
       <Key onPress={() => add({ kind: 'stamp', what: next })}>{words.stampNow(next)}</Key>

@@ -95,7 +95,7 @@ export const words: Translated<typeof english> = {
   doneNow: 'Jetzt erledigt',
   writeOwn: 'Eigene Fassung',
   refused: {
-    'too-short': 'Zu kurz: fest tippen',
+    'too-short': 'Zu kurz: einen Moment halten',
     'too-long': 'Zu lang: früher loslassen',
     moved: 'Gewischt: nochmal',
     'several-pointers': 'Nur ein Finger',

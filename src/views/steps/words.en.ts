@@ -93,7 +93,7 @@ export const words = {
   doneNow: 'Done now',
   writeOwn: 'Write my own',
   refused: {
-    'too-short': 'Too short: tap firmly',
+    'too-short': 'Too short: hold a moment',
     'too-long': 'Too long: let go sooner',
     moved: 'Slipped: tap again',
     'several-pointers': 'One finger only',

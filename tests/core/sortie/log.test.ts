@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Procedure, Step } from '../../../src/core';
-import type { Entry, SortieEvent } from '../../../src/core/sortie/entry';
-import { foldSortie } from '../../../src/core/sortie/fold';
+import type { Entry, Moment, SortieEvent } from '../../../src/core/sortie/entry';
+import { chocksNow, foldSortie } from '../../../src/core/sortie/fold';
 import { logOf } from '../../../src/core/sortie/log';
 import { compareLines, summaryOf, totalsOf } from '../../../src/core/sortie/logSummary';
 import {
@@ -104,6 +104,19 @@ test('leaving the stand on Taxi is off chocks, and being placed there or taxiing
     at(min, { kind: 'taxied', point: 's1', placed }, seq);
   expect(minutesOf([...FLOWN, taxied(6, true, 11), taxied(9, false, 12)])).toEqual([9, 17, 60, 70]);
   expect(minutesOf([...FLOWN, taxied(66, false, 11)])).toEqual([10, 17, 60, 70]);
+});
+
+test('off chocks is stamped before it has moved, on chocks after a landing or a stop, and neither in between', () => {
+  const now = (...events: readonly SortieEvent[]) =>
+    chocksNow(foldSortie(written(OPEN, ...events)));
+  const moment = (what: Moment): SortieEvent => ({ kind: 'stamp', what });
+  expect(now()).toBe('off chocks');
+  expect(now({ kind: 'taxied', point: 's1', placed: true })).toBe('off chocks');
+  expect(now({ kind: 'taxied', point: 's1', placed: false })).toBeNull();
+  expect(now(moment('off chocks'))).toBeNull();
+  expect(now(moment('brakes released'), moment('stopping'))).toBe('on chocks');
+  expect(now(moment('airborne'), moment('landed'))).toBe('on chocks');
+  expect(now(moment('landed'), moment('airborne'))).toBeNull();
 });
 
 test('without the procedure at hand the steps tell no times, and stamps do', () => {

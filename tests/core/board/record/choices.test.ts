@@ -11,6 +11,7 @@ const { listedAircraft: aircraft, listedFields: fields } = await import(
 const { chooseAircraft, chooseField, closeEnd, fitOption, holdShort, useEnd } = await import(
   '../../../../src/board/record/choices'
 );
+const { flyLesson } = await import('../../../../src/board/documents/lesson');
 const { typing } = await import('../../../../src/board/places');
 
 const field = (code: string) => {
@@ -95,6 +96,35 @@ test('what an aircraft did stays with it: another one begins the next sortie, an
   undoChange();
   expect(sortie.value).toMatchObject({ id, lists: [{ id: 'list-one' }], endedAt: null });
   expect(day.inputs().aircraft).toBe(hashOf('tussock'));
+});
+
+test('an aircraft that has only taxied leaves its sortie behind too, and one that was placed does not', () => {
+  const procedure = hashOf('tussock-usual');
+  const opened = { kind: 'open', run: 'run-one', procedure, list: null } as const;
+  beginAt('XCAI', 'tussock', opened, { kind: 'taxied', point: 's2', placed: true });
+  const { id } = sortie.value;
+  chooseAircraft(plane('sleet'));
+  expect(sortie.value.id).toBe(id);
+  beginAt('XCAI', 'tussock', opened, { kind: 'taxied', point: 's2', placed: false });
+  const taxied = sortie.value.id;
+  chooseAircraft(plane('sleet'));
+  expect(sortie.value.id).not.toBe(taxied);
+});
+
+test('a lesson at another field leaves what was flown at the field it was flown from', () => {
+  beginAt('XCAI', 'tussock');
+  const procedure = hashOf('tussock-usual');
+  add(
+    { kind: 'open', run: 'run-one', procedure, list: null },
+    { kind: 'stamp', what: 'brakes released' },
+    { kind: 'stamp', what: 'stopping' },
+  );
+  const { id } = sortie.value;
+  flyLesson([hashOf('XLIN'), hashOf('sleet')]);
+  expect(day.inputs()).toMatchObject({ field: hashOf('XLIN'), aircraft: hashOf('sleet') });
+  const before = foldSortie(sortiesOf(page.record.entries).get(id ?? '') ?? []);
+  expect(before.endedAt).not.toBeNull();
+  expect(before.inputs.field).toBe(hashOf('XCAI'));
 });
 
 test('an end is used together with the wind being typed', () => {

@@ -9,6 +9,7 @@ const { add, beginAt, day, happened, hashOf, load, sortie, undoChange, undoable 
 await load('XLIN', 'sleet', 'sleet-usual');
 const stepping = await import('../../../../src/board/steps/stepping');
 
+const { setClock } = await import('../../../../src/board/record/choices');
 const { endSortie } = await import('../../../../src/board/record/nextSortie');
 const { procedure } = await import('../../../../src/board/documents/inUse');
 
@@ -229,10 +230,12 @@ test('the brakes stay hot into the next sortie, until they are used again', () =
   toTheRunway();
   stepping.stamp('brakes released');
   stepping.stopRoll();
-  const stopped = sortie.value.stamps.at(-1)?.at.sortieMs;
+  const stopped = sortie.value.stamps.at(-1)?.at.wallMs;
   endSortie();
   expect(sortie.value.stamps).toEqual([]);
   expect(day.inputs().brakesUsedMs).toBe(stopped);
+  // Whatever the sortie's clock is set to.
+  setClock(Date.UTC(1987, 3, 5, 18), 1);
   pass(60_000);
   endSortie();
   expect(day.inputs().brakesUsedMs).toBe(stopped);
